@@ -1,0 +1,26 @@
+"""The errors of the solver: one base, and each subclass is also the builtin it resembles.
+
+Every message says what happened, what was got, and what to do instead.
+"""
+
+__all__ = ["BadCode", "BadDefinition", "NotSolvable", "SolverError", "Unreadable"]
+
+
+class SolverError(Exception):
+    """Anything the solver refuses, with a sentence a reader can act on."""
+
+
+class BadDefinition(SolverError, TypeError):
+    """A formula, quantity or family is not well formed; raised when it is defined."""
+
+
+class Unreadable(SolverError, ValueError):
+    """Text that cannot be read as one number with a fitting unit."""
+
+
+class BadCode(SolverError, ValueError):
+    """A problem code that cannot be read, or that an earlier edition made."""
+
+
+class NotSolvable(SolverError, LookupError):
+    """No chain of formulas leads from what is known to what is asked."""

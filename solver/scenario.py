@@ -1,0 +1,32 @@
+"""The one invented town, plant, lift stations and people of every example.
+
+None of them exists. The plant is small, and its pumps are ordinary ones.
+"""
+
+from typing import NamedTuple
+
+__all__ = ["PEOPLE", "PLANT", "PUMPS", "TOWN", "Place"]
+
+TOWN = "Marlow Bend"
+PLANT = "Marlow Bend Water Reclamation Plant"
+
+
+class Place(NamedTuple):
+    """Where a pump stands, as it is said in a sentence."""
+
+    name: str
+    station: str
+
+
+PUMPS = (
+    Place("Pump 1", "the Tannery Lane lift station"),
+    Place("Pump 2", "the Tannery Lane lift station"),
+    Place("Pump 1", "the Heron Slough lift station"),
+    Place("Pump 3", "the Heron Slough lift station"),
+    Place("Pump 2", "the Quarry Road lift station"),
+    Place("Pump 1", "the Fairground booster station"),
+    Place("Pump 4", "the plant's influent building"),
+    Place("Pump 2", "the plant's effluent building"),
+)
+
+PEOPLE = ("Inez", "Tobias", "Ruth", "Amadou", "Lena", "Callum")
