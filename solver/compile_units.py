@@ -8,7 +8,7 @@ It prints, since the solver writes no files; through another file, since it must
 
 from fractions import Fraction
 
-from solver.units import DIMENSIONS, definitions, new_registry
+from .units import DIMENSIONS, definitions, new_registry
 
 __all__ = ["compiled"]
 

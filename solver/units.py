@@ -13,7 +13,7 @@ from pathlib import Path
 from types import MappingProxyType
 from typing import TYPE_CHECKING
 
-from solver.errors import BadDefinition, SolverError
+from .errors import BadDefinition, SolverError
 
 if TYPE_CHECKING:
     import pint
@@ -41,7 +41,13 @@ _CASE_MATTERS = {
     *("m", "mm", "ml", "ml/day", "mg", "mw", "mwh", "ma", "mv", "mpa", "mj"),
     *("mohm", "mohms", "mω", "k", "c"),
 }
-_SPECIAL = {"": "a plain number", "%": "a percentage", "choice": "the number of a choice"}
+_SAID = {
+    "": "a plain number",
+    "%": "a percentage",
+    "choice": "the number of a choice",
+    "$": "an amount of money",
+    "cents": "an amount of money",
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,7 +67,7 @@ class Unit:
     def described(self) -> str:
         """Its kind as a sentence says it: "a flow", "an energy"."""
         article = "an" if self.kind[0] in "aeiou" else "a"
-        return _SPECIAL.get(self.name, f"{article} {self.kind}")
+        return _SAID.get(self.name, f"{article} {self.kind}")
 
 
 def rows(file: str) -> list[list[str]]:
@@ -184,7 +190,7 @@ def _signed(sign: int, factor: Unit) -> list[int]:
 
 def mismatch(got: Unit, asked: Unit) -> str:
     """The sentence for a unit of the wrong kind."""
-    place = f" in {asked.name}" if asked.name not in _SPECIAL else ""
+    place = f" in {asked.name}" if asked.name not in ("", "%", "choice") else ""
     return f"{got.name} is {got.described}; this asks for {asked.described}{place}."
 
 
