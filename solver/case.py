@@ -1,0 +1,245 @@
+"""Drawing a problem: `draw(family, seed, units, level)` gives a Case with its whole solution.
+
+A Case is drawn again, by the same chance and so the same everywhere, until the machine in it is
+plausible and no mistake lands near the accepted band.
+"""
+
+from collections.abc import Mapping
+from functools import lru_cache
+from typing import NamedTuple
+
+from .draw import Draw
+from .errors import BadDefinition
+from .expression import Expr
+from .family import Family, Judgement, Level
+from .mistakes import honest_changes, mistaken_changes
+from .plan import Link, Plan, find_plan
+from .scenario import PEOPLE, PUMPS
+from .show import exact, with_unit
+from .vocabulary import quantity_named
+
+__all__ = ["Case", "Mistake", "Step", "draw"]
+
+ATTEMPTS = 400
+LAST_FIGURE = 0.005  # rounding an answer to three figures moves it by half a percent at most
+LAST_DECIMAL = 0.05  # percentages are asked to one decimal
+WIDEST = 0.04  # a band wider than this, each way, would accept too much
+
+
+class Step(NamedTuple):
+    """One worked step: `name` gets `value` from `expr`, or by a judgement's `rule`."""
+
+    name: str
+    value: float
+    unit: str
+    why: str
+    expr: Expr | None = None
+    rule: str = ""
+    numbers: str = ""
+
+
+class Mistake(NamedTuple):
+    """A wrong answer that a known mistake gives; `low` to `high` is where it is recognised."""
+
+    id: str
+    value: float
+    says: str
+    low: float
+    high: float
+
+
+class Case(NamedTuple):
+    """A problem with its answer. `known` holds every quantity of the worked chain."""
+
+    family: Family
+    level: int
+    units: str
+    seed: int
+    question: str
+    given: Mapping[str, float]
+    known: Mapping[str, float]
+    unit: str
+    answer: float
+    low: float
+    high: float
+    steps: tuple[Step, ...]
+    mistakes: tuple[Mistake, ...]
+    choices: tuple[str, ...] = ()
+
+    @property
+    def asked(self) -> str:
+        """The name of the quantity asked for, or "choice"."""
+        return self.family.asked
+
+    @property
+    def code(self) -> str:
+        """The short text that gives this same problem on any machine."""
+        from .code import code_of
+
+        return code_of(self)
+
+
+def draw(family: Family, seed: int, units: str = "us", level: int = 1) -> Case:
+    """The problem number `seed` of a family, in "us" or "si" units, at a level from 1.
+
+    The same arguments give the same Case on any machine and Python version.
+    """
+    at = family.level(level)
+    if units not in ("us", "si"):
+        raise BadDefinition(f"units are 'us' or 'si'; got {units!r}")
+    make = _numeric if family.judge is None else _judged
+    for attempt in range(ATTEMPTS):
+        chance = Draw(f"{family.tag} {family.revision} {level} {units} {seed} {attempt}")
+        values = (at.scene or family.scene)(chance, units)
+        given = {name: values[name] for name in at.given}
+        if not all(_plausible(name, value, units) for name, value in given.items()):
+            continue
+        fields = make(family, at, units, given, values, chance)
+        if fields is not None:
+            question = _worded(at, given, units, chance)
+            return Case(family, level, units, seed, question, given, **fields)
+    raise BadDefinition(
+        f"family {family.name!r}, level {level}, {units}: no draw in {ATTEMPTS} keeps every "
+        "mistake apart from the answer; widen its scene"
+    )
+
+
+def _plausible(name: str, value: float, units: str) -> bool:
+    low, high = quantity_named(name).usual(units)
+    return low <= value <= high
+
+
+def _worded(level: Level, given: Mapping[str, float], units: str, chance: Draw) -> str:
+    place = chance.pick(PUMPS)
+    slots = {n: with_unit(exact(v, u := quantity_named(n).unit(units)), u) for n, v in given.items()}
+    return level.question.format(
+        place=f"{place.name} at {place.station}",
+        station=place.station,
+        person=chance.pick(PEOPLE),
+        **slots,
+    )
+
+
+def _numeric(
+    family: Family, level: Level, units: str, given: dict, values: dict, chance: Draw
+) -> dict | None:
+    plan = find_plan(level.given, family.asked, family.formulas, units)
+    known = plan.run(given)
+    answer = known[family.asked]
+    if not all(_plausible(link.target, known[link.target], units) for link in plan.links):
+        return None
+    low, high = accepted_band(plan, known)
+    if answer <= 0 or max(high - answer, answer - low) > WIDEST * answer:
+        return None
+    mistakes = _mistakes(plan, known, low, high)
+    if mistakes is None:
+        return None
+    return {
+        "known": known,
+        "unit": quantity_named(family.asked).unit(units),
+        "answer": answer,
+        "low": low,
+        "high": high,
+        "steps": worked_steps(plan, known),
+        "mistakes": mistakes,
+    }
+
+
+def worked_steps(plan: Plan, known: Mapping[str, float]) -> tuple[Step, ...]:
+    """The links of a plan as steps with their values."""
+    return tuple(
+        Step(link.target, known[link.target], unit, why, link.expr)
+        for link, unit, why in _step_frames(plan)
+    )
+
+
+@lru_cache(maxsize=1024)
+def _step_frames(plan: Plan) -> tuple[tuple[Link, str, str], ...]:
+    frames = []
+    for link in plan.links:
+        quantity = quantity_named(link.target)
+        turned = "" if link.as_defined else f" Here it is turned round for the {quantity.label}."
+        frames.append((link, quantity.unit(plan.units), link.formula.why + turned))
+    return tuple(frames)
+
+
+def accepted_band(plan: Plan, known: Mapping[str, float]) -> tuple[float, float]:
+    """The lowest and highest answer that honest rounding and other constants can give.
+
+    Each honest change moves the answer by itself; the band is wide enough for all of them at
+    once, and for rounding the answer.
+    """
+    answer = known[plan.asked]
+    down = up = 0.0
+    for group in honest_changes(plan):
+        moves = [plan.changed(known, c.at, c.compute(known)) - answer for c in group]
+        down += min(0.0, *moves)
+        up += max(0.0, *moves)
+    last = LAST_FIGURE * abs(answer)
+    if quantity_named(plan.asked).us == "%":
+        last = max(last, LAST_DECIMAL)
+    return answer + down - last, answer + up + last
+
+
+def _mistakes(
+    plan: Plan, known: Mapping[str, float], low: float, high: float
+) -> tuple[Mistake, ...] | None:
+    """The mistakes of this draw, no two alike; None when one comes near the accepted band."""
+    answer = known[plan.asked]
+    down, up = (answer - low) / answer, (high - answer) / answer
+    bare_decimal = quantity_named(plan.asked).is_efficiency
+    kept: list[Mistake] = []
+    for change in mistaken_changes(plan):
+        try:
+            value = plan.changed(known, change.at, change.compute(known))
+        except (ArithmeticError, LookupError, ValueError):
+            continue
+        size = abs(value)
+        bottom, top = value - down * size, value + up * size
+        if bottom <= high and top >= low:
+            return None
+        # A bare decimal is read as a percentage there, so it cannot be told from a right answer.
+        if size < 1e-9 or (bare_decimal and value <= 1):
+            continue
+        if all(top < m.value and value < m.low or bottom > m.value and value > m.high for m in kept):
+            kept.append(Mistake(change.id, value, change.says, bottom, top))
+    return tuple(kept)
+
+
+def _judged(
+    family: Family, level: Level, units: str, given: dict, values: dict, chance: Draw
+) -> dict | None:
+    known, steps = dict(given), []
+    for name in level.find:
+        plan = find_plan(tuple(known), name, family.formulas, units)
+        known = plan.run(known)
+        steps += worked_steps(plan, known)
+    if not all(_plausible(step.name, step.value, units) for step in steps):
+        return None
+    judgement = (level.judge or family.judge)(values | known, units, chance)
+    if judgement is None:
+        return None
+    return _choice(judgement, known, steps, chance)
+
+
+def _choice(judgement: Judgement, known: dict, steps: list[Step], chance: Draw) -> dict:
+    options = chance.shuffled((judgement.right, *judgement.wrong))
+    number = options.index(judgement.right) + 1.0
+    last = Step(
+        "choice", number, "choice", judgement.right.says, None, judgement.rule, judgement.numbers
+    )
+    mistakes = tuple(
+        Mistake(option.id, float(i), option.says, float(i), float(i))
+        for i, option in enumerate(options, 1)
+        if option is not judgement.right
+    )
+    return {
+        "known": known,
+        "unit": "choice",
+        "answer": number,
+        "low": number,
+        "high": number,
+        "steps": (*steps, last),
+        "mistakes": mistakes,
+        "choices": tuple(option.text for option in options),
+    }

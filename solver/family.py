@@ -1,0 +1,117 @@
+"""The frozen definition of a problem family; it validates itself and names what is wrong.
+
+A family says only what is given, what is asked and how the question is worded. The answer, the
+worked steps, the hints, the mistakes and the metric form are derived (plan.py, mistakes.py).
+"""
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from string import Formatter
+
+from .draw import Draw
+from .errors import BadDefinition
+from .formula import Formula
+from .vocabulary import quantity_named
+
+__all__ = ["Family", "Judgement", "Level", "Option"]
+
+Scene = Callable[[Draw, str], dict[str, float]]
+SLOTS = {"place", "station", "person"}
+
+
+@dataclass(frozen=True, slots=True)
+class Option:
+    """One answer to choose: a short `id`, its text, and why it is right, or why it is not."""
+
+    id: str
+    text: str
+    says: str
+
+
+@dataclass(frozen=True, slots=True)
+class Judgement:
+    """What a judgement comes to: the rule, the rule with its numbers, and the options.
+
+    `numbers` may be empty where nothing is computed. The order of `wrong` does not matter: a
+    draw shuffles all options by its code.
+    """
+
+    rule: str
+    numbers: str
+    right: Option
+    wrong: tuple[Option, ...]
+
+
+Judge = Callable[[Mapping[str, float], str, Draw], Judgement]
+
+
+@dataclass(frozen=True, slots=True)
+class Level:
+    """What is given at one level, and the question.
+
+    The question has a slot in braces for every given ("{flow}" becomes "450 gpm"), and may use
+    {place} ("Pump 2 at the Tannery Lane lift station"), {station} and {person}. `find` names the
+    quantities a judgement needs worked before it judges; other families leave it empty.
+    `scene` and `judge` serve this level where the family's own do not fit.
+    """
+
+    given: tuple[str, ...]
+    question: str
+    find: tuple[str, ...] = ()
+    scene: Scene | None = None
+    judge: Judge | None = None
+
+
+@dataclass(frozen=True)
+class Family:
+    """A kind of problem. `levels[0]` is level 1.
+
+    `tag` opens its codes: two to four capital letters, never changed. `revision` goes up by one
+    with any change that gives an old code another problem. `scene` draws every quantity the
+    levels give, in the units of the system, as a machine that could exist. `judge` makes it a
+    judgement (choose one); then `asked` is "choice".
+    """
+
+    name: str
+    tag: str
+    chapter: str
+    title: str
+    asked: str
+    levels: tuple[Level, ...]
+    scene: Scene
+    formulas: tuple[Formula, ...]
+    judge: Judge | None = None
+    revision: int = 1
+
+    def __post_init__(self):
+        if not (self.name.isidentifier() and self.name.islower()):
+            raise BadDefinition(f"family {self.name!r}: the name is lower case words joined by _")
+        if not (self.tag.isascii() and self.tag.isalpha() and self.tag.isupper()):
+            raise BadDefinition(f"family {self.name!r}: tag {self.tag!r} is not capital letters")
+        if (self.asked == "choice") is (self.judge is None):
+            raise BadDefinition(f"family {self.name!r}: 'choice' is asked just when it judges")
+        if self.judge is None:
+            quantity_named(self.asked)
+        if len(self.levels) < 2:
+            raise BadDefinition(f"family {self.name!r}: give it two levels or more")
+        for number, level in enumerate(self.levels, 1):
+            self._check_level(number, level)
+
+    def _check_level(self, number: int, level: Level) -> None:
+        slots = {slot for _, slot, _, _ in Formatter().parse(level.question) if slot is not None}
+        unknown = slots - SLOTS - set(level.given)
+        if unknown or not level.question.rstrip().endswith(("?", ".")):
+            raise BadDefinition(
+                f"family {self.name!r}, level {number}: question has {sorted(unknown)} that is "
+                "not given, or no full stop or question mark at its end"
+            )
+        for name in (*level.given, *level.find):
+            quantity_named(name)
+
+    def level(self, number: int) -> Level:
+        """Level 1, 2 ...; BadDefinition names the levels there are."""
+        if 1 <= number <= len(self.levels):
+            return self.levels[number - 1]
+        raise BadDefinition(
+            f"{self.name} has levels 1 to {len(self.levels)}; got {number}"
+        )

@@ -1,0 +1,141 @@
+"""One equation, and all its readings: its value, its unit check, itself turned round.
+
+A formula proves itself when it is defined: every name must be in the vocabulary, and the units
+on the right must cancel to the unit on the left, in both systems, constants included.
+"""
+
+from dataclasses import dataclass
+from functools import cached_property
+from math import isclose
+
+from .algebra import isolate
+from .errors import BadDefinition
+from .expression import (
+    Constant,
+    Expr,
+    Fraction,
+    Known,
+    Lookup,
+    Number,
+    Percent,
+    Power,
+    Product,
+    children,
+    names,
+)
+from .units import compose
+from .vocabulary import quantity_named
+
+__all__ = ["Formula", "Slip"]
+
+SYSTEMS = ("us", "si")
+Dimension = tuple[float, ...]
+
+
+@dataclass(frozen=True)
+class Slip:
+    """A mistake particular to one formula: the wrong equation, and what to look at instead.
+
+    `id` is a short name; `says` is one or two plain sentences. `expr` may use any quantity that
+    the chain knows by that step. A slip counts only when it is asked for the formula as defined,
+    not turned round.
+    """
+
+    id: str
+    expr: Expr
+    says: str
+
+
+@dataclass(frozen=True)
+class Formula:
+    """`result` equals `expr`; with its source and one sentence on why it is so.
+
+    `systems` leaves out a system in which the equation is not used. `unless` names quantities
+    that rule it out once they are known: with a drive between, brake power is not motor output.
+    """
+
+    result: str
+    expr: Expr
+    source: str
+    why: str
+    slips: tuple[Slip, ...] = ()
+    systems: tuple[str, ...] = SYSTEMS
+    unless: tuple[str, ...] = ()
+
+    def __post_init__(self):
+        if not (self.source.strip() and self.why.strip()):
+            raise BadDefinition(f"formula for {self.result!r}: give both its source and its why")
+        for slip in self.slips:
+            for name in names(slip.expr):
+                quantity_named(name)
+        for system in self.systems:
+            wanted = compose(quantity_named(self.result).unit(system))
+            _expect(unit_of(self.expr, system), wanted, f"the formula for {self.result!r}")
+
+    @cached_property
+    def names(self) -> tuple[str, ...]:
+        """Every quantity in the equation, the result first."""
+        return (self.result, *names(self.expr))
+
+    @cached_property
+    def _turned(self) -> dict[str, Expr]:
+        turned = {n: isolate(self.expr, n, Known(self.result)) for n in names(self.expr)}
+        return {self.result: self.expr} | {n: e for n, e in turned.items() if e is not None}
+
+    @property
+    def solvable(self) -> tuple[str, ...]:
+        """The quantities the equation can be turned round for, the result first."""
+        return tuple(self._turned)
+
+    def solved_for(self, name: str) -> Expr:
+        """The expression that gives `name`; BadDefinition where the equation cannot give it."""
+        try:
+            return self._turned[name]
+        except KeyError:
+            raise BadDefinition(
+                f"the formula for {self.result!r} cannot be turned round for {name!r}; "
+                f"it gives {', '.join(self.solvable)}"
+            ) from None
+
+
+def unit_of(expr: Expr, system: str) -> tuple[Dimension, float]:
+    """Dimension and scale of an expression in one system; its numbers do not count."""
+    inside = [unit_of(child, system) for child in children(expr)]
+    match expr:
+        case Fraction():
+            _expect(inside[0], compose("%"), f"the percentage {expr.of!r}")
+            return compose("")
+        case Percent():
+            _expect(inside[0], compose(""), f"the decimal {expr.of!r}")
+            return compose("%")
+        case Known(name):
+            return compose(quantity_named(name).unit(system))
+        case Constant():
+            return compose(expr.figure(system).unit)
+        case Number():
+            return compose("")
+        case Product(over, _):
+            signs = [1] * len(over) + [-1] * (len(inside) - len(over))
+            return _combined(inside, signs)
+        case Power(_, exponent):
+            return _combined(inside, [exponent])
+        case Lookup():
+            which = SYSTEMS.index(system)
+            _expect(inside[0], compose(expr.reads[which]), f"the table of {expr.rule!r}")
+            return compose(expr.gives[which])
+    for unit in inside[1:]:
+        _expect(unit, inside[0], f"the terms of {expr!r}")
+    return inside[0]
+
+
+def _combined(units: list[tuple[Dimension, float]], exponents: list[float]):
+    dimension, scale = compose("")
+    for (powers, size), exponent in zip(units, exponents, strict=True):
+        dimension = tuple(d + p * exponent for d, p in zip(dimension, powers, strict=True))
+        scale *= size**exponent
+    return dimension, scale
+
+
+def _expect(got: tuple[Dimension, float], wanted: tuple[Dimension, float], where: str) -> None:
+    if got[0] != wanted[0] or not isclose(got[1], wanted[1], rel_tol=1e-9):
+        raise BadDefinition(f"the units in {where} do not cancel: got {got}, wanted {wanted}")

@@ -1,0 +1,171 @@
+"""From the water back to the meter: the three horsepowers and the efficiencies between them."""
+
+from ..expression import Expr, Fraction, Known, Lookup, Mean, Percent
+from ..formula import Formula, Slip
+from ..tables import largest_motor_below, next_motor_size, second_motor_above
+from .constants import (
+    GPM_PER_MGD,
+    HEAD_PER_PRESSURE,
+    HP_TO_KW,
+    M3_DAY_PER_LITRE_SECOND,
+    WATER_POWER,
+    WATER_WEIGHT,
+)
+
+__all__ = ["POWER"]
+
+flow, daily_flow, head, pressure = map(Known, ("flow", "daily_flow", "head", "pressure"))
+water_power, brake_power, motor_output, motor_power = map(
+    Known, ("water_power", "brake_power", "motor_output", "motor_power")
+)
+pump, motor, drive, overall = (
+    Fraction(Known(f"{part}_efficiency")) for part in ("pump", "motor", "drive", "overall")
+)
+
+LOSSES = "common practice, no source: motor power >= brake power >= water power"
+DRIVE = ("drive_efficiency", "motor_output")
+WIRE = "The motor wastes part of what the wire gives it, so the wire must carry more."
+SIZES = "standard motor sizes: NEMA and IEC ratings, see solver/tables"
+SIZING = "A motor is bought in standard sizes; take the first that carries the load."
+EXTENSION = "Alabama Extension ANR-0548"
+CHAIN = "Univ. of Nebraska CropWatch, Dorn 2008: motor times pump efficiency is wire to water"
+
+
+
+def averaged(*parts: str) -> Slip:
+    """The efficiencies averaged where they multiply."""
+    return Slip(
+        "averaged",
+        Mean(tuple(Known(f"{part}_efficiency") for part in parts)),
+        "The efficiencies are averaged. Each takes its share of the one before: multiply.",
+    )
+
+
+def size_for(load: Expr, read=next_motor_size) -> Lookup:
+    """The standard motor for a shaft load, read from the table by `read`."""
+    return Lookup(load, read, "the next standard size at or above", ("hp", "kW"), ("hp", "kW"))
+
+
+def wrong_sizes(load: Expr) -> tuple[Slip, ...]:
+    """One size too small, and one too large."""
+    return (
+        Slip(
+            "rounded_down",
+            size_for(load, largest_motor_below),
+            "This size is under the load, so the motor would run overloaded. Take the next size up.",
+        ),
+        Slip(
+            "one_size_over",
+            size_for(load, second_motor_above),
+            "A smaller standard size already carries this load.",
+        ),
+    )
+
+
+POWER = (
+    Formula(
+        "flow",
+        daily_flow * GPM_PER_MGD,
+        GPM_PER_MGD.source,
+        "The power formula wants the flow in gallons per minute.",
+        systems=("us",),
+    ),
+    Formula(
+        "flow",
+        daily_flow / M3_DAY_PER_LITRE_SECOND,
+        M3_DAY_PER_LITRE_SECOND.source,
+        "The power formula wants the flow in litres per second.",
+        systems=("si",),
+    ),
+    Formula(
+        "head",
+        pressure * HEAD_PER_PRESSURE,
+        HEAD_PER_PRESSURE.source,
+        "A gauge shows pressure; the power formula wants the height of water it holds up.",
+    ),
+    Formula(
+        "water_power",
+        flow * head / WATER_POWER,
+        WATER_POWER.source,
+        "Lifting more water, or lifting it higher, takes more power.",
+        slips=(
+            Slip(
+                "weight_counted_twice",
+                flow * head * WATER_WEIGHT / WATER_POWER,
+                "The weight of water is counted twice. The constant under the line already holds it.",
+            ),
+            Slip(
+                "added",
+                (flow + head) / WATER_POWER,
+                "Flow and head are added. Power takes flow times head.",
+            ),
+        ),
+    ),
+    Formula(
+        "brake_power",
+        water_power / pump,
+        EXTENSION,
+        "The pump wastes part of what the shaft gives it, so the shaft must carry more.",
+    ),
+    Formula(
+        "motor_output",
+        brake_power / drive,
+        LOSSES,
+        "Belts or gears waste part of what the motor gives, so the motor must give more.",
+    ),
+    Formula(
+        "motor_power",
+        motor_output / motor,
+        LOSSES,
+        WIRE,
+    ),
+    Formula(
+        "motor_power",
+        brake_power / motor,
+        LOSSES,
+        WIRE,
+        unless=DRIVE,
+    ),
+    Formula(
+        "input_power",
+        motor_power * HP_TO_KW,
+        HP_TO_KW.source,
+        "The meter counts the motor's input in kilowatts.",
+    ),
+    Formula(
+        "overall_efficiency",
+        Percent(pump * drive * motor),
+        CHAIN,
+        "Motor, drive and pump stand in a row, so all three efficiencies multiply.",
+        slips=(averaged("pump", "drive", "motor"),),
+    ),
+    Formula(
+        "overall_efficiency",
+        Percent(pump * motor),
+        CHAIN,
+        "Each machine passes on only its share, so the efficiencies multiply.",
+        slips=(averaged("pump", "motor"),),
+        unless=DRIVE,
+    ),
+    Formula(
+        "overall_efficiency",
+        Percent(water_power / motor_power),
+        LOSSES,
+        "Wire to water compares what the water gets with what the wire gives.",
+    ),
+    Formula(
+        "motor_size",
+        size_for(motor_output),
+        SIZES,
+        SIZING,
+        slips=wrong_sizes(motor_output),
+    ),
+    Formula(
+        "motor_size",
+        size_for(brake_power),
+        SIZES,
+        SIZING,
+        slips=wrong_sizes(brake_power),
+        unless=DRIVE,
+    ),
+)

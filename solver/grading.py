@@ -1,0 +1,97 @@
+"""From what a learner typed to a verdict: right, a named mistake, close, wrong or unreadable."""
+
+from math import isclose
+from typing import NamedTuple
+
+from .case import Case, Mistake
+from .errors import Unreadable
+from .reading import read
+from .show import figures, with_unit
+from .vocabulary import quantity_named
+
+__all__ = ["Verdict", "grade"]
+
+CLOSE = 0.03
+RIGHT, MISTAKE, NEAR, WRONG, UNREADABLE = "right", "mistake", "close", "wrong", "unreadable"
+
+
+class Verdict(NamedTuple):
+    """What became of an answer. `value` is the answer as read, in `unit`; None if unreadable."""
+
+    status: str
+    says: str
+    mistake: str | None = None
+    value: float | None = None
+    unit: str | None = None
+    echo: str = ""
+
+    @property
+    def counts(self) -> bool:
+        """Whether this was a try: text that cannot be read never is."""
+        return self.status != UNREADABLE
+
+
+def grade(case: Case, text: str) -> Verdict:
+    """The verdict on an answer as typed. It never raises for what a learner types."""
+    if case.choices:
+        return _grade_choice(case, text)
+    bare = quantity_named(case.asked).is_efficiency
+    try:
+        reading = read(text, case.unit, bare_fraction=bare)
+    except Unreadable as refusal:
+        return Verdict(UNREADABLE, str(refusal))
+    return _numeric(case, reading.value, reading.echo)
+
+
+def _numeric(case: Case, value: float, echo: str) -> Verdict:
+    def verdict(status: str, says: str, mistake: str | None = None) -> Verdict:
+        return Verdict(status, says, mistake, value, case.unit, echo)
+
+    if case.low <= value <= case.high:
+        return verdict(RIGHT, f"Right: {_answer(case)}.")
+    if found := _nearest_mistake(case, value):
+        return verdict(MISTAKE, found.says, found.id)
+    if isclose(value, case.answer, rel_tol=CLOSE):
+        return verdict(NEAR, "Close, but not within rounding. Keep more figures in each step.")
+    return verdict(WRONG, _what_to_look_at(case, value))
+
+
+def _nearest_mistake(case: Case, value: float) -> Mistake | None:
+    fitting = [m for m in case.mistakes if m.low <= value <= m.high]
+    return min(fitting, key=lambda m: abs(m.value - value), default=None)
+
+
+def _answer(case: Case) -> str:
+    return with_unit(figures(case.answer, case.unit), case.unit)
+
+
+def _what_to_look_at(case: Case, value: float) -> str:
+    if value < 0 <= case.answer:
+        return "This answer is below zero. The asked quantity cannot be; check what is taken away."
+    for power in (1, 2, 3, 6):
+        for factor in (10**power, 10**-power):
+            if case.low <= value / factor <= case.high:
+                return "The figures are right, but the decimal point is not. Check the units."
+    size = "more" if value > case.answer else "less"
+    return (
+        f"Not yet: this is {size} than the readings give. "
+        "Compare each step with the hint, and its units."
+    )
+
+
+def _grade_choice(case: Case, text: str) -> Verdict:
+    words = " ".join(text[:400].split()).casefold().rstrip(".")
+    by_text = [c.casefold().rstrip(".") for c in case.choices]
+    try:
+        number = by_text.index(words) + 1 if words in by_text else int(read(text, "choice").value)
+        if not 1 <= number <= len(case.choices):
+            raise Unreadable(
+                f"You typed {number}. Type the number of one choice, 1 to {len(case.choices)}."
+            )
+    except Unreadable as refusal:
+        return Verdict(UNREADABLE, str(refusal))
+    echo = f"choice {number}"
+    if number == case.answer:
+        return Verdict(RIGHT, f"Right. {case.steps[-1].why}", None, float(number), "choice", echo)
+    wrong = next(m for m in case.mistakes if m.value == number)
+    return Verdict(MISTAKE, wrong.says, wrong.id, float(number), "choice", echo)

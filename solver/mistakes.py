@@ -1,0 +1,236 @@
+"""A mistake is the same chain with one link changed; so is an honest rounding.
+
+Mistakes come from the shape of each link's expression, whatever the topic; a formula adds the
+slips particular to it. Each is named by where it stands in the chain and what was done there.
+"""
+
+from collections.abc import Iterator
+from dataclasses import replace
+from functools import lru_cache
+from itertools import chain
+from typing import NamedTuple
+
+from .algebra import Compute, compiled
+from .expression import (
+    Constant,
+    Expr,
+    Fraction,
+    Known,
+    Lookup,
+    Mean,
+    Percent,
+    Power,
+    Product,
+    Sum,
+    constants,
+    is_one,
+    names,
+)
+from .plan import Plan
+from .units import unit
+from .vocabulary import quantity_named
+
+__all__ = ["Change", "honest_changes", "mistaken_changes"]
+
+
+class Change(NamedTuple):
+    """Link number `at` computed by `compute` instead; `says` is what a learner is told."""
+
+    id: str
+    at: int
+    compute: Compute
+    says: str = ""
+
+
+class Variant(NamedTuple):
+    """An expression with one thing done wrong, the kind of wrong, and the factor it touches."""
+
+    kind: str
+    factor: str
+    expr: Expr
+    says: str
+
+
+COUNTS = ("time", "run schedule", "ratio")
+
+
+def label(expr: Expr) -> str:
+    """What a sentence calls a factor."""
+    match expr:
+        case Known(name):
+            return quantity_named(name).label
+        case Constant():
+            return expr.label
+        case Fraction(of) | Percent(of):
+            return label(of)
+    return "part of the formula"
+
+
+def _key(expr: Expr) -> str:
+    match expr:
+        case Known(name):
+            return name
+        case Constant():
+            return expr.name
+        case Fraction(of) | Percent(of):
+            return _key(of)
+    return "term"
+
+
+def _can_move(factor: Expr) -> bool:
+    """Whether people put this factor on the wrong side of the line, or leave it out."""
+    match factor:
+        case Fraction() | Constant():
+            return True
+        case Known(name):
+            return unit(quantity_named(name).us).kind in COUNTS
+    return False
+
+
+def variants(expr: Expr, units: str) -> Iterator[Variant]:
+    """Every generic way to get one expression wrong."""
+    match expr:
+        case Product():
+            yield from _of_product(expr, units)
+        case Sum():
+            yield from _of_sum(expr, units)
+        case Fraction(of):
+            yield Variant(
+                "percent_as_whole",
+                _key(of),
+                of,
+                f"{label(of).capitalize()} went in as a whole number. Use the decimal: 82 % is 0.82.",
+            )
+        case Percent(of):
+            yield Variant(
+                "left_as_decimal", "", of, "The result is still a decimal. Times 100 makes it percent."
+            )
+            yield from (v._replace(expr=Percent(v.expr)) for v in variants(of, units))
+        case Mean(of):
+            yield Variant(
+                "not_divided", "", Sum(of), f"The readings are added but not divided by {len(of)}."
+            )
+        case Power(base, _):
+            yield Variant("power_left_out", "", base, "The exponent is left out.")
+            yield from (v._replace(expr=replace(expr, base=v.expr)) for v in variants(base, units))
+        case Lookup(of):
+            yield from (v._replace(expr=replace(expr, of=v.expr)) for v in variants(of, units))
+
+
+def _of_product(expr: Product, units: str) -> Iterator[Variant]:
+    over, under = expr.over, expr.under
+    match over, under:
+        case (Known(), ), (Known(), ):
+            yield Variant(
+                "upside_down",
+                _key(over[0]),
+                Product(under, over),
+                f"The ratio is upside down. {label(over[0]).capitalize()} stands above the line.",
+            )
+    for i, factor in enumerate(over):
+        rest = over[:i] + over[i + 1 :]
+        yield from _inside(expr, "over", i, units)
+        if not _can_move(factor) or is_one(factor, units):
+            continue
+        name = label(factor)
+        if rest:
+            yield Variant(
+                "divided_by", _key(factor), Product(rest, (*under, factor)),
+                f"This divides by the {name}. The formula multiplies by it.",
+            )  # fmt: skip
+            yield Variant("left_out", _key(factor), Product(rest, under), f"The {name} is left out.")
+    for i, factor in enumerate(under):
+        rest = under[:i] + under[i + 1 :]
+        yield from _inside(expr, "under", i, units)
+        if not _can_move(factor) or is_one(factor, units):
+            continue
+        name = label(factor)
+        yield Variant(
+            "multiplied_by", _key(factor), Product((*over, factor), rest),
+            f"This multiplies by the {name}. The formula divides by it.",
+        )  # fmt: skip
+        yield Variant("left_out", _key(factor), Product(over, rest), f"The {name} is left out.")
+
+
+def _inside(expr: Product, side: str, i: int, units: str) -> Iterator[Variant]:
+    factors = getattr(expr, side)
+    for v in variants(factors[i], units):
+        changed = (*factors[:i], v.expr, *factors[i + 1 :])
+        yield v._replace(expr=replace(expr, **{side: changed}))
+
+
+def _of_sum(expr: Sum, units: str) -> Iterator[Variant]:
+    for i, term in enumerate(expr.minus):
+        rest = expr.minus[:i] + expr.minus[i + 1 :]
+        yield Variant(
+            "added", _key(term), Sum((*expr.plus, term), rest),
+            f"The {label(term)} is added. The formula takes it away.",
+        )  # fmt: skip
+    for i, term in enumerate(expr.plus):
+        rest = expr.plus[:i] + expr.plus[i + 1 :]
+        if rest and len(rest) + len(expr.minus) > 1:
+            yield Variant(
+                "left_out", _key(term), Sum(rest, expr.minus), f"The {label(term)} is left out."
+            )
+
+
+@lru_cache(maxsize=1024)
+def mistaken_changes(plan: Plan) -> tuple[Change, ...]:
+    """Every mistake of a chain: first the slips of its formulas, then those of its shape."""
+    return tuple(chain(_slips(plan), _generic(plan), _stopped_early(plan)))
+
+
+def _slips(plan: Plan) -> Iterator[Change]:
+    known = set(plan.given)
+    for at, link in enumerate(plan.links):
+        for slip in link.formula.slips if link.as_defined else ():
+            if known >= set(names(slip.expr)):
+                says = f"{_where(plan, at)} {slip.says}"
+                yield Change(f"{link.target}.{slip.id}", at, compiled(slip.expr, plan.units), says)
+        known.add(link.target)
+
+
+def _generic(plan: Plan) -> Iterator[Change]:
+    for at, link in enumerate(plan.links):
+        for v in variants(link.expr, plan.units):
+            name = ".".join(filter(None, (link.target, v.kind, v.factor)))
+            says = f"{_where(plan, at)} {v.says} {link.formula.why}"
+            yield Change(name, at, compiled(v.expr, plan.units), says)
+
+
+def _stopped_early(plan: Plan) -> Iterator[Change]:
+    real = [at for at in range(len(plan.links)) if not plan.only_renames(at)]
+    for at in real[-2:-1]:
+        here, asked = (quantity_named(n).label for n in (plan.links[at].target, plan.asked))
+        says = f"This is the {here}, one step short. Work on from it to the {asked}."
+        stop = compiled(Known(plan.links[at].target), plan.units)
+        yield Change(f"{plan.asked}.stopped_at.{plan.links[at].target}", len(plan.links) - 1, stop, says)
+
+
+def _where(plan: Plan, at: int) -> str:
+    return f"Look at step {at + 1}, the {quantity_named(plan.links[at].target).label}."
+
+
+@lru_cache(maxsize=1024)
+def honest_changes(plan: Plan) -> tuple[tuple[Change, ...], ...]:
+    """What honest people do differently, in groups of which one applies at a time.
+
+    Rounding a step to three figures is a group of its own; so are all other roundings in use
+    for one constant.
+    """
+    groups = [(_rounded(plan, at),) for at in range(len(plan.links) - 1)]
+    for at, link in enumerate(plan.links):
+        for constant in constants(link.expr):
+            others = constant.figure(plan.units).also
+            groups.append(tuple(_with_constant(plan, at, constant, value) for value in others))
+    return tuple(filter(None, groups))
+
+
+def _rounded(plan: Plan, at: int) -> Change:
+    target = plan.links[at].target
+    return Change(f"{target}.rounded", at, lambda known: float(f"{known[target]:.3g}"))
+
+
+def _with_constant(plan: Plan, at: int, constant: Constant, value: float) -> Change:
+    compute = compiled(plan.links[at].expr, plan.units, {constant: value})
+    return Change(f"{constant.name}.{value:g}", at, compute)

@@ -1,0 +1,106 @@
+"""The chain of formulas from what is known to what is asked.
+
+The search moves forward: each round adds every quantity that one formula gives from those
+already known, so the chain found is the shallowest. Formulas that stand earlier win a tie.
+"""
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from functools import cached_property, lru_cache
+from typing import NamedTuple
+
+from .algebra import Compute, compiled
+from .errors import NotSolvable
+from .expression import Expr, Known, is_one, names
+from .formula import Formula
+from .vocabulary import quantity_named
+
+__all__ = ["Link", "Plan", "find_plan", "reachable"]
+
+
+class Link(NamedTuple):
+    """One step of a chain: `target` equals `expr`, which is `formula`, perhaps turned round."""
+
+    target: str
+    expr: Expr
+    formula: Formula
+
+    @property
+    def as_defined(self) -> bool:
+        """Whether the formula is used the way it is written, not turned round."""
+        return self.target == self.formula.result
+
+
+@dataclass(frozen=True)
+class Plan:
+    """An ordered chain of links for one set of givens, in one system of units."""
+
+    given: tuple[str, ...]
+    asked: str
+    links: tuple[Link, ...]
+    units: str
+
+    @cached_property
+    def functions(self) -> tuple[tuple[str, Compute], ...]:
+        """Each link as (target, function of what is known before it)."""
+        return tuple((link.target, compiled(link.expr, self.units)) for link in self.links)
+
+    def run(self, given: Mapping[str, float]) -> dict[str, float]:
+        """Every quantity of the chain, in the system's own units, from the given values."""
+        known = dict(given)
+        for target, function in self.functions:
+            known[target] = function(known)
+        return known
+
+    def changed(self, known: Mapping[str, float], at: int, value: float) -> float:
+        """The answer when link number `at` gives `value` instead, and all after it follow."""
+        again = dict(known)
+        again[self.links[at].target] = value
+        for target, function in self.functions[at + 1 :]:
+            again[target] = function(again)
+        return again[self.asked]
+
+    def only_renames(self, at: int) -> bool:
+        """Whether a link changes nothing but the name: motor kW is meter kW in metric."""
+        expr = self.links[at].expr
+        factors = getattr(expr, "over", (expr,)) + getattr(expr, "under", ())
+        kept = [factor for factor in factors if not is_one(factor, self.units)]
+        return len(kept) == 1 and isinstance(kept[0], Known)
+
+
+def reachable(
+    given: Iterable[str], formulas: tuple[Formula, ...], units: str
+) -> dict[str, Link | None]:
+    """Every quantity that follows from `given`, each with the link that gives it, in order."""
+    found: dict[str, Link | None] = dict.fromkeys(given)
+    usable = [f for f in formulas if units in f.systems and not set(f.unless) & set(found)]
+    while True:
+        fresh: dict[str, Link] = {}
+        for formula in usable:
+            unknown = [name for name in formula.names if name not in found]
+            if len(unknown) != 1 or unknown[0] in fresh:
+                continue
+            if unknown[0] in formula.solvable:
+                fresh[unknown[0]] = Link(unknown[0], formula.solved_for(unknown[0]), formula)
+        if not fresh:
+            return found
+        found |= fresh
+
+
+@lru_cache(maxsize=1024)
+def find_plan(
+    given: tuple[str, ...], asked: str, formulas: tuple[Formula, ...], units: str
+) -> Plan:
+    """The chain from `given` to `asked`; NotSolvable where there is none."""
+    found = reachable(given, formulas, units)
+    if asked not in found:
+        label = quantity_named(asked).label
+        raise NotSolvable(f"{label} cannot be worked from {', '.join(given) or 'nothing'}")
+    needed, queue = {}, [asked]
+    while queue:
+        name = queue.pop()
+        if (link := found[name]) is not None and name not in needed:
+            needed[name] = link
+            queue += names(link.expr)
+    ordered = tuple(link for name, link in found.items() if name in needed)
+    return Plan(given, asked, ordered, units)

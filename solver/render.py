@@ -1,0 +1,175 @@
+"""A Case, a Verdict or worked numbers as text, HTML, LaTeX or JSON. No arithmetic is done here."""
+
+from collections.abc import Mapping, Sequence
+from html import escape
+from typing import Any
+
+from .case import Case, Step
+from .family import Family
+from .grading import Verdict
+from .show import exact, figures, latex_with_unit, with_unit
+from .typeset import LATEX, TEXT, numbers, words
+from .vocabulary import quantity_named
+
+__all__ = [
+    "case_json",
+    "case_text",
+    "family_json",
+    "step_html",
+    "step_texts",
+    "steps_text",
+    "verdict_json",
+]
+
+Known = Mapping[str, float]
+
+
+def value_json(value: float, unit: str) -> dict[str, Any]:
+    """A value with its unit, at full precision."""
+    return {"value": value, "unit": unit}
+
+
+def label_of(name: str) -> str:
+    """What a step is called: a quantity's label, or "judgement"."""
+    return "judgement" if name == "choice" else quantity_named(name).label
+
+
+def step_texts(step: Step, known: Known, given: Known, units: str) -> tuple[str, str, str]:
+    """A step in plain text: the formula in words, the numbers put in, and the result."""
+    if step.expr is None:
+        return step.rule, step.numbers, f"choice {step.value:g}"
+    name = label_of(step.name)
+    return (
+        f"{name} = {words(step.expr, units)}",
+        f"{name} = {numbers(step.expr, units, known, given)}",
+        with_unit(figures(step.value, step.unit), step.unit),
+    )
+
+
+def step_latex(step: Step, known: Known, given: Known, units: str) -> tuple[str, str, str]:
+    """The same three lines of a worked step in LaTeX, without dollar signs around them."""
+    name = LATEX.word(label_of(step.name))
+    return (
+        f"{name} = {words(step.expr, units, LATEX)}",
+        f"{name} = {numbers(step.expr, units, known, given, LATEX)}",
+        latex_with_unit(figures(step.value, step.unit), step.unit),
+    )
+
+
+def step_html(number: int, step: Step, known: Known, given: Known, units: str) -> str:
+    """One worked step as a list item: what we want, formula, numbers, result, why."""
+    head = f"<b>Step {number}: {escape(label_of(step.name))}</b>"
+    why = f'<span class="w2w-why">{escape(step.why)}</span>'
+    if step.expr is None:
+        body = "<br>".join(escape(part) for part in (step.rule, step.numbers) if part)
+        return f'<li class="w2w-step">{head}<div>{body}</div>{why}</li>'
+    formula, put_in, result = step_latex(step, known, given, units)
+    return (
+        f'<li class="w2w-step">{head}<div class="w2w-line">${formula}$</div>'
+        f'<div class="w2w-line">${put_in} = {result}$</div>{why}</li>'
+    )
+
+
+def steps_text(steps: Sequence[Step], known: Known, given: Known, units: str) -> str:
+    """Worked steps as a good teacher's board has them."""
+    lines = []
+    for number, step in enumerate(steps, 1):
+        formula, put_in, result = step_texts(step, known, given, units)
+        lines += [f"Step {number}: {label_of(step.name)}", f"  {formula}"]
+        lines += [f"  {put_in} = {result}" if step.expr else f"  {put_in}" * bool(put_in)]
+        lines += [f"  {step.why}"]
+    return "\n".join(filter(None, lines))
+
+
+def given_rows(given: Known, units: str) -> list[tuple[str, str]]:
+    """The givens as rows of a small table: label, value with its unit."""
+    rows = []
+    for name, value in given.items():
+        quantity = quantity_named(name)
+        unit = quantity.unit(units)
+        rows.append((quantity.label, with_unit(exact(value, unit), unit)))
+    return rows
+
+
+def case_text(case: Case, *, solution: bool = True) -> str:
+    """A problem for the terminal, with its solution where wanted."""
+    lines = [f"{case.family.title} (level {case.level})", "", case.question, ""]
+    lines += [f"  {label}: {value}" for label, value in given_rows(case.given, case.units)]
+    lines += [f"  {number}) {choice}" for number, choice in enumerate(case.choices, 1)]
+    if solution:
+        lines += ["", steps_text(case.steps, case.known, case.given, case.units)]
+    return "\n".join([*lines, "", f"Code: {case.code}"])
+
+
+def steps_json(
+    steps: Sequence[Step], known: Known, given: Known, units: str
+) -> list[dict[str, Any]]:
+    """Worked steps with their texts and full values."""
+    rows = []
+    for step in steps:
+        formula, put_in, _ = step_texts(step, known, given, units)
+        rows.append(
+            {
+                "name": step.name,
+                "formula": formula,
+                "substituted": put_in,
+                **value_json(step.value, step.unit),
+                "why": step.why,
+            }
+        )
+    return rows
+
+
+def given_json(given: Known, units: str) -> dict[str, Any]:
+    """The givens by name, each with its unit."""
+    return {n: value_json(v, quantity_named(n).unit(units)) for n, v in given.items()}
+
+
+def case_json(case: Case) -> dict[str, Any]:
+    """Everything about a problem, its answer and its mistakes, at full precision."""
+    return {
+        "code": case.code,
+        "family": case.family.name,
+        "revision": case.family.revision,
+        "chapter": case.family.chapter,
+        "level": case.level,
+        "units": case.units,
+        "question": case.question,
+        "given": given_json(case.given, case.units),
+        "asked": {"name": case.asked, "unit": case.unit},
+        "answer": value_json(case.answer, case.unit),
+        "accepted": {"low": case.low, "high": case.high},
+        "choices": list(case.choices),
+        "steps": steps_json(case.steps, case.known, case.given, case.units),
+        "mistakes": [
+            {"id": m.id, **value_json(m.value, case.unit), "says": m.says} for m in case.mistakes
+        ],
+    }
+
+
+def verdict_json(verdict: Verdict) -> dict[str, Any]:
+    """A verdict as the command line prints it."""
+    return {
+        "status": verdict.status,
+        "mistake": verdict.mistake,
+        "says": verdict.says,
+        "value": verdict.value,
+        "unit": verdict.unit,
+        "echo": verdict.echo,
+    }
+
+
+def family_json(family: Family) -> dict[str, Any]:
+    """What a family is, for a list of families."""
+    by_level = {str(n): list(level.given) for n, level in enumerate(family.levels, 1)}
+    return {
+        "name": family.name,
+        "title": family.title,
+        "chapter": family.chapter,
+        "levels": list(range(1, len(family.levels) + 1)),
+        "units": ["us", "si"],
+        "given": list(dict.fromkeys(name for level in family.levels for name in level.given)),
+        "given_by_level": by_level,
+        "asked": family.asked,
+        "revision": family.revision,
+    }

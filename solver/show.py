@@ -1,0 +1,59 @@
+"""How a number is written for a reader: figures kept, thousands parted, unit in its place."""
+
+from functools import cache
+
+from .units import unit
+
+__all__ = ["exact", "figures", "with_unit", "latex_with_unit"]
+
+
+def figures(value: float, name: str = "") -> str:
+    """A worked number as it is noted: four figures, or cents for money.
+
+    >>> figures(7.045454), figures(51234.5), figures(1234.5, "$")
+    ('7.045', '51,234', '1,234.50')
+    """
+    if name == "$":
+        return f"{value:,.2f}"
+    if abs(value) >= 1000:
+        return f"{value:,.0f}"
+    return f"{value:.4g}" if abs(value) >= 0.001 or value == 0 else f"{value:.3e}"
+
+
+def exact(value: float, name: str = "") -> str:
+    """A given number, all of it.
+
+    >>> exact(1250.0), exact(0.085), exact(40.0, "$")
+    ('1,250', '0.085', '40')
+    """
+    return f"{value:,.10g}" if name != "$" or value == int(value) else f"{value:,.2f}"
+
+
+@cache
+def _frame(name: str) -> tuple[str, str]:
+    """What stands before and after a number with this unit."""
+    if name.startswith("$"):
+        return "$", name[1:]
+    return "", {"%": "%", "": "", "choice": ""}.get(name, f" {name}")
+
+
+def with_unit(number: str, name: str) -> str:
+    """A written number with its unit, as a practitioner writes it.
+
+    >>> with_unit("450", "gpm"), with_unit("82", "%"), with_unit("0.12", "$/kWh")
+    ('450 gpm', '82%', '$0.12/kWh')
+    """
+    before, after = _frame(name)
+    return f"{before}{number}{after}"
+
+
+def latex_with_unit(number: str, name: str) -> str:
+    """The same for LaTeX."""
+    number = number.replace(",", "{,}")
+    before, after = _frame(name)
+    if before:
+        rest = rf"\text{{{after}}}" if after else ""
+        return rf"\${number}{rest}"
+    if name == "%":
+        return rf"{number}\%"
+    return rf"{number}\ {unit(name).latex}" if after else number

@@ -1,0 +1,103 @@
+"""Published tables as data files, each with its source in its first lines, and their readings."""
+
+from bisect import bisect_left
+from csv import DictReader
+from functools import cache
+from importlib.resources import files
+from itertools import pairwise
+from typing import NamedTuple
+
+from ..errors import SolverError
+
+__all__ = [
+    "Motor",
+    "derating_factor",
+    "largest_motor_below",
+    "motor_sizes",
+    "motors",
+    "next_motor_size",
+    "second_motor_above",
+    "table_rows",
+    "table_source",
+]
+
+
+class Motor(NamedTuple):
+    """A row of the motor table: size (hp | kW), full-load amps, nominal efficiency (percent)."""
+
+    size: float
+    amps: float
+    efficiency: float
+
+
+@cache
+def _lines(name: str) -> tuple[str, ...]:
+    return tuple((files(__package__) / f"{name}.csv").read_text("utf-8").splitlines())
+
+
+def table_source(name: str) -> str:
+    """The lines that say where a table is from."""
+    return " ".join(line.lstrip("# ") for line in _lines(name) if line.startswith("#"))
+
+
+@cache
+def table_rows(name: str) -> tuple[dict[str, float], ...]:
+    """The rows of the table `name`, as numbers."""
+    lines = [line for line in _lines(name) if not line.startswith("#")]
+    return tuple({key: float(value) for key, value in row.items()} for row in DictReader(lines))
+
+
+@cache
+def motors(units: str) -> tuple[Motor, ...]:
+    """The standard motors of the system "us" (460 V, hp) or "si" (400 V, kW), smallest first."""
+    return tuple(Motor(**row) for row in table_rows(f"motors_{units}"))
+
+
+@cache
+def motor_sizes(units: str) -> tuple[float, ...]:
+    """The standard sizes alone, smallest first."""
+    return tuple(motor.size for motor in motors(units))
+
+
+def next_motor_size(load: float, units: str) -> float:
+    """The smallest standard motor that carries `load` (hp | kW).
+
+    >>> next_motor_size(41.3, "us")
+    50.0
+    """
+    sizes = motor_sizes(units)
+    where = bisect_left(sizes, load)
+    if where == len(sizes):
+        raise SolverError(
+            f"a load of {load:.4g} is above {sizes[-1]:g}, the largest motor of the table: "
+            "give a smaller load, or ask the motor's maker"
+        )
+    return sizes[where]
+
+
+def largest_motor_below(load: float, units: str) -> float:
+    """The largest standard motor under `load`: too small, and a usual mistake."""
+    sizes = motor_sizes(units)
+    return sizes[max(bisect_left(sizes, load) - 1, 0)]
+
+
+def second_motor_above(load: float, units: str) -> float:
+    """One size more than `load` needs."""
+    sizes = motor_sizes(units)
+    return sizes[min(bisect_left(sizes, load) + 1, len(sizes) - 1)]
+
+
+def derating_factor(unbalance: float, units: str) -> float:
+    """Percent of nameplate power allowed at a voltage unbalance (percent), between rows by a line.
+
+    >>> round(derating_factor(2.5, "us"), 6)
+    91.5
+    """
+    rows = [(row["unbalance"], row["derating"]) for row in table_rows("derating")]
+    for (low, above), (high, below) in pairwise(rows):
+        if low <= unbalance <= high:
+            return above + (below - above) * (unbalance - low) / (high - low)
+    raise SolverError(
+        f"a voltage unbalance of {unbalance:.3g} % is outside the graph, which ends at "
+        f"{rows[-1][0]:g} %: do not run the motor above that; find the cause first"
+    )

@@ -1,0 +1,175 @@
+"""An expression written out: as words or as numbers, as plain text or as LaTeX.
+
+One walk over the tree serves all four; a `Notation` says how the marks look, and a leaf function
+says whether a quantity stands as its name or as its value.
+"""
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+
+from .expression import (
+    Abs,
+    Constant,
+    Expr,
+    Fraction,
+    Known,
+    Largest,
+    Lookup,
+    Mean,
+    Number,
+    Percent,
+    Power,
+    Product,
+    Smallest,
+    Sum,
+    children,
+    is_one,
+)
+from .show import exact, figures, latex_with_unit, with_unit
+from .vocabulary import quantity_named
+
+__all__ = ["LATEX", "TEXT", "Notation", "numbers", "symbols", "words"]
+
+
+@dataclass(frozen=True)
+class Notation:
+    """The marks of one way of writing."""
+
+    times: str
+    word: Callable[[str], str]
+    valued: Callable[[str, str], str]
+    fraction: Callable[[str, str], str]
+    root: Callable[[str], str]
+    power: Callable[[str, float], str]
+    percent: str
+    latex: bool = False
+
+
+TEXT = Notation(
+    times=" × ",
+    word=str,
+    valued=with_unit,
+    fraction=lambda over, under: f"{over} / {under}",
+    root=lambda inner: f"√{inner}",
+    power=lambda base, exponent: f"{base}^{exponent:g}",
+    percent="100%",
+)
+LATEX = Notation(
+    times=r" \times ",
+    word=lambda text: rf"\text{{{text}}}".replace("%", r"\%").replace("$", r"\$"),
+    valued=latex_with_unit,
+    fraction=lambda over, under: rf"\dfrac{{{over}}}{{{under}}}",
+    root=lambda inner: rf"\sqrt{{{inner}}}",
+    power=lambda base, exponent: f"{{{base}}}^{{{exponent:g}}}",
+    percent=r"100\%",
+    latex=True,
+)
+
+Leaf = Callable[[Expr], str]
+
+
+def words(expr: Expr, units: str, notation: Notation = TEXT) -> str:
+    """The expression in the names of its quantities."""
+
+    def leaf(node: Expr) -> str:
+        match node:
+            case Known(name):
+                return notation.word(quantity_named(name).label)
+            case Fraction(of):
+                return notation.word(f"{quantity_named(of.name).label} (as a decimal)")
+        return _constant(node, units)
+
+    return _written(expr, units, notation, leaf)
+
+
+def symbols(expr: Expr, units: str) -> str:
+    """The expression in LaTeX symbols, as a formula sheet has it."""
+
+    def leaf(node: Expr) -> str:
+        match node:
+            case Known(name):
+                return quantity_named(name).symbol
+            case Fraction(of):
+                return quantity_named(of.name).symbol
+        return _constant(node, units)
+
+    return _written(expr, units, LATEX, leaf)
+
+
+def numbers(
+    expr: Expr, units: str, known: Mapping[str, float], given, notation: Notation = TEXT
+) -> str:
+    """The expression with its numbers put in; given ones whole, worked ones to four figures."""
+
+    def leaf(node: Expr) -> str:
+        match node:
+            case Known(name):
+                unit = quantity_named(name).unit(units)
+                write = exact if name in given else figures
+                return notation.valued(write(known[name], unit), unit)
+            case Fraction(of):
+                write = exact if of.name in given else figures
+                return write(known[of.name] / 100)
+        return _constant(node, units)
+
+    return _written(expr, units, notation, leaf)
+
+
+def _constant(node: Expr, units: str) -> str:
+    return exact(node.figure(units).value if isinstance(node, Constant) else node.value)
+
+
+def _written(expr: Expr, units: str, notation: Notation, leaf: Leaf) -> str:
+    def inside(node: Expr) -> str:
+        return _written(node, units, notation, leaf)
+
+    def factors(nodes: tuple[Expr, ...]) -> str:
+        kept = [node for node in nodes if not is_one(node, units)] or [Number(1)]
+        many = len(kept) > 1
+        text = notation.times.join(_bracketed(n, inside(n), many) for n in kept)
+        return text
+
+    match expr:
+        case Known() | Constant() | Number() | Fraction(Known()):
+            return leaf(expr)
+        case Fraction(of):
+            return notation.fraction(_bracketed(of, inside(of), True), "100")
+        case Percent(of):
+            return _bracketed(of, inside(of), isinstance(of, Sum)) + notation.times + notation.percent
+        case Product(over, under) if any(not is_one(node, units) for node in under):
+            return _over_line(factors(over), factors(under), under, units, notation)
+        case Product(over, _):
+            return factors(over)
+        case Sum(plus, minus):
+            return " + ".join(map(inside, plus)) + "".join(
+                " − " * (not notation.latex) + " - " * notation.latex + _bracketed(n, inside(n), True)
+                for n in minus
+            )
+        case Power(base, 0.5):
+            return notation.root(_bracketed(base, inside(base), not notation.latex))
+        case Power(base, exponent):
+            return notation.power(_bracketed(base, inside(base), True), exponent)
+        case Abs(of):
+            return f"|{inside(of)}|"
+        case Mean(of):
+            total = " + ".join(map(inside, of))
+            over = total if notation.latex else f"({total})"
+            return notation.fraction(over, str(len(of)))
+        case Largest() | Smallest():
+            which = "largest of " if isinstance(expr, Largest) else "smallest of "
+            return notation.word(which) + f"({', '.join(map(inside, children(expr)))})"
+        case Lookup(of):
+            return notation.word(f"{expr.rule} ") + inside(of)
+    raise TypeError(f"{expr!r} cannot be written out")
+
+
+def _over_line(over: str, under: str, nodes, units: str, notation: Notation) -> str:
+    kept = [node for node in nodes if not is_one(node, units)]
+    if not notation.latex and (len(kept) > 1 or isinstance(kept[0], Sum)):
+        under = under if under.startswith("(") and len(kept) == 1 else f"({under})"
+    return notation.fraction(over, under)
+
+
+def _bracketed(node: Expr, text: str, needed: bool) -> str:
+    """Brackets where a sum, or a quotient in plain text, stands among factors."""
+    return f"({text})" if needed and isinstance(node, (Sum, Percent, Power)) else text
