@@ -125,9 +125,9 @@ def test_a_rise_in_temperature_is_a_difference_though_typed_in_degrees(text, val
 
 @pytest.mark.parametrize("text", ["2", "2)", "2.", "(2)", "choice 2", "Answer 2", "no. 2", " 2 "])
 def test_a_choice_is_read_by_its_number(text):
+    expected = (2.0, "choice", "choice 2")
     reading = read(text, "choice")
-    assert 2.0 == reading.value
-    assert ("choice", "choice 2") == (reading.unit, reading.echo)
+    assert expected == (reading.value, reading.unit, reading.echo)
 
 
 @pytest.mark.parametrize("text", ["2.5", "B", "two", "2 3", "-2", "choice", "2 hp", "1/2", "9999"])
