@@ -7,12 +7,11 @@
 """
 
 from .case import Case, Mistake, Step
-from .case import draw as _draw
-from .code import case_from_code
 from .errors import BadCode, BadDefinition, NotSolvable, SolverError, Unreadable
-from .families import FAMILIES, family_named
+from .families import FAMILIES
 from .family import Family
 from .grading import Verdict, grade
+from .library import case_from_code, draw, family_named
 
 __all__ = [
     "FAMILIES",
@@ -31,14 +30,3 @@ __all__ = [
     "family_named",
     "grade",
 ]
-
-
-def draw(family: Family | str, seed: int, units: str = "us", level: int = 1) -> Case:
-    """Problem number `seed` of a family (itself or its name), in "us" or "si", from level 1 up.
-
-    The same arguments give the same Case on any machine, operating system and Python version.
-
-    >>> draw("brake_power", 3, "si", level=2).unit
-    'kW'
-    """
-    return _draw(family_named(family) if isinstance(family, str) else family, seed, units, level)

@@ -65,9 +65,7 @@ def _undo(expr: Expr, holder: Expr, result: Expr) -> Expr | None:
     return None
 
 
-def compiled(
-    expr: Expr, units: str, instead: Mapping[Constant, float] | None = None
-) -> Compute:
+def compiled(expr: Expr, units: str, instead: Mapping[Constant, float] | None = None) -> Compute:
     """A function from known values (in the system's own units) to the expression's value.
 
     `instead` gives other values for some constants: another rounding that is in use.

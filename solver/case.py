@@ -8,8 +8,9 @@ from collections.abc import Mapping
 from functools import lru_cache
 from typing import NamedTuple
 
+from .code import MOST_SEED, Code
 from .draw import Draw
-from .errors import BadDefinition
+from .errors import BadDefinition, SolverError
 from .expression import Expr
 from .family import Family, Judgement, Level
 from .mistakes import honest_changes, mistaken_changes
@@ -74,9 +75,8 @@ class Case(NamedTuple):
     @property
     def code(self) -> str:
         """The short text that gives this same problem on any machine."""
-        from .code import code_of
-
-        return code_of(self)
+        family = self.family
+        return str(Code(family.tag, self.level, self.units, family.revision, self.seed))
 
 
 def draw(family: Family, seed: int, units: str = "us", level: int = 1) -> Case:
@@ -86,7 +86,9 @@ def draw(family: Family, seed: int, units: str = "us", level: int = 1) -> Case:
     """
     at = family.level(level)
     if units not in ("us", "si"):
-        raise BadDefinition(f"units are 'us' or 'si'; got {units!r}")
+        raise SolverError(f"Units are “us” or “si”; got “{units}”.")
+    if not 0 <= seed <= MOST_SEED:
+        raise SolverError(f"A seed is a whole number from 0 to {MOST_SEED:,}; got {seed}.")
     make = _numeric if family.judge is None else _judged
     for attempt in range(ATTEMPTS):
         chance = Draw(f"{family.tag} {family.revision} {level} {units} {seed} {attempt}")
@@ -111,7 +113,9 @@ def _plausible(name: str, value: float, units: str) -> bool:
 
 def _worded(level: Level, given: Mapping[str, float], units: str, chance: Draw) -> str:
     place = chance.pick(PUMPS)
-    slots = {n: with_unit(exact(v, u := quantity_named(n).unit(units)), u) for n, v in given.items()}
+    slots = {
+        n: with_unit(exact(v, u := quantity_named(n).unit(units)), u) for n, v in given.items()
+    }
     return level.question.format(
         place=f"{place.name} at {place.station}",
         station=place.station,
@@ -201,7 +205,9 @@ def _mistakes(
         # A bare decimal is read as a percentage there, so it cannot be told from a right answer.
         if size < 1e-9 or (bare_decimal and value <= 1):
             continue
-        if all(top < m.value and value < m.low or bottom > m.value and value > m.high for m in kept):
+        if all(
+            (top < m.value and value < m.low) or (bottom > m.value and value > m.high) for m in kept
+        ):
             kept.append(Mistake(change.id, value, change.says, bottom, top))
     return tuple(kept)
 

@@ -6,24 +6,38 @@ hyphens may be left out or be spaces, and O and 0, I, L and 1 are taken for each
 """
 
 import re
+from typing import NamedTuple
 
-from .case import Case, draw
 from .errors import BadCode
-from .families import FAMILIES
-from .family import Family
 
-__all__ = ["case_from_code", "code_of"]
+__all__ = ["MOST_SEED", "Code", "check_character", "read_code"]
 
 LETTERS = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ"
-MOST = 10**9
-_UNITS = {"us": "U", "si": "M"}
+MOST_SEED = 999_999_999
+_UNIT_LETTERS = {"us": "U", "si": "M"}
+_UNITS = {letter: units for units, letter in _UNIT_LETTERS.items()}
 _ALIKE = str.maketrans("OIL", "011")
 _PATTERN = re.compile(r"([A-Z]{2,4})([1-9])([UM])([1-9])([0-9OIL]{1,9})([0-9A-Z])")
-_TAGS = {family.tag: family for family in FAMILIES}
+_LONGEST = 60
+
+
+class Code(NamedTuple):
+    """What a code holds; `str` writes it."""
+
+    tag: str
+    level: int
+    units: str
+    revision: int
+    seed: int
+
+    def __str__(self) -> str:
+        middle = f"{self.level}{_UNIT_LETTERS[self.units]}{self.revision}"
+        check = check_character(f"{self.tag}{middle}{self.seed}")
+        return f"{self.tag}-{middle}-{self.seed}-{check}"
 
 
 def check_character(text: str) -> str:
-    """The ISO 7064 MOD 37,36 check character of letters and digits.
+    """The ISO 7064 MOD 37,36 check character of digits and capital letters.
 
     >>> check_character("A12425GABC1234002")
     'M'
@@ -35,49 +49,24 @@ def check_character(text: str) -> str:
     return LETTERS[(37 - total) % 36]
 
 
-def code_of(case: Case) -> str:
-    """The code of a case, with hyphens."""
-    family = case.family
-    middle = f"{case.level}{_UNITS[case.units]}{family.revision}"
-    check = check_character(f"{family.tag}{middle}{case.seed}")
-    return f"{family.tag}-{middle}-{case.seed}-{check}"
+def read_code(text: str) -> Code:
+    """The code in a text; BadCode says what is wrong with one that cannot be read.
 
-
-def case_from_code(text: str) -> Case:
-    """The problem a code stands for; BadCode says what is wrong with one that has none."""
-    packed = re.sub(r"[\s\-\u2010-\u2015\u2212]", "", text[:60]).upper()
+    >>> read_code("wp 2u1 7 4") == read_code("WP-2U1-7-4")
+    True
+    """
+    packed = re.sub(r"[\s\-\u2010-\u2015\u2212]", "", text[:_LONGEST]).upper()
     match = _PATTERN.fullmatch(packed)
-    if not match:
-        shown = text.strip()[:30]
+    shown = " ".join(text[:30].split())
+    if not match or len(text) > _LONGEST:
         raise BadCode(
-            f"“{shown}” is not a problem code. A code looks like {example_code()}; copy it whole."
+            f"“{shown}” is not a problem code. A code looks like {Code('WP', 1, 'us', 1, 7)}; "
+            "copy it whole."
         )
-    tag, level, units, revision, seed, check = match.groups()
-    seed = seed.translate(_ALIKE)
-    wanted = check_character(f"{tag}{level}{units}{revision}{seed}")
-    if wanted.translate(_ALIKE) != check.translate(_ALIKE):
+    tag, level, letter, revision, seed, check = match.groups()
+    code = Code(tag, int(level), _UNITS[letter], int(revision), int(seed.translate(_ALIKE)))
+    if str(code)[-1].translate(_ALIKE) != check.translate(_ALIKE):
         raise BadCode(
-            f"“{text.strip()[:30]}” has a wrong character somewhere. "
-            "Compare it with the code you were given."
+            f"“{shown}” has a wrong character somewhere. Compare it with the code you were given."
         )
-    family = _known_family(tag, int(revision), int(level))
-    return draw(family, int(seed), {"U": "us", "M": "si"}[units], int(level))
-
-
-def _known_family(tag: str, revision: int, level: int) -> Family:
-    family = _TAGS.get(tag)
-    if family is None or level > len(family.levels):
-        raise BadCode(
-            f"This workbook has no problem {tag} at level {level}. A newer edition may have it."
-        )
-    if revision != family.revision:
-        raise BadCode(
-            f"This code is from edition {revision} of “{family.title}”; this is edition "
-            f"{family.revision}. Ask for new numbers, or for a new code."
-        )
-    return family
-
-
-def example_code() -> str:
-    """A code that works, for messages."""
-    return draw(FAMILIES[0], 7).code
+    return code

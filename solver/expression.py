@@ -92,8 +92,10 @@ class Constant(Expr):
 
     def __post_init__(self):
         if not self.source.strip():
-            raise BadDefinition(f"constant {self.name!r} has no source: name one, or write "
-                                "'common practice, no source'")
+            raise BadDefinition(
+                f"constant {self.name!r} has no source: name one, or write "
+                "'common practice, no source'"
+            )
 
     def figure(self, units: str) -> Figure:
         """The constant as the system `units` ("us" or "si") has it."""

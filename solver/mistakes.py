@@ -103,7 +103,10 @@ def variants(expr: Expr, units: str) -> Iterator[Variant]:
             )
         case Percent(of):
             yield Variant(
-                "left_as_decimal", "", of, "The result is still a decimal. Times 100 makes it percent."
+                "left_as_decimal",
+                "",
+                of,
+                "The result is still a decimal. Times 100 makes it percent.",
             )
             yield from (v._replace(expr=Percent(v.expr)) for v in variants(of, units))
         case Mean(of):
@@ -120,7 +123,7 @@ def variants(expr: Expr, units: str) -> Iterator[Variant]:
 def _of_product(expr: Product, units: str) -> Iterator[Variant]:
     over, under = expr.over, expr.under
     match over, under:
-        case (Known(), ), (Known(), ):
+        case (Known(),), (Known(),):
             yield Variant(
                 "upside_down",
                 _key(over[0]),
@@ -138,7 +141,9 @@ def _of_product(expr: Product, units: str) -> Iterator[Variant]:
                 "divided_by", _key(factor), Product(rest, (*under, factor)),
                 f"This divides by the {name}. The formula multiplies by it.",
             )  # fmt: skip
-            yield Variant("left_out", _key(factor), Product(rest, under), f"The {name} is left out.")
+            yield Variant(
+                "left_out", _key(factor), Product(rest, under), f"The {name} is left out."
+            )
     for i, factor in enumerate(under):
         rest = under[:i] + under[i + 1 :]
         yield from _inside(expr, "under", i, units)
@@ -204,7 +209,9 @@ def _stopped_early(plan: Plan) -> Iterator[Change]:
         here, asked = (quantity_named(n).label for n in (plan.links[at].target, plan.asked))
         says = f"This is the {here}, one step short. Work on from it to the {asked}."
         stop = compiled(Known(plan.links[at].target), plan.units)
-        yield Change(f"{plan.asked}.stopped_at.{plan.links[at].target}", len(plan.links) - 1, stop, says)
+        yield Change(
+            f"{plan.asked}.stopped_at.{plan.links[at].target}", len(plan.links) - 1, stop, says
+        )
 
 
 def _where(plan: Plan, at: int) -> str:

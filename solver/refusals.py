@@ -17,7 +17,7 @@ _QUOTED = 24  # characters that a sentence repeats of what was typed
 _SUM = re.compile(r"[*^+×÷/x] ?[*(]*[0-9.(]")
 _SECOND = re.compile(rf"(?<![A-Za-z^])[0-9{VULGAR}]")
 _SPACED = re.compile(r"[1-9][0-9]{0,2}( [0-9]{3})+(?![0-9])(\.[0-9]+)?")
-_DIGITS = re.compile(r"[0-9.,]+")
+_DECIMAL_COMMA = re.compile(r"([+-]?)\$? ?([0-9.]*),([0-9]+)(?![0-9.,])")
 
 
 def no_number(plain: str, wanted: Unit) -> str:
@@ -55,9 +55,10 @@ def two_numbers(plain: str, wanted: Unit) -> str:
 
 def _comma(plain: str, wanted: Unit) -> str:
     """A single comma may be a decimal one; how it would be typed is shown, not assumed."""
-    whole, *parts = _DIGITS.search(plain)[0].split(",")
-    point = f"{whole.replace('.', '') or 0}.{parts[0]}"
-    meant = _meant(point, wanted) if len(parts) == 1 else one(wanted)
+    meant = one(wanted)
+    if found := _DECIMAL_COMMA.match(plain):
+        sign, whole, part = found.groups()
+        meant = _meant(f"{sign}{whole.replace('.', '') or 0}.{part}", wanted)
     return f"{quoted(plain)} has a comma that marks no thousands; type {meant}."
 
 

@@ -8,17 +8,21 @@ from .case import Case, Step
 from .family import Family
 from .grading import Verdict
 from .show import exact, figures, latex_with_unit, with_unit
-from .typeset import LATEX, TEXT, numbers, words
+from .typeset import LATEX, numbers, words
 from .vocabulary import quantity_named
+from .work import Work
 
 __all__ = [
     "case_json",
     "case_text",
     "family_json",
+    "family_text",
     "step_html",
     "step_texts",
     "steps_text",
     "verdict_json",
+    "work_json",
+    "work_text",
 ]
 
 Known = Mapping[str, float]
@@ -173,3 +177,33 @@ def family_json(family: Family) -> dict[str, Any]:
         "asked": family.asked,
         "revision": family.revision,
     }
+
+
+def family_text(family: Family) -> str:
+    """A family in one line."""
+    return f"{family.name:24} {family.chapter:12} levels 1 to {len(family.levels)}  {family.title}"
+
+
+def work_json(found: Work) -> dict[str, Any]:
+    """Own numbers worked, at full precision; `answer` is null where something is missing."""
+    answer = None if found.answer is None else value_json(found.answer, found.unit)
+    return {
+        "units": found.units,
+        "given": given_json(found.given, found.units),
+        "asked": {"name": found.find, "unit": found.unit},
+        "answer": answer,
+        "steps": steps_json(found.steps, found.known, found.given, found.units),
+        "missing": [list(names) for names in found.missing],
+        "contradictions": list(found.contradictions),
+        "notices": list(found.notices),
+        "says": found.says,
+    }
+
+
+def work_text(found: Work) -> str:
+    """Own numbers worked, for the terminal."""
+    lines = [f"  {label}: {value}" for label, value in given_rows(found.given, found.units)]
+    lines += ["", steps_text(found.steps, found.known, found.given, found.units)] * bool(
+        found.steps
+    )
+    return "\n".join([*lines, "", found.says, *found.contradictions, *found.notices])

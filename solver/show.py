@@ -4,7 +4,7 @@ from functools import cache
 
 from .units import unit
 
-__all__ = ["exact", "figures", "with_unit", "latex_with_unit"]
+__all__ = ["exact", "figures", "latex_with_unit", "with_unit"]
 
 
 def figures(value: float, name: str = "") -> str:

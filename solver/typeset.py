@@ -135,14 +135,18 @@ def _written(expr: Expr, units: str, notation: Notation, leaf: Leaf) -> str:
         case Fraction(of):
             return notation.fraction(_bracketed(of, inside(of), True), "100")
         case Percent(of):
-            return _bracketed(of, inside(of), isinstance(of, Sum)) + notation.times + notation.percent
+            return (
+                _bracketed(of, inside(of), isinstance(of, Sum)) + notation.times + notation.percent
+            )
         case Product(over, under) if any(not is_one(node, units) for node in under):
             return _over_line(factors(over), factors(under), under, units, notation)
         case Product(over, _):
             return factors(over)
         case Sum(plus, minus):
             return " + ".join(map(inside, plus)) + "".join(
-                " − " * (not notation.latex) + " - " * notation.latex + _bracketed(n, inside(n), True)
+                " − " * (not notation.latex)
+                + " - " * notation.latex
+                + _bracketed(n, inside(n), True)
                 for n in minus
             )
         case Power(base, 0.5):

@@ -82,7 +82,13 @@ _ALL = (
     _same("energy_cost", "energy cost", "C", "$", (0.01, 900_000)),
     Quantity("volume_pumped", "volume pumped", "V", "MG", "ML", (0.001, 6000), (0.004, 20000)),
     Quantity(
-        "energy_per_volume", "energy per volume", "e", "kWh/MG", "kWh/1000 m3", (20, 6000), (5, 1600)
+        "energy_per_volume",
+        "energy per volume",
+        "e",
+        "kWh/MG",
+        "kWh/1000 m3",
+        (20, 6000),
+        (5, 1600),
     ),
     Quantity(
         "cost_per_volume", "cost per volume", r"C_V", "$/MG", "$/1000 m3", (1, 1500), (0.2, 500)
@@ -92,7 +98,9 @@ _ALL = (
     _percent("new_motor_efficiency", "new motor efficiency", r"\eta_\mathrm{m}'", (70, 97)),
     Quantity("new_brake_power", "brake power with the new pump", r"P_\mathrm{b}'", *_POWERS),
     Quantity("new_motor_power", "motor power with the new machine", r"P_\mathrm{m}'", *_POWERS),
-    _same("new_input_power", "input power with the new machine", r"P_\mathrm{in}'", "kW", (0.04, 320)),
+    _same(
+        "new_input_power", "input power with the new machine", r"P_\mathrm{in}'", "kW", (0.04, 320)
+    ),
     _same("saved_power", "power saved", r"\Delta P", "kW", (0.02, 150)),
     _same("yearly_hours", "hours a year", r"t_\mathrm{y}", "h/year", (50, 8784), most=8784),
     _same("saved_energy", "energy saved in a year", r"\Delta E", "kWh/year", (5, 900_000)),
@@ -128,23 +136,27 @@ _ALL = (
     _percent("current_unbalance", "current unbalance", r"u_I", (0.05, 40)),
     _percent("current_spread", "current spread", r"s_I", (0.1, 60)),
     *(
-        _same(f"volts_{x}", f"volts {x[0].upper()} to {x[1].upper()}", f"U_{{{x.upper()}}}", *_VOLTS)
+        _same(
+            f"volts_{x}", f"volts {x[0].upper()} to {x[1].upper()}", f"U_{{{x.upper()}}}", *_VOLTS
+        )
         for x in ("ab", "bc", "ca")
     ),
     _same("volts_average", "average volts", r"\bar U", *_VOLTS),
     _same("volts_deviation", "largest deviation in volts", r"\Delta U", "V", (0.1, 40)),
     _percent("voltage_unbalance", "voltage unbalance", r"u_U", (0.1, 5.2)),
     _percent("derating", "derating", r"k_\mathrm{d}", (74, 100)),
-    Quantity(
-        "derated_power", "derated power", r"P_\mathrm{d}", "hp", "kW", (0.3, 400), (0.2, 315)
-    ),
+    Quantity("derated_power", "derated power", r"P_\mathrm{d}", "hp", "kW", (0.3, 400), (0.2, 315)),
     _same("full_load_amps", "nameplate full-load amps", r"I_\mathrm{fl}", "A", (1, 600)),
     _same("service_factor", "service factor", "k_s", "", (1.0, 1.5), least=1.0, most=2.0),
     _same("service_factor_amps", "service-factor amps", r"I_\mathrm{sf}", "A", (1, 800)),
     _percent("load_amps", "share of full-load amps", r"i", (20, 140), most=1000.0),
     *(
-        _same(f"amps_{leg}_{turn}", f"leg {leg.upper()}, connection {turn}",
-              f"I_{{{leg.upper()}{turn}}}", *_AMPS)
+        _same(
+            f"amps_{leg}_{turn}",
+            f"leg {leg.upper()}, connection {turn}",
+            f"I_{{{leg.upper()}{turn}}}",
+            *_AMPS,
+        )
         for turn in (2, 3)
         for leg in "abc"
     ),

@@ -55,17 +55,27 @@ def judge_impossible(values: Mapping[str, float], units: str, draw: Draw) -> Jud
     water, brake, motor = (values[f"{n}_power"] for n in ("water", "brake", "motor"))
     swapped = draw.pick(("water_over_brake", "brake_over_motor"))
     if swapped == "water_over_brake":
-        broken, says = (brake, water, motor), "Water power is above brake power, as if the pump made power."
+        broken, says = (
+            (brake, water, motor),
+            "Water power is above brake power, as if the pump made power.",
+        )
     else:
-        broken, says = (water, motor, brake), "Brake power is above motor power, as if the motor made power."
+        broken, says = (
+            (water, motor, brake),
+            "Brake power is above motor power, as if the motor made power.",
+        )
     scales = draw.shuffled((0.62, 0.81, 1.24, 1.45))[:2]
     possible = [tuple(noted(p * scale) for p in (water, brake, motor)) for scale in scales]
-    fine = "This set is possible: motor power is above brake power, and brake power above water power."
+    fine = (
+        "This set is possible: motor power is above brake power, and brake power above water power."
+    )
     return Judgement(
         "possible only if motor power ≥ brake power ≥ water power",
         _set_text(*broken, units),
         Option("broken", _set_text(*broken, units), says),
-        tuple(Option(f"possible_{i}", _set_text(*s, units), fine) for i, s in enumerate(possible, 1)),
+        tuple(
+            Option(f"possible_{i}", _set_text(*s, units), fine) for i, s in enumerate(possible, 1)
+        ),
     )
 
 
@@ -80,7 +90,9 @@ def judge_claim(values: Mapping[str, float], units: str, draw: Draw) -> Judgemen
     return Judgement(
         "possible only if brake power ≥ water power",
         f"{text[low]} is below {water_text}",
-        Option("below_water", text[low], "The shaft cannot give the water more than it carries itself."),
+        Option(
+            "below_water", text[low], "The shaft cannot give the water more than it carries itself."
+        ),
         tuple(
             Option(
                 f"possible_{i}",

@@ -5,8 +5,13 @@ pumps, prices and hours are common practice, no source; motors come from the pub
 """
 
 from ..draw import Draw
-from ..formulas.constants import GPM_PER_MGD, HEAD_PER_PRESSURE, M3_DAY_PER_LITRE_SECOND
-from ..formulas.constants import HP_TO_KW, WATER_POWER
+from ..formulas.constants import (
+    GPM_PER_MGD,
+    HEAD_PER_PRESSURE,
+    HP_TO_KW,
+    M3_DAY_PER_LITRE_SECOND,
+    WATER_POWER,
+)
 from ..tables import motors
 
 __all__ = ["noted", "pump"]

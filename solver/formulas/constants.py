@@ -6,11 +6,11 @@ A test holds each within its rounding of the exact value (pint, scipy.constants)
 from ..expression import Constant, Figure
 
 __all__ = [
+    "GPM_PER_MGD",
     "HEAD_PER_PRESSURE",
     "HOURLY_VOLUME",
     "HP_TO_KW",
     "M3_DAY_PER_LITRE_SECOND",
-    "GPM_PER_MGD",
     "WATER_POWER",
     "WATER_WEIGHT",
 ]

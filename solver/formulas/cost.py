@@ -82,7 +82,9 @@ COMPARED = (
         SAVING,
         "The water still needs the same power; a better pump needs less at the shaft.",
     ),
-    Formula("new_motor_power", new_brake_power / Fraction(Known("motor_efficiency")), SAVING, SAME_HEAD),
+    Formula(
+        "new_motor_power", new_brake_power / Fraction(Known("motor_efficiency")), SAVING, SAME_HEAD
+    ),
     Formula(
         "new_motor_power",
         brake_power / new_motor,
@@ -91,7 +93,10 @@ COMPARED = (
         unless=("new_pump_efficiency",),
     ),
     Formula(
-        "new_input_power", new_motor_power * HP_TO_KW, HP_TO_KW.source, "The meter counts kilowatts."
+        "new_input_power",
+        new_motor_power * HP_TO_KW,
+        HP_TO_KW.source,
+        "The meter counts kilowatts.",
     ),
     Formula(
         "saved_power",
@@ -161,9 +166,14 @@ BILLS = (
         ARITHMETIC,
         "The hours in the cheap period are counted by themselves.",
     ),
-    Formula("on_peak_cost", on_peak_energy * on_peak_price, ARITHMETIC, "On-peak energy has its price."),
     Formula(
-        "off_peak_cost", off_peak_energy * off_peak_price, ARITHMETIC, "Off-peak energy has its price."
+        "on_peak_cost", on_peak_energy * on_peak_price, ARITHMETIC, "On-peak energy has its price."
+    ),
+    Formula(
+        "off_peak_cost",
+        off_peak_energy * off_peak_price,
+        ARITHMETIC,
+        "Off-peak energy has its price.",
     ),
     Formula(
         "time_of_use_bill",

@@ -31,7 +31,6 @@ EXTENSION = "Alabama Extension ANR-0548"
 CHAIN = "Univ. of Nebraska CropWatch, Dorn 2008: motor times pump efficiency is wire to water"
 
 
-
 def averaged(*parts: str) -> Slip:
     """The efficiencies averaged where they multiply."""
     return Slip(

@@ -1,0 +1,148 @@
+"""The command line: `python -m solver families | draw | show | grade | work`.
+
+Exit status: 0 answered; 2 for bad usage or input that cannot be read, with one line on standard
+error that says what to type instead.
+"""
+
+import argparse
+import json
+import sys
+from collections.abc import Sequence
+
+from . import FAMILIES, Case, SolverError, case_from_code, draw, family_named, grade
+from .render import (
+    case_json,
+    case_text,
+    family_json,
+    family_text,
+    verdict_json,
+    work_json,
+    work_text,
+)
+from .work import work
+
+__all__ = ["main"]
+
+EXAMPLES = {
+    "draw": "python -m solver draw water_power --seed 7",
+    "show": "python -m solver show WP-1U1-7-K",
+    "grade": 'python -m solver grade WP-1U1-7-K "2.4 hp"',
+    "work": 'python -m solver work --given flow="450 gpm" --given head="62 ft" --find water_power',
+}
+
+
+class Parser(argparse.ArgumentParser):
+    """An argument parser whose errors are one line that says what to type."""
+
+    def error(self, message: str):
+        command = self.prog.split()[-1]
+        example = EXAMPLES.get(command, EXAMPLES["draw"])
+        self.exit(2, f"{message}. Type for example: {example}\n")
+
+
+def parser() -> Parser:
+    """The commands and their options."""
+    top = Parser(prog="python -m solver", description="Pump and motor problems, worked in full.")
+    commands = top.add_subparsers(dest="command", required=True, metavar="command")
+
+    def command(name: str, tells: str) -> argparse.ArgumentParser:
+        one = commands.add_parser(name, help=tells, description=tells)
+        one.add_argument("--json", action="store_true", help="full precision, for programs")
+        return one
+
+    command("families", "list the kinds of problem")
+    one = command("draw", "draw a problem and show its solution")
+    one.add_argument("family")
+    one.add_argument("--seed", type=int, required=True, help="any whole number from 0")
+    one.add_argument("--units", choices=("us", "si"), default="us")
+    one.add_argument("--level", type=int, default=1)
+    command("show", "show the problem of a code").add_argument("code")
+    one = command("grade", "grade an answer to the problem of a code")
+    one.add_argument("code")
+    one.add_argument("answer")
+    one = command("work", "work your own numbers")
+    one.add_argument("--given", action="append", default=[], metavar='NAME="VALUE UNIT"')
+    one.add_argument("--find", required=True, metavar="NAME")
+    one.add_argument("--units", choices=("us", "si"), default="us")
+    return top
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Run one command; returns the exit status."""
+    options = parser().parse_args(_negatives_kept(arguments))
+    try:
+        return _COMMANDS[options.command](options)
+    except SolverError as refusal:
+        print(" ".join(str(refusal).split()), file=sys.stderr)
+        return 2
+
+
+def _negatives_kept(arguments: Sequence[str] | None) -> list[str]:
+    """An answer such as -5 or -5 hp is not an option: it is passed on as it stands."""
+    given = list(sys.argv[1:] if arguments is None else arguments)
+    if given[:1] == ["grade"]:
+        flags = [a for a in given[1:] if a in ("--json", "-h", "--help")]
+        return ["grade", *flags, "--", *(a for a in given[1:] if a not in (*flags, "--"))]
+    return given
+
+
+def _print(options: argparse.Namespace, data, text: str) -> None:
+    print(json.dumps(data, ensure_ascii=False, indent=2) if options.json else text)
+
+
+def _families(options: argparse.Namespace) -> int:
+    _print(options, [family_json(f) for f in FAMILIES], "\n".join(map(family_text, FAMILIES)))
+    return 0
+
+
+def _show_case(options: argparse.Namespace, case: Case) -> int:
+    _print(options, case_json(case), case_text(case))
+    return 0
+
+
+def _draw(options: argparse.Namespace) -> int:
+    family = family_named(options.family)
+    return _show_case(options, draw(family, options.seed, options.units, options.level))
+
+
+def _show(options: argparse.Namespace) -> int:
+    return _show_case(options, case_from_code(options.code))
+
+
+def _grade(options: argparse.Namespace) -> int:
+    verdict = grade(case_from_code(options.code), options.answer)
+    if verdict.counts or options.json:
+        _print(options, verdict_json(verdict), f"{verdict.status}: {verdict.says}")
+    if not verdict.counts:
+        print(verdict.says, file=sys.stderr)
+        return 2
+    return 0
+
+
+def _work(options: argparse.Namespace) -> int:
+    given = {}
+    for pair in options.given:
+        name, mark, value = pair.partition("=")
+        if not mark:
+            raise SolverError(
+                f"--given wants NAME=VALUE; got “{pair[:40]}”. "
+                'Type for example --given flow="450 gpm".'
+            )
+        if name.strip() in given:
+            raise SolverError(f"“{name.strip()}” is given twice. Give it once.")
+        given[name.strip()] = value
+    found = work(given, options.find, options.units)
+    _print(options, work_json(found), work_text(found))
+    return 0
+
+
+_COMMANDS = {
+    "families": _families,
+    "draw": _draw,
+    "show": _show,
+    "grade": _grade,
+    "work": _work,
+}
+
+if __name__ == "__main__":
+    sys.exit(main())

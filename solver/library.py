@@ -1,0 +1,59 @@
+"""Finding a family by its name, and a problem by its code."""
+
+from .case import Case
+from .case import draw as draw_case
+from .code import read_code
+from .errors import BadCode, BadDefinition
+from .families import FAMILIES
+from .family import Family
+
+__all__ = ["case_from_code", "draw", "family_named"]
+
+_BY_NAME = {family.name: family for family in FAMILIES}
+_BY_TAG = {family.tag: family for family in FAMILIES}
+if not len(_BY_NAME) == len(_BY_TAG) == len(FAMILIES):
+    raise BadDefinition("two families share a name or a tag: give each its own")
+
+
+def family_named(name: str) -> Family:
+    """The family called `name`; BadDefinition lists those there are."""
+    try:
+        return _BY_NAME[name]
+    except KeyError:
+        raise BadDefinition(
+            f"No family is called “{name[:40]}”. There are: {', '.join(_BY_NAME)}."
+        ) from None
+
+
+def draw(family: Family | str, seed: int, units: str = "us", level: int = 1) -> Case:
+    """Problem number `seed` of a family (itself or its name), in "us" or "si", from level 1 up.
+
+    The same arguments give the same Case on any machine, operating system and Python version.
+
+    >>> draw("brake_power", 3, "si", level=2).unit
+    'kW'
+    """
+    return draw_case(
+        family_named(family) if isinstance(family, str) else family, seed, units, level
+    )
+
+
+def case_from_code(text: str) -> Case:
+    """The problem a code stands for; BadCode says what is wrong with one that has none.
+
+    >>> case_from_code(draw("water_power", 7).code) == draw("water_power", 7)
+    True
+    """
+    code = read_code(text)
+    family = _BY_TAG.get(code.tag)
+    if family is None or code.level > len(family.levels):
+        raise BadCode(
+            f"This workbook has no problem {code.tag} at level {code.level}. "
+            "A newer edition may have it."
+        )
+    if code.revision != family.revision:
+        raise BadCode(
+            f"This code is from edition {code.revision} of “{family.title}”; this is edition "
+            f"{family.revision}. Take new numbers, or ask for a new code."
+        )
+    return draw_case(family, code.seed, code.units, code.level)

@@ -1,0 +1,212 @@
+"""A reader's own numbers: any known quantities in, any other quantity out, with the full work.
+
+Where the answer cannot be worked, what is missing is named. Where the readings contradict each
+other, or break a limit, that is said too.
+"""
+
+from collections.abc import Iterator, Mapping
+from difflib import get_close_matches
+from math import isclose
+from typing import NamedTuple
+
+from .algebra import compiled
+from .case import Step, worked_steps
+from .errors import SolverError, Unreadable
+from .expression import names
+from .formula import Formula
+from .formulas import FORMULAS
+from .plan import Link, find_plan, reachable
+from .reading import read
+from .show import figures, with_unit
+from .vocabulary import QUANTITIES, Quantity, quantity_named
+
+__all__ = ["Work", "work"]
+
+AGREE = 0.03  # readings a few percent apart are only rounded; more is a contradiction
+MOST_HINTS = 4
+
+
+class Work(NamedTuple):
+    """What came of a reader's numbers.
+
+    `answer` is None where it could not be worked; then `missing` holds sets of names, each of
+    which would unlock it. `known` is everything that follows. `says` is the outcome in words.
+    """
+
+    find: str
+    unit: str
+    units: str
+    given: dict[str, float]
+    known: dict[str, float]
+    answer: float | None
+    steps: tuple[Step, ...]
+    missing: tuple[tuple[str, ...], ...]
+    contradictions: tuple[str, ...]
+    notices: tuple[str, ...]
+    says: str
+
+
+def work(given: Mapping[str, str | float], find: str, units: str = "us") -> Work:
+    """Work `find` from the quantities in `given`, as text with units or as plain numbers.
+
+    Plain numbers are in the system's own units; the answer is too. Raises Unreadable for a value
+    that cannot be read, SolverError for a name that is not known.
+
+    >>> found = work({"flow": "450 gpm", "head": "62 ft"}, "water_power")
+    >>> round(found.answer, 2), found.unit
+    (7.05, 'hp')
+    """
+    if units not in ("us", "si"):
+        raise SolverError(f"Units are “us” or “si”; you gave “{units}”.")
+    asked = _named(find)
+    values = {name: _value(_named(name), value, units) for name, value in given.items()}
+    claimed = values.pop(find, None)
+    known, links = _all_that_follows(values, units)
+    problems = [
+        *_broken_limits(values | known, units),
+        *_disagreements(values, known, links, units),
+    ]
+    if find in known:
+        plan = find_plan(tuple(values), find, FORMULAS, units)
+        steps = worked_steps(plan, known)
+        problems += _disagreement(asked, claimed, known[find], units)
+        says = f"The {asked.label} is {_shown(known[find], asked, units)}."
+        answer, missing = known[find], ()
+    else:
+        answer, steps = None, ()
+        missing = _what_would_unlock(tuple(values), find, units)
+        says = _missing_says(asked, missing)
+    shown = {name: known[name] for name in (*values, *(step.name for step in steps))}
+    notices = tuple(_unusual(shown, units))
+    return Work(
+        find, asked.unit(units), units, values, known, answer, steps, missing,
+        tuple(problems), notices, says,
+    )  # fmt: skip
+
+
+def _named(name: str) -> Quantity:
+    if name in QUANTITIES:
+        return QUANTITIES[name]
+    near = get_close_matches(name.lower().replace(" ", "_"), QUANTITIES, n=3)
+    hint = f"Did you mean {' or '.join(near)}?" if near else "See the list of quantities."
+    raise SolverError(f"No quantity is called “{name[:40]}”. {hint}")
+
+
+def _value(quantity: Quantity, value: str | float, units: str) -> float:
+    if not isinstance(value, str):
+        return float(value)
+    try:
+        reading = read(value, quantity.unit(units), bare_fraction=quantity.is_efficiency)
+    except Unreadable as refusal:
+        raise Unreadable(f"{quantity.label}: {refusal}") from None
+    return reading.value
+
+
+def _all_that_follows(
+    values: Mapping[str, float], units: str
+) -> tuple[dict[str, float], dict[str, Link]]:
+    """Every quantity that can be worked; one whose arithmetic fails is left out."""
+    known, links = dict(values), {}
+    for name, link in reachable(values, FORMULAS, units).items():
+        if link is None or not all(n in known for n in names(link.expr)):
+            continue
+        try:
+            known[name] = compiled(link.expr, units)(known)
+        except (ArithmeticError, SolverError):
+            continue
+        links[name] = link
+    return known, links
+
+
+def _shown(value: float, quantity: Quantity, units: str) -> str:
+    unit = quantity.unit(units)
+    return with_unit(figures(value, unit), unit)
+
+
+def _broken_limits(known: Mapping[str, float], units: str) -> Iterator[str]:
+    for name, value in known.items():
+        quantity = quantity_named(name)
+        if quantity.least <= value <= quantity.most:
+            continue
+        says = f"The {quantity.label} comes to {_shown(value, quantity, units)}."
+        if value > quantity.most and quantity.is_efficiency:
+            rule = "No machine gives more than it takes: motor power ≥ brake power ≥ water power"
+            yield f"{says} It cannot be above 100%. {rule} (common practice, no source)."
+        elif value > quantity.most:
+            yield f"{says} It cannot be above {_shown(quantity.most, quantity, units)}."
+        else:
+            yield f"{says} It cannot be below {_shown(quantity.least, quantity, units)}."
+
+
+def _disagreements(
+    values: Mapping[str, float], known: Mapping[str, float], links: Mapping[str, Link], units: str
+) -> Iterator[str]:
+    """Formulas that no step used, and that the known values do not satisfy."""
+    used = {id(link.formula) for link in links.values()}
+    for formula in FORMULAS:
+        if id(formula) not in used and _applies(formula, values, known, units):
+            try:
+                worked = compiled(formula.expr, units)(known)
+            except (ArithmeticError, SolverError):
+                continue
+            yield from _disagreement(
+                quantity_named(formula.result), known[formula.result], worked, units
+            )
+
+
+def _applies(formula: Formula, values: Mapping, known: Mapping, units: str) -> bool:
+    return (
+        units in formula.systems
+        and not set(formula.unless) & set(values)
+        and all(name in known for name in formula.names)
+    )
+
+
+def _disagreement(quantity: Quantity, one: float | None, other: float, units: str) -> Iterator[str]:
+    if one is not None and not isclose(one, other, rel_tol=AGREE):
+        yield (
+            f"Two ways to the {quantity.label} disagree: {_shown(one, quantity, units)} and "
+            f"{_shown(other, quantity, units)}. Check the readings behind both."
+        )
+
+
+def _unusual(known: Mapping[str, float], units: str) -> Iterator[str]:
+    for name, value in known.items():
+        quantity = quantity_named(name)
+        low, high = quantity.usual(units)
+        if not low <= value <= high and quantity.least <= value <= quantity.most:
+            yield (
+                f"A {quantity.label} of {_shown(value, quantity, units)} is unusual. Most are "
+                f"{_shown(low, quantity, units)} to {_shown(high, quantity, units)} "
+                "(common practice, no source)."
+            )
+
+
+def _what_would_unlock(
+    given: tuple[str, ...], find: str, units: str
+) -> tuple[tuple[str, ...], ...]:
+    """Sets of quantities, the smallest first, any of which would make `find` workable."""
+    found = reachable(given, FORMULAS, units)
+    direct = []
+    for formula in FORMULAS:
+        if find in formula.solvable and units in formula.systems:
+            lacking = tuple(n for n in formula.names if n != find and n not in found)
+            if lacking and lacking not in direct:
+                direct.append(lacking)
+    single = [s for s in direct if len(s) == 1] + [
+        (name,)
+        for name in QUANTITIES
+        if name not in found and name != find and find in reachable((*given, name), FORMULAS, units)
+    ]
+    best = list(dict.fromkeys(single)) or sorted(direct, key=len)
+    return tuple(best[:MOST_HINTS])
+
+
+def _missing_says(asked: Quantity, missing: tuple[tuple[str, ...], ...]) -> str:
+    if not missing:
+        return f"The {asked.label} cannot be worked by any formula here. Measure it."
+    ways = " or ".join(
+        " and ".join(f"the {quantity_named(name).label} ({name})" for name in names)
+        for names in missing
+    )
+    return f"The {asked.label} cannot be worked yet. Add {ways}."
