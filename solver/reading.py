@@ -15,7 +15,6 @@ The rules where habits differ:
   8 h for h/day.
 """
 
-import math
 import re
 import unicodedata
 from typing import NamedTuple
@@ -28,6 +27,7 @@ from .units import Unit, convert, find_unit, mismatch, unit
 __all__ = ["Reading", "read"]
 
 _LONGEST = 120  # characters; longer text is not looked at
+_MOST = 1e15  # far above any reading of a pump, a motor or a bill
 _FIRST_HALVES = ("$", "cents", "h", "kWh")
 
 _NUMBER = re.compile(
@@ -116,11 +116,11 @@ def _value(match: re.Match, plain: str, wanted: Unit) -> float:
         if match["whole"] and over >= under:
             raise Unreadable(two_numbers(plain, wanted))
         size = whole + over / under
-    return _finite(-size if match["sign"] == "-" else size, plain, wanted)
+    return _sized(-size if match["sign"] == "-" else size, plain, wanted)
 
 
-def _finite(value: float, plain: str, wanted: Unit) -> float:
-    if not math.isfinite(value):
+def _sized(value: float, plain: str, wanted: Unit) -> float:
+    if abs(value) > _MOST:
         raise Unreadable(f"{quoted(plain)} is too large; type {one(wanted)}.")
     return value + 0.0  # so that -0 is 0
 
@@ -142,7 +142,7 @@ def _with_unit(number: float, typed: Unit, wanted: Unit) -> Reading:
         if half not in _FIRST_HALVES or unit(half).kind != typed.kind:
             raise Unreadable(mismatch(typed, wanted))
         target = unit(half)
-    value = _finite(convert(number, typed, target), _typed(number, typed), wanted)
+    value = _sized(convert(number, typed, target), _typed(number, typed), wanted)
     return Reading(value, wanted.name, number, typed.name, _echo(number, typed, value, wanted))
 
 
