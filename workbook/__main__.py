@@ -1,0 +1,15 @@
+"""python3 -m workbook: the one command for everything. It opens the workbook."""
+
+import sys
+
+# Kept readable by older Pythons too, so that they can say this and not a syntax error.
+if sys.version_info < (3, 11):
+    sys.exit(
+        "This is Python %d.%d. Wire to Water needs Python 3.11 or newer. "
+        "Install a newer Python, then type the same command with it." % sys.version_info[:2]
+    )
+
+from workbook.commands import main
+
+if __name__ == "__main__":
+    sys.exit(main(sys.argv[1:]))

@@ -1,0 +1,106 @@
+"""The commands behind `python3 -m workbook`, and how their words are read.
+
+To add one, write a function for its options and one that runs it, and list it in COMMANDS.
+Only the standard library is imported at the top; a command imports what it needs when it runs,
+by which time everything is installed.
+"""
+
+import argparse
+import os
+import sys
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+
+from workbook import bootstrap, child
+
+__all__ = ["COMMANDS", "Command", "main"]
+
+SET_UP_FOR = "WIRE_TO_WATER_SET_UP_FOR"
+HELP = "For all that can be typed: python3 -m workbook --help"
+
+
+@dataclass(frozen=True)
+class Command:
+    """One word after `python3 -m workbook`.
+
+    `run` gets the options read, and the words left over when `takes_rest` is set; it returns the
+    exit status. `needs` names the requirements file that must be installed before it runs.
+    """
+
+    help: str
+    run: Callable[[argparse.Namespace], int]
+    add_options: Callable[[argparse.ArgumentParser], None] = lambda parser: None
+    needs: str = bootstrap.READER
+    takes_rest: bool = False
+
+
+class _Parser(argparse.ArgumentParser):
+    def error(self, message):
+        self.exit(2, f"{message[:1].upper()}{message[1:].rstrip('.')}. {HELP}\n")
+
+
+def _port(text: str) -> int:
+    if text.isdecimal() and 1024 <= int(text) <= 65535:
+        return int(text)
+    raise argparse.ArgumentTypeError(f"{text} is not a port; type a number from 1024 to 65535")
+
+
+def _open_options(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("--folder", help="where your own pages are kept")
+    parser.add_argument("--port", type=_port, help="use this port of the computer and no other")
+    parser.add_argument(
+        "--no-browser", action="store_true", help="only print the address to open by hand"
+    )
+
+
+def _open(options: argparse.Namespace) -> int:
+    from workbook.launcher import open_workbook
+
+    return open_workbook(options.folder, options.port, browser=not options.no_browser)
+
+
+def _test(options: argparse.Namespace) -> int:
+    command = [sys.executable, "-m", "pytest", *options.rest]
+    return child.run(command, cwd=child.ROOT, env=child.environment())
+
+
+COMMANDS = {
+    "open": Command("open the workbook (also without any word)", _open, _open_options),
+    "test": Command("run the tests", _test, needs=bootstrap.TESTER, takes_rest=True),
+}
+
+
+def _read(words: Sequence[str]) -> argparse.Namespace:
+    parser = _Parser(prog="python3 -m workbook", description="Wire to Water, a study workbook.")
+    choices = parser.add_subparsers(dest="command", metavar="COMMAND", parser_class=_Parser)
+    for name, command in COMMANDS.items():
+        command.add_options(choices.add_parser(name, help=command.help))
+    # Options alone mean the command a reader types most.
+    if not words or (words[0].startswith("-") and words[0] not in ("-h", "--help")):
+        words = ["open", *words]
+    first = COMMANDS.get(words[0])
+    if first is None and not words[0].startswith("-"):
+        parser.error(f"There is no command {words[0]}")
+    if first and first.takes_rest:
+        return argparse.Namespace(command=words[0], rest=words[1:])
+    return parser.parse_args(words)
+
+
+def main(words: Sequence[str]) -> int:
+    """Run the command that `words` ask for, setting up what it needs; return the exit status."""
+    child.end_on_signals()
+    options = _read(list(words))
+    command = COMMANDS[options.command]
+    try:
+        # Set by the program that has just set everything up and started this one.
+        if os.environ.get(SET_UP_FOR) == command.needs:
+            return command.run(options)
+        python = bootstrap.python_with(command.needs)
+        again = [python, "-m", "workbook", *words]
+        return child.run(again, env=child.environment(**{SET_UP_FOR: command.needs}))
+    except bootstrap.SetupFailed as error:
+        print(error, file=sys.stderr)
+        return 1
+    except KeyboardInterrupt:
+        print("Stopped. Type the same command to go on.", file=sys.stderr)
+        return 130

@@ -1,0 +1,149 @@
+/* Runs the workbook's own pages when they open, and shows them as pages.
+ *
+ * JupyterLab has no setting that runs a notebook on opening, and a reader should not have to know
+ * what a cell is. JupyterLab, its one-document views and the static site all load this file as it
+ * stands: it is written by hand in the form of a module-federation container, so nothing is built.
+ *
+ * Any notebook could carry our mark, and running a stranger's code unasked is dangerous. So a page
+ * runs only when the server lists its path (see workbook/server.py) and every code cell in it is
+ * letter for letter the one that ships.
+ */
+(() => {
+  const NAME = "wire-to-water";
+  const MARK = "wire_to_water";
+  const STYLE = new URL("page.css", document.currentScript.src).href;
+
+  let shared; // JupyterLab's table of the modules it shares with extensions
+
+  async function borrow(module) {
+    const [copy] = Object.values(shared[module]);
+    return (await copy.get())();
+  }
+
+  function isMarked(model) {
+    return Boolean(model.getMetadata(MARK)?.page);
+  }
+
+  function isOurs(context, shipped) {
+    const path = context.path.replace(/^[^/:]*:/, ""); // a drive's name may stand before it
+    const wanted = Object.hasOwn(shipped, path) ? shipped[path] : null;
+    const cells = Array.from(context.model.cells).filter((cell) => cell.type === "code");
+    const found = cells.map((cell) => cell.sharedModel.getSource());
+    return wanted !== null && JSON.stringify(found) === JSON.stringify(wanted);
+  }
+
+  function element(tag, attributes, text) {
+    const node = Object.assign(document.createElement(tag), { textContent: text });
+    Object.entries(attributes).forEach(([name, value]) => node.setAttribute(name, value));
+    return node;
+  }
+
+  /* The strip above a page stands in for the toolbar: one line of state and two buttons. */
+  function makeStrip(panel, Widget, start) {
+    const node = element("div", { class: "wtw-strip" }, "");
+    const line = element("span", { role: "status", class: "wtw-state" }, "");
+    const again = element("button", { type: "button" }, "Start this page again");
+    const code = element("button", { type: "button", "aria-pressed": "false" }, "Show the code");
+    again.addEventListener("click", () => start(true));
+    code.addEventListener("click", () => {
+      const shown = code.getAttribute("aria-pressed") !== "true";
+      code.setAttribute("aria-pressed", String(shown));
+      showAsPage(panel, !shown);
+    });
+    node.append(line, again, code);
+    const strip = new Widget({ node });
+    strip.say = (state, text) => {
+      node.dataset.state = state;
+      line.textContent = text;
+    };
+    panel.contentHeader.addWidget(strip);
+    return strip;
+  }
+
+  /* A page to read, or the notebook it is made of. On a page, single keys must not cut cells. */
+  function showAsPage(panel, asPage) {
+    panel.toggleClass("wtw-reading", asPage);
+    panel.toolbar.setHidden(asPage);
+    panel.content.node.toggleAttribute("data-lm-suppress-shortcuts", asPage);
+  }
+
+  /* A double click marks a word to read or copy; it must not open the text for change. */
+  function keepTextClosed(event) {
+    const inPage = event.target.closest(".wtw-reading");
+    if (inPage && event.target.closest(".jp-MarkdownCell")) event.stopPropagation();
+  }
+
+  /* An address with /doc/ shows one page; there, tools for files and code only take room. */
+  async function clearAround({ commands, shell, restored }) {
+    await restored;
+    if (shell.mode !== "single-document") return;
+    const bars = [
+      ["application:toggle-side-tabbar", { side: "left" }],
+      ["application:toggle-side-tabbar", { side: "right" }],
+      ["application:toggle-header", {}],
+    ];
+    for (const [command, which] of bars) {
+      if (commands.isToggled(command, which)) await commands.execute(command, which);
+    }
+  }
+
+  async function openPage(app, panel, shipped) {
+    await panel.context.ready;
+    const { context, content, sessionContext } = panel;
+    if (!isMarked(context.model) || !isOurs(context, shipped)) return;
+    const { NotebookActions } = await borrow("@jupyterlab/notebook");
+    const { Widget } = await borrow("@lumino/widgets");
+
+    async function start(afresh) {
+      strip.say("starting", "Getting this page ready. The first page can take a minute.");
+      try {
+        await sessionContext.ready;
+        if (afresh) await sessionContext.restartKernel();
+        await sessionContext.session?.kernel?.info;
+        const done = await NotebookActions.runAll(content, sessionContext);
+        // What a run leaves on the page is made again on opening, so there is nothing to save.
+        context.model.dirty = false;
+        if (done) strip.say("ready", "This page is ready.");
+        else strip.say("stopped", "Part of this page did not start. Choose Start this page again.");
+      } catch (error) {
+        console.error(error);
+        strip.say("stopped", "This page could not start. Choose Start this page again.");
+      }
+    }
+
+    const strip = makeStrip(panel, Widget, start);
+    showAsPage(panel, true);
+    panel.node.addEventListener("dblclick", keepTextClosed, true);
+    sessionContext.statusChanged.connect((_, status) => {
+      if (status === "dead" || status === "autorestarting") {
+        strip.say("stopped", "This page has stopped. Choose Start this page again.");
+      }
+    });
+    await Promise.all([clearAround(app), start(false)]);
+  }
+
+  async function makePlugin() {
+    const { INotebookTracker } = await borrow("@jupyterlab/notebook");
+    const { PageConfig } = await borrow("@jupyterlab/coreutils");
+    return {
+      id: `${NAME}:pages`,
+      description: "Runs the workbook's own pages on opening and shows them as pages.",
+      autoStart: true,
+      requires: [INotebookTracker],
+      activate: (app, tracker) => {
+        const shipped = JSON.parse(PageConfig.getOption("wireToWaterPages") || "{}");
+        document.head.append(element("link", { rel: "stylesheet", href: STYLE }, ""));
+        tracker.widgetAdded.connect((_, panel) => void openPage(app, panel, shipped));
+      },
+    };
+  }
+
+  window._JUPYTERLAB ??= {};
+  window._JUPYTERLAB[NAME] = {
+    init: (scope) => { shared = scope; },
+    get: async () => {
+      const plugin = await makePlugin();
+      return () => ({ __esModule: true, default: plugin });
+    },
+  };
+})();
