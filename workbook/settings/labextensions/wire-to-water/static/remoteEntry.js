@@ -64,7 +64,9 @@
   function showAsPage(panel, asPage) {
     panel.toggleClass("wtw-reading", asPage);
     panel.toolbar.setHidden(asPage);
-    panel.content.node.toggleAttribute("data-lm-suppress-shortcuts", asPage);
+    for (const cell of panel.content.widgets) {
+      cell.node.toggleAttribute("data-lm-suppress-shortcuts", asPage);
+    }
   }
 
   /* A double click marks a word to read or copy; it must not open the text for change. */

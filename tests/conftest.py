@@ -1,0 +1,173 @@
+"""What several tests share: Chromium, accessibility rules, and the workbook served and running.
+
+A test that needs a browser carries `@pytest.mark.browser` and asks for `chromium` or `page`. Where
+Chromium or axe-core is missing it is skipped with the reason; under CI (CI=true) it fails, so that
+a broken machine cannot look like a passing one.
+"""
+
+import contextlib
+import os
+import re
+import shutil
+import subprocess
+import sys
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from pathlib import Path
+
+import pytest
+
+ROOT = Path(__file__).resolve().parent.parent
+FLAGS = (
+    "--no-sandbox",
+    "--disable-gpu",
+    "--disable-background-networking",
+    "--disable-component-update",
+    "--disable-sync",
+    "--no-first-run",
+)
+
+
+def _absent(what: str):
+    """Skip, or fail where everything must be there."""
+    (pytest.fail if os.environ.get("CI") == "true" else pytest.skip)(f"{what}; see .ci/run")
+
+
+@pytest.fixture(scope="session")
+def root() -> Path:
+    """The project's own folder."""
+    return ROOT
+
+
+@pytest.fixture(scope="module")
+def chromium():
+    """A headless Chromium, driven by Playwright's plain (sync) functions.
+
+    One for each module, not for the session: while Playwright is there, asyncio.run refuses to
+    work on this thread, and other tests need it.
+    """
+    names = ("chromium", "chromium-browser", "google-chrome")
+    places = [os.environ.get("CHROMIUM"), *map(shutil.which, names)]
+    program = next((place for place in places if place and Path(place).exists()), None)
+    if program is None:
+        _absent("no Chromium was found here, nor through the variable CHROMIUM")
+    from playwright.sync_api import sync_playwright
+
+    with sync_playwright() as playwright:
+        browser = playwright.chromium.launch(executable_path=program, args=list(FLAGS))
+        yield browser
+        browser.close()
+
+
+@pytest.fixture
+def page(chromium):
+    """A fresh page of its own: nothing of an earlier test is in it."""
+    context = chromium.new_context(viewport={"width": 1200, "height": 900})
+    yield context.new_page()
+    context.close()
+
+
+@pytest.fixture(scope="session")
+def axe() -> Callable[..., list[str]]:
+    """A function that finds accessibility faults in a part of a page.
+
+    `axe(page, ".my-card")` returns one line for each broken rule (WCAG 2.0 to 2.2, A and AA) among
+    what the CSS selector matches, and an empty list where there is none. Rules are axe-core's.
+    """
+    script = Path(os.environ.get("AXE_CORE", ROOT / "node_modules/axe-core")) / "axe.min.js"
+    if not script.exists():
+        _absent("axe-core was not found in node_modules, nor through the variable AXE_CORE")
+    tags = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"]
+    ask = "([selector, tags]) => axe.run(selector, {runOnly: {type: 'tag', values: tags}})"
+
+    def faults(page, selector: str) -> list[str]:
+        assert page.locator(selector).count() > 0, f"nothing on the page matches {selector}"
+        if not page.evaluate("typeof axe === 'object'"):
+            page.evaluate(script.read_text(encoding="utf-8"))
+        found = page.evaluate(ask, [selector, tags])["violations"]
+        return [
+            f"{rule['id']}: {rule['help']}: {node['html'][:200]}"
+            for rule in found
+            for node in rule["nodes"]
+        ]
+
+    return faults
+
+
+@dataclass(frozen=True)
+class Served:
+    """The workbook, open: its server's address, the key to it, and the reader's folder."""
+
+    base: str
+    token: str
+    folder: Path
+    output: str
+
+    def url(self, name: str = "00-start-here.ipynb") -> str:
+        """The address of one page in the view a reader gets."""
+        return f"{self.base}/doc/workspaces/pages/tree/{name}?token={self.token}"
+
+    def open(self, page, name: str = "00-start-here.ipynb") -> None:
+        """Open one page in the browser and wait until everything on it has run."""
+        page.goto(self.url(name))
+        page.locator(".wtw-strip").wait_for(timeout=60_000)
+        state = page.locator('.wtw-strip:not([data-state="starting"])')
+        state.wait_for(timeout=120_000)
+        assert state.get_attribute("data-state") == "ready", state.inner_text()
+
+
+@pytest.fixture(scope="session")
+def serve(tmp_path_factory) -> Iterator[Callable[..., Served]]:
+    """A function that opens the workbook as a reader does, but for the browser.
+
+    `serve()` opens this checkout; `serve(root)` another copy of the project. The reader's folder
+    and settings are temporary. Everything is closed when the tests end.
+    """
+    with contextlib.ExitStack() as opened:
+
+        def open_workbook(root: Path = ROOT) -> Served:
+            home = tmp_path_factory.mktemp("reader")
+            return opened.enter_context(_workbook(root, home))
+
+        yield open_workbook
+
+
+@pytest.fixture(scope="session")
+def workbook_server(serve) -> Served:
+    """The workbook of this checkout with all its chapters, opened once for all tests.
+
+    For a test of a card:
+
+        @pytest.mark.browser
+        def test_a_card_says_what_it_read(workbook_server, page):
+            workbook_server.open(page, "01-horsepower.ipynb")
+            page.get_by_label("Your answer").fill("12.5 hp")
+
+    Pages share one reader's folder, so what one test records another can see. A test that needs a
+    reader with no history calls `serve()` for one of its own.
+    """
+    return serve()
+
+
+@contextlib.contextmanager
+def _workbook(root: Path, home: Path) -> Iterator[Served]:
+    folder = home / "Wire to Water"
+    command = [sys.executable, "-u", "-m", "workbook", "--no-browser", "--folder", str(folder)]
+    environment = {
+        **{name: value for name, value in os.environ.items() if not name.startswith("XDG_")},
+        "HOME": str(home),
+        "WIRE_TO_WATER_SET_UP_FOR": "requirements.txt",  # what runs the tests has it all
+        "PYTHONPATH": str(root),
+    }
+    with subprocess.Popen(
+        command, cwd=root, env=environment, text=True, stdout=subprocess.PIPE
+    ) as launcher:
+        try:
+            heard = ""
+            while not (found := re.search(r"(http://[^/]+)/\S+token=(\S+)", heard)):
+                line = launcher.stdout.readline()
+                assert line, f"the workbook did not open: {heard}"
+                heard += line
+            yield Served(found[1], found[2], folder, heard)
+        finally:
+            launcher.terminate()

@@ -1,0 +1,166 @@
+"""A page opens ready to use: it runs by itself, hides its plumbing, and only ours does so.
+
+The pages here are stand-ins, served from a copy of the workbook whose chapters they are.
+"""
+
+import json
+import shutil
+import time
+
+import pytest
+
+pytestmark = pytest.mark.browser
+
+START, NEXT = "00-start-here.ipynb", "01-horsepower.ipynb"
+PLUMBING = """# This line shows the card.
+import ipywidgets
+answer = ipywidgets.Text(description="Answer", continuous_update=False)
+echo = ipywidgets.HTML("Nothing yet")
+answer.observe(lambda change: setattr(echo, "value", "Read: " + change["new"]), "value")
+ipywidgets.VBox([answer, echo])"""
+TELLS_WHERE = "# Where the workbook comes from.\nimport workbook\nprint(workbook.__file__)"
+
+
+def words(cell_id, text):
+    return {"cell_type": "markdown", "id": cell_id, "metadata": {}, "source": text}
+
+
+def code(cell_id, text, hidden=True):
+    metadata = {"jupyter": {"source_hidden": True}} if hidden else {}
+    kept = {"outputs": [], "execution_count": None}
+    return {"cell_type": "code", "id": cell_id, "metadata": metadata, "source": text, **kept}
+
+
+def write_page(path, *cells):
+    kernel = {"name": "python3", "display_name": "Python 3", "language": "python"}
+    metadata = {"kernelspec": kernel, "wire_to_water": {"page": True}}
+    page = {"cells": cells, "metadata": metadata, "nbformat": 4, "nbformat_minor": 5}
+    path.write_text(json.dumps(page), encoding="utf-8")
+
+
+@pytest.fixture(scope="module")
+def project(root, tmp_path_factory):
+    """A copy of the workbook with two pages of our own making for its chapters."""
+    copy = tmp_path_factory.mktemp("project")
+    leave = shutil.ignore_patterns("chapters", "__pycache__")
+    shutil.copytree(root / "workbook", copy / "workbook", ignore=leave)
+    shutil.copytree(root / "binder", copy / "binder")
+    chapters = copy / "workbook" / "chapters"
+    chapters.mkdir()
+    write_page(
+        chapters / START,
+        words("title", f"# Start here\n\nGo on to [the next page]({NEXT})."),
+        code("card", PLUMBING),
+        code("sum", "450 * 62 / 3960", hidden=False),
+    )
+    write_page(chapters / NEXT, words("title", "# Horsepower"), code("where", TELLS_WHERE))
+    return copy
+
+
+@pytest.fixture(scope="module")
+def served(serve, project):
+    return serve(project)
+
+
+def shown(page, text):
+    return page.get_by_text(text).first.wait_for(timeout=20_000)
+
+
+def test_a_page_runs_by_itself_and_its_card_answers(served, page):
+    served.open(page)
+    page.get_by_label("Answer").fill("12.5 hp")
+    page.get_by_label("Answer").press("Enter")
+    shown(page, "Read: 12.5 hp")
+
+
+def test_hidden_code_leaves_no_stub_and_arithmetic_stays_in_sight(served, page):
+    served.open(page)
+    assert not page.get_by_text("This line shows the card.").is_visible()
+    assert page.get_by_text("450 * 62 / 3960").is_visible()
+    assert page.get_by_text("7.0454").is_visible()
+
+
+def test_the_notebook_behind_a_page_can_be_shown_and_put_away(served, page):
+    served.open(page)
+    toolbar = page.locator(".jp-NotebookPanel-toolbar")
+    assert not toolbar.is_visible()
+    page.get_by_role("button", name="Show the code").click()
+    shown(page, "This line shows the card.")
+    assert toolbar.is_visible()
+    page.get_by_role("button", name="Show the code").click()
+    assert not page.get_by_text("This line shows the card.").is_visible()
+
+
+def test_the_kernel_imports_the_workbook_that_opened_it(served, project, page):
+    served.open(page, NEXT)
+    shown(page, str(project / "workbook" / "__init__.py"))
+
+
+def test_a_link_leads_to_the_next_page_and_it_runs_too(served, page):
+    served.open(page)
+    page.get_by_role("link", name="the next page").click()
+    shown(page, "workbook/__init__.py")
+
+
+def test_reading_a_page_leaves_its_file_as_it_was(served, page):
+    before = (served.folder / START).read_bytes()
+    served.open(page)
+    page.get_by_label("Answer").fill("9")
+    page.get_by_label("Answer").press("Enter")
+    shown(page, "Read: 9")
+    unsaved = page.evaluate("!window.dispatchEvent(new Event('beforeunload', {cancelable: true}))")
+    assert unsaved is False
+    assert before == (served.folder / START).read_bytes()
+
+
+def test_a_double_click_marks_a_word_and_does_not_open_the_text(served, page):
+    served.open(page)
+    page.get_by_role("heading", name="Start here").dblclick()
+    assert page.get_by_role("heading", name="Start here").is_visible()
+
+
+def test_single_keys_do_not_cut_the_page_to_pieces(served, page):
+    served.open(page)
+    page.get_by_role("heading", name="Start here").click()
+    page.keyboard.press("x")
+    assert page.get_by_role("heading", name="Start here").is_visible()
+
+
+def test_a_page_can_be_started_again_after_its_kernel_is_gone(served, page):
+    served.open(page)
+    page.get_by_label("Answer").fill("first")
+    page.get_by_label("Answer").press("Enter")
+    shown(page, "Read: first")
+    page.get_by_role("button", name="Start this page again").click()
+    shown(page, "Nothing yet")
+    page.locator('.wtw-strip[data-state="ready"]').wait_for(timeout=60_000)
+    page.get_by_label("Answer").fill("second")
+    page.get_by_label("Answer").press("Enter")
+    shown(page, "Read: second")
+
+
+@pytest.mark.parametrize("name", ["stranger.ipynb", START])
+def test_a_marked_notebook_with_other_code_does_not_run(serve, project, page, name):
+    other = serve(project)
+    trace = other.folder / "it-ran.txt"
+    write_page(other.folder / name, code("bad", f"open({str(trace)!r}, 'w').close()"))
+    page.goto(other.url(name))
+    page.locator(".jp-CodeCell").wait_for(timeout=60_000)
+    time.sleep(3)  # a page of ours runs within this of being shown
+    assert page.locator(".wtw-strip").count() == 0
+    assert not trace.exists()
+
+
+def test_a_copy_of_our_page_in_another_folder_does_not_run(serve, project, page):
+    other = serve(project)
+    (other.folder / "got").mkdir()
+    shutil.copy(other.folder / NEXT, other.folder / "got" / NEXT)
+    page.goto(other.url(f"got/{NEXT}"))
+    page.locator(".jp-CodeCell").wait_for(timeout=60_000)
+    time.sleep(3)
+    assert page.locator(".wtw-strip").count() == 0
+
+
+def test_the_strip_and_the_page_have_no_accessibility_fault(served, page, axe):
+    served.open(page)
+    assert [] == axe(page, ".wtw-strip")
