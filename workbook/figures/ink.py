@@ -1,0 +1,43 @@
+"""A figure drawn by matplotlib, as SVG that takes the colours and the fonts of the page."""
+
+import re
+from html import escape
+from io import StringIO
+from pathlib import Path
+
+from .view import Figure, View
+
+__all__ = ["picture"]
+
+STYLE = Path(__file__).parent.parent / "wire_to_water.mplstyle"
+INK = "#1b1b1b"  # text.color of the style
+PAGE_INK = f"var(--jp-ui-font-color1, {INK})"
+_PROLOG = re.compile(r"^.*?<svg[^>]*?(viewBox=\"[^\"]*\")[^>]*>", re.DOTALL)
+# The metadata name the program; the style would join the lines of every other SVG on the page.
+_ASIDE = re.compile(r"<metadata>.*?</metadata>|<style.*?</style>", re.DOTALL)
+_NUMBERED = re.compile(r' id="[a-z0-9.]+_\d+"')
+
+
+def picture(figure: Figure, view: View) -> str:
+    """The SVG of a figure; ImportError where matplotlib is not there."""
+    # Here, for it takes a second, and a page can do without.
+    import matplotlib
+    from matplotlib.figure import Figure as Canvas
+
+    style = matplotlib.rc_params_from_file(STYLE, use_default_template=False)
+    with matplotlib.rc_context(style | {"svg.hashsalt": figure.name}):
+        canvas = Canvas()
+        canvas.set_figheight(figure.height)
+        figure.draw(canvas.add_subplot(), view)
+        drawn = StringIO()
+        canvas.savefig(drawn, format="svg")
+    return _for_page(drawn.getvalue(), view.alt)
+
+
+def _for_page(svg: str, alt: str) -> str:
+    """The SVG as part of a page: described, without a fixed size, in the page's own ink."""
+    opening = r'<svg xmlns:xlink="http://www.w3.org/1999/xlink" \1 role="img" class="w2w-picture" stroke-linejoin="round">'
+    svg = _ASIDE.sub("", _PROLOG.sub(opening, svg, count=1))
+    # Matplotlib numbers its parts from 1 in every figure; two figures on a page would clash.
+    svg = _NUMBERED.sub("", svg).replace(INK, PAGE_INK)
+    return svg.replace('role="img"', f'role="img" aria-label="{escape(alt)}"', 1)

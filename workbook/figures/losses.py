@@ -1,0 +1,106 @@
+"""Where the power goes: what the wire brings, what each machine loses, what the water gets."""
+
+from typing import TYPE_CHECKING, NamedTuple
+
+from solver.expression import Known
+from solver.formulas import POWER
+
+from .view import Figure, Scale, Slide, Values, View, shown, told, valued, worked
+
+if TYPE_CHECKING:
+    from matplotlib.axes import Axes
+
+__all__ = ["LOSSES"]
+
+
+class Stage(NamedTuple):
+    """A place where the power is told: `power` there, and the `machine` it has just come through."""
+
+    power: str
+    place: str
+    machine: str = ""
+
+
+WIRE = Stage("motor_power", "From the wire")
+DIRECT = (
+    WIRE,
+    Stage("brake_power", "At the shaft", "motor"),
+    Stage("water_power", "In the water", "pump"),
+)
+DRIVEN = (
+    WIRE,
+    Stage("motor_output", "At the motor's shaft", "motor"),
+    Stage("brake_power", "At the pump's shaft", "drive"),
+    Stage("water_power", "In the water", "pump"),
+)
+
+
+def stages(known: Values) -> tuple[Stage, ...]:
+    """The stages from the wire to the water, with or without a drive between."""
+    return DRIVEN if "motor_output" in known else DIRECT
+
+
+def lost(before: Stage, after: Stage, known: Values, units: str) -> float:
+    """The power that goes missing between two stages."""
+    return valued(Known(before.power) - Known(after.power), known, units)
+
+
+def _steps(known: Values) -> list[tuple[Stage, Stage]]:
+    return list(zip(stages(known), stages(known)[1:], strict=False))
+
+
+def view(values: Values, units: str) -> View:
+    """Every power from the wire to the water for one pump."""
+    # A coupling loses nothing worth telling, so no drive is worked into the chain.
+    direct = values["drive_efficiency"] == 100
+    given = {n: v for n, v in values.items() if not (direct and n == "drive_efficiency")}
+    known = worked(given, "input_power", POWER, units)
+    known |= worked(known, "overall_efficiency", POWER, units)
+    rows = [(WIRE.place, shown(known, WIRE.power, units))]
+    for before, after in _steps(known):
+        loss = told(lost(before, after, known, units), after.power, units)
+        rows += [(f"Lost in the {after.machine}", loss)]
+        rows += [(after.place, shown(known, after.power, units))]
+    whole = shown(known, "overall_efficiency", units)
+    rows += [("The meter shows", shown(known, "input_power", units)), ("Wire to water", whole)]
+    headline = (
+        f"Of {shown(known, 'motor_power', units)} from the wire, the water gets "
+        f"{shown(known, 'water_power', units)}. That is {whole}."
+    )
+    told_rows = "; ".join(f"{place.lower()} {number}" for place, number in rows)
+    alt = f"Bars of power from the wire to the water: {told_rows}."
+    return View(headline, alt, ("Where", "Power"), tuple(rows), known, units)
+
+
+def draw(axes: "Axes", view: View) -> None:
+    """One bar a stage; the hatched end is what the machine before it lost."""
+    known, units = view.known, view.units
+    chain = stages(known)
+    for row, stage in enumerate(chain):
+        axes.barh(row, known[stage.power], height=0.42, color="C0")
+        label = f"{stage.place}: {shown(known, stage.power, units)}"
+        axes.text(0, row - 0.3, label, va="bottom")
+    for row, (before, after) in enumerate(_steps(known), 1):
+        loss = lost(before, after, known, units)
+        axes.barh(row, loss, left=known[after.power], height=0.42, color="C1", hatch="////")
+        label = f"{after.machine} loses {told(loss, after.power, units)}"
+        axes.text(1, row - 0.3, label, va="bottom", ha="right", transform=axes.get_yaxis_transform())
+    axes.set_ylim(len(chain) - 0.7, -0.7)
+    axes.set_yticks([])
+    axes.set_xlabel("Power, hp" if units == "us" else "Power, kW")
+
+
+LOSSES = Figure(
+    "losses",
+    "Where the power goes",
+    (
+        Slide("flow", Scale(50, 2000, 10, 620), Scale(3, 130, 0.5, 39)),
+        Slide("head", Scale(10, 250, 1, 74), Scale(3, 75, 0.5, 22.5)),
+        Slide("pump_efficiency", *[Scale(35, 88, 1, 68)] * 2),
+        Slide("drive_efficiency", *[Scale(85, 100, 1, 100)] * 2, label="Belt or gear efficiency"),
+        Slide("motor_efficiency", *[Scale(70, 97, 0.5, 91)] * 2),
+    ),
+    view,
+    draw,
+    height=3.1,
+)

@@ -1,0 +1,102 @@
+"""What a figure is: its sliders, what it says at one setting of them, and how it is drawn."""
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, NamedTuple
+
+from solver.algebra import compiled
+from solver.expression import Expr
+from solver.formula import Formula
+from solver.plan import find_plan
+from solver.show import exact, figures, with_unit
+from solver.vocabulary import quantity_named
+
+if TYPE_CHECKING:
+    from matplotlib.axes import Axes
+
+__all__ = ["Figure", "Scale", "Slide", "View", "shown", "told", "valued", "worked"]
+
+Values = Mapping[str, float]
+
+
+class Scale(NamedTuple):
+    """The values a slider takes, and the one it starts at."""
+
+    low: float
+    high: float
+    step: float
+    start: float
+
+
+@dataclass(frozen=True)
+class Slide:
+    """A slider for one quantity of the vocabulary; `label` where its own name says too little."""
+
+    name: str
+    us: Scale
+    si: Scale
+    label: str = ""
+
+    def scale(self, units: str) -> Scale:
+        """Its values in the system "us" or "si"."""
+        return self.us if units == "us" else self.si
+
+    def described(self, units: str) -> str:
+        """Its label with the unit: "Flow, gpm"."""
+        quantity = quantity_named(self.name)
+        label = self.label or quantity.label
+        return f"{label[0].upper()}{label[1:]}, {quantity.unit(units)}"
+
+
+@dataclass(frozen=True)
+class View:
+    """A figure at one setting of its sliders.
+
+    `headline` is what the picture shows, in a sentence or two; `alt` says all of it in words.
+    `rows` are the table under the heads `columns`. `known` is what the picture is drawn from.
+    """
+
+    headline: str
+    alt: str
+    columns: tuple[str, ...]
+    rows: tuple[tuple[str, ...], ...]
+    known: Values
+    units: str
+
+
+@dataclass(frozen=True)
+class Figure:
+    """A figure to explore. `systems` are the systems of units it can be shown in."""
+
+    name: str
+    title: str
+    slides: tuple[Slide, ...]
+    view: Callable[[Values, str], View]
+    draw: Callable[["Axes", View], None]
+    height: float
+    systems: tuple[str, ...] = ("us", "si")
+
+
+def worked(given: Values, asked: str, formulas: tuple[Formula, ...], units: str) -> dict[str, float]:
+    """Every quantity on the solver's way from `given` to `asked`."""
+    return find_plan(tuple(given), asked, formulas, units).run(given)
+
+
+def valued(expr: Expr, known: Values, units: str) -> float:
+    """What an expression comes to; the solver works it."""
+    return compiled(expr, units)(known)
+
+
+def shown(known: Values, name: str, units: str) -> str:
+    """A worked quantity with its unit, to four figures."""
+    return told(known[name], name, units)
+
+
+def told(value: float, name: str, units: str, write: Callable[[float, str], str] = figures) -> str:
+    """A value with the unit of the quantity `name`; `write=exact` for one that was given.
+
+    >>> told(18.6912, "motor_power", "us"), told(74.0, "head", "us", exact)
+    ('18.69 hp', '74 ft')
+    """
+    unit = quantity_named(name).unit(units)
+    return with_unit(write(value, unit), unit)
