@@ -13,17 +13,16 @@ from .draw import Draw
 from .errors import BadDefinition, SolverError
 from .expression import Expr
 from .family import Family, Judgement, Level
-from .mistakes import honest_changes, mistaken_changes
+from .mistakes import mistaken_changes
 from .plan import Link, Plan, find_plan
 from .scenario import PEOPLE, PUMPS
 from .show import exact, with_unit
+from .tolerance import accepted_band
 from .vocabulary import quantity_named
 
 __all__ = ["Case", "Mistake", "Step", "draw"]
 
 ATTEMPTS = 400
-LAST_FIGURE = 0.005  # rounding an answer to three figures moves it by half a percent at most
-LAST_DECIMAL = 0.05  # percentages are asked to one decimal
 WIDEST = 0.04  # a band wider than this, each way, would accept too much
 
 
@@ -133,7 +132,7 @@ def _numeric(
     if not all(_plausible(link.target, known[link.target], units) for link in plan.links):
         return None
     low, high = accepted_band(plan, known)
-    if answer <= 0 or max(high - answer, answer - low) > WIDEST * answer:
+    if max(high - answer, answer - low) > WIDEST * answer:
         return None
     mistakes = _mistakes(plan, known, low, high)
     if mistakes is None:
@@ -167,24 +166,6 @@ def _step_frames(plan: Plan) -> tuple[tuple[Link, str, str], ...]:
     return tuple(frames)
 
 
-def accepted_band(plan: Plan, known: Mapping[str, float]) -> tuple[float, float]:
-    """The lowest and highest answer that honest rounding and other constants can give.
-
-    Each honest change moves the answer by itself; the band is wide enough for all of them at
-    once, and for rounding the answer.
-    """
-    answer = known[plan.asked]
-    down = up = 0.0
-    for group in honest_changes(plan):
-        moves = [plan.changed(known, c.at, c.compute(known)) - answer for c in group]
-        down += min(0.0, *moves)
-        up += max(0.0, *moves)
-    last = LAST_FIGURE * abs(answer)
-    if quantity_named(plan.asked).us == "%":
-        last = max(last, LAST_DECIMAL)
-    return answer + down - last, answer + up + last
-
-
 def _mistakes(
     plan: Plan, known: Mapping[str, float], low: float, high: float
 ) -> tuple[Mistake, ...] | None:
@@ -195,7 +176,7 @@ def _mistakes(
     kept: list[Mistake] = []
     for change in mistaken_changes(plan):
         try:
-            value = plan.changed(known, change.at, change.compute(known))
+            value = plan.follow(known, change.at, change.compute(known))[plan.asked]
         except (ArithmeticError, LookupError, ValueError):
             continue
         size = abs(value)

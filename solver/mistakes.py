@@ -1,4 +1,4 @@
-"""A mistake is the same chain with one link changed; so is an honest rounding.
+"""A mistake is the same chain with one link changed.
 
 Mistakes come from the shape of each link's expression, whatever the topic; a formula adds the
 slips particular to it. Each is named by where it stands in the chain and what was done there.
@@ -22,7 +22,6 @@ from .expression import (
     Power,
     Product,
     Sum,
-    constants,
     is_one,
     names,
 )
@@ -30,7 +29,7 @@ from .plan import Plan
 from .units import unit
 from .vocabulary import quantity_named
 
-__all__ = ["Change", "honest_changes", "mistaken_changes"]
+__all__ = ["Change", "mistaken_changes"]
 
 
 class Change(NamedTuple):
@@ -216,28 +215,3 @@ def _stopped_early(plan: Plan) -> Iterator[Change]:
 
 def _where(plan: Plan, at: int) -> str:
     return f"Look at step {at + 1}, the {quantity_named(plan.links[at].target).label}."
-
-
-@lru_cache(maxsize=1024)
-def honest_changes(plan: Plan) -> tuple[tuple[Change, ...], ...]:
-    """What honest people do differently, in groups of which one applies at a time.
-
-    Rounding a step to three figures is a group of its own; so are all other roundings in use
-    for one constant.
-    """
-    groups = [(_rounded(plan, at),) for at in range(len(plan.links) - 1)]
-    for at, link in enumerate(plan.links):
-        for constant in constants(link.expr):
-            others = constant.figure(plan.units).also
-            groups.append(tuple(_with_constant(plan, at, constant, value) for value in others))
-    return tuple(filter(None, groups))
-
-
-def _rounded(plan: Plan, at: int) -> Change:
-    target = plan.links[at].target
-    return Change(f"{target}.rounded", at, lambda known: float(f"{known[target]:.3g}"))
-
-
-def _with_constant(plan: Plan, at: int, constant: Constant, value: float) -> Change:
-    compute = compiled(plan.links[at].expr, plan.units, {constant: value})
-    return Change(f"{constant.name}.{value:g}", at, compute)

@@ -52,13 +52,13 @@ class Plan:
             known[target] = function(known)
         return known
 
-    def changed(self, known: Mapping[str, float], at: int, value: float) -> float:
-        """The answer when link number `at` gives `value` instead, and all after it follow."""
+    def follow(self, known: Mapping[str, float], at: int, value: float) -> dict[str, float]:
+        """The chain again when link number `at` gives `value` instead, and all after it follow."""
         again = dict(known)
         again[self.links[at].target] = value
         for target, function in self.functions[at + 1 :]:
             again[target] = function(again)
-        return again[self.asked]
+        return again
 
     def only_renames(self, at: int) -> bool:
         """Whether a link changes nothing but the name: motor kW is meter kW in metric."""
