@@ -26,6 +26,7 @@ __all__ = [
 ]
 
 Known = Mapping[str, float]
+ROUNDING = "Results are shown to four figures; the full values are carried on."
 
 
 def value_json(value: float, unit: str) -> dict[str, Any]:
@@ -82,6 +83,8 @@ def steps_text(steps: Sequence[Step], known: Known, given: Known, units: str) ->
         lines += [f"Step {number}: {label_of(step.name)}", f"  {formula}"]
         lines += [f"  {put_in} = {result}" if step.expr else f"  {put_in}" * bool(put_in)]
         lines += [f"  {step.why}"]
+    if len(steps) > 1:
+        lines += [ROUNDING]
     return "\n".join(filter(None, lines))
 
 

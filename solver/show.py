@@ -13,11 +13,12 @@ def figures(value: float, name: str = "") -> str:
     >>> figures(7.045454), figures(51234.5), figures(1234.5, "$")
     ('7.045', '51,234', '1,234.50')
     """
+    size = abs(value)
+    if size >= 1e12 or 0 < size < 0.001:
+        return f"{value:.3e}"
     if name == "$":
         return f"{value:,.2f}"
-    if abs(value) >= 1000:
-        return f"{value:,.0f}"
-    return f"{value:.4g}" if abs(value) >= 0.001 or value == 0 else f"{value:.3e}"
+    return f"{value:,.0f}" if size >= 1000 else f"{value:.4g}"
 
 
 def exact(value: float, name: str = "") -> str:
@@ -26,15 +27,17 @@ def exact(value: float, name: str = "") -> str:
     >>> exact(1250.0), exact(0.085), exact(40.0, "$")
     ('1,250', '0.085', '40')
     """
-    return f"{value:,.10g}" if name != "$" or value == int(value) else f"{value:,.2f}"
+    cents = name == "$" and value != int(value) and round(value, 2) == value
+    return f"{value:,.2f}" if cents else f"{value:,.10g}"
 
 
 @cache
 def _frame(name: str) -> tuple[str, str]:
     """What stands before and after a number with this unit."""
+    shown = name.replace("m3", "m³").replace("ft3", "ft³")
     if name.startswith("$"):
-        return "$", name[1:]
-    return "", {"%": "%", "": "", "choice": ""}.get(name, f" {name}")
+        return "$", shown[1:]
+    return "", {"%": "%", "": "", "choice": ""}.get(name, f" {shown}")
 
 
 def with_unit(number: str, name: str) -> str:
@@ -44,6 +47,8 @@ def with_unit(number: str, name: str) -> str:
     ('450 gpm', '82%', '$0.12/kWh')
     """
     before, after = _frame(name)
+    if before and number.startswith("-"):
+        return f"-{before}{number[1:]}{after}"
     return f"{before}{number}{after}"
 
 
