@@ -1,6 +1,6 @@
 """From the water back to the meter: the three horsepowers and the efficiencies between them."""
 
-from ..expression import Expr, Fraction, Known, Lookup, Mean, Percent
+from ..expression import Expr, Fraction, Known, Lookup, Mean, Number, Percent
 from ..formula import Formula, Slip
 from ..tables import largest_motor_below, next_motor_size, second_motor_above
 from .constants import (
@@ -24,6 +24,8 @@ pump, motor, drive, overall = (
 
 LOSSES = "common practice, no source: motor power >= brake power >= water power"
 DRIVE = ("drive_efficiency", "motor_output")
+# With the pump's own efficiency known, the work goes from shaft to wire one machine at a time.
+ONE_BY_ONE = ("pump_efficiency",)
 WIRE = "The motor wastes part of what the wire gives it, so the wire must carry more."
 SIZES = "standard motor sizes: NEMA and IEC ratings, see solver/tables"
 SIZING = "A motor is bought in standard sizes; take the first that carries the load."
@@ -37,6 +39,15 @@ def averaged(*parts: str) -> Slip:
         "averaged",
         Mean(tuple(Known(f"{part}_efficiency") for part in parts)),
         "The efficiencies are averaged. Each takes its share of the one before: multiply.",
+    )
+
+
+def used_twice(expr: Expr, which: str) -> Slip:
+    """One efficiency put in again, as if a second machine had it."""
+    return Slip(
+        "used_twice",
+        expr,
+        f"The {which} efficiency went in twice. Each efficiency goes in once.",
     )
 
 
@@ -105,6 +116,7 @@ POWER = (
         water_power / pump,
         EXTENSION,
         "The pump wastes part of what the shaft gives it, so the shaft must carry more.",
+        slips=(used_twice(water_power / pump / pump, "pump"),),
     ),
     Formula(
         "motor_output",
@@ -117,6 +129,13 @@ POWER = (
         motor_output / motor,
         LOSSES,
         WIRE,
+        slips=(
+            Slip(
+                "drive_left_out",
+                brake_power / motor,
+                "The drive is left out. The motor must give what the belts or gears waste too.",
+            ),
+        ),
     ),
     Formula(
         "motor_power",
@@ -126,10 +145,40 @@ POWER = (
         unless=DRIVE,
     ),
     Formula(
+        "motor_power",
+        water_power / overall,
+        LOSSES,
+        "Wire to water already holds every loss, so this one efficiency is enough.",
+        slips=(
+            used_twice(water_power / overall / overall, "wire-to-water"),
+            Slip(
+                "second_invented",
+                water_power / (overall * Number(0.9)),
+                "A 90% motor was added that nobody gave. Wire to water already holds the motor.",
+            ),
+        ),
+        unless=ONE_BY_ONE,
+    ),
+    Formula(
         "input_power",
         motor_power * HP_TO_KW,
         HP_TO_KW.source,
         "The meter counts the motor's input in kilowatts.",
+        slips=(
+            Slip(
+                "converted_twice",
+                motor_power * HP_TO_KW * HP_TO_KW,
+                "The 0.746 went in twice. Each horsepower becomes kilowatts once.",
+            ),
+        ),
+        systems=("us",),
+    ),
+    Formula(
+        "input_power",
+        motor_power,
+        "the same quantity, already in kilowatts",
+        "Motor power is what the meter counts; both are in kilowatts.",
+        systems=("si",),
     ),
     Formula(
         "overall_efficiency",
@@ -151,6 +200,7 @@ POWER = (
         Percent(water_power / motor_power),
         LOSSES,
         "Wire to water compares what the water gets with what the wire gives.",
+        unless=ONE_BY_ONE,
     ),
     Formula(
         "motor_size",
