@@ -92,7 +92,7 @@ def compiled(expr: Expr, units: str, instead: Mapping[Constant, float] | None = 
             return lambda v, of=inner[0]: of(v) * 100
         case Abs(_):
             return lambda v, of=inner[0]: abs(of(v))
-        case Mean(of):
+        case Mean(_):
             return lambda v: fsum(f(v) for f in inner) / len(inner)
         case Largest(_):
             return lambda v: max(f(v) for f in inner)
