@@ -58,7 +58,7 @@ EFFICIENCY = {"bare_fraction": True}
         ("85%", "", 0.85, "%", "85%, which is 0.85"),
         ("4 poles", "", 4.0, "", "4"),
         ("2 MΩ", "megohm", 2.0, "megohm", "2 megohm"),
-        ("300 kWh per 1000 m³", "kWh/1000 m3", 300.0, "300 kWh/1000 m³"),
+        ("300 kWh per 1000 m³", "kWh/1000 m3", 300.0, "kWh/1000 m3", "300 kWh/1000 m³"),
     ],
 )
 def test_a_number_is_read_as_it_was_meant_and_said_back(text, asked, value, typed_unit, echo):
