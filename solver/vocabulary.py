@@ -5,6 +5,7 @@ source). A problem drawn outside it is drawn again; a reader's own value outside
 on. The hard limits are what nature or arithmetic allow: beyond them a reading is wrong.
 """
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from types import MappingProxyType
 
@@ -49,6 +50,18 @@ def _same(name: str, label: str, symbol: str, unit: str, usual: Range, **limits)
 
 def _percent(name: str, label: str, symbol: str, usual: Range, most: float = 100.0) -> Quantity:
     return _same(name, label, symbol, "%", usual, most=most)
+
+
+def _rolled(turn: int, when: str) -> Iterator[Quantity]:
+    """The amps of the same three legs after the motor leads are rolled."""
+    for leg in "ABC":
+        yield _same(
+            f"amps_{leg.lower()}_{turn}", f"leg {leg}, {when}", f"I_{{{leg}{turn}}}", *_AMPS
+        )
+    yield _same(f"amps_average_{turn}", f"average, {when}", rf"\bar I_{turn}", *_AMPS)
+    away, share = f"largest deviation, {when}", f"current unbalance, {when}"
+    yield _same(f"amps_deviation_{turn}", away, rf"\Delta I_{turn}", "A", (0.01, 60))
+    yield _percent(f"current_unbalance_{turn}", share, f"u_{{I{turn}}}", (0.05, 40))
 
 
 _POWERS = ("hp", "kW", (0.05, 400), (0.04, 300))
@@ -143,23 +156,19 @@ _ALL = (
     ),
     _same("volts_average", "average volts", r"\bar U", *_VOLTS),
     _same("volts_deviation", "largest deviation in volts", r"\Delta U", "V", (0.1, 40)),
-    _percent("voltage_unbalance", "voltage unbalance", r"u_U", (0.1, 5.2)),
+    _percent("voltage_unbalance", "voltage unbalance", r"u_U", (0.1, 8)),
     _percent("derating", "derating", r"k_\mathrm{d}", (74, 100)),
     Quantity("derated_power", "derated power", r"P_\mathrm{d}", "hp", "kW", (0.3, 400), (0.2, 315)),
     _same("full_load_amps", "nameplate full-load amps", r"I_\mathrm{fl}", "A", (1, 600)),
     _same("service_factor", "service factor", "k_s", "", (1.0, 1.5), least=1.0, most=2.0),
     _same("service_factor_amps", "service-factor amps", r"I_\mathrm{sf}", "A", (1, 800)),
     _percent("load_amps", "share of full-load amps", r"i", (20, 140), most=1000.0),
-    *(
-        _same(
-            f"amps_{leg}_{turn}",
-            f"leg {leg.upper()}, connection {turn}",
-            f"I_{{{leg.upper()}{turn}}}",
-            *_AMPS,
-        )
-        for turn in (2, 3)
-        for leg in "abc"
-    ),
+    _same("balanced_rise", "temperature rise, balanced", r"\Delta T", "°C rise", (30, 130)),
+    _percent("extra_rise", "extra temperature rise", r"x_T", (0.1, 130), most=1000.0),
+    _same("added_rise", "degrees added", r"\Delta T_+", "°C rise", (0.05, 100)),
+    _same("unbalanced_rise", "temperature rise, unbalanced", r"\Delta T_u", "°C rise", (30, 230)),
+    *_rolled(2, "rolled once"),
+    *_rolled(3, "rolled twice"),
 )
 
 QUANTITIES = MappingProxyType({q.name: q for q in _ALL})

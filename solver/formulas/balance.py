@@ -1,21 +1,68 @@
 """Three legs held against their average: unbalance, spread, derating and nameplate amps."""
 
-from ..expression import Abs, Fraction, Known, Largest, Lookup, Mean, Number, Percent, Smallest
+from bisect import bisect_left, bisect_right
+
+from ..expression import (
+    Abs,
+    Constant,
+    Expr,
+    Figure,
+    Fraction,
+    Known,
+    Largest,
+    Lookup,
+    Mean,
+    Number,
+    Percent,
+    Smallest,
+)
 from ..formula import Formula, Slip
-from ..tables import derating_factor, table_source
+from ..tables import derating_factor, table_rows, table_source
 
 __all__ = ["BALANCE"]
 
 NEMA = "NEMA MG 1: largest deviation from the average over the average"
 FIELD = "common practice, no source: highest less lowest over the average"
 NAMEPLATE = "NEMA MG 1 14.37: the service factor multiplies the rated load, and roughly the amps"
+HEATING = "US DOE Motor Systems Tip Sheet 7 (DOE/GO-102012-3733): about twice the unbalance squared"
+
+RISE_PER_SQUARE = Constant(
+    "rise_per_square",
+    "2 of the heating rule",
+    us=Figure(2, "/ %"),
+    si=Figure(2, "/ %"),
+    source=HEATING,
+)
 
 
-def balance(kind: str, legs: tuple[str, ...], unbalance: str) -> tuple[Formula, ...]:
-    """Average, largest deviation and unbalance of three readings (`kind` is "amps" or "volts")."""
+def over_the_highest(part: Expr, readings: tuple[Known, ...]) -> Slip:
+    """The highest reading under the line, where the average belongs."""
+    return Slip(
+        "over_the_highest",
+        Percent(part / Largest(readings)),
+        "This divides by the highest reading. Divide by the average of the three.",
+    )
+
+
+def over_the_nameplate(part: Expr) -> Slip:
+    """The nameplate's amps under the line, where the average belongs."""
+    return Slip(
+        "over_the_nameplate",
+        Percent(part / Known("full_load_amps")),
+        "This divides by the nameplate amps. Divide by the average of the three readings.",
+    )
+
+
+def balance(
+    kind: str, legs: tuple[str, ...], turn: str = "", slips: tuple[Slip, ...] = ()
+) -> tuple[Formula, ...]:
+    """Average, largest deviation and unbalance of three readings of `kind` "amps" or "volts".
+
+    `turn` tells later readings of the same motor apart; `slips` are those of the last formula.
+    """
     readings = tuple(map(Known, legs))
-    average, deviation = Known(f"{kind}_average"), Known(f"{kind}_deviation")
-    spread = Largest(readings) - Smallest(readings)
+    average, deviation = Known(f"{kind}_average{turn}"), Known(f"{kind}_deviation{turn}")
+    deviations = tuple(Abs(reading - average) for reading in readings)
     return (
         Formula(
             average.name,
@@ -32,45 +79,72 @@ def balance(kind: str, legs: tuple[str, ...], unbalance: str) -> tuple[Formula, 
         ),
         Formula(
             deviation.name,
-            Largest(tuple(Abs(reading - average) for reading in readings)),
+            Largest(deviations),
             NEMA,
             "The reading furthest from the average counts, whether it is above or below.",
             slips=(
                 Slip(
                     "spread_for_deviation",
-                    spread,
+                    Largest(readings) - Smallest(readings),
                     "This is highest less lowest. Here the largest deviation from the average counts.",
                 ),
                 Slip(
                     "smallest_deviation",
-                    Smallest(tuple(Abs(reading - average) for reading in readings)),
+                    Smallest(deviations),
                     "This is the reading nearest the average. Take the one furthest from it.",
                 ),
             ),
         ),
         Formula(
-            unbalance,
+            {"amps": "current", "volts": "voltage"}[kind] + f"_unbalance{turn}",
             Percent(deviation / average),
             NEMA,
             "The deviation is set against the average, so large and small motors compare.",
-            slips=(
-                Slip(
-                    "over_the_highest",
-                    Percent(deviation / Largest(readings)),
-                    "This divides by the highest reading. Divide by the average of the three.",
-                ),
-            ),
+            slips=slips,
         ),
     )
 
 
-AMPS = ("amps_a", "amps_b", "amps_c")
-legs = tuple(map(Known, AMPS))
-amps_average, full_load_amps = Known("amps_average"), Known("full_load_amps")
+def row_beside(unbalance: float, units: str, *, after: bool) -> float:
+    """The derating (percent) of the table's row before or after an unbalance (percent)."""
+    rows = table_rows("derating")
+    at = [row["unbalance"] for row in rows]
+    where = bisect_right(at, unbalance) if after else bisect_left(at, unbalance) - 1
+    return rows[where]["derating"]
 
-BALANCE = (
-    *balance("amps", AMPS, "current_unbalance"),
-    *balance("volts", ("volts_ab", "volts_bc", "volts_ca"), "voltage_unbalance"),
+
+def row_before(unbalance: float, units: str) -> float:
+    return row_beside(unbalance, units, after=False)
+
+
+def row_after(unbalance: float, units: str) -> float:
+    return row_beside(unbalance, units, after=True)
+
+
+def on_the_graph(read=derating_factor) -> Lookup:
+    """Percent of nameplate power at the voltage unbalance, read by `read`."""
+    graph = "the derating graph read at"
+    return Lookup(Known("voltage_unbalance"), read, graph, ("%", "%"), ("%", "%"))
+
+
+legs = tuple(map(Known, ("amps_a", "amps_b", "amps_c")))
+amps_average, amps_range, amps_highest, full_load_amps, service_factor = map(
+    Known, ("amps_average", "amps_range", "amps_highest", "full_load_amps", "service_factor")
+)
+amps_deviation, motor_size, voltage_unbalance = map(
+    Known, ("amps_deviation", "motor_size", "voltage_unbalance")
+)
+balanced_rise, extra_rise, added_rise = map(Known, ("balanced_rise", "extra_rise", "added_rise"))
+
+UNBALANCE = (
+    *balance(
+        "amps",
+        tuple(leg.name for leg in legs),
+        slips=(over_the_highest(amps_deviation, legs), over_the_nameplate(amps_deviation)),
+    ),
+    *(f for t in ("_2", "_3") for f in balance("amps", tuple(f"{x.name}{t}" for x in legs), t)),
+    # Volts differ by a few percent at most: over the highest would be the same answer, rounded.
+    *balance("volts", ("volts_ab", "volts_bc", "volts_ca")),
     Formula(
         "amps_range",
         Largest(legs) - Smallest(legs),
@@ -86,40 +160,100 @@ BALANCE = (
     ),
     Formula(
         "current_spread",
-        Percent(Known("amps_range") / amps_average),
+        Percent(amps_range / amps_average),
         FIELD,
-        "The range is set against the average of the three legs.",
+        "What lies between highest and lowest is set against the average of the three.",
+        slips=(
+            over_the_highest(amps_range, legs),
+            Slip(
+                "over_the_lowest",
+                Percent(amps_range / Smallest(legs)),
+                "This divides by the lowest reading. Divide by the average of the three.",
+            ),
+            over_the_nameplate(amps_range),
+        ),
     ),
+)
+
+HEAT = (
     Formula(
         "derating",
-        Lookup(
-            Known("voltage_unbalance"),
-            derating_factor,
-            "the derating graph read at",
-            ("%", "%"),
-            ("%", "%"),
-        ),
+        on_the_graph(),
         table_source("derating"),
         "Unbalanced volts heat the windings, so the motor may carry less.",
+        slips=(
+            Slip(
+                "row_before",
+                on_the_graph(row_before),
+                "This is the figure for a smaller unbalance. Go part of the way to the next one.",
+            ),
+            Slip(
+                "row_after",
+                on_the_graph(row_after),
+                "This is the figure for a larger unbalance. Go only part of the way to it.",
+            ),
+        ),
     ),
     Formula(
         "derated_power",
-        Known("motor_size") * Fraction(Known("derating")),
+        motor_size * Fraction(Known("derating")),
         table_source("derating"),
         "The motor may carry only this share of its nameplate power.",
         slips=(
             Slip(
                 "unbalance_taken_off",
-                Known("motor_size") * (Number(1) - Fraction(Known("voltage_unbalance"))),
+                motor_size * (Number(1) - Fraction(voltage_unbalance)),
                 "The unbalance itself is taken off. The graph gives a larger reduction.",
             ),
         ),
     ),
     Formula(
+        "extra_rise",
+        RISE_PER_SQUARE * voltage_unbalance**2,
+        HEATING,
+        "Heat grows with the square, so a little unbalance counts for a lot.",
+        slips=(
+            Slip(
+                "two_squared_too",
+                (RISE_PER_SQUARE * voltage_unbalance) ** 2,
+                "The 2 is squared as well. Square the unbalance first, then multiply by 2.",
+            ),
+        ),
+    ),
+    Formula(
+        "added_rise",
+        balanced_rise * Fraction(extra_rise),
+        HEATING,
+        "The extra is a share of the rise that balanced volts give.",
+    ),
+    Formula(
+        "unbalanced_rise",
+        balanced_rise + added_rise,
+        HEATING,
+        "The windings get the old rise and the extra on top of it.",
+        slips=(
+            Slip(
+                "unbalance_added",
+                balanced_rise * (Number(1) + Fraction(voltage_unbalance)),
+                "The unbalance itself is added. The extra rise is twice its square.",
+            ),
+        ),
+    ),
+)
+
+AGAINST_NAMEPLATE = (
+    Formula(
         "service_factor_amps",
-        full_load_amps * Known("service_factor"),
+        full_load_amps * service_factor,
         NAMEPLATE,
-        "The service factor is the margin over nameplate load, for short times only.",
+        "The service factor is a margin over nameplate load, for short times only.",
+        slips=(
+            Slip(
+                "factor_added",
+                full_load_amps + service_factor,
+                "The service factor is added. It multiplies the full-load amps.",
+            ),
+        ),
     ),
     Formula(
         "amps_highest",
@@ -132,12 +266,26 @@ BALANCE = (
                 Mean(legs),
                 "This uses the average. The highest leg is the one that overheats first.",
             ),
+            Slip(
+                "lowest_for_highest",
+                Smallest(legs),
+                "This uses the lowest leg. The highest leg is the one that overheats first.",
+            ),
         ),
     ),
     Formula(
         "load_amps",
-        Percent(Known("amps_highest") / full_load_amps),
+        Percent(amps_highest / full_load_amps),
         "common practice, no source: highest leg against nameplate full-load amps",
         "This says how much of the nameplate amps the motor draws.",
+        slips=(
+            Slip(
+                "over_service_factor_amps",
+                Percent(amps_highest / (full_load_amps * service_factor)),
+                "This divides by the service-factor amps. Divide by the full-load amps.",
+            ),
+        ),
     ),
 )
+
+BALANCE = UNBALANCE + HEAT + AGAINST_NAMEPLATE
