@@ -18,27 +18,38 @@ def numeric(name: str, tag: str, title: str, asked: str, *levels: Level) -> Fami
     return Family(name, tag, CHAPTER, title, asked, levels, pump, POWER)
 
 
-def _power(values: Mapping[str, float], name: str, units: str) -> str:
-    return with_unit(exact(values[name]), POWER_UNIT[units])
-
-
 def judge_which(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
-    """Three readings without labels: the middle one is at the shaft."""
-    water, brake, motor = (_power(values, f"{n}_power", units) for n in ("water", "brake", "motor"))
+    """Three readings without names: water power is the least, motor power the most."""
+    water, brake, motor = (values[f"{name}_power"] for name in ("water", "brake", "motor"))
+    unit = POWER_UNIT[units]
+    in_order = " ≥ ".join(with_unit(exact(value), unit) for value in (motor, brake, water))
+
+    def wrong(id: str, says: str, *powers: float) -> Option:
+        return Option(id, _set_text(*powers, units), says)
+
     return Judgement(
         "motor power ≥ brake power ≥ water power",
-        f"{motor} ≥ {brake} ≥ {water}",
-        Option("brake", brake, "Brake power is at the shaft, between the motor and the water."),
+        in_order,
+        Option(
+            "in_order",
+            _set_text(water, brake, motor, units),
+            "Each machine passes on less than it gets, so power falls from the motor to the water.",
+        ),
         (
-            Option(
-                "took_smallest",
-                water,
-                "This is the smallest, so it is the water power. The pump wastes part of its shaft power.",
+            wrong(
+                "water_over_brake",
+                "Here the water gets more than the shaft gives. The pump must waste some.",
+                *(brake, water, motor),
             ),
-            Option(
-                "took_largest",
-                motor,
-                "This is the largest, so it is the motor power. The motor wastes part of it.",
+            wrong(
+                "brake_over_motor",
+                "Here the shaft carries more than the motor takes in. The motor must waste some.",
+                *(water, motor, brake),
+            ),
+            wrong(
+                "reversed",
+                "This is the wrong way round. Power falls from the wire to the water.",
+                *(motor, brake, water),
             ),
         ),
     )
@@ -216,18 +227,18 @@ HORSEPOWER = (
         "which_power",
         "WH",
         CHAPTER,
-        "Which reading is the brake power",
+        "Which reading is which power",
         "choice",
         (
             Level(
                 (),
                 "{person} wrote down the water, brake and motor power of {place}, but not which "
-                "is which. Which one is the brake power?",
+                "is which. Which set has the names right?",
             ),
             Level(
                 ("flow", "head"),
                 "{place} moves {flow} against {head} of head. Its water, brake and motor power "
-                "were noted without names. Which one is the brake power?",
+                "were noted without names. Which set has the names right?",
                 find=("water_power",),
             ),
         ),
