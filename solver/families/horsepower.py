@@ -20,7 +20,7 @@ def numeric(name: str, tag: str, title: str, asked: str, *levels: Level) -> Fami
 
 def judge_which(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
     """Three readings without names: water power is the least, motor power the most."""
-    water, brake, motor = (values[f"{name}_power"] for name in ("water", "brake", "motor"))
+    water, brake, motor = (noted(values[f"{name}_power"]) for name in ("water", "brake", "motor"))
     unit = POWER_UNIT[units]
     in_order = " ≥ ".join(with_unit(exact(value), unit) for value in (motor, brake, water))
 
