@@ -1,14 +1,13 @@
-"""A Case, a Verdict or worked numbers as text, HTML, LaTeX or JSON. No arithmetic is done here."""
+"""A Case, a Verdict or worked numbers as text or JSON (HTML: render_html.py). No arithmetic."""
 
 from collections.abc import Mapping, Sequence
-from html import escape
 from typing import Any
 
 from .case import Case, Step
 from .family import Family
 from .grading import Verdict
-from .show import exact, figures, latex_with_unit, with_unit
-from .typeset import LATEX, numbers, words
+from .show import exact, figures, with_unit
+from .typeset import numbers, words
 from .vocabulary import quantity_named
 from .work import Work
 
@@ -17,7 +16,6 @@ __all__ = [
     "case_text",
     "family_json",
     "family_text",
-    "step_html",
     "step_texts",
     "steps_text",
     "verdict_json",
@@ -48,30 +46,6 @@ def step_texts(step: Step, known: Known, given: Known, units: str) -> tuple[str,
         f"{name} = {words(step.expr, units)}",
         f"{name} = {numbers(step.expr, units, known, given)}",
         with_unit(figures(step.value, step.unit), step.unit),
-    )
-
-
-def step_latex(step: Step, known: Known, given: Known, units: str) -> tuple[str, str, str]:
-    """The same three lines of a worked step in LaTeX, without dollar signs around them."""
-    name = LATEX.word(label_of(step.name))
-    return (
-        f"{name} = {words(step.expr, units, LATEX)}",
-        f"{name} = {numbers(step.expr, units, known, given, LATEX)}",
-        latex_with_unit(figures(step.value, step.unit), step.unit),
-    )
-
-
-def step_html(number: int, step: Step, known: Known, given: Known, units: str) -> str:
-    """One worked step as a list item: what we want, formula, numbers, result, why."""
-    head = f"<b>Step {number}: {escape(label_of(step.name))}</b>"
-    why = f'<span class="w2w-why">{escape(step.why)}</span>'
-    if step.expr is None:
-        body = "<br>".join(escape(part) for part in (step.rule, step.numbers) if part)
-        return f'<li class="w2w-step">{head}<div>{body}</div>{why}</li>'
-    formula, put_in, result = step_latex(step, known, given, units)
-    return (
-        f'<li class="w2w-step">{head}<div class="w2w-line">${formula}$</div>'
-        f'<div class="w2w-line">${put_in} = {result}$</div>{why}</li>'
     )
 
 

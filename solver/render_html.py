@@ -1,0 +1,97 @@
+"""Worked steps as HTML, as a teacher's board has them, and formulas in LaTeX. No arithmetic here.
+
+Fractions stand as fractions, in the page's own letters: they wrap on a narrow screen, need no
+mathematics to be loaded, and are shown at once. A screen reader hears the same line as text.
+"""
+
+import re
+from dataclasses import replace
+from html import escape
+
+from .case import Step
+from .formula import Formula
+from .render import Known, label_of, step_texts
+from .show import figures, with_unit
+from .typeset import TEXT, numbers, symbols, words
+from .vocabulary import quantity_named
+
+__all__ = ["formula_html", "formula_latex", "formula_text", "rule_html", "step_html"]
+
+
+def _span(kind: str, *inside: str) -> str:
+    return f'<span class="w2w-{kind}">{"".join(inside)}</span>'
+
+
+def _fraction(over: str, under: str) -> str:
+    return _span("frac", _span("over", over), _span("under", under))
+
+
+HTML = replace(
+    TEXT,
+    word=escape,
+    valued=lambda number, unit: _span("value", escape(with_unit(number, unit))),
+    fraction=_fraction,
+    root=lambda inner: "√" + _span("root", inner),
+    power=lambda base, exponent: f"{base}<sup>{exponent:g}</sup>",
+    latex=True,  # fractions are stacked, so they need no brackets
+)
+
+
+def _equation(name: str, *sides: str) -> str:
+    """The label of a quantity, and each thing it equals."""
+    equals = "".join(f'<span class="w2w-side">= {side.replace(" - ", " − ")}</span>' for side in sides)
+    return f'<span class="w2w-name">{escape(label_of(name))}</span> {equals}'
+
+
+def _heard_as(text: str, shown: str) -> str:
+    """A line that is seen as `shown` and heard as `text`."""
+    return f'<div class="w2w-line" role="img" aria-label="{escape(text)}">{shown}</div>'
+
+
+def rule_html(step: Step, units: str) -> str:
+    """The rule of a step without its numbers: a hint."""
+    if step.expr is None:
+        return f'<div class="w2w-line">{escape(step.rule)}</div>'
+    text = f"{label_of(step.name)} = {words(step.expr, units)}"
+    return _heard_as(text, _equation(step.name, words(step.expr, units, HTML)))
+
+
+def step_html(number: int, step: Step, known: Known, given: Known, units: str) -> str:
+    """One worked step as a list item: what we want, formula, numbers, result, why."""
+    head = f'<div class="w2w-want">Step {number}: {escape(label_of(step.name))}</div>'
+    why = f'<div class="w2w-why">{escape(step.why)}</div>'
+    if step.expr is None:
+        rule, put_in, _ = step_texts(step, known, given, units)
+        lines = "".join(f'<div class="w2w-line">{escape(t)}</div>' for t in (rule, put_in) if t)
+        return f'<li class="w2w-step">{head}{lines}{why}</li>'
+    formula, put_in, result = step_texts(step, known, given, units)
+    shown = _equation(
+        step.name,
+        words(step.expr, units, HTML),
+        numbers(step.expr, units, known, given, HTML),
+        _span("result", escape(with_unit(figures(step.value, step.unit), step.unit))),
+    )
+    heard = f"{formula}. {put_in} = {result}."
+    return f'<li class="w2w-step">{head}{_heard_as(heard, shown)}{why}</li>'
+
+
+def formula_text(formula: Formula, units: str) -> str:
+    """A formula in words, as plain text."""
+    return f"{label_of(formula.result)} = {words(formula.expr, units)}"
+
+
+def formula_html(formula: Formula, units: str) -> str:
+    """A formula in words, with its fractions as fractions."""
+    shown = _equation(formula.result, words(formula.expr, units, HTML))
+    return _heard_as(formula_text(formula, units), shown)
+
+
+def formula_latex(formula: Formula, units: str) -> str:
+    r"""A formula in symbols, without dollar signs around it.
+
+    >>> from solver.formulas import POWER
+    >>> print(formula_latex(POWER[3], "us"))
+    P_\mathrm{w} = \dfrac{Q \times H}{3{,}960}
+    """
+    written = f"{quantity_named(formula.result).symbol} = {symbols(formula.expr, units)}"
+    return re.sub(r"(?<=\d),(?=\d{3})", "{,}", written)
