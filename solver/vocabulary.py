@@ -81,10 +81,11 @@ _ALL = (
     Quantity("motor_power", "motor power", r"P_\mathrm{m}", *_POWERS),
     _same("input_power", "input power", r"P_\mathrm{in}", "kW", (0.04, 320)),
     Quantity("motor_size", "motor size", r"P_\mathrm{n}", "hp", "kW", (0.5, 400), (0.37, 315)),
+    _percent("motor_load", "motor load", r"\ell", (20, 115), most=200.0),
     # Efficiencies
     _percent("pump_efficiency", "pump efficiency", r"\eta_\mathrm{p}", (45, 85)),
     _percent("motor_efficiency", "motor efficiency", r"\eta_\mathrm{m}", (70, 97)),
-    _percent("drive_efficiency", "drive efficiency", r"\eta_\mathrm{d}", (85, 99)),
+    _percent("drive_efficiency", "drive efficiency", r"\eta_\mathrm{d}", (65, 99)),
     _percent("overall_efficiency", "wire-to-water efficiency", r"\eta_\mathrm{o}", (28, 82)),
     # Hours, kilowatt-hours and money
     _same("run_time", "run time", "t", "h", (0.25, 8784)),
