@@ -4,8 +4,9 @@ A new family is added to its chapter's tuple and nowhere else.
 """
 
 from ..family import Family
+from .efficiency import EFFICIENCY
 from .horsepower import HORSEPOWER
 
 __all__ = ["FAMILIES"]
 
-FAMILIES: tuple[Family, ...] = (*HORSEPOWER,)
+FAMILIES: tuple[Family, ...] = (*HORSEPOWER, *EFFICIENCY)

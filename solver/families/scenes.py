@@ -12,9 +12,9 @@ from ..formulas.constants import (
     M3_DAY_PER_LITRE_SECOND,
     WATER_POWER,
 )
-from ..tables import motors
+from ..tables import Motor, motors
 
-__all__ = ["noted", "pump"]
+__all__ = ["machines_in_a_row", "noted", "pump", "pump_near_full_load"]
 
 HEADS = {"us": (18, 210), "si": (6, 64)}
 SMALLEST = {"us": 3, "si": 2.2}  # the motor of the smallest pump drawn
@@ -37,14 +37,28 @@ def round_flow(value: float) -> float:
     return round(value * 2) / 2
 
 
+def standard_motors(units: str) -> list[Motor]:
+    """The motors of the table from the smallest pump drawn up."""
+    return [motor for motor in motors(units) if motor.size >= SMALLEST[units]]
+
+
 def pump(draw: Draw, units: str) -> dict[str, float]:
     """One pump, its motor and its drive, from the water back to the meter."""
-    motor = draw.pick([m for m in motors(units) if m.size >= SMALLEST[units]])
+    return pump_on(draw.pick(standard_motors(units)), draw, units, (0.66, 0.97))
+
+
+def pump_near_full_load(draw: Draw, units: str) -> dict[str, float]:
+    """A pump that takes nearly all its motor may give; the table has a larger motor still."""
+    return pump_on(draw.pick(standard_motors(units)[:-1]), draw, units, (0.92, 0.985))
+
+
+def pump_on(motor: Motor, draw: Draw, units: str, loads: tuple[float, float]) -> dict[str, float]:
+    """A pump whose shaft takes a share of its motor's size, from the lowest to the highest load."""
     share = min(1.0, (motor.size / 60) ** 0.4)
     pump_efficiency = round(draw.between(47 + 14 * share, 68 + 16 * share))
     motor_efficiency = round(motor.efficiency - draw.between(0, 6), 0)
     drive_efficiency = draw.step(90, 98, 1)
-    load = motor.size * draw.between(0.66, 0.97)
+    load = motor.size * draw.between(*loads)
     constant = WATER_POWER.figure(units).value
     head = round(draw.between(*HEADS[units]), 0 if units == "us" else 1)
     flow = round_flow(load * pump_efficiency / 100 * constant / head)
@@ -66,6 +80,33 @@ def pump(draw: Draw, units: str) -> dict[str, float]:
         "motor_efficiency": float(motor_efficiency),
         "drive_efficiency": drive_efficiency,
         "overall_efficiency": noted(pump_efficiency * motor_efficiency / 100),
+    }
+
+
+WORST = {
+    "motor": ((72, 82), (91, 97), (77, 84)),
+    "drive": ((88, 94), (66, 76), (74, 83)),
+    "pump": ((84, 94), (90, 97), (56, 74)),
+}
+
+
+def machines_in_a_row(draw: Draw, units: str) -> dict[str, float]:
+    """A motor, its drive and its pump; any one of them may be the one that wastes most.
+
+    A drive of 66 to 76 % is a coupling turned well down.
+    """
+    ranges = WORST[draw.pick(tuple(WORST))]
+    motor, drive, shaft = (draw.step(low, high, 1) for low, high in ranges)
+    wire = noted(draw.pick(standard_motors(units)).size * draw.between(0.7, 1.0), 2)
+    output = wire * motor / 100
+    return {
+        "motor_power": wire,
+        "motor_output": noted(output),
+        "brake_power": noted(output * drive / 100),
+        "water_power": noted(output * drive * shaft / 10_000),
+        "motor_efficiency": motor,
+        "drive_efficiency": drive,
+        "pump_efficiency": shaft,
     }
 
 

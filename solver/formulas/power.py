@@ -207,14 +207,28 @@ POWER = (
         size_for(motor_output),
         SIZES,
         SIZING,
-        slips=wrong_sizes(motor_output),
+        slips=(
+            Slip(
+                "drive_left_out",
+                size_for(brake_power),
+                "The drive is left out. The motor must give what the belts or gears waste too.",
+            ),
+            *wrong_sizes(motor_output),
+        ),
     ),
     Formula(
         "motor_size",
         size_for(brake_power),
         SIZES,
         SIZING,
-        slips=wrong_sizes(brake_power),
+        slips=(
+            Slip(
+                "sized_on_input",
+                size_for(brake_power / motor),
+                "A motor's size is what its shaft gives. Its own efficiency does not count here.",
+            ),
+            *wrong_sizes(brake_power),
+        ),
         unless=DRIVE,
     ),
 )

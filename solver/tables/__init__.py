@@ -7,7 +7,7 @@ from importlib.resources import files
 from itertools import pairwise
 from typing import NamedTuple
 
-from ..errors import SolverError
+from ..errors import NotSolvable
 
 __all__ = [
     "Motor",
@@ -68,7 +68,7 @@ def next_motor_size(load: float, units: str) -> float:
     sizes = motor_sizes(units)
     where = bisect_left(sizes, load)
     if where == len(sizes):
-        raise SolverError(
+        raise NotSolvable(
             f"a load of {load:.4g} is above {sizes[-1]:g}, the largest motor of the table: "
             "give a smaller load, or ask the motor's maker"
         )
@@ -97,7 +97,7 @@ def derating_factor(unbalance: float, units: str) -> float:
     for (low, above), (high, below) in pairwise(rows):
         if low <= unbalance <= high:
             return above + (below - above) * (unbalance - low) / (high - low)
-    raise SolverError(
+    raise NotSolvable(
         f"a voltage unbalance of {unbalance:.3g} % is outside the graph, which ends at "
         f"{rows[-1][0]:g} %: do not run the motor above that; find the cause first"
     )
