@@ -53,7 +53,10 @@ def project(root, tmp_path_factory):
         code("card", PLUMBING),
         code("sum", "450 * 62 / 3960", hidden=False),
     )
-    write_page(chapters / NEXT, words("title", "# Horsepower"), code("where", TELLS_WHERE))
+    paragraphs = [words(f"words-{n}", f"Paragraph {n}\n\nand more") for n in range(40)]
+    last = code("last", "40 + 2", hidden=False)
+    title = words("title", "# Horsepower")
+    write_page(chapters / NEXT, title, code("where", TELLS_WHERE), *paragraphs, last)
     return copy
 
 
@@ -102,6 +105,20 @@ def test_a_link_leads_to_the_next_page_and_it_runs_too(served, page):
     shown(page, "workbook/__init__.py")
 
 
+def test_the_browsers_back_leads_back_to_the_page_before(served, page):
+    served.open(page)
+    page.get_by_role("link", name="the next page").click()
+    shown(page, "workbook/__init__.py")
+    page.go_back()
+    page.get_by_label("Answer").wait_for(timeout=60_000)
+
+
+def test_a_long_page_opens_at_its_top(served, page):
+    served.open(page, NEXT)
+    page.get_by_text("42").wait_for(state="attached")
+    assert 0 == page.locator(".jp-WindowedPanel-outer").evaluate("node => node.scrollTop")
+
+
 def test_reading_a_page_leaves_its_file_as_it_was(served, page):
     before = (served.folder / START).read_bytes()
     served.open(page)
@@ -139,24 +156,28 @@ def test_a_page_can_be_started_again_after_its_kernel_is_gone(served, page):
     shown(page, "Read: second")
 
 
+@pytest.fixture(scope="module")
+def other(serve, project):
+    """A reader's folder for notebooks that are not ours."""
+    return serve(project)
+
+
 @pytest.mark.parametrize("name", ["stranger.ipynb", START])
-def test_a_marked_notebook_with_other_code_does_not_run(serve, project, page, name):
-    other = serve(project)
+def test_a_marked_notebook_with_other_code_does_not_run(other, page, name):
     trace = other.folder / "it-ran.txt"
     write_page(other.folder / name, code("bad", f"open({str(trace)!r}, 'w').close()"))
     page.goto(other.url(name))
-    page.locator(".jp-CodeCell").wait_for(timeout=60_000)
+    page.locator(".jp-CodeCell").first.wait_for(timeout=60_000)
     time.sleep(3)  # a page of ours runs within this of being shown
     assert page.locator(".wtw-strip").count() == 0
     assert not trace.exists()
 
 
-def test_a_copy_of_our_page_in_another_folder_does_not_run(serve, project, page):
-    other = serve(project)
+def test_a_copy_of_our_page_in_another_folder_does_not_run(other, page):
     (other.folder / "got").mkdir()
     shutil.copy(other.folder / NEXT, other.folder / "got" / NEXT)
     page.goto(other.url(f"got/{NEXT}"))
-    page.locator(".jp-CodeCell").wait_for(timeout=60_000)
+    page.locator(".jp-CodeCell").first.wait_for(timeout=60_000)
     time.sleep(3)
     assert page.locator(".wtw-strip").count() == 0
 

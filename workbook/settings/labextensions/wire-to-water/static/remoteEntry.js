@@ -89,6 +89,12 @@
     }
   }
 
+  /* JupyterLab opens a link in place, and then the browser's Back changes the address alone. */
+  function followBack(shell) {
+    const path = shell.mode === "single-document" && shell.currentWidget?.context?.path;
+    if (path && !decodeURI(location.pathname).endsWith(`/${path}`)) location.reload();
+  }
+
   async function openPage(app, panel, shipped) {
     await panel.context.ready;
     const { context, content, sessionContext } = panel;
@@ -102,7 +108,8 @@
         await sessionContext.ready;
         if (afresh) await sessionContext.restartKernel();
         await sessionContext.session?.kernel?.info;
-        const done = await NotebookActions.runAll(content, sessionContext);
+        // Run as a list, the cells stay where they are; "run all" goes to the foot of the page.
+        const done = await NotebookActions.runCells(content, content.widgets, sessionContext);
         // What a run leaves on the page is made again on opening, so there is nothing to save.
         context.model.dirty = false;
         if (done) strip.say("ready", "This page is ready.");
@@ -135,6 +142,7 @@
       activate: (app, tracker) => {
         const shipped = JSON.parse(PageConfig.getOption("wireToWaterPages") || "{}");
         document.head.append(element("link", { rel: "stylesheet", href: STYLE }, ""));
+        window.addEventListener("popstate", () => followBack(app.shell));
         tracker.widgetAdded.connect((_, panel) => void openPage(app, panel, shipped));
       },
     };
