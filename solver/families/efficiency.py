@@ -86,7 +86,7 @@ EFFICIENCY = (
         "overall_efficiency",
         Level(
             ("pump_efficiency", "motor_efficiency"),
-            "At {place} the pump efficiency is {pump_efficiency} and the motor efficiency "
+            "{place} has a pump efficiency of {pump_efficiency} and a motor efficiency of "
             "{motor_efficiency}. What is the wire-to-water efficiency?",
         ),
         Level(
@@ -192,7 +192,7 @@ EFFICIENCY = (
         (
             Level(
                 ("motor_power", "motor_output", "brake_power", "water_power"),
-                "At {place} the motor takes {motor_power} and gives its drive {motor_output}. "
+                "The motor of {place} takes {motor_power} and gives its drive {motor_output}. "
                 "The drive gives the pump {brake_power}, and the water gets {water_power}. "
                 "Which machine loses the most power?",
             ),

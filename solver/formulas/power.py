@@ -145,21 +145,6 @@ POWER = (
         unless=DRIVE,
     ),
     Formula(
-        "motor_power",
-        water_power / overall,
-        LOSSES,
-        "Wire to water already holds every loss, so this one efficiency is enough.",
-        slips=(
-            used_twice(water_power / overall / overall, "wire-to-water"),
-            Slip(
-                "second_invented",
-                water_power / (overall * Number(0.9)),
-                "A 90% motor was added that nobody gave. Wire to water already holds the motor.",
-            ),
-        ),
-        unless=ONE_BY_ONE,
-    ),
-    Formula(
         "input_power",
         motor_power * HP_TO_KW,
         HP_TO_KW.source,
@@ -200,6 +185,21 @@ POWER = (
         Percent(water_power / motor_power),
         LOSSES,
         "Wire to water compares what the water gets with what the wire gives.",
+        unless=(*ONE_BY_ONE, "overall_efficiency"),
+    ),
+    Formula(
+        "motor_power",
+        water_power / overall,
+        LOSSES,
+        "Wire to water already holds every loss, so this one efficiency is enough.",
+        slips=(
+            used_twice(water_power / overall / overall, "wire-to-water"),
+            Slip(
+                "second_invented",
+                water_power / (overall * Number(0.9)),
+                "A 90% motor was added that nobody gave. Wire to water already holds the motor.",
+            ),
+        ),
         unless=ONE_BY_ONE,
     ),
     Formula(
