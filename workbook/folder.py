@@ -71,7 +71,8 @@ def _state(own: Path) -> tuple[str | None, str | None]:
 
 
 def _free_name(own: Path) -> Path:
-    names = (f"{own.stem} (yours{number}){own.suffix}" for number in ["", *range(2, 1000)])
+    numbers = ["", *(f" {number}" for number in range(2, 1000))]
+    names = (f"{own.stem} (yours{number}){own.suffix}" for number in numbers)
     return next(path for name in names if not (path := own.with_name(name)).exists())
 
 

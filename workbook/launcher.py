@@ -24,8 +24,7 @@ __all__ = ["CannotOpen", "open_workbook", "served"]
 
 SETTINGS = Path(__file__).resolve().parent / "settings"
 HOST = "127.0.0.1"
-FIRST_PORT = 8790
-PORTS = range(FIRST_PORT, FIRST_PORT + 100)
+PORTS = range(8790, 8890)
 # These draw in the terminal: they would take its window over, and cannot run the pages.
 TEXT_BROWSERS = {"www-browser", "links", "elinks", "lynx", "w3m"}
 PATIENCE = 180  # seconds; the first start on an old laptop reads every file from a slow disk
@@ -92,8 +91,8 @@ def _choose_port(wanted: int | None, say) -> int:
             f"Ports {PORTS.start} to {PORTS.stop - 1} are all in use. Close other programs, or "
             "type another number: python3 -m workbook --port 9400"
         )
-    if free != FIRST_PORT:
-        say(f"Port {FIRST_PORT} is in use, so the workbook uses port {free}.")
+    if free != PORTS.start:
+        say(f"Port {PORTS.start} is in use, so the workbook uses port {free}.")
     return free
 
 
