@@ -17,7 +17,7 @@ def show(name: str) -> Widget:
         ValueError: no figure has this name.
 
     >>> show("legs").alt[:31]
-    'Three legs against their averag'
+    'Bars of three legs against thei'
     """
     if name not in FIGURES:
         raise ValueError(f"No figure is called {name!r}; there are: {', '.join(FIGURES)}.")

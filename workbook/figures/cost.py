@@ -24,53 +24,58 @@ def billed(power: float, values: Values, units: str) -> dict[str, float]:
 
 
 def view(values: Values, units: str) -> View:
-    """The pump now, a better pump, and the difference, each billed the same way."""
+    """The pump now, another pump, and the difference, each billed the same way."""
     given = {name: (values | SAME_MOTOR)[name] for name in COMPARED}
     known = {**values, **worked(given, "saved_power", FORMULAS, units)}
-    powers = (known["input_power"], known["new_input_power"], known["saved_power"])
+    # The same efficiency twice leaves a rounding of the machine's, not a saving.
+    known["saved_power"] = round(known["saved_power"], 9)
+    change = "Saved" if known["saved_power"] >= 0 else "More"
+    powers = (known["input_power"], known["new_input_power"], abs(known["saved_power"]))
     bills = [billed(power, values, units) for power in powers]
-    rows = tuple(
-        (label, *(shown(bill, name, units) for bill in bills))
-        for label, name in (
-            ("Power", "input_power"),
-            (f"Energy in {values['days']:g} days", "energy"),
-            ("Cost", "energy_cost"),
-        )
+    days = f"{values['days']:g} day{'s' * (values['days'] != 1)}"
+    named = (("Power", "input_power"), (f"Energy in {days}", "energy"), ("Cost", "energy_cost"))
+    rows = tuple((label, *(shown(bill, name, units) for bill in bills)) for label, name in named)
+    now, new, changed = rows[-1][1:]
+    headline = f"{days} cost {now} now, and {new} with the other pump. {change}: {changed}."
+    columns = ("", "Now", "Other pump", change)
+    told = ". ".join(
+        f"{label}: " + ", ".join(map(" ".join, zip(columns[1:], cells, strict=True)))
+        for label, *cells in rows
     )
-    now, new, saved = (shown(bill, "energy_cost", units) for bill in bills)
-    headline = f"In {values['days']:g} days: {now} now, {new} with the other pump. It saves {saved}."
-    sides = ". ".join(f"{r[0]}: now {r[1]}, other pump {r[2]}, saved {r[3]}" for r in rows)
-    alt = f"Kilowatts against hours a day, {values['hours_per_day']:g} hours. {sides}."
-    columns = ("", "Now", "Other pump", "Saved")
+    alt = f"Kilowatts against hours a day, for {values['hours_per_day']:g} hours. {told}."
     return View(headline, alt, columns, rows, known, units)
 
 
 def draw(axes: "Axes", view: View) -> None:
     """Height is kilowatts and width is hours, so each area is the energy of a day."""
     known = view.known
-    hours, now, new = (known[n] for n in ("hours_per_day", "input_power", "new_input_power"))
-    axes.bar(0, new, hours, align="edge", color="C0", label="other pump")
-    axes.bar(0, known["saved_power"], hours, new, align="edge", color="C1", hatch="////", label="saved")
-    axes.set_xlim(0, 24)
-    axes.set_xticks(range(0, 25, 4))
-    axes.set_xlabel("Hours a day")
-    axes.set_ylabel("Kilowatts")
-    axes.figure.legend(loc="outside upper left", ncols=2)
+    hours, now, new, saved = (
+        known[name] for name in ("hours_per_day", "input_power", "new_input_power", "saved_power")
+    )
+    heads, powers = view.columns, view.rows[0]
+    labels = [f"{head.lower()} {power}" for head, power in zip(heads, powers, strict=True)]
+    axes.bar(0, new, hours, align="edge", color="C0", label=labels[2])
+    axes.bar(0, saved, hours, new, align="edge", color="C1", hatch="////", label=labels[3])
+    axes.step((0, hours, hours), (now, now, 0), color="C2", linewidth=3, label=labels[1])
+    axes.set(xlim=(0, 24), xticks=range(0, 25, 4), ylim=(0, None))
+    axes.set(xlabel="Hours a day (each area: kWh a day)", ylabel="Kilowatts")
+    axes.locator_params(axis="y", nbins=5, steps=[1, 2, 5, 10])
+    axes.figure.legend(loc="outside upper left", ncols=2, columnspacing=1.2, handlelength=1.2)
 
 
 COST = Figure(
     "cost",
     "Kilowatts, hours and cost",
     (
-        Slide("input_power", *[Scale(1, 120, 0.5, 14)] * 2, label="Input power now"),
-        Slide("hours_per_day", *[Scale(0.5, 24, 0.5, 9)] * 2),
-        Slide("days", *[Scale(1, 366, 1, 30)] * 2),
-        Slide("energy_price", *[Scale(0.04, 0.5, 0.005, 0.115)] * 2),
-        Slide("pump_efficiency", *[Scale(35, 85, 1, 61)] * 2, label="Pump efficiency now"),
-        Slide("new_pump_efficiency", *[Scale(35, 88, 1, 76)] * 2, label="Other pump's efficiency"),
+        Slide("input_power", Scale(1, 120, 0.5, 14), label="Input power now, kW"),
+        Slide("pump_efficiency", Scale(35, 85, 1, 61), label="Pump efficiency now, %"),
+        Slide("new_pump_efficiency", Scale(35, 88, 1, 76), label="Other pump's efficiency, %"),
+        Slide("hours_per_day", Scale(0.5, 24, 0.5, 9), label="Hours a day"),
+        Slide("days", Scale(1, 366, 1, 30), label="Days"),
+        Slide("energy_price", Scale(0.04, 0.5, 0.005, 0.115), label="Price, $ a kWh"),
     ),
     view,
     draw,
-    height=2.9,
+    height=3.0,
     systems=("us",),
 )

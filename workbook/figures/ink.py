@@ -1,5 +1,6 @@
 """A figure drawn by matplotlib, as SVG that takes the colours and the fonts of the page."""
 
+import logging
 import re
 from html import escape
 from io import StringIO
@@ -20,6 +21,8 @@ _NUMBERED = re.compile(r' id="[a-z0-9.]+_\d+"')
 
 def picture(figure: Figure, view: View) -> str:
     """The SVG of a figure; ImportError where matplotlib is not there."""
+    # It tells of fonts it puts in order; that is nothing to a reader.
+    logging.getLogger("matplotlib").setLevel(logging.ERROR)
     # Here, for it takes a second, and a page can do without.
     import matplotlib
     from matplotlib.figure import Figure as Canvas

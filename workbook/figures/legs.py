@@ -27,11 +27,12 @@ def aside(leg: str, known: Values, units: str) -> float:
 
 def verdict(unbalance: float) -> str:
     """What the largest deviation asks for."""
+    unbalance = round(unbalance, 6)  # 5 comes out as 5.000000000000001
     if unbalance <= IDEAL:
         return f"This is within the {IDEAL}% that pump manuals ask for."
     if unbalance <= MOST:
         return f"This is over the {IDEAL}% of pump manuals: find out why."
-    return f"This is over {MOST}%: have the motor and its supply looked at."
+    return f"This is over {MOST}%: have a qualified person look at it."
 
 
 def view(values: Values, units: str) -> View:
@@ -48,9 +49,11 @@ def view(values: Values, units: str) -> View:
     rows += [("Largest deviation (NEMA MG 1)", deviation, unbalance)]
     rows += [("Highest less lowest (field practice)", distance, spread)]
     says = verdict(known["current_unbalance"])
-    headline = f"By largest deviation the unbalance is {unbalance}; by highest less lowest {spread}."
-    sides = "; ".join(f"{name.lower()} {amps} {side}".rstrip() for name, amps, side in rows)
-    alt = f"Three legs against their average: {sides}. {says}"
+    headline = (
+        f"By largest deviation the unbalance is {unbalance}; by highest less lowest {spread}."
+    )
+    sides = "; ".join(" ".join(row).rstrip() for row in rows)
+    alt = f"Bars of three legs against their average. {sides}. {says}"
     columns = ("Reading", "Amps", "Of the average")
     return View(f"{headline} {says}", alt, columns, tuple(rows), known, units)
 
@@ -58,32 +61,44 @@ def view(values: Values, units: str) -> View:
 def _signed(percent: float) -> str:
     """A deviation with its sign, as it is noted.
 
-    >>> _signed(-8.0), _signed(2.04)
-    ('−8%', '+2.04%')
+    >>> _signed(-8.0), _signed(2.0431)
+    ('−8%', '+2.043%')
     """
-    return f"{percent:+.3g}%".replace("-", "−")
+    return f"{percent:+.4g}%".replace("-", "−").replace("+0%", "0%")
 
 
 def draw(axes: "Axes", view: View) -> None:
-    """A bar for each leg, left or right of the average, with the limits and the spread."""
-    known, units = view.known, view.units
-    sides = [aside(leg, known, units) for leg in LEGS_NAMED]
-    furthest = max(sides, key=abs)
-    axes.axvspan(-IDEAL, IDEAL, color="C2", alpha=0.18, linewidth=0)
+    """A bar for each leg from the average outward; below them, the span from lowest to highest."""
+    sides = [aside(leg, view.known, view.units) for leg in LEGS_NAMED]
+    furthest = max(map(abs, sides))
+    counts = [abs(side) == furthest > 0 for side in sides]
+    axes.axvspan(-IDEAL, IDEAL, color="C2", alpha=0.25, linewidth=0)
     for limit in (-MOST, MOST):
         axes.axvline(limit, color="C3", linestyle="--")
-    for row, (leg, side) in enumerate(zip(LEGS_NAMED, sides, strict=True)):
-        far = side == furthest
-        axes.barh(row, side, height=0.44, color="C1" if far else "C0", hatch="////" if far else "")
+    for row, (side, far) in enumerate(zip(sides, counts, strict=True)):
+        axes.barh(row, side, height=0.5, color="C1" if far else "C0", hatch="////" if far else "")
     axes.axvline(0, color="C0")
-    axes.annotate(
-        "", (min(sides), 3), (max(sides), 3), arrowprops={"arrowstyle": "<->", "color": "C1"}
-    )
-    axes.set_yticks(range(3), [f"{letter}  {known[leg]:g} A" for leg, letter in LEGS_NAMED.items()])
-    axes.set_ylim(3.5, -0.7)
-    reach = max(15, abs(furthest) * 1.15)
-    axes.set_xlim(-reach, reach)
-    axes.set_xlabel("Percent above or below the average")
+    span = {"arrowstyle": "<->", "color": "C1", "shrinkA": 0, "shrinkB": 0, "linewidth": 2}
+    axes.annotate("", (min(sides), 3), (max(sides), 3), arrowprops=span)
+    reach = max(12, furthest * 1.08)
+    axes.set(xlim=(-reach, reach), ylim=(3.6, -0.6))
+    if reach < 3 * MOST:
+        axes.set_xticks((-MOST, -IDEAL, 0, IDEAL, MOST))
+    axes.set_xlabel(f"Percent of the average\nBand: within {IDEAL}%. Dashes: {MOST}%.")
+    _note_beside(axes, view, counts)
+
+
+def _note_beside(axes: "Axes", view: View, far: list[bool]) -> None:
+    """The amps on the left and the percentages on the right; those that count are bold."""
+    *legs, _, _, spread = view.rows
+    left = [f"{name[-1]}  {amps}" for name, amps, _ in legs] + ["high less low"]
+    right = [side for _, _, side in legs] + [spread[2]]
+    axes.set_yticks(range(4), left)
+    beside = axes.secondary_yaxis("right")
+    beside.set_yticks(range(4), right)
+    beside.spines["right"].set_visible(False)
+    for text, bold in zip(beside.get_yticklabels(), [*far, True], strict=True):
+        text.set_fontweight("bold" if bold else "normal")
 
 
 AMPS = Scale(20, 80, 0.5, 50)
@@ -92,11 +107,11 @@ LEGS = Figure(
     "legs",
     "Three legs against their average",
     tuple(
-        Slide(leg, AMPS._replace(start=start), AMPS._replace(start=start))
+        Slide(leg, AMPS._replace(start=start))
         for leg, start in (("amps_a", 46.5), ("amps_b", 41.5), ("amps_c", 48))
     ),
     view,
     draw,
-    height=2.7,
+    height=3.0,
     systems=("us",),
 )

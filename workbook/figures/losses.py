@@ -21,17 +21,17 @@ class Stage(NamedTuple):
     machine: str = ""
 
 
-WIRE = Stage("motor_power", "From the wire")
+WIRE = Stage("motor_power", "Wire")
 DIRECT = (
     WIRE,
-    Stage("brake_power", "At the shaft", "motor"),
-    Stage("water_power", "In the water", "pump"),
+    Stage("brake_power", "Shaft", "motor"),
+    Stage("water_power", "Water", "pump"),
 )
 DRIVEN = (
     WIRE,
-    Stage("motor_output", "At the motor's shaft", "motor"),
-    Stage("brake_power", "At the pump's shaft", "drive"),
-    Stage("water_power", "In the water", "pump"),
+    Stage("motor_output", "Motor shaft", "motor"),
+    Stage("brake_power", "Pump shaft", "drive"),
+    Stage("water_power", "Water", "pump"),
 )
 
 
@@ -67,8 +67,8 @@ def view(values: Values, units: str) -> View:
         f"Of {shown(known, 'motor_power', units)} from the wire, the water gets "
         f"{shown(known, 'water_power', units)}. That is {whole}."
     )
-    told_rows = "; ".join(f"{place.lower()} {number}" for place, number in rows)
-    alt = f"Bars of power from the wire to the water: {told_rows}."
+    told_rows = "; ".join(" ".join(row) for row in rows)
+    alt = f"Bars of power, from the wire to the water. {told_rows}."
     return View(headline, alt, ("Where", "Power"), tuple(rows), known, units)
 
 
@@ -84,9 +84,12 @@ def draw(axes: "Axes", view: View) -> None:
         loss = lost(before, after, known, units)
         axes.barh(row, loss, left=known[after.power], height=0.42, color="C1", hatch="////")
         label = f"{after.machine} loses {told(loss, after.power, units)}"
-        axes.text(1, row - 0.3, label, va="bottom", ha="right", transform=axes.get_yaxis_transform())
+        axes.text(
+            1, row - 0.3, label, va="bottom", ha="right", transform=axes.get_yaxis_transform()
+        )
     axes.set_ylim(len(chain) - 0.7, -0.7)
     axes.set_yticks([])
+    axes.locator_params(axis="x", nbins=5, steps=[1, 2, 5, 10])
     axes.set_xlabel("Power, hp" if units == "us" else "Power, kW")
 
 
@@ -96,9 +99,9 @@ LOSSES = Figure(
     (
         Slide("flow", Scale(50, 2000, 10, 620), Scale(3, 130, 0.5, 39)),
         Slide("head", Scale(10, 250, 1, 74), Scale(3, 75, 0.5, 22.5)),
-        Slide("pump_efficiency", *[Scale(35, 88, 1, 68)] * 2),
-        Slide("drive_efficiency", *[Scale(85, 100, 1, 100)] * 2, label="Belt or gear efficiency"),
-        Slide("motor_efficiency", *[Scale(70, 97, 0.5, 91)] * 2),
+        Slide("pump_efficiency", Scale(35, 88, 1, 68)),
+        Slide("drive_efficiency", Scale(85, 100, 1, 100), label="Belts or gears, % (100: none)"),
+        Slide("motor_efficiency", Scale(70, 97, 0.5, 91)),
     ),
     view,
     draw,

@@ -8,7 +8,7 @@ from solver.algebra import compiled
 from solver.expression import Expr
 from solver.formula import Formula
 from solver.plan import find_plan
-from solver.show import exact, figures, with_unit
+from solver.show import figures, with_unit
 from solver.vocabulary import quantity_named
 
 if TYPE_CHECKING:
@@ -27,25 +27,42 @@ class Scale(NamedTuple):
     step: float
     start: float
 
+    @property
+    def decimals(self) -> int:
+        """How many decimals its steps have."""
+        return len(f"{self.step:g}".partition(".")[2])
+
+    def nearest(self, value: float) -> float:
+        """The step of the scale nearest to a value.
+
+        >>> Scale(3, 130, 0.5, 39).nearest(38.9999), Scale(10, 250, 1, 74).nearest(300)
+        (39.0, 250.0)
+        """
+        kept = min(max(value, self.low), self.high)
+        return float(round(round(kept / self.step) * self.step, self.decimals))
+
 
 @dataclass(frozen=True)
 class Slide:
-    """A slider for one quantity of the vocabulary; `label` where its own name says too little."""
+    """A slider for one quantity of the vocabulary; `label` where its own name says too little.
+
+    `si` is left out for a quantity whose unit is the same in both systems.
+    """
 
     name: str
     us: Scale
-    si: Scale
+    si: Scale | None = None
     label: str = ""
 
     def scale(self, units: str) -> Scale:
         """Its values in the system "us" or "si"."""
-        return self.us if units == "us" else self.si
+        return self.us if units == "us" or self.si is None else self.si
 
     def described(self, units: str) -> str:
         """Its label with the unit: "Flow, gpm"."""
         quantity = quantity_named(self.name)
-        label = self.label or quantity.label
-        return f"{label[0].upper()}{label[1:]}, {quantity.unit(units)}"
+        name = quantity.label[0].upper() + quantity.label[1:]
+        return self.label or f"{name}, {quantity.unit(units)}"
 
 
 @dataclass(frozen=True)
@@ -77,7 +94,9 @@ class Figure:
     systems: tuple[str, ...] = ("us", "si")
 
 
-def worked(given: Values, asked: str, formulas: tuple[Formula, ...], units: str) -> dict[str, float]:
+def worked(
+    given: Values, asked: str, formulas: tuple[Formula, ...], units: str
+) -> dict[str, float]:
     """Every quantity on the solver's way from `given` to `asked`."""
     return find_plan(tuple(given), asked, formulas, units).run(given)
 
@@ -95,8 +114,8 @@ def shown(known: Values, name: str, units: str) -> str:
 def told(value: float, name: str, units: str, write: Callable[[float, str], str] = figures) -> str:
     """A value with the unit of the quantity `name`; `write=exact` for one that was given.
 
-    >>> told(18.6912, "motor_power", "us"), told(74.0, "head", "us", exact)
-    ('18.69 hp', '74 ft')
+    >>> told(18.6912, "motor_power", "us")
+    '18.69 hp'
     """
     unit = quantity_named(name).unit(units)
     return with_unit(write(value, unit), unit)
