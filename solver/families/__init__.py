@@ -4,9 +4,10 @@ A new family is added to its chapter's tuple and nowhere else.
 """
 
 from ..family import Family
+from .balance import BALANCE
 from .efficiency import EFFICIENCY
 from .horsepower import HORSEPOWER
 
 __all__ = ["FAMILIES"]
 
-FAMILIES: tuple[Family, ...] = (*HORSEPOWER, *EFFICIENCY)
+FAMILIES: tuple[Family, ...] = (*HORSEPOWER, *EFFICIENCY, *BALANCE)

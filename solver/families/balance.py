@@ -1,0 +1,193 @@
+"""Phase balance: three legs against their average, and what unbalance costs a motor.
+
+The families here are worked by numbers; those where something is to be judged are in limits.py
+and rolled.py. `BALANCE` has the whole chapter, in the order of teaching.
+"""
+
+from ..family import Family, Level
+from ..formulas import BALANCE as FORMULAS
+from .legs import AMPS, GRAPH, LEGS_READ, USUAL, VOLTS, VOLTS_READ, Ranges, legs, stated
+from .limits import AMPS_CHECK, CURRENT_LIMITS, DERATED_LOAD, VOLTAGE_LIMITS
+from .rolled import BEST_CONNECTION, ROLLED_LEADS, ROTATION
+
+__all__ = ["BALANCE"]
+
+NEMA = "Take the largest deviation from the average, over the average (NEMA MG 1)."
+FIELD = "Take highest less lowest, over the average (a definition used in the field)."
+HEATING = (
+    "The windings' temperature rise grows, in percent, by twice the square of the percent of "
+    "unbalance (US DOE Tip Sheet 7)."
+)
+
+
+def numeric(
+    name: str, tag: str, title: str, asked: str, *levels: Level, ranges: Ranges = USUAL
+) -> Family:
+    return Family(name, tag, "balance", title, asked, levels, legs(ranges), FORMULAS)
+
+
+BALANCE = (
+    numeric(
+        "amps_average",
+        "UA",
+        "Average amps of three legs",
+        "amps_average",
+        Level(AMPS, f"{LEGS_READ} What are the average amps?"),
+        Level(
+            ("amps_deviation", "current_unbalance"),
+            "A report on {place} notes {amps_deviation} as the largest deviation from the "
+            "average. It gives the current unbalance as {current_unbalance}, by NEMA MG 1. "
+            "What are the average amps?",
+        ),
+        ranges=Ranges(amps=((6.5, 13),), middle=(0.38, 0.5)),
+    ),
+    numeric(
+        "amps_deviation",
+        "UD",
+        "Largest deviation from the average",
+        "amps_deviation",
+        Level(
+            (*AMPS, "amps_average"),
+            f"{LEGS_READ} Their average is {{amps_average}}. "
+            "What is the largest deviation from the average?",
+        ),
+        Level(AMPS, f"{LEGS_READ} What is the largest deviation from their average?"),
+        Level(
+            ("amps_average", "current_unbalance"),
+            "The limit for {place} is {current_unbalance} of current unbalance, by NEMA MG 1. "
+            "The legs average {amps_average}. How many amps from the average may a leg be?",
+            scene=stated("current_unbalance", 5, 6, 8, 10),
+        ),
+    ),
+    numeric(
+        "current_unbalance",
+        "UC",
+        "Current unbalance by NEMA MG 1",
+        "current_unbalance",
+        Level(
+            ("amps_average", "amps_deviation"),
+            "The legs of {place} average {amps_average}. The largest deviation from the average "
+            "is {amps_deviation}. What is the current unbalance by NEMA MG 1?",
+        ),
+        Level(AMPS, f"{LEGS_READ} {NEMA} What is the current unbalance?"),
+        Level(
+            (*AMPS, "full_load_amps"),
+            f"{LEGS_READ} The nameplate says {{full_load_amps}}. {NEMA} "
+            "What is the current unbalance?",
+        ),
+    ),
+    numeric(
+        "current_spread",
+        "UH",
+        "Current spread, highest less lowest",
+        "current_spread",
+        Level(
+            (*AMPS, "amps_average"),
+            f"{LEGS_READ} Their average is {{amps_average}}. {FIELD} What is the current spread?",
+        ),
+        Level(AMPS, f"{LEGS_READ} {FIELD} What is the current spread?"),
+        Level(
+            (*AMPS, "full_load_amps"),
+            f"{LEGS_READ} The nameplate says {{full_load_amps}}. {FIELD} "
+            "What is the current spread?",
+        ),
+    ),
+    CURRENT_LIMITS,
+    numeric(
+        "voltage_unbalance",
+        "VU",
+        "Voltage unbalance by NEMA MG 1",
+        "voltage_unbalance",
+        Level(
+            ("volts_average", "volts_deviation"),
+            "The lines of {place} average {volts_average}. The largest deviation from the "
+            "average is {volts_deviation}. What is the voltage unbalance by NEMA MG 1?",
+        ),
+        Level(VOLTS, f"{VOLTS_READ} {NEMA} What is the voltage unbalance?"),
+    ),
+    VOLTAGE_LIMITS,
+    numeric(
+        "derated_power",
+        "DP",
+        "What a motor may carry on unbalanced volts",
+        "derated_power",
+        Level(
+            ("motor_size", "voltage_unbalance"),
+            "The motor of {place} has a nameplate of {motor_size}. The voltage unbalance is "
+            f"{{voltage_unbalance}}. {GRAPH} What may the motor carry?",
+            scene=stated("voltage_unbalance", 2, 3, 4, 5),
+        ),
+        Level(
+            ("motor_size", "voltage_unbalance"),
+            "The motor of {place} has a nameplate of {motor_size}. The voltage unbalance is "
+            f"{{voltage_unbalance}}. {GRAPH} What may the motor carry?",
+        ),
+        Level(
+            ("motor_size", *VOLTS),
+            f"{VOLTS_READ} The motor's nameplate is {{motor_size}}. {GRAPH} "
+            "What may the motor carry?",
+        ),
+        ranges=Ranges(volts=((2.3, 2.75), (3.3, 3.75), (4.3, 4.75))),
+    ),
+    DERATED_LOAD,
+    numeric(
+        "unbalanced_rise",
+        "DR",
+        "Temperature rise on unbalanced volts",
+        "unbalanced_rise",
+        Level(
+            ("balanced_rise", "voltage_unbalance"),
+            "On even volts the windings of {place} have a rise of {balanced_rise}. The voltage "
+            f"unbalance is now {{voltage_unbalance}}. {HEATING} What is the rise now?",
+        ),
+        Level(
+            ("balanced_rise", *VOLTS),
+            f"{VOLTS_READ} On even volts its windings have a rise of {{balanced_rise}}. "
+            f"{HEATING} What is the rise now?",
+        ),
+    ),
+    numeric(
+        "load_amps",
+        "AL",
+        "Share of full-load amps",
+        "load_amps",
+        Level(
+            ("amps_highest", "full_load_amps"),
+            "The highest leg of {place} draws {amps_highest}. The nameplate says "
+            "{full_load_amps}. What share of full-load amps is that?",
+        ),
+        Level(
+            (*AMPS, "full_load_amps"),
+            f"{LEGS_READ} The nameplate says {{full_load_amps}}. "
+            "What share of full-load amps does the highest leg draw?",
+        ),
+        Level(
+            (*AMPS, "full_load_amps", "service_factor"),
+            f"{LEGS_READ} The nameplate says {{full_load_amps}} and a service factor of "
+            "{service_factor}. What share of full-load amps does the highest leg draw?",
+        ),
+        ranges=Ranges(load=((0.7, 1.08),)),
+    ),
+    numeric(
+        "service_factor_amps",
+        "AS",
+        "Service-factor amps",
+        "service_factor_amps",
+        Level(
+            ("full_load_amps", "service_factor"),
+            "The nameplate of {place} says {full_load_amps} and a service factor of "
+            "{service_factor}. What are the service-factor amps?",
+        ),
+        Level(
+            ("amps_highest", "load_amps", "service_factor"),
+            "The highest leg of {place} draws {amps_highest}, which is {load_amps} of its "
+            "full-load amps. The service factor is {service_factor}. "
+            "What are the service-factor amps?",
+        ),
+        ranges=Ranges(load=((0.7, 0.97),)),
+    ),
+    AMPS_CHECK,
+    ROLLED_LEADS,
+    BEST_CONNECTION,
+    ROTATION,
+)

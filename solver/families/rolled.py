@@ -1,0 +1,229 @@
+"""Phase balance by rolling the motor leads: where the cause is, and what keeps the rotation.
+
+The high leg stays with the line: the supply. It moves with the motor lead: motor, cable or
+splice (Grundfos SP, Goulds VS and Berkeley submersible manuals).
+"""
+
+from collections.abc import Mapping
+
+from ..draw import Draw
+from ..family import Family, Judge, Judgement, Level, Option
+from ..formulas import BALANCE
+from ..show import figures, with_unit
+from .legs import AMPS, TURNS, both_causes, one_cause
+
+__all__ = ["BEST_CONNECTION", "ROLLED_LEADS", "ROTATION"]
+
+CAUTION = "Only a qualified person moves leads, locked out and tested dead. Check rotation after."
+CONNECTIONS = ("As found", "Rolled once", "Rolled twice")
+CLEAR = 0.5  # how many percent of unbalance the best connection is ahead of the next
+
+ROLLED = (
+    "{place} was locked out and tested dead before each change. A qualified person moved all "
+    "three motor leads one leg on: A to B, B to C, C to A. "
+)
+ROUND = ((2, 3, 1), (3, 1, 2))
+SWAPPED = ((2, 1, 3), (1, 3, 2), (3, 2, 1))
+
+
+def legs_of(turn: str) -> tuple[str, ...]:
+    return tuple(f"{leg}{turn}" for leg in AMPS)
+
+
+def readings(turns: tuple[str, ...]) -> str:
+    """The slots of the readings, connection by connection."""
+    return " ".join(
+        "{}: A {{{}}}, B {{{}}}, C {{{}}}.".format(CONNECTIONS[TURNS.index(turn)], *legs_of(turn))
+        for turn in turns
+    )
+
+
+def highest_leg(values: Mapping[str, float], turn: str) -> str:
+    return max("ABC", key=lambda leg: values[f"amps_{leg.lower()}{turn}"])
+
+
+def judge_cause(turns: tuple[str, ...]) -> Judge:
+    """Where the cause is, from the high leg in each of these connections."""
+
+    def judge(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
+        high = [highest_leg(values, turn) for turn in turns]
+        stays = len(set(high)) == 1
+        supply = Option(
+            "supply",
+            "In the supply",
+            f"The high leg stays on line {high[0]}, whichever motor lead is on it. {CAUTION}"
+            if stays
+            else "The high leg moved on with its lead. In the supply it would stay on one line.",
+        )
+        motor = Option(
+            "motor",
+            "In the motor, its cable or a splice",
+            f"The high leg stayed on line {high[0]}. In the motor it would move with its lead."
+            if stays
+            else f"The high leg moves with one motor lead: {', then '.join(high)}. {CAUTION}",
+        )
+        rotation = Option(
+            "rotation",
+            "In the rotation, which rolling the leads reversed",
+            "All three leads moved the same way round, which keeps the rotation. "
+            "Only swapping two reverses it.",
+        )
+        right, wrong = (supply, motor) if stays else (motor, supply)
+        return Judgement(
+            "high leg stays with the line: supply; moves with the lead: motor, cable or splice",
+            f"high leg: {', then '.join(high)}",
+            right,
+            (wrong, rotation),
+        )
+
+    return judge
+
+
+def judge_best(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
+    """The connection with the least current unbalance; None where two are about as good."""
+    found = [values[f"current_unbalance{turn}"] for turn in TURNS]
+    order = sorted(range(3), key=found.__getitem__)
+    if found[order[1]] - found[order[0]] < CLEAR:
+        return None
+    shown = [with_unit(figures(value), "%") for value in found]
+    least = f"It has the least unbalance, {shown[order[0]]}, so it heats the motor least."
+    options = [
+        Option(
+            CONNECTIONS[at].lower().replace(" ", "_"),
+            CONNECTIONS[at],
+            f"{least} {CAUTION}"
+            if at == order[0]
+            else f"Its unbalance is {shown[at]}. Another connection has less.",
+        )
+        for at in order
+    ]
+    return Judgement(
+        "the connection with the least current unbalance",
+        ", ".join(
+            f"{name.lower()} {value}" for name, value in zip(CONNECTIONS, shown, strict=True)
+        ),
+        options[0],
+        tuple(options[1:]),
+    )
+
+
+def connection(leads: tuple[int, int, int]) -> str:
+    """Which motor lead is on which leg."""
+    return ", ".join(f"T{lead} on {leg}" for lead, leg in zip(leads, "ABC", strict=True))
+
+
+def all_round(says: str) -> list[Option]:
+    return [
+        Option(f"rolled_{times}", connection(leads), f"All three leads moved round. {says}")
+        for times, leads in enumerate(ROUND, 1)
+    ]
+
+
+def two_swapped(says: str) -> list[Option]:
+    """The connections in which one lead stayed; lead T1 is on leg A before, T2 on B, T3 on C."""
+    options = []
+    for leads in SWAPPED:
+        stayed = next(lead for at, lead in enumerate(leads, 1) if lead == at)
+        text = f"T{stayed} stayed and the other two changed places. {says}"
+        options.append(Option(f"swapped_{stayed}", connection(leads), text))
+    return options
+
+
+def judge_kept(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
+    """Which connection turns the motor as before."""
+    return Judgement(
+        "moving all three leads round keeps the rotation; swapping two reverses it",
+        "",
+        draw.pick(all_round(f"The order of the lines is kept, so the rotation is. {CAUTION}")),
+        tuple(draw.shuffled(two_swapped("That reverses the motor."))[:2]),
+    )
+
+
+def judge_reversed(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
+    """Which connection turns the motor the other way."""
+    return Judgement(
+        "swapping two leads reverses the rotation; moving all three round keeps it",
+        "",
+        draw.pick(two_swapped(f"That reverses the motor. {CAUTION}")),
+        tuple(all_round("The rotation is kept, so it would still run backward.")),
+    )
+
+
+def nothing(draw: Draw, units: str) -> dict[str, float]:
+    """No readings: only where the leads are."""
+    return {}
+
+
+ROLLED_LEADS = Family(
+    "rolled_leads",
+    "RL",
+    "balance",
+    "Rolled leads: supply side or motor side",
+    "choice",
+    (
+        Level(
+            legs_of("") + legs_of("_2"),
+            f"{ROLLED}{readings(TURNS[:2])} Where is the cause of the high leg?",
+            judge=judge_cause(TURNS[:2]),
+        ),
+        Level(
+            tuple(name for turn in TURNS for name in legs_of(turn)),
+            f"{ROLLED}Then the same once more. {readings(TURNS)} "
+            "Where is the cause of the high leg?",
+        ),
+    ),
+    one_cause,
+    BALANCE,
+    judge_cause(TURNS),
+)
+
+BEST_CONNECTION = Family(
+    "best_connection",
+    "RB",
+    "balance",
+    "Rolled leads: the connection to keep",
+    "choice",
+    (
+        Level(
+            tuple(f"amps_{part}{turn}" for turn in TURNS for part in ("average", "deviation")),
+            f"{ROLLED}Then the same once more. As found, the legs average {{amps_average}} and "
+            "differ from it by up to {amps_deviation}. Rolled once: {amps_average_2}, up to "
+            "{amps_deviation_2}. Rolled twice: {amps_average_3}, up to {amps_deviation_3}. "
+            "Which connection has the least current unbalance by NEMA MG 1?",
+            find=tuple(f"current_unbalance{turn}" for turn in TURNS),
+        ),
+        Level(
+            tuple(name for turn in TURNS for name in legs_of(turn)),
+            f"{ROLLED}Then the same once more. {readings(TURNS)} "
+            "Which connection has the least current unbalance by NEMA MG 1?",
+            find=tuple(f"current_unbalance{turn}" for turn in TURNS),
+        ),
+    ),
+    both_causes,
+    BALANCE,
+    judge_best,
+)
+
+ROTATION = Family(
+    "roll_rotation",
+    "RR",
+    "balance",
+    "Moving leads and the rotation",
+    "choice",
+    (
+        Level(
+            (),
+            f"The motor of {{place}} turns the right way with {connection((1, 2, 3))}. The leads "
+            "are to be moved. Which connection keeps its rotation?",
+        ),
+        Level(
+            (),
+            f"After a repair the motor of {{place}} turns backward with {connection((1, 2, 3))}. "
+            "Which connection makes it turn the right way?",
+            judge=judge_reversed,
+        ),
+    ),
+    nothing,
+    BALANCE,
+    judge_kept,
+)
