@@ -45,6 +45,16 @@ class _Spans:
         up = max(1.0, _three_figures(highest) / highest)
         if down < up:
             self.widen(at, [value * down, value * up])
+        self.reach(at, [lowest * down, highest * up])
+
+    def reach(self, at: int, ends: list[float]) -> None:
+        """Let the steps after `at` follow its very ends, where a table may jump to the next row."""
+        runs = [self.plan.follow(self.known, at, end) for end in ends]
+        for link in self.plan.links[at + 1 :]:
+            name = link.target
+            factors = [run[name] / self.known[name] for run in runs]
+            self.low[name] = min(self.low[name], *factors)
+            self.high[name] = max(self.high[name], *factors)
 
 
 def accepted_band(plan: Plan, known: Mapping[str, float]) -> tuple[float, float]:

@@ -1,0 +1,65 @@
+"""What the solver's tests share: every family, level and system, and answers as people type them."""
+
+import os
+from decimal import ROUND_HALF_UP, Decimal
+
+from solver import FAMILIES, Family
+from solver.code import MOST_SEED
+
+__all__ = [
+    "JUDGEMENTS",
+    "NUMERIC",
+    "PROBLEMS",
+    "SEEDS",
+    "named",
+    "rounded",
+    "rounded_half_up",
+    "seeds",
+    "typed",
+]
+
+# Every problem there is: a family at one level in one system of units.
+PROBLEMS: tuple[tuple[Family, int, str], ...] = tuple(
+    (family, level, units)
+    for family in FAMILIES
+    for level in range(1, len(family.levels) + 1)
+    for units in ("us", "si")
+)
+NUMERIC = tuple(problem for problem in PROBLEMS if problem[0].judge is None)
+JUDGEMENTS = tuple(problem for problem in PROBLEMS if problem[0].judge is not None)
+SEEDS = int(os.environ.get("W2W_SEEDS", "300"))
+_GOLDEN_STEP = 618_033_989  # shares no factor with the count of seeds, so none repeats
+
+
+def named(problem: tuple[Family, int, str]) -> str:
+    """What a test's name calls a problem."""
+    family, level, units = problem
+    return f"{family.name}-{level}-{units}"
+
+
+def seeds(count: int) -> list[int]:
+    """The lowest seeds, the highest, and others spread evenly between them."""
+    few = [*range(min(count, 20)), MOST_SEED]
+    spread = (number * _GOLDEN_STEP % (MOST_SEED + 1) for number in range(1, count))
+    return [*few, *spread][:count]
+
+
+def rounded(value: float, figures: int) -> float:
+    """A value to so many significant figures, as a calculator's display has it."""
+    return float(f"{value:.{figures}g}")
+
+
+def rounded_half_up(value: float, figures: int) -> float:
+    """The same, with a last 5 always rounded up, as it is taught at school."""
+    shown = Decimal(repr(value))
+    last = Decimal(1).scaleb(shown.adjusted() - figures + 1)
+    return float(shown.quantize(last, ROUND_HALF_UP))
+
+
+def typed(value: float, unit: str, figures: int | None = None) -> str:
+    """An answer as a person types it: $1,234.5 or 12,300 gpm or 82.4%; all of it unless told."""
+    number = f"{value:,.17g}" if figures is None else f"{rounded(value, figures):,.15g}"
+    if unit.startswith("$"):
+        sign = "-" * number.startswith("-")
+        return f"{sign}${number.removeprefix('-')}{unit[1:]}"
+    return f"{number}%" if unit == "%" else f"{number} {unit}".strip()
