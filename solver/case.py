@@ -160,10 +160,17 @@ def worked_steps(plan: Plan, known: Mapping[str, float]) -> tuple[Step, ...]:
 def _step_frames(plan: Plan) -> tuple[tuple[Link, str, str], ...]:
     frames = []
     for link in plan.links:
-        quantity = quantity_named(link.target)
-        turned = "" if link.as_defined else f" Here it is turned round for the {quantity.label}."
-        frames.append((link, quantity.unit(plan.units), link.formula.why + turned))
+        frames.append((link, quantity_named(link.target).unit(plan.units), _why(link)))
     return tuple(frames)
+
+
+def _why(link: Link) -> str:
+    quantity = quantity_named(link.target)
+    if link.as_defined:
+        return link.formula.why
+    if quantity.is_efficiency:
+        return "Efficiency is what comes out over what goes in, as a percentage."
+    return f"{link.formula.why} Here it is turned round for the {quantity.label}."
 
 
 def _mistakes(

@@ -16,11 +16,13 @@ from .expression import (
     Expr,
     Fraction,
     Known,
+    Largest,
     Lookup,
     Mean,
     Percent,
     Power,
     Product,
+    Smallest,
     Sum,
     is_one,
     names,
@@ -62,6 +64,10 @@ def label(expr: Expr) -> str:
             return expr.label
         case Fraction(of) | Percent(of):
             return label(of)
+        case Largest():
+            return "highest reading"
+        case Smallest():
+            return "lowest reading"
     return "part of the formula"
 
 
@@ -73,6 +79,10 @@ def _key(expr: Expr) -> str:
             return expr.name
         case Fraction(of) | Percent(of):
             return _key(of)
+        case Largest():
+            return "highest"
+        case Smallest():
+            return "lowest"
     return "term"
 
 

@@ -55,7 +55,8 @@ def steps_text(steps: Sequence[Step], known: Known, given: Known, units: str) ->
     for number, step in enumerate(steps, 1):
         formula, put_in, result = step_texts(step, known, given, units)
         lines += [f"Step {number}: {label_of(step.name)}", f"  {formula}"]
-        lines += [f"  {put_in} = {result}" if step.expr else f"  {put_in}" * bool(put_in)]
+        ends = step.expr is None or put_in.endswith(f"= {result}")
+        lines += [f"  {put_in}" * bool(put_in) if ends else f"  {put_in} = {result}"]
         lines += [f"  {step.why}"]
     if len(steps) > 1:
         lines += [ROUNDING]
