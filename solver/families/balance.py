@@ -14,10 +14,9 @@ __all__ = ["BALANCE"]
 
 NEMA = "Take the largest deviation from the average, over the average (NEMA MG 1)."
 FIELD = "Take highest less lowest, over the average (a definition used in the field)."
-HEATING = (
-    "The windings' temperature rise grows, in percent, by twice the square of the percent of "
-    "unbalance (US DOE Tip Sheet 7)."
-)
+HEATING = "The rise grows by twice the square of the unbalance: 1.5% gives 4.5% more (US DOE Tip Sheet 7)."
+# The middle reading is far from the average, so that leaving it out shows in the average.
+WIDE_APART = Ranges(amps=((6.5, 13),), middle=(0.38, 0.5))
 
 
 def numeric(
@@ -32,14 +31,18 @@ BALANCE = (
         "UA",
         "Average amps of three legs",
         "amps_average",
-        Level(AMPS, f"{LEGS_READ} What are the average amps?"),
+        Level(
+            AMPS,
+            f"{LEGS_READ} What are the average amps?",
+            scene=legs(WIDE_APART._replace(even=False)),
+        ),
         Level(
             ("amps_deviation", "current_unbalance"),
             "A report on {place} notes {amps_deviation} as the largest deviation from the "
-            "average. It gives the current unbalance as {current_unbalance}, by NEMA MG 1. "
-            "What are the average amps?",
+            "average. It gives the current unbalance, as NEMA MG 1 defines it, as "
+            "{current_unbalance}. What are the average amps?",
         ),
-        ranges=Ranges(amps=((6.5, 13),), middle=(0.38, 0.5)),
+        ranges=WIDE_APART,
     ),
     numeric(
         "amps_deviation",
@@ -54,8 +57,9 @@ BALANCE = (
         Level(AMPS, f"{LEGS_READ} What is the largest deviation from their average?"),
         Level(
             ("amps_average", "current_unbalance"),
-            "The limit for {place} is {current_unbalance} of current unbalance, by NEMA MG 1. "
-            "The legs average {amps_average}. How many amps from the average may a leg be?",
+            "The log sheet of {place} sets a limit of {current_unbalance} of current unbalance, "
+            "as NEMA MG 1 defines it. The legs average {amps_average}. "
+            "How many amps from the average may a leg be?",
             scene=stated("current_unbalance", 5, 6, 8, 10),
         ),
     ),
@@ -137,12 +141,12 @@ BALANCE = (
         "unbalanced_rise",
         Level(
             ("balanced_rise", "voltage_unbalance"),
-            "On even volts the windings of {place} have a rise of {balanced_rise}. The voltage "
+            "On even volts the windings of {place} show {balanced_rise}. The voltage "
             f"unbalance is now {{voltage_unbalance}}. {HEATING} What is the rise now?",
         ),
         Level(
             ("balanced_rise", *VOLTS),
-            f"{VOLTS_READ} On even volts its windings have a rise of {{balanced_rise}}. "
+            f"{VOLTS_READ} On even volts its windings show {{balanced_rise}}. "
             f"{HEATING} What is the rise now?",
         ),
     ),

@@ -31,14 +31,14 @@ VOLTS = ("volts_ab", "volts_bc", "volts_ca")
 UNBALANCE = {"amps": "current_unbalance", "volts": "voltage_unbalance"}
 TURNS = ("", "_2", "_3")  # as found, rolled once, rolled twice
 
-LEGS_READ = "On the legs of {place} a qualified person reads {amps_a}, {amps_b} and {amps_c}."
+LEGS_READ = "A qualified person reads {amps_a}, {amps_b} and {amps_c} on the legs of {place}."
 VOLTS_READ = (
-    "Between the lines of {place} a qualified person reads {volts_ab}, {volts_bc} and {volts_ca}."
+    "A qualified person reads {volts_ab}, {volts_bc} and {volts_ca} between the lines of {place}."
 )
 GRAPH = (
-    "NEMA MG 1 Figure 14-1 allows "
+    "NEMA MG 1 Figure 14-1 allows this share of nameplate power: "
     + ", ".join(
-        f"{row['derating']:g}% of nameplate power at {row['unbalance']:g}%"
+        f"{row['derating']:g}% at {row['unbalance']:g}%"
         for row in table_rows("derating")
         if row["unbalance"]
     )
@@ -58,12 +58,14 @@ class Ranges(NamedTuple):
 
     `amps` and `volts`: the unbalance in percent. `middle`: the smaller of the other two
     deviations, as a share of the largest. `load`: average amps over nameplate amps.
+    Where `even` is False, the average of the amps may have more figures than the readings.
     """
 
     amps: tuple[Range, ...] = ((4.6, 12.5),)
     volts: tuple[Range, ...] = ((1.9, 4.6),)
     middle: Range = (0.2, 0.5)
     load: tuple[Range, ...] = ((0.7, 0.92),)
+    even: bool = True
 
 
 def grid_of(value: float) -> float:
@@ -111,6 +113,8 @@ def legs(ranges: Ranges = USUAL) -> Scene:
             draw.between(*draw.pick(part)) for part in (ranges.load, ranges.amps, ranges.volts)
         )
         amps, average = three(draw, full_load * load, percent, ranges.middle)
+        if not ranges.even:
+            amps, average = _one_more(draw, amps)
         volts, volts_average = three(
             draw, round(supply * draw.between(0.985, 1.03)), skew, ranges.middle
         )
@@ -128,6 +132,13 @@ def legs(ranges: Ranges = USUAL) -> Scene:
         )
 
     return scene
+
+
+def _one_more(draw: Draw, readings: list[float]) -> tuple[list[float], float]:
+    """One reading a step of the meter up or down, and the average then."""
+    first, *others = readings
+    moved = [round(first + draw.pick((1, -1)) * grid_of(max(readings)), 2), *others]
+    return moved, sum(moved) / len(moved)
 
 
 def _summed_up(kind: str, readings: list[float], average: float) -> dict[str, float]:
@@ -163,7 +174,7 @@ def both_causes(draw: Draw, units: str) -> dict[str, float]:
     """Nine readings of a supply and a motor that are each a little uneven."""
     count, grid = _steady_load(draw, units)
     lines, leads = (_uneven(draw, count, draw.between(2, 6)) for _ in ("supply", "motor"))
-    return _nine(draw, (count, grid), lines, leads, 0)
+    return _nine(draw, (count, grid), lines, leads, 1)
 
 
 def _steady_load(draw: Draw, units: str) -> tuple[int, float]:

@@ -1,61 +1,24 @@
 """Phase balance judged: readings against the limits of a standard, a manual or a nameplate."""
 
 from collections.abc import Mapping
-from typing import NamedTuple
 
 from ..draw import Draw
 from ..family import Family, Judge, Judgement, Level, Option, Scene
 from ..formulas import BALANCE
 from ..show import figures, with_unit
 from ..tables import derating_factor
-from ..vocabulary import quantity_named
+from .against import Limits, against, too_near
 from .legs import AMPS, GRAPH, LEGS_READ, VOLTS, VOLTS_READ, Ranges, legs
 
 __all__ = ["AMPS_CHECK", "CURRENT_LIMITS", "DERATED_LOAD", "VOLTAGE_LIMITS"]
 
-TOO_NEAR = 0.015  # a reading this near a limit, as a share of it, is drawn again
 NEMA = "the largest deviation from the average, over the average (NEMA MG 1)"
-Zone = tuple[str, str, str]  # an id, the text of the choice, and what to do then
-
-
-class Limits(NamedTuple):
-    """Two limits for one quantity: numbers, or names of other quantities."""
-
-    quantity: str
-    low: str | float
-    high: str | float
-
-
-def against(limits: Limits, rule: str, *zones: Zone) -> Judge:
-    """A judge with three choices: up to the low limit, up to the high one, and over it."""
-
-    def judge(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
-        size = values[limits.quantity]
-        low, high = (values[at] if isinstance(at, str) else at for at in limits[1:])
-        if min(abs(size - limit) / limit for limit in (low, high)) < TOO_NEAR:
-            return None
-        quantity = quantity_named(limits.quantity)
-        shown, below, above = (
-            with_unit(figures(value), quantity.unit(units)) for value in (size, low, high)
-        )
-        here = (size > low) + (size > high)
-        where = (f"not over {below}", f"over {below} but not over {above}", f"over {above}")[here]
-        found = f"{quantity.label} is {shown}, {where}"
-        right, wrong = zones[here], [zone for zone in zones if zone is not zones[here]]
-        return Judgement(
-            rule,
-            found,
-            Option(right[0], right[1], right[2]),
-            tuple(Option(name, text, f"The {found}.") for name, text, _ in wrong),
-        )
-
-    return judge
 
 
 def judge_manual(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
     """The 5 % of a pump's manual against the 10 % of common practice: the stricter one holds."""
     size = values["current_unbalance"]
-    if abs(size - 5) / 5 < TOO_NEAR or size > 10:
+    if too_near(size, 5) or size > 10:
         return None
     shown = with_unit(figures(size), "%")
     accept = ("within_manual", "Accept it: the manual's 5% is kept")
@@ -111,14 +74,14 @@ CURRENT_LIMITS = judged(
         (
             "investigate",
             "Find the cause: over 10%",
-            "One winding overheats. Look at the supply, the splices and the motor.",
+            "One winding runs hot. Look at the supply, the splices and the motor.",
         ),
     ),
     legs(Ranges(amps=((1.8, 4.7), (5.4, 9.5), (10.5, 15)))),
     Level(
         ("amps_average", "amps_deviation"),
         "The legs of {place} average {amps_average}. The largest deviation from the average is "
-        f"{{amps_deviation}}. Take {NEMA}. Common practice calls up to 5% good and up to 10% "
+        "{amps_deviation}. NEMA MG 1 sets that against the average. Common practice calls up to 5% good and up to 10% "
         "acceptable. What do you say of it?",
         find=("current_unbalance",),
     ),
@@ -165,7 +128,7 @@ VOLTAGE_LIMITS = judged(
     Level(
         ("volts_average", "volts_deviation"),
         "The lines of {place} average {volts_average}. The largest deviation from the average is "
-        f"{{volts_deviation}}. Take {NEMA}. What does NEMA MG 1 allow?",
+        "{volts_deviation}. NEMA MG 1 sets that against the average. What does it allow?",
         find=("voltage_unbalance",),
     ),
     Level(
@@ -228,7 +191,7 @@ AMPS_CHECK = judged(
         (
             "in_margin",
             "Inside the service factor: over full-load amps, not over service-factor amps",
-            "The motor lives on its margin and runs hotter. Find out why soon.",
+            "The motor runs on its margin, and hotter. Find out why soon.",
         ),
         (
             "overloaded",
@@ -236,7 +199,7 @@ AMPS_CHECK = judged(
             "The winding overheats. Take it out of service and find the cause.",
         ),
     ),
-    legs(Ranges(load=((0.75, 0.92), (0.94, 1.0), (1.01, 1.07), (1.12, 1.25)))),
+    legs(Ranges(amps=((2, 7),), load=((0.75, 0.93), (0.96, 1.0), (1.01, 1.06), (1.15, 1.2)))),
     Level(
         ("amps_highest", "full_load_amps", "service_factor"),
         "The highest leg of {place} draws {amps_highest}. The nameplate says {full_load_amps} and "

@@ -185,12 +185,12 @@ HEAT = (
             Slip(
                 "row_before",
                 on_the_graph(row_before),
-                "This is the figure for a smaller unbalance. Go part of the way to the next one.",
+                "This is the figure for a smaller unbalance. Read the graph at the unbalance itself.",
             ),
             Slip(
                 "row_after",
                 on_the_graph(row_after),
-                "This is the figure for a larger unbalance. Go only part of the way to it.",
+                "This is the figure for a larger unbalance. Read the graph at the unbalance itself.",
             ),
         ),
     ),

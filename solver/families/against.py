@@ -1,0 +1,59 @@
+"""A judgement with three choices: one quantity against a low and a high limit."""
+
+from collections.abc import Mapping
+from typing import NamedTuple
+
+from ..draw import Draw
+from ..family import Judge, Judgement, Option
+from ..show import figures, with_unit
+from ..vocabulary import quantity_named
+
+__all__ = ["Limits", "against", "too_near"]
+
+TOO_NEAR = 0.015  # as a share of the limit
+Zone = tuple[str, str, str]  # an id, the text of the choice, and what to do then
+
+
+class Limits(NamedTuple):
+    """Two limits for one quantity: numbers, or names of other quantities."""
+
+    quantity: str
+    low: str | float
+    high: str | float
+
+
+def too_near(size: float, limit: float) -> bool:
+    """Whether rounding could carry a reading over its limit; then the case is drawn again."""
+    return abs(size - limit) < TOO_NEAR * limit
+
+
+def against(limits: Limits, rule: str, *zones: Zone) -> Judge:
+    """A judge with three choices: up to the low limit, up to the high one, and over it."""
+
+    def judge(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
+        size = values[limits.quantity]
+        low, high = (values[at] if isinstance(at, str) else at for at in limits[1:])
+        if too_near(size, low) or too_near(size, high):
+            return None
+        quantity = quantity_named(limits.quantity)
+        unit = quantity.unit(units)
+        subject = f"{quantity.label} is {with_unit(figures(size), unit)}"
+        said = [_said(*limit, unit) for limit in zip(limits[1:], (low, high), strict=True)]
+        here = (size > low) + (size > high)
+        options = []
+        for at, (name, text, then) in enumerate(zones):
+            if at < here:
+                then = f"The {subject}, over {said[here - 1]}."
+            elif at > here:
+                then = f"The {subject}, not over {said[here]}."
+            options.append(Option(name, text, then))
+        right = options.pop(here)
+        limits_said = f"the limits are {said[0]} and {said[1]}"
+        return Judgement(rule, f"{subject}; {limits_said}", right, tuple(options))
+
+    return judge
+
+
+def _said(limit: str | float, value: float, unit: str) -> str:
+    number = with_unit(figures(value), unit)
+    return f"the {quantity_named(limit).label} of {number}" if isinstance(limit, str) else number
