@@ -17,6 +17,7 @@ __all__ = ["accepted_band"]
 
 LAST_FIGURE = 0.005  # rounding an answer to three figures moves it by half a percent at most
 LAST_DECIMAL = 0.05  # a percentage is asked to one decimal
+TIE = 1e-9  # a value this near half way is rounded up by some and down by others
 
 
 class _Spans:
@@ -41,8 +42,8 @@ class _Spans:
         name = self.plan.links[at].target
         value = self.known[name]
         lowest, highest = value * self.low[name], value * self.high[name]
-        down = min(1.0, _three_figures(lowest) / lowest)
-        up = max(1.0, _three_figures(highest) / highest)
+        down = min(1.0, _three_figures(lowest * (1 - TIE)) / lowest)
+        up = max(1.0, _three_figures(highest * (1 + TIE)) / highest)
         if down < up:
             self.widen(at, [value * down, value * up])
         self.reach(at, [lowest * down, highest * up])
