@@ -145,7 +145,7 @@ _ALL = (
     *(_same(f"amps_{x}", f"amps on leg {x.upper()}", f"I_{x.upper()}", *_AMPS) for x in "abc"),
     _same("amps_average", "average amps", r"\bar I", *_AMPS),
     _same("amps_deviation", "largest deviation in amps", r"\Delta I", "A", (0.01, 60)),
-    _same("amps_range", "highest less lowest amps", "R_I", "A", (0.01, 90)),
+    _same("amps_range", "range of amps", "R_I", "A", (0.01, 90)),
     _same("amps_highest", "highest leg", r"I_\mathrm{hi}", *_AMPS),
     _percent("current_unbalance", "current unbalance", r"u_I", (0.05, 40)),
     _percent("current_spread", "current spread", r"s_I", (0.1, 60)),
