@@ -31,6 +31,9 @@ def exact(value: float, name: str = "") -> str:
     return f"{value:,.2f}" if cents else f"{value:,.10g}"
 
 
+WORDS = ("day", "week", "month", "year")  # units written out, which take an s
+
+
 @cache
 def _frame(name: str) -> tuple[str, str]:
     """What stands before and after a number with this unit."""
@@ -45,8 +48,12 @@ def with_unit(number: str, name: str) -> str:
 
     >>> with_unit("450", "gpm"), with_unit("82", "%"), with_unit("0.12", "$/kWh")
     ('450 gpm', '82%', '$0.12/kWh')
+    >>> with_unit("30", "day"), with_unit("1", "year")
+    ('30 days', '1 year')
     """
     before, after = _frame(name)
+    if name in WORDS and number != "1":
+        return f"{number}{after}s"
     if before and number.startswith("-"):
         return f"-{before}{number[1:]}{after}"
     return f"{before}{number}{after}"
@@ -61,4 +68,6 @@ def latex_with_unit(number: str, name: str) -> str:
         return rf"\${number}{rest}"
     if name == "%":
         return rf"{number}\%"
+    if name in WORDS and number != "1":
+        return rf"{number}\ \text{{{name}s}}"
     return rf"{number}\ {unit(name).latex}" if after else number
