@@ -113,7 +113,7 @@ def _is_ready(needs: str) -> bool:
 
 
 def _set_up(needs: str, say) -> None:
-    say("Setting up Wire to Water. The first time takes a few minutes and needs the internet.")
+    say("Setting up Wire to Water. This takes a few minutes and needs the internet.")
     before = _read_stamp()
     try:
         # No stamp, no trust: what an interrupted run left behind is made again from nothing.
@@ -122,9 +122,9 @@ def _set_up(needs: str, say) -> None:
             before = {}
         STAMP.unlink(missing_ok=True)
         _install(needs, say)
-    except PermissionError as error:
+    except OSError as error:
         raise SetupFailed(
-            f"The folder {ROOT} cannot be written to. Copy the whole folder to a place of your "
+            f"The folder {ROOT} cannot be written to: {error.strerror}. Copy the whole folder to a place of your "
             "own, such as Documents, and type the command there."
         ) from error
     except SetupFailed:
@@ -156,12 +156,15 @@ def _make_home() -> None:
         )
 
 
+def _pip_command(needs: str) -> list[str]:
+    """Install the exact versions and nothing besides, and the project itself where it lies."""
+    install = [str(_python()), "-m", "pip", "install", "--no-deps", "--disable-pip-version-check"]
+    return [*install, "--requirement", str(BINDER / needs), "--editable", str(ROOT)]
+
+
 def _install(needs: str, say) -> None:
-    """Install the pinned versions and, in place, the project itself."""
-    command = [str(_python()), "-m", "pip", "install", "--no-deps", "--disable-pip-version-check"]
-    command += ["--requirement", str(BINDER / needs), "--editable", str(ROOT)]
     total, seen, lines = len(pins(needs)) + 1, 0, []
-    with started(command, env=_plain_environment(), **PIPED) as pip:
+    with started(_pip_command(needs), env=_plain_environment(), **PIPED) as pip:
         for line in pip.stdout:
             lines.append(line)
             seen += line.startswith(("Collecting ", "Obtaining ", "Requirement already satisfied"))
@@ -170,10 +173,11 @@ def _install(needs: str, say) -> None:
         pip.wait()
     LOG.write_text("".join(lines), encoding="utf-8")
     if pip.returncode:
+        faults = [line for line in lines if line.startswith("ERROR: ")]
         raise SetupFailed(
             "The parts could not be fetched or put in place. Check that this computer is on the "
             "internet and has 1 GB free, then type the same command again. "
-            f"The whole story is in {LOG}. Its last line: {_last_line(''.join(lines))}"
+            f"The whole story is in {LOG}. In short: {_last_line(''.join(faults or lines))}"
         )
 
 
