@@ -26,6 +26,8 @@ LOSSES = "common practice, no source: motor power >= brake power >= water power"
 DRIVE = ("drive_efficiency", "motor_output")
 # With the pump's own efficiency known, the work goes from shaft to wire one machine at a time.
 ONE_BY_ONE = ("pump_efficiency",)
+# A motor that is there already may be larger than its load needs.
+NAMEPLATE = ("motor_size",)
 WIRE = "The motor wastes part of what the wire gives it, so the wire must carry more."
 SIZES = "standard motor sizes: NEMA and IEC ratings, see solver/tables"
 SIZING = "A motor is bought in standard sizes; take the first that carries the load."
@@ -215,6 +217,7 @@ POWER = (
             ),
             *wrong_sizes(motor_output),
         ),
+        unless=NAMEPLATE,
     ),
     Formula(
         "motor_size",
@@ -229,6 +232,6 @@ POWER = (
             ),
             *wrong_sizes(brake_power),
         ),
-        unless=DRIVE,
+        unless=(*DRIVE, *NAMEPLATE),
     ),
 )
