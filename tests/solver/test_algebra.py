@@ -1,0 +1,164 @@
+"""Every equation of the library, worked and turned round, against sympy."""
+
+from math import inf, isclose
+from random import Random
+
+import pytest
+import sympy
+
+from solver.algebra import compiled, isolate
+from solver.errors import BadDefinition
+from solver.expression import (
+    Abs,
+    Constant,
+    Expr,
+    Fraction,
+    Known,
+    Largest,
+    Lookup,
+    Mean,
+    Number,
+    Percent,
+    Power,
+    Smallest,
+    Sum,
+    names,
+    walk,
+)
+from solver.formulas import FORMULAS
+from solver.vocabulary import quantity_named
+
+from .in_sympy import in_sympy, symbol
+
+EQUATIONS = [
+    pytest.param(formula, units, id=f"{at}-{formula.result}-{units}")
+    for at, formula in enumerate(FORMULAS)
+    for units in formula.systems
+]
+every_equation = pytest.mark.parametrize(("formula", "units"), EQUATIONS)
+# A table is not arithmetic: the tests of the tables read those.
+every_sum = pytest.mark.parametrize(
+    ("formula", "units"),
+    [e for e in EQUATIONS if not any(isinstance(n, Lookup) for n in walk(e.values[0].expr))],
+)
+flow, head, power, pump = map(Known, ("flow", "head", "water_power", "pump_efficiency"))
+NO_WAY_BACK = (Abs, Largest, Smallest, Lookup)
+
+
+def samples(quantities, units: str, count: int = 20):
+    """Values across each quantity's plausible range, the same at every run."""
+    chance = Random(f"{units} {' '.join(quantities)}")
+    for _ in range(count):
+        yield {name: chance.uniform(*quantity_named(name).usual(units)) for name in quantities}
+
+
+def once_and_in_the_open(expr: Expr, name: str) -> bool:
+    """Whether a name stands once, and not under a largest, a smallest, a size or a table."""
+    shut = [node for node in walk(expr) if isinstance(node, NO_WAY_BACK)]
+    hidden = any(name in names(node) for node in shut)
+    return not hidden and sum(node == Known(name) for node in walk(expr)) == 1
+
+
+@every_sum
+def test_an_equation_has_the_value_that_sympy_works_out(formula, units):
+    work, theirs = compiled(formula.expr, units), in_sympy(formula.expr, units)
+    for values in samples(names(formula.expr), units):
+        expected = theirs.subs({symbol(name): value for name, value in values.items()})
+        assert isclose(float(expected.evalf(30)), work(values), rel_tol=1e-12, abs_tol=1e-12)
+
+
+@every_equation
+def test_an_equation_turned_round_is_what_sympy_solves_it_to(formula, units):
+    for name in formula.solvable[1:]:
+        equation = sympy.Eq(symbol(formula.result), in_sympy(formula.expr, units))
+        (expected,) = sympy.solve(equation, symbol(name))
+        ours = in_sympy(formula.solved_for(name), units)
+        assert sympy.simplify(expected - ours) == 0, name
+
+
+@every_equation
+def test_an_equation_turned_round_gives_back_the_value_it_was_worked_from(formula, units):
+    for name in formula.solvable[1:]:
+        back = compiled(formula.solved_for(name), units)
+        for values in samples(names(formula.expr), units):
+            known = values | {formula.result: compiled(formula.expr, units)(values)}
+            expected = known.pop(name)
+            assert isclose(expected, back(known), rel_tol=1e-9), name
+
+
+@every_equation
+def test_an_equation_turns_round_for_all_that_stands_once_and_in_the_open(formula, units):
+    expected = {name for name in names(formula.expr) if once_and_in_the_open(formula.expr, name)}
+    assert expected == set(formula.solvable) - {formula.result}
+
+
+@pytest.mark.parametrize(
+    "expr",
+    [
+        flow * flow,
+        flow + head / flow,
+        (flow + head) / flow,
+        Largest((flow, head)),
+        Smallest((head, flow)),
+        Abs(flow - head),
+        Percent(Largest((flow, head)) / head),
+        Lookup(flow, lambda value, units: value, "a table", ("gpm", "L/s"), ("gpm", "L/s")),
+    ],
+    ids=["product", "term and divisor", "sum and divisor", "largest", "smallest", "size",
+         "deep inside", "table"],
+)  # fmt: skip
+def test_an_equation_is_not_turned_round_where_there_is_no_single_answer(expr):
+    assert isolate(expr, "flow", power) is None
+
+
+def test_a_name_that_is_not_in_an_equation_cannot_be_its_answer():
+    assert isolate(flow * head, "pressure", power) is None
+
+
+@pytest.mark.parametrize(
+    ("expr", "name"),
+    [
+        (flow * head / Number(3960), "head"),
+        (power / Fraction(pump), "pump_efficiency"),
+        (power / Fraction(pump), "water_power"),
+        (Percent(power / Known("brake_power")), "brake_power"),
+        (flow - head, "head"),
+        (flow - head, "flow"),
+        (head - (flow + power), "flow"),
+        (Power(flow, 2), "flow"),
+        (Power(flow, 0.5) * head, "flow"),
+        (Mean((flow, head, power)), "head"),
+        ((flow + head) / power, "head"),
+        (power / (flow - head), "head"),
+        (Number(1) / flow, "flow"),
+        (Sum((flow, head), (power,)), "water_power"),
+    ],
+)
+def test_any_shape_of_equation_turns_round_as_sympy_does(expr, name):
+    result = Known("energy")
+    equation = sympy.Eq(symbol("energy"), in_sympy(expr, "us"))
+    solutions = sympy.solve(equation, symbol(name))
+    ours = in_sympy(isolate(expr, name, result), "us")
+    assert [0] == [sympy.simplify(solution - ours) for solution in solutions]
+
+
+def test_other_values_may_stand_for_a_constant():
+    formula = next(f for f in FORMULAS if f.result == "water_power")
+    (constant,) = (n for n in walk(formula.expr) if isinstance(n, Constant))
+    compute = compiled(formula.expr, "us", {constant: 3956})
+    assert 100 * 50 / 3956 == compute({"flow": 100, "head": 50})
+
+
+def test_what_is_not_an_expression_is_refused():
+    with pytest.raises(BadDefinition, match="'flow' is not an expression"):
+        compiled("flow", "us")
+
+
+def test_a_quotient_below_the_line_turns_round():
+    ours = compiled(power / (flow / head), "us")
+    assert 6 * 5 / 3 == ours({"water_power": 6, "flow": 3, "head": 5})
+
+
+def test_division_by_nothing_is_not_hidden():
+    with pytest.raises(ZeroDivisionError, match="division"):
+        compiled(power / flow, "us")({"water_power": inf, "flow": 0.0})

@@ -1,0 +1,220 @@
+"""A formula proves itself when it is defined; pint proves every dimension again, its own way."""
+
+from math import isclose
+from random import Random
+
+import pytest
+
+from solver.algebra import compiled
+from solver.errors import BadDefinition, SolverError
+from solver.expression import (
+    Abs,
+    Constant,
+    Expr,
+    Figure,
+    Fraction,
+    Known,
+    Largest,
+    Lookup,
+    Mean,
+    Number,
+    Percent,
+    Power,
+    Product,
+    Smallest,
+    Sum,
+    names,
+)
+from solver.formula import Formula, Slip
+from solver.formulas import FORMULAS
+from solver.units import registry, unit
+from solver.vocabulary import quantity_named
+
+EQUATIONS = [
+    pytest.param(formula, units, id=f"{at}-{formula.result}-{units}")
+    for at, formula in enumerate(FORMULAS)
+    for units in formula.systems
+]
+flow, head, water_power, brake_power = map(Known, ("flow", "head", "water_power", "brake_power"))
+pump = Fraction(Known("pump_efficiency"))
+SOURCE, WHY = "a handbook", "It is so."
+
+
+def of_pint(name: str):
+    """One of a unit of ours, as pint has it; a difference where it is a temperature."""
+    made = registry().Quantity(1.0, unit(name).pint)
+    return made if made._is_multiplicative else registry().Quantity(1.0, f"delta_{unit(name).pint}")
+
+
+def constant_unit(text: str):
+    """The unit of a constant, read here without the solver's own reading: "gpm ft / hp"."""
+    above, _, below = f" {text} ".partition(" / ")
+    made = registry().Quantity(1.0, "")
+    for name in above.split():
+        made = made * of_pint(name)
+    for name in below.split():
+        made = made / of_pint(name)
+    return made
+
+
+def in_pint(expr: Expr, units: str, values):
+    """The expression worked in quantities with units; pint refuses what does not fit."""
+
+    def each(nodes):
+        return [in_pint(node, units, values) for node in nodes]
+
+    match expr:
+        case Known(name):
+            return values[name] * of_pint(quantity_named(name).unit(units))
+        case Number(value):
+            return value
+        case Constant():
+            return expr.figure(units).value * constant_unit(expr.figure(units).unit)
+        case Product(over, under):
+            made = registry().Quantity(1.0, "")
+            for factor in each(over):
+                made = made * factor
+            for factor in each(under):
+                made = made / factor
+            return made
+        case Sum(plus, minus):
+            first, *rest = each(plus)
+            for term in rest:
+                first = first + term
+            for term in each(minus):
+                first = first - term
+            return first
+        case Power(base, exponent):
+            return in_pint(base, units, values) ** exponent
+        case Fraction(of):
+            return in_pint(of, units, values).to("dimensionless")
+        case Percent(of):
+            return in_pint(of, units, values).to("percent")
+        case Abs(of):
+            return abs(in_pint(of, units, values))
+        case Mean(of):
+            return in_pint(Sum(of), units, values) / len(of)
+        case Largest(of):
+            return max(each(of))
+        case Smallest(of):
+            return min(each(of))
+        case Lookup(of, read, _, reads, gives):
+            which = ("us", "si").index(units)
+            inside = in_pint(of, units, values).to(of_pint(reads[which]).units)
+            return read(inside.magnitude, units) * of_pint(gives[which])
+    raise TypeError(f"no pint for {expr!r}")
+
+
+def small(quantity, units: str, chance: Random) -> float:
+    """A value from the lower part of its range, where every table has rows."""
+    low, high = quantity.usual(units)
+    return chance.uniform(low, low + 0.3 * (high - low))
+
+
+@pytest.mark.parametrize(("formula", "units"), EQUATIONS)
+def test_pint_works_every_formula_to_the_same_number_in_the_same_unit(formula, units):
+    chance = Random(formula.result)
+    wanted = of_pint(quantity_named(formula.result).unit(units)).units
+    for _ in range(5):
+        values = {n: small(quantity_named(n), units, chance) for n in names(formula.expr)}
+        expected = registry().Quantity(in_pint(formula.expr, units, values)).to(wanted).magnitude
+        ours = compiled(formula.expr, units)(values)
+        assert isclose(expected, ours, rel_tol=1e-9, abs_tol=1e-9)
+
+
+@pytest.mark.parametrize(("formula", "units"), EQUATIONS)
+def test_a_formula_has_a_source_and_one_plain_sentence_on_why(formula, units):
+    assert formula.source.strip()
+    assert formula.why.endswith(".")
+    assert "!" not in formula.why
+    longest = max(len(sentence.split()) for sentence in formula.why.split(". "))
+    assert longest < 20, formula.why
+
+
+def test_units_that_do_not_cancel_are_refused_by_the_name_of_the_result():
+    with pytest.raises(BadDefinition, match=r"formula for 'water_power' do not cancel"):
+        Formula("water_power", flow * head, SOURCE, WHY)
+
+
+def test_a_factor_of_the_wrong_size_is_refused_though_its_kind_is_right():
+    per_minute = Constant("c", "c", Figure(1, "gph ft / hp"), Figure(102, "L/s m / kW"), SOURCE)
+    with pytest.raises(BadDefinition, match=r"'water_power' do not cancel"):
+        Formula("water_power", flow * head / per_minute, SOURCE, WHY)
+
+
+def test_units_that_fit_in_one_system_only_are_refused_unless_only_that_is_named():
+    constant = Constant("c", "c", Figure(3960, "gpm ft / hp"), Figure(102, "L/s m / hp"), SOURCE)
+    expr = flow * head / constant
+    with pytest.raises(BadDefinition, match=r"'water_power' do not cancel"):
+        Formula("water_power", expr, SOURCE, WHY)
+    assert ("us",) == Formula("water_power", expr, SOURCE, WHY, systems=("us",)).systems
+
+
+def test_terms_of_different_kinds_are_refused():
+    with pytest.raises(BadDefinition, match=r"units in the terms of .* do not cancel"):
+        Formula("water_power", water_power + flow, SOURCE, WHY)
+
+
+def test_readings_of_different_kinds_are_not_averaged():
+    with pytest.raises(BadDefinition, match=r"units in the terms of .* do not cancel"):
+        Formula("flow", Mean((flow, head)), SOURCE, WHY)
+
+
+def test_a_decimal_is_made_only_of_a_percentage():
+    with pytest.raises(BadDefinition, match=r"units in the percentage Known.name='head'"):
+        Formula("brake_power", water_power * Fraction(head), SOURCE, WHY)
+
+
+def test_a_percentage_is_made_only_of_a_pure_number():
+    with pytest.raises(BadDefinition, match=r"units in the decimal Known.name='flow'"):
+        Formula("pump_efficiency", Percent(flow), SOURCE, WHY)
+
+
+def test_a_percentage_left_as_it_is_does_not_pass_for_a_decimal():
+    with pytest.raises(BadDefinition, match=r"'brake_power' do not cancel"):
+        Formula("brake_power", water_power / Known("pump_efficiency"), SOURCE, WHY)
+
+
+def test_a_table_is_asked_only_in_its_own_units():
+    table = Lookup(head, max, "table", ("hp", "kW"), ("hp", "kW"))
+    with pytest.raises(BadDefinition, match="units in the table of 'table' do not cancel"):
+        Formula("motor_size", table, SOURCE, WHY)
+
+
+@pytest.mark.parametrize("result", ["water_powr", "horsepower", ""])
+def test_a_result_that_is_not_in_the_vocabulary_is_named(result):
+    with pytest.raises(BadDefinition, match=f"no quantity is called '{result}'"):
+        Formula(result, water_power / pump, SOURCE, WHY)
+
+
+def test_a_name_on_the_right_that_is_not_in_the_vocabulary_is_named():
+    with pytest.raises(BadDefinition, match="no quantity is called 'flwo'"):
+        Formula("water_power", Known("flwo") * head, SOURCE, WHY)
+
+
+def test_a_name_in_a_slip_that_is_not_in_the_vocabulary_is_named():
+    slip = Slip("slip", Known("breake_power") * pump, "No.")
+    with pytest.raises(BadDefinition, match="no quantity is called 'breake_power'"):
+        Formula("brake_power", water_power / pump, SOURCE, WHY, slips=(slip,))
+
+
+@pytest.mark.parametrize(("source", "why"), [("", WHY), (" ", WHY), (SOURCE, ""), (SOURCE, " \n")])
+def test_a_formula_without_its_source_or_its_why_is_refused(source, why):
+    with pytest.raises(BadDefinition, match="'brake_power': give both its source and its why"):
+        Formula("brake_power", water_power / pump, source, why)
+
+
+def test_a_constant_without_a_source_cannot_exist():
+    with pytest.raises(BadDefinition, match="constant 'weight' has no source"):
+        Constant("weight", "weight", Figure(8.34, "lb/gal"), Figure(1, "kg/L"), "  ")
+
+
+def test_a_quantity_a_formula_cannot_give_is_named_with_those_it_can():
+    formula = Formula("flow", Largest((flow, Known("daily_flow"))), SOURCE, WHY, systems=())
+    with pytest.raises(BadDefinition, match="'flow' cannot be turned round for 'daily_flow'; it g"):
+        formula.solved_for("daily_flow")
+
+
+def test_a_bad_definition_is_both_the_solvers_own_error_and_a_type_error():
+    assert issubclass(BadDefinition, SolverError)
+    assert issubclass(BadDefinition, TypeError)
