@@ -1,0 +1,170 @@
+"""The pages are whole: their parts, their words, their links, their codes; and each one runs."""
+
+import ast
+import json
+import os
+import re
+import subprocess
+import sys
+
+import nbformat
+import pytest
+
+from solver import FAMILIES, case_from_code
+from workbook.figures import FIGURES
+from workbook.pages import OPENING, shipped_pages
+
+PAGES = shipped_pages()
+CHAPTERS = [path for path in PAGES if path.name != OPENING]
+# What stands in every chapter, in the order of reading.
+PARTS = [
+    *("title", "why", "cautions-first", "start", "cautions", "idea", "formulas-first", "formulas"),
+    *("explore", "figure", "example", "worked-example", "practise", "practice"),
+    *("your-own", "own-numbers", "remember", "onward"),
+]
+LONGEST = 19  # words in a sentence: under 20
+FORMULA = re.compile(r"[=×÷√]|\$\$|\\[a-z]+|\d\s*[*/^]\s*\d|\w \* \w")
+
+
+def by_name(pages):
+    return pytest.mark.parametrize("path", pages, ids=[path.stem for path in pages])
+
+
+def read(path):
+    return nbformat.read(path, as_version=nbformat.NO_CONVERT)
+
+
+def cells(path, kind):
+    return [cell for cell in read(path).cells if cell.cell_type == kind]
+
+
+def prose(path):
+    """The words of a page without its marks, a paragraph or a list item at a time."""
+    for cell in cells(path, "markdown"):
+        for line in cell.source.splitlines():
+            line = re.sub(r"\[([^]]*)\]\([^)]*\)", r"\1", line)
+            line = re.sub(r"^(#+|-|\d+\.) ", "", line).replace("**", "").strip()
+            if line and " | " not in line:
+                yield line
+
+
+def links(path):
+    return [
+        m for cell in cells(path, "markdown") for m in re.findall(r"\]\(([^)]+)\)", cell.source)
+    ]
+
+
+def calls(path):
+    """Each call of the workbook as (function, its words)."""
+    for cell in cells(path, "code"):
+        match ast.parse(cell.source).body:
+            case [ast.Expr(ast.Call(ast.Attribute(attr=name), args))]:
+                yield name, [ast.literal_eval(argument) for argument in args]
+
+
+@by_name(PAGES)
+def test_a_page_is_a_valid_notebook_that_may_run_by_itself(path):
+    nbformat.validate(json.loads(path.read_text(encoding="utf-8")))
+    page = read(path)
+    assert {"page": True} == page.metadata.wire_to_water
+    assert "python3" == page.metadata.kernelspec.name
+
+
+@by_name(PAGES)
+def test_cells_have_names_that_say_what_they_are(path):
+    ids = [cell.id for cell in read(path).cells]
+    assert [] == [name for name in ids if not re.fullmatch(r"[a-z]+(-[a-z]+)*", name)]
+    assert len(set(ids)) == len(ids)
+
+
+@by_name(PAGES)
+def test_code_is_one_hidden_line_under_a_friendly_comment_and_keeps_no_output(path):
+    for cell in cells(path, "code"):
+        comment, line = cell.source.splitlines()
+        assert re.fullmatch(r"# [A-Z][^.!]*\.", comment), comment
+        assert 1 == len(ast.parse(line).body), line
+        assert ([], None) == (cell.outputs, cell.execution_count)
+        assert cell.metadata.jupyter.source_hidden
+        assert ["hide-input"] == cell.metadata.tags
+
+
+@by_name(CHAPTERS)
+def test_a_chapter_has_every_part_in_the_order_of_reading(path):
+    assert PARTS == [cell.id for cell in read(path).cells]
+
+
+@by_name(PAGES)
+def test_a_page_has_one_title_and_no_heading_out_of_order(path):
+    text = "\n".join(cell.source for cell in cells(path, "markdown"))
+    levels = [len(marks) for marks in re.findall(r"^(#+) ", text, flags=re.MULTILINE)]
+    assert [1] + [2] * (len(levels) - 1) == levels
+
+
+@by_name(PAGES)
+def test_sentences_are_under_twenty_words_and_calm(path):
+    for line in prose(path):
+        assert "!" not in line, line
+        for sentence in re.split(r"(?<=[.?:])\s+", line):
+            assert len(sentence.split()) <= LONGEST, sentence
+
+
+@by_name(PAGES)
+def test_no_formula_is_typed_into_the_prose(path):
+    assert [] == [line for line in prose(path) if FORMULA.search(line)]
+
+
+@by_name(PAGES)
+def test_links_lead_to_pages_that_ship(path):
+    assert set() == set(links(path)) - {page.name for page in PAGES}
+
+
+def test_the_opening_page_leads_to_every_chapter_and_every_chapter_on_and_back():
+    assert [path.name for path in CHAPTERS] == links(PAGES[0])
+    for number, path in enumerate(CHAPTERS):
+        beside = CHAPTERS[number + 1 : number + 2] + CHAPTERS[max(0, number - 1) : number]
+        assert {*(page.name for page in beside), OPENING} == set(links(path))
+
+
+@by_name(CHAPTERS)
+def test_the_worked_example_opens_and_belongs_to_the_chapter(path):
+    said = dict(calls(path))
+    family = case_from_code(*said["worked_example"]).family
+    assert said["practice"] == [family.chapter]
+
+
+@by_name(CHAPTERS)
+def test_practice_formulas_and_own_numbers_are_of_one_chapter_that_has_problems(path):
+    said = dict(calls(path))
+    assert said["practice"] == said["formulas"] == said["own_numbers"]
+    assert said["practice"][0] in {family.chapter for family in FAMILIES}
+    assert said["figure"][0] in FIGURES
+
+
+def test_the_chapters_together_practise_every_family():
+    practised = {dict(calls(path))["practice"][0] for path in CHAPTERS}
+    assert {family.chapter for family in FAMILIES} == practised
+
+
+@by_name(PAGES)
+def test_dangers_are_named_before_anything_is_asked(path):
+    names = [name for name, _ in calls(path)]
+    assert "cautions" == names[0]
+    assert "electrical" in dict(calls(path))["cautions"]
+
+
+def test_every_page_runs_from_top_to_bottom_without_an_error(root, tmp_path):
+    # nbval runs each cell in a kernel; lax, for the names of widgets differ each time.
+    copies = [tmp_path / path.name for path in PAGES]
+    for path, copy in zip(PAGES, copies, strict=True):
+        copy.write_bytes(path.read_bytes())
+    command = [sys.executable, "-m", "pytest", "--nbval-lax", "-p", "no:cacheprovider"]
+    kept = {name: value for name, value in os.environ.items() if not name.startswith("XDG_")}
+    told = subprocess.run(
+        [*command, f"--rootdir={tmp_path}", *copies],
+        cwd=tmp_path,
+        env={**kept, "HOME": str(tmp_path), "PYTHONPATH": str(root), "PYTEST_ADDOPTS": ""},
+        capture_output=True,
+        text=True,
+    )
+    total = sum(len(cells(path, "code")) for path in PAGES)
+    assert re.search(rf"\b{total} passed in", told.stdout), told.stdout + told.stderr
