@@ -30,9 +30,12 @@ _LONGEST = 120  # characters; longer text is not looked at
 _MOST = 1e15  # far above any reading of a pump, a motor or a bill
 _FIRST_HALVES = ("$", "cents", "h", "kWh")
 
+# $20/1000 m3 is twenty dollars for each thousand, not a fiftieth.
+_PER_THOUSAND = r"1000\ ?(?:m\^?3|m³|cubic|gal)"
+
 _NUMBER = re.compile(
     rf"""(?P<sign>[+-]?)\ ?(?P<dollar>\$?)\ ?
-    (?: (?:(?P<whole>[0-9]+)[ -])? (?P<over>[0-9]+)/(?P<under>[0-9]+) (?![0-9.,/])
+    (?: (?:(?P<whole>[0-9]+)[ -])? (?P<over>[0-9]+)/(?!{_PER_THOUSAND})(?P<under>[0-9]+) (?![0-9.,/])
       | (?P<ones>[0-9]*)\ ?(?P<vulgar>[{VULGAR}])
       | (?P<decimal>
           (?: (?:[1-9][0-9]{{0,2}}(?:,[0-9]{{3}})+(?![0-9]) | [0-9]+) (?:\.[0-9]*)? | \.[0-9]+ )
