@@ -10,25 +10,26 @@ __all__ = ["exact", "figures", "latex_with_unit", "with_unit"]
 def figures(value: float, name: str = "") -> str:
     """A worked number as it is noted: four figures, or cents for money.
 
-    >>> figures(7.045454), figures(51234.5), figures(1234.5, "$")
-    ('7.045', '51,234', '1,234.50')
+    >>> figures(7.045454), figures(51234.5), figures(1234.5, "$"), figures(0.08512, "$/kWh")
+    ('7.045', '51,234', '1,234.50', '0.08512')
     """
     size = abs(value)
     if size >= 1e12 or 0 < size < 0.001:
         return f"{value:.3e}"
-    if name == "$":
+    if name == "$" or (name.startswith("$") and 1 <= size < 1000):
         return f"{value:,.2f}"
     return f"{value:,.0f}" if size >= 1000 else f"{value:.4g}"
 
 
 def exact(value: float, name: str = "") -> str:
-    """A given number, all of it.
+    """A given number, all of it; money that is not whole has its cents.
 
-    >>> exact(1250.0), exact(0.085), exact(40.0, "$")
-    ('1,250', '0.085', '40')
+    >>> exact(1250.0), exact(0.085), exact(40.0, "$"), exact(0.1, "$/kWh")
+    ('1,250', '0.085', '40', '0.10')
     """
-    cents = name == "$" and value != int(value) and round(value, 2) == value
-    return f"{value:,.2f}" if cents else f"{value:,.10g}"
+    text = f"{value:,.10g}"
+    tenths_only = name.startswith("$") and len(text.partition(".")[2]) == 1
+    return f"{text}0" if tenths_only else text
 
 
 WORDS = ("day", "week", "month", "year")  # units written out, which take an s

@@ -94,18 +94,18 @@ ENERGY = (
         Level(
             ("energy", "volume_pumped", "energy_price"),
             "{place} used {energy} in a month and pumped {volume_pumped}. Energy is "
-            "{energy_price}. What does each volume cost to pump?",
+            "{energy_price}. What is the cost per volume pumped?",
         ),
         Level(
             ("input_power", "flow", "energy_price"),
             "{place} draws {input_power} while it moves {flow}. Energy is {energy_price}. "
-            "What does each volume cost to pump?",
+            "What is the cost per volume pumped?",
         ),
         Level(
             ("flow", "head", "overall_efficiency", "energy_price"),
             "{place} moves {flow} against {head} of head. The wire-to-water efficiency is "
             "{overall_efficiency}. Energy is {energy_price}. "
-            "What does each volume cost to pump?",
+            "What is the cost per volume pumped?",
         ),
     ),
 )
@@ -245,7 +245,7 @@ BILLS = (
         demand_bill,
         Level(
             ("energy_cost", "peak_demand", "demand_price", "fixed_charge"),
-            "The energy of {station} cost {energy_cost} this month. The peak was {peak_demand} "
+            "Energy at {station} cost {energy_cost} this month. The peak was {peak_demand} "
             "at {demand_price}, and the fixed charge is {fixed_charge}. What is the bill?",
         ),
         Level(
@@ -276,12 +276,12 @@ BILLS = (
         demand_bill,
         Level(
             ("bill", "energy"),
-            "The month's bill of {station} is {bill} for {energy}. "
+            "The month's bill for {station} is {bill}, for {energy}. "
             "What is the average price of a kilowatt-hour?",
         ),
         Level(
             ("energy", "energy_cost", "demand_charge", "fixed_charge"),
-            "The bill of {station} shows {energy} for {energy_cost}. It adds a demand charge of "
+            "The bill for {station} shows {energy}, which cost {energy_cost}. It adds a demand charge of "
             "{demand_charge} and a fixed charge of {fixed_charge}. "
             "What is the average price of a kilowatt-hour?",
         ),
@@ -377,7 +377,7 @@ JUDGED = (
             ),
             Level(
                 ("yearly_hours", "energy_price"),
-                "Three offers came in for a better pump at {station}. It runs {yearly_hours}, "
+                "Three offers came in for a better pump at {station}. The pump runs {yearly_hours}, "
                 "and energy is {energy_price}. Which offer pays back first?",
                 judge=judge_upgrade,
             ),

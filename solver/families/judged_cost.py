@@ -32,7 +32,10 @@ def _costs(draw: Draw, savings: tuple[float, ...]) -> list[float]:
     return [noted(saving * base * p, 2) for saving, p in zip(savings, paybacks, strict=True)]
 
 
-def _first_to_pay(offers: list[Offer]) -> Judgement:
+def _first_to_pay(offers: list[Offer]) -> Judgement | None:
+    """The offer of the shortest payback; None where two cost the same."""
+    if len({offer.cost for offer in offers}) < len(offers):
+        return None
     first, *later = sorted(offers, key=lambda offer: offer.years)
     least_cost = min(offer.cost for offer in offers)
     most_saved = max(offer.saving for offer in offers)
@@ -40,9 +43,17 @@ def _first_to_pay(offers: list[Offer]) -> Judgement:
     def wrong(at: int, offer: Offer) -> Option:
         says = f"This takes {offer.years:.1f} years; the first to pay back takes {first.years:.1f}."
         if offer.saving == most_saved:
-            return Option("took_most_saved", offer.text, f"{says} It saves most, but costs more.")
+            return Option(
+                "took_most_saved",
+                offer.text,
+                f"{says} It saves most, but each dollar saved costs more.",
+            )
         if offer.cost == least_cost:
-            return Option("took_least_cost", offer.text, f"{says} It costs least, but saves less.")
+            return Option(
+                "took_least_cost",
+                offer.text,
+                f"{says} It costs least, but each dollar spent saves less.",
+            )
         return Option(f"pays_later_{at}", offer.text, says)
 
     return Judgement(
@@ -59,7 +70,7 @@ def _dollars(value: float) -> str:
     return with_unit(f"{value:,.0f}", "$")
 
 
-def judge_payback(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
+def judge_payback(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
     """Three offers by cost and yearly saving."""
     base = draw.between(700, 6000)
     savings = tuple(noted(base * share, 2) for share in (1, draw.between(1.3, 1.6), 2.2))
@@ -71,7 +82,7 @@ def judge_payback(values: Mapping[str, float], units: str, draw: Draw) -> Judgem
     )
 
 
-def judge_upgrade(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
+def judge_upgrade(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
     """Three offers by cost and kilowatts saved, for the hours and the price of the level."""
     base = draw.between(1.2, 9)
     kilowatts = [noted(base * share, 2) for share in (1, draw.between(1.3, 1.6), 2.2)]

@@ -14,10 +14,11 @@ from ..formulas.constants import (
 )
 from ..tables import Motor, motors
 
-__all__ = ["machines_in_a_row", "noted", "pump", "pump_near_full_load"]
+__all__ = ["larger_pump", "machines_in_a_row", "noted", "pump", "pump_near_full_load"]
 
 HEADS = {"us": (18, 210), "si": (6, 64)}
 SMALLEST = {"us": 3, "si": 2.2}  # the motor of the smallest pump drawn
+LARGER = {"us": 15, "si": 11}
 
 
 def noted(value: float, digits: int = 3) -> float:
@@ -45,6 +46,12 @@ def standard_motors(units: str) -> list[Motor]:
 def pump(draw: Draw, units: str) -> dict[str, float]:
     """One pump, its motor and its drive, from the water back to the meter."""
     return pump_on(draw.pick(standard_motors(units)), draw, units, (0.66, 0.97))
+
+
+def larger_pump(draw: Draw, units: str) -> dict[str, float]:
+    """A pump large enough that a better one, or a better hour, is worth a thought."""
+    large = [motor for motor in standard_motors(units) if motor.size >= LARGER[units]]
+    return pump_on(draw.pick(large), draw, units, (0.66, 0.97))
 
 
 def pump_near_full_load(draw: Draw, units: str) -> dict[str, float]:

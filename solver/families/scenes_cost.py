@@ -8,7 +8,7 @@ from collections.abc import Callable
 from ..draw import Draw
 from ..formulas.constants import HOURLY_VOLUME, HP_TO_KW
 from ..tables import motors
-from .scenes import noted, pump
+from .scenes import larger_pump, noted, pump
 
 __all__ = ["better_motor", "better_pump", "demand_bill", "duty", "energy_price", "time_of_use"]
 
@@ -46,19 +46,18 @@ def duty(days: tuple[int, ...] = MONTH) -> Scene:
 
 
 def saving(draw: Draw, kilowatts: float) -> dict[str, float]:
-    """What a number of kilowatts less comes to in a year, and what a utility pays for that."""
-    hours, price = draw.step(2000, 7000, 250), energy_price(draw)
+    """What a number of kilowatts less comes to in a year."""
+    hours = draw.step(2000, 7000, 250)
     return {
-        "saved_energy": noted(kilowatts * hours),
         "yearly_hours": hours,
-        "energy_price": price,
-        "installed_cost": noted(kilowatts * hours * price * draw.between(1.5, 9), 2),
+        "energy_price": energy_price(draw),
+        "saved_energy": noted(kilowatts * hours),
     }
 
 
 def better_pump(draw: Draw, units: str) -> dict[str, float]:
     """A worn pump and a new one for the same work."""
-    machine = pump(draw, units)
+    machine = larger_pump(draw, units)
     old, new = draw.step(48, 60, 1), draw.step(71, 82, 1)
     shaft = machine["water_power"] / old * 100
     wire = noted(shaft / machine["motor_efficiency"] * 100 * HP_TO_KW.figure(units).value)
@@ -69,6 +68,7 @@ def better_pump(draw: Draw, units: str) -> dict[str, float]:
         "new_pump_efficiency": new,
         "input_power": wire,
         "new_input_power": better,
+        "installed_cost": noted(2500 + wire * draw.between(180, 400), 2),
         **saving(draw, wire - better),
     }
 
@@ -88,6 +88,7 @@ def better_motor(draw: Draw, units: str) -> dict[str, float]:
         "input_power": noted(wire),
         "motor_efficiency": old,
         "new_motor_efficiency": premium,
+        "installed_cost": noted(500 + wire * draw.between(70, 130), 2),
         **saving(draw, wire * (1 - old / premium)),
     }
 
@@ -100,7 +101,7 @@ def demand_bill(draw: Draw, units: str) -> dict[str, float]:
     peak = float(round(kilowatts * draw.between(1.1, 2.2)))
     demand_price = draw.step(6, 18, 0.5)
     charged = noted(energy * price + peak * demand_price)
-    fixed = round(charged * draw.between(0.05, 0.09) / 5) * 5.0
+    fixed = round(charged * draw.between(0.035, 0.07) / 5) * 5.0
     total = round(energy * price + peak * demand_price + fixed, 2)
     return {
         "input_power": kilowatts,
@@ -119,7 +120,7 @@ def demand_bill(draw: Draw, units: str) -> dict[str, float]:
 
 def time_of_use(draw: Draw, units: str) -> dict[str, float]:
     """A month under two prices: afternoons are dear, the other hours cheap."""
-    machine = pump(draw, units)
+    machine = larger_pump(draw, units)
     dear, cheap = draw.step(40, 120, 5), draw.step(160, 420, 10)
     power = machine["input_power"]
     moved = draw.step(20, dear - 5, 5)

@@ -50,10 +50,12 @@ ENERGY = (
 )
 
 
-def per_volume(system: str, in_an_hour: int, unit: str, volume: str) -> tuple[Formula, ...]:
+def per_volume(
+    system: str, volume: str, an_hour: str, in_an_hour: int, unit: str
+) -> tuple[Formula, ...]:
     """Energy per volume in one system, from a meter's total or from a flow.
 
-    A flow counts its volume by a `unit` of which there are so many `in_an_hour`.
+    The flow `an_hour` pumps a `volume` in one hour, which has so many of its `unit`.
     """
     return (
         Formula(
@@ -67,7 +69,7 @@ def per_volume(system: str, in_an_hour: int, unit: str, volume: str) -> tuple[Fo
             "energy_per_volume",
             input_power * HOURLY_VOLUME / flow,
             HOURLY_VOLUME.source,
-            f"The pump draws its kilowatts for the hours it takes to move a {volume}.",
+            f"At {an_hour} a {volume} takes one hour. A smaller flow takes longer.",
             slips=(
                 Slip(
                     "time_not_in_hours",
@@ -81,8 +83,8 @@ def per_volume(system: str, in_an_hour: int, unit: str, volume: str) -> tuple[Fo
 
 
 PER_VOLUME = (
-    *per_volume("us", 60, "minute", "million gallons (MG)"),
-    *per_volume("si", 3600, "second", "thousand cubic metres (ML)"),
+    *per_volume("us", "million gallons (MG)", "16,667 gpm", 60, "minute"),
+    *per_volume("si", "thousand cubic metres (ML)", "277.8 L/s", 3600, "second"),
     Formula(
         "cost_per_volume",
         Known("energy_per_volume") * Known("energy_price"),
