@@ -64,7 +64,7 @@ CURRENT_LIMITS = judged(
     "Current unbalance: accept it or not",
     against(
         Limits("current_unbalance", 5, 10),
-        "up to 5% is good, up to 10% acceptable (common practice, no source)",
+        "up to 5% is good, up to 10% acceptable (common practice; compare Xylem IM103)",
         ("good", "Good: not over 5%", "Note it with the date, so that a later change shows."),
         (
             "acceptable",

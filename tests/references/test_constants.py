@@ -1,0 +1,112 @@
+"""The constants of the trade against pint and scipy.constants: each within its own rounding.
+
+Where water is in a constant, so is its temperature: the exact value is a range, from water of
+1000 kg/m3 (conventional; 999.97 at 4 C) to 998.2 at 20 C (CRC Handbook, from memory), and from
+standard gravity to the 9.81 of textbooks.
+"""
+
+from decimal import Decimal
+
+import pint
+import pytest
+import scipy.constants as si
+
+from solver.expression import Constant, constants
+from solver.formulas import FORMULAS
+
+UREG = pint.UnitRegistry()
+DENSEST, WARM = (UREG.Quantity(rho, "kg/m**3") for rho in (1000.0, 998.2))
+STANDARD, TEXTBOOK = (UREG.Quantity(g, "m/s**2") for g in (si.g, 9.81))
+MILLION_GALLONS = UREG.Quantity(1e6, "gallon")
+
+
+def lifted(flow: str, head: str, power: str) -> list[float]:
+    """How much flow times head one unit of power lifts, over the range of water and gravity."""
+    work = UREG.Quantity(1, flow) * UREG.Quantity(1, head)
+    return [(UREG.Quantity(1, power) / (work * rho * g)).to("").magnitude for rho, g in EXTREMES]
+
+
+def held_up(pressure: str, head: str) -> list[float]:
+    """What height of water one unit of pressure holds up."""
+    return [(UREG.Quantity(1, pressure) / (rho * g)).to(head).magnitude for rho, g in EXTREMES]
+
+
+def weighed(unit: str) -> list[float]:
+    return [(rho * g).to(unit).magnitude for rho, g in EXTREMES]
+
+
+EXTREMES = [(rho, g) for rho in (DENSEST, WARM) for g in (STANDARD, TEXTBOOK)]
+EXACT = {
+    ("water_power_constant", "us"): lifted("gallon/minute", "foot", "horsepower"),
+    ("water_power_constant", "si"): lifted("liter/second", "meter", "kilowatt"),
+    ("kilowatts_per_horsepower", "us"): [si.hp / 1000],
+    ("kilowatts_per_horsepower", "si"): [1.0],
+    ("head_per_pressure", "us"): held_up("psi", "foot"),
+    ("head_per_pressure", "si"): held_up("kilopascal", "meter"),
+    ("gpm_per_mgd", "us"): [(MILLION_GALLONS / UREG.day).to("gallon/minute").magnitude],
+    ("m3_day_per_litre_second", "si"): [UREG.Quantity(1, "liter/second").to("m**3/day").magnitude],
+    ("hourly_volume", "us"): [(MILLION_GALLONS / UREG.hour).to("gallon/minute").magnitude],
+    ("hourly_volume", "si"): [UREG.Quantity(1, "megaliter/hour").to("liter/second").magnitude],
+    ("water_weight", "us"): weighed("force_pound/gallon"),
+    ("water_weight", "si"): weighed("kilonewton/m**3"),
+}
+# In use although it is not a rounding of the exact value (operator tables; common practice).
+NOT_A_ROUNDING = {("gpm_per_mgd", 695): 0.001}
+# Rules of thumb, which nothing exact stands behind.
+RULES = {"rise_per_square": 2}
+
+
+def all_constants() -> list[Constant]:
+    found = [
+        c
+        for f in FORMULAS
+        for expr in (f.expr, *(s.expr for s in f.slips))
+        for c in constants(expr)
+    ]
+    return list(dict.fromkeys(found))
+
+
+def figures():
+    """Every value of every constant: as taught, and as others round it."""
+    for constant in all_constants():
+        for units in ("us", "si"):
+            figure = constant.figure(units)
+            if figure.value == 1 or constant.name in RULES:
+                continue
+            for value in (figure.value, *figure.also):
+                yield pytest.param(
+                    constant.name, units, value, id=f"{constant.name}-{units}-{value}"
+                )
+
+
+def rounding(value: float) -> float:
+    """Half a unit of the last figure that is not zero: 5 for 3960, 0.005 for 8.34."""
+    return float(Decimal(1).scaleb(Decimal(repr(value)).normalize().as_tuple().exponent)) / 2
+
+
+@pytest.mark.parametrize(("name", "units", "value"), list(figures()))
+def test_a_constant_is_within_its_rounding_of_the_exact_value(name, units, value):
+    exact = EXACT[name, units]
+    near = NOT_A_ROUNDING.get((name, value), 0) * value or rounding(value)
+    assert min(exact) - near <= value <= max(exact) + near
+
+
+@pytest.mark.parametrize("constant", all_constants(), ids=lambda constant: constant.name)
+def test_what_is_called_exact_lies_in_the_exact_range(constant):
+    for units in ("us", "si"):
+        named = constant.figure(units).exact
+        if named is not None and (constant.name, units) in EXACT:
+            exact = EXACT[constant.name, units]
+            assert min(exact) * (1 - 1e-5) <= named <= max(exact) * (1 + 1e-5), units
+
+
+def test_the_rules_of_thumb_are_as_published():
+    # US DOE Motor Systems Tip Sheet 7 (R): about twice the square of the unbalance.
+    taught = {c.name: c.us.value for c in all_constants() if c.name in RULES}
+    assert RULES == taught
+
+
+def test_one_horsepower_is_33_000_foot_pounds_a_minute():
+    # The definition behind 3960: 33,000 over the pounds of a gallon (common practice).
+    published = 33_000
+    assert published == pytest.approx(si.hp / (si.foot * si.pound_force) * si.minute, rel=1e-9)
