@@ -15,9 +15,12 @@ __all__ = ["better_motor", "better_pump", "demand_bill", "duty", "energy_price",
 Scene = Callable[[Draw, str], dict[str, float]]
 MONTH = (28, 30, 31)
 YEAR = (365,)
-# Motors whose kilowatts, and in US units horsepower, lie well up their decade (5.5 to 9.9, 55 to
-# 99): a step rounded to three figures then hardly moves a small difference between two of them.
-COMPARED_MOTORS = {"us": (7.5, 10, 75, 100), "si": (7.5, 11, 75, 90, 110)}
+# Motors and loads whose kilowatts, and in US units horsepower, lie well up their decade (5.5 to
+# 9.9, 55 to 99): a step rounded to three figures then hardly moves a small difference.
+COMPARED = {
+    "us": {7.5: (70, 100), 10: (60, 80), 75: (70, 100), 100: (60, 80)},
+    "si": {7.5: (70, 100), 75: (70, 100), 90: (60, 85)},
+}
 
 
 def energy_price(draw: Draw) -> float:
@@ -55,12 +58,19 @@ def saving(draw: Draw, kilowatts: float) -> dict[str, float]:
     }
 
 
+def round_kilowatts(value: float) -> float:
+    """To a half below ten, to a five above: an even percentage of it then has three figures."""
+    step = 0.5 if value < 10 else 5
+    return round(value / step) * step
+
+
 def better_pump(draw: Draw, units: str) -> dict[str, float]:
     """A worn pump and a new one for the same work."""
     machine = larger_pump(draw, units)
-    old, new = draw.step(48, 60, 1), draw.step(71, 82, 1)
+    old, new = draw.step(48, 60, 2), draw.step(71, 82, 1)
     shaft = machine["water_power"] / old * 100
-    wire = noted(shaft / machine["motor_efficiency"] * 100 * HP_TO_KW.figure(units).value)
+    wire = shaft / machine["motor_efficiency"] * 100 * HP_TO_KW.figure(units).value
+    wire = round_kilowatts(wire)
     better = noted(wire * old / new)
     return {
         **machine,
@@ -75,17 +85,17 @@ def better_pump(draw: Draw, units: str) -> dict[str, float]:
 
 def better_motor(draw: Draw, units: str) -> dict[str, float]:
     """A motor rewound more than once, and the new one of the published table."""
-    size = draw.pick(COMPARED_MOTORS[units])
+    size = draw.pick(tuple(COMPARED[units]))
     premium = next(m.efficiency for m in motors(units) if m.size == size)
-    old = float(round(premium - draw.between(8, 11)))
-    load = draw.step(65, 100, 5)
+    old = 2.0 * round((premium - draw.between(8, 11)) / 2)
+    load = draw.step(*COMPARED[units][size], 5)
     shaft = size * load / 100
-    wire = shaft / old * 100 * HP_TO_KW.figure(units).value
+    wire = round_kilowatts(shaft / old * 100 * HP_TO_KW.figure(units).value)
     return {
         "motor_size": size,
         "motor_load": load,
         "brake_power": shaft,
-        "input_power": noted(wire),
+        "input_power": wire,
         "motor_efficiency": old,
         "new_motor_efficiency": premium,
         "installed_cost": noted(500 + wire * draw.between(70, 130), 2),
