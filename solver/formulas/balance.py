@@ -1,38 +1,14 @@
-"""Three legs held against their average: unbalance, spread, derating and nameplate amps."""
+"""Three legs held against their average: unbalance, spread and nameplate amps."""
 
-from bisect import bisect_left, bisect_right
-
-from ..expression import (
-    Abs,
-    Constant,
-    Expr,
-    Figure,
-    Fraction,
-    Known,
-    Largest,
-    Lookup,
-    Mean,
-    Number,
-    Percent,
-    Smallest,
-)
+from ..expression import Abs, Expr, Known, Largest, Mean, Percent, Smallest
 from ..formula import Formula, Slip
-from ..tables import derating_factor, table_rows, table_source
+from .heating import HEATING
 
 __all__ = ["BALANCE"]
 
 NEMA = "NEMA MG 1: largest deviation from the average over the average"
 FIELD = "common practice, no source: highest less lowest over the average"
 NAMEPLATE = "NEMA MG 1 14.37: the service factor multiplies the rated load, and roughly the amps"
-HEATING = "US DOE Motor Systems Tip Sheet 7 (DOE/GO-102012-3733): about twice the unbalance squared"
-
-RISE_PER_SQUARE = Constant(
-    "rise_per_square",
-    "2 of the heating rule",
-    us=Figure(2, "/ %"),
-    si=Figure(2, "/ %"),
-    source=HEATING,
-)
 
 
 def over_the_highest(part: Expr, readings: tuple[Known, ...]) -> Slip:
@@ -105,36 +81,11 @@ def balance(
     )
 
 
-def row_beside(unbalance: float, units: str, *, after: bool) -> float:
-    """The derating (percent) of the table's row before or after an unbalance (percent)."""
-    rows = table_rows("derating")
-    at = [row["unbalance"] for row in rows]
-    where = bisect_right(at, unbalance) if after else bisect_left(at, unbalance) - 1
-    return rows[where]["derating"]
-
-
-def row_before(unbalance: float, units: str) -> float:
-    return row_beside(unbalance, units, after=False)
-
-
-def row_after(unbalance: float, units: str) -> float:
-    return row_beside(unbalance, units, after=True)
-
-
-def on_the_graph(read=derating_factor) -> Lookup:
-    """Percent of nameplate power at the voltage unbalance, read by `read`."""
-    graph = "the derating graph read at"
-    return Lookup(Known("voltage_unbalance"), read, graph, ("%", "%"), ("%", "%"))
-
-
 legs = tuple(map(Known, ("amps_a", "amps_b", "amps_c")))
 amps_average, amps_range, amps_highest, full_load_amps, service_factor = map(
     Known, ("amps_average", "amps_range", "amps_highest", "full_load_amps", "service_factor")
 )
-amps_deviation, motor_size, voltage_unbalance = map(
-    Known, ("amps_deviation", "motor_size", "voltage_unbalance")
-)
-balanced_rise, extra_rise, added_rise = map(Known, ("balanced_rise", "extra_rise", "added_rise"))
+amps_deviation = Known("amps_deviation")
 
 UNBALANCE = (
     *balance(
@@ -171,72 +122,6 @@ UNBALANCE = (
                 "This divides by the lowest reading. Divide by the average of the three.",
             ),
             over_the_nameplate(amps_range),
-        ),
-    ),
-)
-
-HEAT = (
-    Formula(
-        "derating",
-        on_the_graph(),
-        table_source("derating"),
-        "Unbalanced volts heat the windings, so the motor may carry less.",
-        slips=(
-            Slip(
-                "row_before",
-                on_the_graph(row_before),
-                "This is the figure for a smaller unbalance. Read the graph at the unbalance itself.",
-            ),
-            Slip(
-                "row_after",
-                on_the_graph(row_after),
-                "This is the figure for a larger unbalance. Read the graph at the unbalance itself.",
-            ),
-        ),
-    ),
-    Formula(
-        "derated_power",
-        motor_size * Fraction(Known("derating")),
-        table_source("derating"),
-        "The motor may carry only this share of its nameplate power.",
-        slips=(
-            Slip(
-                "unbalance_taken_off",
-                motor_size * (Number(1) - Fraction(voltage_unbalance)),
-                "The unbalance itself is taken off. The graph gives a larger reduction.",
-            ),
-        ),
-    ),
-    Formula(
-        "extra_rise",
-        RISE_PER_SQUARE * voltage_unbalance**2,
-        HEATING,
-        "Heat grows with the square, so a little unbalance counts for a lot.",
-        slips=(
-            Slip(
-                "two_squared_too",
-                (RISE_PER_SQUARE * voltage_unbalance) ** 2,
-                "The 2 is squared as well. Square the unbalance first, then multiply by 2.",
-            ),
-        ),
-    ),
-    Formula(
-        "added_rise",
-        balanced_rise * Fraction(extra_rise),
-        HEATING,
-        "The extra is a share of the rise that balanced volts give.",
-    ),
-    Formula(
-        "unbalanced_rise",
-        balanced_rise + added_rise,
-        HEATING,
-        "The windings get the old rise and the extra on top of it.",
-        slips=(
-            Slip(
-                "unbalance_added",
-                balanced_rise * (Number(1) + Fraction(voltage_unbalance)),
-                "The unbalance itself is added. The extra rise is twice its square.",
-            ),
         ),
     ),
 )
@@ -288,4 +173,4 @@ AGAINST_NAMEPLATE = (
     ),
 )
 
-BALANCE = UNBALANCE + HEAT + AGAINST_NAMEPLATE
+BALANCE = UNBALANCE + HEATING + AGAINST_NAMEPLATE
