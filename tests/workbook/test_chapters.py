@@ -18,9 +18,9 @@ PAGES = shipped_pages()
 CHAPTERS = [path for path in PAGES if path.name != OPENING]
 # What stands in every chapter, in the order of reading.
 PARTS = [
-    *("title", "why", "cautions-first", "start", "cautions", "idea", "formulas-first", "formulas"),
-    *("explore", "figure", "example", "worked-example", "practise", "practice"),
-    *("your-own", "own-numbers", "remember", "onward"),
+    *("title", "why", "cautions-first", "cautions", "idea", "explore", "figure"),
+    *("example", "worked-example", "practise", "practice", "your-own", "own-numbers"),
+    *("formulas-first", "formulas", "remember", "onward"),
 ]
 LONGEST = 19  # words in a sentence: under 20
 FORMULA = re.compile(r"[=×÷√]|\$\$|\\[a-z]+|\d\s*[*/^]\s*\d|\w \* \w")
@@ -57,8 +57,8 @@ def links(path):
 def calls(path):
     """Each call of the workbook as (function, its words)."""
     for cell in cells(path, "code"):
-        match ast.parse(cell.source).body:
-            case [ast.Expr(ast.Call(ast.Attribute(attr=name), args))]:
+        match ast.parse(cell.source).body[-1]:
+            case ast.Expr(ast.Call(ast.Attribute(attr=name), args)):
                 yield name, [ast.literal_eval(argument) for argument in args]
 
 
@@ -79,10 +79,12 @@ def test_cells_have_names_that_say_what_they_are(path):
 
 @by_name(PAGES)
 def test_code_is_one_hidden_line_under_a_friendly_comment_and_keeps_no_output(path):
-    for cell in cells(path, "code"):
-        comment, line = cell.source.splitlines()
+    for number, cell in enumerate(cells(path, "code")):
+        comment, *lines = cell.source.splitlines()
         assert re.fullmatch(r"# [A-Z][^.!]*\.", comment), comment
-        assert 1 == len(ast.parse(line).body), line
+        # Only the first brings in the workbook: a cell without output would be an empty stop.
+        assert ["from workbook import page", ""][: 2 * (number == 0)] == lines[:-1]
+        assert 1 == len(ast.parse(lines[-1]).body), lines
         assert ([], None) == (cell.outputs, cell.execution_count)
         assert cell.metadata.jupyter.source_hidden
         assert ["hide-input"] == cell.metadata.tags
@@ -118,8 +120,9 @@ def test_links_lead_to_pages_that_ship(path):
     assert set() == set(links(path)) - {page.name for page in PAGES}
 
 
-def test_the_opening_page_leads_to_every_chapter_and_every_chapter_on_and_back():
-    assert [path.name for path in CHAPTERS] == links(PAGES[0])
+def test_the_opening_page_leads_to_the_chapters_and_every_chapter_on_and_back():
+    assert [CHAPTERS[0].name] == links(PAGES[0])
+    assert "contents" in dict(calls(PAGES[0]))
     for number, path in enumerate(CHAPTERS):
         beside = CHAPTERS[number + 1 : number + 2] + CHAPTERS[max(0, number - 1) : number]
         assert {*(page.name for page in beside), OPENING} == set(links(path))
