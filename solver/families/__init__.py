@@ -5,10 +5,10 @@ A new family is added to its chapter's tuple and nowhere else.
 
 from ..family import Family
 from .balance import BALANCE
-from .cost import COST_CHAPTER
+from .cost import COST
 from .efficiency import EFFICIENCY
 from .horsepower import HORSEPOWER
 
 __all__ = ["FAMILIES"]
 
-FAMILIES: tuple[Family, ...] = (*HORSEPOWER, *EFFICIENCY, *COST_CHAPTER, *BALANCE)
+FAMILIES: tuple[Family, ...] = (*HORSEPOWER, *EFFICIENCY, *COST, *BALANCE)

@@ -1,8 +1,7 @@
 """From the water back to the meter: the three horsepowers and the efficiencies between them."""
 
-from ..expression import Expr, Fraction, Known, Lookup, Mean, Number, Percent
+from ..expression import Expr, Fraction, Known, Mean, Number, Percent
 from ..formula import Formula, Slip
-from ..tables import largest_motor_below, next_motor_size, second_motor_above
 from .constants import (
     GPM_PER_MGD,
     HEAD_PER_PRESSURE,
@@ -11,6 +10,7 @@ from .constants import (
     WATER_POWER,
     WATER_WEIGHT,
 )
+from .sizing import DRIVE, SIZING
 
 __all__ = ["POWER"]
 
@@ -23,14 +23,9 @@ pump, motor, drive, overall = (
 )
 
 LOSSES = "common practice, no source: motor power >= brake power >= water power"
-DRIVE = ("drive_efficiency", "motor_output")
 # With the pump's own efficiency known, the work goes from shaft to wire one machine at a time.
 ONE_BY_ONE = ("pump_efficiency",)
-# A motor that is there already may be larger than its load needs.
-NAMEPLATE = ("motor_size",)
 WIRE = "The motor wastes part of what the wire gives it, so the wire must carry more."
-SIZES = "standard motor sizes: NEMA and IEC ratings, see solver/tables"
-SIZING = "A motor is bought in standard sizes; take the first that carries the load."
 EXTENSION = "Alabama Extension ANR-0548"
 CHAIN = "Univ. of Nebraska CropWatch, Dorn 2008: motor times pump efficiency is wire to water"
 
@@ -50,27 +45,6 @@ def used_twice(expr: Expr, which: str) -> Slip:
         "used_twice",
         expr,
         f"The {which} efficiency went in twice. Each efficiency goes in once.",
-    )
-
-
-def size_for(load: Expr, read=next_motor_size) -> Lookup:
-    """The standard motor for a shaft load, read from the table by `read`."""
-    return Lookup(load, read, "the next standard size at or above", ("hp", "kW"), ("hp", "kW"))
-
-
-def wrong_sizes(load: Expr) -> tuple[Slip, ...]:
-    """One size too small, and one too large."""
-    return (
-        Slip(
-            "rounded_down",
-            size_for(load, largest_motor_below),
-            "This size is under the load, so the motor would run overloaded. Take the next size up.",
-        ),
-        Slip(
-            "one_size_over",
-            size_for(load, second_motor_above),
-            "A smaller standard size already carries this load.",
-        ),
     )
 
 
@@ -204,34 +178,5 @@ POWER = (
         ),
         unless=ONE_BY_ONE,
     ),
-    Formula(
-        "motor_size",
-        size_for(motor_output),
-        SIZES,
-        SIZING,
-        slips=(
-            Slip(
-                "drive_left_out",
-                size_for(brake_power),
-                "The drive is left out. The motor must give what the belts or gears waste too.",
-            ),
-            *wrong_sizes(motor_output),
-        ),
-        unless=NAMEPLATE,
-    ),
-    Formula(
-        "motor_size",
-        size_for(brake_power),
-        SIZES,
-        SIZING,
-        slips=(
-            Slip(
-                "sized_on_input",
-                size_for(brake_power / motor),
-                "A motor's size is what its shaft gives. Its own efficiency does not count here.",
-            ),
-            *wrong_sizes(brake_power),
-        ),
-        unless=(*DRIVE, *NAMEPLATE),
-    ),
+    *SIZING,
 )

@@ -1,0 +1,134 @@
+"""Bills: energy with demand and fixed charges, prices by the hour, and hours moved."""
+
+from ..family import Level
+from .cost_family import numeric
+from .scenes_cost import demand_bill, time_of_use
+
+__all__ = ["BILLS"]
+
+BILLS = (
+    numeric(
+        "bill",
+        "BI",
+        "A bill with energy, demand and fixed charges",
+        "bill",
+        demand_bill,
+        Level(
+            ("energy_cost", "peak_demand", "demand_price", "fixed_charge"),
+            "Energy at {station} cost {energy_cost} this month. The peak was {peak_demand} "
+            "at {demand_price}, and the fixed charge is {fixed_charge}. What is the bill?",
+        ),
+        Level(
+            ("energy", "energy_price", "peak_demand", "demand_price", "fixed_charge"),
+            "The pumps at {station} used {energy} at {energy_price} this month. The peak was {peak_demand} "
+            "at {demand_price}, and the fixed charge is {fixed_charge}. What is the bill?",
+        ),
+        Level(
+            (
+                "input_power",
+                "hours_per_day",
+                "days",
+                "energy_price",
+                "peak_demand",
+                "demand_price",
+                "fixed_charge",
+            ),
+            "{place} draws {input_power} and runs {hours_per_day} for {days}. Energy is "
+            "{energy_price}. The station's peak was {peak_demand} at {demand_price}, and its "
+            "fixed charge is {fixed_charge}. What is the bill?",
+        ),
+    ),
+    numeric(
+        "average_price",
+        "PK",
+        "The average price of a kilowatt-hour",
+        "average_price",
+        demand_bill,
+        Level(
+            ("bill", "energy"),
+            "The month's bill for {station} is {bill}, for {energy}. "
+            "What is the average price of a kilowatt-hour?",
+        ),
+        Level(
+            ("energy", "energy_cost", "demand_charge", "fixed_charge"),
+            "The bill for {station} shows {energy}, which cost {energy_cost}. It adds a demand charge of "
+            "{demand_charge} and a fixed charge of {fixed_charge}. "
+            "What is the average price of a kilowatt-hour?",
+        ),
+        Level(
+            ("energy", "energy_price", "peak_demand", "demand_price", "fixed_charge"),
+            "The pumps at {station} used {energy} at {energy_price} this month. The peak was {peak_demand} "
+            "at {demand_price}, and the fixed charge is {fixed_charge}. "
+            "What is the average price of a kilowatt-hour?",
+        ),
+    ),
+    numeric(
+        "time_of_use_bill",
+        "TU",
+        "A time-of-use bill",
+        "time_of_use_bill",
+        time_of_use,
+        Level(
+            ("on_peak_energy", "off_peak_energy", "on_peak_price", "off_peak_price"),
+            "{place} used {on_peak_energy} on peak at {on_peak_price} and {off_peak_energy} "
+            "off peak at {off_peak_price}. What is the time-of-use bill?",
+        ),
+        Level(
+            (
+                "input_power",
+                "on_peak_hours",
+                "off_peak_hours",
+                "on_peak_price",
+                "off_peak_price",
+            ),
+            "{place} draws {input_power}. This month it ran {on_peak_hours} on peak at "
+            "{on_peak_price} and {off_peak_hours} off peak at {off_peak_price}. "
+            "What is the time-of-use bill?",
+        ),
+        Level(
+            (
+                "brake_power",
+                "motor_efficiency",
+                "on_peak_hours",
+                "off_peak_hours",
+                "on_peak_price",
+                "off_peak_price",
+            ),
+            "The shaft of {place} needs {brake_power}. The motor efficiency is "
+            "{motor_efficiency}. This month it ran {on_peak_hours} on peak at "
+            "{on_peak_price} and {off_peak_hours} off peak at {off_peak_price}. "
+            "What is the time-of-use bill?",
+        ),
+    ),
+    numeric(
+        "shift_saving",
+        "SH",
+        "What moving hours off peak saves",
+        "shift_saving",
+        time_of_use,
+        Level(
+            ("energy_moved", "on_peak_price", "off_peak_price"),
+            "{person} can move {energy_moved} a month off peak at {station}. The price is "
+            "{on_peak_price} on peak and {off_peak_price} off peak. What does the move save?",
+        ),
+        Level(
+            ("input_power", "hours_moved", "on_peak_price", "off_peak_price"),
+            "{place} draws {input_power}. {person} can move {hours_moved} a month off peak. "
+            "The price is {on_peak_price} on peak and {off_peak_price} off peak. "
+            "What does the move save?",
+        ),
+        Level(
+            (
+                "brake_power",
+                "motor_efficiency",
+                "hours_moved",
+                "on_peak_price",
+                "off_peak_price",
+            ),
+            "The shaft of {place} needs {brake_power}. The motor efficiency is "
+            "{motor_efficiency}. {person} can move {hours_moved} a month off peak. The price "
+            "is {on_peak_price} on peak and {off_peak_price} off peak. "
+            "What does the move save?",
+        ),
+    ),
+)

@@ -1,0 +1,72 @@
+"""The standard motor that carries a shaft load, from the published table."""
+
+from ..expression import Expr, Fraction, Known, Lookup
+from ..formula import Formula, Slip
+from ..tables import largest_motor_below, next_motor_size, second_motor_above
+
+__all__ = ["DRIVE", "SIZING"]
+
+brake_power, motor_output = Known("brake_power"), Known("motor_output")
+motor = Fraction(Known("motor_efficiency"))
+
+SOURCE = "standard motor sizes: NEMA and IEC ratings, see solver/tables"
+WHY = "A motor is bought in standard sizes; take the first that carries the load."
+# A motor that is there already may be larger than its load needs.
+NAMEPLATE = ("motor_size",)
+# With a drive between them, the motor gives more than the shaft of the pump takes.
+DRIVE = ("drive_efficiency", "motor_output")
+
+
+def size_for(load: Expr, read=next_motor_size) -> Lookup:
+    """The standard motor for a shaft load, read from the table by `read`."""
+    return Lookup(load, read, "the next standard size at or above", ("hp", "kW"), ("hp", "kW"))
+
+
+def wrong_sizes(load: Expr) -> tuple[Slip, ...]:
+    """One size too small, and one too large."""
+    return (
+        Slip(
+            "rounded_down",
+            size_for(load, largest_motor_below),
+            "This size is under the load, so the motor would run overloaded. Take the next size up.",
+        ),
+        Slip(
+            "one_size_over",
+            size_for(load, second_motor_above),
+            "A smaller standard size already carries this load.",
+        ),
+    )
+
+
+SIZING = (
+    Formula(
+        "motor_size",
+        size_for(motor_output),
+        SOURCE,
+        WHY,
+        slips=(
+            Slip(
+                "drive_left_out",
+                size_for(brake_power),
+                "The drive is left out. The motor must give what the belts or gears waste too.",
+            ),
+            *wrong_sizes(motor_output),
+        ),
+        unless=NAMEPLATE,
+    ),
+    Formula(
+        "motor_size",
+        size_for(brake_power),
+        SOURCE,
+        WHY,
+        slips=(
+            Slip(
+                "sized_on_input",
+                size_for(brake_power / motor),
+                "A motor's size is what its shaft gives. Its own efficiency does not count here.",
+            ),
+            *wrong_sizes(brake_power),
+        ),
+        unless=(*DRIVE, *NAMEPLATE),
+    ),
+)
