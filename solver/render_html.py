@@ -39,7 +39,9 @@ HTML = replace(
 
 def _equation(name: str, *sides: str) -> str:
     """The label of a quantity, and each thing it equals."""
-    equals = "".join(f'<span class="w2w-side">= {side.replace(" - ", " − ")}</span>' for side in sides)
+    equals = "".join(
+        f'<span class="w2w-side">= {side.replace(" - ", " − ")}</span>' for side in sides
+    )
     return f'<span class="w2w-name">{escape(label_of(name))}</span> {equals}'
 
 

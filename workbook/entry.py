@@ -1,0 +1,103 @@
+"""A box for text that is sent by the Enter key or by a button, once, and never by leaving it.
+
+The Enter key arrives before the text it stands under, and a click may overtake the text too. So
+what was asked for waits until the text has come, or until it is clear that none will.
+"""
+
+import asyncio
+from collections.abc import Callable
+
+from ipywidgets import Text
+
+from .controls import AUTO, LABELLED, PAUSE, Panel, classed
+
+__all__ = ["Entry", "Gate"]
+
+ARRIVAL = 0.3  # seconds in which a changed text follows what was pressed
+JUST_NOW = 0.1  # seconds before a click in which the text that it sends came
+
+
+class Gate:
+    """Does `action` once for each press, when the texts it needs are there."""
+
+    def __init__(self, panel: Panel, action: Callable[[], None]):
+        self._clock = panel.clock
+        self._action = action
+        self._fresh = False  # a text changed since the action was last done
+        self._wanted = 0  # which press is waiting; 0 for none
+        self._presses = 0
+        self._changed_at = self._done_at = -PAUSE
+        self.changed = panel.safely(self._changed)
+        self.click = panel.safely(self._click)
+        self.enter = panel.safely(self._wait)
+        self._late = panel.safely(self._no_text_came)
+
+    def _changed(self, _=None) -> None:
+        self._fresh, self._changed_at = True, self._clock()
+        if self._wanted:
+            self._do()
+
+    def _click(self) -> None:
+        if self._fresh and self._clock() - self._changed_at < JUST_NOW:
+            self._do()
+        else:
+            self._wait()
+
+    def _wait(self) -> None:
+        self._presses += 1
+        self._wanted = self._presses
+        again = not self._fresh and self._clock() - self._done_at < PAUSE
+        try:
+            asyncio.get_running_loop().call_later(ARRIVAL, self._late, self._wanted, again)
+        except RuntimeError:  # no loop runs, so nothing can follow
+            self._late(self._wanted, again)
+
+    def _no_text_came(self, press: int, again: bool) -> None:
+        """`again` tells the second click of a double click, or a click right after Enter."""
+        if press != self._wanted:
+            return
+        if again:
+            self._wanted = 0
+        else:
+            self._do()
+
+    def _do(self) -> None:
+        self._wanted, self._fresh = 0, False
+        try:
+            self._action()
+        finally:
+            self._done_at = self._clock()
+
+
+class Entry:
+    """A labelled box. `send` gets its text; `gate` is its own, or one shared by several boxes."""
+
+    def __init__(
+        self, panel: Panel, label: str, send: Callable[[str], None], gate: Gate | None = None
+    ):
+        self.box = Text(description=label, continuous_update=False, style=LABELLED, layout=AUTO)
+        classed(self.box, "w2w-field")
+        self._send, self._sent = send, ""
+        self.gate = gate or Gate(panel, self._press)
+        self.box.on_msg(self._message)
+        self.box.observe(self.gate.changed, "value")
+
+    def _message(self, _, content: dict, buffers) -> None:
+        if content.get("event") == "submit":
+            self.gate.enter()
+
+    def _press(self) -> None:
+        self._sent = self.box.value
+        self._send(self._sent)
+
+    @property
+    def unsent(self) -> str:
+        """What was typed and never sent."""
+        return "" if self.box.value == self._sent else self.box.value.strip()
+
+    def fill(self, text: str) -> None:
+        """Put a text in the box that nobody typed."""
+        self._sent = text
+        self.box.unobserve(self.gate.changed, "value")
+        self.box.value = text
+        self.box.observe(self.gate.changed, "value")

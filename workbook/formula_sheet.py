@@ -1,0 +1,51 @@
+"""The formulas of a chapter: in words, in symbols, with units, the reason and the source."""
+
+from html import escape
+
+from ipywidgets import HTMLMath
+
+from solver.formula import Formula
+from solver.render_html import formula_html, formula_latex, formula_text
+from solver.vocabulary import quantity_named
+
+from .controls import SYSTEMS, Panel, chooser
+
+__all__ = ["FormulaSheet"]
+
+DECIMALS = "An efficiency goes in as a decimal: 82% is 0.82."
+
+
+class FormulaSheet(Panel):
+    """Formulas in US or metric units; the constants and the units follow the choice."""
+
+    def __init__(self, formulas: tuple[Formula, ...]):
+        super().__init__("w2w-formulas")
+        self.formulas = formulas
+        self.sheet = HTMLMath()
+        self.units = chooser("Units", SYSTEMS, self.safely(self._show))
+        self.put(self.units, self.sheet, self.said)
+        self._show(self.units.value)
+
+    def _show(self, units: str) -> None:
+        items = (_item(f, units) for f in self.formulas if units in f.systems)
+        self.sheet.value = f'<p>{DECIMALS}</p><ol class="w2w-steps">{"".join(items)}</ol>'
+
+
+def _item(formula: Formula, units: str) -> str:
+    """One formula; a screen reader hears the symbols as the words."""
+    heard = escape(formula_text(formula, units))
+    return (
+        f'<li><div class="w2w-both">{formula_html(formula, units)}'
+        f'<div class="w2w-symbols" role="img" aria-label="{heard}">'
+        f"${escape(formula_latex(formula, units))}$</div></div>"
+        f'<div class="w2w-why">{escape(formula.why)}</div>'
+        f'<div class="w2w-source">{escape(_units_said(formula, units))}<br>'
+        f"Source: {escape(formula.source)}</div></li>"
+    )
+
+
+def _units_said(formula: Formula, units: str) -> str:
+    """Which unit each quantity is in."""
+    quantities = map(quantity_named, dict.fromkeys((*formula.names[1:], formula.result)))
+    parts = [f"{q.label} in {q.unit(units)}" for q in quantities if q.unit(units)]
+    return f"Units: {', '.join(parts)}."

@@ -1,0 +1,125 @@
+"""What a panel shows, as HTML: the problem, its hints, its solution, what became of an answer."""
+
+from collections.abc import Iterable
+from html import escape
+
+from solver import Case
+from solver.render import given_rows, label_of
+from solver.render_html import rule_html, step_html
+from solver.vocabulary import quantity_named
+
+from .controls import say
+from .practice import Practice, Reply
+
+__all__ = [
+    "answer_label",
+    "chain",
+    "hints",
+    "problem",
+    "rows",
+    "said_of",
+    "solution",
+    "steps",
+]
+
+
+def answer_label(case: Case) -> str:
+    """What the answer box asks for, with the unit."""
+    if case.choices:
+        return f"Your answer: the number of your choice, 1 to {len(case.choices)}"
+    asked = f"Your answer: {quantity_named(case.asked).label}"
+    return f"{asked}, in {_unit_in_words(case.unit)}" if case.unit else asked
+
+
+def _unit_in_words(unit: str) -> str:
+    return {"$": "dollars", "%": "percent"}.get(unit, unit)
+
+
+def rows(pairs: Iterable[tuple[str, str]], caption: str) -> str:
+    """Quantities and their values as a small table."""
+    body = "".join(
+        f'<tr><th scope="row">{escape(label)}</th><td>{escape(value)}</td></tr>'
+        for label, value in pairs
+    )
+    if not body:
+        return ""
+    return (
+        f'<table class="w2w-givens"><caption>{escape(caption)}</caption>'
+        f"<tbody>{body}</tbody></table>"
+    )
+
+
+def problem(case: Case) -> str:
+    """The title, the question, the givens, and the choices of a judgement."""
+    choices = "".join(f"<li>{escape(choice)}</li>" for choice in case.choices)
+    listed = f'<ol class="w2w-choices">{choices}</ol>' if choices else ""
+    return (
+        f"<h3>{escape(case.family.title)}</h3>"
+        f'<p class="w2w-question">{escape(case.question)}</p>'
+        f"{rows(given_rows(case.given, case.units), 'What is given')}{listed}"
+    )
+
+
+def said_of(case: Case, reply: Reply) -> str:
+    """What became of an answer: how it was read, what to look at and where, and the try."""
+    verdict = reply.verdict
+    read = f"Read as {verdict.echo}." if verdict.echo else ""
+    where = chain(case, verdict.mistake) if verdict.status == "mistake" else ""
+    return say(verdict.status, read, _after_state(verdict.says), html=where, foot=reply.note)
+
+
+def _after_state(says: str) -> str:
+    """The solver's sentence without the word that the state above it says already."""
+    for opening, instead in (
+        ("Right: ", "The worked answer is "),
+        ("Right. ", ""),
+        ("Not yet: ", ""),
+    ):
+        if says.startswith(opening):
+            rest = instead + says.removeprefix(opening)
+            return rest[:1].upper() + rest[1:]
+    return says
+
+
+def chain(case: Case, mistake: str | None) -> str:
+    """The steps of a problem in a row, with the one to look at marked."""
+    names = [step.name for step in case.steps]
+    place = (mistake or "").partition(".")[0]
+    if len(names) < 2 or place not in names:
+        return ""
+    items = "".join(
+        f'<li class="w2w-here">{escape(label_of(name))} <b>← look here</b></li>'
+        if name == place
+        else f"<li>{escape(label_of(name))}</li>"
+        for name in names
+    )
+    return f'<ol class="w2w-chain" aria-label="The steps of this problem">{items}</ol>'
+
+
+def hints(practice: Practice) -> str:
+    """The rules that hints have shown; a screen reader speaks the newest."""
+    shown = practice.hinted
+    if not shown:
+        return ""
+    total = len(practice.case.steps)
+    items = []
+    for number, step in enumerate(shown, 1):
+        head = f'<p class="w2w-want">Hint {number} of {total}: {escape(label_of(step.name))}</p>'
+        item = head + rule_html(step, practice.units)
+        spoken = ' role="status"' * (number == len(shown))
+        items.append(f"<li><div{spoken}>{item}</div></li>")
+    return f'<ol class="w2w-hints">{"".join(items)}</ol>'
+
+
+def steps(case: Case, count: int | None = None) -> str:
+    """The worked steps, or the first of them."""
+    items = "".join(
+        step_html(number, step, case.known, case.given, case.units)
+        for number, step in enumerate(case.steps[:count], 1)
+    )
+    return f'<ol class="w2w-steps">{items}</ol>'
+
+
+def solution(case: Case) -> str:
+    """The worked solution with its heading."""
+    return f'<h4><span role="status">The worked solution</span></h4>{steps(case)}'

@@ -1,0 +1,159 @@
+"""A learner at one problem after another: what is asked, what was tried, what is shown.
+
+There are no widgets here; card.py shows what this holds.
+"""
+
+import secrets
+from collections.abc import Callable, Sequence
+from typing import NamedTuple
+
+from solver import Case, Family, Verdict, case_from_code, draw, grade
+from solver.case import Step
+
+__all__ = ["MIXED", "Practice", "Reply", "Try", "ordinal"]
+
+MIXED = "mixed"
+SEEDS = 100_000  # five figures at most keep a code short enough to read out
+ORDINALS = ("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth")
+
+
+class Try(NamedTuple):
+    """One counted try: the problem, what was typed, its verdict, and the help seen before it."""
+
+    case: Case
+    text: str
+    verdict: Verdict
+    number: int
+    hints: int
+
+
+class Reply(NamedTuple):
+    """The verdict on an answer, and a sentence on whether it was counted."""
+
+    verdict: Verdict
+    counted: bool
+    note: str
+
+
+def ordinal(number: int) -> str:
+    """The place of a try in words.
+
+    >>> ordinal(2), ordinal(9)
+    ('second', 'number 9')
+    """
+    return ORDINALS[number - 1] if number <= len(ORDINALS) else f"number {number}"
+
+
+class Practice:
+    """Problems of some families, one at a time.
+
+    `pick(n)` gives a whole number from 0 to n - 1 by chance. `on_try` hears of each counted try.
+    """
+
+    def __init__(
+        self,
+        families: Sequence[Family],
+        pick: Callable[[int], int] = secrets.randbelow,
+        on_try: Callable[[Try], None] | None = None,
+    ):
+        self.families = tuple(families)
+        self.opened: tuple[Family, ...] = ()
+        self.pick, self.on_try = pick, on_try
+        self.kind, self.level, self.units = self.families[0].name, 1, "us"
+        self._show(self._drawn())
+
+    @property
+    def kinds(self) -> list[tuple[str, str]]:
+        """Every kind of problem to choose from: what it is called, and its name."""
+        mixed = [("All kinds, mixed", MIXED)] if len(self.families) > 1 else []
+        return [(f.title, f.name) for f in (*self.families, *self.opened)] + mixed
+
+    @property
+    def levels(self) -> range:
+        """The levels of the kind chosen."""
+        return range(1, max(len(family.levels) for family in self._chosen()) + 1)
+
+    @property
+    def hinted(self) -> tuple[Step, ...]:
+        """The steps whose rule a hint has shown."""
+        return self.case.steps[: self.hints]
+
+    def _chosen(self) -> list[Family]:
+        if self.kind == MIXED:
+            return list(self.families)
+        return [f for f in (*self.families, *self.opened) if f.name == self.kind]
+
+    def _drawn(self, before: Case | None = None) -> Case:
+        """A problem as chosen, of another family or with another seed than the one before."""
+        able = [family for family in self._chosen() if len(family.levels) >= self.level]
+        other = [family for family in able if before and family != before.family] or able
+        family = other[self.pick(len(other))]
+        seed = self.pick(SEEDS)
+        if before and seed == before.seed:
+            seed = (seed + 1) % SEEDS
+        return draw(family, seed, self.units, self.level)
+
+    def _show(self, case: Case) -> None:
+        self.case = case
+        self.tries = self.hints = 0
+        self.solved = self.solution = False
+        self._answers: set[float] = set()
+
+    def new(self) -> None:
+        """Another problem of the same kind, level and units."""
+        self._show(self._drawn(self.case))
+
+    def choose(self, *, kind: str = "", level: int = 0, units: str = "") -> None:
+        """Another kind, level or units, and a problem that fits. The level stays where it can."""
+        self.kind = kind or self.kind
+        self.level = min(level or self.level, self.levels[-1])
+        self.units = units or self.units
+        self.new()
+
+    def open(self, code: str) -> None:
+        """Show the problem of a code. BadCode leaves the present problem as it is."""
+        case = case_from_code(code)
+        if case == self.case:
+            return
+        ours = case.family in self.families
+        if not ours and case.family not in self.opened:
+            self.opened = (*self.opened, case.family)
+        if self.kind != MIXED or not ours:
+            self.kind = case.family.name
+        self.level, self.units = case.level, case.units
+        self._show(case)
+
+    def answer(self, text: str) -> Reply:
+        """Grade an answer. What cannot be read, and what was answered before, does not count."""
+        verdict = grade(self.case, text)
+        note = self._why_uncounted(verdict)
+        if note:
+            return Reply(verdict, False, note)
+        self._answers.add(verdict.value)
+        self.tries += 1
+        self.solved = verdict.status == "right"
+        if self.on_try:
+            self.on_try(Try(self.case, text, verdict, self.tries, self.hints))
+        return Reply(verdict, True, f"This was your {ordinal(self.tries)} try.")
+
+    def _why_uncounted(self, verdict: Verdict) -> str:
+        if not verdict.counts:
+            return "This was not counted as a try."
+        if verdict.value in self._answers:
+            return "You gave this answer before, so it is not counted again."
+        if self.solved:
+            return "You have the right answer already, so this is not counted."
+        if self.solution:
+            return "The worked solution has been shown, so this is not counted."
+        return ""
+
+    def hint(self) -> bool:
+        """Show the rule of one more step; False when every step is shown already."""
+        if self.hints == len(self.case.steps):
+            return False
+        self.hints += 1
+        return True
+
+    def reveal(self) -> None:
+        """The worked solution has been shown."""
+        self.solution = True

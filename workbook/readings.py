@@ -1,0 +1,88 @@
+"""A reader's own readings: which boxes to offer, what was typed, and what comes of it.
+
+There are no widgets here; own_numbers.py shows what this says.
+"""
+
+from collections.abc import Collection, Iterable, Mapping
+from typing import NamedTuple
+
+from solver import Unreadable
+from solver.formula import Formula
+from solver.formulas import FORMULAS
+from solver.reading import read
+from solver.vocabulary import Quantity, quantity_named
+from solver.work import Work, work
+
+__all__ = ["Result", "label_with_unit", "nearest", "work_readings"]
+
+AT_FIRST = 10  # boxes shown before any is asked for, where the nearest are not more
+
+
+class Result(NamedTuple):
+    """What came of the readings: a state for controls.say, sentences, what was read, the work."""
+
+    state: str
+    sentences: tuple[str, ...]
+    read: tuple[tuple[str, str], ...] = ()
+    found: Work | None = None
+
+
+def label_with_unit(quantity: Quantity, units: str) -> str:
+    """What a box asks for, such as "Flow, in gpm"."""
+    label = quantity.label[0].upper() + quantity.label[1:]
+    unit = quantity.unit(units)
+    return f"{label}, in {unit}" if unit else label
+
+
+def nearest(find: str, among: Collection[str], formulas: Iterable[Formula] = FORMULAS) -> list[str]:
+    """The quantities the fewest formulas away from `find`, in the order of `among`.
+
+    Those of one distance come together, for half the legs of a motor are no help.
+    """
+    near, kept = {find}, []
+    while True:
+        near |= {n for f in formulas if near & set(f.names) for n in f.names}
+        wider = [name for name in among if name in near and name != find]
+        if len(wider) == len(kept) or (kept and len(wider) > AT_FIRST):
+            return kept
+        kept = wider
+
+
+def work_readings(texts: Mapping[str, str], find: str, units: str) -> Result:
+    """Work `find` from what was typed, by the names of quantities; empty boxes are left out."""
+    values, shown, refused = {}, [], []
+    for name, text in texts.items():
+        quantity = quantity_named(name)
+        if not text.strip():
+            continue
+        try:
+            got = read(text, quantity.unit(units), bare_fraction=quantity.is_efficiency)
+        except Unreadable as refusal:
+            refused.append(f"{quantity.label.capitalize()}: {refusal}")
+            continue
+        values[name] = got.value
+        shown.append((quantity.label, got.echo))
+    if refused:
+        return Result("unreadable", tuple(refused), tuple(shown))
+    if not values:
+        return Result("missing", ("Type one reading or more, then work it out.",))
+    return _worked(work(values, find, units), tuple(shown))
+
+
+def _worked(found: Work, shown: tuple) -> Result:
+    says = found.says if found.answer is not None else missing_said(found)
+    sentences = (says, *found.contradictions, *found.notices)
+    if found.contradictions:
+        return Result("contradiction", sentences, shown, found)
+    if found.answer is None:
+        return Result("missing", sentences, shown, found)
+    return Result("notice" if found.notices else "worked", sentences, shown, found)
+
+
+def missing_said(found: Work) -> str:
+    """Which readings would unlock the answer, in the reader's words."""
+    asked = quantity_named(found.find).label
+    if not found.missing:
+        return f"No formula here gives the {asked} from these readings. Measure it."
+    ways = [" and the ".join(quantity_named(n).label for n in names) for names in found.missing]
+    return f"The {asked} cannot be worked yet. Add the {', or the '.join(ways)}."
