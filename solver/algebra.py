@@ -1,7 +1,7 @@
 """Turning an expression round, and turning it into a function of the known values."""
 
 from collections.abc import Callable, Mapping
-from math import fsum
+from math import fsum, pow
 from operator import itemgetter
 
 from .errors import BadDefinition
@@ -85,7 +85,7 @@ def compiled(expr: Expr, units: str, instead: Mapping[Constant, float] | None = 
             add, take = inner[: len(plus)], inner[len(plus) :]
             return lambda v: fsum([*(f(v) for f in add), *(-f(v) for f in take)])
         case Power(_, exponent):
-            return lambda v, base=inner[0]: base(v) ** exponent
+            return lambda v, base=inner[0]: pow(base(v), exponent)
         case Fraction(_):
             return lambda v, of=inner[0]: of(v) / 100
         case Percent(_):

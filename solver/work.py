@@ -6,7 +6,8 @@ other, or break a limit, that is said too.
 
 from collections.abc import Iterator, Mapping
 from difflib import get_close_matches
-from math import isclose
+from itertools import islice
+from math import isclose, isfinite, prod, sqrt
 from typing import NamedTuple
 
 from .algebra import compiled
@@ -23,6 +24,7 @@ from .vocabulary import QUANTITIES, Quantity, quantity_named
 __all__ = ["Work", "work"]
 
 AGREE = 0.03  # readings a few percent apart are only rounded; more is a contradiction
+HAIR = 1e-6
 MOST_HINTS = 4
 
 
@@ -61,9 +63,9 @@ def work(given: Mapping[str, str | float], find: str, units: str = "us") -> Work
     asked = _named(find)
     values = {name: _value(_named(name), value, units) for name, value in given.items()}
     claimed = values.pop(find, None)
-    known, links = _all_that_follows(values, units)
+    known, links, faults = _all_that_follows(values, units)
     problems = [
-        *_broken_limits(values | known, units),
+        *(list(_broken_limits(values, units)) or _broken_limits(known, units)),
         *_disagreements(values, known, links, units),
     ]
     if find in known:
@@ -72,9 +74,12 @@ def work(given: Mapping[str, str | float], find: str, units: str = "us") -> Work
         problems += _disagreement(asked, claimed, known[find], units)
         says = f"The {asked.label} is {_shown(known[find], asked, units)}."
         answer, missing = known[find], ()
+    elif fault := _fault_on_the_way(tuple(values), find, faults, units):
+        answer, steps, missing = None, (), ()
+        says = f"The {asked.label} cannot be worked: {fault}."
     else:
         answer, steps = None, ()
-        missing = _what_would_unlock(tuple(values), find, units)
+        missing = _what_would_unlock(values, find, units)
         says = _missing_says(asked, missing)
     shown = {name: known[name] for name in (*values, *(step.name for step in steps))}
     notices = tuple(_unusual(shown, units))
@@ -102,20 +107,42 @@ def _value(quantity: Quantity, value: str | float, units: str) -> float:
     return reading.value
 
 
-def _all_that_follows(
-    values: Mapping[str, float], units: str
-) -> tuple[dict[str, float], dict[str, Link]]:
+class _Followed(NamedTuple):
+    """What follows from a reader's numbers, by which links, and what cannot be worked and why."""
+
+    known: dict[str, float]
+    links: dict[str, Link]
+    faults: dict[str, str]
+
+
+def _all_that_follows(values: Mapping[str, float], units: str) -> _Followed:
     """Every quantity that can be worked; one whose arithmetic fails is left out."""
-    known, links = dict(values), {}
+    known, links, faults = dict(values), {}, {}
     for name, link in reachable(values, FORMULAS, units).items():
         if link is None or not all(n in known for n in names(link.expr)):
             continue
         try:
-            known[name] = compiled(link.expr, units)(known)
-        except (ArithmeticError, SolverError):
-            continue
-        links[name] = link
-    return known, links
+            value = compiled(link.expr, units)(known)
+        except SolverError as refusal:
+            faults[name] = str(refusal)
+        except (ArithmeticError, ValueError):
+            faults[name] = "its formula would divide by zero, or take the root of less than zero"
+        else:
+            if isfinite(value):
+                known[name], links[name] = value, link
+            else:
+                faults[name] = "the readings are far too large"
+    return _Followed(known, links, faults)
+
+
+def _fault_on_the_way(
+    given: tuple[str, ...], find: str, faults: Mapping[str, str], units: str
+) -> str | None:
+    """Why the arithmetic towards `find` fails, where there is a chain that leads to it."""
+    if not faults or find not in reachable(given, FORMULAS, units):
+        return None
+    chain = find_plan(given, find, FORMULAS, units).links
+    return next((faults[link.target] for link in chain if link.target in faults), None)
 
 
 def _shown(value: float, quantity: Quantity, units: str) -> str:
@@ -123,10 +150,15 @@ def _shown(value: float, quantity: Quantity, units: str) -> str:
     return with_unit(figures(value, unit), unit)
 
 
+def _possible(value: float, quantity: Quantity) -> bool:
+    """Whether a value keeps its limits; the last digits of a float do not count."""
+    return quantity.least - HAIR <= value <= quantity.most + HAIR
+
+
 def _broken_limits(known: Mapping[str, float], units: str) -> Iterator[str]:
     for name, value in known.items():
         quantity = quantity_named(name)
-        if quantity.least <= value <= quantity.most:
+        if _possible(value, quantity):
             continue
         says = f"The {quantity.label} comes to {_shown(value, quantity, units)}."
         if value > quantity.most and quantity.is_efficiency:
@@ -157,7 +189,7 @@ def _disagreements(
 def _applies(formula: Formula, values: Mapping, known: Mapping, units: str) -> bool:
     return (
         units in formula.systems
-        and not set(formula.unless) & set(values)
+        and not {*values, formula.result} & set(formula.unless)
         and all(name in known for name in formula.names)
     )
 
@@ -174,7 +206,7 @@ def _unusual(known: Mapping[str, float], units: str) -> Iterator[str]:
     for name, value in known.items():
         quantity = quantity_named(name)
         low, high = quantity.usual(units)
-        if not low <= value <= high and quantity.least <= value <= quantity.most:
+        if not low <= value <= high and _possible(value, quantity):
             yield (
                 f"A {quantity.label} of {_shown(value, quantity, units)} is unusual. Most are "
                 f"{_shown(low, quantity, units)} to {_shown(high, quantity, units)} "
@@ -183,9 +215,10 @@ def _unusual(known: Mapping[str, float], units: str) -> Iterator[str]:
 
 
 def _what_would_unlock(
-    given: tuple[str, ...], find: str, units: str
+    values: Mapping[str, float], find: str, units: str
 ) -> tuple[tuple[str, ...], ...]:
     """Sets of quantities, the smallest first, any of which would make `find` workable."""
+    given = tuple(values)
     found = reachable(given, FORMULAS, units)
     direct = []
     for formula in FORMULAS:
@@ -193,13 +226,18 @@ def _what_would_unlock(
             lacking = tuple(n for n in formula.names if n != find and n not in found)
             if lacking and lacking not in direct:
                 direct.append(lacking)
-    single = [s for s in direct if len(s) == 1] + [
-        (name,)
-        for name in QUANTITIES
-        if name not in found and name != find and find in reachable((*given, name), FORMULAS, units)
-    ]
-    best = list(dict.fromkeys(single)) or sorted(direct, key=len)
-    return tuple(best[:MOST_HINTS])
+    single = [(name,) for name in QUANTITIES if name not in found and name != find]
+    ways = dict.fromkeys(sorted((*direct, *single), key=len))
+    fitting = (way for way in ways if _unlocks(way, values, find, units))
+    return tuple(islice(fitting, MOST_HINTS))
+
+
+def _unlocks(way: tuple[str, ...], values: Mapping[str, float], find: str, units: str) -> bool:
+    """Whether usual values of these quantities, added to those given, give `find`."""
+    if find not in reachable((*values, *way), FORMULAS, units):
+        return False
+    usual = {name: sqrt(prod(quantity_named(name).usual(units))) for name in way}
+    return find in _all_that_follows({**values, **usual}, units).known
 
 
 def _missing_says(asked: Quantity, missing: tuple[tuple[str, ...], ...]) -> str:

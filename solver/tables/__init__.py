@@ -59,6 +59,11 @@ def motor_sizes(units: str) -> tuple[float, ...]:
     return tuple(motor.size for motor in motors(units))
 
 
+def _place(sizes: tuple[float, ...], load: float) -> int:
+    """Where a load stands among the sizes; 30 hp and a float's last digit is 30 hp."""
+    return bisect_left(sizes, load * (1 - 1e-9))
+
+
 def next_motor_size(load: float, units: str) -> float:
     """The smallest standard motor that carries `load` (hp | kW).
 
@@ -66,7 +71,7 @@ def next_motor_size(load: float, units: str) -> float:
     50.0
     """
     sizes = motor_sizes(units)
-    where = bisect_left(sizes, load)
+    where = _place(sizes, load)
     if where == len(sizes):
         raise NotSolvable(
             f"a load of {load:.4g} is above {sizes[-1]:g}, the largest motor of the table: "
@@ -78,13 +83,13 @@ def next_motor_size(load: float, units: str) -> float:
 def largest_motor_below(load: float, units: str) -> float:
     """The largest standard motor under `load`: too small, and a usual mistake."""
     sizes = motor_sizes(units)
-    return sizes[max(bisect_left(sizes, load) - 1, 0)]
+    return sizes[max(_place(sizes, load) - 1, 0)]
 
 
 def second_motor_above(load: float, units: str) -> float:
     """One size more than `load` needs."""
     sizes = motor_sizes(units)
-    return sizes[min(bisect_left(sizes, load) + 1, len(sizes) - 1)]
+    return sizes[min(_place(sizes, load) + 1, len(sizes) - 1)]
 
 
 def derating_factor(unbalance: float, units: str) -> float:
