@@ -1,5 +1,7 @@
 """The panel for a reader's own readings: choose what to find, type what is known, see the work."""
 
+from html import escape
+
 from ipywidgets import HTML, Box
 
 from solver.render_html import step_html
@@ -8,7 +10,7 @@ from solver.vocabulary import Quantity, quantity_named
 from .controls import SYSTEMS, Panel, button, chooser, classed, say
 from .entry import Entry, Gate
 from .fragments import rows
-from .readings import Result, label_with_unit, nearest, work_readings
+from .readings import Result, label_with_unit, nearest, ways_to, work_readings
 
 __all__ = ["OwnNumbers"]
 
@@ -87,8 +89,15 @@ class OwnNumbers(Panel):
         if new:
             self.added += sorted(new)
             self._lay_out()
-        self.said.value = say(result.state, *result.sentences)
+        self.said.value = say(result.state, *result.sentences, html=ways_html(result))
         self.work.value = work_html(result)
+
+
+def ways_html(result: Result) -> str:
+    """The ways to the answer, where there are several."""
+    ways = ways_to(result.found) if result.found else []
+    items = "".join(f"<li>the {escape(way)}</li>" for way in ways)
+    return f"<ul>{items}</ul>" if len(ways) > 1 else ""
 
 
 def work_html(result: Result) -> str:

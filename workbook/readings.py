@@ -10,10 +10,10 @@ from solver import Unreadable
 from solver.formula import Formula
 from solver.formulas import FORMULAS
 from solver.reading import read
-from solver.vocabulary import Quantity, quantity_named
+from solver.vocabulary import QUANTITIES, Quantity, quantity_named
 from solver.work import Work, work
 
-__all__ = ["Result", "label_with_unit", "nearest", "work_readings"]
+__all__ = ["Result", "label_with_unit", "nearest", "ways_to", "work_readings"]
 
 AT_FIRST = 10  # boxes shown before any is asked for, where the nearest are not more
 
@@ -80,9 +80,17 @@ def _worked(found: Work, shown: tuple) -> Result:
 
 
 def missing_said(found: Work) -> str:
-    """Which readings would unlock the answer, in the reader's words."""
+    """That the answer cannot be worked yet, and where a way is plain, the way."""
     asked = quantity_named(found.find).label
-    if not found.missing:
+    ways = ways_to(found)
+    if not ways:
         return f"No formula here gives the {asked} from these readings. Measure it."
-    ways = [" and the ".join(quantity_named(n).label for n in names) for names in found.missing]
-    return f"The {asked} cannot be worked yet. Add the {', or the '.join(ways)}."
+    add = f"Add the {ways[0]}." if len(ways) == 1 else "Add what one of these lines says:"
+    return f"The {asked} cannot be worked yet. {add}"
+
+
+def ways_to(found: Work) -> list[str]:
+    """The readings that would unlock the answer, one way a line, in the reader's words."""
+    sets = dict.fromkeys(frozenset(names) for names in found.missing)
+    ordered = [[n for n in QUANTITIES if n in names] for names in sets]
+    return [" and the ".join(quantity_named(n).label for n in names) for names in ordered]
