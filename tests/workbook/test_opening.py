@@ -176,8 +176,7 @@ def test_a_marked_notebook_with_other_code_does_not_run(other, page, name):
     trace = other.folder / "it-ran.txt"
     write_page(other.folder / name, code("bad", f"open({str(trace)!r}, 'w').close()"))
     page.goto(other.url(name))
-    page.locator(".jp-CodeCell").first.wait_for(timeout=60_000)
-    time.sleep(3)  # a page of ours runs within this of being shown
+    page.locator('[data-wire-to-water="other"]').wait_for(timeout=60_000)
     assert page.locator(".wtw-strip").count() == 0
     assert not trace.exists()
 
@@ -186,8 +185,7 @@ def test_a_copy_of_our_page_in_another_folder_does_not_run(other, page):
     (other.folder / "got").mkdir()
     shutil.copy(other.folder / NEXT, other.folder / "got" / NEXT)
     page.goto(other.url(f"got/{NEXT}"))
-    page.locator(".jp-CodeCell").first.wait_for(timeout=60_000)
-    time.sleep(3)
+    page.locator('[data-wire-to-water="other"]').wait_for(timeout=60_000)
     assert page.locator(".wtw-strip").count() == 0
 
 

@@ -98,7 +98,9 @@
   async function openPage(app, panel, shipped) {
     await panel.context.ready;
     const { context, content, sessionContext } = panel;
-    if (!isMarked(context.model) || !isOurs(context, shipped)) return;
+    const ours = isMarked(context.model) && isOurs(context, shipped);
+    panel.node.dataset.wireToWater = ours ? "page" : "other";
+    if (!ours) return;
     const { NotebookActions } = await borrow("@jupyterlab/notebook");
     const { Widget } = await borrow("@lumino/widgets");
 
