@@ -20,13 +20,18 @@ from workbook import child
 
 pytestmark = pytest.mark.browser
 
-START, NEXT = "00-start-here.ipynb", "01-horsepower.ipynb"
+START, NEXT, CRASH = "00-start-here.ipynb", "01-horsepower.ipynb", "02-crash.ipynb"
 PLUMBING = """# This line shows the card.
 import ipywidgets
 answer = ipywidgets.Text(description="Answer", continuous_update=False)
 echo = ipywidgets.HTML("Nothing yet")
 answer.observe(lambda change: setattr(echo, "value", "Read: " + change["new"]), "value")
 ipywidgets.VBox([answer, echo])"""
+CRASHES = """# A button that ends the program behind the page.
+import ipywidgets, os
+button = ipywidgets.Button(description="Crash")
+button.on_click(lambda _: os._exit(1))
+button"""
 TELLS_WHERE = "# Where the workbook comes from.\nimport workbook\nprint(workbook.__file__)"
 
 
@@ -66,6 +71,7 @@ def project(root, tmp_path_factory):
     last = code("last", "40 + 2", hidden=False)
     title = words("title", "# Horsepower")
     write_page(chapters / NEXT, title, code("where", TELLS_WHERE), *paragraphs, last)
+    write_page(chapters / CRASH, words("title", "# Crash"), code("crash", CRASHES))
     return copy
 
 
@@ -152,7 +158,18 @@ def test_single_keys_do_not_cut_the_page_to_pieces(served, page):
     assert page.get_by_role("heading", name="Start here").is_visible()
 
 
-def test_a_page_can_be_started_again_after_its_kernel_is_gone(served, page):
+def test_a_page_whose_program_ended_says_so_and_can_be_started_again(served, page):
+    served.open(page, CRASH)
+    page.get_by_role("button", name="Crash").click()
+    page.locator('.wtw-strip[data-state="stopped"]').wait_for(timeout=60_000)
+    shown(page, "This page has stopped. Choose Start this page again.")
+    page.locator(".jp-Dialog button.jp-mod-accept").click()
+    page.get_by_role("button", name="Start this page again").click()
+    page.locator('.wtw-strip[data-state="ready"]').wait_for(timeout=60_000)
+    assert page.get_by_role("button", name="Crash").is_visible()
+
+
+def test_a_page_that_is_started_again_is_as_new(served, page):
     served.open(page)
     page.get_by_label("Answer").fill("first")
     page.get_by_label("Answer").press("Enter")
