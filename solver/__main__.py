@@ -145,4 +145,6 @@ _COMMANDS = {
 }
 
 if __name__ == "__main__":
+    for stream in (sys.stdout, sys.stderr):
+        stream.reconfigure(encoding="utf-8")  # × and ≥ are in no code page of Windows' pipes
     sys.exit(main())
