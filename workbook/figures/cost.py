@@ -33,16 +33,15 @@ def view(values: Values, units: str) -> View:
     powers = (known["input_power"], known["new_input_power"], abs(known["saved_power"]))
     bills = [billed(power, values, units) for power in powers]
     days = f"{values['days']:g} day{'s' * (values['days'] != 1)}"
-    named = (("Power", "input_power"), (f"Energy in {days}", "energy"), ("Cost", "energy_cost"))
-    rows = tuple((label, *(shown(bill, name, units) for bill in bills)) for label, name in named)
-    now, new, changed = rows[-1][1:]
-    headline = f"{days} cost {now} now, and {new} with the other pump. {change}: {changed}."
-    columns = ("", "Now", "Other pump", change)
-    told = ". ".join(
-        f"{label}: " + ", ".join(map(" ".join, zip(columns[1:], cells, strict=True)))
-        for label, *cells in rows
+    rows = tuple(
+        (label, *(shown(bill, name, units) for name in ("input_power", "energy", "energy_cost")))
+        for label, bill in zip(("Now", "Other pump", change), bills, strict=True)
     )
+    now, new, changed = (row[-1] for row in rows)
+    headline = f"{days} cost {now} now, and {new} with the other pump. {change}: {changed}."
+    told = ". ".join(f"{row[0]}: {', '.join(row[1:])}" for row in rows)
     alt = f"Kilowatts against hours a day, for {values['hours_per_day']:g} hours. {told}."
+    columns = ("", "Power", f"Energy in {days}", "Cost")
     return View(headline, alt, columns, rows, known, units)
 
 
@@ -52,11 +51,10 @@ def draw(axes: "Axes", view: View) -> None:
     hours, now, new, saved = (
         known[name] for name in ("hours_per_day", "input_power", "new_input_power", "saved_power")
     )
-    heads, powers = view.columns, view.rows[0]
-    labels = [f"{head.lower()} {power}" for head, power in zip(heads, powers, strict=True)]
-    axes.bar(0, new, hours, align="edge", color="C0", label=labels[2])
-    axes.bar(0, saved, hours, new, align="edge", color="C1", hatch="////", label=labels[3])
-    axes.step((0, hours, hours), (now, now, 0), color="C2", linewidth=3, label=labels[1])
+    labels = [f"{label.lower()} {power}" for label, power, *_ in view.rows]
+    axes.bar(0, new, hours, align="edge", color="C0", label=labels[1])
+    axes.bar(0, saved, hours, new, align="edge", color="C1", hatch="////", label=labels[2])
+    axes.step((0, hours, hours), (now, now, 0), color="C2", linewidth=3, label=labels[0])
     axes.set(xlim=(0, 24), xticks=range(0, 25, 4), ylim=(0, None))
     axes.set(xlabel="Hours a day (each area: kWh a day)", ylabel="Kilowatts")
     axes.locator_params(axis="y", nbins=5, steps=[1, 2, 5, 10])

@@ -2,49 +2,49 @@
 
 from html import escape
 
-from ipywidgets import HTML, Box, Dropdown, FloatSlider, IntSlider, VBox, Widget
+from ipywidgets import HTML, Box, FloatSlider, IntSlider
 
 from solver.units import convert
 from solver.vocabulary import quantity_named
 
+from ..controls import Panel, chooser, classed
 from .ink import picture
 from .view import Figure, Slide, View
 
 __all__ = ["Explorer"]
 
-SYSTEMS = {"us": "US units", "si": "Metric units"}
+SYSTEMS = [("US units", "us"), ("Metric units", "si")]
 NO_PICTURE = (
     "The picture needs matplotlib, which is not installed here. The table has every number."
 )
-# Sizes in em follow the reader's letters; colours are the page's own.
+# What only figures have; look.css has the rest.
 LOOK = """<style>
-.w2w-figure { max-width: 66em; overflow: visible; color: var(--jp-ui-font-color1, #1b1b1b); }
-.w2w-figure .widget-html-content, .w2w-figure .widget-label, .w2w-figure .widget-readout,
-.w2w-figure select { font-size: var(--jp-content-font-size1, 14px); line-height: 1.5; }
-.w2w-figure h3 { margin: 0.3em 0; }
-.w2w-figure p { margin: 0.5em 0; }
-.w2w-sliders { display: grid; gap: 0.2em 2em; overflow: visible;
-  grid-template-columns: repeat(auto-fill, minmax(min(100%, 16em), 1fr)); }
-.w2w-sliders .widget-hslider { width: auto; height: auto; margin: 2px; flex-wrap: wrap;
+.w2w-panel .w2w-sliders { display: grid; gap: 0.3em 2em; overflow: visible;
+  grid-template-columns: repeat(auto-fill, minmax(min(100%, 13em), 1fr)); }
+.w2w-sliders .widget-hslider { width: auto; height: auto; margin: 0; flex-wrap: wrap;
   align-items: center; }
-.w2w-sliders .widget-label { flex: 1 0 100%; max-width: none; text-align: left; white-space: normal; }
+.w2w-sliders .widget-label, .w2w-sliders .widget-readout { font: inherit; color: inherit; }
+.w2w-sliders .widget-label { flex: 1 0 100%; max-width: none; height: auto; text-align: left;
+  white-space: normal; }
 .w2w-sliders .widget-hslider .slider-container { flex: 1 1 8em; }
-.w2w-sliders .widget-hslider .noUi-handle { background: var(--jp-ui-font-color1, #1b1b1b);
-  border-color: var(--jp-layout-color1, #fff); }
 .w2w-sliders .widget-hslider .noUi-target { background: var(--jp-ui-font-color3, #888); }
-.w2w-sliders .widget-readout { margin: 0 0 0 1em; }
-.w2w-beside { display: flex; flex-wrap: wrap; gap: 0.6em 2em; overflow: visible; }
-.w2w-beside .w2w-drawn { flex: 0 1 440px; min-width: min(100%, 330px); }
-.w2w-beside .w2w-told { flex: 1 1 18em; max-width: 26em; }
-.w2w-picture { display: block; width: 100%; height: auto; }
-.w2w-picture text { font-family: var(--jp-ui-font-family, sans-serif) !important; }
-.w2w-table { border-collapse: collapse; width: 100%; }
-.w2w-table caption { text-align: left; padding: 0.3em 0; font-weight: bold; }
-.w2w-table th, .w2w-table td { padding: 0.3em 0; text-align: right; font-weight: normal;
-  border-bottom: 1px solid var(--jp-border-color1, #888); }
-.w2w-table th + td, .w2w-table td + td, .w2w-table thead * + th { padding-left: 0.9em; }
-.w2w-table td { white-space: nowrap; }
-.w2w-table th:first-child { text-align: left; }
+.w2w-sliders .widget-hslider .noUi-handle { background: var(--w2w-accent);
+  border-color: var(--w2w-page); }
+.w2w-sliders .widget-readout { margin: 0 0 0 1em; font-variant-numeric: tabular-nums; }
+.w2w-panel .w2w-beside { display: flex; flex-wrap: wrap; gap: 0.6em 2em; }
+.w2w-figure .w2w-ask .w2w-field { flex: 0 1 13em; margin-bottom: 0.6em; }
+.w2w-panel .widget-html.w2w-headline { margin: 1em 0 0.4em; }
+.w2w-beside .w2w-picture { flex: 0 1 410px; min-width: min(100%, 330px); }
+.w2w-beside .w2w-numbers { flex: 1 1 18em; }
+.w2w-picture svg { display: block; width: 100%; height: auto; }
+.w2w-picture svg text { font-family: var(--jp-ui-font-family, sans-serif) !important; }
+.w2w-panel .w2w-numbers table { border-collapse: collapse; width: 100%; margin: 0; font: inherit; }
+.w2w-numbers caption { text-align: left; padding: 0.3em 0; color: var(--w2w-soft); }
+.w2w-numbers th, .w2w-numbers td { padding: 0.3em 0 0.3em 0.7em; border: 0; text-align: right;
+  border-bottom: 1px solid var(--w2w-line); font-weight: normal; background: none; }
+.w2w-numbers td { white-space: nowrap; font-weight: 600; font-variant-numeric: tabular-nums; }
+@container (max-width: 420px) { .w2w-panel .w2w-numbers td { white-space: normal; } }
+.w2w-numbers :is(th, td):first-child { text-align: left; padding-left: 0; }
 </style>"""
 
 
@@ -70,45 +70,36 @@ def table_html(view: View, caption: str) -> str:
         for first, *rest in view.rows
     )
     return (
-        f'<table class="w2w-table"><caption>{escape(caption)}</caption>'
+        f"<table><caption>{escape(caption)}</caption>"
         f"<thead><tr>{head}</tr></thead><tbody>{rows}</tbody></table>"
     )
 
 
-def classed(widget: Widget, *classes: str) -> Widget:
-    """The widget with these names for the style above."""
-    for name in classes:
-        widget.add_class(name)
-    return widget
-
-
-class Explorer(VBox):
+class Explorer(Panel):
     """A figure with its sliders; moving one changes the sentence, the picture and the table."""
 
     def __init__(self, figure: Figure) -> None:
+        super().__init__("w2w-figure")
         self.figure = figure
-        self.system = Dropdown(
-            options=[(SYSTEMS[units], units) for units in figure.systems],
-            description="Units",
-            style={"description_width": "initial"},
-        )
         self.sliders = {
             units: {slide.name: slider(slide, units) for slide in figure.slides}
             for units in figure.systems
         }
+        offered = [choice for choice in SYSTEMS if choice[1] in figure.systems]
+        self.system = chooser("Units", offered, lambda value: None)
         self.controls = classed(Box(), "w2w-sliders")
-        self.headline = HTML()
-        self.picture, self.table = classed(HTML(), "w2w-drawn"), classed(HTML(), "w2w-told")
-        beside = classed(Box([self.picture, self.table]), "w2w-beside")
-        top = HTML(f"{LOOK}<h3>{escape(figure.title)}</h3>")
-        choice = [self.system] if len(figure.systems) > 1 else []
-        super().__init__([top, *choice, self.controls, self.headline, beside])
-        classed(self, "w2w-figure")
+        self.headline = classed(HTML(), "w2w-headline")
+        self.picture, self.table = classed(HTML(), "w2w-picture"), classed(HTML(), "w2w-numbers")
+        self._refresh = self.safely(self._tell)
         for group in self.sliders.values():
             for one in group.values():
-                one.observe(self._refresh, names="value")
-        self.system.observe(self._change_system, names="value")
+                one.observe(self._refresh, "value")
+        self.system.observe(self.safely(self._change_system), "value")
         self._show_sliders()
+        beside = classed(Box([self.picture, self.table]), "w2w-beside")
+        top = HTML(f"{LOOK}<h3>{escape(figure.title)}</h3>")
+        choice = [classed(Box([self.system]), "w2w-ask")] if len(offered) > 1 else []
+        self.put(top, *choice, self.controls, self.headline, beside, self.said)
 
     @property
     def values(self) -> dict[str, float]:
@@ -138,7 +129,7 @@ class Explorer(VBox):
         self.controls.children = tuple(self.sliders[self.system.value].values())
         self._refresh()
 
-    def _refresh(self, change=None) -> None:
+    def _tell(self, change=None) -> None:
         self.view = self.figure.view(self.values, self.system.value)
         self.headline.value = f"<p>{escape(self.view.headline)}</p>"
         self.table.value = table_html(self.view, "The same numbers")

@@ -39,7 +39,9 @@ def picture(figure: Figure, view: View) -> str:
 
 def _for_page(svg: str, alt: str) -> str:
     """The SVG as part of a page: described, without a fixed size, in the page's own ink."""
-    opening = r'<svg xmlns:xlink="http://www.w3.org/1999/xlink" \1 role="img" class="w2w-picture" stroke-linejoin="round">'
+    opening = (
+        r'<svg xmlns:xlink="http://www.w3.org/1999/xlink" \1 role="img" stroke-linejoin="round">'
+    )
     svg = _ASIDE.sub("", _PROLOG.sub(opening, svg, count=1))
     # Matplotlib numbers its parts from 1 in every figure; two figures on a page would clash.
     svg = _NUMBERED.sub("", svg).replace(INK, PAGE_INK)

@@ -107,7 +107,7 @@ LEGS = Figure(
     "legs",
     "Three legs against their average",
     tuple(
-        Slide(leg, AMPS._replace(start=start))
+        Slide(leg, AMPS._replace(start=start), label=f"Leg {LEGS_NAMED[leg]}, amps")
         for leg, start in (("amps_a", 46.5), ("amps_b", 41.5), ("amps_c", 48))
     ),
     view,
