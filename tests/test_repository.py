@@ -4,6 +4,7 @@ import ast
 import json
 import re
 import subprocess
+import sys
 import tomllib
 from importlib import metadata
 
@@ -122,6 +123,12 @@ def test_the_opening_page_is_there_and_every_link_to_a_page_leads_to_one(root):
         if not (path.parent / link).is_file()
     ]
     assert [] == broken
+
+
+def test_the_linter_finds_nothing(root):
+    check = [sys.executable, "-m", "ruff", "check", "--no-cache", "--output-format=concise", "."]
+    done = subprocess.run(check, cwd=root, stdout=subprocess.PIPE, text=True, check=False)
+    assert "All checks passed!\n" == done.stdout
 
 
 @pytest.mark.parametrize("name", ["requirements.txt", "requirements-test.txt"])
