@@ -97,7 +97,7 @@ def draw(family: Family, seed: int, units: str = "us", level: int = 1) -> Case:
             continue
         fields = make(family, at, units, given, values, chance)
         if fields is not None:
-            question = _worded(at, given, units, chance)
+            question = _worded(at, given, fields["unit"], units, chance)
             return Case(family, level, units, seed, question, given, **fields)
     raise BadDefinition(
         f"family {family.name!r}, level {level}, {units}: no draw in {ATTEMPTS} keeps every "
@@ -110,7 +110,7 @@ def _plausible(name: str, value: float, units: str) -> bool:
     return low <= value <= high
 
 
-def _worded(level: Level, given: Mapping[str, float], units: str, chance: Draw) -> str:
+def _worded(level: Level, given: Mapping[str, float], unit: str, units: str, chance: Draw) -> str:
     place = chance.pick(PUMPS)
     slots = {
         n: with_unit(exact(v, u := quantity_named(n).unit(units)), u) for n, v in given.items()
@@ -119,6 +119,7 @@ def _worded(level: Level, given: Mapping[str, float], units: str, chance: Draw) 
         place=f"{place.name} at {place.station}",
         station=place.station,
         person=chance.pick(PEOPLE),
+        unit=with_unit("", unit).strip(),
         **slots,
     )
 
@@ -191,7 +192,8 @@ def _mistakes(
         if bottom <= high and top >= low:
             return None
         # A bare decimal is read as a percentage there, so it cannot be told from a right answer.
-        if size < 1e-9 or (bare_decimal and value <= 1):
+        # A value below zero has a sentence of its own, whatever gave it.
+        if value < 1e-9 or (bare_decimal and value <= 1):
             continue
         if all(
             (top < m.value and value < m.low) or (bottom > m.value and value > m.high) for m in kept

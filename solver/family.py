@@ -16,7 +16,7 @@ from .vocabulary import quantity_named
 __all__ = ["Family", "Judgement", "Level", "Option"]
 
 Scene = Callable[[Draw, str], dict[str, float]]
-SLOTS = {"place", "station", "person"}
+SLOTS = {"place", "station", "person", "unit"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,8 +50,8 @@ class Level:
     """What is given at one level, and the question.
 
     The question has a slot in braces for every given ("{flow}" becomes "450 gpm"), and may use
-    {place} ("Pump 2 at the Tannery Lane lift station"), {station} and {person}. `find` names the
-    quantities a judgement needs worked before it judges; other families leave it empty.
+    {place} ("Pump 2 at the Tannery Lane lift station"), {station}, {person} and {unit}, the unit
+    asked for. `find` names the quantities a judgement needs worked before it judges; other families leave it empty.
     `scene` and `judge` serve this level where the family's own do not fit.
     """
 

@@ -123,7 +123,7 @@ def variants(expr: Expr, units: str) -> Iterator[Variant]:
                 "not_divided", "", Sum(of), f"The readings are added but not divided by {len(of)}."
             )
         case Power(base, _):
-            yield Variant("power_left_out", "", base, "The exponent is left out.")
+            yield Variant("power_left_out", "", base, "Left out: the exponent.")
             yield from (v._replace(expr=replace(expr, base=v.expr)) for v in variants(base, units))
         case Lookup(of):
             yield from (v._replace(expr=replace(expr, of=v.expr)) for v in variants(of, units))
@@ -139,31 +139,26 @@ def _of_product(expr: Product, units: str) -> Iterator[Variant]:
                 Product(under, over),
                 f"The ratio is upside down. {label(over[0]).capitalize()} stands above the line.",
             )
-    for i, factor in enumerate(over):
-        rest = over[:i] + over[i + 1 :]
-        yield from _inside(expr, "over", i, units)
-        if not _can_move(factor) or is_one(factor, units):
-            continue
-        name = label(factor)
-        if rest:
-            yield Variant(
-                "divided_by", _key(factor), Product(rest, (*under, factor)),
-                f"This divides by the {name}. The formula multiplies by it.",
-            )  # fmt: skip
-            yield Variant(
-                "left_out", _key(factor), Product(rest, under), f"The {name} is left out."
-            )
-    for i, factor in enumerate(under):
-        rest = under[:i] + under[i + 1 :]
-        yield from _inside(expr, "under", i, units)
-        if not _can_move(factor) or is_one(factor, units):
-            continue
-        name = label(factor)
-        yield Variant(
-            "multiplied_by", _key(factor), Product((*over, factor), rest),
-            f"This multiplies by the {name}. The formula divides by it.",
-        )  # fmt: skip
-        yield Variant("left_out", _key(factor), Product(over, rest), f"The {name} is left out.")
+    for side in ("over", "under"):
+        for i, factor in enumerate(getattr(expr, side)):
+            yield from _inside(expr, side, i, units)
+            if _can_move(factor) and not is_one(factor, units):
+                yield from _misplaced(expr, side, i)
+
+
+def _misplaced(expr: Product, side: str, i: int) -> Iterator[Variant]:
+    """One factor left out, or put on the other side of the line."""
+    factors = getattr(expr, side)
+    factor, rest = factors[i], factors[:i] + factors[i + 1 :]
+    key, name = _key(factor), label(factor)
+    if side == "under":
+        yield Variant("left_out", key, Product(expr.over, rest), f"Left out: the {name}.")
+        wrong = Product((*expr.over, factor), rest)
+        yield Variant("multiplied_by", key, wrong, f"This multiplies by the {name}. Divide by it.")
+    elif rest:
+        yield Variant("left_out", key, Product(rest, expr.under), f"Left out: the {name}.")
+        wrong = Product(rest, (*expr.under, factor))
+        yield Variant("divided_by", key, wrong, f"This divides by the {name}. Multiply by it.")
 
 
 def _inside(expr: Product, side: str, i: int, units: str) -> Iterator[Variant]:
@@ -184,7 +179,7 @@ def _of_sum(expr: Sum, units: str) -> Iterator[Variant]:
         rest = expr.plus[:i] + expr.plus[i + 1 :]
         if rest and len(rest) + len(expr.minus) > 1:
             yield Variant(
-                "left_out", _key(term), Sum(rest, expr.minus), f"The {label(term)} is left out."
+                "left_out", _key(term), Sum(rest, expr.minus), f"Left out: the {label(term)}."
             )
 
 

@@ -85,18 +85,18 @@ ENERGY = (
         Level(
             ("energy", "volume_pumped", "energy_price"),
             "{place} used {energy} in a month and pumped {volume_pumped}. Energy is "
-            "{energy_price}. What is the cost per volume pumped?",
+            "{energy_price}. What is the cost per volume pumped, in {unit}?",
         ),
         Level(
             ("input_power", "flow", "energy_price"),
             "{place} draws {input_power} while it moves {flow}. Energy is {energy_price}. "
-            "What is the cost per volume pumped?",
+            "What is the cost per volume pumped, in {unit}?",
         ),
         Level(
             ("flow", "head", "overall_efficiency", "energy_price"),
             "{place} moves {flow} against {head} of head. The wire-to-water efficiency is "
             "{overall_efficiency}. Energy is {energy_price}. "
-            "What is the cost per volume pumped?",
+            "What is the cost per volume pumped, in {unit}?",
         ),
     ),
 )
