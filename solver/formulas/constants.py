@@ -1,5 +1,6 @@
 """The constants of the trade, each once: its value as taught, its other roundings, the exact one.
 
+The exact ones that depend on water take it at 62.4 lb/ft3 (999.552 kg/m3), as the handbooks do.
 A test holds each within its rounding of the exact value (pint, scipy.constants).
 """
 
@@ -20,8 +21,8 @@ NONE = Figure(1, "", exact=1.0)
 WATER_POWER = Constant(
     "water_power_constant",
     "water power constant",
-    us=Figure(3960, "gpm ft / hp", also=(3957, 3956), exact=3956.6),
-    si=Figure(102, "L/s m / kW", also=(101.97, 101.94), exact=101.97162),
+    us=Figure(3960, "gpm ft / hp", also=(3957, 3956), exact=3956.044),
+    si=Figure(102, "L/s m / kW", also=(101.97, 101.94), exact=102.0173),
     source="Merkley & Allen, Sprinkle & Trickle Irrigation lecture notes, Utah State University, "
     "p. 123 (102 and 3956); Alabama Extension ANR-0548 (3960)",
 )
@@ -35,14 +36,14 @@ HP_TO_KW = Constant(
 HEAD_PER_PRESSURE = Constant(
     "head_per_pressure",
     "head per unit of pressure",
-    us=Figure(2.31, "ft / psi", also=(2.307, 2.3077, 2.3095), exact=2.30666),
-    si=Figure(0.102, "m / kPa", also=(0.10197, 0.10194), exact=0.1019716),
+    us=Figure(2.31, "ft / psi", also=(2.307, 2.3077, 2.3095), exact=2.307692),
+    si=Figure(0.102, "m / kPa", also=(0.10197, 0.10194), exact=0.1020173),
     source="NIST SP 811 App. B (2989.067 Pa per foot of water); 2.31 in common practice",
 )
 GPM_PER_MGD = Constant(
     "gpm_per_mgd",
     "gallons per minute in a million gallons per day",
-    us=Figure(694.4, "gpm / MGD", also=(694, 694.44, 695), exact=694.44444),
+    us=Figure(694.4, "gpm / MGD", also=(694, 694.44), exact=694.44444),
     si=NONE,
     source="arithmetic: 1,000,000 gallons over 1,440 minutes",
 )
@@ -63,7 +64,7 @@ HOURLY_VOLUME = Constant(
 WATER_WEIGHT = Constant(
     "water_weight",
     "weight of water",
-    us=Figure(8.34, "lb/gal", also=(8.333, 8.345), exact=8.3378),
-    si=Figure(9.81, "kN / m3", also=(9.8, 9.807), exact=9.789),
+    us=Figure(8.34, "lb/gal", also=(8.333, 8.345), exact=8.341667),
+    si=Figure(9.81, "kN / m3", also=(9.8, 9.807), exact=9.802258),
     source="common practice, no source: 8.34 lb/gal; 9.81 kN/m3",
 )

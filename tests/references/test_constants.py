@@ -50,8 +50,6 @@ EXACT = {
     ("water_weight", "us"): weighed("force_pound/gallon"),
     ("water_weight", "si"): weighed("kilonewton/m**3"),
 }
-# In use although it is not a rounding of the exact value (operator tables; common practice).
-NOT_A_ROUNDING = {("gpm_per_mgd", 695): 0.001}
 # Rules of thumb, which nothing exact stands behind.
 RULES = {"rise_per_square": 2}
 
@@ -87,7 +85,7 @@ def rounding(value: float) -> float:
 @pytest.mark.parametrize(("name", "units", "value"), list(figures()))
 def test_a_constant_is_within_its_rounding_of_the_exact_value(name, units, value):
     exact = EXACT[name, units]
-    near = NOT_A_ROUNDING.get((name, value), 0) * value or rounding(value)
+    near = rounding(value)
     assert min(exact) - near <= value <= max(exact) + near
 
 
