@@ -139,7 +139,8 @@ def _written(expr: Expr, units: str, notation: Notation, leaf: Leaf) -> str:
                 _bracketed(of, inside(of), isinstance(of, Sum)) + notation.times + notation.percent
             )
         case Product(over, under) if any(not is_one(node, units) for node in under):
-            return _over_line(factors(over), factors(under), under, units, notation)
+            above = _sum_bracketed(factors(over), over, units, notation)
+            return _over_line(above, factors(under), under, units, notation)
         case Product(over, _):
             return factors(over)
         case Sum(plus, minus):
@@ -150,9 +151,10 @@ def _written(expr: Expr, units: str, notation: Notation, leaf: Leaf) -> str:
                 for n in minus
             )
         case Power(base, 0.5):
-            return notation.root(_bracketed(base, inside(base), not notation.latex))
+            within = inside(base)
+            return notation.root(within if notation.latex else _grouped(base, within, notation))
         case Power(base, exponent):
-            return notation.power(_bracketed(base, inside(base), True), exponent)
+            return notation.power(_grouped(base, inside(base), notation), exponent)
         case Abs(of):
             return f"|{inside(of)}|"
         case Mean(of):
@@ -167,13 +169,26 @@ def _written(expr: Expr, units: str, notation: Notation, leaf: Leaf) -> str:
     raise TypeError(f"{expr!r} cannot be written out")
 
 
+def _sum_bracketed(text: str, nodes, units: str, notation: Notation) -> str:
+    """Brackets around a sum that stands alone on one side of a line written as a stroke."""
+    kept = [node for node in nodes if not is_one(node, units)]
+    alone = len(kept) == 1 and isinstance(kept[0], Sum)
+    return f"({text})" if alone and not notation.latex else text
+
+
 def _over_line(over: str, under: str, nodes, units: str, notation: Notation) -> str:
     kept = [node for node in nodes if not is_one(node, units)]
     if not notation.latex and (len(kept) > 1 or isinstance(kept[0], Sum)):
-        under = under if under.startswith("(") and len(kept) == 1 else f"({under})"
+        under = f"({under})"
     return notation.fraction(over, under)
 
 
+def _grouped(base: Expr, text: str, notation: Notation) -> str:
+    """Brackets around what a power or a root takes, unless it is one sign or is typeset as one."""
+    whole = isinstance(base, Known | Constant | Number) and (notation.latex or text.isalnum())
+    return text if whole else f"({text})"
+
+
 def _bracketed(node: Expr, text: str, needed: bool) -> str:
-    """Brackets where a sum, or a quotient in plain text, stands among factors."""
-    return f"({text})" if needed and isinstance(node, (Sum, Percent, Power)) else text
+    """Brackets where a sum, or a percentage, stands among factors."""
+    return f"({text})" if needed and isinstance(node, Sum | Percent) else text
