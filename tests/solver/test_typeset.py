@@ -1,0 +1,148 @@
+"""Expressions written out: in words, in numbers, in symbols; and the written sum is the sum."""
+
+import pytest
+from matplotlib.mathtext import MathTextParser
+
+from solver import draw
+from solver.expression import (
+    Abs,
+    Fraction,
+    Known,
+    Largest,
+    Mean,
+    Number,
+    Percent,
+    Power,
+    Product,
+    Smallest,
+    Sum,
+)
+from solver.formulas import FORMULAS
+from solver.formulas.constants import HP_TO_KW, WATER_POWER
+from solver.render import step_texts
+from solver.render_html import formula_latex
+from solver.typeset import numbers, symbols, words
+
+from .arithmetic import figures_in, worked_out
+from .drawn import PROBLEMS, named, seeds
+
+flow, head, water, brake, motor = map(
+    Known, ("flow", "head", "water_power", "brake_power", "motor_power")
+)
+pump = Fraction(Known("pump_efficiency"))
+VALUES = {
+    "flow": 1250.0, "head": 62.0, "water_power": 19.5707, "brake_power": 26.0942,
+    "motor_power": 30.0, "pump_efficiency": 75.0,
+}  # fmt: skip
+GIVEN = {"flow", "head", "motor_power", "pump_efficiency"}
+
+
+@pytest.mark.parametrize(
+    ("expr", "in_words", "in_numbers"),
+    [
+        (flow * head / WATER_POWER, "flow × head / 3,960", "1,250 gpm × 62 ft / 3,960"),
+        (water * WATER_POWER / flow, "water power × 3,960 / flow",
+         "19.57 hp × 3,960 / 1,250 gpm"),
+        (water / pump, "water power / pump efficiency (as a decimal)", "19.57 hp / 0.75"),
+        (Percent(water / brake), "water power / brake power × 100%",
+         "19.57 hp / 26.09 hp × 100%"),
+        (motor * HP_TO_KW, "motor power × 0.746", "30 hp × 0.746"),
+        (water / (brake * pump), "water power / (brake power × pump efficiency (as a decimal))",
+         "19.57 hp / (26.09 hp × 0.75)"),
+        ((water + brake) / motor, "(water power + brake power) / motor power",
+         "(19.57 hp + 26.09 hp) / 30 hp"),
+        (water / (brake - motor), "water power / (brake power − motor power)",
+         "19.57 hp / (26.09 hp − 30 hp)"),
+        (brake - (water + motor), "brake power − (water power + motor power)",
+         "26.09 hp − (19.57 hp + 30 hp)"),
+        (Mean((water, brake)), "(water power + brake power) / 2", "(19.57 hp + 26.09 hp) / 2"),
+        (Largest((Abs(water - brake), motor)),
+         "largest of (|water power − brake power|, motor power)",
+         "largest of (|19.57 hp − 26.09 hp|, 30 hp)"),
+        (Smallest((water, brake)), "smallest of (water power, brake power)",
+         "smallest of (19.57 hp, 26.09 hp)"),
+        (Power(water / brake, 2), "(water power / brake power)^2", "(19.57 hp / 26.09 hp)^2"),
+        (Number(2) * Power(water, 2), "2 × (water power)^2", "2 × (19.57 hp)^2"),
+        (Power(water * brake, 0.5), "√(water power × brake power)", "√(19.57 hp × 26.09 hp)"),
+        (Number(4) * water, "4 × water power", "4 × 19.57 hp"),
+        (Product((), (water,)), "1 / water power", "1 / 19.57 hp"),
+    ],
+)  # fmt: skip
+def test_an_expression_reads_as_a_teacher_writes_it(expr, in_words, in_numbers):
+    assert in_words == words(expr, "us")
+    assert in_numbers == numbers(expr, "us", VALUES, GIVEN)
+
+
+def test_a_factor_of_one_is_not_written():
+    assert "motor power" == words(motor * HP_TO_KW, "si")
+    assert "30 kW" == numbers(motor * HP_TO_KW, "si", VALUES, GIVEN)
+
+
+def test_each_system_has_its_own_constant_and_units():
+    expr = flow * head / WATER_POWER
+    assert "flow × head / 102" == words(expr, "si")
+    assert "1,250 L/s × 62 m / 102" == numbers(expr, "si", VALUES, GIVEN)
+
+
+@pytest.mark.parametrize(
+    ("expr", "units", "latex"),
+    [
+        (flow * head / WATER_POWER, "us", r"\dfrac{Q \times H}{3{,}960}"),
+        (flow * head / WATER_POWER, "si", r"\dfrac{Q \times H}{102}"),
+        (water / pump, "us", r"\dfrac{P_\mathrm{w}}{\eta_\mathrm{p}}"),
+        (motor * HP_TO_KW, "us", r"P_\mathrm{m} \times 0.746"),
+        (Sum((water,), (brake,)), "us", r"P_\mathrm{w} - P_\mathrm{b}"),
+        (Power(water / brake, 2), "us", r"{(\dfrac{P_\mathrm{w}}{P_\mathrm{b}})}^{2}"),
+        (Power(water, 2) * pump, "us", r"{P_\mathrm{w}}^{2} \times \eta_\mathrm{p}"),
+        (Power(water * pump, 0.5), "us", r"\sqrt{P_\mathrm{w} \times \eta_\mathrm{p}}"),
+        (Percent(water / brake), "us", r"\dfrac{P_\mathrm{w}}{P_\mathrm{b}} \times 100\%"),
+    ],
+)
+def test_symbols_are_those_of_a_formula_sheet(expr, units, latex):
+    assert latex == symbols(expr, units).replace("3,960", "3{,}960")
+
+
+@pytest.mark.parametrize("units", ["us", "si"])
+def test_matplotlib_can_set_every_formula_in_latex(units):
+    """A reader of LaTeX that is not ours takes each one; it refuses what is not well formed."""
+    setter = MathTextParser("path")
+    for formula in FORMULAS:
+        if units in formula.systems:
+            width = setter.parse(f"${formula_latex(formula, units)}$").width
+            assert width > 10, formula.result
+
+
+@pytest.mark.parametrize("problem", PROBLEMS, ids=named)
+def test_the_numbers_put_in_come_to_the_result_that_stands_beside_them(problem):
+    """Each line is worked again from what is written; figures shown are rounded to four."""
+    family, level, units = problem
+    for seed in seeds(12):
+        case = draw(family, seed, units, level)
+        for step in case.steps:
+            _, put_in, result = step_texts(step, case.known, case.given, units)
+            line = put_in.partition(" = ")[2]
+            if step.expr is None or "the next standard" in line or "the derating graph" in line:
+                continue
+            (shown,) = figures_in(result)
+            # A difference of two rounded figures is as rough as the larger of them.
+            rough = max(figures_in(line)) if "−" in line else shown
+            assert shown == pytest.approx(worked_out(line), abs=2e-3 * max(rough, shown) + 0.005), (
+                line
+            )
+
+
+@pytest.mark.parametrize("problem", PROBLEMS, ids=named)
+def test_words_and_numbers_have_one_shape(problem):
+    """The numbers stand where the words stood: the same marks in the same order."""
+    family, level, units = problem
+    case = draw(family, 7, units, level)
+    for step in case.steps:
+        if step.expr is not None:
+            in_words, put_in, _ = step_texts(step, case.known, case.given, units)
+            assert marks(in_words) == marks(put_in), in_words
+
+
+def marks(line: str) -> str:
+    """The marks of a line that are not part of a unit or of a name."""
+    plain = line.replace(" (as a decimal)", "")
+    return "".join(mark for mark in plain if mark in "×−+|√^()=") + str(plain.count(" / "))
