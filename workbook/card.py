@@ -1,5 +1,8 @@
 """The practice card: what practice.py holds, shown and made to answer."""
 
+from collections.abc import Callable
+from time import monotonic
+
 from ipywidgets import HTML, Box, VBox
 
 from solver import BadCode
@@ -17,8 +20,8 @@ SHOW, HIDE = "Show the worked solution", "Hide the worked solution"
 class Card(Panel):
     """One problem at a time: answer it, see what became of it, ask for help, go on."""
 
-    def __init__(self, practice: Practice):
-        super().__init__("w2w-card")
+    def __init__(self, practice: Practice, clock: Callable[[], float] = monotonic):
+        super().__init__("w2w-card", clock=clock)
         self.practice = practice
         self._setting = False
         self.problem, self.hints, self.solution, self.code_said = (HTML() for _ in range(4))
@@ -58,9 +61,11 @@ class Card(Panel):
         ]
 
     def _show(self, *sentences: str) -> None:
-        """A problem just come: nothing is typed, said or shown yet, but for these sentences."""
+        """A problem just come: nothing is typed, said or shown yet, but for these sentences.
+
+        The question comes last: once it is there, all else fits it.
+        """
         case = self.practice.case
-        self.problem.value = fragments.problem(case)
         self.answer.box.description = fragments.answer_label(case)
         self.answer.fill("")
         self.said.value = say("note", *sentences, spoken=case.question) if sentences else say("")
@@ -68,6 +73,7 @@ class Card(Panel):
         self.code_said.value = say("")
         self._show_help(whole=False)
         self._set_choosers()
+        self.problem.value = fragments.problem(case)
 
     def _show_help(self, whole: bool) -> None:
         """The whole worked solution, or else the hints given so far."""

@@ -1,0 +1,498 @@
+"""The practice card: what counts as a try, what is said, what is shown, and what is kept."""
+
+import asyncio
+import re
+from itertools import pairwise
+
+import pytest
+
+from solver import FAMILIES, BadCode, draw, family_named
+from workbook import page
+from workbook.card import Card
+from workbook.chapter import families_of
+from workbook.controls import PAUSE, Panel, say
+from workbook.entry import Entry, Gate
+from workbook.fragments import answer_label, chain
+from workbook.practice import MIXED, Practice, ordinal
+
+CHAPTERS = tuple(dict.fromkeys(family.chapter for family in FAMILIES))
+HORSEPOWER = families_of("horsepower")
+
+
+class Clock:
+    """A clock that moves by a second each time it is read, unless it is told to stand still."""
+
+    now, step = 0.0, 1.0
+
+    def __call__(self):
+        self.now += self.step
+        return self.now
+
+
+def picks(*numbers):
+    """Chance that gives these numbers in turn, then the last one for ever."""
+    left = list(numbers)
+    return lambda below: (left.pop(0) if len(left) > 1 else left[0]) % below
+
+
+def practice(*numbers, families=HORSEPOWER, **more):
+    return Practice(families, picks(*numbers or (7,)), **more)
+
+
+def right(case):
+    return f"{case.answer:.4g} {'' if case.choices else case.unit}"
+
+
+@pytest.fixture
+def card():
+    return Card(practice(0, 7), Clock())
+
+
+def type_in(entry, text):
+    """Type a text and press the button beside it."""
+    entry.box.value = text
+    entry.gate.click()
+
+
+def words(html):
+    return " ".join(re.sub(r"<[^>]*>", " ", html).split())
+
+
+# What counts as a try
+
+
+def test_the_first_problem_is_the_chapters_first_kind_at_level_one():
+    assert draw("water_power", 7, "us", 1) == practice(0, 7).case
+
+
+def test_a_right_answer_is_said_to_be_right_and_counted():
+    at = practice()
+    reply = at.answer(right(at.case))
+    assert ("right", True, "This was your first try.") == (
+        reply.verdict.status,
+        reply.counted,
+        reply.note,
+    )
+    assert at.solved
+
+
+def test_tries_are_counted_in_words():
+    at = practice()
+    notes = [at.answer(f"{number}00000 hp").note for number in (1, 2, 3)]
+    assert [f"This was your {word} try." for word in ("first", "second", "third")] == notes
+    assert "number 12" == ordinal(12)
+
+
+@pytest.mark.parametrize("text", ["", "twelve", "12 psi", "1,5 hp", "3 4 hp"])
+def test_what_cannot_be_read_is_not_a_try(text):
+    at = practice()
+    reply = at.answer(text)
+    assert ("unreadable", False, 0) == (reply.verdict.status, reply.counted, at.tries)
+    assert "This was not counted as a try." == reply.note
+
+
+def test_the_same_answer_in_other_words_is_not_counted_again():
+    at = practice()
+    at.answer("99999 hp")
+    assert not at.answer("99,999").counted
+    assert 1 == at.tries
+
+
+def test_nothing_counts_after_the_right_answer_or_the_worked_solution():
+    at = practice()
+    at.answer(right(at.case))
+    assert "You have the right answer already, so this is not counted." == at.answer("1 hp").note
+    at.new()
+    at.reveal()
+    assert not at.answer(right(at.case)).counted
+    assert 0 == at.tries
+
+
+def test_each_counted_try_is_told_with_the_help_seen_before_it():
+    heard = []
+    at = practice(on_try=heard.append)
+    at.answer("unreadable")
+    at.hint()
+    at.answer("99999 hp")
+    assert [("99999 hp", "wrong", 1, 1)] == [
+        (t.text, t.verdict.status, t.number, t.hints) for t in heard
+    ]
+
+
+# Going from problem to problem
+
+
+def test_new_numbers_are_never_the_same_problem():
+    at = practice(0, 7)  # chance would give seed 7 again
+    first = at.case
+    at.new()
+    assert (first.family, 8) == (at.case.family, at.case.seed)
+
+
+def test_seeds_stay_below_100000_so_that_codes_stay_short():
+    seen = []
+
+    def pick(below):
+        seen.append(below)
+        return below - 1
+
+    assert len("WP-1U1-99999-00") >= len(Practice(HORSEPOWER, pick).case.code)
+    assert 100_000 == max(seen)
+
+
+def test_mixed_problems_change_their_kind_each_time():
+    at = practice(0)
+    at.choose(kind=MIXED)
+    kinds = [at.case.family.name]
+    for _ in range(5):
+        at.new()
+        kinds.append(at.case.family.name)
+    assert all(one != next_one for one, next_one in pairwise(kinds))
+
+
+def test_a_level_that_a_kind_lacks_becomes_its_highest():
+    at = practice()
+    at.choose(level=3)
+    at.choose(kind="which_power")
+    assert (2, 2) == (at.level, at.case.level)
+
+
+def test_units_change_the_problem_and_stay():
+    at = practice()
+    at.choose(units="si")
+    at.new()
+    assert "kW" == at.case.unit
+
+
+def test_a_code_shows_its_problem_and_sets_kind_level_and_units():
+    case = draw("motor_power", 12, "si", 3)
+    at = practice()
+    at.open(case.code.lower())
+    assert (case, "motor_power", 3, "si") == (at.case, at.kind, at.level, at.units)
+
+
+def test_a_code_of_another_chapter_opens_here_too():
+    case = draw("current_unbalance", 4, "us", 1)
+    at = practice()
+    at.open(case.code)
+    assert case == at.case
+    assert "current_unbalance" == at.kind
+    assert "current_unbalance" in [name for _, name in at.kinds]
+    at.new()
+    assert case.family == at.case.family
+
+
+def test_a_bad_code_leaves_the_problem_as_it_was():
+    at = practice()
+    at.hint()
+    before = (at.case, at.hints)
+    with pytest.raises(BadCode, match="wrong character"):
+        at.open(at.case.code[:-1] + ("1" if at.case.code[-1] != "1" else "2"))
+    assert before == (at.case, at.hints)
+
+
+def test_hints_come_one_step_at_a_time_and_then_no_more():
+    at = practice()
+    at.open(draw("motor_power", 5, "us", 2).code)
+    names = [step.name for step in at.case.steps]
+    shown = []
+    while at.hint():
+        shown.append([step.name for step in at.hinted])
+    assert [names[:count] for count in range(1, len(names) + 1)] == shown
+
+
+# The card
+
+
+def test_a_wrong_answer_is_named_with_its_place_in_the_chain(card):
+    case = draw("motor_power", 5, "us", 2)
+    card.practice.open(case.code)
+    card._show()
+    mistake = next(m for m in case.mistakes if m.id.startswith("brake_power."))
+    type_in(card.answer, f"{mistake.value:.5g}")
+    told = words(card.said.value)
+    assert "Look again" in told
+    assert mistake.says in told
+    assert "brake power ← look here motor power" in told
+
+
+def test_every_mistake_of_every_family_can_be_shown():
+    for family in FAMILIES:
+        case = draw(family, 3, "us", 2)
+        for mistake in case.mistakes:
+            place = chain(case, mistake.id)
+            assert place.count("look here") == (1 if len(case.steps) > 1 and place else 0)
+
+
+def test_what_was_read_is_always_said(card):
+    type_in(card.answer, "12 kW")
+    assert "Read as 12 kW, which is 16.09 hp." in words(card.said.value)
+
+
+def test_unreadable_text_stays_in_the_box(card):
+    type_in(card.answer, "12 psi")
+    assert "12 psi" == card.answer.box.value
+    assert "Not read" in words(card.said.value)
+    assert "psi is a pressure" in words(card.said.value)
+
+
+def test_a_second_click_right_after_the_first_does_nothing(card):
+    card.clock.step = PAUSE / 10
+    first = card.practice.case
+    card.next.click()
+    second = card.practice.case
+    card.next.click()
+    assert first != second
+    assert second == card.practice.case
+    card.more.click()
+    card.more.click()
+    assert 1 == card.practice.hints
+
+
+def test_enter_and_a_click_on_the_same_text_are_one_try(card):
+    card.clock.step = PAUSE / 10
+    type_in(card.answer, "99999")
+    said = card.said.value
+    card.answer.gate.click()
+    assert (1, said) == (card.practice.tries, card.said.value)
+
+
+def test_the_same_answer_sent_again_later_is_told_kindly(card):
+    type_in(card.answer, "99999")
+    card.answer.gate.click()
+    assert "You gave this answer before, so it is not counted again." in words(card.said.value)
+
+
+def test_a_new_problem_empties_the_box_and_says_how_to_go_back(card):
+    code = card.practice.case.code
+    card.answer.box.value = "12.5 hp"
+    card.next.click()
+    told = words(card.said.value)
+    assert "" == card.answer.box.value
+    assert f"The problem before it was {code}. You had typed “12.5 hp”." in told
+
+
+def test_controls_follow_a_code_and_make_no_other_problem(card):
+    case = draw("impossible_powers", 9, "si", 2)
+    type_in(card.code, case.code)
+    assert case == card.practice.case
+    assert ("impossible_powers", 2, "si") == (card.kind.value, card.level.value, card.units.value)
+    assert case.code == card.code.box.value
+
+
+def test_a_bad_code_is_kept_and_explained_and_the_answer_box_stays(card):
+    before = card.practice.case
+    card.answer.box.value = "12"
+    type_in(card.code, "WP-1U1-7")
+    assert (before, "WP-1U1-7", "12") == (
+        card.practice.case,
+        card.code.box.value,
+        card.answer.box.value,
+    )
+    assert "Your problem is still here." in words(card.code_said.value)
+
+
+def test_changing_the_level_makes_a_problem_of_that_level(card):
+    card.level.value = 3
+    assert 3 == card.practice.case.level
+    card.kind.value = "which_power"
+    assert (2, ("1", "2")) == (card.level.value, tuple(text for text, _ in card.level.options))
+
+
+def test_a_hint_shows_the_rule_in_words_without_the_numbers(card):
+    type_in(card.code, draw("water_power", 7).code)
+    card.more.click()
+    told = words(card.hints.value)
+    assert "Hint 1 of 1: water power" in told
+    assert "flow × head" in told
+    assert not re.search(r"\d+ (gpm|ft)", told)
+
+
+def test_after_the_last_hint_the_card_says_what_is_left(card):
+    type_in(card.code, draw("water_power", 7).code)
+    card.more.click()
+    card.more.click()
+    assert "Every step is shown." in words(card.said.value)
+
+
+def test_the_worked_solution_opens_and_closes_and_gives_the_hints_back(card):
+    card.more.click()
+    hints = card.hints.value
+    card.worked.click()
+    assert "Hide the worked solution" == card.worked.description
+    assert all(step.why in words(card.solution.value) for step in card.practice.case.steps)
+    card.worked.click()
+    assert ("", hints, "Show the worked solution") == (
+        card.solution.value,
+        card.hints.value,
+        card.worked.description,
+    )
+
+
+def test_a_choice_is_answered_by_its_number(card):
+    case = draw("which_power", 5)
+    type_in(card.code, case.code)
+    assert f"the number of your choice, 1 to {len(case.choices)}" in card.answer.box.description
+    type_in(card.answer, f"{case.answer:g}")
+    assert words(card.said.value).startswith("✓ Right Read as choice")
+
+
+@pytest.mark.parametrize("family", FAMILIES, ids=lambda family: family.name)
+def test_every_family_can_be_shown_answered_and_opened_to_its_solution(family):
+    at = Practice([family], picks(5))
+    card = Card(at)
+    for units in ("us", "si"):
+        for level in at.levels:
+            at.choose(level=level, units=units)
+            card._show()
+            card._reveal()
+            card._answer(right(at.case))
+            assert "✓ Right" in words(card.said.value)
+            assert len(at.case.steps) == card.solution.value.count('class="w2w-step"')
+
+
+def test_learner_text_is_shown_as_text_never_as_markup(card):
+    nasty = "<img src=x onerror=alert(1)>"
+    type_in(card.answer, nasty)
+    type_in(card.code, nasty)
+    card.answer.box.value = nasty + "2"
+    card.next.click()
+    shown = card.said.value + card.code_said.value
+    assert "<img" not in shown
+    assert "&lt;img" in shown
+
+
+def test_a_fault_in_the_card_is_said_in_a_sentence_and_keeps_the_answer(card, monkeypatch):
+    def breaks(text):
+        raise ZeroDivisionError("<b>no</b>")
+
+    monkeypatch.setattr(card.practice, "answer", breaks)
+    type_in(card.answer, "12")
+    told = words(card.said.value)
+    assert "Something went wrong" in told
+    assert "ZeroDivisionError" in told
+    assert "<b>no" not in card.said.value
+    assert "12" == card.answer.box.value
+
+
+def test_the_label_gives_the_unit_in_words():
+    assert "Your answer: brake power, in hp" == answer_label(draw("brake_power", 1))
+    assert answer_label(draw("pump_efficiency", 1)).endswith("in percent")
+
+
+def test_each_state_has_a_word_and_a_mark_of_its_own():
+    states = ("right", "mistake", "close", "wrong", "unreadable")
+    said = {tuple(words(say(state)).split(" ", 1)) for state in states}
+    assert len(states) == len({mark for mark, _ in said}) == len({word for _, word in said})
+
+
+@pytest.mark.parametrize("name", [*CHAPTERS, "brake_power"])
+def test_a_card_opens_over_a_chapter_or_one_family(name):
+    card = page.practice(name)
+    assert {f.name for f in families_of(name)} == {f.name for f in card.practice.families}
+
+
+def test_an_unknown_chapter_is_refused_with_those_there_are():
+    with pytest.raises(LookupError, match="The chapters are: horsepower"):
+        page.practice("horsepwer")
+
+
+def test_a_cell_says_how_to_start_the_page_where_no_widget_can_be_shown(card, monkeypatch):
+    shown = []
+    monkeypatch.setattr("IPython.display.display", lambda data, raw: shown.append(data))
+    card._ipython_display_()
+    assert [True, False] == ["application/vnd.jupyter.widget-view+json" in data for data in shown]
+    assert all("choose Run, then Run All Cells" in data["text/plain"] for data in shown)
+    assert "choose Run, then Run All Cells" in shown[1]["text/html"]
+
+
+# The box: Enter comes before its text
+
+
+class Heard(list):
+    def __call__(self):
+        self.append(len(self))
+
+
+def gate(clock=None):
+    panel = Panel(clock=clock or Clock())
+    heard = []
+    return Entry(panel, "Box", heard.append), heard
+
+
+def enter(entry):
+    entry.box._handle_custom_msg({"event": "submit"}, [])
+
+
+def test_enter_waits_for_the_text_that_follows_it():
+    async def typed():
+        entry, heard = gate()
+        enter(entry)
+        assert [] == heard
+        entry.box.value = "12"
+        assert ["12"] == heard
+        await asyncio.sleep(0.4)
+        return heard
+
+    assert ["12"] == asyncio.run(typed())
+
+
+def test_enter_on_a_text_already_here_sends_it_after_a_moment():
+    async def typed():
+        entry, heard = gate()
+        entry.box.value = "12"  # the learner left the box, and came back
+        enter(entry)
+        await asyncio.sleep(0.4)
+        return heard
+
+    assert ["12"] == asyncio.run(typed())
+
+
+def test_leaving_the_box_sends_nothing():
+    entry, heard = gate()
+    entry.box.value = "12"
+    assert ([], "12") == (heard, entry.unsent)
+
+
+def test_a_click_that_overtakes_its_text_waits_for_it():
+    async def typed():
+        entry, heard = gate()
+        entry.gate.click()
+        entry.box.value = "12"
+        await asyncio.sleep(0.4)
+        return heard
+
+    assert ["12"] == asyncio.run(typed())
+
+
+def test_two_answers_in_quick_succession_are_both_sent():
+    async def typed():
+        clock = Clock()
+        clock.step = PAUSE / 100
+        entry, heard = gate(clock)
+        for text in ("12", "13"):
+            enter(entry)
+            entry.box.value = text
+        await asyncio.sleep(0.4)
+        return heard
+
+    assert ["12", "13"] == asyncio.run(typed())
+
+
+def test_text_put_in_by_the_card_is_nobodys_answer():
+    entry, heard = gate()
+    entry.fill("WP-1U1-7-12")
+    assert ([], "") == (heard, entry.unsent)
+
+
+def test_a_shared_gate_works_once_for_several_boxes():
+    panel, heard = Panel(clock=Clock()), Heard()
+    shared = Gate(panel, heard)
+    boxes = [Entry(panel, label, lambda _: None, shared) for label in "AB"]
+    boxes[0].box.value = boxes[1].box.value = "1"
+    shared.click()
+    assert [0] == heard
+
+
+def test_families_of_one_name_are_one_family():
+    assert (family_named("brake_power"),) == families_of("brake_power")

@@ -1,0 +1,225 @@
+"""The cards in a real browser, on the shipped pages, as a reader meets them.
+
+The unit tests stand beside this file; here is what only JupyterLab and a browser can show: keys,
+focus, double clicks, narrow screens, themes.
+"""
+
+import re
+
+import pytest
+
+from solver import draw
+
+pytestmark = pytest.mark.browser
+
+PAGE = "01-three-horsepowers.ipynb"
+PANELS = ".w2w-panel"
+CASE = draw("motor_power", 5, "us", 2)
+NAMED = next(m for m in CASE.mistakes if m.id.startswith("brake_power."))
+
+
+@pytest.fixture(scope="module")
+def horsepower(workbook_server, chromium):
+    """The horsepower page, opened once for all tests here."""
+    context = chromium.new_context(viewport={"width": 1200, "height": 1000})
+    page = context.new_page()
+    workbook_server.open(page, PAGE)
+    page.locator(".w2w-card").wait_for()
+    yield page
+    context.close()
+
+
+@pytest.fixture
+def card(horsepower):
+    """The practice card with one known problem that nobody has tried."""
+    found = horsepower.locator(".w2w-card")
+    open_code(found, draw("water_power", 7))
+    open_code(found, CASE)
+    return found
+
+
+def box(card):
+    return card.get_by_label("Your answer")
+
+
+def press(card, name):
+    card.get_by_role("button", name=name).click()
+
+
+def said(card):
+    return card.locator(".w2w-told .w2w-say")
+
+
+def wait_for_text(card, text):
+    card.get_by_text(text).first.wait_for(timeout=10_000)
+
+
+def open_code(card, case):
+    card.get_by_label("Code of this problem").fill(case.code)
+    card.get_by_label("Code of this problem").press("Enter")
+    card.locator(".w2w-question", has_text=case.question).wait_for()
+
+
+def test_enter_sends_the_answer_once_and_what_was_read_is_said(card):
+    box(card).fill("12 kW")
+    box(card).press("Enter")
+    wait_for_text(card, "Read as 12 kW, which is 16.09 hp.")
+    wait_for_text(card, "This was your first try.")
+    card.page.wait_for_timeout(500)  # a second try would come within this
+    assert said(card).get_by_text("first try").is_visible()
+
+
+def test_a_wrong_answer_is_named_beside_the_box_in_a_region_that_speaks(card):
+    box(card).fill(f"{NAMED.value:.5g}")
+    press(card, "Check")
+    wait_for_text(card, NAMED.says)
+    assert "status" == said(card).get_attribute("role")
+    assert "← look here" in said(card).inner_text()
+    level = [part.bounding_box() for part in (box(card), said(card))]
+    assert level[1]["y"] < level[0]["y"] + level[0]["height"]
+
+
+def test_a_double_click_is_one_try_and_one_new_problem(card):
+    box(card).fill("99999")
+    card.get_by_role("button", name="Check").dblclick()
+    wait_for_text(card, "This was your first try.")
+    card.page.wait_for_timeout(500)  # the second click would answer within this
+    assert said(card).get_by_text("This was your first try.").is_visible()
+    card.get_by_role("button", name="New numbers").dblclick()
+    wait_for_text(card, f"The problem before it was {CASE.code}.")
+    card.page.wait_for_timeout(500)
+    assert said(card).get_by_text(CASE.code).is_visible()
+
+
+def test_the_same_answer_sent_again_is_told_and_not_counted(card):
+    box(card).fill("99999")
+    box(card).press("Enter")
+    wait_for_text(card, "This was your first try.")
+    card.page.wait_for_timeout(500)  # later than a double click
+    box(card).press("Enter")
+    wait_for_text(card, "You gave this answer before, so it is not counted again.")
+
+
+def test_unreadable_text_stays_in_the_box_and_counts_for_nothing(card):
+    box(card).fill("12 psi")
+    box(card).press("Enter")
+    wait_for_text(card, "psi is a pressure; this asks for a power in hp.")
+    assert "12 psi" == box(card).input_value()
+    assert said(card).get_by_text("This was not counted as a try.").is_visible()
+
+
+def test_hints_and_the_solution_show_fractions_and_keep_the_answer(card):
+    box(card).fill("30")
+    press(card, "Give me a hint")
+    wait_for_text(card, "Hint 1 of 3")
+    card.page.wait_for_timeout(400)  # later than a double click
+    press(card, "Give me a hint")
+    wait_for_text(card, "Hint 2 of 3")
+    press(card, "Show the worked solution")
+    wait_for_text(card, "Step 3: motor power")
+    line = card.get_by_role("img", name=re.compile("^water power = flow × head"))
+    assert 2 == line.locator(".w2w-frac").count()
+    assert "30" == box(card).input_value()
+
+
+def test_a_bad_code_is_explained_where_it_was_typed(card):
+    code = card.get_by_label("Code of this problem")
+    code.fill("MP-2U1")
+    press(card, "Open this code")
+    wait_for_text(card, "is not a problem code")
+    assert "MP-2U1" == code.input_value()
+    assert card.get_by_text("670 gpm").first.is_visible()
+
+
+def test_a_new_level_makes_a_new_problem(card):
+    card.get_by_label("Level").select_option("3")
+    wait_for_text(card, "Here is a new problem.")
+    assert re.match("MP-3U", card.get_by_label("Code of this problem").input_value())
+
+
+def test_the_keyboard_alone_is_enough_and_the_focus_is_never_lost(card):
+    keys = card.page.keyboard
+    box(card).focus()
+    keys.type(f"{CASE.answer:.4g} hp")
+    keys.press("Enter")
+    wait_for_text(card, "✓")
+    order = []
+    for _ in range(4):
+        keys.press("Tab")
+        order.append(focused(card))
+    assert ["Check", "Give me a hint", "Show the worked solution", "New numbers"] == order
+    keys.press("Shift+Tab")
+    keys.press("Enter")
+    wait_for_text(card, "Step 3: motor power")
+    assert "Hide the worked solution" == focused(card)
+    keys.press("Tab")
+    keys.press("Space")
+    wait_for_text(card, f"The problem before it was {CASE.code}.")
+    card.page.wait_for_function("document.activeElement.matches('.w2w-answering input')")
+    order = []
+    for _ in range(9):
+        keys.press("Tab")
+        order.append(focused(card))
+    named = ["Kind of problem", "Level", "Units", "Code of this problem", "Open this code"]
+    assert named == order[4:]
+
+
+def focused(card):
+    """What a screen reader calls the control that has the focus."""
+    return card.page.evaluate(
+        "() => { const at = document.activeElement;"
+        "return (at.labels?.length ? at.labels[0].textContent : at.textContent).trim(); }"
+    )
+
+
+def test_own_readings_are_worked_or_what_is_missing_is_named(horsepower):
+    own = horsepower.locator(".w2w-own")
+    own.get_by_label("Flow, in gpm").fill("450 gpm")
+    own.get_by_label("Flow, in gpm").press("Enter")
+    wait_for_text(own, "The water power cannot be worked yet.")
+    own.get_by_label("Head, in ft").fill("62")
+    own.get_by_role("button", name="Work it out").click()
+    wait_for_text(own, "The water power is 7.045 hp.")
+    own.get_by_label("What do you want to find?").select_option("input power")
+    own.get_by_text("The water power is 7.045 hp.").wait_for(state="detached")
+    assert "450 gpm" == own.get_by_label("Flow, in gpm").input_value()
+
+
+@pytest.mark.parametrize("scheme", ["light", "dark"])
+def test_no_accessibility_rule_is_broken_in_either_theme(card, axe, scheme):
+    page = card.page
+    page.emulate_media(color_scheme=scheme)
+    page.locator(f"body[data-jp-theme-light={str(scheme == 'light').lower()}]").wait_for(
+        state="attached"
+    )
+    box(card).fill(f"{NAMED.value:.5g}")
+    box(card).press("Enter")
+    wait_for_text(card, NAMED.says)
+    press(card, "Show the worked solution")
+    wait_for_text(card, "Step 3: motor power")
+    try:
+        assert [] == axe(page, PANELS)
+    finally:
+        page.emulate_media(color_scheme="light")
+
+
+def test_at_400_pixels_nothing_is_cut_and_the_page_does_not_scroll_sideways(card):
+    page = card.page
+    page.set_viewport_size({"width": 400, "height": 800})
+    try:
+        press(card, "Show the worked solution")
+        wait_for_text(card, "Step 3: motor power")
+        assert 400 == page.evaluate("document.documentElement.scrollWidth")
+        assert [] == page.eval_on_selector_all(
+            f"{PANELS}, {PANELS} *:not(.w2w-heard)", OUTSIDE, 400
+        )
+    finally:
+        page.set_viewport_size({"width": 1200, "height": 1000})
+
+
+# Whatever reaches over the edge of the screen, or is cut by what holds it.
+OUTSIDE = """(nodes, width) => nodes
+  .filter(node => node.offsetParent && !node.closest('.w2w-symbols'))
+  .filter(node => node.getBoundingClientRect().right > width + 1
+    || (getComputedStyle(node).overflowX === 'hidden' && node.scrollWidth > node.clientWidth + 1))
+  .map(node => node.className + ' ' + node.textContent.slice(0, 40))"""

@@ -1,0 +1,252 @@
+"""A reader's own readings, and the parts of a page that are read: examples, formulas, cautions."""
+
+import json
+import re
+import subprocess
+import sys
+from html import unescape
+
+import pytest
+
+from solver import BadCode, draw
+from workbook import page
+from workbook.cautions import topics
+from workbook.chapter import formulas_of, quantities_of
+from workbook.contents import chapters
+from workbook.readings import nearest, work_readings
+
+CHAPTERS = ("horsepower", "efficiency", "cost", "balance")
+
+
+def words(html):
+    return unescape(" ".join(re.sub(r"<[^>]*>", " ", html).split()))
+
+
+def worked(chapter, find, units="us", **typed):
+    """The panel of a chapter after these readings were typed and worked out."""
+    panel = page.own_numbers(chapter)
+    panel.find.value, panel.units.value = find, units
+    for name, text in typed.items():
+        if name not in panel.entries:
+            panel.added.append(name)
+            panel._lay_out()
+        panel.entries[name].box.value = text
+    panel.run.click()
+    return panel
+
+
+# Published examples, read or transcribed as noted
+
+
+def test_a_pump_efficiency_comes_out_as_published():
+    # Cengel & Cimbala, Fluid Mechanics, Ex 5-12 (transcription): 15 kW in, motor 90 %, 50 L/s,
+    # 100 to 300 kPa: 74.1 %.
+    readings = {"input_power": "15 kW", "motor_efficiency": "90%", "flow": "50 L/s"}
+    result = work_readings({**readings, "pressure": "200 kPa"}, "pump_efficiency", "si")
+    assert pytest.approx(74.1, abs=0.05) == result.found.answer
+
+
+def test_a_current_unbalance_comes_out_as_published():
+    # Grundfos SP engineering manual, 10.6.3 (read): 25.5, 23 and 26.5 A give 8 %.
+    legs = {"amps_a": "25.5", "amps_b": "23", "amps_c": "26.5 A"}
+    panel = worked("balance", "current_unbalance", **legs)
+    assert "The current unbalance is 8%." in words(panel.said.value)
+
+
+# What comes back
+
+
+def test_the_full_work_comes_back_with_what_was_read():
+    panel = worked("horsepower", "water_power", flow="450 gpm", head="62 ft")
+    assert "= Worked out The water power is 7.045 hp." == words(panel.said.value)
+    work = words(panel.work.value)
+    assert "flow 450 gpm head 62 ft" in work
+    assert "Step 1: water power" in work
+    assert "450 gpm × 62 ft" in work
+
+
+def test_other_units_are_read_and_said():
+    panel = worked("horsepower", "water_power", flow="100 L/s", head="62 ft")
+    assert "100 L/s, which is 1,585 gpm" in words(panel.work.value)
+
+
+def test_what_is_missing_is_named_and_gets_a_box():
+    panel = worked("horsepower", "water_power", flow="450 gpm")
+    assert "The water power cannot be worked yet." in words(panel.said.value)
+    assert "head" in words(panel.said.value)
+    missing = {name for names in work_missing(panel) for name in names}
+    assert missing <= set(panel.shown)
+
+
+def work_missing(panel):
+    texts = {name: entry.box.value for name, entry in panel.entries.items()}
+    return work_readings(texts, panel.find.value, panel.units.value).found.missing
+
+
+def test_readings_that_cannot_be_are_named():
+    # Common practice, no source: motor power >= brake power >= water power.
+    panel = worked("horsepower", "water_power", flow="450 gpm", head="62 ft", brake_power="6 hp")
+    told = words(panel.said.value)
+    assert "Readings disagree" in told
+    assert "It cannot be above 100%." in told
+
+
+def test_an_unusual_reading_is_worked_and_remarked_on():
+    panel = worked("horsepower", "water_power", flow="450 gpm", head="1,200 ft")
+    told = words(panel.said.value)
+    assert told.startswith("! Please check The water power is 136.4 hp.")
+    assert "A head of 1,200 ft is unusual." in told
+
+
+def test_every_reading_that_cannot_be_read_is_named_and_kept():
+    panel = worked("horsepower", "water_power", flow="450 ft", head="tall")
+    told = words(panel.said.value)
+    assert told.startswith("? Not read Flow: ")
+    assert "Head: " in told
+    assert ("450 ft", "tall") == tuple(panel.entries[n].box.value for n in ("flow", "head"))
+    assert "" == panel.work.value
+
+
+def test_nothing_typed_asks_for_a_reading():
+    panel = page.own_numbers("horsepower")
+    panel.run.click()
+    assert "+ More is needed Type one reading or more, then work it out." == words(panel.said.value)
+
+
+def test_a_readers_own_value_is_held_against_the_worked_one():
+    panel = worked("horsepower", "water_power", flow="450 gpm", head="62 ft", water_power="9 hp")
+    assert "Readings disagree" in words(panel.said.value)
+
+
+def test_a_bare_decimal_is_an_efficiency_in_percent():
+    typed = {"water_power": "10 hp", "pump_efficiency": ".5"}
+    assert 20 == pytest.approx(work_readings(typed, "brake_power", "us").found.answer)
+
+
+def test_what_was_typed_stays_when_the_question_or_the_units_change():
+    panel = worked("horsepower", "water_power", flow="450 gpm")
+    panel.find.value = "brake_power"
+    panel.units.value = "si"
+    assert "flow" in panel.shown
+    box = panel.entries["flow"].box
+    assert ("450 gpm", "Flow, in L/s") == (box.value, box.description)
+
+
+def test_a_box_is_added_behind_the_others_so_that_none_is_made_anew():
+    panel = page.own_numbers("cost")
+    before = panel.boxes.children
+    panel.other.value = "bill"
+    panel.add.click()
+    assert before == panel.boxes.children[: len(before)]
+    assert panel.entries["bill"].box is panel.boxes.children[-1]
+
+
+def test_adding_without_a_choice_says_what_to_do():
+    panel = page.own_numbers("cost")
+    panel.add.click()
+    assert "Choose a reading from the list first." in words(panel.said.value)
+
+
+def test_the_three_legs_of_a_motor_come_together():
+    among = [quantity.name for quantity in quantities_of("balance")]
+    assert {"amps_a", "amps_b", "amps_c"} <= set(nearest("amps_average", among))
+
+
+@pytest.mark.parametrize("chapter", CHAPTERS)
+def test_every_quantity_of_a_chapter_can_be_asked_for_and_given(chapter):
+    panel = page.own_numbers(chapter)
+    for _, name in panel.find.options:
+        panel.find.value = name
+        offered = {*panel.shown, *(value for _, value in panel.other.options)}
+        assert set(panel.names) - {name} <= offered
+        assert len(panel.boxes.children) >= 1
+
+
+def test_typed_text_is_shown_as_text_never_as_markup():
+    panel = worked("horsepower", "water_power", flow="<img src=x onerror=alert(1)>")
+    assert "<img" not in panel.said.value
+    assert "&lt;img" in panel.said.value
+
+
+# Examples, formulas, cautions, chapters
+
+
+def test_a_worked_example_opens_step_by_step():
+    example = page.worked_example(draw("motor_power", 10, "us", 2).code)
+    seen = []
+    for _ in example.case.steps:
+        example._next()
+        seen.append(example.steps.value.count('class="w2w-step"'))
+    assert list(range(1, len(example.case.steps) + 1)) == seen
+    example._next()
+    assert "That was the last step." in words(example.said.value)
+
+
+def test_a_worked_example_says_each_new_step_aloud():
+    example = page.worked_example(draw("water_power", 7).code)
+    example._next()
+    assert 'role="status"' in example.said.value
+    assert "water power = flow × head / 3,960" in words(example.said.value)
+
+
+def test_an_example_without_a_problem_is_refused():
+    with pytest.raises(BadCode, match="is not a problem code"):
+        page.worked_example("BP-2U1")
+
+
+@pytest.mark.parametrize("chapter", CHAPTERS)
+def test_each_formula_stands_with_its_reason_and_its_source(chapter):
+    sheet = page.formulas(chapter)
+    for units in ("us", "si"):
+        sheet.units.value = units
+        shown = words(sheet.sheet.value)
+        for formula in formulas_of(chapter):
+            if units in formula.systems:
+                assert " ".join(formula.why.split()) in shown
+                assert " ".join(formula.source.split()) in shown
+
+
+def test_formulas_follow_the_units():
+    sheet = page.formulas("horsepower")
+    assert "3,960" in sheet.sheet.value
+    sheet.units.value = "si"
+    assert "3,960" not in sheet.sheet.value
+    assert "flow in L/s, head in m, water power in kW" in sheet.sheet.value
+
+
+def test_the_cautions_name_their_rules_and_defer_to_local_codes():
+    box = page.cautions("electrical", "rotating", "wet_well")._repr_mimebundle_()
+    for kind in ("text/html", "text/plain"):
+        text = words(box[kind])
+        for rule in ("29 CFR 1910.147", "29 CFR 1910.333", "29 CFR 1910.146", "NFPA 70E"):
+            assert rule in text
+        assert "Follow your local codes" in text
+        assert "licensed practice" in text
+
+
+def test_cautions_are_only_those_asked_for():
+    assert "wet well" not in page.cautions("electrical").text.lower()
+    assert ["electrical", "rotating", "wet_well"] == topics()
+    with pytest.raises(LookupError, match="there are: electrical, rotating, wet_well"):
+        page.cautions("steam")
+
+
+def test_the_contents_come_from_the_chapters_themselves(tmp_path):
+    cells = [{"cell_type": "markdown", "source": "# 1. Pumps <b>\n\nWhat a pump\ndoes.\n\nMore."}]
+    for name in ("00-start-here.ipynb", "01 pumps.ipynb"):
+        (tmp_path / name).write_text(json.dumps({"cells": cells}), encoding="utf-8")
+    assert [("01 pumps.ipynb", "1. Pumps <b>", "What a pump does.")] == chapters(tmp_path)
+
+
+def test_the_contents_link_every_chapter_beside_the_opening_page():
+    html = page.contents().html
+    assert [chapter.file for chapter in chapters()] == re.findall(r'href="([^"]*)"', html)
+
+
+def test_a_figure_is_drawn_only_when_it_is_asked_for(root):
+    code = (
+        "import sys; from workbook import page; page.practice('horsepower');"
+        "page.own_numbers('horsepower'); page.cautions('rotating'); page.contents();"
+        "sys.exit('matplotlib' in sys.modules or 'pint' in sys.modules)"
+    )
+    assert 0 == subprocess.run([sys.executable, "-c", code], cwd=root).returncode
