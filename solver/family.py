@@ -4,6 +4,7 @@ A family says only what is given, what is asked and how the question is worded. 
 worked steps, the hints, the mistakes and the metric form are derived (plan.py, mistakes.py).
 """
 
+import re
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from string import Formatter
@@ -86,8 +87,15 @@ class Family:
     def __post_init__(self):
         if not (self.name.isidentifier() and self.name.islower()):
             raise BadDefinition(f"family {self.name!r}: the name is lower case words joined by _")
-        if not (self.tag.isascii() and self.tag.isalpha() and self.tag.isupper()):
-            raise BadDefinition(f"family {self.name!r}: tag {self.tag!r} is not capital letters")
+        if not re.fullmatch("[A-Z]{2,4}", self.tag):
+            raise BadDefinition(
+                f"family {self.name!r}: tag {self.tag!r} is not two to four capital letters"
+            )
+        if not (1 <= self.revision <= 9 and len(self.levels) <= 9):
+            raise BadDefinition(
+                f"family {self.name!r}: a code has one figure for the revision and one for the "
+                "level, 1 to 9; after revision 9 take a new tag"
+            )
         if (self.asked == "choice") is (self.judge is None):
             raise BadDefinition(f"family {self.name!r}: 'choice' is asked just when it judges")
         if self.judge is None:
@@ -104,6 +112,11 @@ class Family:
             raise BadDefinition(
                 f"family {self.name!r}, level {number}: question has {sorted(unknown)} that is "
                 "not given, or no full stop or question mark at its end"
+            )
+        if unsaid := set(level.given) - slots:
+            raise BadDefinition(
+                f"family {self.name!r}, level {number}: {sorted(unsaid)} is given, and the "
+                "question does not say it"
             )
         for name in (*level.given, *level.find):
             quantity_named(name)
