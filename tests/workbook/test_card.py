@@ -465,6 +465,18 @@ def test_a_click_that_overtakes_its_text_waits_for_it():
     assert ["12"] == asyncio.run(typed())
 
 
+def test_a_click_long_after_the_box_was_left_waits_for_what_was_typed_since():
+    async def typed():
+        entry, heard = gate()
+        entry.box.value = "12"
+        entry.gate.click()
+        entry.box.value = "13"
+        await asyncio.sleep(0.4)
+        return heard
+
+    assert ["13"] == asyncio.run(typed())
+
+
 def test_two_answers_in_quick_succession_are_both_sent():
     async def typed():
         clock = Clock()

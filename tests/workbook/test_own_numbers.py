@@ -132,6 +132,13 @@ def test_what_was_typed_stays_when_the_question_or_the_units_change():
     assert ("450 gpm", "Flow, in L/s") == (box.value, box.description)
 
 
+def test_a_typed_reading_keeps_its_box_however_far_it_is_from_the_question():
+    panel = worked("cost", "yearly_saving", installed_cost="9000")
+    panel.find.value = "energy"
+    assert "installed_cost" not in nearest(panel.find.value, panel.names)
+    assert "installed_cost" in panel.shown
+
+
 def test_a_box_is_added_behind_the_others_so_that_none_is_made_anew():
     panel = page.own_numbers("cost")
     before = panel.boxes.children
