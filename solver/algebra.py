@@ -8,6 +8,7 @@ from .errors import BadDefinition
 from .expression import (
     Abs,
     Constant,
+    Exponential,
     Expr,
     Fraction,
     Known,
@@ -86,6 +87,8 @@ def compiled(expr: Expr, units: str, instead: Mapping[Constant, float] | None = 
             return lambda v: fsum([*(f(v) for f in add), *(-f(v) for f in take)])
         case Power(_, exponent):
             return lambda v, base=inner[0]: pow(base(v), exponent)
+        case Exponential(base, _):
+            return lambda v, exponent=inner[0]: pow(base, exponent(v))
         case Fraction(_):
             return lambda v, of=inner[0]: of(v) / 100
         case Percent(_):

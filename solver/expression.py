@@ -14,6 +14,7 @@ from .errors import BadDefinition
 __all__ = [
     "Abs",
     "Constant",
+    "Exponential",
     "Expr",
     "Figure",
     "Fraction",
@@ -127,6 +128,14 @@ class Power(Expr):
 
 
 @dataclass(frozen=True)
+class Exponential(Expr):
+    """A constant base to an exponent that is worked out, such as halving every ten degrees."""
+
+    base: float
+    exponent: Expr
+
+
+@dataclass(frozen=True)
 class Fraction(Expr):
     """A percentage written as a decimal: 82 % is 0.82."""
 
@@ -188,6 +197,8 @@ def children(expr: Expr) -> tuple[Expr, ...]:
             return plus + minus
         case Power(base, _):
             return (base,)
+        case Exponential(_, exponent):
+            return (exponent,)
         case Fraction(of) | Percent(of) | Abs(of) | Lookup(of):
             return (of,)
         case Mean(of) | Largest(of) | Smallest(of):

@@ -12,6 +12,7 @@ from .algebra import isolate
 from .errors import BadDefinition
 from .expression import (
     Constant,
+    Exponential,
     Expr,
     Fraction,
     Known,
@@ -52,6 +53,8 @@ class Formula:
 
     `systems` leaves out a system in which the equation is not used. `unless` names quantities
     that rule it out once they are known: with a drive between, brake power is not motor output.
+    `empirical` marks one fitted to measurements, such as Hazen-Williams, in which the units do
+    not cancel; its source must then name the units it holds in.
     """
 
     result: str
@@ -61,6 +64,7 @@ class Formula:
     slips: tuple[Slip, ...] = ()
     systems: tuple[str, ...] = SYSTEMS
     unless: tuple[str, ...] = ()
+    empirical: bool = False
 
     def __post_init__(self):
         if not (self.source.strip() and self.why.strip()):
@@ -68,7 +72,7 @@ class Formula:
         for slip in self.slips:
             for name in names(slip.expr):
                 quantity_named(name)
-        for system in self.systems:
+        for system in () if self.empirical else self.systems:
             wanted = compose(quantity_named(self.result).unit(system))
             _expect(unit_of(self.expr, system), wanted, f"the formula for {self.result!r}")
 
@@ -119,6 +123,9 @@ def unit_of(expr: Expr, system: str) -> tuple[Dimension, float]:
             return _combined(inside, signs)
         case Power(_, exponent):
             return _combined(inside, [exponent])
+        case Exponential():
+            _expect(inside[0], compose(""), f"the exponent of {expr!r}")
+            return compose("")
         case Lookup():
             which = SYSTEMS.index(system)
             _expect(inside[0], compose(expr.reads[which]), f"the table of {expr.rule!r}")

@@ -13,6 +13,7 @@ from typing import NamedTuple
 from .algebra import Compute, compiled
 from .expression import (
     Constant,
+    Exponential,
     Expr,
     Fraction,
     Known,
@@ -125,6 +126,9 @@ def variants(expr: Expr, units: str) -> Iterator[Variant]:
         case Power(base, _):
             yield Variant("power_left_out", "", base, "Left out: the exponent.")
             yield from (v._replace(expr=replace(expr, base=v.expr)) for v in variants(base, units))
+        case Exponential(_, exponent):
+            changed = variants(exponent, units)
+            yield from (v._replace(expr=replace(expr, exponent=v.expr)) for v in changed)
         case Lookup(of):
             yield from (v._replace(expr=replace(expr, of=v.expr)) for v in variants(of, units))
 

@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from .expression import (
     Abs,
     Constant,
+    Exponential,
     Expr,
     Fraction,
     Known,
