@@ -32,16 +32,14 @@ HTML = replace(
     valued=lambda number, unit: _span("value", escape(with_unit(number, unit))),
     fraction=_fraction,
     root=lambda inner: "√" + _span("root", inner),
-    power=lambda base, exponent: f"{base}<sup>{exponent:g}</sup>",
-    latex=True,  # fractions are stacked, so they need no brackets
+    power=lambda base, exponent: f"{base}<sup>{exponent}</sup>",
+    stacked=True,
 )
 
 
 def _equation(name: str, *sides: str) -> str:
     """The label of a quantity, and each thing it equals."""
-    equals = "".join(
-        f'<span class="w2w-side">= {side.replace(" - ", " − ")}</span>' for side in sides
-    )
+    equals = "".join(f'<span class="w2w-side">= {side}</span>' for side in sides)
     return f'<span class="w2w-name">{escape(label_of(name))}</span> {equals}'
 
 

@@ -37,33 +37,36 @@ class Notation:
     """The marks of one way of writing."""
 
     times: str
+    minus: str
     word: Callable[[str], str]
     valued: Callable[[str, str], str]
     fraction: Callable[[str, str], str]
     root: Callable[[str], str]
-    power: Callable[[str, float], str]
+    power: Callable[[str, str], str]
     percent: str
-    latex: bool = False
+    stacked: bool = False  # fractions stand over a line, so they need no brackets
 
 
 TEXT = Notation(
     times=" × ",
+    minus=" − ",
     word=str,
     valued=with_unit,
     fraction=lambda over, under: f"{over} / {under}",
     root=lambda inner: f"√{inner}",
-    power=lambda base, exponent: f"{base}^{exponent:g}",
+    power=lambda base, exponent: f"{base}^{exponent}",
     percent="100%",
 )
 LATEX = Notation(
     times=r" \times ",
+    minus=" - ",
     word=lambda text: rf"\text{{{text}}}".replace("%", r"\%").replace("$", r"\$"),
     valued=latex_with_unit,
     fraction=lambda over, under: rf"\dfrac{{{over}}}{{{under}}}",
     root=lambda inner: rf"\sqrt{{{inner}}}",
-    power=lambda base, exponent: f"{{{base}}}^{{{exponent:g}}}",
+    power=lambda base, exponent: f"{{{base}}}^{{{exponent}}}",
     percent=r"100\%",
-    latex=True,
+    stacked=True,
 )
 
 Leaf = Callable[[Expr], str]
@@ -127,8 +130,7 @@ def _written(expr: Expr, units: str, notation: Notation, leaf: Leaf) -> str:
     def factors(nodes: tuple[Expr, ...]) -> str:
         kept = [node for node in nodes if not is_one(node, units)] or [Number(1)]
         many = len(kept) > 1
-        text = notation.times.join(_bracketed(n, inside(n), many) for n in kept)
-        return text
+        return notation.times.join(_bracketed(n, inside(n), many) for n in kept)
 
     match expr:
         case Known() | Constant() | Number() | Fraction(Known()):
@@ -146,21 +148,21 @@ def _written(expr: Expr, units: str, notation: Notation, leaf: Leaf) -> str:
             return factors(over)
         case Sum(plus, minus):
             return " + ".join(map(inside, plus)) + "".join(
-                " − " * (not notation.latex)
-                + " - " * notation.latex
-                + _bracketed(n, inside(n), True)
-                for n in minus
+                notation.minus + _bracketed(n, inside(n), True) for n in minus
             )
         case Power(base, 0.5):
             within = inside(base)
-            return notation.root(within if notation.latex else _grouped(base, within, notation))
+            return notation.root(within if notation.stacked else _grouped(base, within, notation))
         case Power(base, exponent):
-            return notation.power(_grouped(base, inside(base), notation), exponent)
+            return notation.power(_grouped(base, inside(base), notation), f"{exponent:g}")
+        case Exponential(base, exponent):
+            raised = inside(exponent)
+            return notation.power(f"{base:g}", raised if notation.stacked else f"({raised})")
         case Abs(of):
             return f"|{inside(of)}|"
         case Mean(of):
             total = " + ".join(map(inside, of))
-            over = total if notation.latex else f"({total})"
+            over = total if notation.stacked else f"({total})"
             return notation.fraction(over, str(len(of)))
         case Largest() | Smallest():
             which = "largest of " if isinstance(expr, Largest) else "smallest of "
@@ -174,19 +176,19 @@ def _sum_bracketed(text: str, nodes, units: str, notation: Notation) -> str:
     """Brackets around a sum that stands alone on one side of a line written as a stroke."""
     kept = [node for node in nodes if not is_one(node, units)]
     alone = len(kept) == 1 and isinstance(kept[0], Sum)
-    return f"({text})" if alone and not notation.latex else text
+    return f"({text})" if alone and not notation.stacked else text
 
 
 def _over_line(over: str, under: str, nodes, units: str, notation: Notation) -> str:
     kept = [node for node in nodes if not is_one(node, units)]
-    if not notation.latex and (len(kept) > 1 or isinstance(kept[0], Sum)):
+    if not notation.stacked and (len(kept) > 1 or isinstance(kept[0], Sum)):
         under = f"({under})"
     return notation.fraction(over, under)
 
 
 def _grouped(base: Expr, text: str, notation: Notation) -> str:
     """Brackets around what a power or a root takes, unless it is one sign or is typeset as one."""
-    whole = isinstance(base, Known | Constant | Number) and (notation.latex or text.isalnum())
+    whole = isinstance(base, Known | Constant | Number) and (notation.stacked or text.isalnum())
     return text if whole else f"({text})"
 
 
