@@ -97,7 +97,8 @@ def draw(family: Family, seed: int, units: str = "us", level: int = 1) -> Case:
             continue
         fields = make(family, at, units, given, values, chance)
         if fields is not None:
-            question = _worded(at, given, fields["unit"], units, chance)
+            asks = fields.pop("asks", "")
+            question = _worded(at, asks, given, fields["unit"], units, chance)
             return Case(family, level, units, seed, question, given, **fields)
     raise BadDefinition(
         f"family {family.name!r}, level {level}, {units}: no draw in {ATTEMPTS} keeps every "
@@ -110,18 +111,19 @@ def _plausible(name: str, value: float, units: str) -> bool:
     return low <= value <= high
 
 
-def _worded(level: Level, given: Mapping[str, float], unit: str, units: str, chance: Draw) -> str:
+def _worded(
+    level: Level, asks: str, given: Mapping[str, float], unit: str, units: str, chance: Draw
+) -> str:
     place = chance.pick(PUMPS)
     slots = {
         n: with_unit(exact(v, u := quantity_named(n).unit(units)), u) for n, v in given.items()
+    } | {
+        "place": f"{place.name} at {place.station}",
+        "station": place.station,
+        "person": chance.pick(PEOPLE),
+        "unit": with_unit("", unit).strip(),
     }
-    return level.question.format(
-        place=f"{place.name} at {place.station}",
-        station=place.station,
-        person=chance.pick(PEOPLE),
-        unit=with_unit("", unit).strip(),
-        **slots,
-    )
+    return level.question.format(asks=asks.format(**slots), **slots)
 
 
 def _numeric(
@@ -238,4 +240,5 @@ def _choice(judgement: Judgement, known: dict, steps: list[Step], chance: Draw) 
         "steps": (*steps, last),
         "mistakes": mistakes,
         "choices": tuple(option.text for option in options),
+        "asks": judgement.asks,
     }

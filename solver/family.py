@@ -34,13 +34,15 @@ class Judgement:
     """What a judgement comes to: the rule, the rule with its numbers, and the options.
 
     `numbers` may be empty where nothing is computed. The order of `wrong` does not matter: a
-    draw shuffles all options by its code.
+    draw shuffles all options by its code. `asks` is what the level's question has at {asks},
+    where each draw asks another thing; it may use {place}, {station} and {person}.
     """
 
     rule: str
     numbers: str
     right: Option
     wrong: tuple[Option, ...]
+    asks: str = ""
 
 
 Judge = Callable[[Mapping[str, float], str, Draw], Judgement]
@@ -52,7 +54,8 @@ class Level:
 
     The question has a slot in braces for every given ("{flow}" becomes "450 gpm"), and may use
     {place} ("Pump 2 at the Tannery Lane lift station"), {station}, {person} and {unit}, the unit
-    asked for. `find` names the quantities a judgement needs worked before it judges; other families leave it empty.
+    asked for. A judgement that asks another thing at each draw has {asks}. `find` names the
+    quantities a judgement needs worked before it judges; other families leave it empty.
     `scene` and `judge` serve this level where the family's own do not fit.
     """
 
@@ -107,8 +110,9 @@ class Family:
 
     def _check_level(self, number: int, level: Level) -> None:
         slots = {slot for _, slot, _, _ in Formatter().parse(level.question) if slot is not None}
-        unknown = slots - SLOTS - set(level.given)
-        if unknown or not level.question.rstrip().endswith(("?", ".")):
+        judged = {"asks"} if level.judge or self.judge else set()
+        unknown = slots - SLOTS - judged - set(level.given)
+        if unknown or not level.question.rstrip().endswith(("?", ".", "{asks}")):
             raise BadDefinition(
                 f"family {self.name!r}, level {number}: question has {sorted(unknown)} that is "
                 "not given, or no full stop or question mark at its end"
