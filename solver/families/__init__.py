@@ -8,7 +8,8 @@ from .balance import BALANCE
 from .cost import COST
 from .efficiency import EFFICIENCY
 from .horsepower import HORSEPOWER
+from .machine import MACHINE
 
 __all__ = ["FAMILIES"]
 
-FAMILIES: tuple[Family, ...] = (*HORSEPOWER, *EFFICIENCY, *COST, *BALANCE)
+FAMILIES: tuple[Family, ...] = (*HORSEPOWER, *EFFICIENCY, *COST, *BALANCE, *MACHINE)

@@ -1,0 +1,46 @@
+"""Around the machine: questions to think about, each with why every choice is right or wrong.
+
+The questions are data in solver/questions, one file a topic. `MACHINE` has a family for each.
+"""
+
+from collections.abc import Mapping
+from dataclasses import replace
+
+from ..draw import Draw
+from ..family import Family, Judge, Judgement, Level
+from ..questions import questions
+from .rolled import nothing
+
+__all__ = ["MACHINE"]
+
+
+def judge(topic: str, level: int) -> Judge:
+    """One question of a topic and level, drawn by chance."""
+
+    def drawn(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
+        found = draw.pick(questions(topic, level))
+        right = replace(found.right, says=f"{found.right.says} {_cited(found.source)}")
+        return Judgement(found.rule, "", right, found.wrong, found.asks)
+
+    return drawn
+
+
+def _cited(source: str) -> str:
+    return f"This is {source}." if source.startswith("common practice") else f"Source: {source}."
+
+
+def family(topic: str, tag: str, title: str) -> Family:
+    levels = tuple(Level((), "{asks}", judge=judge(topic, level)) for level in (1, 2))
+    return Family(topic, tag, "machine", title, "choice", levels, nothing, (), judge(topic, 1))
+
+
+MACHINE = (
+    family("lockout", "JL", "Lockout and verification"),
+    family("permit_space", "JP", "Permit spaces"),
+    family("rotation", "JR", "Rotation, and which legs to swap"),
+    family("check_valve", "JC", "What the check valve's arm tells"),
+    family("seal_oil", "JS", "Signs of seals, packing and oil"),
+    family("bearings", "JB", "Signs of bearings"),
+    family("drifting_readings", "JD", "Why a reading drifts"),
+    family("out_of_balance", "JO", "Phases out of balance: what to check next"),
+)
