@@ -10,10 +10,11 @@ from typing import NamedTuple
 from solver import Case, Family, Verdict, case_from_code, draw, grade
 from solver.case import Step
 
-__all__ = ["MIXED", "Practice", "Reply", "Try", "ordinal"]
+__all__ = ["MIXED", "Practice", "Reply", "Try", "alike", "ordinal"]
 
 MIXED = "mixed"
 SEEDS = 100_000  # five figures at most keep a code short enough to read out
+ENOUGH = 50  # draws in which another problem turns up, even of a few questions in words
 ORDINALS = ("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth")
 
 
@@ -42,6 +43,15 @@ def ordinal(number: int) -> str:
     ('second', 'number 9')
     """
     return ORDINALS[number - 1] if number <= len(ORDINALS) else f"number {number}"
+
+
+def alike(case: Case, other: Case) -> bool:
+    """Whether two problems ask the same: the same numbers, or the same choices in any order."""
+    return (case.family, case.given, set(case.choices)) == (
+        other.family,
+        other.given,
+        set(other.choices),
+    )
 
 
 class Practice:
@@ -84,14 +94,19 @@ class Practice:
         return [f for f in (*self.families, *self.opened) if f.name == self.kind]
 
     def _drawn(self, before: Case | None = None) -> Case:
-        """A problem as chosen, of another family or with another seed than the one before."""
+        """A problem as chosen, of another family than the one before where there is one."""
         able = [family for family in self._chosen() if len(family.levels) >= self.level]
         other = [family for family in able if before and family != before.family] or able
-        family = other[self.pick(len(other))]
+        return self._fresh(other[self.pick(len(other))], before)
+
+    def _fresh(self, family: Family, before: Case | None) -> Case:
+        """A problem of this family that does not ask again what the one before asked."""
         seed = self.pick(SEEDS)
-        if before and seed == before.seed:
-            seed = (seed + 1) % SEEDS
-        return draw(family, seed, self.units, self.level)
+        for step in range(ENOUGH):
+            case = draw(family, (seed + step) % SEEDS, self.units, self.level)
+            if before is None or not alike(case, before):
+                break
+        return case
 
     def _show(self, case: Case) -> None:
         self.case = case
