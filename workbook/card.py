@@ -56,9 +56,12 @@ class Card(Panel):
             classed(Box([self.more, self.worked, self.next]), "w2w-buttons"),
             self.hints,
             self.solution,
-            classed(Box([self.kind, self.level, self.units]), "w2w-settings"),
+            self._settings(),
             classed(VBox([classed(about, "w2w-about"), code, self.code_said]), "w2w-code"),
         ]
+
+    def _settings(self) -> Box:
+        return classed(Box([self.kind, self.level, self.units]), "w2w-settings")
 
     def _show(self, *sentences: str) -> None:
         """A problem just come: nothing is typed, said or shown yet, but for these sentences.

@@ -1,14 +1,17 @@
 """The list of chapters on the opening page, read from the chapters themselves."""
 
+import re
 from html import escape
 from pathlib import Path
 from typing import NamedTuple
 from urllib.parse import quote
 
-from .pages import CHAPTERS, OPENING, read_page, shipped_pages
+from .pages import CHAPTERS, OPENING, code_cells, read_page, shipped_pages
 from .shown import Shown
 
-__all__ = ["Chapter", "chapters", "list_of_chapters"]
+__all__ = ["Chapter", "chapters", "list_of_chapters", "titles"]
+
+PRACTICE = re.compile(r'^page\.practice\("(\w+)"\)', re.MULTILINE)
 
 
 class Chapter(NamedTuple):
@@ -30,6 +33,15 @@ def _chapter(path: Path) -> Chapter:
     heading, _, rest = "".join(first["source"]).partition("\n")
     about = " ".join(rest.strip().partition("\n\n")[0].split())
     return Chapter(path.name, heading.lstrip("# ").strip(), about)
+
+
+def titles(folder: Path = CHAPTERS) -> dict[str, str]:
+    """The title of each page with a practice card, by the chapter that the card practises."""
+    return {
+        name: _chapter(path).title
+        for path in shipped_pages(folder)
+        for name in PRACTICE.findall("\n".join(code_cells(path)))
+    }
 
 
 def list_of_chapters(folder: Path = CHAPTERS) -> Shown:

@@ -8,6 +8,7 @@ __all__ = [
     "contents",
     "figure",
     "formulas",
+    "mixed",
     "own_numbers",
     "practice",
     "worked_example",
@@ -21,6 +22,16 @@ def practice(name: str):
     from .practice import Practice
 
     return Card(Practice(families_of(name)))
+
+
+def mixed():
+    """A practice card over chapters and levels to choose, which brings back what went wrong."""
+    from solver import FAMILIES
+
+    from .mixed import Mixed
+    from .mixed_card import MixedCard
+
+    return MixedCard(Mixed(FAMILIES))
 
 
 def worked_example(code: str):

@@ -15,7 +15,8 @@ from workbook.figures import FIGURES
 from workbook.pages import OPENING, shipped_pages
 
 PAGES = shipped_pages()
-CHAPTERS = [path for path in PAGES if path.name != OPENING]
+MIXED = "12-mixed-practice.ipynb"
+CHAPTERS = [path for path in PAGES if path.name not in (OPENING, MIXED)]
 # What stands in every chapter, in the order of reading.
 PARTS = [
     *("title", "why", "cautions-first", "cautions", "idea", "explore", "figure"),
@@ -126,6 +127,12 @@ def test_the_opening_page_leads_to_the_chapters_and_every_chapter_on_and_back():
     for number, path in enumerate(CHAPTERS):
         beside = CHAPTERS[number + 1 : number + 2] + CHAPTERS[max(0, number - 1) : number]
         assert {*(page.name for page in beside), OPENING} == set(links(path))
+
+
+def test_the_mixed_page_stands_last_has_its_card_and_leads_back():
+    assert MIXED == PAGES[-1].name
+    assert ["cautions", "mixed"] == [name for name, _ in calls(PAGES[-1])]
+    assert [OPENING] == links(PAGES[-1])
 
 
 @by_name(CHAPTERS)

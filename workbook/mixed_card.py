@@ -1,0 +1,121 @@
+"""The mixed practice card: the practice card, drawing from the chapters and levels ticked."""
+
+from collections.abc import Callable
+from html import escape
+from time import monotonic
+
+from ipywidgets import HTML, Box, Checkbox, VBox
+
+from .card import Card
+from .contents import titles
+from .controls import AUTO, SYSTEMS, button, chooser, classed, say
+from .mixed import PROMISE, Mixed
+
+__all__ = ["MixedCard"]
+
+HOW = "Of three problems, about one is of a kind that went wrong, until you get it right."
+SHOWN = 5  # kinds coming back that are named
+
+
+def tick(label: str, on: bool, action: Callable[[object], None]) -> Checkbox:
+    """A box to tick, with its label."""
+    made = Checkbox(value=on, description=label, indent=False, layout=AUTO)
+    made.observe(lambda change: action(change["new"]), "value")
+    return classed(made, "w2w-tick")
+
+
+class MixedCard(Card):
+    """One problem at a time, of any chapter that is ticked."""
+
+    practice: Mixed
+
+    def __init__(self, practice: Mixed, clock: Callable[[], float] = monotonic):
+        super().__init__(practice, clock)
+        self.add_class("w2w-mixed")
+
+    def _make_buttons(self) -> None:
+        super()._make_buttons()
+        self.next.description = "Next problem"
+        self.all = button("Tick every chapter", self.once(lambda: self._tick_all(True)))
+        self.none = button("Untick every chapter", self.once(lambda: self._tick_all(False)))
+
+    def _make_choosers(self) -> None:
+        wanted, every = self.practice.wanted, self.practice.every
+        named, ticked = titles(), self.safely(self._ticked)
+        self.chapters = {
+            name: tick(named.get(name) or _in_words(name), name in wanted.chapters, ticked)
+            for name in every.chapters
+        }
+        self.levels = {n: tick(f"Level {n}", n in wanted.levels, ticked) for n in every.levels}
+        self.units = chooser("Units", SYSTEMS, ticked)
+        self.wanted_said, self.returning = HTML(say("")), HTML()
+
+    def _settings(self) -> Box:
+        about = HTML(
+            f'<h4>What to draw from</h4><p>{PROMISE} <span class="w2w-about">{HOW}</span></p>'
+        )
+        parts = [
+            about,
+            self.returning,
+            _group("Chapters", self.chapters),
+            classed(Box([self.all, self.none]), "w2w-buttons"),
+            _group("Levels", self.levels),
+            self.units,
+            self.wanted_said,
+        ]
+        return classed(VBox(parts), "w2w-wanted")
+
+    def _set_choosers(self) -> None:
+        """What is wanted stays as it is, whatever problem is shown."""
+        self._show_returning()
+
+    def _tick_all(self, on: bool) -> None:
+        self._setting = True
+        try:
+            for box in self.chapters.values():
+                box.value = on
+        finally:
+            self._setting = False
+        self._ticked()
+
+    def _ticked(self, _=None) -> None:
+        if self._setting:
+            return
+        chapters = tuple(name for name, box in self.chapters.items() if box.value)
+        levels = tuple(n for n, box in self.levels.items() if box.value)
+        self.practice.want(chapters=chapters, levels=levels, units=self.units.value)
+        missing = self.practice.missing
+        self.wanted_said.value = say("missing" if missing else "note", missing or self._next_is())
+        self._show_returning()
+
+    def _next_is(self) -> str:
+        chapters, levels, _ = self.practice.wanted
+        many = f"{len(chapters)} chapter{'s' * (len(chapters) > 1)}"
+        level = f"level{'s' * (len(levels) > 1)} {', '.join(map(str, levels))}"
+        return f"From the next problem on: {many}, {level}, {self.units.label}."
+
+    def _show_returning(self) -> None:
+        kinds = [f"{kind.family.title}, level {kind.level}" for kind in self.practice.returning]
+        more = [f"and {len(kinds) - SHOWN} more"] * (len(kinds) > SHOWN)
+        items = "".join(f"<li>{escape(text)}</li>" for text in kinds[:SHOWN] + more)
+        head = '<p class="w2w-want">Coming back until you get them right</p>'
+        self.returning.value = f"{head}<ul>{items}</ul>" if items else ""
+
+    def _answer(self, text: str) -> None:
+        super()._answer(text)
+        self._show_returning()
+
+    def _new(self) -> None:
+        if missing := self.practice.missing:
+            self._note(missing)
+        else:
+            super()._new()
+
+
+def _in_words(name: str) -> str:
+    return name.replace("_", " ").capitalize()
+
+
+def _group(label: str, boxes: dict) -> VBox:
+    head = HTML(f'<p class="w2w-want">{escape(label)}</p>')
+    return VBox([head, classed(Box(list(boxes.values())), "w2w-ticks")])
