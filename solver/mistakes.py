@@ -63,7 +63,7 @@ def label(expr: Expr) -> str:
             return quantity_named(name).label
         case Constant():
             return expr.label
-        case Fraction(of) | Percent(of):
+        case Fraction(of) | Percent(of) | Power(of):
             return label(of)
         case Largest():
             return "highest reading"
@@ -78,7 +78,7 @@ def _key(expr: Expr) -> str:
             return name
         case Constant():
             return expr.name
-        case Fraction(of) | Percent(of):
+        case Fraction(of) | Percent(of) | Power(of):
             return _key(of)
         case Largest():
             return "highest"
@@ -123,8 +123,9 @@ def variants(expr: Expr, units: str) -> Iterator[Variant]:
             yield Variant(
                 "not_divided", "", Sum(of), f"The readings are added but not divided by {len(of)}."
             )
-        case Power(base, _):
-            yield Variant("power_left_out", "", base, "Left out: the exponent.")
+        case Power(base, exponent):
+            sign = "root" if exponent == 0.5 else "exponent"
+            yield Variant("power_left_out", "", base, f"Left out: the {sign}.")
             yield from (v._replace(expr=replace(expr, base=v.expr)) for v in variants(base, units))
         case Exponential(_, exponent):
             changed = variants(exponent, units)

@@ -169,6 +169,20 @@ def test_an_exponent_left_out_also_inside_a_product():
     } == pytest.approx(wrong_answers({"voltage_unbalance": 3}, "extra_rise", heat))
 
 
+def test_the_sides_of_a_triangle_added_or_the_root_not_taken():
+    """Kilovars stand square on kilowatts, as horsepower does here on horsepower."""
+    side = formula("water_power", Power(Power(motor, 2) - Power(brake, 2), 0.5))
+    given = {"motor_power": 5, "brake_power": 4}
+    assert {
+        "water_power.added.brake_power": 41**0.5,
+        "water_power.power_left_out": 9,
+    } == pytest.approx(wrong_answers(given, "water_power", side))
+    plan = find_plan(tuple(given), "water_power", (side,), "us")
+    says = {change.id: change.says for change in mistaken_changes(plan)}
+    assert "Left out: the root." in says["water_power.power_left_out"]
+    assert "The brake power is added." in says["water_power.added.brake_power"]
+
+
 def test_the_extremes_taken_the_wrong_way_are_told_from_each_other():
     spread = formula("amps_range", Largest(legs) - Smallest(legs))
     given = {"amps_a": 40, "amps_b": 42, "amps_c": 47}
