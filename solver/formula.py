@@ -54,7 +54,9 @@ class Formula:
     `systems` leaves out a system in which the equation is not used. `unless` names quantities
     that rule it out once they are known: with a drive between, brake power is not motor output.
     `empirical` marks one fitted to measurements, such as Hazen-Williams, in which the units do
-    not cancel; its source must then name the units it holds in.
+    not cancel; its source must then name the units it holds in. `turns` names the quantities it
+    may be turned round for, where not all: a pump has a suction lift or a suction head, and
+    what is left over is no sign of which.
     """
 
     result: str
@@ -65,6 +67,7 @@ class Formula:
     systems: tuple[str, ...] = SYSTEMS
     unless: tuple[str, ...] = ()
     empirical: bool = False
+    turns: tuple[str, ...] | None = None
 
     def __post_init__(self):
         if not (self.source.strip() and self.why.strip()):
@@ -72,6 +75,10 @@ class Formula:
         for slip in self.slips:
             for name in names(slip.expr):
                 quantity_named(name)
+        if strange := set(self.turns or ()) - set(names(self.expr)):
+            raise BadDefinition(
+                f"formula for {self.result!r}: turns names {sorted(strange)}, which is not in it"
+            )
         for system in () if self.empirical else self.systems:
             wanted = compose(quantity_named(self.result).unit(system))
             _expect(unit_of(self.expr, system), wanted, f"the formula for {self.result!r}")
@@ -83,7 +90,8 @@ class Formula:
 
     @cached_property
     def _turned(self) -> dict[str, Expr]:
-        turned = {n: isolate(self.expr, n, Known(self.result)) for n in names(self.expr)}
+        wanted = names(self.expr) if self.turns is None else self.turns
+        turned = {n: isolate(self.expr, n, Known(self.result)) for n in wanted}
         return {self.result: self.expr} | {n: e for n, e in turned.items() if e is not None}
 
     @property

@@ -6,6 +6,7 @@ says whether a quantity stands as its name or as its value.
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
+from math import floor, log10
 
 from .expression import (
     Abs,
@@ -70,6 +71,7 @@ LATEX = Notation(
 )
 
 Leaf = Callable[[Expr], str]
+TOO_LONG = 1e10  # a constant above this is written as a power of ten
 
 
 def words(expr: Expr, units: str, notation: Notation = TEXT) -> str:
@@ -81,7 +83,7 @@ def words(expr: Expr, units: str, notation: Notation = TEXT) -> str:
                 return notation.word(quantity_named(name).label)
             case Fraction(of):
                 return notation.word(f"{quantity_named(of.name).label} (as a decimal)")
-        return _constant(node, units)
+        return _constant(node, units, notation)
 
     return _written(expr, units, notation, leaf)
 
@@ -95,7 +97,7 @@ def symbols(expr: Expr, units: str) -> str:
                 return quantity_named(name).symbol
             case Fraction(of):
                 return quantity_named(of.name).symbol
-        return _constant(node, units)
+        return _constant(node, units, LATEX)
 
     return _written(expr, units, LATEX, leaf)
 
@@ -114,13 +116,17 @@ def numbers(
             case Fraction(of):
                 write = exact if of.name in given else figures
                 return write(known[of.name] / 100)
-        return _constant(node, units)
+        return _constant(node, units, notation)
 
     return _written(expr, units, notation, leaf)
 
 
-def _constant(node: Expr, units: str) -> str:
-    return exact(node.figure(units).value if isinstance(node, Constant) else node.value)
+def _constant(node: Expr, units: str, notation: Notation) -> str:
+    value = node.figure(units).value if isinstance(node, Constant) else node.value
+    if value < TOO_LONG:
+        return exact(value)
+    exponent = floor(log10(value))
+    return exact(value / 10**exponent) + notation.times + notation.power("10", str(exponent))
 
 
 def _written(expr: Expr, units: str, notation: Notation, leaf: Leaf) -> str:
@@ -181,7 +187,8 @@ def _sum_bracketed(text: str, nodes, units: str, notation: Notation) -> str:
 
 def _over_line(over: str, under: str, nodes, units: str, notation: Notation) -> str:
     kept = [node for node in nodes if not is_one(node, units)]
-    if not notation.stacked and (len(kept) > 1 or isinstance(kept[0], Sum)):
+    long = isinstance(kept[0], Constant) and notation.times in under
+    if not notation.stacked and (len(kept) > 1 or isinstance(kept[0], Sum) or long):
         under = f"({under})"
     return notation.fraction(over, under)
 

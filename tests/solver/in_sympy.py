@@ -34,6 +34,11 @@ def exactly(value: float) -> sympy.Rational:
     return sympy.Rational(Ratio(repr(value)))
 
 
+def exponent_of(value: float) -> sympy.Rational:
+    """An exponent as the short fraction it stands for: 1 / 1.852 is 250 / 463."""
+    return sympy.Rational(Ratio(repr(value)).limit_denominator(1000))
+
+
 def in_sympy(expr: Expr, units: str) -> sympy.Expr:
     """An expression in one system; a table is a function sympy knows nothing about."""
 
@@ -52,7 +57,7 @@ def in_sympy(expr: Expr, units: str) -> sympy.Expr:
         case Sum(plus, minus):
             return sympy.Add(*each(plus)) - sympy.Add(*each(minus))
         case Power(base, exponent):
-            return in_sympy(base, units) ** exactly(exponent)
+            return in_sympy(base, units) ** exponent_of(exponent)
         case Fraction(of):
             return in_sympy(of, units) / 100
         case Percent(of):

@@ -111,7 +111,11 @@ def small(quantity, units: str, chance: Random) -> float:
     return chance.uniform(low, low + 0.3 * (high - low))
 
 
-@pytest.mark.parametrize(("formula", "units"), EQUATIONS)
+# One fitted to measurements holds in its own units only; pint could not prove it.
+WITH_UNITS = [each for each in EQUATIONS if not each.values[0].empirical]
+
+
+@pytest.mark.parametrize(("formula", "units"), WITH_UNITS)
 def test_pint_works_every_formula_to_the_same_number_in_the_same_unit(formula, units):
     chance = Random(formula.result)
     wanted = of_pint(quantity_named(formula.result).unit(units)).units
@@ -213,6 +217,18 @@ def test_a_quantity_a_formula_cannot_give_is_named_with_those_it_can():
     formula = Formula("flow", Largest((flow, Known("daily_flow"))), SOURCE, WHY, systems=())
     with pytest.raises(BadDefinition, match="'flow' cannot be turned round for 'daily_flow'; it g"):
         formula.solved_for("daily_flow")
+
+
+def test_a_formula_turns_round_only_for_what_it_may():
+    formula = Formula("brake_power", water_power / pump, SOURCE, WHY, turns=("water_power",))
+    assert ("brake_power", "water_power") == formula.solvable
+    with pytest.raises(BadDefinition, match="cannot be turned round for 'pump_efficiency'"):
+        formula.solved_for("pump_efficiency")
+
+
+def test_what_a_formula_may_be_turned_for_stands_in_it():
+    with pytest.raises(BadDefinition, match=r"turns names \['head'\], which is not in it"):
+        Formula("brake_power", water_power / pump, SOURCE, WHY, turns=("head",))
 
 
 def test_a_bad_definition_is_both_the_solvers_own_error_and_a_type_error():

@@ -6,6 +6,8 @@ from matplotlib.mathtext import MathTextParser
 from solver import draw
 from solver.expression import (
     Abs,
+    Constant,
+    Figure,
     Fraction,
     Known,
     Largest,
@@ -30,6 +32,9 @@ flow, head, water, brake, motor = map(
     Known, ("flow", "head", "water_power", "brake_power", "motor_power")
 )
 pump = Fraction(Known("pump_efficiency"))
+FRICTION = Constant(
+    "friction", "friction constant", Figure(1.212e12, ""), Figure(1.212e12, ""), "Hazen-Williams"
+)
 VALUES = {
     "flow": 1250.0, "head": 62.0, "water_power": 19.5707, "brake_power": 26.0942,
     "motor_power": 30.0, "pump_efficiency": 75.0,
@@ -47,6 +52,8 @@ GIVEN = {"flow", "head", "motor_power", "pump_efficiency"}
         (Percent(water / brake), "water power / brake power × 100%",
          "19.57 hp / 26.09 hp × 100%"),
         (motor * HP_TO_KW, "motor power × 0.746", "30 hp × 0.746"),
+        (flow * FRICTION, "flow × 1.212 × 10^12", "1,250 gpm × 1.212 × 10^12"),
+        (flow / FRICTION, "flow / (1.212 × 10^12)", "1,250 gpm / (1.212 × 10^12)"),
         (water / (brake * pump), "water power / (brake power × pump efficiency (as a decimal))",
          "19.57 hp / (26.09 hp × 0.75)"),
         ((water + brake) / motor, "(water power + brake power) / motor power",
@@ -92,6 +99,7 @@ def test_each_system_has_its_own_constant_and_units():
         (water / pump, "us", r"\dfrac{P_\mathrm{w}}{\eta_\mathrm{p}}"),
         (motor * HP_TO_KW, "us", r"P_\mathrm{m} \times 0.746"),
         (Sum((water,), (brake,)), "us", r"P_\mathrm{w} - P_\mathrm{b}"),
+        (flow / FRICTION, "si", r"\dfrac{Q}{1.212 \times {10}^{12}}"),
         (Power(water / brake, 2), "us", r"{(\dfrac{P_\mathrm{w}}{P_\mathrm{b}})}^{2}"),
         (Power(water, 2) * pump, "us", r"{P_\mathrm{w}}^{2} \times \eta_\mathrm{p}"),
         (Power(water * pump, 0.5), "us", r"\sqrt{P_\mathrm{w} \times \eta_\mathrm{p}}"),
