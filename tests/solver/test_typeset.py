@@ -11,6 +11,7 @@ from solver.expression import (
     Fraction,
     Known,
     Largest,
+    Lookup,
     Mean,
     Number,
     Percent,
@@ -18,6 +19,7 @@ from solver.expression import (
     Product,
     Smallest,
     Sum,
+    walk,
 )
 from solver.formulas import FORMULAS
 from solver.formulas.constants import HP_TO_KW, WATER_POWER
@@ -129,7 +131,7 @@ def test_the_numbers_put_in_come_to_the_result_that_stands_beside_them(problem):
         for step in case.steps:
             _, put_in, result = step_texts(step, case.known, case.given, units)
             line = put_in.partition(" = ")[2]
-            if step.expr is None or "the next standard" in line or "the derating graph" in line:
+            if step.expr is None or any(isinstance(node, Lookup) for node in walk(step.expr)):
                 continue
             (shown,) = figures_in(result)
             # A difference of two rounded figures is as rough as the larger of them.
