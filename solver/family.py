@@ -12,6 +12,7 @@ from string import Formatter
 from .draw import Draw
 from .errors import BadDefinition
 from .formula import Formula
+from .scenario import PUMPS, Place
 from .vocabulary import quantity_named
 
 __all__ = ["Family", "Judgement", "Level", "Option"]
@@ -73,7 +74,8 @@ class Family:
     `tag` opens its codes: two to four capital letters, never changed. `revision` goes up by one
     with any change that gives an old code another problem. `scene` draws every quantity the
     levels give, in the units of the system, as a machine that could exist. `judge` makes it a
-    judgement (choose one); then `asked` is "choice".
+    judgement (choose one); then `asked` is "choice". `places` are those it may be set at: a
+    booster station has no wet well.
     """
 
     name: str
@@ -86,6 +88,7 @@ class Family:
     formulas: tuple[Formula, ...]
     judge: Judge | None = None
     revision: int = 1
+    places: tuple[Place, ...] = PUMPS
 
     def __post_init__(self):
         if not (self.name.isidentifier() and self.name.islower()):

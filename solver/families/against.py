@@ -1,10 +1,10 @@
 """A judgement with three choices: one quantity against a low and a high limit."""
 
 from collections.abc import Mapping
-from typing import NamedTuple
 
 from ..draw import Draw
 from ..family import Judge, Judgement, Option
+from ..limits import Limits
 from ..show import figures, with_unit
 from ..vocabulary import quantity_named
 
@@ -12,14 +12,6 @@ __all__ = ["Limits", "against", "too_near"]
 
 TOO_NEAR = 0.015  # as a share of the limit
 Zone = tuple[str, str, str]  # an id, the text of the choice, and what to do then
-
-
-class Limits(NamedTuple):
-    """Two limits for one quantity: numbers, or names of other quantities."""
-
-    quantity: str
-    low: str | float
-    high: str | float
 
 
 def too_near(size: float, limit: float) -> bool:
@@ -32,13 +24,13 @@ def against(limits: Limits, rule: str, *zones: Zone) -> Judge:
 
     def judge(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
         size = values[limits.quantity]
-        low, high = (values[at] if isinstance(at, str) else at for at in limits[1:])
+        low, high = (values[at] if isinstance(at, str) else at for at in limits[1:3])
         if too_near(size, low) or too_near(size, high):
             return None
         quantity = quantity_named(limits.quantity)
         unit = quantity.unit(units)
         subject = f"{quantity.label} is {with_unit(figures(size), unit)}"
-        said = [_said(*limit, unit) for limit in zip(limits[1:], (low, high), strict=True)]
+        said = [_said(*limit, unit) for limit in zip(limits[1:3], (low, high), strict=True)]
         here = (size > low) + (size > high)
         options = []
         for at, (name, text, then) in enumerate(zones):

@@ -5,9 +5,12 @@ from collections.abc import Mapping
 from ..draw import Draw
 from ..family import Family, Judge, Judgement, Level, Option, Scene
 from ..formulas import BALANCE
+from ..limits import AMPS as NAMEPLATE_AMPS
+from ..limits import CURRENT_UNBALANCE, VOLTAGE_UNBALANCE
+from ..limits import DERATED_LOAD as DERATED
 from ..show import figures, with_unit
 from ..tables import derating_factor
-from .against import Limits, against, too_near
+from .against import against, too_near
 from .legs import AMPS, GRAPH, LEGS_READ, VOLTS, VOLTS_READ, Ranges, legs
 
 __all__ = ["AMPS_CHECK", "CURRENT_LIMITS", "DERATED_LOAD", "VOLTAGE_LIMITS"]
@@ -63,8 +66,8 @@ CURRENT_LIMITS = judged(
     "UL",
     "Current unbalance: accept it or not",
     against(
-        Limits("current_unbalance", 5, 10),
-        "up to 5% is good, up to 10% acceptable (common practice; compare Xylem IM103)",
+        CURRENT_UNBALANCE,
+        CURRENT_UNBALANCE.rule,
         ("good", "Good: not over 5%", "Note it with the date, so that a later change shows."),
         (
             "acceptable",
@@ -106,8 +109,8 @@ VOLTAGE_LIMITS = judged(
     "VL",
     "Voltage unbalance: run, derate or stop",
     against(
-        Limits("voltage_unbalance", 1, 5),
-        "NEMA MG 1: full load up to 1%, less load up to 5%, no running above 5%",
+        VOLTAGE_UNBALANCE,
+        VOLTAGE_UNBALANCE.rule,
         (
             "full_load",
             "Nameplate load is allowed: not over 1%",
@@ -143,8 +146,8 @@ DERATED_LOAD = judged(
     "DL",
     "Can the motor carry its load on unbalanced volts",
     against(
-        Limits("brake_power", "derated_power", "motor_size"),
-        "the load may not be over the derated power",
+        DERATED,
+        DERATED.rule,
         (
             "carries",
             "Yes: the load is within the derated power",
@@ -181,8 +184,8 @@ AMPS_CHECK = judged(
     "AC",
     "Amps against the nameplate",
     against(
-        Limits("amps_highest", "full_load_amps", "service_factor_amps"),
-        "the highest leg against full-load amps, then against service-factor amps",
+        NAMEPLATE_AMPS,
+        NAMEPLATE_AMPS.rule,
         (
             "within",
             "Within the nameplate: not over full-load amps",

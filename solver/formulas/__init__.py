@@ -6,7 +6,8 @@ Where two chains of equal depth lead to an answer, the formula that stands first
 from .balance import BALANCE
 from .cost import COST
 from .power import POWER
+from .wet_well import WET_WELL
 
-__all__ = ["BALANCE", "COST", "FORMULAS", "POWER"]
+__all__ = ["BALANCE", "COST", "FORMULAS", "POWER", "WET_WELL"]
 
-FORMULAS = (*POWER, *COST, *BALANCE)
+FORMULAS = (*POWER, *COST, *BALANCE, *WET_WELL)

@@ -3,7 +3,8 @@
 from .balance import BALANCE
 from .cost import COST
 from .power import POWER
+from .wet_well import WET_WELL
 
 __all__ = ["ALL"]
 
-ALL = (*POWER, *COST, *BALANCE)
+ALL = (*POWER, *COST, *BALANCE, *WET_WELL)

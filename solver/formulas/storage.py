@@ -1,0 +1,77 @@
+"""What a wet well and its sewer can still hold without power, and the hours its pumps must run."""
+
+from ..expression import Known
+from ..formula import Formula, Slip
+from .well_units import (
+    LITRES_PER_CUBIC_METRE,
+    MINUTES_PER_HOUR,
+    SECONDS_PER_MINUTE,
+    both,
+    minutes,
+)
+
+__all__ = ["STORAGE"]
+
+ARITHMETIC = "arithmetic: a volume over a flow is a time"
+TURNS = "common practice, no source: pumps that take turns share the hours"
+TAPE = "common practice, no source: depths taken from the rim"
+
+flow, inflow, per_depth = map(Known, ("flow", "inflow", "volume_per_depth"))
+storage_volume, sewer_storage = map(Known, ("storage_volume", "sewer_storage"))
+daily_inflow, hours, pumps = map(Known, ("daily_inflow", "hours_per_day", "alternating_pumps"))
+
+HELD = (
+    Formula(
+        "storage_depth",
+        Known("depth_to_water") - Known("depth_to_overflow"),
+        TAPE,
+        "Water can rise from where it is to the overflow.",
+    ),
+    Formula(
+        "storage_volume",
+        per_depth * Known("storage_depth"),
+        "geometry: volume per depth times depth",
+        "This much fits between the water and the overflow.",
+    ),
+    Formula(
+        "total_storage",
+        storage_volume + sewer_storage,
+        ARITHMETIC,
+        "Water that backs up in the sewer is held there too.",
+        slips=(
+            Slip(
+                "sewer_forgotten",
+                storage_volume,
+                "The sewer is left out. It holds water as well before anything overflows.",
+            ),
+        ),
+    ),
+    *minutes(
+        "storage_time",
+        storage_volume,
+        inflow,
+        ARITHMETIC,
+        "Without power no pump runs, so the inflow alone fills the well.",
+        unless=("sewer_storage",),
+    ),
+    *minutes(
+        "storage_time",
+        Known("total_storage"),
+        inflow,
+        ARITHMETIC,
+        "Without power no pump runs, so the inflow alone fills what is left.",
+    ),
+)
+
+HOURS = (
+    *both(
+        "hours_per_day",
+        daily_inflow / flow / MINUTES_PER_HOUR,
+        daily_inflow * LITRES_PER_CUBIC_METRE / flow / SECONDS_PER_MINUTE / MINUTES_PER_HOUR,
+        ARITHMETIC,
+        "All that comes in must be pumped, at the pump's own rate.",
+    ),
+    Formula("pump_hours", hours / pumps, TURNS, "Pumps that take turns share the hours equally."),
+)
+
+STORAGE = (*HELD, *HOURS)

@@ -1,0 +1,87 @@
+"""The wet well: what it holds, by its shape and the depth of water in it."""
+
+from ..expression import Constant, Figure, Known, Number
+from ..formula import Formula, Slip
+from .cycles import CYCLES
+from .drawdown import DRAWDOWN, OUTSIDE
+from .storage import STORAGE
+from .well_units import GALLONS_PER_CUBIC_FOOT
+
+__all__ = ["WET_WELL"]
+
+GEOMETRY = "geometry: floor area times depth; a circle has 0.785 of the square around it"
+
+CIRCLE_IN_SQUARE = Constant(
+    "circle_in_square",
+    "0.785 of a circle",
+    us=Figure(0.785, "", also=(0.7854, 0.7853982), exact=0.78539816),
+    si=Figure(0.785, "", also=(0.7854, 0.7853982), exact=0.78539816),
+    source="geometry: a quarter of pi",
+)
+
+diameter, length, width, area = map(
+    Known, ("well_diameter", "well_length", "well_width", "well_area")
+)
+to_floor, to_water, water_depth = map(Known, ("depth_to_floor", "depth_to_water", "water_depth"))
+
+VOLUMES = (
+    Formula(
+        "well_area",
+        CIRCLE_IN_SQUARE * diameter**2,
+        GEOMETRY,
+        "A circle fills 0.785 of the square drawn around it.",
+        slips=(
+            Slip(
+                "diameter_for_radius",
+                Number(4) * CIRCLE_IN_SQUARE * diameter**2,
+                "This squares the diameter times 3.14. With 3.14 it is the radius that is squared.",
+            ),
+            Slip(
+                "radius_for_diameter",
+                CIRCLE_IN_SQUARE * diameter**2 / Number(4),
+                "This squares the radius times 0.785. With 0.785 it is the diameter that is squared.",
+            ),
+        ),
+    ),
+    Formula(
+        "well_area",
+        length * width,
+        GEOMETRY,
+        "Four straight walls: the floor is length times width.",
+        slips=(
+            Slip("added", length + width, "Length and width are added. The floor takes them times."),
+        ),
+    ),
+    Formula(
+        "water_depth",
+        to_floor - to_water,
+        GEOMETRY,
+        f"The tape gives what is above the water; the rest is water. {OUTSIDE}",
+        slips=(
+            Slip(
+                "tape_for_depth",
+                to_water,
+                "This is how far down the water is, not how deep. Take it from the depth of the floor.",
+            ),
+            Slip(
+                "floor_for_depth",
+                to_floor,
+                "This is the whole well, rim to floor. Only the part under water counts.",
+            ),
+        ),
+    ),
+    Formula(
+        "well_volume",
+        area * water_depth * GALLONS_PER_CUBIC_FOOT,
+        f"{GEOMETRY}; {GALLONS_PER_CUBIC_FOOT.source}",
+        "The water stands as high as its depth on all of the floor.",
+    ),
+    Formula(
+        "volume_per_depth",
+        area * GALLONS_PER_CUBIC_FOOT,
+        f"{GEOMETRY}; {GALLONS_PER_CUBIC_FOOT.source}",
+        "It is the volume of one layer of the well, one unit deep.",
+    ),
+)
+
+WET_WELL = (*VOLUMES, *DRAWDOWN, *CYCLES, *STORAGE)
