@@ -6,9 +6,9 @@ The chapters' judgement questions and the pump-day record judge by the same ones
 from typing import NamedTuple
 
 __all__ = [
-    "AMPS",
     "CURRENT_UNBALANCE",
-    "DERATED_LOAD",
+    "DERATED",
+    "NAMEPLATE_AMPS",
     "VOLTAGE_UNBALANCE",
     "Limits",
 ]
@@ -35,10 +35,10 @@ VOLTAGE_UNBALANCE = Limits(
     5,
     "NEMA MG 1: full load up to 1%, less load up to 5%, no running above 5%",
 )
-DERATED_LOAD = Limits(
+DERATED = Limits(
     "brake_power", "derated_power", "motor_size", "the load may not be over the derated power"
 )
-AMPS = Limits(
+NAMEPLATE_AMPS = Limits(
     "amps_highest",
     "full_load_amps",
     "service_factor_amps",

@@ -5,9 +5,7 @@ from collections.abc import Mapping
 from ..draw import Draw
 from ..family import Family, Judge, Judgement, Level, Option, Scene
 from ..formulas import BALANCE
-from ..limits import AMPS as NAMEPLATE_AMPS
-from ..limits import CURRENT_UNBALANCE, VOLTAGE_UNBALANCE
-from ..limits import DERATED_LOAD as DERATED
+from ..limits import CURRENT_UNBALANCE, DERATED, NAMEPLATE_AMPS, VOLTAGE_UNBALANCE
 from ..show import figures, with_unit
 from ..tables import derating_factor
 from .against import against, too_near
