@@ -15,7 +15,7 @@ from .expression import Expr
 from .family import Family, Judgement, Level
 from .mistakes import mistaken_changes
 from .plan import Link, Plan, find_plan
-from .scenario import PEOPLE, PUMPS
+from .scenario import PEOPLE
 from .show import exact, with_unit
 from .tolerance import accepted_band
 from .vocabulary import quantity_named
@@ -98,7 +98,8 @@ def draw(family: Family, seed: int, units: str = "us", level: int = 1) -> Case:
         fields = make(family, at, units, given, values, chance)
         if fields is not None:
             asks = fields.pop("asks", "")
-            question = _worded(at, asks, given, fields["unit"], units, chance)
+            setting = _setting(family, fields["unit"], chance)
+            question = _worded(at, asks, given, units, setting)
             return Case(family, level, units, seed, question, given, **fields)
     raise BadDefinition(
         f"family {family.name!r}, level {level}, {units}: no draw in {ATTEMPTS} keeps every "
@@ -111,18 +112,24 @@ def _plausible(name: str, value: float, units: str) -> bool:
     return low <= value <= high
 
 
-def _worded(
-    level: Level, asks: str, given: Mapping[str, float], unit: str, units: str, chance: Draw
-) -> str:
-    place = chance.pick(PUMPS)
-    slots = {
-        n: with_unit(exact(v, u := quantity_named(n).unit(units)), u) for n, v in given.items()
-    } | {
+def _setting(family: Family, unit: str, chance: Draw) -> dict[str, str]:
+    """Where a problem plays, with whom, and in what unit it asks."""
+    place = chance.pick(family.places)
+    return {
         "place": f"{place.name} at {place.station}",
         "station": place.station,
         "person": chance.pick(PEOPLE),
         "unit": with_unit("", unit).strip(),
     }
+
+
+def _worded(
+    level: Level, asks: str, given: Mapping[str, float], units: str, setting: Mapping[str, str]
+) -> str:
+    shown = {
+        n: with_unit(exact(v, u := quantity_named(n).unit(units)), u) for n, v in given.items()
+    }
+    slots = {**shown, **setting}
     return level.question.format(asks=asks.format(**slots), **slots)
 
 

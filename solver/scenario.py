@@ -5,7 +5,7 @@ None of them exists. The plant is small, and its pumps are ordinary ones.
 
 from typing import NamedTuple
 
-__all__ = ["PEOPLE", "PLANT", "PUMPS", "TOWN", "Place"]
+__all__ = ["PEOPLE", "PLANT", "PUMPS", "TOWN", "WITH_WET_WELL", "Place"]
 
 TOWN = "Marlow Bend"
 PLANT = "Marlow Bend Water Reclamation Plant"
@@ -28,5 +28,8 @@ PUMPS = (
     Place("Pump 4", "the plant's influent building"),
     Place("Pump 2", "the plant's effluent building"),
 )
+
+# A booster station takes its water from a main.
+WITH_WET_WELL = tuple(place for place in PUMPS if "booster" not in place.station)
 
 PEOPLE = ("Inez", "Tobias", "Ruth", "Amadou", "Lena", "Callum")
