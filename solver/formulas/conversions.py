@@ -1,0 +1,201 @@
+"""The conversions of pump work: pressure, volume, weight, power and percent; flows in flows.py."""
+
+from ..expression import Known, Number, Percent
+from ..formula import Formula, Slip
+from .constants import HEAD_PER_PRESSURE, WATER_WEIGHT
+from .conversion_factors import (
+    FOOT_POUNDS,
+    KPA_PER_BAR,
+    KPA_PER_PSI,
+    KW_PER_HP,
+    WATER_MASS,
+    WATTS,
+    WEIGHT_OF_FLOW,
+    factor,
+)
+from .flows import FLOWS
+from .well_units import GALLONS_PER_CUBIC_FOOT, LITRES_PER_CUBIC_METRE
+
+__all__ = ["CONVERSIONS"]
+
+CARRIED = "Know the weight before a floor, a truck or a hoist has to carry it."
+
+gauge_pressure, water_height = map(Known, ("gauge_pressure", "water_height"))
+water_volume, tank_volume, volume_converted = map(
+    Known, ("water_volume", "tank_volume", "volume_converted")
+)
+horsepower_rating, shaft_work = map(Known, ("horsepower_rating", "shaft_work"))
+
+PRESSURES = (
+    Formula(
+        "water_height",
+        gauge_pressure * HEAD_PER_PRESSURE,
+        HEAD_PER_PRESSURE.source,
+        "A gauge shows the height of water above it, whatever the width of the tank.",
+    ),
+    Formula(
+        "water_height",
+        Known("tank_depth") - Known("tap_height"),
+        "common practice, no source: a gauge feels only the water above it",
+        "The gauge feels only the water above it, not what stands below.",
+        slips=(
+            Slip(
+                "all_the_depth",
+                Known("tank_depth"),
+                "This takes all the depth. Only water above the gauge counts.",
+            ),
+        ),
+        turns=("tank_depth",),
+    ),
+    factor(
+        "second_scale",
+        gauge_pressure * KPA_PER_PSI,
+        "us",
+        KPA_PER_PSI,
+        "A psi is nearly seven kilopascals, so the figure grows.",
+        Slip(
+            "feet_for_kilopascals",
+            gauge_pressure * HEAD_PER_PRESSURE,
+            "The 2.31 gives feet of water. A psi is 6.895 kilopascals.",
+        ),
+    ),
+    factor(
+        "second_scale",
+        gauge_pressure / KPA_PER_BAR,
+        "si",
+        KPA_PER_BAR,
+        "A bar is 100 kilopascals, so the figure shrinks.",
+        Slip(
+            "thousand_for_hundred",
+            gauge_pressure / Number(1000),
+            "This divides by 1,000. A bar is 100 kilopascals.",
+        ),
+    ),
+)
+
+VOLUMES = (
+    factor(
+        "water_volume",
+        volume_converted * GALLONS_PER_CUBIC_FOOT,
+        "us",
+        GALLONS_PER_CUBIC_FOOT,
+        "A cubic foot holds about seven and a half gallons.",
+        Slip(
+            "weight_for_volume",
+            volume_converted * WATER_MASS,
+            "The 8.34 is pounds of a gallon. A cubic foot holds 7.48 gallons.",
+        ),
+    ),
+    factor(
+        "water_volume",
+        volume_converted / LITRES_PER_CUBIC_METRE,
+        "si",
+        LITRES_PER_CUBIC_METRE,
+        "A cubic metre is 1,000 litres, so the figure shrinks.",
+        Slip(
+            "hundred_for_thousand",
+            volume_converted / Number(100),
+            "This divides by 100. A cubic metre is 1,000 litres.",
+        ),
+    ),
+    factor(
+        "water_weight",
+        water_volume * WATER_MASS,
+        "us",
+        WATER_MASS,
+        CARRIED,
+        Slip(
+            "volume_for_weight",
+            water_volume * GALLONS_PER_CUBIC_FOOT,
+            "The 7.48 is gallons of a cubic foot. A gallon weighs 8.34 pounds.",
+        ),
+    ),
+    factor(
+        "water_weight",
+        water_volume * WATER_MASS,
+        "si",
+        WATER_MASS,
+        CARRIED,
+        Slip(
+            "force_for_mass",
+            water_volume * WATER_WEIGHT,
+            "The 9.81 gives kilonewtons. A cubic metre of water is 1,000 kilograms.",
+        ),
+    ),
+    Formula(
+        "water_volume",
+        tank_volume - Known("empty_volume"),
+        "common practice, no source",
+        "What is not empty is full.",
+        turns=("tank_volume",),
+    ),
+    Formula(
+        "percent_full",
+        Percent(water_volume / tank_volume),
+        "common practice, no source: percent is part over whole, times 100",
+        "Percent is the part over the whole, times 100.",
+        slips=(
+            Slip(
+                "empty_share",
+                Percent((tank_volume - water_volume) / tank_volume),
+                "This is the empty share. The question asks for the full one.",
+            ),
+        ),
+    ),
+)
+
+POWERS = (
+    Formula(
+        "kilowatt_rating",
+        horsepower_rating * KW_PER_HP,
+        KW_PER_HP.source,
+        "A horsepower is about three quarters of a kilowatt.",
+        slips=(
+            Slip(
+                "converted_twice",
+                horsepower_rating * KW_PER_HP * KW_PER_HP,
+                "The 0.746 went in twice. It goes in once.",
+            ),
+        ),
+    ),
+    factor(
+        "horsepower_rating",
+        shaft_work / FOOT_POUNDS,
+        "us",
+        FOOT_POUNDS,
+        "One horsepower lifts 33,000 pounds one foot in a minute.",
+        Slip(
+            "by_the_second",
+            shaft_work / Number(550),
+            "The 550 is for foot-pounds a second. By the minute it is 33,000.",
+        ),
+    ),
+    factor(
+        "kilowatt_rating",
+        shaft_work / WATTS,
+        "si",
+        WATTS,
+        "A kilowatt is 1,000 watts.",
+    ),
+    Formula(
+        "weight_flow",
+        Known("flow") * WEIGHT_OF_FLOW,
+        WEIGHT_OF_FLOW.source,
+        "Power lifts weight, so the volume is weighed first.",
+    ),
+    Formula(
+        "lifting_work",
+        Known("weight_flow") * Known("head"),
+        "the definition of work: weight times the height it is lifted",
+        "Work is the weight times the height it is lifted.",
+        slips=(
+            Slip(
+                "added",
+                Known("weight_flow") + Known("head"),
+                "Weight and height are added. Work is one times the other.",
+            ),
+        ),
+    ),
+)
+
+CONVERSIONS = (*FLOWS, *PRESSURES, *VOLUMES, *POWERS)
