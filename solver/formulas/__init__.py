@@ -4,10 +4,22 @@ Where two chains of equal depth lead to an answer, the formula that stands first
 """
 
 from .balance import BALANCE
+from .conversions import CONVERSIONS
 from .cost import COST
+from .insulation import INSULATION
+from .nameplate import NAMEPLATE
 from .power import POWER
 from .wet_well import WET_WELL
 
-__all__ = ["BALANCE", "COST", "FORMULAS", "POWER", "WET_WELL"]
+__all__ = [
+    "BALANCE",
+    "CONVERSIONS",
+    "COST",
+    "FORMULAS",
+    "INSULATION",
+    "NAMEPLATE",
+    "POWER",
+    "WET_WELL",
+]
 
-FORMULAS = (*POWER, *COST, *BALANCE, *WET_WELL)
+FORMULAS = (*POWER, *COST, *BALANCE, *NAMEPLATE, *INSULATION, *WET_WELL, *CONVERSIONS)

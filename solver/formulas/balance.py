@@ -4,10 +4,11 @@ from ..expression import Abs, Expr, Known, Largest, Mean, Percent, Smallest
 from ..formula import Formula, Slip
 from .heating import HEATING
 
-__all__ = ["BALANCE"]
+__all__ = ["BALANCE", "balance"]
 
 NEMA = "NEMA MG 1: largest deviation from the average over the average"
 FIELD = "common practice, no source: highest less lowest over the average"
+UNBALANCED = {"amps": "current", "volts": "voltage", "ohms": "resistance"}
 NAMEPLATE = "NEMA MG 1 14.37: the service factor multiplies the rated load, and roughly the amps"
 
 
@@ -30,9 +31,13 @@ def over_the_nameplate(part: Expr) -> Slip:
 
 
 def balance(
-    kind: str, legs: tuple[str, ...], turn: str = "", slips: tuple[Slip, ...] = ()
+    kind: str,
+    legs: tuple[str, ...],
+    turn: str = "",
+    slips: tuple[Slip, ...] = (),
+    source: str = NEMA,
 ) -> tuple[Formula, ...]:
-    """Average, largest deviation and unbalance of three readings of `kind` "amps" or "volts".
+    """Average, largest deviation and unbalance of three readings: "amps", "volts" or "ohms".
 
     `turn` tells later readings of the same motor apart; `slips` are those of the last formula.
     """
@@ -43,7 +48,7 @@ def balance(
         Formula(
             average.name,
             Mean(readings),
-            NEMA,
+            source,
             "All three readings count the same, so add them and divide by three.",
             slips=(
                 Slip(
@@ -56,7 +61,7 @@ def balance(
         Formula(
             deviation.name,
             Largest(deviations),
-            NEMA,
+            source,
             "The reading furthest from the average counts, whether it is above or below.",
             slips=(
                 Slip(
@@ -72,9 +77,9 @@ def balance(
             ),
         ),
         Formula(
-            {"amps": "current", "volts": "voltage"}[kind] + f"_unbalance{turn}",
+            f"{UNBALANCED[kind]}_unbalance{turn}",
             Percent(deviation / average),
-            NEMA,
+            source,
             "The deviation is set against the average, so large and small motors compare.",
             slips=slips,
         ),

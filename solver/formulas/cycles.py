@@ -24,9 +24,9 @@ def read_table(column: str) -> Lookup:
     """A figure of EI 11C201 Table 7-1 (minutes) for a motor size (hp | kW)."""
 
     def read(size: float, units: str) -> float:
-        up_to = {"us": "up_to_hp", "si": "up_to_kw"}[units]
+        under = {"us": "under_hp", "si": "under_kw"}[units]
         rows = table_rows("cycles")
-        return next((row for row in rows if size <= row[up_to]), rows[-1])[column]
+        return next((row for row in rows if size < row[under]), rows[-1])[column]
 
     rule = "EI 11C201 Table 7-1 for"
     return Lookup(Known("motor_size"), read, rule, ("hp", "kW"), ("min", "min"))

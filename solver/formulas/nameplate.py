@@ -101,7 +101,6 @@ AMPS = (
         ),
         "NEC (NFPA 70) Table 430.250, 460 V; in metric, " + table_source("full_load_amps_si"),
         "The table has a round figure for any motor of this size.",
-        turns=(),
     ),
     Formula(
         "nameplate_share",
@@ -135,7 +134,6 @@ OVERLOADS = (
         OVERLOAD,
         "A motor with a margin may be set higher: 125% against 115%.",
         slips=(Slip("other_row", at_factor("percent", other=True), WRONG_ROW),),
-        turns=(),
     ),
     Formula(
         "overload_percent",
@@ -144,7 +142,6 @@ OVERLOADS = (
         "A motor that warms 40 °C or less may be set higher: 125% against 115%.",
         slips=(Slip("other_row", at_rise(other=True), WRONG_ROW),),
         unless=("service_factor",),
-        turns=(),
     ),
     Formula(
         "overload_limit",
@@ -166,7 +163,6 @@ OVERLOADS = (
         RAISED,
         "Only where the first limit will not let it start: 140% against 130%.",
         slips=(Slip("other_row", at_factor("raised", other=True), WRONG_ROW),),
-        turns=(),
     ),
     Formula(
         "raised_limit",

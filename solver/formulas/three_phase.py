@@ -5,9 +5,11 @@ from ..formula import Formula, Slip
 
 __all__ = ["ROOT_THREE", "THREE_PHASE", "VA_PER_KVA"]
 
-TRIANGLE = "US DOE (AEUSP summary): kVA squared is kW squared plus kvar squared"
-LINES = "Buna Electric, technical information: volt-amperes = 1.732 x volts x amps"
-CAPACITOR = "nodeandvolt, power factor correction: kvar before less kvar after"
+LINES = (
+    "US DOE fact sheet, Determining Electric Motor Load and Efficiency (GO-10097-517): "
+    "kW = V x A x PF x root 3 / 1000"
+)
+TRIANGLE = "arithmetic: the power triangle, kVA squared = kW squared + kvar squared"
 
 ROOT_THREE = Constant(
     "root_three",
@@ -105,7 +107,7 @@ THREE_PHASE = (
     Formula(
         "capacitor_kvar",
         kvar - corrected_kvar,
-        CAPACITOR,
+        TRIANGLE,
         "The capacitor gives what the line no longer carries. It holds its charge: discharge first.",
         slips=(
             Slip(

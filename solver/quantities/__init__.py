@@ -1,10 +1,13 @@
 """Every quantity, one file a topic; vocabulary.py finds one by its name."""
 
 from .balance import BALANCE
+from .conversions import CONVERSIONS
 from .cost import COST
+from .insulation import INSULATION
+from .nameplate import NAMEPLATE
 from .power import POWER
 from .wet_well import WET_WELL
 
 __all__ = ["ALL"]
 
-ALL = (*POWER, *COST, *BALANCE, *WET_WELL)
+ALL = (*POWER, *COST, *BALANCE, *NAMEPLATE, *INSULATION, *WET_WELL, *CONVERSIONS)

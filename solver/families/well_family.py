@@ -1,0 +1,28 @@
+"""What the families of the wet well share: their definition, and words of their questions."""
+
+from ..family import Family, Judge, Level, Scene
+from ..formulas import WET_WELL
+from ..scenario import WITH_WET_WELL
+from .scenes_wells import well
+
+__all__ = ["PER_DEPTH", "TURNS", "judged", "numeric"]
+
+PER_DEPTH = "The wet well of {station} holds {volume_per_depth}."
+TURNS = "The {alternating_pumps} pumps of {station} take turns."
+
+
+def numeric(
+    name: str, tag: str, title: str, asked: str, *levels: Level, scene: Scene = well
+) -> Family:
+    """A family of the chapter that asks for a number."""
+    return Family(
+        name, tag, "wet_well", title, asked, levels, scene, WET_WELL, places=WITH_WET_WELL
+    )
+
+
+def judged(name: str, tag: str, title: str, judge: Judge, scene: Scene, *levels: Level) -> Family:
+    """A family of the chapter that asks for a choice."""
+    return Family(
+        name, tag, "wet_well", title, "choice", levels, scene, WET_WELL, judge,
+        places=WITH_WET_WELL,
+    )  # fmt: skip

@@ -1,0 +1,151 @@
+"""From what was typed, in a form or in a cell, to a record: each entry read, refused or left out.
+
+Nothing is guessed and nothing is lost: an entry that cannot be read is kept as it was typed.
+"""
+
+import re
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from typing import NamedTuple
+
+from ..errors import SolverError, Unreadable
+from ..reading import read
+from ..refusals import quoted
+from ..units import convert
+from .days import day_of
+from .fields import FIELDS, Field
+
+__all__ = ["NOT_MEASURED", "Fault", "Record", "key", "read_entries"]
+
+NOT_MEASURED = frozenset(("", "-", "--", "—", "n/a", "na", "none", "not measured", "not taken"))
+OVER = re.compile(r"\s*(?:>|≥|>=|over|above)\s*(?=[0-9.])", re.IGNORECASE)
+LONGEST_TEXT = 2000
+
+
+@dataclass(frozen=True, slots=True)
+class Record:
+    """One pump's day. `values` are in the units of the system `units`, by the name of a field.
+
+    `texts` are who, where, when and words of the nameplate. `over` names readings at the top of
+    the meter's range. `unread` keeps what could not be read, `others` what has no field here.
+    """
+
+    units: str
+    values: Mapping[str, float] = field(default_factory=dict)
+    texts: Mapping[str, str] = field(default_factory=dict)
+    over: frozenset[str] = frozenset()
+    unread: Mapping[str, str] = field(default_factory=dict)
+    others: Mapping[str, str] = field(default_factory=dict)
+
+    @property
+    def name(self) -> str:
+        """Which pump it is, in words: "Tannery Lane, Pump 2"."""
+        said = (self.texts.get("station"), self.texts.get("pump"))
+        return ", ".join(filter(None, said)) or "a pump without a name"
+
+
+class Fault(NamedTuple):
+    """What could not be read or is to be known about one field, and what to write instead."""
+
+    field: str
+    says: str
+
+
+def key(text: str) -> str:
+    """One form for every way to write a heading or a choice: Amps - L1 and amps l1 are ampsl1.
+
+    >>> key("Amps on leg A, rolled once")
+    'ampsonlegarolledonce'
+    """
+    return "".join(filter(str.isalnum, text.casefold()))
+
+
+def read_entries(
+    entries: Mapping[str, str], units: str = "us", written_in: Mapping[str, str] | None = None
+) -> tuple[Record, tuple[Fault, ...]]:
+    """A record from entries as typed, by the names of fields, and a fault for each not read.
+
+    `written_in` has the unit of bare numbers where it is not the system's own: a heading may say.
+    Raises SolverError for a system of units other than "us" and "si".
+
+    >>> record, faults = read_entries({"pump": "Pump 2", "flow": "450", "motor_size": "ten"})
+    >>> record.values, record.unread
+    ({'flow': 450.0}, {'motor_size': 'ten'})
+    >>> faults[0].says
+    '"ten" has no number in it; type one number, such as 12.5 hp.'
+    """
+    if units not in ("us", "si"):
+        raise SolverError(f"Units are “us” or “si”; you gave “{units}”.")
+    found = _Found(units, dict(written_in or {}), {}, {}, set(), {}, [])
+    for one in FIELDS:
+        typed = entries.get(one.name, "").strip()
+        if typed.casefold() not in NOT_MEASURED:
+            found.take(one, typed)
+    record = Record(units, found.values, found.texts, frozenset(found.over), found.unread)
+    return record, tuple(found.faults)
+
+
+class _Found(NamedTuple):
+    """What has been read so far."""
+
+    units: str
+    written_in: dict[str, str]
+    values: dict[str, float]
+    texts: dict[str, str]
+    over: set[str]
+    unread: dict[str, str]
+    faults: list[Fault]
+
+    def take(self, one: Field, typed: str) -> None:
+        try:
+            if one.is_text:
+                self._text(one, typed)
+            else:
+                self._number(one, typed)
+        except Unreadable as refusal:
+            self.faults.append(Fault(one.name, str(refusal)))
+            self.unread[one.name] = typed
+
+    def _text(self, one: Field, typed: str) -> None:
+        if one.choices:
+            self.texts[one.name] = _choice(one, typed)
+            return
+        self.texts[one.name] = typed[:LONGEST_TEXT]
+        if len(typed) > LONGEST_TEXT:
+            raise Unreadable(
+                f"The {one.label} is {len(typed):,} characters long. "
+                f"The first {LONGEST_TEXT:,} are used."
+            )
+        if one.name == "date":
+            self._date(typed)
+
+    def _date(self, typed: str) -> None:
+        """A date that is not clear stays as it is; only a trend cannot place it."""
+        try:
+            day_of(typed)
+        except Unreadable as refusal:
+            self.faults.append(Fault("date", f"{refusal} It is kept as it stands."))
+
+    def _number(self, one: Field, typed: str) -> None:
+        unit = one.unit(self.units)
+        plain = typed
+        if one.group == "insulation" and OVER.match(typed):
+            plain = OVER.sub("", typed, count=1)
+        bare = self.written_in.get(one.name, unit)
+        got = read(plain, bare, bare_fraction=one.quantity.is_efficiency and bare == "%")
+        self.values[one.name] = got.value if bare == unit else convert(got.value, bare, unit)
+        if plain is not typed:
+            self.over.add(one.name)
+            says = f"{quoted(typed)} is the top of the meter's range. It counts as {got.echo}."
+            self.faults.append(Fault(one.name, says))
+
+
+def _choice(one: Field, typed: str) -> str:
+    wanted = key(typed)
+    for words in one.choices:
+        if wanted in map(key, words):
+            return words[0]
+    *rest, last = one.words
+    raise Unreadable(
+        f"{quoted(typed)} is no {one.label} known here; write {', '.join(rest)} or {last}."
+    )
