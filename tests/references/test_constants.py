@@ -5,6 +5,7 @@ Where water is in a constant, so is its temperature: the exact value is a range,
 standard gravity to the 9.81 of textbooks.
 """
 
+import math
 from decimal import Decimal
 
 import pint
@@ -35,6 +36,11 @@ def weighed(unit: str) -> list[float]:
     return [(rho * g).to(unit).magnitude for rho, g in EXTREMES]
 
 
+def both(name: str, exact: float) -> dict[tuple[str, str], list[float]]:
+    """A constant that has one exact value in both systems."""
+    return {(name, units): [exact] for units in ("us", "si")}
+
+
 EXTREMES = [(rho, g) for rho in (DENSEST, WARM) for g in (STANDARD, TEXTBOOK)]
 EXACT = {
     ("water_power_constant", "us"): lifted("gallon/minute", "foot", "horsepower"),
@@ -47,6 +53,13 @@ EXACT = {
     ("m3_day_per_litre_second", "si"): [UREG.Quantity(1, "liter/second").to("m**3/day").magnitude],
     ("hourly_volume", "us"): [(MILLION_GALLONS / UREG.hour).to("gallon/minute").magnitude],
     ("hourly_volume", "si"): [UREG.Quantity(1, "megaliter/hour").to("liter/second").magnitude],
+    **both("circle_in_square", math.pi / 4),
+    ("gallons_per_cubic_foot", "us"): [UREG.Quantity(1, "foot**3").to("gallon").magnitude],
+    ("inches_per_foot", "us"): [si.foot / si.inch],
+    ("centimetres_per_metre", "si"): [1 / si.centi],
+    ("litres_per_cubic_metre", "si"): [1 / si.liter],
+    **both("seconds_per_minute", si.minute),
+    **both("minutes_per_hour", si.hour / si.minute),
     ("water_weight", "us"): weighed("force_pound/gallon"),
     ("water_weight", "si"): weighed("kilonewton/m**3"),
 }
