@@ -11,16 +11,15 @@ from ..plan import find_plan
 from ..tables import motors
 from .scenes import noted, pump, round_flow
 
-__all__ = ["change", "flows", "lifting", "pressures", "ratings", "tank", "worked"]
+__all__ = ["change", "flows", "lifting", "part", "pressures", "ratings", "tank", "worked"]
 
-FLOW = {"us": (60, 6000), "si": (3, 400)}
+FLOW = {"us": (150, 6000), "si": (10, 400)}
 PRESSURE = {"us": (8, 140), "si": (60, 950)}
 TANKS = {
     "us": (300, 500, 750, 1500, 2500, 6000, 12_000, 40_000, 150_000, 500_000),
     "si": (1, 2, 5, 8, 15, 30, 60, 150, 600, 2000),
 }
 SMALL = {"us": 3000, "si": 12}  # a volume that a truck, a floor or a hoist may have to carry
-OTHER = {"us": "si", "si": "us"}
 
 
 def worked(given: Mapping[str, float], asked: str, units: str) -> float:
@@ -80,7 +79,7 @@ def tank(draw: Draw, units: str) -> dict[str, float]:
 def part(draw: Draw, units: str) -> dict[str, float]:
     """The same tank, with the water that is in it now."""
     seen = tank(draw, units)
-    return {**seen, "water_volume": seen["tank_volume"] - seen["empty_volume"]}
+    return {**seen, "water_volume": round(seen["tank_volume"] - seen["empty_volume"], 6)}
 
 
 def ratings(draw: Draw, units: str) -> dict[str, float]:
