@@ -7,9 +7,10 @@ lowest and the highest value of each step down the chain.
 
 from collections.abc import Mapping
 from functools import lru_cache
+from math import fsum
 
 from .algebra import Compute, compiled
-from .expression import constants
+from .expression import Known, Sum, constants
 from .plan import Plan
 from .vocabulary import quantity_named
 
@@ -41,12 +42,26 @@ class _Spans:
         """Let link `at` be rounded to three figures, wherever in its span it is."""
         name = self.plan.links[at].target
         value = self.known[name]
-        lowest, highest = value * self.low[name], value * self.high[name]
+        lowest, highest = self._ends(at)
         down = min(1.0, _three_figures(lowest * (1 - TIE)) / lowest)
         up = max(1.0, _three_figures(highest * (1 + TIE)) / highest)
         if down < up:
             self.widen(at, [value * down, value * up])
         self.reach(at, [lowest * down, highest * up])
+
+    def _ends(self, at: int) -> tuple[float, float]:
+        """How low and how high link `at` can be before it is rounded itself.
+
+        The factors of its terms multiply in its span; in a sum they add, which is a hair more.
+        """
+        name, expr, _ = self.plan.links[at]
+        low, high = self.known[name] * self.low[name], self.known[name] * self.high[name]
+        match expr:
+            case Sum(plus, ()) if all(isinstance(term, Known) for term in plus):
+                terms = [term.name for term in plus]
+                low = min(low, fsum(self.known[term] * self.low[term] for term in terms))
+                high = max(high, fsum(self.known[term] * self.high[term] for term in terms))
+        return low, high
 
     def reach(self, at: int, ends: list[float]) -> None:
         """Let the steps after `at` follow its very ends, where a table may jump to the next row."""
