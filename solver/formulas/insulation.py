@@ -23,7 +23,7 @@ def both(name: str, label: str, value: float, unit: str, source: str) -> Constan
 
 
 BASE_TEMPERATURE = both("base_temperature", "40 °C", 40, "°C", IEEE)
-HALVING = both("halving", "10 °C of one halving", 10, "°C rise", IEEE)
+HALVING = both("halving", "10 °C of one halving", 10, "K", IEEE)
 VOLTS_PER_KILOVOLT = both("volts_per_kilovolt", "1,000 volts in a kV", 1000, "V / kV", "arithmetic")
 GROUND_TIMES = both(
     "ground_times", "4 times the test", 4, "", "IEEE 43 (from memory): at least four times the test"

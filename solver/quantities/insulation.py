@@ -10,7 +10,7 @@ from ..quantity import Quantity, percent, same
 __all__ = ["INSULATION"]
 
 MEGOHMS = ("megohm", (0.1, 20_000))
-CELSIUS = ("°C", (-10, 95))
+CELSIUS = ("°C", (1, 95))
 OHMS = ("ohm", (0.02, 60))
 
 

@@ -5,6 +5,7 @@ Where water is in a constant, so is its temperature: the exact value is a range,
 standard gravity to the 9.81 of textbooks.
 """
 
+import cmath
 import math
 from decimal import Decimal
 
@@ -60,11 +61,16 @@ EXACT = {
     ("litres_per_cubic_metre", "si"): [1 / si.liter],
     **both("seconds_per_minute", si.minute),
     **both("minutes_per_hour", si.hour / si.minute),
+    **both("root_three", abs(cmath.exp(2j * math.pi / 3) - 1)),  # two lines of one volt to neutral
+    **both("va_per_kva", UREG.Quantity(1, "kilovolt_ampere").to("volt_ampere").magnitude),
+    **both("speed_constant", 2 * si.minute),
+    **both("volts_per_kilovolt", si.kilo),
+    ("kilowatts_in_a_horsepower", "si"): [si.hp / 1000],
     ("water_weight", "us"): weighed("force_pound/gallon"),
     ("water_weight", "si"): weighed("kilonewton/m**3"),
 }
 # Rules of thumb, which nothing exact stands behind.
-RULES = {"rise_per_square": 2}
+RULES = {"rise_per_square": 2, "base_temperature": 40, "halving": 10, "ground_times": 4}
 
 
 def all_constants() -> list[Constant]:
@@ -113,6 +119,7 @@ def test_what_is_called_exact_lies_in_the_exact_range(constant):
 
 def test_the_rules_of_thumb_are_as_published():
     # US DOE Motor Systems Tip Sheet 7 (R): about twice the square of the unbalance.
+    # IEEE 43 (M): to 40 °C, half for each 10 °C; on ground for four times the test or more.
     taught = {c.name: c.us.value for c in all_constants() if c.name in RULES}
     assert RULES == taught
 

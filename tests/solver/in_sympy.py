@@ -7,6 +7,7 @@ import sympy
 from solver.expression import (
     Abs,
     Constant,
+    Exponential,
     Expr,
     Fraction,
     Known,
@@ -58,6 +59,8 @@ def in_sympy(expr: Expr, units: str) -> sympy.Expr:
             return sympy.Add(*each(plus)) - sympy.Add(*each(minus))
         case Power(base, exponent):
             return in_sympy(base, units) ** exponent_of(exponent)
+        case Exponential(base, exponent):
+            return exactly(base) ** in_sympy(exponent, units)
         case Fraction(of):
             return in_sympy(of, units) / 100
         case Percent(of):

@@ -10,6 +10,7 @@ from solver.errors import BadDefinition, SolverError
 from solver.expression import (
     Abs,
     Constant,
+    Exponential,
     Expr,
     Figure,
     Fraction,
@@ -27,6 +28,7 @@ from solver.expression import (
 )
 from solver.formula import Formula, Slip
 from solver.formulas import FORMULAS
+from solver.tables import motor_sizes
 from solver.units import registry, unit
 from solver.vocabulary import quantity_named
 
@@ -86,6 +88,8 @@ def in_pint(expr: Expr, units: str, values):
             return first
         case Power(base, exponent):
             return in_pint(base, units, values) ** exponent
+        case Exponential(base, exponent):
+            return base ** in_pint(exponent, units, values).to("dimensionless")
         case Fraction(of):
             return in_pint(of, units, values).to("dimensionless")
         case Percent(of):
@@ -108,6 +112,10 @@ def in_pint(expr: Expr, units: str, values):
 def small(quantity, units: str, chance: Random) -> float:
     """A value from the lower part of its range, where every table has rows."""
     low, high = quantity.usual(units)
+    if quantity.name == "motor_size":
+        return chance.choice(motor_sizes(units))
+    if quantity.name in ("apparent_power", "corrected_apparent_power"):  # not under its kilowatts
+        low = quantity_named("input_power").usual(units)[1]
     return chance.uniform(low, low + 0.3 * (high - low))
 
 
