@@ -6,12 +6,21 @@ The chapters' judgement questions and the pump-day record judge by the same ones
 from typing import NamedTuple
 
 __all__ = [
+    "ABSORPTION",
     "CURRENT_UNBALANCE",
     "DERATED",
+    "FIELD_INSULATION",
     "FLOW_SHARE",
+    "FORM_INSULATION",
+    "FORM_OHMS",
     "LEAK_SHARE",
     "MOTOR_CYCLE",
+    "MOTOR_LOAD",
     "NAMEPLATE_AMPS",
+    "OLDER_INSULATION",
+    "POLARIZATION",
+    "RANDOM_INSULATION",
+    "RANDOM_OHMS",
     "VOLTAGE_UNBALANCE",
     "Limits",
 ]
@@ -57,6 +66,55 @@ NAMEPLATE_AMPS = Limits(
     "service_factor_amps",
     "the highest leg against full-load amps, then against service-factor amps",
     "NEMA MG 1 14.37; the nameplate",
+)
+MOTOR_LOAD = Limits(
+    "motor_load",
+    50,
+    100,
+    "from half load to full load a motor is in its range",
+    "US DOE fact sheet GO-10097-517 (from memory); the nameplate",
+)
+FIELD_INSULATION = 100  # megohm at 40 °C that NETA MTS recommends for the 600 V class
+NETA = "NETA MTS Table 100.1 (from memory)"
+IEEE_43 = "IEEE 43-2013 (from memory)"
+RANDOM_INSULATION = Limits(
+    "insulation_at_40",
+    5,
+    FIELD_INSULATION,
+    "not under 5 megohms at 40 °C, random-wound or under 1,000 V (IEEE 43); "
+    "100 or more recommended for the 600 V class (NETA MTS)",
+    f"{IEEE_43}; {NETA}",
+)
+FORM_INSULATION = Limits(
+    "insulation_at_40", 100, 100, "not under 100 megohms at 40 °C, form-wound (IEEE 43)", IEEE_43
+)
+OLDER_INSULATION = Limits(
+    "insulation_at_40",
+    "least_insulation",
+    FIELD_INSULATION,
+    "not under kV + 1 megohms at 40 °C, made before about 1970 (IEEE 43); "
+    "100 or more recommended for the 600 V class (NETA MTS)",
+    f"IEEE 43; {NETA}",
+)
+POLARIZATION = Limits(
+    "polarization_index",
+    1.5,
+    2.0,
+    "not under 1.5 for class A, not under 2.0 for class B, F and H; not used above 5,000 megohms",
+    "IEEE 43-2000; the 5,000 megohms from memory",
+)
+ABSORPTION = Limits(
+    "absorption_ratio",
+    1.0,
+    1.25,
+    "falling is bad, under 1.25 questionable",
+    "common practice (Megger, A Stitch in Time, from memory)",
+)
+RANDOM_OHMS = Limits(
+    "resistance_unbalance", 2, 2, "random-wound: within 2% of the average", "ANSI/EASA AR100-2020"
+)
+FORM_OHMS = Limits(
+    "resistance_unbalance", 1, 1, "form-wound: within 1% of the average", "ANSI/EASA AR100-2020"
 )
 MOTOR_CYCLE = Limits(
     "motor_cycle",

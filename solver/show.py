@@ -38,7 +38,7 @@ WORDS = ("day", "week", "month", "year")  # units written out, which take an s
 @cache
 def _frame(name: str) -> tuple[str, str]:
     """What stands before and after a number with this unit."""
-    shown = name.replace("m3", "m³").replace("ft3", "ft³")
+    shown = name.replace("m3", "m³").replace("ft3", "ft³").replace("ft2", "ft²").replace("m2", "m²")
     if name.startswith("$"):
         return "$", shown[1:]
     return "", {"%": "%", "": "", "choice": ""}.get(name, f" {shown}")

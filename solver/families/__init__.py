@@ -5,11 +5,21 @@ A new family is added to its chapter's tuple and nowhere else.
 
 from ..family import Family
 from .balance import BALANCE
+from .conversions import CONVERSIONS
 from .cost import COST
 from .efficiency import EFFICIENCY
 from .horsepower import HORSEPOWER
 from .machine import MACHINE
+from .wet_well import WET_WELL
 
 __all__ = ["FAMILIES"]
 
-FAMILIES: tuple[Family, ...] = (*HORSEPOWER, *EFFICIENCY, *COST, *BALANCE, *MACHINE)
+FAMILIES: tuple[Family, ...] = (
+    *HORSEPOWER,
+    *EFFICIENCY,
+    *COST,
+    *BALANCE,
+    *CONVERSIONS,
+    *WET_WELL,
+    *MACHINE,
+)

@@ -7,7 +7,7 @@ from ..family import Judgement, Level, Option
 from ..limits import FLOW_SHARE, LEAK_SHARE, MOTOR_CYCLE
 from ..show import figures, with_unit
 from .against import against
-from .scenes_wells import checked_pump, leaking_well, resting_motor, two_check_valves
+from .scenes_wells import checked_pump, resting_motor, rising_well, two_check_valves
 from .well_family import PER_DEPTH, judged
 
 __all__ = ["DRAWDOWN_CHECK", "LEAKING_VALVE", "RISE_SOURCE", "STARTS_LIMIT"]
@@ -99,15 +99,15 @@ DRAWDOWN_CHECK = judged(
     ),
     Level(
         ("drawdown_rate", "inflow", "rated_flow"),
-        "While {place} runs, the water in the wet well falls by {drawdown_rate}. The inflow is "
-        f"{{inflow}}. The pump is rated for {{rated_flow}} at this head. {TENTH} "
+        "While {place} runs, the wet well loses {drawdown_rate}, by how fast its level falls. The "
+        f"inflow is {{inflow}}. The pump is rated for {{rated_flow}} at this head. {TENTH} "
         "What do you say of it?",
         find=("flow", "flow_share"),
     ),
     Level(
         ("volume_per_depth", "drawdown_read", "drawdown_time", "inflow", "rated_flow"),
-        f"{PER_DEPTH} While {{place}} runs, its level falls {{drawdown_read}} in "
-        "{drawdown_time}. The inflow is {inflow}. The pump is rated for {rated_flow} at this "
+        f"{PER_DEPTH} While one pump runs, its level takes {{drawdown_time}} to fall "
+        "{drawdown_read}. The inflow is {inflow}. The pump is rated for {rated_flow} at this "
         f"head. {TENTH} What do you say of it?",
         find=("flow", "flow_share"),
     ),
@@ -136,7 +136,7 @@ RISE_SOURCE = judged(
             "The pump moves this water again and again. Find which valve, and repair it, locked out.",
         ),
     ),
-    leaking_well,
+    rising_well,
     Level(
         ("rise_rate", "inflow"),
         f"{OPENED}, the wet well of {{station}} takes in {{rise_rate}}. With the discharge "
@@ -145,8 +145,8 @@ RISE_SOURCE = judged(
     ),
     Level(
         ("volume_per_depth", "rise_read", "rise_time", "closed_rise_read", "closed_rise_time"),
-        f"{PER_DEPTH} {OPENED}, its level rises {{rise_read}} in {{rise_time}}. With the "
-        "discharge valves closed it rises {closed_rise_read} in {closed_rise_time}. "
+        f"{PER_DEPTH} {OPENED}, its level takes {{rise_time}} to rise {{rise_read}}. With the "
+        "discharge valves closed it takes {closed_rise_time} to rise {closed_rise_read}. "
         "Where does the water come from?",
         find=("rise_rate", "inflow", "leakage", "leak_share"),
     ),
@@ -169,9 +169,7 @@ def judge_valves(values: Mapping[str, float], units: str, draw: Draw) -> Judgeme
     if any(LESS < share < CLEAR for share in shares):
         return None
     unit = "gpm" if units == "us" else "L/s"
-    shown = [
-        with_unit(figures(values[f"rise_rate{which}"]), unit) for which in ("", "_1", "_2")
-    ]
+    shown = [with_unit(figures(values[f"rise_rate{which}"]), unit) for which in ("", "_1", "_2")]
     found = tuple(share <= LESS for share in shares)
 
     def says(leaks: tuple[bool, bool]) -> str:
@@ -209,7 +207,7 @@ LEAKING_VALVE = judged(
     ),
     Level(
         ("volume_per_depth", "rise_read", "rise_time", "rise_time_1", "rise_time_2"),
-        f"{PER_DEPTH} {OPENED}, its level rises {{rise_read}} in {{rise_time}}. With the "
+        f"{PER_DEPTH} {OPENED}, its level takes {{rise_time}} to rise {{rise_read}}. With the "
         "discharge valve of pump 1 closed the same rise takes {rise_time_1}; with that of pump 2 "
         "closed instead, {rise_time_2}. Which check valve leaks?",
         find=("rise_rate", "rise_rate_1", "rise_rate_2"),

@@ -8,9 +8,17 @@ from ..formulas.constants import WATER_POWER
 from ..tables import motor_sizes
 from .scenes import noted, round_flow
 
-__all__ = ["checked_pump", "leaking_well", "resting_motor", "two_check_valves", "well"]
+__all__ = [
+    "checked_pump",
+    "failed_well",
+    "leaking_well",
+    "resting_motor",
+    "rising_well",
+    "two_check_valves",
+    "well",
+]
 
-DIAMETERS = {"us": (5, 6, 7, 8, 10, 12), "si": (1.5, 1.8, 2.2, 2.4, 2.8, 3.2, 3.6)}
+DIAMETERS = {"us": (5, 6, 7, 8, 9, 10, 12), "si": (1.5, 1.8, 2.2, 2.5, 2.8, 3.2, 3.6)}
 SIDES = {"us": 0.5, "si": 0.1}  # the step of a rectangular well's sides
 BETWEEN_FLOATS = {"us": (1.5, 5, 0.5), "si": (0.5, 1.5, 0.1)}
 PUMP_OFF = {"us": (1.5, 3, 0.5), "si": (0.4, 0.9, 0.1)}
@@ -105,14 +113,29 @@ def well(draw: Draw, units: str) -> dict[str, float]:
     }
 
 
+def failed_well(draw: Draw, units: str) -> dict[str, float]:
+    """A well without power, its water still under the overflow."""
+    values = well(draw, units)
+    down = values["depth_to_overflow"] + values["storage_depth"]
+    return values | {"depth_to_water": round(down, 2)}
+
+
 def leaking_well(draw: Draw, units: str) -> dict[str, float]:
     """A well at night: little comes in, and water comes back through a check valve."""
+    return night(draw, units, draw.pick(((0.25, 0.45), (0.55, 0.85))))
+
+
+def rising_well(draw: Draw, units: str) -> dict[str, float]:
+    """A well at night, whose check valves hold, leak, or let most of the water back."""
+    return night(draw, units, draw.pick(((0.01, 0.08), (0.15, 0.42), (0.56, 0.85))))
+
+
+def night(draw: Draw, units: str, share: tuple[float, float]) -> dict[str, float]:
+    """A well of which a share of the rise leaks back."""
     values = well(draw, units)
     per_depth, flow = values["volume_per_depth"], values["flow"]
     inflow = flow * draw.between(0.03, 0.09)
-    share = draw.pick(((0.01, 0.08), (0.15, 0.42), (0.56, 0.85)))
-    leakage = inflow / (1 / draw.between(*share) - 1)
-    rise = inflow + leakage
+    rise = inflow / (1 - draw.between(*share))
     low, high, step = READ[units]
     read = draw.step(low / 3, high / 3, step)
     return values | {
@@ -150,11 +173,13 @@ def resting_motor(draw: Draw, units: str) -> dict[str, float]:
     values = well(draw, units)
     flow, inflow, pumps = values["flow"], values["inflow"], values["alternating_pumps"]
     brake = flow * draw.between(*HEAD[units]) / WATER_POWER.figure(units).value / 0.6
-    motor = draw.between(4, 45)
+    size = next(size for size in MOTORS[units] if size >= min(brake, 130))
+    longest = 15 if size < ON_THE_LINE[units][0] else 20 if size < ON_THE_LINE[units][1] else 30
+    motor = longest * draw.between(*draw.pick(((0.35, 0.6), (0.72, 0.97), (1.05, 2))))
     station = motor / pumps
     volume = 60 * VOLUME_PER_SECOND[units] * station / (1 / inflow + 1 / (flow - inflow))
     return values | {
-        "motor_size": next(size for size in MOTORS[units] if size >= min(brake, 130)),
+        "motor_size": size,
         "motor_cycle": noted(motor, 2),
         "cycle_time": noted(station, 2),
         "working_volume": noted(volume),

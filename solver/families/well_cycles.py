@@ -66,7 +66,9 @@ CYCLES = (
             ("working_volume", "flow", "inflow"),
             f"{BETWEEN} {PUMPED} What is the cycle time, in {{unit}}?",
         ),
-        Level((*ROUND, "flow", "inflow"), f"{FLOATS} {PUMPED} What is the cycle time, in {{unit}}?"),
+        Level(
+            (*ROUND, "flow", "inflow"), f"{FLOATS} {PUMPED} What is the cycle time, in {{unit}}?"
+        ),
     ),
     numeric(
         "starts_per_hour",

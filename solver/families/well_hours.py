@@ -1,6 +1,7 @@
 """The wet well over a day, and when the power fails: run hours, and time until it overflows."""
 
 from ..family import Level
+from .scenes_wells import failed_well
 from .well_family import PER_DEPTH, TURNS, numeric
 
 __all__ = ["HOURS", "STORAGE"]
@@ -29,7 +30,7 @@ HOURS = (
         "pump_hours",
         Level(
             ("hours_per_day", "alternating_pumps"),
-            f"{TURNS} Together they run {{hours_per_day}}. How many hours a day must each run?",
+            f"{TURNS} Together they run {{hours_per_day}}. How many hours a day does each run?",
         ),
         Level(
             ("daily_inflow", "flow", "alternating_pumps"),
@@ -45,12 +46,12 @@ HOURS = (
         Level(
             ("hours_per_day", "flow"),
             "The one pump of {station} moves {flow} and runs {hours_per_day}. "
-            "What is its inflow in a day, in {unit}?",
+            "What is the station's inflow in a day, in {unit}?",
         ),
         Level(
             ("pump_hours", "alternating_pumps", "flow"),
             f"{TURNS} Each moves {{flow}}, and each hour meter shows {{pump_hours}}. "
-            "What is its inflow in a day, in {unit}?",
+            "What is the station's inflow in a day, in {unit}?",
         ),
     ),
 )
@@ -85,5 +86,6 @@ STORAGE = (
             "{sewer_storage} more. The inflow is {inflow}. "
             "How long until it overflows, in {unit}?",
         ),
+        scene=failed_well,
     ),
 )

@@ -47,7 +47,8 @@ VOLUMES = (
         ),
         Level(
             ("well_diameter",),
-            f"{ROUND} What volume does each unit of depth hold, in {{unit}}?",
+            "{person} finds the round wet well of {station} to be {well_diameter} across inside. "
+            "What volume does each unit of depth hold, in {unit}?",
         ),
         Level(
             ("working_volume", "on_level", "off_level"),
@@ -66,18 +67,18 @@ FLOWS = (
         "flow",
         Level(
             ("drawdown_rate", "inflow"),
-            "While {place} runs, the water in the wet well falls by {drawdown_rate}. The inflow "
-            "is {inflow} meanwhile. What flow does the pump move?",
+            "While {place} runs, the wet well loses {drawdown_rate}, by how fast its level falls. "
+            "The inflow is {inflow} meanwhile. What flow does the pump move?",
         ),
         Level(
             ("volume_per_depth", "drawdown_read", "drawdown_time", "inflow"),
-            f"{PER_DEPTH} While {{place}} runs, its level falls {{drawdown_read}} in "
-            "{drawdown_time}. The inflow is {inflow} meanwhile. What flow does the pump move?",
+            f"{PER_DEPTH} While one pump runs, its level takes {{drawdown_time}} to fall "
+            "{drawdown_read}. The inflow is {inflow} meanwhile. What flow does the pump move?",
         ),
         Level(
             ("well_diameter", "drawdown_read", "drawdown_time", "rise_read", "rise_time"),
-            f"{ROUND} While {{place}} runs, its level falls {{drawdown_read}} in "
-            "{drawdown_time}. With all pumps off it rises {rise_read} in {rise_time}. "
+            f"{ROUND} While one pump runs, its level takes {{drawdown_time}} to fall "
+            "{drawdown_read}. With all pumps off it takes {rise_time} to rise {rise_read}. "
             "What flow does the pump move?",
         ),
     ),
@@ -94,12 +95,12 @@ FLOWS = (
         Level(
             ("volume_per_depth", "closed_rise_read", "closed_rise_time"),
             f"{PER_DEPTH} With its pumps locked out and their discharge valves closed, its level "
-            "rises {closed_rise_read} in {closed_rise_time}. What is the inflow?",
+            "takes {closed_rise_time} to rise {closed_rise_read}. What is the inflow?",
         ),
         Level(
             ("well_diameter", "closed_rise_read", "closed_rise_time"),
             f"{ROUND} With its pumps locked out and their discharge valves closed, its level "
-            "rises {closed_rise_read} in {closed_rise_time}. What is the inflow?",
+            "takes {closed_rise_time} to rise {closed_rise_read}. What is the inflow?",
         ),
     ),
     numeric(
@@ -115,15 +116,15 @@ FLOWS = (
         ),
         Level(
             ("volume_per_depth", "rise_read", "rise_time", "inflow"),
-            f"{PER_DEPTH} With its pumps off its level rises {{rise_read}} in {{rise_time}}. "
+            f"{PER_DEPTH} With its pumps off its level takes {{rise_time}} to rise {{rise_read}}. "
             "With their discharge valves closed as well it takes in {inflow}. "
             "What leaks back through the check valves?",
         ),
         Level(
             ("well_diameter", "rise_read", "rise_time", "closed_rise_read", "closed_rise_time"),
-            f"{ROUND} With its pumps off its level rises {{rise_read}} in {{rise_time}}. "
-            "With their discharge valves closed as well it rises {closed_rise_read} in "
-            "{closed_rise_time}. What leaks back through the check valves?",
+            f"{ROUND} With its pumps off its level takes {{rise_time}} to rise {{rise_read}}. "
+            "With their discharge valves closed as well it takes {closed_rise_time} to rise "
+            "{closed_rise_read}. What leaks back through the check valves?",
         ),
         scene=leaking_well,
     ),

@@ -9,8 +9,11 @@ __all__ = ["CYCLES"]
 
 ARITHMETIC = "arithmetic: a volume over a flow is a time"
 CYCLE = "MIL-HDBK-1005/9A 2.5.3.6: fill time and pump-down time make the cycle"
-LEAST = "US Army Corps of Engineers EI 11C201 (1997) chapter 7; MIL-HDBK-1005/9A 2.5.3.6: V = T q / 4"
+LEAST = (
+    "US Army Corps of Engineers EI 11C201 (1997) chapter 7; MIL-HDBK-1005/9A 2.5.3.6: V = T q / 4"
+)
 TURNS = "common practice, no source: pumps that take turns share the starts"
+COOLING = "Larger motors heat more at each start, so they need longer to cool."
 FLOATS = "common practice, no source: the pump-on level less the pump-off level"
 
 flow, inflow, drawdown_rate = map(Known, ("flow", "inflow", "drawdown_rate"))
@@ -141,8 +144,8 @@ STARTS = (
         TURNS,
         "A motor rests while the others take their turns.",
     ),
-    Formula("cycle_floor", read_table("from"), table_source("cycles"), "Large motors need longer."),
-    Formula("cycle_ceiling", read_table("to"), table_source("cycles"), "Large motors need longer."),
+    Formula("cycle_floor", read_table("from"), table_source("cycles"), COOLING),
+    Formula("cycle_ceiling", read_table("to"), table_source("cycles"), COOLING),
     most_starts(
         ARITHMETIC,
         Known("most_starts"),
@@ -163,11 +166,24 @@ STARTS = (
         "The floats must be this far apart to hold the volume between them.",
     ),
     *minutes(
-        "shortest_cycle",
-        Number(4) * working_volume,
+        "sweep_time",
+        working_volume,
         flow,
         LEAST,
-        "The cycle is shortest when the inflow is half the pump rate.",
+        "So long would the pump need if nothing came in.",
+    ),
+    Formula(
+        "shortest_cycle",
+        Number(4) * Known("sweep_time"),
+        LEAST,
+        "At an inflow of half the pump rate, filling and emptying each take twice as long.",
+        slips=(
+            Slip(
+                "doubled_once",
+                Number(2) * Known("sweep_time"),
+                "This is twice the time. Filling takes twice, and emptying takes twice as well.",
+            ),
+        ),
     ),
 )
 

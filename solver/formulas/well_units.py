@@ -1,7 +1,7 @@
 """What the formulas of the wet well share: units in units, and a volume over a flow in minutes."""
 
 from ..expression import Constant, Expr, Figure
-from ..formula import Formula
+from ..formula import Formula, Slip
 
 __all__ = [
     "CENTIMETRES_PER_METRE",
@@ -72,5 +72,9 @@ def minutes(
     result: str, volume: Expr, rate: Expr, source: str, why: str, **more
 ) -> tuple[Formula, Formula]:
     """A volume over a flow, in minutes."""
+    multiplied = Slip(
+        "multiplied", volume * rate, "This multiplies volume and flow. A time is volume over flow."
+    )
+    more = {**more, "slips": (multiplied, *more.get("slips", ()))}
     si = volume * LITRES_PER_CUBIC_METRE / rate / SECONDS_PER_MINUTE
     return both(result, volume / rate, si, source, why, **more)

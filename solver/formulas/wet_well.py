@@ -49,7 +49,9 @@ VOLUMES = (
         GEOMETRY,
         "Four straight walls: the floor is length times width.",
         slips=(
-            Slip("added", length + width, "Length and width are added. The floor takes them times."),
+            Slip(
+                "added", length + width, "Length and width are added. The floor takes them times."
+            ),
         ),
     ),
     Formula(
