@@ -120,18 +120,20 @@ MOTOR_CYCLE = Limits(
     "motor_cycle",
     "cycle_floor",
     "cycle_ceiling",
-    "US Army Corps of Engineers EI 11C201 Table 7-1: least time between starts by motor size",
+    "EI 11C201 Table 7-1: least time between starts by motor size",
+    "US Army Corps of Engineers EI 11C201 (1997), Table 7-1",
 )
 FLOW_SHARE = Limits(
     "flow_share",
     90,
     110,
-    "within 10% of the rated flow is as it should be (common practice, no source)",
+    "within 10% of the rated flow is as it should be (common practice)",
+    "common practice, no source",
 )
 LEAK_SHARE = Limits(
     "leak_share",
     10,
     50,
-    "under a tenth the check valves hold; over half it is mostly leakage "
-    "(common practice, no source)",
+    "under a tenth the check valves hold; over half it is mostly leakage (common practice)",
+    "common practice, no source",
 )
