@@ -21,7 +21,7 @@ from .reading import read
 from .show import figures, with_unit
 from .vocabulary import QUANTITIES, Quantity, quantity_named
 
-__all__ = ["Work", "work"]
+__all__ = ["Work", "contradictions", "unusual", "work"]
 
 AGREE = 0.03  # readings a few percent apart are only rounded; more is a contradiction
 HAIR = 1e-6
@@ -64,10 +64,7 @@ def work(given: Mapping[str, str | float], find: str, units: str = "us") -> Work
     values = {name: _value(_named(name), value, units) for name, value in given.items()}
     claimed = values.pop(find, None)
     known, links, faults = _all_that_follows(values, units)
-    problems = [
-        *(list(_broken_limits(values, units)) or _broken_limits(known, units)),
-        *_disagreements(values, known, links, units),
-    ]
+    problems = contradictions(values, known, links, units)
     if find in known:
         plan = find_plan(tuple(values), find, FORMULAS, units)
         steps = worked_steps(plan, known)
@@ -82,7 +79,7 @@ def work(given: Mapping[str, str | float], find: str, units: str = "us") -> Work
         missing = _what_would_unlock(values, find, units)
         says = _missing_says(asked, missing)
     shown = {name: known[name] for name in (*values, *(step.name for step in steps))}
-    notices = tuple(_unusual(shown, units))
+    notices = tuple(unusual(shown, units))
     return Work(
         find, asked.unit(units), units, values, known, answer, steps, missing,
         tuple(problems), notices, says,
@@ -202,7 +199,22 @@ def _disagreement(quantity: Quantity, one: float | None, other: float, units: st
         )
 
 
-def _unusual(known: Mapping[str, float], units: str) -> Iterator[str]:
+def contradictions(
+    values: Mapping[str, float], known: Mapping[str, float], links: Mapping[str, Link], units: str
+) -> list[str]:
+    """What cannot be true of the readings `values` and of all that is `known` from them by `links`.
+
+    A sentence for each limit of nature that is broken, and for each two ways to one quantity that
+    disagree.
+    """
+    return [
+        *(list(_broken_limits(values, units)) or _broken_limits(known, units)),
+        *_disagreements(values, known, links, units),
+    ]
+
+
+def unusual(known: Mapping[str, float], units: str) -> Iterator[str]:
+    """A sentence for each value outside its usual range that is still possible."""
     for name, value in known.items():
         quantity = quantity_named(name)
         low, high = quantity.usual(units)

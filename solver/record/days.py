@@ -11,11 +11,15 @@ __all__ = ["Day", "day_of"]
 MONTHS = ("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")
 LENGTHS = (31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31)
 LONGEST = 40  # characters of a date with the time of day behind it
-CLOCK = re.compile(r"[T ]\d{1,2}:\d{2}(:\d{2}(\.\d+)?)?( ?[ap]\.?m\.?)?( ?Z|[+-]\d{2}:?\d{2})?$", re.I)
+CLOCK = re.compile(
+    r"[T ]\d{1,2}:\d{2}(:\d{2}(\.\d+)?)?( ?[ap]\.?m\.?)?( ?Z|[+-]\d{2}:?\d{2})?$", re.I
+)
 YEAR_FIRST = re.compile(r"(\d{4})(?:([-/.])(\d{1,2})(?:\2(\d{1,2}))?)?")
 YEAR_LAST = re.compile(r"(\d{1,2})([-/.])(\d{1,2})\2(\d{4})")
 NAMED = (
-    re.compile(r"(?P<day>\d{1,2})(?:st|nd|rd|th)?[ -](?P<month>[a-z]{3,9})\.?,?[ -](?P<year>\d{4})"),
+    re.compile(
+        r"(?P<day>\d{1,2})(?:st|nd|rd|th)?[ -](?P<month>[a-z]{3,9})\.?,?[ -](?P<year>\d{4})"
+    ),
     re.compile(r"(?P<month>[a-z]{3,9})\.? (?P<day>\d{1,2})(?:st|nd|rd|th)?,? (?P<year>\d{4})"),
     re.compile(r"(?P<day>)(?P<month>[a-z]{3,9})\.?,? (?P<year>\d{4})"),
 )

@@ -4,12 +4,13 @@ A field of numbers is a quantity of the vocabulary and has its name; the others 
 may be missing.
 """
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from types import MappingProxyType
 
 from ..vocabulary import Quantity, quantity_named
 
-__all__ = ["FIELDS", "GROUPS", "Field", "field_named"]
+__all__ = ["FIELDS", "GROUPS", "SAME", "Field", "field_named", "in_words"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -144,6 +145,7 @@ _ROWS = {
         number("rise_time", "rise time, pumps off", "time of the rise", "rise time", "fill time"),
     ),
     "flow meter and power": (
+        number("head", "total head", "head", "TDH", "total dynamic head"),
         number("flow", "flow by meter", "flow", "flow meter", "flowrate", "flow rate"),
         number("rated_flow", "rated flow", "design flow", "nameplate flow"),
         number("input_power", "input power", "kW", "power", "kilowatts", "meter kW", "power in"),
@@ -161,6 +163,40 @@ FIELDS = tuple(
 _NAMED = MappingProxyType({field.name: field for field in FIELDS})
 
 
+# The reading at one minute is the one that formulas call the insulation resistance.
+SAME = MappingProxyType({"insulation": "insulation_1min"})
+TOGETHER = (
+    (("volts_ab", "volts_bc", "volts_ca"), "volts between the lines"),
+    (("amps_a", "amps_b", "amps_c"), "amps on each leg"),
+    (("amps_a_2", "amps_b_2", "amps_c_2"), "amps with the leads rolled once"),
+    (("amps_a_3", "amps_b_3", "amps_c_3"), "amps with the leads rolled twice"),
+    (("ohms_12", "ohms_23", "ohms_31"), "ohms of the three windings"),
+    (("flow",), "flow"),
+    (("head",), "head"),
+)
+
+
 def field_named(name: str) -> Field:
     """The field called `name`; KeyError where there is none."""
     return _NAMED[name]
+
+
+def in_words(names: Iterable[str]) -> str:
+    """Quantities as a sentence names them; three legs of one kind in a few words.
+
+    >>> in_words(["volts_ab", "volts_bc", "volts_ca", "input_power"])
+    'volts between the lines and the input power'
+    """
+    left, labels = list(names), []
+    for legs, said in TOGETHER:
+        if set(legs) <= set(left):
+            left = [name for name in left if name not in legs]
+            labels.append(said)
+    *rest, last = (*labels, *map(_label, left))
+    return f"{', the '.join(rest)} and the {last}" if rest else last
+
+
+def _label(name: str) -> str:
+    """What a quantity is called: as on the form, or as in the vocabulary."""
+    one = _NAMED.get(SAME.get(name, name))
+    return one.label if one else quantity_named(name).label

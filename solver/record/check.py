@@ -1,0 +1,140 @@
+"""One thing to work out and judge, and what came of it for a record."""
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from functools import lru_cache
+from math import isfinite
+from typing import NamedTuple
+
+from ..case import Step, worked_steps
+from ..errors import NotSolvable, SolverError
+from ..formulas import FORMULAS
+from ..plan import Link, Plan, find_plan
+from ..vocabulary import quantity_named
+from .entries import Record
+from .fields import in_words
+from .verdict import LOOK, NOT_MEASURED, Seen, Verdict, shown
+
+__all__ = ["Check", "Finding", "checked"]
+
+Judge = Callable[[Seen], Verdict]
+HAIR = 1e-6
+
+
+@dataclass(frozen=True)
+class Check:
+    """What is worked, from which readings, and how it is judged.
+
+    `find` is the quantity to be worked and judged; `also` are worked before it where they can be.
+    `ways` are the
+    sets of names, any of which will do; the first that is all known is used. Each name may be a
+    reading, or what an earlier check has worked. `legs` marks a check of three legs, `unless`
+    names a reading that makes it needless. `cautions` are the dangers that its readings bring.
+    """
+
+    name: str
+    topic: str
+    label: str
+    ways: tuple[tuple[str, ...], ...]
+    find: str
+    judge: Judge
+    also: tuple[str, ...] = ()
+    legs: bool = False
+    unless: str = ""
+    cautions: tuple[str, ...] = ()
+
+
+class Finding(NamedTuple):
+    """What came of one check. `known` and `given` are what its steps are shown with.
+
+    `missing` has the names of what would have to be known, each way a tuple, the shortest first.
+    """
+
+    check: Check
+    value: float | None
+    unit: str
+    verdict: Verdict
+    steps: tuple[Step, ...] = ()
+    given: Mapping[str, float] = {}
+    known: Mapping[str, float] = {}
+    links: tuple[Link, ...] = ()
+    missing: tuple[tuple[str, ...], ...] = ()
+
+    @property
+    def name(self) -> str:
+        """The short name of the check, which stays the same."""
+        return self.check.name
+
+    @property
+    def state(self) -> str:
+        """One of STATES."""
+        return self.verdict.state
+
+
+@lru_cache(maxsize=4096)
+def _plan(given: tuple[str, ...], find: str, units: str) -> Plan | None:
+    """The chain to `find`, or None where there is none."""
+    try:
+        return find_plan(given, find, FORMULAS, units)
+    except NotSolvable:
+        return None
+
+
+def checked(check: Check, record: Record, known: Mapping[str, float]) -> Finding:
+    """Work and judge one check of a record; `known` is what is known before it."""
+    unit = quantity_named(check.find).unit(record.units)
+    way = next((way for way in check.ways if all(name in known for name in way)), None)
+    if way is None:
+        return _not_measured(check, unit, known)
+    given = {name: known[name] for name in way}
+    try:
+        worked, steps, links = _worked(check, given, record.units)
+    except (ArithmeticError, ValueError, SolverError) as refusal:
+        return Finding(check, None, unit, _cannot(check, refusal), given=given)
+    impossible = next((says for n, v in worked.items() if (says := _wrong(n, v, record.units))), "")
+    if impossible:
+        verdict = Verdict(LOOK, impossible, then="Read again what it comes from.")
+    else:
+        verdict = check.judge(Seen(record, {**known, **worked}))
+    value = worked[check.find]
+    return Finding(check, value, unit, verdict, steps, given, worked, links)
+
+
+def _worked(check: Check, given: Mapping[str, float], units: str) -> tuple:
+    """The quantity, and all on the way, from those given; the steps, and the links used."""
+    worked, steps, links = dict(given), (), ()
+    for name in (*check.also, check.find):
+        plan = _plan(tuple(worked), name, units)
+        if plan is None and name != check.find:
+            continue
+        worked = plan.run(worked)
+        steps += worked_steps(plan, worked)
+        links += plan.links
+    for name, value in worked.items():
+        if not isfinite(value):
+            raise OverflowError(f"the {quantity_named(name).label} is far too large")
+    return worked, steps, links
+
+
+def _wrong(name: str, value: float, units: str) -> str:
+    """That a value breaks its hard limit, or nothing."""
+    quantity = quantity_named(name)
+    if quantity.least - HAIR <= value <= quantity.most + HAIR:
+        return ""
+    side, limit = ("above", quantity.most) if value > quantity.most else ("below", quantity.least)
+    says = f"The {quantity.label} comes to {shown(name, value, units)}."
+    return f"{says} It cannot be {side} {shown(name, limit, units)}."
+
+
+def _cannot(check: Check, refusal: Exception) -> Verdict:
+    why = str(refusal)
+    if not isinstance(refusal, SolverError | OverflowError) or not why[:1].islower():
+        why = "its formula would divide by zero, or take the root of less than zero"
+    return Verdict(LOOK, f"The {check.label} cannot be worked: {why}.")
+
+
+def _not_measured(check: Check, unit: str, known: Mapping[str, float]) -> Finding:
+    """What is missing, by the way that lacks least; the other ways after it."""
+    lacking = sorted((tuple(n for n in way if n not in known) for way in check.ways), key=len)
+    says = f"Not measured: the {in_words(lacking[0])}."
+    return Finding(check, None, unit, Verdict(NOT_MEASURED, says), missing=tuple(lacking))
