@@ -11,6 +11,7 @@ from .check import Check, Finding
 from .entries import Fault, Record, read_entries
 from .examine import ALWAYS, CHECKS, Examined, examine
 from .fields import FIELDS, GROUPS, Field, field_named
+from .trend import FOLLOWED, Trend, by_pump, trend, trend_of
 from .verdict import BEYOND, LOOK, NO_LIMIT, NOT_MEASURED, STATES, WITHIN, Verdict
 
 __all__ = [
@@ -18,6 +19,7 @@ __all__ = [
     "BEYOND",
     "CHECKS",
     "FIELDS",
+    "FOLLOWED",
     "GROUPS",
     "LOOK",
     "NOT_MEASURED",
@@ -30,8 +32,12 @@ __all__ = [
     "Field",
     "Finding",
     "Record",
+    "Trend",
     "Verdict",
+    "by_pump",
     "examine",
     "field_named",
     "read_entries",
+    "trend",
+    "trend_of",
 ]

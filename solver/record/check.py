@@ -3,6 +3,7 @@
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from functools import lru_cache
+from itertools import chain
 from math import isfinite
 from typing import NamedTuple
 
@@ -28,8 +29,9 @@ class Check:
     `find` is the quantity to be worked and judged; `also` are worked before it where they can be.
     `ways` are the
     sets of names, any of which will do; the first that is all known is used. Each name may be a
-    reading, or what an earlier check has worked. `legs` marks a check of three legs, `unless`
-    names a reading that makes it needless. `cautions` are the dangers that its readings bring.
+    reading, or what an earlier check has worked. `optional` names go in too where they are known,
+    each set together. `legs` marks a check of three legs, `unless` names what makes it needless.
+    `cautions` are the dangers that its readings bring.
     """
 
     name: str
@@ -40,7 +42,8 @@ class Check:
     judge: Judge
     also: tuple[str, ...] = ()
     legs: bool = False
-    unless: str = ""
+    optional: tuple[tuple[str, ...], ...] = ()
+    unless: tuple[str, ...] = ()
     cautions: tuple[str, ...] = ()
 
 
@@ -86,7 +89,7 @@ def checked(check: Check, record: Record, known: Mapping[str, float]) -> Finding
     way = next((way for way in check.ways if all(name in known for name in way)), None)
     if way is None:
         return _not_measured(check, unit, known)
-    given = {name: known[name] for name in way}
+    given = {name: known[name] for name in _start(check, way, known, record.units)}
     try:
         worked, steps, links = _worked(check, given, record.units)
     except (ArithmeticError, ValueError, SolverError) as refusal:
@@ -98,6 +101,15 @@ def checked(check: Check, record: Record, known: Mapping[str, float]) -> Finding
         verdict = check.judge(Seen(record, {**known, **worked}))
     value = worked[check.find]
     return Finding(check, value, unit, verdict, steps, given, worked, links)
+
+
+def _start(
+    check: Check, way: tuple[str, ...], known: Mapping[str, float], units: str
+) -> tuple[str, ...]:
+    """Where the work starts: a way with what may go in too, or alone where that leads nowhere."""
+    besides = (some for some in check.optional if all(name in known for name in some))
+    wide = tuple(dict.fromkeys((*way, *chain.from_iterable(besides))))
+    return wide if _plan(wide, check.find, units) else way
 
 
 def _worked(check: Check, given: Mapping[str, float], units: str) -> tuple:

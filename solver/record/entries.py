@@ -12,6 +12,7 @@ from ..errors import SolverError, Unreadable
 from ..reading import read
 from ..refusals import quoted
 from ..units import convert
+from ..vocabulary import quantity_named
 from .days import day_of
 from .fields import FIELDS, Field
 
@@ -19,6 +20,7 @@ __all__ = ["NOT_MEASURED", "Fault", "Record", "key", "read_entries"]
 
 NOT_MEASURED = frozenset(("", "-", "--", "—", "n/a", "na", "none", "not measured", "not taken"))
 OVER = re.compile(r"\s*(?:>|≥|>=|over|above)\s*(?=[0-9.])", re.IGNORECASE)
+ENDLESS = ("ol", "o.l.", "o.l", "over", "overload", "inf", "infinity", "infinite", "∞")
 LONGEST_TEXT = 2000
 
 
@@ -127,17 +129,31 @@ class _Found(NamedTuple):
             self.faults.append(Fault("date", f"{refusal} It is kept as it stands."))
 
     def _number(self, one: Field, typed: str) -> None:
-        unit = one.unit(self.units)
-        plain = typed
+        unit, plain = one.unit(self.units), typed
+        if one.group == "insulation" and typed.casefold() in ENDLESS:
+            raise Unreadable(
+                f"{quoted(typed)} is no number. Write the top of the meter's range, such as >2000."
+            )
         if one.group == "insulation" and OVER.match(typed):
             plain = OVER.sub("", typed, count=1)
         bare = self.written_in.get(one.name, unit)
         got = read(plain, bare, bare_fraction=one.quantity.is_efficiency and bare == "%")
-        self.values[one.name] = got.value if bare == unit else convert(got.value, bare, unit)
+        value = got.value if bare == unit else convert(got.value, bare, unit)
+        if one.name == "suction_gauge" and (value < 0 or "inHg" in (got.typed_unit, bare)):
+            self._vacuum(abs(value), unit, typed)
+            return
+        self.values[one.name] = value
         if plain is not typed:
             self.over.add(one.name)
             says = f"{quoted(typed)} is the top of the meter's range. It counts as {got.echo}."
             self.faults.append(Fault(one.name, says))
+
+    def _vacuum(self, value: float, unit: str, typed: str) -> None:
+        """A suction gauge below zero, or in inches of mercury, shows a vacuum."""
+        of = quantity_named("suction_vacuum").unit(self.units)
+        self.values["suction_vacuum"] = convert(value, unit, of)
+        says = f"{quoted(typed)} on a suction gauge is a vacuum. It counts as one."
+        self.faults.append(Fault("suction_gauge", says))
 
 
 def _choice(one: Field, typed: str) -> str:

@@ -27,6 +27,9 @@ INSTEAD = (
     (("well_diameter",), ("well_length", "well_width")),
     (("inflow",), ("rise_level", "rise_time")),
     (("flow",), ("drawdown_level", "drawdown_time")),
+    (("suction_gauge",), ("suction_vacuum",)),
+    (("head",), ("discharge_gauge", "suction_gauge")),
+    (("discharge_gauge", "suction_gauge"), ("head",)),
     (("input_power",), ("power_factor",)),
 )
 
@@ -75,7 +78,7 @@ def examine(record: Record) -> Examined:
     one_phase = record.texts.get("phase") == "1"
     findings, links = [], {}
     for check in CHECKS:
-        if check.unless in known or (check.legs and one_phase):
+        if known.keys() & set(check.unless) or (check.legs and one_phase):
             continue
         found = checked(check, record, known)
         findings.append(found)

@@ -144,8 +144,23 @@ _ROWS = {
         number("rise_level", "level rise, pumps off", "rise", "level rise", "fill"),
         number("rise_time", "rise time, pumps off", "time of the rise", "rise time", "fill time"),
     ),
-    "flow meter and power": (
+    "gauges": (
+        number("discharge_gauge", "discharge gauge", "discharge pressure", "discharge", "outlet gauge"),
+        number(
+            "discharge_gauge_height", "height of the discharge gauge", "discharge gauge height",
+            "height of the discharge gauge over the pump",
+        ),
+        number("discharge_diameter", "discharge pipe", "discharge pipe size", "discharge diameter"),
+        number("suction_gauge", "suction gauge", "suction pressure", "suction", "inlet gauge"),
+        number("suction_vacuum", "suction vacuum", "vacuum", "vacuum gauge"),
+        number(
+            "suction_gauge_height", "height of the suction gauge", "suction gauge height",
+            "height of the suction gauge over the pump",
+        ),
+        number("suction_diameter", "suction pipe", "suction pipe size", "suction diameter"),
         number("head", "total head", "head", "TDH", "total dynamic head"),
+    ),
+    "flow meter and power": (
         number("flow", "flow by meter", "flow", "flow meter", "flowrate", "flow rate"),
         number("rated_flow", "rated flow", "design flow", "nameplate flow"),
         number("input_power", "input power", "kW", "power", "kilowatts", "meter kW", "power in"),

@@ -142,7 +142,7 @@ INSULATION = (
     check(
         "insulation_as_read", "insulation as read",
         (("insulation", "rated_volts"), ("insulation",)),
-        "insulation", insulation_as_read, also=("least_insulation",), unless="winding_temperature",
+        "insulation", insulation_as_read, also=("least_insulation",), unless=("winding_temperature",),
     ),
     check(
         "absorption_ratio", "dielectric absorption ratio",

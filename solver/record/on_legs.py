@@ -90,7 +90,7 @@ LEGS = (
     check(
         "rolled_once", "leads rolled once",
         (readings(TURNS[:2]),), "current_unbalance_2", rolled(TURNS[:2]),
-        also=("current_unbalance",), unless="amps_a_3",
+        also=("current_unbalance",), unless=("amps_a_3",),
     ),
     check(
         "rolled_twice", "leads rolled twice",

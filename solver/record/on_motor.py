@@ -64,7 +64,7 @@ MOTOR = (
     check(
         "power_factor", "power factor",
         (("input_power", "apparent_power"),), given("power_factor", FACTOR_THEN),
-        unless="power_factor",
+        unless=("power_factor",),
     ),
     check("brake_power", "brake power", (("input_power", "motor_efficiency"),), given("brake_power")),
     check("motor_load", "motor load", (("brake_power", "motor_size"),), load("motor_load")),
@@ -72,7 +72,7 @@ MOTOR = (
         "load_by_amps", "load by amps",
         ((*VOLTS, *AMPS, "rated_volts", "full_load_amps"),),
         load("load_by_amps", " Amps follow the load only above half load."),
-        legs=True, unless="motor_load",
+        legs=True, unless=("motor_load",),
     ),
     check(
         "derated_power", "load on uneven volts",

@@ -1,5 +1,7 @@
 """What the pump moves and lifts, what reaches the water of what the wire gives, and its cost."""
 
+from collections.abc import Callable
+
 from ..limits import FLOW_SHARE
 from ..vocabulary import quantity_named
 from .check import Check
@@ -10,26 +12,42 @@ __all__ = ["COST", "WATER"]
 WELL, ROTATING = ("wet_well",), ("rotating",)
 ROUND, SQUARE = ("well_diameter",), ("well_length", "well_width")
 DROP = ("drawdown_level", "drawdown_time")
-AGREE = 0.10  # a drawdown test and a flow meter that differ by more are not both right
+BY_GAUGES = (("discharge_gauge", "suction_gauge"), ("discharge_gauge", "suction_vacuum"))
+BESIDES = (
+    ("discharge_gauge_height",),
+    ("suction_gauge_height",),
+    ("flow", "discharge_diameter"),
+    ("flow", "suction_diameter"),
+)
+HEIGHTS = {"discharge_gauge_height", "suction_gauge_height"}
+AGREE = 0.10  # two ways that differ by more are not both right
 CURVE = "Compare with the pump's curve at this head, and with earlier records."
 EARLIER = "Compare with earlier records of this pump."
 
 
-def drawdown(seen: Seen) -> Verdict:
-    """The flow by the wet well, held against the flow meter where there is one."""
-    metered = seen.record.values.get("flow")
-    found = no_limit(seen, "flow")
-    if metered is None:
-        return found
-    worked = seen.known["flow"]
-    rule, source = "two ways to one flow agree within 10%", "common practice, no source"
-    says = (
-        f"The drawdown gives {seen.shown('flow')}, the meter {shown('flow', metered, seen.units)}."
-    )
-    if above(abs(worked - metered), AGREE * max(worked, metered)):
-        then = "Check the flow meter, the level readings and the inflow."
-        return Verdict(LOOK, says, rule, source, then)
-    return Verdict(WITHIN, says, rule, source)
+def two_ways(name: str, by: str) -> Callable[[Seen], Verdict]:
+    """A judge that holds a worked value against the same thing read outright, where it was."""
+
+    def judge(seen: Seen) -> Verdict:
+        read, worked = seen.record.values.get(name), seen.known[name]
+        if read is None:
+            return no_limit(seen, name, CURVE)
+        says = f"By the {by} it is {seen.shown(name)}, as read {shown(name, read, seen.units)}."
+        rule, source = "two ways to one thing agree within 10%", "common practice, no source"
+        if above(abs(worked - read), AGREE * max(worked, read)):
+            then = f"Check the {by} and the reading of the {quantity_named(name).label}."
+            return Verdict(LOOK, says, rule, source, then)
+        return Verdict(WITHIN, says, rule, source)
+
+    return judge
+
+
+def by_gauges(seen: Seen) -> Verdict:
+    """The head by two gauges; a vacuum gauge is taken as if it sat level with the pump."""
+    found = two_ways("head", "gauges")(seen)
+    if "dynamic_suction_lift" in seen.known and HEIGHTS & seen.record.values.keys():
+        return found._replace(says=f"{found.says} With a vacuum the gauge heights do not count.")
+    return found
 
 
 def flow_share(seen: Seen) -> Verdict:
@@ -65,11 +83,15 @@ WATER = (
     Check(
         "drawdown", "water", "flow by drawdown",
         (*of_well("inflow"), *of_well("rise_level", "rise_time")),
-        "flow", drawdown, cautions=WELL,
+        "flow", two_ways("flow", "drawdown"), cautions=WELL,
     ),
-    check("water", "flow", (("flow",), *of_well("inflow")), CURVE, unless="drawdown_rate"),
+    check("water", "flow", (("flow",), *of_well("inflow")), CURVE, unless=("drawdown_rate",)),
     check("water", "flow_share", (("flow", "rated_flow"),), judge=flow_share),
-    check("water", "head", (("head",),), CURVE, cautions=ROTATING),
+    Check(
+        "gauges", "water", "head by gauges", BY_GAUGES, "head", by_gauges,
+        optional=BESIDES, cautions=ROTATING,
+    ),
+    check("water", "head", (("head",), *BY_GAUGES), CURVE, unless=("discharge_gauge_head", "pressure")),
     check("water", "water_power", (("flow", "head"),)),
     check("water", "pump_efficiency", (("water_power", "brake_power"),), CURVE),
     check("water", "overall_efficiency", (("flow", "head", "input_power"),), EARLIER),

@@ -1,0 +1,212 @@
+"""One pump over the years: which way each figure goes, by one plain rule, and what it may mean."""
+
+from collections.abc import Sequence
+from statistics import fmean
+from typing import NamedTuple
+
+from ..errors import SolverError, Unreadable
+from ..show import figures, with_unit
+from ..vocabulary import quantity_named
+from .days import Day, day_of
+from .entries import Record
+from .examine import Examined, examine
+
+__all__ = ["FOLLOWED", "Followed", "Point", "Trend", "by_pump", "trend", "trend_of"]
+
+RISING, FALLING, STEADY, TOO_FEW = "rising", "falling", "steady", "too few readings"
+RULE = (
+    "The average of the later half of the readings is set against that of the earlier half; a "
+    "middle one counts in neither. A change of more than {share} is rising or falling (our own "
+    "rule, common practice, no source)."
+)
+
+
+class Followed(NamedTuple):
+    """A figure that is followed over the years.
+
+    `steady` is the change that still counts as steady: a percent of the earlier half, or with
+    `points` that many percentage points.
+    """
+
+    name: str
+    check: str
+    steady: float
+    rising: str
+    falling: str
+    points: bool = False
+
+    @property
+    def share(self) -> str:
+        """The change that still counts as steady, in words."""
+        return f"{self.steady:g} percentage points" if self.points else f"{self.steady:g}%"
+
+
+FOLLOWED = (
+    Followed(
+        "insulation_at_40",
+        "insulation_at_40",
+        30,
+        "Drier or cleaner than before, or another test voltage. Note what was done.",
+        "Moisture, dirt or age may be getting into the winding. Look before it reaches its least.",
+    ),
+    Followed(
+        "amps_average",
+        "current_unbalance",
+        10,
+        "More load: solids, a tight bearing, a changed valve or main. Or lower volts.",
+        "Less water moved: wear, a clog, a closed valve. Compare with the flow.",
+    ),
+    Followed(
+        "current_unbalance",
+        "current_unbalance",
+        2,
+        "A joint, a splice, a contact or a winding may be going, or the supply has changed.",
+        "The legs are more even. Note what was done.",
+        points=True,
+    ),
+    Followed(
+        "overall_efficiency",
+        "overall_efficiency",
+        3,
+        "Better than before: a repair, or a reading to doubt. Note what was done.",
+        "Wear, a clog or a leak back: more of what is paid for is lost.",
+        points=True,
+    ),
+    Followed(
+        "energy_per_volume",
+        "energy_per_volume",
+        10,
+        "Each volume costs more power: wear, a clog, more head, or a leak back.",
+        "Each volume costs less power: a repair, less head, or a reading to doubt.",
+    ),
+)
+
+
+class Point(NamedTuple):
+    """One reading: its day, that day in years for an axis, and the value."""
+
+    day: Day
+    years: float
+    value: float
+
+
+class Trend(NamedTuple):
+    """Which way one figure goes. `change` is in percent, or in percentage points.
+
+    `direction` is "rising", "falling", "steady" or "too few readings". `undated` counts readings
+    that could not be placed in time.
+    """
+
+    name: str
+    label: str
+    unit: str
+    points: tuple[Point, ...]
+    direction: str
+    change: float | None
+    rule: str
+    says: str
+    may_mean: str
+    undated: int = 0
+
+
+def by_pump(records: Sequence[Record]) -> dict[tuple[str, str], list[Record]]:
+    """Records of each pump, by station and pump, in the order they came."""
+    pumps: dict[tuple[str, str], list[Record]] = {}
+    for record in records:
+        pumps.setdefault(_pump(record), []).append(record)
+    return pumps
+
+
+def trend(records: Sequence[Record]) -> tuple[Trend, ...]:
+    """The trends of one pump, from its records in any order; one for each figure followed.
+
+    Raises SolverError where the records are of several pumps, or in several systems of units.
+    """
+    return trend_of([examine(record) for record in records])
+
+
+def trend_of(examined: Sequence[Examined]) -> tuple[Trend, ...]:
+    """The same for records that are examined already."""
+    if len({_pump(one.record) for one in examined}) > 1:
+        raise SolverError("These records are of more than one pump. Take one pump at a time.")
+    if len({one.record.units for one in examined}) > 1:
+        raise SolverError("Some records are in US units and some in metric. Read all in one.")
+    units = examined[0].record.units if examined else "us"
+    return tuple(_trend(followed, examined, units) for followed in FOLLOWED)
+
+
+def _pump(record: Record) -> tuple[str, str]:
+    """Which pump: station and name, whatever the case and the spaces."""
+    texts = (record.texts.get(part, "") for part in ("station", "pump"))
+    station, pump = (" ".join(text.casefold().split()) for text in texts)
+    return station, pump
+
+
+def _trend(followed: Followed, examined: Sequence[Examined], units: str) -> Trend:
+    points, undated = [], 0
+    for one in examined:
+        value = _value(followed, one)
+        if value is None:
+            continue
+        try:
+            day = day_of(one.record.texts.get("date", ""))
+        except Unreadable:
+            undated += 1
+        else:
+            points.append(Point(day, day.years, value))
+    points.sort()
+    quantity = quantity_named(followed.name)
+    change = _change(followed, [point.value for point in points])
+    direction = _direction(followed, change)
+    return Trend(
+        followed.name,
+        quantity.label,
+        quantity.unit(units),
+        tuple(points),
+        direction,
+        change,
+        RULE.format(share=followed.share),
+        _says(followed, points, change, units),
+        {RISING: followed.rising, FALLING: followed.falling}.get(direction, ""),
+        undated,
+    )
+
+
+def _value(followed: Followed, examined: Examined) -> float | None:
+    """The figure as a check has worked it."""
+    found = examined.finding(followed.check)
+    return found.known.get(followed.name) if found else None
+
+
+def _change(followed: Followed, values: list[float]) -> float | None:
+    """Later half against earlier half; None for fewer than two, or where that divides by zero."""
+    half = len(values) // 2
+    if not half:
+        return None
+    earlier, later = fmean(values[:half]), fmean(values[-half:])
+    if followed.points:
+        return later - earlier
+    return 100 * (later - earlier) / earlier if earlier else None
+
+
+def _direction(followed: Followed, change: float | None) -> str:
+    if change is None:
+        return TOO_FEW
+    if abs(change) <= followed.steady:
+        return STEADY
+    return RISING if change > 0 else FALLING
+
+
+def _says(followed: Followed, points: list[Point], change: float | None, units: str) -> str:
+    quantity = quantity_named(followed.name)
+    if change is None:
+        return f"It takes two dated readings of the {quantity.label} or more to see a change."
+    unit = quantity.unit(units)
+    first, last = (with_unit(figures(points[at].value, unit), unit) for at in (0, -1))
+    direction = _direction(followed, change)
+    size = f"{abs(change):.3g}{' percentage points' if followed.points else '%'}"
+    course = (
+        f"{direction}, by {size}" if direction != STEADY else f"steady, within {followed.share}"
+    )
+    says = f"The {quantity.label} is {course}: {first} in {points[0].day.year}, {last} in {points[-1].day.year}."
+    return f"{says} Two readings show a change, not yet a trend." if len(points) == 2 else says
