@@ -15,6 +15,7 @@ __all__ = [
     "largest_motor_below",
     "motor_sizes",
     "motors",
+    "named_rows",
     "next_motor_size",
     "second_motor_above",
     "table_rows",
@@ -45,6 +46,18 @@ def table_rows(name: str) -> tuple[dict[str, float], ...]:
     """The rows of the table `name`, as numbers."""
     lines = [line for line in _lines(name) if not line.startswith("#")]
     return tuple({key: float(value) for key, value in row.items()} for row in DictReader(lines))
+
+
+@cache
+def named_rows(name: str) -> dict[str, tuple[float, ...]]:
+    """The rows of a table whose first column is a name, by that name.
+
+    >>> named_rows("c_factors")["plastic in good order"]
+    (140.0, 150.0)
+    """
+    lines = [line for line in _lines(name) if not line.startswith("#")]
+    rows = ([cell.strip() for cell in line.split(",")] for line in lines[1:])
+    return {row[0]: tuple(map(float, row[1:])) for row in rows}
 
 
 @cache
