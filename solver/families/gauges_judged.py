@@ -173,14 +173,14 @@ GAUGES_STORY = judged(
     story,
     Level(
         ("discharge_gauge", "suction_gauge", "discharge_gauge_now", "suction_gauge_now"),
-        "At its usual flow {place} reads {discharge_gauge} at the discharge and {suction_gauge} at "
+        "{place} usually reads {discharge_gauge} at the discharge and {suction_gauge} at "
         "the suction. Today it reads {discharge_gauge_now} and {suction_gauge_now}. "
         "What has changed?",
         find=("pressure", "pressure_now"),
     ),
     Level(
         ("discharge_gauge", "suction_gauge"),
-        "At its usual flow {place} reads {discharge_gauge} at the discharge and {suction_gauge} at "
+        "{place} usually reads {discharge_gauge} at the discharge and {suction_gauge} at "
         "the suction. {asks}",
         judge=judge_pair,
     ),

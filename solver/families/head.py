@@ -15,7 +15,7 @@ from .total_head import PIPES, TOTAL
 __all__ = ["HEAD"]
 
 GAUGES = (
-    "The gauges at {place} read {discharge_gauge} at the discharge and {suction_gauge} at the "
+    "The gauges of {place} read {discharge_gauge} at the discharge and {suction_gauge} at the "
     "suction."
 )
 HEIGHTS = (
@@ -163,9 +163,9 @@ SUCTION_SIDE = (
             "{suction_loss}. What is the NPSH available?",
         ),
         Level(
-            ("altitude", "vapor_head", "suction_lift", "suction_loss"),
-            "A pump runs at an altitude of {altitude}. The vapor head of the water is "
-            f"{{vapor_head}}. {BELOW} What is the NPSH available?",
+            ("atmospheric_head", "vapor_head", "suction_vacuum"),
+            f"{AIR} The suction gauge of {{place}} shows a vacuum of {{suction_vacuum}}. "
+            "What is the NPSH available?",
         ),
     ),
     numeric(
@@ -181,11 +181,17 @@ SUCTION_SIDE = (
             "How high may it stand above the water?",
         ),
         Level(
-            ("altitude", "vapor_head", "suction_loss", "npsh_required", "npsh_margin"),
-            "A pump is to run at an altitude of {altitude}, on water with a vapor head of "
-            "{vapor_head}. The suction pipe takes {suction_loss}. The pump requires "
-            "{npsh_required} of NPSH, and {npsh_margin} is wanted as a margin. "
-            "How high may it stand above the water?",
+            (
+                "atmospheric_head",
+                "vapor_head",
+                "suction_lift",
+                "dynamic_suction_lift",
+                "npsh_required",
+                "npsh_margin",
+            ),
+            f"{AIR} Today the pump stands {{suction_lift}} above the water, and its dynamic "
+            "suction lift is {dynamic_suction_lift}. It requires {npsh_required} of NPSH, and "
+            "{npsh_margin} is wanted as a margin. How high may it stand above the water?",
         ),
     ),
     NPSH_CHECK,

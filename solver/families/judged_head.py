@@ -75,7 +75,7 @@ VELOCITY_CHECK = judged(
     ),
     Level(
         ("daily_flow", "pipe_diameter"),
-        "{station} sends {daily_flow} at all hours through a force main of {pipe_diameter} inside "
+        "The pumps at {station} send {daily_flow} at all hours through a force main of {pipe_diameter} inside "
         "diameter. How does the water run?",
         find=("flow", "velocity"),
     ),
@@ -240,7 +240,7 @@ def judge_missing(*parts: str) -> Judge:
             return None
         gone = parts[int(values["gone"])]
         short = shown("head", total - values["head"], units)
-        names = {part: quantity_named(part).label for part in parts}
+        names = {part: quantity_named(part).label.removesuffix(" as head") for part in parts}
         all_of_it = f"all parts come to {shown('head', total, units)}"
         return Judgement(
             "what the figure is short of the sum is the part that was left out",

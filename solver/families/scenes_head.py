@@ -26,7 +26,8 @@ Scene = Callable[[Draw, str], dict[str, float]]
 MAINS = {"us": (4, 6, 8, 10, 12, 16), "si": (100, 150, 200, 250, 300, 400)}
 NOZZLES = {"us": ((4, 3), (5, 4), (10, 8)), "si": ((100, 80), (125, 100), (250, 200))}
 C_FACTORS = (100, 110, 120, 130, 140, 150)
-VAPOR = {"us": (0.4, 0.6, 0.8, 1.2, 1.6), "si": (0.12, 0.17, 0.24, 0.36, 0.5)}
+# Water of 50, 60, 68, 80 and 90 F, or of 10, 15, 20, 27 and 32 C.
+VAPOR = {"us": (0.4, 0.6, 0.8, 1.2, 1.6), "si": (0.13, 0.17, 0.24, 0.37, 0.49)}
 FOOT = {"us": 1, "si": 0.3}  # what a foot is in the unit of the system, roundly
 
 
@@ -166,7 +167,6 @@ def suction(loss: tuple[float, float] = (0.8, 4)) -> Scene:
             "suction_loss": lost,
             "dynamic_suction_lift": round(lift + lost, 2),
             "suction_vacuum": round(vacuum * 2) / 2 if us else float(round(vacuum)),
-            "altitude": draw.step(500, 7000, 250) if us else draw.step(150, 2100, 50),
             "atmospheric_head": noted(draw.between(28, 33.9) * (1 if us else 0.3048)),
             "vapor_head": draw.pick(VAPOR[units]),
             "static_suction_head": metres(draw, units, 3, 14),

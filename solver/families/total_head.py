@@ -7,7 +7,8 @@ from .scenes_head import force_main, friction_heavy, station
 __all__ = ["PIPES", "TOTAL"]
 
 MAIN = (
-    "{place} sends {flow} through {pipe_length} of pipe, {pipe_diameter} inside, of C {c_factor}."
+    "{place} sends {flow} through {pipe_length} of pipe. Its inside diameter is "
+    "{pipe_diameter}, its C {c_factor}."
 )
 WILLIAMS = "Use Hazen-Williams."
 
@@ -25,7 +26,7 @@ PIPES = (
         ),
         Level(
             ("daily_flow", "pipe_diameter"),
-            "{station} sends {daily_flow} at all hours through a pipe of {pipe_diameter} inside "
+            "The pumps at {station} send {daily_flow} at all hours through a pipe of {pipe_diameter} inside "
             "diameter. What is the velocity?",
         ),
     ),
@@ -62,7 +63,7 @@ PIPES = (
         ),
         Level(
             ("daily_flow", "pipe_length", "pipe_diameter", "c_factor"),
-            "{station} sends {daily_flow} at all hours through {pipe_length} of pipe. Its inside "
+            "The pumps at {station} send {daily_flow} at all hours through {pipe_length} of pipe. Its inside "
             f"diameter is {{pipe_diameter}}, its C {{c_factor}}. {WILLIAMS} "
             "What is the friction head?",
         ),
@@ -177,7 +178,7 @@ TOTAL = (
                 "c_factor",
                 "pump_efficiency",
             ),
-            f"{MAIN} It lifts the water by {{static_head}}. The pump efficiency is "
+            f"{MAIN} The lift is {{static_head}}. The pump efficiency is "
             f"{{pump_efficiency}}. {WILLIAMS} What is the brake power?",
         ),
     ),

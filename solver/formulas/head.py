@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator, Mapping
 from itertools import chain, combinations
+from typing import NamedTuple
 
 from ..expression import Expr, Known
 from ..formula import Formula, Slip
@@ -13,6 +14,9 @@ __all__ = ["HEAD"]
 
 GAUGES = "common practice, no source: each gauge as head at the pump, then discharge less suction"
 PARTS = "common practice, no source: static head, friction, and what else the water must overcome"
+ALWAYS = "The pump must lift the water and make up for every loss on the way."
+MISSES_HEIGHT = "A gauge above the pump misses the water that stands between them."
+MISSES_SPEED = "A gauge feels the pressure, and not the speed of the water."
 LEVEL = "The gauges sit level and the pipes are of one size, so the pressures alone count."
 
 pressure, discharge_head, suction_head = map(Known, ("pressure", "discharge_head", "suction_head"))
@@ -28,20 +32,30 @@ def brought_by(part: str) -> tuple[str, ...]:
 BY_THEMSELVES = (*brought_by("discharge"), *brought_by("suction"))
 
 
+class Part(NamedTuple):
+    """A part that a sum may have: why, and the names of which one brings it when it is given."""
+
+    why: str
+    brought_by: tuple[str, ...]
+
+
 def with_parts(
-    result: str, base: tuple[Known, ...], parts: Mapping[str, tuple[str, ...]], **more
+    result: str, base: tuple[Known, ...], parts: Mapping[str, Part], **more
 ) -> Iterator[Formula]:
-    """A sum with each set of its optional parts; a part counts when a name that brings it is given.
+    """A sum with each set of its optional parts.
 
     It is turned round for what is always in it: what is left over is no sign of any one part.
     """
     for chosen in chain.from_iterable(combinations(parts, n) for n in range(len(parts) + 1)):
         terms = (*base, *map(Known, chosen))
         if len(terms) > 1:
-            absent = chain.from_iterable(parts[part] for part in parts if part not in chosen)
+            absent = chain.from_iterable(
+                part.brought_by for name, part in parts.items() if name not in chosen
+            )
+            why = " ".join(dict.fromkeys(parts[name].why for name in chosen)) or ALWAYS
             total: Expr = sum(terms[1:], start=terms[0])
             turns = tuple(known.name for known in base)
-            yield Formula(result, total, unless=tuple(absent), turns=turns, **more)
+            yield Formula(result, total, why=why, unless=tuple(absent), turns=turns, **more)
 
 
 def at_the_pump(part: str) -> Iterator[Formula]:
@@ -61,9 +75,11 @@ def at_the_pump(part: str) -> Iterator[Formula]:
     yield from with_parts(
         f"{part}_head",
         (as_head,),
-        {height.name: (height.name,), f"{part}_velocity_head": brought_by(part)[1:]},
+        {
+            height.name: Part(MISSES_HEIGHT, (height.name,)),
+            f"{part}_velocity_head": Part(MISSES_SPEED, brought_by(part)[1:]),
+        },
         source=GAUGES,
-        why="A gauge above the pump misses the water below it; a gauge misses the velocity too.",
         slips=(Slip("gauge_alone", as_head, "This is the gauge alone. Add what it misses."),),
     )
 
@@ -137,12 +153,11 @@ FROM_PARTS = (
         "head",
         (static_head, friction_head),
         {
-            "minor_loss": ("minor_loss", "loss_coefficient", "elbows"),
-            "outlet_velocity_head": ("outlet_velocity", "outlet_velocity_head"),
-            "delivery_head": ("delivery_pressure", "delivery_head"),
+            "minor_loss": Part(ALWAYS, ("minor_loss", "loss_coefficient", "elbows")),
+            "outlet_velocity_head": Part(ALWAYS, ("outlet_velocity", "outlet_velocity_head")),
+            "delivery_head": Part(ALWAYS, ("delivery_pressure", "delivery_head")),
         },
         source=PARTS,
-        why="The pump must lift the water and make up for every loss on the way.",
         slips=(
             Slip("static_alone", static_head, "This is the static head alone. Add the rest."),
             Slip("friction_alone", friction_head, "This is the friction alone. Add the rest."),

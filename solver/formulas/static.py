@@ -119,6 +119,21 @@ SUCTION = (
         turns=(),
     ),
     Formula(
+        "npsh_available",
+        atmosphere - vapor - Known("dynamic_suction_lift"),
+        HI,
+        f"{AIR} The vacuum at the pump shows lift and losses together.",
+        slips=(
+            Slip(
+                "vapor_left_out",
+                atmosphere - Known("dynamic_suction_lift"),
+                "Left out: the vapor head. Water boils before the pressure is gone.",
+            ),
+        ),
+        unless=("static_suction_head", "suction_lift"),
+        turns=(),
+    ),
+    Formula(
         "npsh_usable",
         available - margin,
         HI,
