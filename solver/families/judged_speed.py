@@ -1,0 +1,233 @@
+"""Speed and impeller judged: the cube law's limit, two pumps, a changed duty, the impeller."""
+
+from collections.abc import Mapping
+
+from ..draw import Draw
+from ..family import Judgement, Level, Option
+from ..limits import PARALLEL_GAIN, SPECIFIC_SPEED
+from ..show import figures, with_unit
+from .against import against
+from .duty import changed_duty, judge_duty
+from .duty_points import AT_RATED, CURVE, PUMP, SECOND, SQUARES
+from .scenes import noted, pump, round_flow
+from .scenes_speed import SPEEDS, on_a_system, speeds, to_step
+from .speed_family import judged
+
+__all__ = ["CUBE_LAW", "DUTY_CHANGE", "IMPELLER_TYPE", "TWO_PUMPS"]
+
+NEAR_ENOUGH = 5  # percent of static head that hardly bends the cube law
+WITHOUT_STATIC = ("restricted", "worn", "opened")
+
+
+def slowed_on_a_system(draw: Draw, units: str) -> dict[str, float]:
+    """A pump to be slowed: with hardly any static head, with some, or with too much to lift."""
+    share = draw.pick(((0.02, 0.045), (0.15, 0.45), (0.8, 0.96)))
+    values = on_a_system(draw, units, static=(0.2, 0.3))
+    turning = speeds(draw, units, draw.between(0.6, 0.88))
+    static = values["rated_head"] * draw.between(*share)
+    return values | turning | {
+        "head": values["rated_head"],
+        "static_head": max(to_step(static, units), to_step(0, units)),
+    }  # fmt: skip
+
+
+def judge_cube(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
+    """Whether power may be reckoned by the cube of the speed."""
+    share, static, shutoff = (
+        values[n] for n in ("static_share", "static_head", "new_shutoff_head")
+    )
+    if NEAR_ENOUGH < share < 2 * NEAR_ENOUGH or abs(static / shutoff - 1) < 0.05:
+        return None
+    unit = "ft" if units == "us" else "m"
+    of_head = f"static head is {with_unit(figures(share), '%')} of the head"
+    lifts = f"{with_unit(figures(shutoff), unit)} at shutoff"
+    yes = Option(
+        "allowed",
+        "Yes, near enough: almost all of the head is friction",
+        f"The {of_head}, so the law is hardly off.",
+    )
+    no = Option(
+        "not_allowed",
+        "No: water is lifted, so it saves less than the cube law says",
+        f"The {of_head}. That part stays at any speed, so power falls by less.",
+    )
+    none = Option(
+        "no_water",
+        "No: at that speed the pump lifts no water at all",
+        f"The slowed pump gives {lifts}, less than the static head. It would only heat the water.",
+    )
+    if static > shutoff:
+        right, wrong = none, (yes, no)
+    elif share > NEAR_ENOUGH:
+        right, wrong = no, (yes, none)
+    else:
+        right, wrong = yes, (no, none)
+    wrong = tuple(_refuted(option, of_head, lifts) for option in wrong)
+    return Judgement(
+        "the cube law holds only with no static head (US DOE Tip Sheet 11)",
+        f"{of_head}; the slowed pump gives {lifts}",
+        right,
+        wrong,
+    )
+
+
+def _refuted(option: Option, of_head: str, lifts: str) -> Option:
+    """Why a choice is not the right one here."""
+    says = {
+        "allowed": f"The {of_head}. Lifting takes that at any speed.",
+        "not_allowed": f"Compare with what the slowed pump can hold: {lifts}. The {of_head}.",
+        "no_water": f"The slowed pump gives {lifts}, more than the static head. Water still moves.",
+    }
+    return Option(option.id, option.text, says[option.id])
+
+
+CUBE_LAW = judged(
+    "cube_law",
+    "SK",
+    "May the cube law be used here",
+    judge_cube,
+    slowed_on_a_system,
+    Level(
+        ("head", "static_head", "shutoff_head", "speed_cut"),
+        "{place} works at {head}, {static_head} of it static. Its shutoff head is {shutoff_head}. "
+        "It is to be slowed by {speed_cut}. May the cube law tell its power?",
+        find=("static_share", "speed_ratio", "new_shutoff_head"),
+    ),
+    Level(
+        ("head", "static_head", "shutoff_head", "pump_speed", "new_speed"),
+        "{place} works at {head}, {static_head} of it static. Its shutoff head is {shutoff_head} "
+        "at {pump_speed}. It is to turn at {new_speed}. May the cube law tell its power?",
+        find=("static_share", "speed_ratio", "new_shutoff_head"),
+    ),
+)
+
+GAINS = (
+    (
+        "hardly",
+        "Hardly more than one: not over 20% is gained",
+        "Friction takes most of what the second pump could add. Run one, and look at the main.",
+    ),
+    (
+        "some",
+        "More, but well short of double: over 20%, not over 80%",
+        "Two pumps share one main, so its friction grows and holds both back.",
+    ),
+    (
+        "nearly_double",
+        "Nearly double: over 80% is gained",
+        "Here the head is nearly all static, so the main hardly holds them back.",
+    ),
+)
+
+
+def shared_main(draw: Draw, units: str) -> dict[str, float]:
+    """A main with much friction, with some, or with hardly any."""
+    static, friction = draw.pick(
+        (((0.2, 0.4), (1.3, 2.2)), ((0.3, 0.6), (0.3, 0.8)), ((0.88, 0.95), (0.02, 0.25)))
+    )
+    return on_a_system(draw, units, static, friction)
+
+
+TWO_PUMPS = judged(
+    "two_pumps",
+    "SJ",
+    "Do two pumps move twice as much",
+    against(PARALLEL_GAIN, PARALLEL_GAIN.rule, *GAINS),
+    shared_main,
+    Level(
+        ("flow", "parallel_flow"),
+        "{place} alone moves {flow}. With a second one like it on the same main, both together "
+        "move {parallel_flow}. What does the second pump bring?",
+        find=("parallel_gain",),
+    ),
+    Level(
+        (*PUMP, "static_head", "rated_friction"),
+        f"{CURVE}{AT_RATED}{SECOND}{SQUARES} What does the second pump bring?",
+        find=("flow", "parallel_flow", "parallel_gain"),
+    ),
+)
+
+WAS = "{place} moved {rated_flow} against {rated_head} when it was new. "
+
+DUTY_CHANGE = judged(
+    "duty_change",
+    "SZ",
+    "Why the duty point has moved",
+    judge_duty(),
+    changed_duty(),
+    Level(
+        ("rated_flow", "rated_head", "flow", "head"),
+        f"{WAS}At the same speed and levels it now moves {{flow}} against {{head}}. "
+        "What has changed?",
+        find=("flow_share", "head_share"),
+        scene=changed_duty(WITHOUT_STATIC),
+        judge=judge_duty(WITHOUT_STATIC),
+    ),
+    Level(
+        ("rated_flow", "rated_head", "static_head", "flow", "head", "static_now"),
+        f"{WAS}With the pumps off the static head was {{static_head}}. At the same speed it now "
+        "moves {flow} against {head}, and the static head is {static_now}. What has changed?",
+        find=("flow_share", "head_share"),
+    ),
+)
+
+SHAPES = {"us": (4000, 9000), "si": (80, 175)}
+SHAPED = (
+    ("radial", "Radial: it throws the water outward", "Low specific speed: head by a wide wheel."),
+    ("mixed", "Mixed flow: partly outward, partly along the shaft", "Between the two."),
+    ("axial", "Axial: a propeller", "High specific speed: much flow, little head."),
+)
+
+
+def any_shape(draw: Draw, units: str) -> dict[str, float]:
+    """A pump from a narrow radial one to a propeller."""
+    low, high = SHAPES[units]
+    zones = (
+        ((low / 5, low / 1.1), (25, 110)),
+        ((low * 1.1, high / 1.1), (12, 40)),
+        ((high * 1.1, high * 1.4), (6, 15)),
+    )
+    shape, feet = draw.pick(zones)
+    wanted, lift = draw.between(*shape), draw.between(*feet)
+    machine = pump(draw, units)
+    speed = float(draw.pick(SPEEDS[units][2:]))
+    head = to_step(lift if units == "us" else 0.3 * lift, units)
+    flow = (wanted * head**0.75 / speed) ** 2 * (1 if units == "us" else 1000)
+    return machine | {
+        "pump_speed": speed,
+        "head": head,
+        "flow": round_flow(flow),
+        "specific_speed": noted(wanted),
+    }
+
+
+def judge_shape(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
+    """Radial, mixed or axial, by the limits of the system."""
+    low, high = SHAPES[units]
+    limits = SPECIFIC_SPEED._replace(low=low, high=high)
+    return against(limits, SPECIFIC_SPEED.rule, *SHAPED)(values, units, draw)
+
+
+BANDS = (
+    "Common practice: radial up to 4,000 (metric 80), mixed flow up to 9,000 (metric 175), axial "
+    "above. "
+)
+
+IMPELLER_TYPE = judged(
+    "impeller_type",
+    "ST",
+    "Which impeller fits a specific speed",
+    judge_shape,
+    any_shape,
+    Level(
+        ("specific_speed",),
+        f"The specific speed of {{place}} is {{specific_speed}}. {BANDS}"
+        "What kind of impeller has it?",
+    ),
+    Level(
+        ("pump_speed", "flow", "head"),
+        "At its best point, {place} moves {flow} against {head} at {pump_speed}, with one stage. "
+        f"{BANDS}What kind of impeller has it?",
+        find=("specific_speed",),
+    ),
+)
