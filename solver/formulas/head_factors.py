@@ -15,7 +15,7 @@ HEAD_PER_VACUUM = Constant(
 VELOCITY = Constant(
     "velocity_constant",
     "velocity constant",
-    us=Figure(0.4085, "ft/s in2 / gpm", also=(0.408, 0.409), exact=0.4084967),
+    us=Figure(0.4085, "ft/s in2 / gpm", also=(0.408,), exact=0.4084977),
     si=Figure(1273, "m/s mm2 / L/s", also=(1270, 1273.2), exact=1273.2395),
     source="arithmetic: the flow over the area of a round pipe",
 )

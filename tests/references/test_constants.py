@@ -42,6 +42,17 @@ def both(name: str, exact: float) -> dict[tuple[str, str], list[float]]:
     return {(name, units): [exact] for units in ("us", "si")}
 
 
+def in_units(one: str, of: str) -> float:
+    """How many of one unit are in another."""
+    return UREG.Quantity(1, one).to(of).magnitude
+
+
+def in_a_pipe(flow: str, diameter: str, velocity: str) -> float:
+    """The velocity of one unit of flow in a round pipe of one unit across."""
+    area = math.pi / 4 * UREG.Quantity(1, diameter) ** 2
+    return (UREG.Quantity(1, flow) / area).to(velocity).magnitude
+
+
 EXTREMES = [(rho, g) for rho in (DENSEST, WARM) for g in (STANDARD, TEXTBOOK)]
 EXACT = {
     ("water_power_constant", "us"): lifted("gallon/minute", "foot", "horsepower"),
@@ -68,9 +79,31 @@ EXACT = {
     ("kilowatts_in_a_horsepower", "si"): [si.hp / 1000],
     ("water_weight", "us"): weighed("force_pound/gallon"),
     ("water_weight", "si"): weighed("kilonewton/m**3"),
+    ("gpm_per_cfs", "us"): [in_units("foot**3/second", "gallon/minute")],
+    ("minutes_an_hour", "us"): [in_units("gallon/minute", "gallon/hour")],
+    ("minutes_a_day", "us"): [in_units("gallon/minute", "gallon/day")],
+    ("m3_hour_per_litre_second", "si"): [in_units("liter/second", "m**3/hour")],
+    ("ml_day_per_litre_second", "si"): [in_units("liter/second", "megaliter/day")],
+    ("water_mass", "us"): [rho.to("pound/gallon").magnitude for rho in (DENSEST, WARM)],
+    ("water_mass", "si"): [rho.magnitude for rho in (DENSEST, WARM)],
+    ("weight_of_flow", "us"): weighed("force_pound/gallon"),
+    ("weight_of_flow", "si"): weighed("newton/liter"),
+    ("kpa_per_psi", "us"): [si.psi / si.kilo],
+    ("kpa_per_bar", "si"): [si.bar / si.kilo],
+    **both("kilowatts_of_a_horsepower", si.hp / si.kilo),
+    ("foot_pounds", "us"): [in_units("horsepower", "foot * force_pound / minute")],
+    ("watts", "si"): [si.kilo],
+    ("head_per_vacuum", "us"): held_up("inch_Hg", "foot"),
+    ("head_per_vacuum", "si"): held_up("kilopascal", "meter"),
+    ("velocity_constant", "us"): [in_a_pipe("gallon/minute", "inch", "foot/second")],
+    ("velocity_constant", "si"): [in_a_pipe("liter/second", "millimeter", "meter/second")],
+    ("gravity", "us"): [STANDARD.to("foot/s**2").magnitude],
+    ("gravity", "si"): [STANDARD.magnitude],
+    **both("hundred", 1 / si.centi),
 }
 # Rules of thumb, which nothing exact stands behind.
 RULES = {"rise_per_square": 2, "base_temperature": 40, "halving": 10, "ground_times": 4}
+RULES |= {"hazen_williams": 1050}  # fitted to measurements
 
 
 def all_constants() -> list[Constant]:
