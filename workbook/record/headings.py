@@ -1,0 +1,126 @@
+"""The headings of a CSV file: which field each column is, and in which unit its numbers are."""
+
+import re
+from collections.abc import Sequence
+from difflib import get_close_matches
+from functools import cache
+from typing import NamedTuple
+
+from solver.record import FIELDS, Field
+from solver.record.entries import key
+from solver.refusals import quoted
+from solver.units import Unit, find_unit, unit
+
+__all__ = ["Column", "columns", "heading_of", "known_headings"]
+
+# What stands for the unit: in brackets at the end, after a comma, or the last words.
+UNIT_AT_END = (
+    re.compile(r"(?P<name>.+?)\s*[(\[{](?P<unit>[^()\[\]{}]*)[)\]}]\s*"),
+    re.compile(r"(?P<name>.+)[,;:](?P<unit>[^,;:]+)"),
+    re.compile(r"(?P<name>.+?)[\s_]+(?P<unit>\S+(?:\s\S+)?)"),
+)
+LONGEST = 200  # characters of a heading that are looked at
+MONEY = {"$": "$/kWh", "cents": "cents/kWh"}
+
+
+class Column(NamedTuple):
+    """One column: its place, its heading as it stands, the field it is, the unit of bare numbers.
+
+    `field` is None where it is no field here, or its unit cannot be; then the cells are kept.
+    `name` is what its cells are kept by: its heading, or one of its own where two are alike.
+    """
+
+    at: int
+    heading: str
+    name: str
+    field: Field | None = None
+    unit: str = ""
+    fault: str = ""
+
+
+@cache
+def _keys() -> dict[str, Field]:
+    """Every way to write a heading without its unit."""
+    found: dict[str, Field] = {}
+    for field in FIELDS:
+        for said in (field.label, field.name, *field.also):
+            if found.setdefault(key(said), field) is not field:
+                raise AssertionError(f"{said} is a heading of two fields")
+    return found
+
+
+def heading_of(field: Field, units: str) -> str:
+    """The heading of a field in the template: its label, with the unit in brackets."""
+    of = field.unit(units)
+    return f"{field.label} ({of})" if of else field.label
+
+
+def known_headings(cells: Sequence[str]) -> int:
+    """How many of the cells are headings of a field."""
+    return sum(_matched(cell)[0] is not None for cell in cells)
+
+
+def columns(cells: Sequence[str], units: str) -> list[Column]:
+    """The columns under these headings, each with what is to be said of it."""
+    found, taken, names = [], {}, set()
+    for at, cell in enumerate(cells):
+        heading = " ".join(cell.split())
+        name = heading or f"column {at + 1}"
+        if name in names:
+            name = f"{name} (column {at + 1})"
+        names.add(name)
+        column = _column(Column(at, heading, name), units)
+        if column.field and (first := taken.setdefault(column.field.name, column)) is not column:
+            fault = f"Column {first.at + 1} is the {column.field.label} too. The first is read, this one kept."
+            column = Column(at, heading, name, fault=fault)
+        found.append(column)
+    return found
+
+
+def _column(plain: Column, units: str) -> Column:
+    if not plain.heading:
+        return plain
+    field, said = _matched(plain.heading)
+    if field is None:
+        return plain._replace(fault=_unknown(plain.heading))
+    if field.is_text:
+        return plain._replace(field=field)
+    wanted = unit(field.unit(units))
+    if said is None:
+        return plain._replace(field=field, unit=wanted.name)
+    meant, fault = _unit_of(said, wanted)
+    if meant is None:
+        return plain._replace(fault=f"{fault} The column is kept, not read.")
+    return plain._replace(field=field, unit=meant)
+
+
+def _unit_of(said: str, wanted: Unit) -> tuple[str | None, str]:
+    """The unit a heading names, or why it cannot be."""
+    of = f"write it in {wanted.name}" if wanted.name else "write it without a unit"
+    found = find_unit(said)
+    if found is None:
+        return None, f"{quoted(said)} is not a unit known here; {of}."
+    if found.name in MONEY and wanted.name == "$/kWh":
+        return MONEY[found.name], ""
+    if found.kind != wanted.kind:
+        return None, f"{found.name or quoted(said)} is {found.described}; {of}."
+    return found.name, ""
+
+
+@cache
+def _matched(heading: str) -> tuple[Field | None, str | None]:
+    """The field of a heading, and the unit it says, where it says one."""
+    heading = heading[:LONGEST]
+    if field := _keys().get(key(heading)):
+        return field, None
+    for pattern in UNIT_AT_END:
+        match = pattern.fullmatch(" ".join(heading.split()))
+        if match and (field := _keys().get(key(match["name"]))):
+            return field, match["unit"].strip() or None
+    return None, None
+
+
+def _unknown(heading: str) -> str:
+    near = get_close_matches(key(heading[:LONGEST]), _keys(), n=1, cutoff=0.75)
+    hint = f" Did you mean “{_keys()[near[0]].label}”?" if near else ""
+    return f"No reading here is called {quoted(heading)}.{hint} The column is kept, not read."

@@ -1,0 +1,167 @@
+"""The rows of a CSV file, one at a time, from any file that a spreadsheet or a logger may have made.
+
+A row is never held back for a fault: it comes with what is wrong with it. Memory stays bounded,
+whatever the file is.
+"""
+
+import csv
+import io
+from collections import deque
+from collections.abc import Iterator
+from itertools import islice
+from typing import BinaryIO, NamedTuple
+
+from solver.refusals import quoted
+
+__all__ = ["SEPARATORS", "Lines", "Row", "cells_of"]
+
+SEPARATORS = ",;\t|"
+LONGEST = 50_000  # characters of a line; what is beyond is not read
+MOST_JOINED = 20  # lines that one quoted cell may run over
+PEEKED = 4096
+BOMS = ((b"\xef\xbb\xbf", "utf-8-sig"), (b"\xff\xfe", "utf-16"), (b"\xfe\xff", "utf-16"))
+
+
+class Row(NamedTuple):
+    """One row: its number as a spreadsheet counts, its cells, and what is wrong with it."""
+
+    number: int
+    cells: list[str]
+    faults: tuple[str, ...] = ()
+
+    @property
+    def is_blank(self) -> bool:
+        """Whether nothing stands in any cell."""
+        return not any(cell.strip() for cell in self.cells)
+
+
+class _Once:
+    """Gives the csv module one line, and tells whether it asked for another: a quote is open."""
+
+    def __init__(self, line: str):
+        self.line, self.asked = line, 0
+
+    def __iter__(self):
+        return self
+
+    def __next__(self) -> str:
+        self.asked += 1
+        if self.asked > 1:
+            raise StopIteration
+        return self.line
+
+
+def cells_of(line: str, separator: str) -> tuple[list[str], bool]:
+    """The cells of a line, and whether a quotation mark is still open at its end.
+
+    >>> cells_of('Pump 2,"8 in, new",12', ",")
+    (['Pump 2', '8 in, new', '12'], False)
+    """
+    once = _Once(line)
+    found = next(csv.reader(once, delimiter=separator), [])
+    return found, once.asked > 1
+
+
+class Lines:
+    """The lines of a file as text, with a look ahead; then its rows, once the separator is known.
+
+    `faults` are those of the whole file.
+    """
+
+    def __init__(self, stream: BinaryIO):
+        self.faults: list[str] = []
+        self._text = io.TextIOWrapper(stream, newline="", **self._coding(stream))
+        self._ahead: deque[tuple[str, str]] = deque()
+        self._number = 0
+
+    def _coding(self, stream: BinaryIO) -> dict[str, str]:
+        """How the bytes are letters: by the mark at the start, or by zeros between the letters."""
+        start = stream.read(PEEKED)
+        stream.seek(0)
+        for mark, coding in BOMS:
+            if start.startswith(mark):
+                # In UTF-8 a wrong letter is repaired later, cell by cell.
+                kind = "surrogateescape" if coding == "utf-8-sig" else "replace"
+                return {"encoding": coding, "errors": kind}
+        for first, coding in ((0, "utf-16-be"), (1, "utf-16-le")):
+            if len(start) > 3 and start[first::2].count(0) > 0.4 * len(start):
+                self.faults.append(
+                    "The file does not say how its letters are coded. It is read as UTF-16. "
+                    "Save it as CSV UTF-8."
+                )
+                return {"encoding": coding, "errors": "replace"}
+        return {"encoding": "utf-8", "errors": "surrogateescape"}
+
+    def peek(self, count: int) -> list[str]:
+        """The next lines, which stay to be read."""
+        while len(self._ahead) < count and (got := self._read()):
+            self._ahead.append(got)
+        return [line for line, _ in islice(self._ahead, count)]
+
+    def _read(self) -> tuple[str, str] | None:
+        """The next line, and its fault; what is beyond the longest line is passed over."""
+        line = self._text.readline(LONGEST)
+        if not line:
+            return None
+        over = 0
+        if len(line) == LONGEST and line[-1] not in "\r\n":
+            while (more := self._text.readline(LONGEST)) and (over := over + len(more)):
+                if more[-1] in "\r\n":
+                    break
+        if not over:
+            return line, ""
+        fault = f"This row is {len(line) + over:,} characters long. The first {LONGEST:,} are read."
+        return line, fault
+
+    def rows(self, separator: str, width: int | None = None) -> Iterator[Row]:
+        """Every row that is left. `width` is how many cells the headings have.
+
+        A cell in quotation marks may run over several lines where the row then has its width.
+        """
+        while got := self._ahead.popleft() if self._ahead else self._read():
+            line, fault = got
+            faults = (fault,) if fault else ()
+            cells, is_open = cells_of(line, separator)
+            if is_open:
+                cells, more = self._joined(line, separator, width)
+                faults += more
+            self._number += 1
+            cells, more = _repaired(cells)
+            yield Row(self._number, cells, faults + more)
+
+    def _joined(
+        self, line: str, separator: str, width: int | None
+    ) -> tuple[list[str], tuple[str, ...]]:
+        """A row whose quotation mark is open at the end of its line."""
+        text = line
+        for used, after in enumerate(self.peek(MOST_JOINED), 1):
+            text += after
+            if len(text) > LONGEST:
+                break
+            cells, is_open = cells_of(text, separator)
+            if not is_open:
+                if width in (None, len(cells)):
+                    for _ in range(used):
+                        self._ahead.popleft()
+                    return cells, ()
+                break
+        plain = csv.reader([line], delimiter=separator, quoting=csv.QUOTE_NONE)
+        fault = "A quotation mark is opened and not closed. The row is read without it."
+        return next(plain, []), (fault,)
+
+
+def _repaired(cells: list[str]) -> tuple[list[str], tuple[str, ...]]:
+    """Letters that are not UTF-8, read as older spreadsheets of western Europe and America write."""
+    faults = []
+    for at, cell in enumerate(cells):
+        if cell.isascii():
+            continue
+        if any("\udc80" <= mark <= "\udcff" for mark in cell):
+            raw = cell.encode("utf-8", "surrogateescape")
+            cells[at] = raw.decode("cp1252", "replace")
+            faults.append(
+                f"A letter in column {at + 1} is not in UTF-8. It is read as {quoted(cells[at])}."
+            )
+        elif "\ufffd" in cell:
+            faults.append(f"A letter in column {at + 1} cannot be read: {quoted(cell)}.")
+    return cells, tuple(faults)

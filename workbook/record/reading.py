@@ -1,0 +1,176 @@
+"""Pumps from a CSV file, one at a time: each row a record, with a message for each fault in it."""
+
+import re
+from collections.abc import Iterator
+from dataclasses import replace
+from typing import BinaryIO, NamedTuple
+
+from solver import SolverError
+from solver.record import Record, read_entries
+from solver.refusals import quoted
+
+from .headings import Column, columns, known_headings
+from .lines import SEPARATORS, Lines, Row, cells_of
+
+__all__ = ["Message", "NoHeadings", "Pump", "PumpFile"]
+
+LOOKED_AT = 10  # rows at the top, one of which must be the headings
+DECIMAL_COMMA = re.compile(
+    r"([+-]?(?:\d+(?=,(?:\d{1,2}|\d{4,})(?!\d))|0(?=,\d))),(\d+)(?![\d.,])(.*)", re.S
+)
+NAMES = {"pump", "station"}
+EITHER = re.compile(r"[+-]?[1-9]\d{0,2},\d{3}(?![\d.,])")
+TEMPLATE = "For a file with all headings, type: python3 -m workbook record --template"
+
+
+class NoHeadings(SolverError, ValueError):
+    """A file in which no row of headings can be found."""
+
+
+class Message(NamedTuple):
+    """What is to be known of one place in a file; no row means the whole file."""
+
+    says: str
+    row: int | None = None
+    column: str = ""
+
+    def __str__(self):
+        where = f"Row {self.row}" if self.row else ""
+        if self.column:
+            where += f"{', c' if where else 'C'}olumn “{self.column}”"
+        return f"{where}: {self.says}" if where else self.says
+
+
+class Pump(NamedTuple):
+    """One row of the file: the record in it, and what is to be said of it."""
+
+    row: int
+    record: Record
+    messages: tuple[Message, ...]
+
+
+class PumpFile:
+    """A CSV file of pumps, open for reading; go through it once with `for pump in file`.
+
+    `stream` is a binary file that can be set back to its start. `messages` are those of the whole
+    file: its coding, its headings. `columns` are its columns, `kept` names the columns that are no field here.
+
+    Raises:
+        NoHeadings: it is empty, or no row near its top has a heading known here.
+    """
+
+    def __init__(self, stream: BinaryIO, units: str = "us"):
+        self.units = units
+        self._lines = Lines(stream)
+        self.separator, before = self._find_headings()
+        self.messages: list[Message] = []
+        for _, row in zip(range(before), self._lines.rows(self.separator, 0), strict=False):
+            self._say_before(row)
+        head = next(self._lines.rows(self.separator))
+        self.columns = columns(head.cells, units)
+        self._say_of_columns(head)
+        self._comma_said = False
+        self._rows = self._lines.rows(self.separator, len(head.cells))
+
+    @property
+    def kept(self) -> list[str]:
+        """The names of columns that are kept as they stand."""
+        return [column.name for column in self.columns if column.field is None and column.heading]
+
+    def __iter__(self) -> Iterator[Pump]:
+        for row in self._rows:
+            if not row.is_blank:
+                yield self._pump(row)
+
+    def _find_headings(self) -> tuple[str, int]:
+        """The separator, and how many rows stand before the headings."""
+        lines = self._lines.peek(LOOKED_AT)
+        found = [
+            (known_headings(cells_of(line, separator)[0]), -at, -SEPARATORS.index(separator))
+            for at, line in enumerate(lines)
+            for separator in SEPARATORS
+        ]
+        if not any(line.strip() for line in lines):
+            raise NoHeadings(f"The file is empty. {TEMPLATE}")
+        most, at, which = max(found)
+        if not most:
+            first = next(line for line in lines if line.strip()).strip()
+            raise NoHeadings(
+                f"No row near the top has a heading known here. It begins with {quoted(first)}. {TEMPLATE}"
+            )
+        return SEPARATORS[-which], -at
+
+    def _say_before(self, row: Row) -> None:
+        text = " ".join(filter(None, row.cells)).strip()
+        if text and not text.casefold().startswith("sep="):
+            says = f"This row stands before the headings, and is not read: {quoted(text)}."
+            self.messages.append(Message(says, row.number))
+
+    def _say_of_columns(self, head: Row) -> None:
+        self.messages[:0] = [Message(fault) for fault in self._lines.faults]
+        self.messages += [Message(fault, head.number) for fault in head.faults]
+        for column in self.columns:
+            if column.fault:
+                self.messages.append(Message(column.fault, head.number, column.name))
+        self._named = bool(NAMES & {c.field.name for c in self.columns if c.field})
+        if not self._named:
+            self.messages.append(Message("No column names the pump or its station.", head.number))
+
+    def _pump(self, row: Row) -> Pump:
+        """What one row holds: its entries read, all else kept, and what is to be said."""
+        messages = [Message(fault, row.number) for fault in row.faults]
+        entries, held, others = {}, {}, {}
+        for at, cell in enumerate(row.cells):
+            column = (
+                self.columns[at] if at < len(self.columns) else Column(at, "", f"column {at + 1}")
+            )
+            if column.field:
+                entries[column.field.name] = self._plain(cell, column, row, messages, held)
+            elif cell.strip():
+                others[column.name] = cell
+                if not column.heading:
+                    says = f"This cell has no heading above it. {quoted(cell)} is kept, not read."
+                    messages.append(Message(says, row.number, column.name))
+        lacking = sum(bool(column.field) for column in self.columns[len(row.cells) :])
+        if lacking:
+            says = f"This row ends early: {lacking} of its readings count as not measured."
+            messages.append(Message(says, row.number))
+        record, more = self._read(entries, row)
+        messages += more
+        unread = {**record.unread, **held}
+        return Pump(row.number, replace(record, unread=unread, others=others), tuple(messages))
+
+    def _read(self, entries: dict[str, str], row: Row) -> tuple[Record, list[Message]]:
+        fields = {column.field.name: column for column in self.columns if column.field}
+        written_in = {name: column.unit for name, column in fields.items() if column.unit}
+        record, faults = read_entries(entries, self.units, written_in)
+        messages = [Message(fault.says, row.number, fields[fault.field].name) for fault in faults]
+        if self._named and not NAMES & record.texts.keys():
+            messages.append(Message("This row names no pump.", row.number))
+        return record, messages
+
+    def _plain(
+        self, cell: str, column: Column, row: Row, messages: list[Message], held: dict[str, str]
+    ) -> str:
+        """A number with a decimal comma, where commas do not part the cells; else as it stands.
+
+        One that may be thousands as well goes to `held`, as it cannot be read.
+        """
+        if self.separator != ";" or column.field.is_text or "," not in cell:
+            return cell
+        if EITHER.match(cell.strip()):
+            says = (
+                f"{quoted(cell)} may have a decimal comma or thousands. Write it without a comma."
+            )
+            messages.append(Message(says, row.number, column.name))
+            held[column.field.name] = cell
+            return ""
+        match = DECIMAL_COMMA.fullmatch(cell.strip())
+        if not match:
+            return cell
+        plain = "{}.{}{}".format(*match.groups())
+        if not self._comma_said:
+            says = f"Commas are decimal marks here: {quoted(cell)} is read as {quoted(plain)}."
+            messages.append(Message(says, row.number, column.name))
+            self._comma_said = True
+        return plain
