@@ -178,7 +178,7 @@ def _why(link: Link) -> str:
     quantity = quantity_named(link.target)
     if link.as_defined:
         return link.formula.why
-    if quantity.is_efficiency:
+    if quantity.name.endswith("efficiency"):
         return "Efficiency is what comes out over what goes in, as a percentage."
     return f"{link.formula.why} Here it is turned round for the {quantity.label}."
 

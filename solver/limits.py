@@ -14,13 +14,18 @@ __all__ = [
     "FORM_INSULATION",
     "FORM_OHMS",
     "LEAK_SHARE",
+    "LOAD_BY_AMPS",
     "MOTOR_CYCLE",
     "MOTOR_LOAD",
     "NAMEPLATE_AMPS",
     "OLDER_INSULATION",
+    "OVERLOAD_SETTING",
+    "PARALLEL_GAIN",
     "POLARIZATION",
     "RANDOM_INSULATION",
     "RANDOM_OHMS",
+    "SERVICE_LOAD",
+    "SPECIFIC_SPEED",
     "VOLTAGE_UNBALANCE",
     "Limits",
 ]
@@ -73,6 +78,27 @@ MOTOR_LOAD = Limits(
     100,
     "from half load to full load a motor is in its range",
     "US DOE fact sheet GO-10097-517 (from memory); the nameplate",
+)
+LOAD_BY_AMPS = Limits(
+    "load_by_amps",
+    50,
+    100,
+    "amps follow the load from half load up; below that they say little",
+    "US DOE fact sheet GO-10097-517 (from memory)",
+)
+SERVICE_LOAD = Limits(
+    "brake_power",
+    "motor_size",
+    "service_power",
+    "the load against nameplate power, then against the service factor",
+    "NEMA MG 1 14.37; the nameplate",
+)
+OVERLOAD_SETTING = Limits(
+    "overload_setting",
+    "overload_limit",
+    "raised_limit",
+    "NEC 430.32(A)(1), then 430.32(C) for a motor that will not start; local code decides",
+    "NEC (NFPA 70) 430.32",
 )
 FIELD_INSULATION = 100  # megohm at 40 °C that NETA MTS recommends for the 600 V class
 NETA = "NETA MTS Table 100.1 (from memory)"
@@ -136,4 +162,18 @@ LEAK_SHARE = Limits(
     50,
     "under a tenth the check valves hold; over half it is mostly leakage (common practice)",
     "common practice, no source",
+)
+PARALLEL_GAIN = Limits(
+    "parallel_gain",
+    20,
+    80,
+    "a second pump would double the flow only if the main had no friction",
+    "arithmetic; the limits are common practice, no source",
+)
+SPECIFIC_SPEED = Limits(
+    "specific_speed",
+    4000,
+    9000,
+    "low specific speed radial, middle mixed flow, high axial (common practice; limits differ)",
+    "common practice, no source; in rpm, US gpm and feet",
 )

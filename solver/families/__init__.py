@@ -8,8 +8,11 @@ from .balance import BALANCE
 from .conversions import CONVERSIONS
 from .cost import COST
 from .efficiency import EFFICIENCY
+from .head import HEAD
 from .horsepower import HORSEPOWER
 from .machine import MACHINE
+from .nameplate import NAMEPLATE
+from .speed_and_impeller import SPEED
 from .wet_well import WET_WELL
 
 __all__ = ["FAMILIES"]
@@ -20,6 +23,9 @@ FAMILIES: tuple[Family, ...] = (
     *COST,
     *BALANCE,
     *CONVERSIONS,
+    *HEAD,
     *WET_WELL,
+    *SPEED,
+    *NAMEPLATE,
     *MACHINE,
 )

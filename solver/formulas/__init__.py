@@ -6,9 +6,11 @@ Where two chains of equal depth lead to an answer, the formula that stands first
 from .balance import BALANCE
 from .conversions import CONVERSIONS
 from .cost import COST
+from .head import HEAD
 from .insulation import INSULATION
 from .nameplate import NAMEPLATE
 from .power import POWER
+from .speed_and_impeller import SPEED_AND_IMPELLER
 from .wet_well import WET_WELL
 
 __all__ = [
@@ -16,10 +18,22 @@ __all__ = [
     "CONVERSIONS",
     "COST",
     "FORMULAS",
+    "HEAD",
     "INSULATION",
     "NAMEPLATE",
     "POWER",
+    "SPEED_AND_IMPELLER",
     "WET_WELL",
 ]
 
-FORMULAS = (*POWER, *COST, *BALANCE, *NAMEPLATE, *INSULATION, *WET_WELL, *CONVERSIONS)
+FORMULAS = (
+    *POWER,
+    *COST,
+    *BALANCE,
+    *NAMEPLATE,
+    *INSULATION,
+    *WET_WELL,
+    *CONVERSIONS,
+    *HEAD,
+    *SPEED_AND_IMPELLER,
+)

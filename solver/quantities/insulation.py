@@ -17,7 +17,9 @@ OHMS = ("ohm", (0.02, 60))
 def tested(turn: str, when: str) -> Iterator[Quantity]:
     """A one-minute reading, its winding temperature, and the reading brought to 40 °C."""
     sign = "b" if turn else ""
-    yield same(f"insulation{turn}", f"insulation resistance{when}", f"R_{{{sign or 'i'}}}", *MEGOHMS)
+    yield same(
+        f"insulation{turn}", f"insulation resistance{when}", f"R_{{{sign or 'i'}}}", *MEGOHMS
+    )
     yield same(
         f"winding_temperature{turn}", f"winding temperature{when}", f"T_{{{sign or 'w'}}}", *CELSIUS,
         least=-273.15,

@@ -3,7 +3,7 @@
 from ..expression import Constant, Figure, Known, Percent
 from ..formula import Formula, Slip
 
-__all__ = ["SPEED", "SPEED_CONSTANT"]
+__all__ = ["SLIP", "SPEED_CONSTANT"]
 
 TIP_SHEET_9 = "US DOE Motor Systems Tip Sheet 9 (DOE/GO-102012-3736)"
 HUBERT = "Hubert, Electric Machines, Ex 4.3: slip over synchronous speed"
@@ -25,7 +25,7 @@ volts, amps, rated_volts, rated_amps = map(
     Known, ("line_volts", "line_amps", "rated_volts", "full_load_amps")
 )
 
-SPEED = (
+SLIP = (
     Formula(
         "synchronous_speed",
         SPEED_CONSTANT * frequency / poles,

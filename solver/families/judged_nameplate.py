@@ -1,0 +1,164 @@
+"""The nameplate judged: the overload, the table, the service factor, the code letter."""
+
+from ..draw import Draw
+from ..family import Level
+from ..limits import OVERLOAD_SETTING, SERVICE_LOAD
+from .against import against
+from .judges_nameplate import CODE, judge_letter, judge_share, judge_use
+from .scenes import noted
+from .scenes_nameplate import nameplate, running, starting
+from .three_phase import READ, judged
+
+__all__ = ["CODE_LETTER", "OVERLOAD", "SERVICE", "TABLE_USE"]
+
+
+def overloaded_at(draw: Draw, units: str) -> dict[str, float]:
+    """A nameplate, and an overload that somebody has set within the limit, over it, or far over."""
+    values = nameplate(draw, units)
+    low = values["overload_percent"]
+    zones = ((low - 20, low - 3), (low + 3, low + 12), (low + 19, low + 45))
+    amps = values["full_load_amps"]
+    return values | {
+        "overload_limit": noted(amps * low / 100),
+        "raised_limit": noted(amps * (low + 15) / 100),
+        "overload_setting": noted(amps * draw.between(*draw.pick(zones)) / 100),
+    }
+
+
+def loaded(draw: Draw, units: str) -> dict[str, float]:
+    """A motor within its nameplate power, inside its service factor, or over it."""
+    values = running(draw, units)
+    factor = values["service_factor"]
+    now = values["brake_power"] / values["motor_size"]
+    zones = ((0.7, 0.97), (1.03, factor - 0.03), (factor + 0.03, factor + 0.12))
+    scale = draw.between(*draw.pick(zones)) / now
+    return values | {name: noted(values[name] * scale) for name in ("brake_power", "line_amps")}
+
+
+OVERLOAD = (
+    judged(
+        "overload_setting",
+        "NB",
+        "An overload setting: allowed or not",
+        against(
+            OVERLOAD_SETTING,
+            OVERLOAD_SETTING.rule,
+            ("allowed", "Allowed", f"It is within the first limit. {CODE}"),
+            (
+                "if_it_will_not_start",
+                "Allowed only where the first limit will not let it start",
+                f"Find out first why it needs that. {CODE}",
+            ),
+            (
+                "never",
+                "Not allowed: set it lower",
+                f"Set so high it would let the winding burn. {CODE}",
+            ),
+        ),
+        overloaded_at,
+        Level(
+            ("full_load_amps", "overload_limit", "raised_limit", "overload_setting"),
+            "The nameplate of {place} says {full_load_amps}. By NEC 430.32 the overload may be "
+            "set to {overload_limit}. Where the motor will not start, {raised_limit} is the most. "
+            "It is set to {overload_setting}. Is that allowed?",
+        ),
+        Level(
+            ("full_load_amps", "service_factor", "overload_setting"),
+            "NEC 430.32 allows 125% of nameplate amps at a service factor of 1.15 or more, "
+            "otherwise 115%. Where the motor will not start, it allows 140% or 130%. The "
+            "nameplate of {place} says {full_load_amps} and a service factor of "
+            "{service_factor}. The overload is set to {overload_setting}. Is that allowed?",
+            find=("overload_limit", "raised_limit"),
+        ),
+    ),
+)
+
+TABLE_USE = (
+    judged(
+        "table_or_nameplate",
+        "NN",
+        "The table or the nameplate",
+        judge_use,
+        nameplate,
+        Level(
+            ("full_load_amps", "table_amps"),
+            "The nameplate of {place} says {full_load_amps}. The code's table has {table_amps} "
+            "for a motor of its size. {asks}",
+        ),
+        Level(
+            ("full_load_amps", "table_amps", "service_factor"),
+            "The nameplate of {place} says {full_load_amps} and a service factor of "
+            "{service_factor}. The table has {table_amps}. NEC 430.22 and 430.32 hold here. "
+            "{asks}",
+            judge=judge_share,
+        ),
+    ),
+)
+
+SERVICE = (
+    judged(
+        "service_load",
+        "NV",
+        "Load against the service factor",
+        against(
+            SERVICE_LOAD,
+            SERVICE_LOAD.rule,
+            (
+                "within",
+                "Within nameplate power",
+                "It may carry this load all day.",
+            ),
+            (
+                "in_margin",
+                "Inside the service factor",
+                "The margin is for short times. The winding runs hotter and ages sooner.",
+            ),
+            (
+                "overloaded",
+                "Overloaded: over the service factor",
+                "The winding overheats. Lower the load, and find the cause.",
+            ),
+        ),
+        loaded,
+        Level(
+            ("brake_power", "motor_size", "service_factor"),
+            "The shaft of {place} carries {brake_power}. The nameplate says {motor_size} and a "
+            "service factor of {service_factor}. How is the motor loaded?",
+            find=("service_power",),
+        ),
+        Level(
+            (
+                "line_volts",
+                "line_amps",
+                "power_factor",
+                "motor_efficiency",
+                "motor_size",
+                "service_factor",
+            ),
+            f"{READ} The power factor is {{power_factor}}, and motor efficiency "
+            "{motor_efficiency}. The nameplate says {motor_size} and a service factor of "
+            "{service_factor}. How is the motor loaded?",
+            find=("brake_power", "service_power"),
+        ),
+    ),
+)
+
+CODE_LETTER = (
+    judged(
+        "code_letter",
+        "NH",
+        "The code letter of a start",
+        judge_letter,
+        starting,
+        Level(
+            ("starting_kva_per_hp",),
+            "With its rotor locked the motor of {place} takes {starting_kva_per_hp}. {asks}",
+        ),
+        Level(
+            ("motor_size", "rated_volts", "locked_rotor_amps"),
+            "The {motor_size} motor of {place} draws {locked_rotor_amps} at {rated_volts} with "
+            "its rotor locked. {asks}",
+            find=("starting_kva_per_hp",),
+        ),
+    ),
+)

@@ -1,0 +1,105 @@
+"""How high an overload may be set: by nameplate amps, service factor and temperature rise."""
+
+from ..expression import Fraction, Known, Lookup
+from ..formula import Formula, Slip
+from ..tables import table_rows
+
+__all__ = ["OVERLOADS"]
+
+OVERLOAD = "NEC (NFPA 70) 430.32(A)(1); your local code decides"
+RAISED = "NEC (NFPA 70) 430.32(C); your local code decides"
+LOW_RISE = 40  # °C: a motor that warms so little may be set as one with a service factor
+READ_AT = "the percent of NEC 430.32 at"
+
+table_amps, nameplate_amps, service_factor = map(
+    Known, ("table_amps", "full_load_amps", "service_factor")
+)
+
+
+def overload(column: str, factor: float, *, other: bool = False) -> float:
+    """Percent of nameplate amps from the row of a service factor, or from the other row."""
+    low, high = table_rows("overload")
+    return (high if (factor >= high["service_factor"]) != other else low)[column]
+
+
+def at_factor(column: str, *, other: bool = False) -> Lookup:
+    """The overload table read at the service factor."""
+
+    def read(factor: float, units: str) -> float:
+        return overload(column, factor, other=other)
+
+    return Lookup(service_factor, read, READ_AT, ("", ""), ("%", "%"))
+
+
+def at_rise(*, other: bool = False) -> Lookup:
+    """The overload table read at the nameplate's temperature rise, without a service factor."""
+
+    def read(rise: float, units: str) -> float:
+        return overload("percent", 1.15 if rise <= LOW_RISE else 1.0, other=other)
+
+    gives = ("%", "%")
+    return Lookup(Known("rated_rise"), read, READ_AT, ("°C rise", "°C rise"), gives)
+
+
+def wrong_amps(percent: Fraction) -> Slip:
+    """The table's amps, where the overload goes by the nameplate's."""
+    return Slip(
+        "from_the_table",
+        table_amps * percent,
+        "This takes the table's amps. The overload guards this motor, by its nameplate.",
+    )
+
+
+WRONG_ROW = "This is the percent of the other row. Look at the service factor and the rise again."
+OVERLOADS = (
+    Formula(
+        "overload_percent",
+        at_factor("percent"),
+        OVERLOAD,
+        "A motor with a margin may be set higher: 125% against 115%.",
+        slips=(Slip("other_row", at_factor("percent", other=True), WRONG_ROW),),
+    ),
+    Formula(
+        "overload_percent",
+        at_rise(),
+        OVERLOAD,
+        "A motor that warms 40 °C or less may be set higher: 125% against 115%.",
+        slips=(Slip("other_row", at_rise(other=True), WRONG_ROW),),
+        unless=("service_factor",),
+    ),
+    Formula(
+        "overload_limit",
+        nameplate_amps * Fraction(Known("overload_percent")),
+        OVERLOAD,
+        "The limit is a share of the motor's own full-load amps.",
+        slips=(
+            wrong_amps(Fraction(Known("overload_percent"))),
+            Slip(
+                "service_factor_for_percent",
+                nameplate_amps * service_factor,
+                "This multiplies by the service factor. It only says which percent holds.",
+            ),
+        ),
+    ),
+    Formula(
+        "raised_percent",
+        at_factor("raised"),
+        RAISED,
+        "Only where the first limit will not let it start: 140% against 130%.",
+        slips=(Slip("other_row", at_factor("raised", other=True), WRONG_ROW),),
+    ),
+    Formula(
+        "raised_limit",
+        nameplate_amps * Fraction(Known("raised_percent")),
+        RAISED,
+        "No setting may be above this; a motor that still trips has another trouble.",
+        slips=(
+            wrong_amps(Fraction(Known("raised_percent"))),
+            Slip(
+                "first_limit",
+                nameplate_amps * Fraction(at_factor("percent")),
+                "This is the first limit. The most allowed is 140% or 130%.",
+            ),
+        ),
+    ),
+)
