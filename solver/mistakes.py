@@ -125,7 +125,8 @@ def variants(expr: Expr, units: str) -> Iterator[Variant]:
             )
         case Power(base, exponent):
             sign = "root" if exponent == 0.5 else "exponent"
-            yield Variant("power_left_out", "", base, f"Left out: the {sign}.")
+            key, of = (_key(base), f" of the {label(base)}") if _key(base) != "term" else ("", "")
+            yield Variant("power_left_out", key, base, f"Left out: the {sign}{of}.")
             yield from (v._replace(expr=replace(expr, base=v.expr)) for v in variants(base, units))
         case Exponential(_, exponent):
             changed = variants(exponent, units)

@@ -165,7 +165,7 @@ def test_an_exponent_left_out_also_inside_a_product():
     assert {
         "extra_rise.divided_by.rule": 9 / 2,
         "extra_rise.left_out.rule": 9,
-        "extra_rise.power_left_out": 2 * 3,
+        "extra_rise.power_left_out.voltage_unbalance": 2 * 3,
     } == pytest.approx(wrong_answers({"voltage_unbalance": 3}, "extra_rise", heat))
 
 
