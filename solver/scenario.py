@@ -5,7 +5,7 @@ None of them exists. The plant is small, and its pumps are ordinary ones.
 
 from typing import NamedTuple
 
-__all__ = ["PEOPLE", "PLANT", "PUMPS", "TOWN", "WITH_WET_WELL", "Place"]
+__all__ = ["PEOPLE", "PLANT", "PUMPS", "TOWN", "WITHOUT_LIFT", "WITH_WET_WELL", "Place"]
 
 TOWN = "Marlow Bend"
 PLANT = "Marlow Bend Water Reclamation Plant"
@@ -31,5 +31,7 @@ PUMPS = (
 
 # A booster station takes its water from a main.
 WITH_WET_WELL = tuple(place for place in PUMPS if "booster" not in place.station)
+# A lift station lifts; pumps elsewhere may have only friction to overcome.
+WITHOUT_LIFT = tuple(place for place in PUMPS if "lift" not in place.station)
 
 PEOPLE = ("Inez", "Tobias", "Ruth", "Amadou", "Lena", "Callum")

@@ -2,15 +2,14 @@
 
 from ..family import Level
 from .scenes_speed import on_a_system, slower, slower_lift
-from .speed_family import numeric
+from .speed_family import FRICTION, numeric, without_lift
 
 __all__ = ["SLOWING"]
 
-FRICTION = "There is no static head."
 LIFTED = "{static_head} of it static."
 
 SLOWING = (
-    numeric(
+    without_lift(
         "power_cut",
         "SX",
         "The share of power that slowing saves",
@@ -27,7 +26,7 @@ SLOWING = (
             "What share of its power does that save?",
         ),
     ),
-    numeric(
+    without_lift(
         "slowed_power",
         "SW",
         "Input power of a slowed pump",
@@ -50,7 +49,7 @@ SLOWING = (
             scene=slower_lift,
         ),
     ),
-    numeric(
+    without_lift(
         "slowing_saves",
         "SG",
         "Energy that slowing saves in a year",
@@ -69,7 +68,7 @@ SLOWING = (
             scene=slower_lift,
         ),
     ),
-    numeric(
+    without_lift(
         "slowed_energy_per_volume",
         "SV",
         "Energy per volume of a slowed pump",

@@ -11,12 +11,11 @@ from .judged_speed import CUBE_LAW, DUTY_CHANGE, IMPELLER_TYPE, TWO_PUMPS
 from .scenes import noted, pump
 from .scenes_speed import SPEEDS, other_speed, slower, trimmed
 from .slowing import SLOWING
-from .speed_family import numeric
+from .speed_family import FRICTION, numeric, without_lift
 
 __all__ = ["SPEED"]
 
 TURNS = "{place} turns at {pump_speed}"
-FRICTION = "There is no static head."
 IMPELLER = "{place} has an impeller of {impeller_diameter}"
 
 
@@ -31,7 +30,7 @@ def staged(draw: Draw, units: str) -> dict[str, float]:
 
 
 LAWS = (
-    numeric(
+    without_lift(
         "new_flow",
         "SF",
         "Flow at another speed or diameter",
@@ -54,7 +53,7 @@ LAWS = (
             scene=trimmed,
         ),
     ),
-    numeric(
+    without_lift(
         "new_head",
         "SD",
         "Head at another speed or diameter",
@@ -76,7 +75,7 @@ LAWS = (
             "until it moves {new_flow}. What head has it then?",
         ),
     ),
-    numeric(
+    without_lift(
         "new_shaft_power",
         "SB",
         "Brake power at another speed or diameter",
@@ -99,7 +98,7 @@ LAWS = (
             "is changed until it moves {new_flow}. What does the shaft take then?",
         ),
     ),
-    numeric(
+    without_lift(
         "new_speed",
         "SN",
         "The speed for a flow, a head or a power",
@@ -119,7 +118,7 @@ LAWS = (
             "At what speed does the shaft take {new_shaft_power}?",
         ),
     ),
-    numeric(
+    without_lift(
         "new_diameter",
         "SI",
         "The trim for a flow or a head",

@@ -89,7 +89,7 @@ TWO_PUMPS = (
         "shared_drop",
         drop / Number(4),
         PARABOLAS,
-        "Each pump carries half the flow, so its curve falls by a quarter.",
+        "Each pump carries half the flow, so its curve falls only a quarter as far.",
         slips=(
             Slip(
                 "halved",

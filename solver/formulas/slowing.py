@@ -1,6 +1,6 @@
 """A pump slowed down: what it saves where it only overcomes friction, and where it lifts water."""
 
-from ..expression import Expr, Known, Number, Percent
+from ..expression import Known, Number, Percent
 from ..formula import Formula, Slip
 from .affinity import STATIC_KNOWN
 
@@ -15,15 +15,6 @@ speed_ratio, power_ratio, flow_ratio = map(Known, ("speed_ratio", "power_ratio",
 static_head, new_friction, system_head = map(Known, ("static_head", "new_friction", "system_head"))
 input_power, slowed_power, head = map(Known, ("input_power", "slowed_power", "head"))
 energy_per_volume, shutoff_head = map(Known, ("energy_per_volume", "shutoff_head"))
-
-
-def cube_law(with_static: Expr) -> Slip:
-    """The law of friction alone, used where water is lifted."""
-    return Slip(
-        "cube_law",
-        with_static,
-        "This is the cube law. It holds only with no static head, and here water is lifted.",
-    )
 
 
 FRICTION_ONLY = (
@@ -116,9 +107,10 @@ WITH_STATIC = (
                 "This is the friction alone. The water is lifted by the static head as well.",
             ),
             Slip(
-                "all_of_it_squared",
+                "cube_law",
                 head * flow_ratio**2,
-                "All the head went by the square. Only friction does; the static head stays.",
+                "All the head went by the square, as the cube law has it. "
+                "That law holds only with no static head, and here water is lifted.",
             ),
         ),
     ),
@@ -128,7 +120,6 @@ WITH_STATIC = (
         SYSTEM,
         ALIKE,
         slips=(
-            cube_law(input_power * flow_ratio**3),
             Slip(
                 "head_left_out",
                 input_power * flow_ratio,
@@ -141,13 +132,6 @@ WITH_STATIC = (
         energy_per_volume * system_head / head,
         SYSTEM,
         "To move one volume takes energy in step with the head.",
-        slips=(
-            Slip(
-                "square_law",
-                energy_per_volume * flow_ratio**2,
-                "All the head went by the square. That holds only with no static head.",
-            ),
-        ),
     ),
     Formula(
         "saved_power",
