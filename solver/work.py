@@ -176,7 +176,7 @@ def _disagreements(
         if id(formula) not in used and _applies(formula, values, known, units):
             try:
                 worked = compiled(formula.expr, units)(known)
-            except (ArithmeticError, SolverError):
+            except (ArithmeticError, ValueError, SolverError):
                 continue
             yield from _disagreement(
                 quantity_named(formula.result), known[formula.result], worked, units
