@@ -7,7 +7,7 @@ from pathlib import Path
 
 from .shown import Shown
 
-__all__ = ["caution_box", "topics"]
+__all__ = ["caution_box", "caution_lines", "topics"]
 
 
 @cache
@@ -36,8 +36,14 @@ def caution_box(*wanted: str) -> Shown:
         f'<p class="w2w-state">{mark}Caution: each of these can kill</p>'
         f'<div class="w2w-columns">{groups}</div><p><b>{escape(texts["always"])}</b></p>'
     )
+    return Shown(html, "\n".join(["Caution", *caution_lines(*wanted)]), "w2w-cautions")
+
+
+def caution_lines(*wanted: str) -> list[str]:
+    """The cautions for these topics as sentences with their source, and the one under them all."""
+    texts = _texts()
     lines = [f"{line} ({source})" for name in wanted for line, source in texts[name]["lines"]]
-    return Shown(html, "\n".join(["Caution", *lines, texts["always"]]), "w2w-cautions")
+    return [*lines, texts["always"]]
 
 
 def _group(topic: dict) -> str:

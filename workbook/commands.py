@@ -64,8 +64,24 @@ def _test(options: argparse.Namespace) -> int:
     return child.run(command, cwd=child.ROOT, env=child.environment())
 
 
+def _record_options(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("file", nargs="?", help="a CSV file of pumps, one a row")
+    parser.add_argument("--units", choices=("us", "si"), default="us", help="of bare numbers")
+    parser.add_argument("--template", action="store_true", help="print a CSV with all headings")
+    parser.add_argument("--csv", metavar="OUT", help="write one row a pump to this file")
+    parser.add_argument("--json", metavar="OUT", help="write everything, for programs")
+    parser.add_argument("--out", metavar="FOLDER", help="write a page of text for each pump")
+
+
+def _record(options: argparse.Namespace) -> int:
+    from workbook.record.command import run
+
+    return run(options)
+
+
 COMMANDS = {
     "open": Command("open the workbook (also without any word)", _open, _open_options),
+    "record": Command("work and judge the readings of pumps", _record, _record_options),
     "test": Command("run the tests", _test, needs=bootstrap.TESTER, takes_rest=True),
 }
 

@@ -30,8 +30,8 @@ class Check:
     `ways` are the
     sets of names, any of which will do; the first that is all known is used. Each name may be a
     reading, or what an earlier check has worked. `optional` names go in too where they are known,
-    each set together. `legs` marks a check of three legs, `unless` names what makes it needless.
-    `cautions` are the dangers that its readings bring.
+    each set together. `legs` marks a check of three legs, `unless` names what makes it needless,
+    `only` a text of the record that must be so. `cautions` are the dangers of its readings.
     """
 
     name: str
@@ -44,7 +44,15 @@ class Check:
     legs: bool = False
     optional: tuple[tuple[str, ...], ...] = ()
     unless: tuple[str, ...] = ()
+    only: tuple[str, str] | None = None
     cautions: tuple[str, ...] = ()
+
+    def applies(self, record: Record, known: Mapping[str, float]) -> bool:
+        """Whether the check has a meaning for a record, measured or not."""
+        if self.only and record.texts.get(self.only[0]) != self.only[1]:
+            return False
+        one_phase = record.texts.get("phase") == "1"
+        return not (known.keys() & set(self.unless) or (self.legs and one_phase))
 
 
 class Finding(NamedTuple):

@@ -41,9 +41,11 @@ class Record:
 
     @property
     def name(self) -> str:
-        """Which pump it is, in words: "Tannery Lane, Pump 2"."""
-        said = (self.texts.get("station"), self.texts.get("pump"))
-        return ", ".join(filter(None, said)) or "a pump without a name"
+        """Which pump it is, in words: "Tannery Lane, pump 2"."""
+        station, pump = self.texts.get("station"), self.texts.get("pump")
+        if pump and not any(map(str.isalpha, pump)):
+            pump = f"pump {pump}"
+        return ", ".join(filter(None, (station, pump))) or "a pump without a name"
 
 
 class Fault(NamedTuple):

@@ -78,7 +78,7 @@ def examine(record: Record) -> Examined:
     one_phase = record.texts.get("phase") == "1"
     findings, links = [], {}
     for check in CHECKS:
-        if known.keys() & set(check.unless) or (check.legs and one_phase):
+        if not check.applies(record, known):
             continue
         found = checked(check, record, known)
         findings.append(found)
@@ -135,7 +135,7 @@ def _cautions(findings: list[Finding]) -> tuple[str, ...]:
 
 def _missing(record: Record) -> tuple[str, ...]:
     """Groups of which nothing was measured, and single readings of the others."""
-    have = {*record.values, *record.texts}
+    have = {*record.values, *record.texts, *record.unread}
     needless = {
         name
         for sets in INSTEAD

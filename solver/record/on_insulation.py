@@ -12,11 +12,23 @@ from ..limits import (
 )
 from ..tables import table_rows
 from .check import Check
-from .verdict import BEYOND, LOOK, NO_LIMIT, WITHIN, Seen, Verdict, above, at_least, at_most
+from .verdict import (
+    BEYOND,
+    LOOK,
+    NO_LIMIT,
+    WITHIN,
+    Seen,
+    Verdict,
+    above,
+    at_least,
+    at_most,
+    no_limit,
+)
 
 __all__ = ["INSULATION"]
 
 TESTED = ("insulation", "electrical")
+OLDER = "before 1970"
 LOW_VOLTS = 1000  # rated volts under which a winding counts as low voltage
 FIELD_VOLTS = 1000  # volts DC that NETA MTS tests the 600 V class with
 TOO_GOOD = 5000  # megohm above which a ratio of readings says little
@@ -51,12 +63,17 @@ def volts_of_test(seen: Seen) -> Verdict:
 def least(seen: Seen) -> Limits:
     """The limits for this winding, by its kind and its volts."""
     kind, rated = seen.record.texts.get("winding_kind"), seen.known.get("rated_volts")
-    if kind == "before 1970" and "least_insulation" in seen.known:
+    if kind == OLDER and "least_insulation" in seen.known:
         return OLDER_INSULATION
     if rated is None:
         return FORM_INSULATION if kind == "form-wound" else RANDOM_INSULATION
     high = rated >= LOW_VOLTS and kind != "random-wound"
     return FORM_INSULATION if high else RANDOM_INSULATION
+
+
+def older(seen: Seen) -> Verdict:
+    """What a winding made before about 1970 must read at least: a limit, not a reading."""
+    return no_limit(seen, "least_insulation")
 
 
 def insulation(seen: Seen) -> Verdict:
@@ -132,17 +149,18 @@ def check(name: str, label: str, ways: tuple, find: str, judge, **more) -> Check
 INSULATION = (
     check("test_volts", "test volts", (("test_volts", "rated_volts"),), "test_volts", volts_of_test),
     check(
+        "least_insulation", "least insulation of an older winding",
+        (("rated_volts",),), "least_insulation", older, only=("winding_kind", OLDER),
+    ),
+    check(
         "insulation_at_40", "insulation at 40 °C",
-        (
-            ("insulation", "winding_temperature", "rated_volts"),
-            ("insulation", "winding_temperature"),
-        ),
-        "insulation_at_40", insulation, also=("least_insulation",),
+        (("insulation", "winding_temperature"),),
+        "insulation_at_40", insulation,
     ),
     check(
         "insulation_as_read", "insulation as read",
-        (("insulation", "rated_volts"), ("insulation",)),
-        "insulation", insulation_as_read, also=("least_insulation",), unless=("winding_temperature",),
+        (("insulation",),),
+        "insulation", insulation_as_read, unless=("winding_temperature",),
     ),
     check(
         "absorption_ratio", "dielectric absorption ratio",

@@ -11,7 +11,21 @@ from solver.record.entries import key
 from solver.refusals import quoted
 from solver.units import Unit, find_unit, unit
 
-__all__ = ["Column", "columns", "heading_of", "known_headings"]
+__all__ = ["KEPT", "MADE", "STATE", "WORKED", "Column", "columns", "heading_of", "known_headings"]
+
+# The headings of what is worked here: a file that was written here is read without them.
+WORKED, STATE = "worked: ", "state: "
+MADE = (
+    "row",
+    "state of the record",
+    "check next",
+    "contradictions",
+    "unusual",
+    "not measured",
+    "to be known of this row",
+    "always",
+)
+KEPT = "kept besides"
 
 # What stands for the unit: in brackets at the end, after a comma, or the last words.
 UNIT_AT_END = (
@@ -28,6 +42,7 @@ class Column(NamedTuple):
 
     `field` is None where it is no field here, or its unit cannot be; then the cells are kept.
     `name` is what its cells are kept by: its heading, or one of its own where two are alike.
+    `made` marks a result that was written here; it is worked anew.
     """
 
     at: int
@@ -36,6 +51,7 @@ class Column(NamedTuple):
     field: Field | None = None
     unit: str = ""
     fault: str = ""
+    made: bool = False
 
 
 @cache
@@ -63,12 +79,16 @@ def known_headings(cells: Sequence[str]) -> int:
 def columns(cells: Sequence[str], units: str) -> list[Column]:
     """The columns under these headings, each with what is to be said of it."""
     found, taken, names = [], {}, set()
+    ours = any(cell.startswith(WORKED) for cell in cells)
     for at, cell in enumerate(cells):
         heading = " ".join(cell.split())
         name = heading or f"column {at + 1}"
         if name in names:
             name = f"{name} (column {at + 1})"
         names.add(name)
+        if ours and (heading in MADE or heading.startswith((WORKED, STATE))):
+            found.append(Column(at, heading, name, made=True))
+            continue
         column = _column(Column(at, heading, name), units)
         if column.field and (first := taken.setdefault(column.field.name, column)) is not column:
             fault = f"Column {first.at + 1} is the {column.field.label} too. The first is read, this one kept."

@@ -9,7 +9,7 @@ from solver import SolverError
 from solver.record import Record, read_entries
 from solver.refusals import quoted
 
-from .headings import Column, columns, known_headings
+from .headings import KEPT, Column, columns, known_headings
 from .lines import SEPARATORS, Lines, Row, cells_of
 
 __all__ = ["Message", "NoHeadings", "Pump", "PumpFile"]
@@ -75,7 +75,8 @@ class PumpFile:
     @property
     def kept(self) -> list[str]:
         """The names of columns that are kept as they stand."""
-        return [column.name for column in self.columns if column.field is None and column.heading]
+        plain = (column for column in self.columns if not (column.field or column.made))
+        return [column.name for column in plain if column.heading and column.name != KEPT]
 
     def __iter__(self) -> Iterator[Pump]:
         for row in self._rows:
@@ -112,6 +113,10 @@ class PumpFile:
         for column in self.columns:
             if column.fault:
                 self.messages.append(Message(column.fault, head.number, column.name))
+        if any(column.made for column in self.columns):
+            self.messages.append(
+                Message("Results that were written here are left out and worked anew.", head.number)
+            )
         self._named = bool(NAMES & {c.field.name for c in self.columns if c.field})
         if not self._named:
             self.messages.append(Message("No column names the pump or its station.", head.number))
@@ -126,7 +131,7 @@ class PumpFile:
             )
             if column.field:
                 entries[column.field.name] = self._plain(cell, column, row, messages, held)
-            elif cell.strip():
+            elif cell.strip() and not column.made:
                 others[column.name] = cell
                 if not column.heading:
                     says = f"This cell has no heading above it. {quoted(cell)} is kept, not read."

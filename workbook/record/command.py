@@ -1,0 +1,145 @@
+"""python3 -m workbook record: work and judge every pump of a CSV file."""
+
+import argparse
+import contextlib
+import sys
+import time
+from collections.abc import Iterator
+from pathlib import Path
+from typing import BinaryIO
+
+from solver.record import Examined, examine
+
+from .page import page_text
+from .reading import Message, NoHeadings, Pump, PumpFile
+from .writing import Write, csv_writer, json_writer, pages_writer, template
+
+__all__ = ["run"]
+
+ENOUGH = 100  # pumps from which a rate means something
+MOST_SAID = 20  # messages printed; all of them stand on the pages and in the files
+
+
+def run(options: argparse.Namespace) -> int:
+    """Do what the options of the command ask; return the exit status."""
+    for stream in (sys.stdout, sys.stderr):
+        stream.reconfigure(encoding="utf-8")  # × and ≥ are in no code page of Windows' pipes
+    if options.template:
+        sys.stdout.write(template(options.units).replace("\r\n", "\n"))
+        return 0
+    if options.file is None:
+        return _refuse("Name the CSV file, or type --template for one with all headings.")
+    path = Path(options.file)
+    if fault := _same(path, options):
+        return _refuse(fault)
+    try:
+        with path.open("rb") as stream:
+            return _through(stream, path.stat().st_size, options)
+    except NoHeadings as refusal:
+        return _refuse(str(refusal))
+    except OSError as error:
+        return _refuse(f"{error.filename or path}: {error.strerror}. Check the name and the place.")
+
+
+def _refuse(sentence: str) -> int:
+    print(sentence, file=sys.stderr)
+    return 2
+
+
+def _same(path: Path, options: argparse.Namespace) -> str:
+    """That a file would be written over what is read, or over another one."""
+    names = [Path(name).resolve() for name in (options.csv, options.json) if name]
+    if path.resolve() in names:
+        return "The file that is read would be written over. Give the result another name."
+    if len(set(names)) < len(names):
+        return "Both results would have one name. Give each its own."
+    return ""
+
+
+def _through(stream: BinaryIO, size: int, options: argparse.Namespace) -> int:
+    pumps = PumpFile(stream, options.units)
+    told = _Told()
+    for message in pumps.messages:
+        told.say(message)
+    started = time.perf_counter()
+    with _writers(pumps, options) as writers, _progress(stream, size) as step:
+        for pump in pumps:
+            examined = examine(pump.record)
+            for write in writers:
+                write(pump, examined)
+            told.count(pump)
+            step()
+    told.end(time.perf_counter() - started)
+    return 0
+
+
+class _Told:
+    """What has been said so far, and how much there was."""
+
+    def __init__(self):
+        self.pumps = self.faulty = self.messages = 0
+
+    def say(self, message: Message) -> None:
+        self.messages += 1
+        if self.messages <= MOST_SAID:
+            _print_beside_progress(str(message))
+
+    def count(self, pump: Pump) -> None:
+        self.pumps += 1
+        self.faulty += bool(pump.messages)
+        for message in pump.messages:
+            self.say(message)
+
+    def end(self, seconds: float) -> None:
+        if self.messages > MOST_SAID:
+            more = self.messages - MOST_SAID
+            print(
+                f"And {more:,} more; each stands with its pump in what was written.",
+                file=sys.stderr,
+            )
+        rate = (
+            f", {self.pumps / seconds:,.0f} a second"
+            if self.pumps >= ENOUGH and seconds > 0
+            else ""
+        )
+        print(f"{_counted(self.pumps, 'pump')} worked{rate}. "
+              f"{_counted(self.faulty, 'row')} with something to be known.", file=sys.stderr)  # fmt: skip
+
+
+def _counted(number: int, noun: str) -> str:
+    return f"{number:,} {noun}{'' if number == 1 else 's'}"
+
+
+@contextlib.contextmanager
+def _writers(pumps: PumpFile, options: argparse.Namespace) -> Iterator[list[Write]]:
+    """What is done with each pump; printed as a page where nothing else is asked for."""
+    with contextlib.ExitStack() as stack:
+        writers: list[Write] = []
+        if options.csv:
+            made = csv_writer(Path(options.csv), options.units, pumps.kept)
+            writers.append(stack.enter_context(made))
+        if options.json:
+            made = json_writer(Path(options.json), options.units, pumps.messages)
+            writers.append(stack.enter_context(made))
+        if options.out:
+            writers.append(pages_writer(Path(options.out)))
+        yield writers or [_print_page]
+
+
+def _print_page(pump: Pump, examined: Examined) -> None:
+    print(page_text(examined, pump.messages))
+
+
+@contextlib.contextmanager
+def _progress(stream: BinaryIO, size: int) -> Iterator:
+    """A bar of how much of the file is read, where there is a screen to show it on."""
+    from tqdm import tqdm  # only this command needs it
+
+    with tqdm(total=size, unit="B", unit_scale=True, disable=None, leave=False) as bar:
+        yield lambda: bar.update(min(stream.tell(), size) - bar.n)
+
+
+def _print_beside_progress(sentence: str) -> None:
+    from tqdm import tqdm
+
+    tqdm.write(sentence, file=sys.stderr)

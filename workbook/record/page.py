@@ -1,0 +1,87 @@
+"""What came of one pump as a page of plain text."""
+
+from collections import Counter
+from collections.abc import Iterable, Iterator
+from textwrap import indent
+
+from solver.record import NOT_MEASURED, STATES, Examined, Finding, field_named
+from solver.render import given_rows, steps_text
+from solver.show import figures, with_unit
+
+from ..cautions import caution_lines
+from .reading import Message
+
+__all__ = ["page_text", "summary"]
+
+STEP = "    "
+
+
+def page_text(examined: Examined, messages: Iterable[Message] = ()) -> str:
+    """One record: what to check next, what was found with its work, and what to mind."""
+    record = examined.record
+    head = [_title(examined), examined.always, "", f"In short: {summary(examined)}."]
+    work = [found for found in examined.findings if found.state != NOT_MEASURED]
+    parts = [
+        "\n".join(head),
+        _numbered("Check next", examined.next_checks),
+        _listed("These readings contradict each other", examined.contradictions),
+        _listed("To be known of this row", map(str, messages)),
+        _listed("Unusual", examined.notices),
+        _listed("What was read", (f"{label}: {value}" for label, value in _read(examined))),
+        _titled("What was found", "\n\n".join(_found(one, record.units) for one in work)),
+        _listed("Not measured", examined.not_measured),
+        _listed("Kept besides", (f"{name}: {text}" for name, text in record.others.items())),
+        _listed("Cautions", caution_lines(*examined.cautions)),
+    ]
+    return "\n\n".join(filter(None, parts)) + "\n"
+
+
+def summary(examined: Examined) -> str:
+    """How many findings there are in each state, the most pressing first."""
+    count = Counter(found.state for found in examined.findings)
+    return ", ".join(f"{count[state]} {state}" for state in STATES if count[state])
+
+
+def _title(examined: Examined) -> str:
+    texts = examined.record.texts
+    said = [examined.record.name, texts.get("date", "no date")]
+    by = [f"Read by {texts['person']}."] * ("person" in texts)
+    title = f"Pump-day record: {', '.join(said)}"
+    return "\n".join([title, "=" * len(title), *by])
+
+
+def _read(examined: Examined) -> Iterator[tuple[str, str]]:
+    record = examined.record
+    words = ("station", "pump", "date", "person")
+    yield from (
+        (name.replace("_", " "), t) for name, t in record.texts.items() if name not in words
+    )
+    yield from given_rows(record.values, record.units)
+    yield from ((field_named(name).label, f"{t} (not read)") for name, t in record.unread.items())
+
+
+def _found(found: Finding, units: str) -> str:
+    verdict = found.verdict
+    value = (
+        ""
+        if found.value is None
+        else f": {with_unit(figures(found.value, found.unit), found.unit)}"
+    )
+    lines = [f"[{found.state}] {found.check.label}{value}", f"  {verdict.says}"]
+    if verdict.limit:
+        lines.append(f"  Limit: {verdict.limit}. Source: {verdict.source}.")
+    if found.steps:
+        lines.append(indent(steps_text(found.steps, found.known, found.given, units), STEP))
+    return "\n".join(lines)
+
+
+def _titled(title: str, body: str) -> str:
+    return f"{title}\n{'-' * len(title)}\n{body}" if body else ""
+
+
+def _listed(title: str, lines: Iterable[str]) -> str:
+    return _titled(title, "\n".join(f"- {line}" for line in lines))
+
+
+def _numbered(title: str, lines: Iterable[str]) -> str:
+    return _titled(title, "\n".join(f"{at}. {line}" for at, line in enumerate(lines, 1)))

@@ -1,0 +1,96 @@
+"""Writing what came of many pumps, one after another: CSV, JSON, and a page of text for each.
+
+A file appears under its name only when it is whole; until then it has ".part" behind its name.
+"""
+
+import contextlib
+import csv
+import json
+import re
+from collections.abc import Callable, Iterator, Sequence
+from pathlib import Path
+from typing import IO
+
+from solver.record import ALWAYS, FIELDS, Examined
+
+from .data import flat_headings, flat_row, pump_json
+from .headings import heading_of
+from .page import page_text
+from .reading import Message, Pump
+
+__all__ = ["Write", "csv_writer", "json_writer", "page_name", "pages_writer", "template"]
+
+Write = Callable[[Pump, Examined], None]
+UNSAFE = re.compile(r"[^\w.-]+")
+LONGEST_NAME = 80
+
+
+def template(units: str) -> str:
+    """A CSV with every heading and no row, to be filled in."""
+    return ",".join(_cell(heading_of(field, units)) for field in FIELDS) + "\r\n"
+
+
+def _cell(text: str) -> str:
+    return f'"{text}"' if "," in text else text
+
+
+@contextlib.contextmanager
+def _whole(path: Path, **options) -> Iterator[IO[str]]:
+    """A file to write, which takes its name only when nothing went wrong."""
+    part = path.with_name(f"{path.name}.part")
+    try:
+        with part.open("w", **options) as file:
+            yield file
+        part.replace(path)
+    finally:
+        part.unlink(missing_ok=True)
+
+
+@contextlib.contextmanager
+def csv_writer(path: Path, units: str, kept: Sequence[str]) -> Iterator[Write]:
+    """One row for each pump: all its readings, what was worked, and the state of each.
+
+    It can be read in again. `kept` are the names of columns that are passed on as they stand.
+    """
+    # With its mark at the start, spreadsheets know the letters.
+    with _whole(path, encoding="utf-8-sig", newline="") as file:
+        write = csv.writer(file).writerow
+        write(flat_headings(units, kept))
+        yield lambda pump, examined: write(flat_row(pump, examined, kept))
+
+
+@contextlib.contextmanager
+def json_writer(path: Path, units: str, messages: Sequence[Message]) -> Iterator[Write]:
+    """Everything about each pump at full precision, one pump a line in one list."""
+    with _whole(path, encoding="utf-8") as file:
+        head = {"units": units, "always": ALWAYS, "messages": [str(each) for each in messages]}
+        file.write(json.dumps(head, ensure_ascii=False)[:-1] + ', "records": [')
+        before = "\n"
+
+        def write(pump: Pump, examined: Examined) -> None:
+            nonlocal before
+            file.write(before + json.dumps(pump_json(pump, examined), ensure_ascii=False))
+            before = ",\n"
+
+        yield write
+        file.write("\n]}\n")
+
+
+def pages_writer(folder: Path) -> Write:
+    """A page of text for each pump, in a folder that is made where it is not there."""
+    folder.mkdir(parents=True, exist_ok=True)
+
+    def write(pump: Pump, examined: Examined) -> None:
+        path = folder / page_name(pump, "txt")
+        with _whole(path, encoding="utf-8") as file:
+            file.write(page_text(examined, pump.messages))
+
+    return write
+
+
+def page_name(pump: Pump, ending: str) -> str:
+    """A name for a page, which no other row has: row, station, pump and date."""
+    texts = pump.record.texts
+    said = "-".join(filter(None, (texts.get(name) for name in ("station", "pump", "date"))))
+    plain = UNSAFE.sub("-", said)[:LONGEST_NAME].strip("-.") or "pump"
+    return f"{pump.row:05d}-{plain}.{ending}"
