@@ -88,9 +88,14 @@ def test_an_equation_has_the_value_that_sympy_works_out(formula, units):
 def test_an_equation_turned_round_is_what_sympy_solves_it_to(formula, units):
     for name in formula.solvable[1:]:
         equation = sympy.Eq(symbol(formula.result), in_sympy(formula.expr, units))
-        (expected,) = sympy.solve(equation, symbol(name))
         ours = in_sympy(formula.solved_for(name), units)
-        assert sympy.simplify(expected - ours) == 0, name
+        if formula.empirical:  # sympy takes hours over a power such as 1.852: put ours back in
+            back = sympy.expand_power_base(equation.rhs.subs(symbol(name), ours), force=True)
+            left_over = sympy.powdenest(back, force=True) - equation.lhs
+        else:
+            (expected,) = sympy.solve(equation, symbol(name))
+            left_over = expected - ours
+        assert sympy.simplify(left_over) == 0, name
 
 
 @every_equation
