@@ -22,27 +22,27 @@ def ratio(result: str, new: str, old: str, source: str, why: str) -> Formula:
     return Formula(result, Known(new) / Known(old), source, why)
 
 
-def law(result: str, was: Known, by: Expr, source: str, why: str, slip: Slip) -> Formula:
-    """One of the three laws for one ratio."""
-    return Formula(result, was * by, source, why, slips=(slip,), unless=STATIC_KNOWN)
-
-
-def laws(name: str, what: str, source: str) -> tuple[Formula, ...]:
+def laws(name: str, what: str, source: str, unless: tuple[str, ...]) -> tuple[Formula, ...]:
     """Flow, head and power by a ratio `name`, which is of `what`."""
+
+    def law(result: str, was: Known, by: Expr, why: str, slip: Slip) -> Formula:
+        ruled_out = (*STATIC_KNOWN, *unless)
+        return Formula(result, was * by, source, why, slips=(slip,), unless=ruled_out)
+
     by = Known(name)
     return (
         law(
-            "new_flow", flow, by, source,
+            "new_flow", flow, by,
             f"Flow goes with the {what} itself. {NO_STATIC}",
             Slip("squared", flow * by**2, "The ratio is squared. Flow takes it as it is."),
         ),
         law(
-            "new_head", head, by**2, source,
+            "new_head", head, by**2,
             f"Head goes with the square of the {what}. {NO_STATIC}",
             Slip("cubed", head * by**3, "The ratio is cubed. Head takes its square."),
         ),
         law(
-            "new_shaft_power", brake_power, by**3, source,
+            "new_shaft_power", brake_power, by**3,
             f"Power goes with the cube of the {what}. The cube law holds with no static head.",
             Slip("squared", brake_power * by**2, "The ratio is squared. Power takes its cube."),
         ),
@@ -71,6 +71,7 @@ AFFINITY = (
         "trim_ratio", "new_diameter", "impeller_diameter", TRIM,
         "The laws want the new diameter over the old one.",
     ),
-    *laws("speed_ratio", "speed", LAWS),
-    *laws("trim_ratio", "diameter", TRIM),
+    # A change of flow alone does not say which of the two was changed: speed, unless told.
+    *laws("speed_ratio", "speed", LAWS, ("impeller_diameter", "new_diameter", "trim_ratio")),
+    *laws("trim_ratio", "diameter", TRIM, ("pump_speed", "new_speed", "speed_cut", "speed_ratio")),
 )  # fmt: skip

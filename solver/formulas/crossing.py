@@ -189,6 +189,7 @@ SPECIFIC_SPEED = (
         head / stages,
         HI,
         "Stages stand in a row, so each gives its equal part of the head.",
+        turns=("head",),
     ),
     specific_speed("us", flow, US_UNITS),
     specific_speed("si", flow / LITRES_PER_CUBIC_METRE, SI_UNITS),

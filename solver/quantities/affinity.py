@@ -7,6 +7,7 @@ __all__ = ["AFFINITY"]
 FLOW = ("gpm", "L/s", (5, 24_000), (0.25, 1600))
 DIAMETER = ("in", "mm", (2.5, 48), (60, 1200))
 POWERS = ("hp", "kW", (0.02, 500), (0.015, 400))
+FASTER = -float("inf")  # a pump sped up is cut by less than nothing
 RPM = ("rpm", (120, 4300))
 
 
@@ -30,9 +31,9 @@ AFFINITY = (
     head("new_head", "new head", "H'", *ANY_HEAD),
     Quantity("new_shaft_power", "new brake power", r"P_\mathrm{b}'", *POWERS),
     # Slowing down
-    percent("speed_cut", "cut in speed", r"x_n", (0.5, 75)),
+    same("speed_cut", "cut in speed", r"x_n", "%", (0.5, 75), least=FASTER, most=100),
     same("power_ratio", "power ratio", r"P'/P", "", (0.01, 2)),
-    percent("power_cut", "share of power saved", r"x_P", (0.5, 99)),
+    same("power_cut", "share of power saved", r"x_P", "%", (0.5, 99), least=FASTER, most=100),
     same("slowed_power", "input power at the new speed", r"P_\mathrm{in}'", "kW", (0.01, 320)),
     same("flow_ratio", "flow ratio", "Q'/Q", "", (0.2, 2)),
     head("new_friction", "friction at the new flow", r"h_\mathrm{f}'", *SMALL_HEAD),
