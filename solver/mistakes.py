@@ -128,7 +128,11 @@ def variants(expr: Expr, units: str) -> Iterator[Variant]:
             key, of = (_key(base), f" of the {label(base)}") if _key(base) != "term" else ("", "")
             yield Variant("power_left_out", key, base, f"Left out: the {sign}{of}.")
             yield from (v._replace(expr=replace(expr, base=v.expr)) for v in variants(base, units))
-        case Exponential(_, exponent):
+        case Exponential(base, exponent):
+            yield Variant(
+                "wrong_way", "", replace(expr, base=1 / base),
+                "This corrects the wrong way. The exponent has the wrong sign.",
+            )  # fmt: skip
             changed = variants(exponent, units)
             yield from (v._replace(expr=replace(expr, exponent=v.expr)) for v in changed)
         case Lookup(of):

@@ -44,11 +44,6 @@ def at_40(turn: str = "") -> Formula:
         IEEE,
         "A cool winding reads high, so it comes down; each 10 °C below 40 halves it.",
         slips=(
-            Slip(
-                "wrong_way",
-                reading * Exponential(2, below_40(temperature)),
-                "This corrects the wrong way. At 40 °C a winding reads less than when cool.",
-            ),
             Slip("not_corrected", reading, "The reading is not brought to 40 °C yet."),
             Slip(
                 "to_20_degrees",

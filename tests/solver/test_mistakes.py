@@ -11,6 +11,7 @@ import pytest
 from solver import draw
 from solver.expression import (
     Constant,
+    Exponential,
     Figure,
     Fraction,
     Known,
@@ -167,6 +168,16 @@ def test_an_exponent_left_out_also_inside_a_product():
         "extra_rise.left_out.rule": 9,
         "extra_rise.power_left_out.voltage_unbalance": 2 * 3,
     } == pytest.approx(wrong_answers({"voltage_unbalance": 3}, "extra_rise", heat))
+
+
+def test_an_exponent_of_the_wrong_sign_or_not_divided():
+    degrees = Known("winding_temperature") / Known("winding_temperature_before")
+    halved = formula("insulation_at_40", Known("insulation") * Exponential(0.5, degrees))
+    given = {"insulation": 80, "winding_temperature": 30, "winding_temperature_before": 10}
+    assert {
+        "insulation_at_40.wrong_way": 80 * 2**3,
+        "insulation_at_40.upside_down.winding_temperature": 80 * 0.5 ** (1 / 3),
+    } == pytest.approx(wrong_answers(given, "insulation_at_40", halved))
 
 
 def test_the_sides_of_a_triangle_added_or_the_root_not_taken():
