@@ -1,43 +1,45 @@
 """What the motor draws, what it gives, and how much of its nameplate that is."""
 
-from ..limits import MOTOR_LOAD
+from ..limits import LOAD_BY_AMPS, MOTOR_LOAD
 from .check import Check
 from .on_legs import VOLTS, derated_load
 from .rolling import AMPS
-from .verdict import BEYOND, LOOK, WITHIN, Seen, Verdict, above, no_limit
+from .verdict import BEYOND, LOOK, NO_LIMIT, WITHIN, Seen, Verdict, above, no_limit
 
 __all__ = ["MOTOR"]
 
 ELECTRICAL = ("electrical",)
+KILOWATTS = "Have the kilowatts measured: they tell the load better than amps."
 FACTOR_THEN = "Compare with your power company's terms: some charge for a low power factor."
 
 
-def load(name: str, note: str = ""):
-    """A judge of the load in percent: from half load to full load, and up to the service factor."""
+def motor_load(seen: Seen) -> Verdict:
+    """The load by kilowatts: from half load to full load, and up to the service factor."""
+    value, factor = seen.known["motor_load"], seen.known.get("service_factor", 1.0)
+    rule = f"{MOTOR_LOAD.rule}; over it only as far as the service factor"
+    said = f"The load is {seen.shown('motor_load')} of nameplate power"
+    found = Verdict(WITHIN, f"{said}.", rule, MOTOR_LOAD.source)
+    if above(value, MOTOR_LOAD.high * factor):
+        then = "The motor is overloaded. Find out what makes the pump need so much power."
+        return found._replace(state=BEYOND, says=f"{said}, more than it allows.", then=then)
+    if above(value, MOTOR_LOAD.high):
+        then = "The motor runs on its service factor. Find out why."
+        return found._replace(state=LOOK, then=then)
+    if above(MOTOR_LOAD.low, value):
+        then = "Under half load efficiency and power factor fall. Look for a blocked or worn pump."
+        return found._replace(state=LOOK, then=then)
+    return found
 
-    def judge(seen: Seen) -> Verdict:
-        value, factor = seen.known[name], seen.known.get("service_factor", 1.0)
-        rule = f"{MOTOR_LOAD.rule}; over it only as far as the service factor"
-        said = (
-            f"The {'load' if not note else 'load by amps'} is {seen.shown(name)} of nameplate power"
-        )
-        found = Verdict(WITHIN, f"{said}.{note}", rule, MOTOR_LOAD.source)
-        if above(value, MOTOR_LOAD.high * factor):
-            then = "The motor is overloaded. Find out what makes the pump need so much power."
-            return found._replace(
-                state=BEYOND, says=f"{said}, more than it allows.{note}", then=then
-            )
-        if above(value, MOTOR_LOAD.high):
-            then = "The motor runs on its service factor. Find out why."
-            return found._replace(state=LOOK, then=then)
-        if above(MOTOR_LOAD.low, value):
-            then = (
-                "Under half load efficiency and power factor fall. Look for a blocked or worn pump."
-            )
-            return found._replace(state=LOOK, then=then)
-        return found
 
-    return judge
+def load_by_amps(seen: Seen) -> Verdict:
+    """The load by amps, which is an estimate from half load up and nothing below."""
+    value, said = seen.known["load_by_amps"], f"By amps the load is {seen.shown('load_by_amps')}"
+    found = Verdict(WITHIN, f"{said}.", LOAD_BY_AMPS.rule, LOAD_BY_AMPS.source, KILOWATTS)
+    if above(LOAD_BY_AMPS.low, value):
+        return found._replace(state=NO_LIMIT, says=f"{said}, too little to tell the load by.")
+    if above(value, LOAD_BY_AMPS.high):
+        return found._replace(state=LOOK, says=f"{said}, over full load.")
+    return found
 
 
 def given(name: str, then: str = ""):
@@ -67,12 +69,11 @@ MOTOR = (
         unless=("power_factor",),
     ),
     check("brake_power", "brake power", (("input_power", "motor_efficiency"),), given("brake_power")),
-    check("motor_load", "motor load", (("brake_power", "motor_size"),), load("motor_load")),
+    check("motor_load", "motor load", (("brake_power", "motor_size"),), motor_load),
     check(
         "load_by_amps", "load by amps",
         ((*VOLTS, *AMPS, "rated_volts", "full_load_amps"),),
-        load("load_by_amps", " Amps follow the load only above half load."),
-        legs=True, unless=("motor_load",),
+        load_by_amps, legs=True, unless=("motor_load",),
     ),
     check(
         "derated_power", "load on uneven volts",
