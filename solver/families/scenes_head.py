@@ -55,7 +55,7 @@ def force_main(draw: Draw, units: str) -> dict[str, float]:
     pipe |= {"pipe_length": float(length)}
     return pipe | {
         "daily_flow": noted(worked(pipe, "daily_flow", units), 2),
-        "velocity": noted(worked(pipe, "velocity", units), 2),
+        "velocity": noted(worked(pipe, "velocity", units), 2 if units == "us" else 3),
         "friction_rate": noted(rate),
         "friction_head": noted(worked(pipe, "friction_head", units)),
         **fittings(draw, pipe, units),

@@ -12,21 +12,25 @@ def head(name: str, label: str, symbol: str, feet: Range, metres: Range, **limit
     return Quantity(name, label, symbol, "ft", "m", feet, metres, **limits)
 
 
-def pressure(name: str, label: str, symbol: str) -> Quantity:
+def pressure(name: str, label: str, symbol: str, **limits) -> Quantity:
     """What a gauge shows."""
-    return Quantity(name, label, symbol, "psi", "kPa", (0.5, 250), (3, 1700))
+    return Quantity(name, label, symbol, "psi", "kPa", (0.5, 250), (3, 1700), **limits)
 
 
-def side(name: str, sign: str) -> Iterator[Quantity]:
-    """One side of a pump: its gauge, where that sits, its pipe, and its head at the pump."""
-    yield pressure(f"{name}_gauge", f"{name} gauge", f"p_\\mathrm{{{sign}}}")
-    yield pressure(f"{name}_gauge_now", f"{name} gauge now", f"p_\\mathrm{{{sign}}}'")
+def side(name: str, sign: str, **limits) -> Iterator[Quantity]:
+    """One side of a pump: its gauge, where that sits, its pipe, and its head at the pump.
+
+    `limits` are those of the readings themselves.
+    """
+    yield pressure(f"{name}_gauge", f"{name} gauge", f"p_\\mathrm{{{sign}}}", **limits)
+    yield pressure(f"{name}_gauge_now", f"{name} gauge now", f"p_\\mathrm{{{sign}}}'", **limits)
     yield head(
         f"{name}_gauge_head",
         f"{name} gauge as head",
         f"H_\\mathrm{{g,{sign}}}",
         (1, 560),
         (0.3, 175),
+        **limits,
     )
     yield head(
         f"{name}_gauge_height",
@@ -54,11 +58,14 @@ def side(name: str, sign: str) -> Iterator[Quantity]:
         (0.002, 10),
         (0.0006, 3),
     )
-    yield head(f"{name}_head", f"{name} head", f"H_\\mathrm{{{sign}}}", (1, 580), (0.3, 180))
+    yield head(
+        f"{name}_head", f"{name} head", f"H_\\mathrm{{{sign}}}", (1, 580), (0.3, 180), **limits
+    )
 
 
 SUCTION = (0.3, 35), (0.1, 11)
-ANY = -float("inf")  # below zero it is the other one: a lift below zero is a flooded suction
+# Below zero it is the other one: a lift is a flooded suction, a gauge on the suction a vacuum.
+ANY = -float("inf")
 
 HEAD = (
     # Levels
@@ -86,14 +93,14 @@ HEAD = (
     ),
     # Gauges
     *side("discharge", "d"),
-    *side("suction", "s"),
+    *side("suction", "s", least=ANY),
     Quantity("pressure_now", "pressure rise now", r"p'", "psi", "kPa", (1, 260), (7, 1800)),
     Quantity("suction_vacuum", "suction vacuum", r"p_\mathrm{v}", "inHg", "kPa", (1, 28), (3, 95)),
     # Pipes and fittings
     Quantity("pipe_diameter", "inside diameter", "d", "in", "mm", (1, 48), (25, 1200)),
     Quantity("pipe_length", "length of the pipe", "L", "ft", "m", (10, 60_000), (3, 18_000)),
     same("c_factor", "C factor", "C", "", (40, 160), most=200),
-    Quantity("velocity", "velocity", "v", "ft/s", "m/s", (0.3, 20), (0.1, 6)),
+    Quantity("velocity", "velocity in the pipe", "v", "ft/s", "m/s", (0.3, 20), (0.1, 6)),
     head("velocity_head", "velocity head", r"h_\mathrm{v}", (0.002, 6), (0.0006, 2)),
     Quantity(
         "friction_rate", "friction rate", r"J", "ft/100 ft", "m/100 m", (0.02, 40), (0.02, 40)
