@@ -43,10 +43,11 @@ def two_ways(name: str, by: str) -> Callable[[Seen], Verdict]:
 
 
 def by_gauges(seen: Seen) -> Verdict:
-    """The head by two gauges; a vacuum gauge is taken as if it sat level with the pump."""
+    """The head by two gauges; where the gauge heights could not be counted, it is said."""
     found = two_ways("head", "gauges")(seen)
-    if "dynamic_suction_lift" in seen.known and HEIGHTS & seen.record.values.keys():
-        return found._replace(says=f"{found.says} With a vacuum the gauge heights do not count.")
+    if HEIGHTS & seen.record.values.keys() and "discharge_head" not in seen.known:
+        why = "The gauge heights are not counted: that takes both, and two pressures."
+        return found._replace(says=f"{found.says} {why}")
     return found
 
 

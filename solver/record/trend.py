@@ -14,6 +14,7 @@ from .examine import Examined, examine
 __all__ = ["FOLLOWED", "Followed", "Point", "Trend", "by_pump", "trend", "trend_of"]
 
 RISING, FALLING, STEADY, TOO_FEW = "rising", "falling", "steady", "too few readings"
+FLOAT_NOISE = 1e-9
 RULE = (
     "The average of the later half of the readings is set against that of the earlier half; a "
     "middle one counts in neither. A change of more than {share} is rising or falling (our own "
@@ -156,8 +157,8 @@ def _trend(followed: Followed, examined: Sequence[Examined], units: str) -> Tren
             points.append(Point(day, day.years, value))
     points.sort()
     quantity = quantity_named(followed.name)
-    change = _change(followed, [point.value for point in points])
-    direction = _direction(followed, change)
+    course = _course(followed, [point.value for point in points])
+    direction, change = course
     return Trend(
         followed.name,
         quantity.label,
@@ -166,7 +167,7 @@ def _trend(followed: Followed, examined: Sequence[Examined], units: str) -> Tren
         direction,
         change,
         RULE.format(share=followed.share),
-        _says(followed, points, change, units),
+        _says(followed, points, course, units),
         {RISING: followed.rising, FALLING: followed.falling}.get(direction, ""),
         undated,
     )
@@ -178,35 +179,34 @@ def _value(followed: Followed, examined: Examined) -> float | None:
     return found.known.get(followed.name) if found else None
 
 
-def _change(followed: Followed, values: list[float]) -> float | None:
-    """Later half against earlier half; None for fewer than two, or where that divides by zero."""
+def _course(followed: Followed, values: list[float]) -> tuple[str, float | None]:
+    """Later half against earlier half: the direction, and the change where it has a size."""
     half = len(values) // 2
     if not half:
-        return None
+        return TOO_FEW, None
     earlier, later = fmean(values[:half]), fmean(values[-half:])
-    if followed.points:
-        return later - earlier
-    return 100 * (later - earlier) / earlier if earlier else None
+    if not (earlier or followed.points):
+        return (RISING if later > 0 else STEADY), None
+    change = later - earlier if followed.points else 100 * (later - earlier) / earlier
+    if abs(change) <= followed.steady * (1 + FLOAT_NOISE):
+        return STEADY, change
+    return (RISING if change > 0 else FALLING), change
 
 
-def _direction(followed: Followed, change: float | None) -> str:
-    if change is None:
-        return TOO_FEW
-    if abs(change) <= followed.steady:
-        return STEADY
-    return RISING if change > 0 else FALLING
-
-
-def _says(followed: Followed, points: list[Point], change: float | None, units: str) -> str:
-    quantity = quantity_named(followed.name)
-    if change is None:
+def _says(
+    followed: Followed, points: list[Point], course: tuple[str, float | None], units: str
+) -> str:
+    quantity, (direction, change) = quantity_named(followed.name), course
+    if direction == TOO_FEW:
         return f"It takes two dated readings of the {quantity.label} or more to see a change."
     unit = quantity.unit(units)
     first, last = (with_unit(figures(points[at].value, unit), unit) for at in (0, -1))
-    direction = _direction(followed, change)
-    size = f"{abs(change):.3g}{' percentage points' if followed.points else '%'}"
-    course = (
-        f"{direction}, by {size}" if direction != STEADY else f"steady, within {followed.share}"
-    )
-    says = f"The {quantity.label} is {course}: {first} in {points[0].day.year}, {last} in {points[-1].day.year}."
+    if direction == STEADY:
+        went = f"steady, within {followed.share}"
+    elif change is None:
+        went = f"{direction} from nothing"
+    else:
+        points_or_percent = " percentage points" if followed.points else "%"
+        went = f"{direction}, by {abs(change):.3g}{points_or_percent}"
+    says = f"The {quantity.label} is {went}: {first} in {points[0].day.year}, {last} in {points[-1].day.year}."
     return f"{says} Two readings show a change, not yet a trend." if len(points) == 2 else says
