@@ -9,9 +9,10 @@ from ..show import figures, with_unit
 from .scenes import noted
 from .scenes_speed import on_a_system, to_step
 
-__all__ = ["changed_duty", "judge_duty"]
+__all__ = ["WITHOUT_STATIC", "changed_duty", "judge_duty"]
 
 CAUSES = ("restricted", "lifted", "worn", "opened")
+WITHOUT_STATIC = ("restricted", "worn", "opened")
 CLEAR = 0.96  # a share nearer to one than this, either way, may be the readings alone
 CHECK = "Check the gauges first. Lock out before anyone opens the pump or closes a valve."
 

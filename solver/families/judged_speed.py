@@ -1,22 +1,20 @@
-"""Speed and impeller judged: the cube law's limit, two pumps, a changed duty, the impeller."""
+"""Speed and impeller judged: the cube law's limit, two pumps, a changed duty."""
 
 from collections.abc import Mapping
 
 from ..draw import Draw
 from ..family import Judgement, Level, Option
-from ..limits import PARALLEL_GAIN, SPECIFIC_SPEED
+from ..limits import PARALLEL_GAIN
 from ..show import figures, with_unit
 from .against import against
-from .duty import changed_duty, judge_duty
+from .duty import WITHOUT_STATIC, changed_duty, judge_duty
 from .duty_points import AT_RATED, CURVE, PUMP, SECOND, SQUARES
-from .scenes import noted, pump, round_flow
-from .scenes_speed import SPEEDS, on_a_system, speeds, to_step
+from .scenes_speed import on_a_system, speeds, to_step
 from .speed_family import judged
 
-__all__ = ["CUBE_LAW", "DUTY_CHANGE", "IMPELLER_TYPE", "TWO_PUMPS"]
+__all__ = ["CUBE_LAW", "DUTY_CHANGE", "TWO_PUMPS"]
 
 NEAR_ENOUGH = 5  # percent of static head that hardly bends the cube law
-WITHOUT_STATIC = ("restricted", "worn", "opened")
 
 
 def slowed_on_a_system(draw: Draw, units: str) -> dict[str, float]:
@@ -168,66 +166,5 @@ DUTY_CHANGE = judged(
         f"{WAS}With the pumps off the static head was {{static_head}}. At the same speed it now "
         "moves {flow} against {head}, and the static head is {static_now}. What has changed?",
         find=("flow_share", "head_share"),
-    ),
-)
-
-SHAPES = {"us": (4000, 9000), "si": (80, 175)}
-SHAPED = (
-    ("radial", "Radial: it throws the water outward", "Low specific speed: head by a wide wheel."),
-    ("mixed", "Mixed flow: partly outward, partly along the shaft", "Between the two."),
-    ("axial", "Axial: a propeller", "High specific speed: much flow, little head."),
-)
-
-
-def any_shape(draw: Draw, units: str) -> dict[str, float]:
-    """A pump from a narrow radial one to a propeller."""
-    low, high = SHAPES[units]
-    zones = (
-        ((low / 5, low / 1.1), (25, 110)),
-        ((low * 1.1, high / 1.1), (12, 40)),
-        ((high * 1.1, high * 1.4), (6, 15)),
-    )
-    shape, feet = draw.pick(zones)
-    wanted, lift = draw.between(*shape), draw.between(*feet)
-    machine = pump(draw, units)
-    speed = float(draw.pick(SPEEDS[units][2:]))
-    head = to_step(lift if units == "us" else 0.3 * lift, units)
-    flow = (wanted * head**0.75 / speed) ** 2 * (1 if units == "us" else 1000)
-    return machine | {
-        "pump_speed": speed,
-        "head": head,
-        "flow": round_flow(flow),
-        "specific_speed": noted(wanted),
-    }
-
-
-def judge_shape(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
-    """Radial, mixed or axial, by the limits of the system."""
-    low, high = SHAPES[units]
-    limits = SPECIFIC_SPEED._replace(low=low, high=high)
-    return against(limits, SPECIFIC_SPEED.rule, *SHAPED)(values, units, draw)
-
-
-BANDS = (
-    "Common practice: radial up to 4,000 (metric 80), mixed flow up to 9,000 (metric 175), axial "
-    "above. "
-)
-
-IMPELLER_TYPE = judged(
-    "impeller_type",
-    "ST",
-    "Which impeller fits a specific speed",
-    judge_shape,
-    any_shape,
-    Level(
-        ("specific_speed",),
-        f"The specific speed of {{place}} is {{specific_speed}}. {BANDS}"
-        "What kind of impeller has it?",
-    ),
-    Level(
-        ("pump_speed", "flow", "head"),
-        "At its best point, {place} moves {flow} against {head} at {pump_speed}, with one stage. "
-        f"{BANDS}What kind of impeller has it?",
-        find=("specific_speed",),
     ),
 )

@@ -14,11 +14,13 @@ __all__ = [
     "leaking_well",
     "resting_motor",
     "rising_well",
+    "small_pair",
     "two_check_valves",
     "well",
 ]
 
 DIAMETERS = {"us": (5, 6, 7, 8, 9, 10, 12), "si": (1.5, 1.8, 2.2, 2.5, 2.8, 3.2, 3.6)}
+SMALL = {"us": (4, 5, 6), "si": (1.2, 1.5, 1.8)}
 SIDES = {"us": 0.5, "si": 0.1}  # the step of a rectangular well's sides
 BETWEEN_FLOATS = {"us": (1.5, 5, 0.5), "si": (0.5, 1.5, 0.1)}
 PUMP_OFF = {"us": (1.5, 3, 0.5), "si": (0.4, 0.9, 0.1)}
@@ -40,9 +42,9 @@ LEAKS = ((0, 0), (1, 0), (0, 1), (1, 1))  # which of two check valves leak
 HEAD = {"us": (25, 95), "si": (8, 29)}
 
 
-def round_well(draw: Draw, units: str) -> dict[str, float]:
+def round_well(draw: Draw, units: str, diameters: dict[str, tuple[float, ...]]) -> dict[str, float]:
     """A round well, and a rectangular one that holds about as much."""
-    diameter = float(draw.pick(DIAMETERS[units]))
+    diameter = float(draw.pick(diameters[units]))
     area = 0.785 * diameter**2
     step = SIDES[units]
     width = round(area**0.5 * draw.between(0.65, 0.9) / step) * step
@@ -79,9 +81,11 @@ def timed(name: str, read: float, rate: float, per_depth: float, units: str) -> 
     return {f"{name}_read": read, f"{name}_volume": noted(volume), f"{name}_time": seconds}
 
 
-def well(draw: Draw, units: str) -> dict[str, float]:
+def well(
+    draw: Draw, units: str, diameters: dict[str, tuple[float, ...]] = DIAMETERS
+) -> dict[str, float]:
     """A well, its pump and its inflow: the pump starts every 8 to 30 minutes at the most."""
-    values = round_well(draw, units) | levels(draw, units)
+    values = round_well(draw, units, diameters) | levels(draw, units)
     per_depth, per_minute = values["volume_per_depth"], 60 * VOLUME_PER_SECOND[units]
     volume = per_depth * values["working_depth"]
     flow = round_flow(4 * volume / draw.between(8, 30) / per_minute)
@@ -111,6 +115,11 @@ def well(draw: Draw, units: str) -> dict[str, float]:
         "pump_hours": hours,
         "daily_inflow": noted(flow * per_minute * 60 * hours, 2),
     }
+
+
+def small_pair(draw: Draw, units: str) -> dict[str, float]:
+    """Two pumps taking turns in a small station, for which EI 11C201 halves the volume."""
+    return well(draw, units, SMALL) | {"alternating_pumps": 2.0}
 
 
 def failed_well(draw: Draw, units: str) -> dict[str, float]:

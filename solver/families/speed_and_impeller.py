@@ -1,33 +1,22 @@
-"""Speed and impeller: the affinity laws, both ways, and the impeller's shape.
+"""Speed and impeller: the affinity laws, both ways.
 
-Slowing down is in slowing.py, curves that cross in duty_points.py, judgements in judged_speed.py.
+Slowing down is in slowing.py, curves that cross in duty_points.py, the shape of the impeller in
+impeller.py, judgements in judged_speed.py.
 `SPEED` has the whole chapter, in the order of teaching.
 """
 
-from ..draw import Draw
 from ..family import Level
 from .duty_points import DUTY_POINTS
-from .judged_speed import CUBE_LAW, DUTY_CHANGE, IMPELLER_TYPE, TWO_PUMPS
-from .scenes import noted, pump
-from .scenes_speed import SPEEDS, other_speed, slower, trimmed
+from .impeller import IMPELLER
+from .judged_speed import CUBE_LAW, DUTY_CHANGE, TWO_PUMPS
+from .scenes_speed import other_speed, slower, trimmed
 from .slowing import SLOWING
-from .speed_family import FRICTION, numeric, without_lift
+from .speed_family import FRICTION, without_lift
 
 __all__ = ["SPEED"]
 
 TURNS = "{place} turns at {pump_speed}"
-IMPELLER = "{place} has an impeller of {impeller_diameter}"
-
-
-def staged(draw: Draw, units: str) -> dict[str, float]:
-    """A pump of one to eight stages at the speed of its motor."""
-    machine = pump(draw, units)
-    return machine | {
-        "pump_speed": float(draw.pick(SPEEDS[units])),
-        "stages": float(draw.pick((2, 3, 4, 5, 6, 8))),
-        "head": noted(machine["head"]),
-    }
-
+TRIM = "{place} has an impeller of {impeller_diameter}"
 
 LAWS = (
     without_lift(
@@ -48,7 +37,7 @@ LAWS = (
         ),
         Level(
             ("flow", "impeller_diameter", "new_diameter"),
-            f"{IMPELLER} and moves {{flow}}. {FRICTION} "
+            f"{TRIM} and moves {{flow}}. {FRICTION} "
             "What flow does it move with an impeller of {new_diameter}?",
             scene=trimmed,
         ),
@@ -65,7 +54,7 @@ LAWS = (
         ),
         Level(
             ("head", "impeller_diameter", "new_diameter"),
-            f"{IMPELLER} and gives {{head}} of head. {FRICTION} "
+            f"{TRIM} and gives {{head}} of head. {FRICTION} "
             "What head does it give with an impeller of {new_diameter}?",
             scene=trimmed,
         ),
@@ -88,7 +77,7 @@ LAWS = (
         ),
         Level(
             ("brake_power", "impeller_diameter", "new_diameter"),
-            f"{IMPELLER} and its shaft takes {{brake_power}}. {FRICTION} "
+            f"{TRIM} and its shaft takes {{brake_power}}. {FRICTION} "
             "What does the shaft take with an impeller of {new_diameter}?",
             scene=trimmed,
         ),
@@ -126,42 +115,13 @@ LAWS = (
         trimmed,
         Level(
             ("impeller_diameter", "flow", "new_flow"),
-            f"{IMPELLER} and moves {{flow}}. {FRICTION} What diameter moves {{new_flow}}?",
+            f"{TRIM} and moves {{flow}}. {FRICTION} What diameter moves {{new_flow}}?",
         ),
         Level(
             ("impeller_diameter", "head", "new_head"),
-            f"{IMPELLER} and gives {{head}} of head. {FRICTION} What diameter gives {{new_head}}?",
+            f"{TRIM} and gives {{head}} of head. {FRICTION} What diameter gives {{new_head}}?",
         ),
     ),
 )
 
-SHAPE = (
-    numeric(
-        "specific_speed",
-        "SS",
-        "Specific speed",
-        "specific_speed",
-        staged,
-        Level(
-            ("pump_speed", "flow", "head"),
-            "At its best point, {place} moves {flow} against {head} of head at {pump_speed}. It "
-            "has one stage. What is its specific speed (in US units rpm, gpm and ft; in metric "
-            "rpm, m³/s and m)?",
-        ),
-        Level(
-            ("pump_speed", "flow", "head", "stages"),
-            "At its best point, {place} moves {flow} against {head} of head at {pump_speed}. It "
-            "has {stages} stages. What is its specific speed (in US units rpm, gpm and ft; in "
-            "metric rpm, m³/s and m)?",
-        ),
-        Level(
-            ("pump_speed", "flow", "pressure"),
-            "At its best point, {place} moves {flow} at {pump_speed}, and the gauges show a "
-            "pressure rise of {pressure}. It has one stage. What is its specific speed (in US "
-            "units rpm, gpm and ft; in metric rpm, m³/s and m)?",
-        ),
-    ),
-    IMPELLER_TYPE,
-)
-
-SPEED = (*LAWS, *SLOWING, CUBE_LAW, *DUTY_POINTS, TWO_PUMPS, DUTY_CHANGE, *SHAPE)
+SPEED = (*LAWS, *SLOWING, CUBE_LAW, *DUTY_POINTS, TWO_PUMPS, DUTY_CHANGE, *IMPELLER)

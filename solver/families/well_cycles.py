@@ -1,6 +1,7 @@
 """The wet well in time: filling, emptying, starts, and the least volume between floats."""
 
 from ..family import Level
+from .scenes_wells import small_pair
 from .well_family import PER_DEPTH, TURNS, numeric
 
 __all__ = ["CYCLES"]
@@ -129,6 +130,7 @@ CYCLES = (
             ("most_starts", "alternating_pumps", "flow"),
             f"{TURNS} Each moves {{flow}}, and its maker allows it {{most_starts}}. "
             "What is the least volume between floats?",
+            scene=small_pair,
         ),
     ),
     numeric(

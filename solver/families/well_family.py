@@ -1,7 +1,7 @@
 """What the families of the wet well share: their definition, and words of their questions."""
 
 from ..family import Family, Judge, Level, Scene
-from ..formulas import WET_WELL
+from ..formulas import SPEED_AND_IMPELLER, WET_WELL
 from ..scenario import WITH_WET_WELL
 from .scenes_wells import well
 
@@ -23,6 +23,6 @@ def numeric(
 def judged(name: str, tag: str, title: str, judge: Judge, scene: Scene, *levels: Level) -> Family:
     """A family of the chapter that asks for a choice."""
     return Family(
-        name, tag, "wet_well", title, "choice", levels, scene, WET_WELL, judge,
-        places=WITH_WET_WELL,
+        name, tag, "wet_well", title, "choice", levels, scene, (*WET_WELL, *SPEED_AND_IMPELLER),
+        judge, places=WITH_WET_WELL,
     )  # fmt: skip

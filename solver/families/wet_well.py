@@ -1,11 +1,13 @@
 """The wet well: its volume, the pump tested by drawdown, its cycle, its storage.
 
 The families here are of volumes and flows; cycles are in well_cycles.py, hours and storage
-in well_hours.py, what is to be judged in judged_wells.py. `WET_WELL` has the whole chapter, in the order of teaching.
+in well_hours.py, what is to be judged in
+judged_wells.py and rises.py. `WET_WELL` has the whole chapter, in the order of teaching.
 """
 
 from ..family import Level
-from .judged_wells import DRAWDOWN_CHECK, LEAKING_VALVE, RISE_SOURCE, STARTS_LIMIT
+from .judged_wells import DRAWDOWN_CAUSE, DRAWDOWN_CHECK, STARTS_LIMIT
+from .rises import LEAKING_VALVE, RISE_SOURCE
 from .scenes_wells import leaking_well
 from .well_cycles import CYCLES
 from .well_family import PER_DEPTH, numeric
@@ -134,6 +136,7 @@ WET_WELL = (
     *VOLUMES,
     *FLOWS,
     DRAWDOWN_CHECK,
+    DRAWDOWN_CAUSE,
     RISE_SOURCE,
     LEAKING_VALVE,
     *CYCLES,

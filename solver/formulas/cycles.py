@@ -153,7 +153,7 @@ STARTS = (
         unless=("alternating_pumps",),
     ),
     most_starts(
-        TURNS,
+        "US Army Corps of Engineers EI 11C201 (1997) chapter 7: alternating halves the volume",
         Known("most_starts") * pumps,
         "Each pump may start so often; taking turns, the station may start more often.",
     ),

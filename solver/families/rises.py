@@ -1,0 +1,118 @@
+"""The level rises with the pumps off: from the sewer, or back through which check valve."""
+
+from collections.abc import Mapping
+
+from ..draw import Draw
+from ..family import Judgement, Level, Option
+from ..limits import LEAK_SHARE
+from ..show import figures, with_unit
+from .against import against
+from .scenes_wells import rising_well, two_check_valves
+from .well_family import PER_DEPTH, judged
+
+__all__ = ["LEAKING_VALVE", "RISE_SOURCE"]
+
+OPENED = "With the pumps off and locked out"
+LESS = 0.9  # a rise slower than this with one valve closed: water came back through its check valve
+CLEAR = 0.95  # above this it made no difference; between the two nobody can say
+
+RISE_SOURCE = judged(
+    "rise_source",
+    "WX",
+    "Pumps off, and the level rises: from where",
+    against(
+        LEAK_SHARE,
+        LEAK_SHARE.rule,
+        (
+            "inflow",
+            "Nearly all from the sewer: the check valves hold",
+            "Closing the valves hardly changed the rise, so hardly any water came back.",
+        ),
+        (
+            "both",
+            "From the sewer, and part of it from the force main",
+            "A check valve passes. Find which one, and plan to open it, locked out.",
+        ),
+        (
+            "check_valve",
+            "Most of it from the force main, back through a check valve",
+            "The pump moves this water again and again. Find which valve, and repair it, locked out.",
+        ),
+    ),
+    rising_well,
+    Level(
+        ("rise_rate", "inflow"),
+        f"{OPENED}, the wet well of {{station}} takes in {{rise_rate}}. With the discharge "
+        "valves closed it takes in {inflow}. Where does the water come from?",
+        find=("leakage", "leak_share"),
+    ),
+    Level(
+        ("volume_per_depth", "rise_read", "rise_time", "closed_rise_read", "closed_rise_time"),
+        f"{PER_DEPTH} {OPENED}, its level takes {{rise_time}} to rise {{rise_read}}. With the "
+        "discharge valves closed it takes {closed_rise_time} to rise {closed_rise_read}. "
+        "Where does the water come from?",
+        find=("rise_rate", "inflow", "leakage", "leak_share"),
+    ),
+)
+
+
+VALVES = {
+    (False, False): ("neither", "Neither: the sewer fills the well"),
+    (True, False): ("pump_1", "The check valve of pump 1"),
+    (False, True): ("pump_2", "The check valve of pump 2"),
+    (True, True): ("both", "Both check valves"),
+}
+REPAIR = "Lock out, close and drain before anyone opens a check valve."
+
+
+def judge_valves(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
+    """Whose closed valve slowed the rise; None where the change is too small to say."""
+    whole = values["rise_rate"]
+    shares = [values[f"rise_rate_{pump}"] / whole for pump in (1, 2)]
+    if any(LESS < share < CLEAR for share in shares):
+        return None
+    unit = "gpm" if units == "us" else "L/s"
+    shown = [with_unit(figures(values[f"rise_rate{which}"]), unit) for which in ("", "_1", "_2")]
+    found = tuple(share <= LESS for share in shares)
+
+    def says(leaks: tuple[bool, bool]) -> str:
+        for pump, (here, there) in enumerate(zip(found, leaks, strict=True), 1):
+            if here != there:
+                slowed = "slowed the rise" if here else "hardly changed the rise"
+                holds = "leaks" if here else "holds"
+                return f"Closing the valve of pump {pump} {slowed}, so its check valve {holds}."
+        told = "so the water came back there" if any(leaks) else "so no water came back"
+        slowed = "slowed" if any(leaks) else "hardly changed"
+        which = "Closing that valve" if sum(leaks) == 1 else "Closing either valve"
+        return f"{which} {slowed} the rise, {told}. {REPAIR if any(leaks) else ''}".strip()
+
+    options = {leaks: Option(*VALVES[leaks], says(leaks)) for leaks in VALVES}
+    right = options.pop(found)
+    return Judgement(
+        "a rise that slows when one discharge valve is closed came back through its check valve",
+        f"both open {shown[0]}; pump 1 closed {shown[1]}; pump 2 closed {shown[2]}",
+        right,
+        tuple(options.values()),
+    )
+
+
+LEAKING_VALVE = judged(
+    "leaking_valve",
+    "WY",
+    "Which check valve leaks",
+    judge_valves,
+    two_check_valves,
+    Level(
+        ("rise_rate", "rise_rate_1", "rise_rate_2"),
+        f"{OPENED}, the wet well of {{station}} takes in {{rise_rate}}. With the discharge valve "
+        "of pump 1 closed it takes in {rise_rate_1}; with that of pump 2 closed instead, "
+        "{rise_rate_2}. Which check valve leaks?",
+    ),
+    Level(
+        ("volume_per_depth", "rise_read", "rise_time", "rise_time_1", "rise_time_2"),
+        f"{PER_DEPTH} {OPENED}, its level takes {{rise_time}} to rise {{rise_read}}. With the "
+        "discharge valve of pump 1 closed the same rise takes {rise_time_1}; with that of pump 2 "
+        "closed instead, {rise_time_2}. Which check valve leaks?",
+        find=("rise_rate", "rise_rate_1", "rise_rate_2"),
+    ),
+)
