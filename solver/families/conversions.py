@@ -1,108 +1,21 @@
 """Units for pump work: one reading in another unit, by one conversion or a chain of them.
 
-The families here are worked by numbers; chains and figures to be judged are in chains.py and
-wrong_by_a_factor.py. `CONVERSIONS` has the whole chapter, in the order of teaching.
+The families here are worked by numbers; flows stand in flow_units.py, chains and figures to be
+judged in chains.py and wrong_by_a_factor.py. `CONVERSIONS` has the whole chapter, in the order of
+teaching.
 """
 
-from ..family import Family, Level, Scene
-from ..formulas import CONVERSIONS as FORMULAS
-from ..formulas import POWER
+from ..family import Level
 from .chains import CHAINS
-from .scenes_conversions import change, flows, lifting, part, pressures, ratings, tank
+from .flow_units import FLOWS
+from .scenes_conversions import lifting, part, pressures, ratings, tank
+from .unit_family import numeric
 from .wrong_by_a_factor import WRONG_BY_A_FACTOR
 
 __all__ = ["CONVERSIONS"]
 
-
-def numeric(name: str, tag: str, title: str, asked: str, scene: Scene, *levels: Level) -> Family:
-    return Family(name, tag, "units", title, asked, levels, scene, (*POWER, *FORMULAS))
-
-
 CONVERSIONS = (
-    numeric(
-        "flow_converted",
-        "CM",
-        "A flow in the pump's own unit",
-        "flow",
-        flows,
-        Level(("flow_per_hour",), "{place} moves {flow_per_hour}. What flow is that in {unit}?"),
-        Level(
-            ("flow_per_second",),
-            "The channel meter at {station} shows {flow_per_second}. What flow is that in {unit}?",
-        ),
-        Level(
-            ("daily_flow",),
-            "A report gives {daily_flow} for {station}, the same at all hours. "
-            "What flow is that in {unit}?",
-        ),
-    ),
-    numeric(
-        "channel_flow",
-        "CF",
-        "A flow as a channel meter counts it",
-        "flow_per_second",
-        flows,
-        Level(
-            ("flow",),
-            "{place} moves {flow}. What does a channel meter show for it in {unit}?",
-        ),
-        Level(
-            ("daily_flow",),
-            "A report gives {daily_flow} for {station}, the same at all hours. "
-            "What does a channel meter show for it in {unit}?",
-        ),
-    ),
-    numeric(
-        "daily_flow",
-        "CD",
-        "A flow as a report counts it",
-        "daily_flow",
-        flows,
-        Level(("flow",), "{place} moves {flow} at all hours. What is its daily flow in {unit}?"),
-        Level(
-            ("flow_per_hour",),
-            "{place} moves {flow_per_hour} at all hours. What is its daily flow in {unit}?",
-        ),
-        Level(
-            ("flow_per_second",),
-            "The channel meter at {station} shows {flow_per_second} at all hours. "
-            "What is the daily flow in {unit}?",
-        ),
-    ),
-    numeric(
-        "flow_of_a_day",
-        "CG",
-        "What a flow comes to in a day",
-        "flow_per_day",
-        flows,
-        Level(("flow",), "{place} moves {flow} at all hours. How much is that in {unit}?"),
-        Level(
-            ("flow_per_hour",),
-            "{place} moves {flow_per_hour} at all hours. How much is that in {unit}?",
-        ),
-        Level(
-            ("flow_per_second",),
-            "The channel meter at {station} shows {flow_per_second} at all hours. "
-            "How much is that in {unit}?",
-        ),
-    ),
-    numeric(
-        "flow_drop",
-        "CX",
-        "A drop in percent",
-        "flow_drop_share",
-        change,
-        Level(
-            ("earlier_flow", "flow_drop"),
-            "{place} moved {earlier_flow} when it was new. Now it moves {flow_drop} less. "
-            "What is the drop in percent?",
-        ),
-        Level(
-            ("earlier_flow", "flow"),
-            "{place} moved {earlier_flow} when it was new. Now it moves {flow}. "
-            "What is the drop in percent?",
-        ),
-    ),
+    *FLOWS,
     numeric(
         "water_height",
         "CH",
