@@ -15,6 +15,7 @@ from .expression import Expr
 from .family import Family, Judgement, Level
 from .mistakes import mistaken_changes
 from .plan import Link, Plan, find_plan
+from .reading import MOST
 from .scenario import PEOPLE
 from .show import exact, with_unit
 from .tolerance import accepted_band
@@ -202,7 +203,8 @@ def _mistakes(
             return None
         # A bare decimal is read as a percentage there, so it cannot be told from a right answer.
         # A value below zero has a sentence of its own, whatever gave it.
-        if value < 1e-9 or (bare_decimal and value <= 1):
+        # Nobody types what is nearly nothing, or more than can be read.
+        if not 1e-9 <= value <= MOST or (bare_decimal and value <= 1):
             continue
         if all(
             (top < m.value and value < m.low) or (bottom > m.value and value > m.high) for m in kept

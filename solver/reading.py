@@ -24,10 +24,10 @@ from .refusals import VULGAR, no_number, no_unit, one, quoted, two_numbers
 from .show import exact, figures, with_unit
 from .units import Unit, convert, find_unit, mismatch, unit
 
-__all__ = ["Reading", "read"]
+__all__ = ["MOST", "Reading", "read"]
 
 _LONGEST = 120  # characters; longer text is not looked at
-_MOST = 1e15  # far above any reading of a pump, a motor or a bill
+MOST = 1e15  # far above any reading of a pump, a motor or a bill
 _FIRST_HALVES = ("$", "cents", "h", "kWh")
 
 # $20/1000 m3 is twenty dollars for each thousand, not a fiftieth.
@@ -123,7 +123,7 @@ def _value(match: re.Match, plain: str, wanted: Unit) -> float:
 
 
 def _sized(value: float, plain: str, wanted: Unit) -> float:
-    if abs(value) > _MOST:
+    if abs(value) > MOST:
         raise Unreadable(f"{quoted(plain)} is too large; type {one(wanted)}.")
     return value + 0.0  # so that -0 is 0
 
