@@ -26,6 +26,7 @@ __all__ = [
     "RANDOM_OHMS",
     "SERVICE_LOAD",
     "SPECIFIC_SPEED",
+    "TIME_ON_GROUND",
     "VOLTAGE_UNBALANCE",
     "Limits",
 ]
@@ -135,6 +136,13 @@ ABSORPTION = Limits(
     1.25,
     "falling is bad, under 1.25 questionable",
     "common practice (Megger, A Stitch in Time, from memory)",
+)
+TIME_ON_GROUND = Limits(
+    "time_grounded",
+    "test_time",
+    "ground_time",
+    "on ground for at least four times as long as the test",
+    "IEEE 43 (from memory)",
 )
 RANDOM_OHMS = Limits(
     "resistance_unbalance", 2, 2, "random-wound: within 2% of the average", "ANSI/EASA AR100-2020"

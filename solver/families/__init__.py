@@ -10,6 +10,7 @@ from .cost import COST
 from .efficiency import EFFICIENCY
 from .head import HEAD
 from .horsepower import HORSEPOWER
+from .insulation import INSULATION
 from .machine import MACHINE
 from .nameplate import NAMEPLATE
 from .speed_and_impeller import SPEED
@@ -27,5 +28,6 @@ FAMILIES: tuple[Family, ...] = (
     *WET_WELL,
     *SPEED,
     *NAMEPLATE,
+    *INSULATION,
     *MACHINE,
 )

@@ -1,0 +1,194 @@
+"""Insulation and windings: megohms brought to 40 °C, their ratios, their trend, three ohms.
+
+Families that ask for a number; the others judge. `INSULATION` has the whole chapter, in the
+order of teaching.
+"""
+
+from ..family import Level
+from .insulation_family import TESTED, numeric
+from .judged_insulation import LEAST
+from .judged_readings import RATIOS
+from .judged_years import GROUND, TREND
+from .scenes_insulation import (
+    LIKELY,
+    OHMS,
+    at_40,
+    brought_to,
+    rated,
+    two_years,
+    windings,
+    within_one_test,
+)
+from .volts_of_test import VOLTS
+from .winding_faults import WINDING_FAULTS
+from .winding_ohms import OHMS_LIMIT
+
+__all__ = ["INSULATION"]
+
+any_temperature = brought_to(*LIKELY)
+EARLIER = (
+    "Last year the winding of {place} read {insulation_before} at {winding_temperature_before}. "
+)
+NOW = "Now it reads {insulation} at {winding_temperature}. "
+
+AT_40 = (
+    numeric(
+        "insulation_at_40",
+        "GC",
+        "A reading brought to 40 °C",
+        "insulation_at_40",
+        at_40,
+        Level(
+            ("insulation", "winding_temperature"),
+            f"{TESTED}The winding reads {{insulation}} after one minute, at "
+            "{winding_temperature}. What is that at 40 °C?",
+        ),
+        Level(
+            ("insulation", "winding_temperature"),
+            f"{TESTED}The winding reads {{insulation}} after one minute, at "
+            "{winding_temperature}. What is that at 40 °C?",
+            scene=any_temperature,
+        ),
+        Level(
+            ("test_volts", "leakage_current", "winding_temperature"),
+            f"{TESTED}At {{test_volts}} of test the winding leaks {{leakage_current}} after one "
+            "minute. It is at {winding_temperature}. What is the insulation resistance at 40 °C?",
+            scene=any_temperature,
+        ),
+    ),
+    numeric(
+        "insulation_reading",
+        "GR",
+        "What the megohmmeter shows",
+        "insulation",
+        at_40,
+        Level(
+            ("test_volts", "leakage_current"),
+            f"{TESTED}At {{test_volts}} of test the winding leaks {{leakage_current}}. "
+            "What is its insulation resistance?",
+        ),
+        Level(
+            ("insulation_at_40", "winding_temperature"),
+            "The records of {place} have {insulation_at_40} at 40 °C. Today its winding is at "
+            "{winding_temperature}. If nothing has changed, what will the meter show?",
+            scene=any_temperature,
+        ),
+    ),
+    numeric(
+        "least_insulation",
+        "GM",
+        "Least resistance of an older winding",
+        "least_insulation",
+        rated,
+        Level(
+            ("rated_kilovolts",),
+            "{person} tests the motor of {place}, wound before 1970 and rated {rated_kilovolts}. "
+            "IEEE 43 asks for kV + 1 at 40 °C. What is the least resistance?",
+        ),
+        Level(
+            ("rated_volts",),
+            "{person} tests the motor of {place}, wound before 1970 and rated {rated_volts}. "
+            "IEEE 43 asks for kV + 1 at 40 °C. What is the least resistance?",
+        ),
+    ),
+)
+
+ONE_TEST = (
+    numeric(
+        "absorption_ratio",
+        "GA",
+        "Dielectric absorption ratio",
+        "absorption_ratio",
+        within_one_test(((1.7, 4.0),), ((1.12, 1.65),)),
+        Level(
+            ("insulation_30s", "insulation_1min"),
+            f"{TESTED}The winding reads {{insulation_30s}} after 30 s and {{insulation_1min}} "
+            "after 1 min. What is the dielectric absorption ratio?",
+        ),
+        Level(
+            ("insulation_30s", "insulation_1min", "insulation_10min"),
+            f"{TESTED}The winding reads {{insulation_30s}} after 30 s, {{insulation_1min}} after "
+            "1 min and {insulation_10min} after 10 min. "
+            "What is the dielectric absorption ratio?",
+        ),
+        Level(
+            ("leakage_30s", "leakage_1min"),
+            f"{TESTED}At steady volts it leaks {{leakage_30s}} after 30 s and {{leakage_1min}} "
+            "after 1 min. What is the dielectric absorption ratio?",
+        ),
+    ),
+    numeric(
+        "polarization_index",
+        "GP",
+        "Polarization index",
+        "polarization_index",
+        within_one_test(((1.4, 4.5),), ((1.12, 1.65),)),
+        Level(
+            ("insulation_1min", "insulation_10min"),
+            f"{TESTED}The winding reads {{insulation_1min}} after 1 min and {{insulation_10min}} "
+            "after 10 min. What is the polarization index?",
+        ),
+        Level(
+            ("insulation_30s", "insulation_1min", "insulation_10min"),
+            f"{TESTED}The winding reads {{insulation_30s}} after 30 s, {{insulation_1min}} after "
+            "1 min and {insulation_10min} after 10 min. What is the polarization index?",
+        ),
+        Level(
+            ("leakage_1min", "leakage_10min"),
+            f"{TESTED}At steady volts it leaks {{leakage_1min}} after 1 min and "
+            "{leakage_10min} after 10 min. What is the polarization index?",
+        ),
+    ),
+)
+
+OVER_YEARS = (
+    numeric(
+        "insulation_kept",
+        "GK",
+        "What is left of an earlier reading",
+        "insulation_kept",
+        two_years((0.35, 0.62), (0.68, 0.85), (1.18, 1.3)),
+        Level(
+            ("insulation_at_40_before", "insulation_at_40"),
+            "At 40 °C the winding of {place} read {insulation_at_40_before} last year and "
+            "{insulation_at_40} now. What percent of the earlier reading is that?",
+        ),
+        Level(
+            ("insulation_at_40_before", "insulation", "winding_temperature"),
+            "Last year the winding of {place} read {insulation_at_40_before} at 40 °C. "
+            f"{NOW}At 40 °C, what percent of the earlier reading is that?",
+        ),
+        Level(
+            (
+                "insulation_before",
+                "winding_temperature_before",
+                "insulation",
+                "winding_temperature",
+            ),
+            f"{EARLIER}{NOW}Both brought to 40 °C, what percent of the earlier reading is left?",
+        ),
+    ),
+)
+
+BALANCE = (
+    numeric(
+        "resistance_unbalance",
+        "GB",
+        "Winding resistance unbalance",
+        "resistance_unbalance",
+        windings((1.7, 4.5)),
+        Level(
+            ("ohms_average", "ohms_deviation"),
+            f"{TESTED}The three readings between leads average {{ohms_average}}. The largest "
+            "deviation from that is {ohms_deviation}. What is the unbalance in percent?",
+        ),
+        Level(
+            OHMS,
+            f"{TESTED}Between the leads it reads {{ohms_12}}, {{ohms_23}} and {{ohms_31}}. "
+            "What is the largest deviation from the average, in percent of the average?",
+        ),
+    ),
+)
+
+INSULATION = (*VOLTS, *AT_40, *LEAST, *ONE_TEST, *RATIOS, *OVER_YEARS, *TREND, *GROUND,
+              *BALANCE, *OHMS_LIMIT, *WINDING_FAULTS)  # fmt: skip

@@ -1,0 +1,24 @@
+"""What the families of the insulation chapter share: who tests, how safely, and their formulas."""
+
+from ..family import Family, Judge, Level, Scene
+from ..formulas import INSULATION, NAMEPLATE
+
+__all__ = ["CAUTION", "TESTED", "judged", "numeric"]
+
+CHAPTER = "insulation"
+FORMULAS = (*INSULATION, *NAMEPLATE)
+
+TESTED = (
+    "A qualified person has isolated {place}, tested it dead and taken off drive and surge parts. "
+)
+CAUTION = "Ground the winding four times as long as the test before anyone touches it."
+
+
+def numeric(name: str, tag: str, title: str, asked: str, scene: Scene, *levels: Level) -> Family:
+    """A family of the chapter that asks for a number."""
+    return Family(name, tag, CHAPTER, title, asked, levels, scene, FORMULAS)
+
+
+def judged(name: str, tag: str, title: str, judge: Judge, scene: Scene, *levels: Level) -> Family:
+    """A family of the chapter that asks for a choice."""
+    return Family(name, tag, CHAPTER, title, "choice", levels, scene, FORMULAS, judge)

@@ -1,0 +1,191 @@
+"""Readings judged within one test: a minute, an absorption ratio, a polarization index."""
+
+from collections.abc import Mapping
+
+from ..draw import Draw
+from ..family import Judge, Judgement, Level, Option
+from ..limits import ABSORPTION, POLARIZATION
+from ..show import exact, figures, with_unit
+from .against import against, too_near
+from .insulation_family import CAUTION, TESTED, judged
+from .scenes_insulation import within_one_test
+
+__all__ = ["RATIOS"]
+
+DRY = f"Stop, look for moisture and dirt, dry it, and test again. {CAUTION}"
+FALLS, STEADY, RISES = (0.6, 0.88), (0.985, 1.015), (1.14, 1.6)
+TOO_GOOD = 5000  # megohms above which IEEE 43 does not use the index
+LEAST_INDEX = {"A": POLARIZATION.low, "B": POLARIZATION.high, "F": POLARIZATION.high}
+INDEX = POLARIZATION._replace(low=1.0)
+
+MINUTE = {
+    "falls": (
+        "Stop: it falls, which tells of moisture or dirt",
+        DRY,
+        "It fell during the minute. Sound insulation does not.",
+    ),
+    "steady": (
+        "Go on: steady is sound, if it is over the least allowed",
+        f"It settles at once, as small dry windings do. Note it at one minute. {CAUTION}",
+        "It hardly moved. Steady is sound; it need not rise.",
+    ),
+    "rises": (
+        "Go on: it rises, as dry insulation does",
+        f"It takes up charge slowly, as it should. Note it at one minute. {CAUTION}",
+        "It rose during the minute, as dry insulation does.",
+    ),
+}
+
+
+def judge_minute(first: str, last: str, *, leak: bool) -> Judge:
+    """Whether a winding falls, stays or rises between two readings; a leak does the opposite."""
+
+    def judge(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
+        change = values[first] / values[last] if leak else values[last] / values[first]
+        spans = zip(MINUTE, (FALLS, STEADY, RISES), strict=True)
+        here = [kind for kind, (low, high) in spans if low * 0.97 < change < high * 1.03]
+        if len(here) != 1:
+            return None
+        unit = "µA" if leak else "megohm"
+        shown = [with_unit(exact(values[name]), unit) for name in (first, last)]
+        options = {
+            kind: Option(kind, text, right if kind == here[0] else MINUTE[here[0]][2])
+            for kind, (text, right, _) in MINUTE.items()
+        }
+        found = options.pop(here[0])
+        rule = "more leakage is less resistance" if leak else "steady or rising is sound"
+        return Judgement(rule, " then ".join(shown), found, tuple(options.values()))
+
+    return judge
+
+
+def by_class(draw: Draw, units: str) -> dict[str, float]:
+    """An index near the least of a class, at usual megohms or far above them."""
+    values = within_one_test(((1.15, 1.4), (1.6, 1.9), (2.15, 3.2)), ((1.2, 1.5),))(draw, units)
+    if draw.between(0, 1) < 0.3:
+        scale = draw.between(6000, 9000) / values["insulation_1min"]
+        for name in ("insulation_1min", "insulation_10min"):
+            values[name] = float(f"{values[name] * scale:.3g}")
+    return values
+
+
+def judge_class(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
+    """An index against the least of the insulation class; none above 5,000 megohms."""
+    kind = draw.pick(tuple(LEAST_INDEX))
+    least, index = LEAST_INDEX[kind], values["polarization_index"]
+    if too_near(index, least):
+        return None
+    high = values["insulation_1min"] > TOO_GOOD
+    here = "not_used" if high else "keeps" if index > least else "under"
+    found = f"The index is {figures(index)}, and class {kind} asks for {least:g}."
+    minute = with_unit(exact(values["insulation_1min"]), "megohm")
+    says = {
+        "keeps": f"{found} {CAUTION}",
+        "under": f"{found} {DRY}",
+        "not_used": f"At {minute} the current is too small to judge by. {CAUTION}",
+    }
+    texts = {
+        "keeps": "It keeps the least for its class",
+        "under": "It is under the least for its class",
+        "not_used": "The index does not count here",
+    }
+    wrong = says["not_used"].removesuffix(f" {CAUTION}") if high else found
+    options = {id: Option(id, texts[id], says[id] if id == here else wrong) for id in texts}
+    right = options.pop(here)
+    return Judgement(
+        POLARIZATION.rule,
+        f"{minute} after 1 min; index {figures(index)}",
+        right,
+        tuple(options.values()),
+        asks=f"Its insulation is of class {kind}. What do you say of it?",
+    )
+
+
+any_index = within_one_test(((0.7, 0.93), (1.1, 1.85), (2.15, 4)), ((1.2, 1.5),))
+any_ratio = within_one_test(((1.5, 3),), ((0.72, 0.94), (1.04, 1.21), (1.42, 1.7)))
+any_minute = within_one_test(((1.5, 3),), (FALLS, STEADY, RISES))
+
+RATIOS = (
+    judged(
+        "minute_reading",
+        "GS",
+        "Falling, steady or rising",
+        judge_minute("insulation_30s", "insulation_1min", leak=False),
+        any_minute,
+        Level(
+            ("insulation_30s", "insulation_1min"),
+            f"{TESTED}The meter shows {{insulation_30s}} after 30 s and {{insulation_1min}} "
+            "after 1 min. What do you do?",
+        ),
+        Level(
+            ("test_volts", "leakage_30s", "leakage_1min"),
+            f"{TESTED}At {{test_volts}} of test it leaks {{leakage_30s}} after 30 s and "
+            "{leakage_1min} after 1 min. What do you do?",
+            judge=judge_minute("leakage_30s", "leakage_1min", leak=True),
+        ),
+    ),
+    judged(
+        "ratio_limit",
+        "GJ",
+        "An absorption ratio judged",
+        against(
+            ABSORPTION,
+            ABSORPTION.rule,
+            ("falling", "Bad: not over 1", f"The reading fell. {DRY}"),
+            (
+                "questionable",
+                "Questionable: over 1, not over 1.25",
+                f"Compare it with the earlier tests, and test again soon. {CAUTION}",
+            ),
+            ("good", "Good: over 1.25", f"Note it with the date. {CAUTION}"),
+        ),
+        any_ratio,
+        Level(
+            ("absorption_ratio",),
+            f"{TESTED}The dielectric absorption ratio comes to {{absorption_ratio}}. "
+            "What do you say of it?",
+        ),
+        Level(
+            ("insulation_30s", "insulation_1min"),
+            f"{TESTED}The winding reads {{insulation_30s}} after 30 s and {{insulation_1min}} "
+            "after 1 min. What does its absorption ratio say?",
+            find=("absorption_ratio",),
+        ),
+    ),
+    judged(
+        "index_limit",
+        "GI",
+        "A polarization index judged",
+        against(
+            INDEX,
+            INDEX.rule,
+            ("falling", "Bad: not over 1", f"The reading fell in ten minutes. {DRY}"),
+            (
+                "under",
+                "Under the least for class F: over 1, not over 2",
+                f"Clean and dry it, then test again. {CAUTION}",
+            ),
+            ("good", "Good: over 2", f"Note it with the date. {CAUTION}"),
+        ),
+        any_index,
+        Level(
+            ("polarization_index",),
+            f"{TESTED}Its insulation is of class F. The polarization index comes to "
+            "{polarization_index}. What do you say of it?",
+        ),
+        Level(
+            ("insulation_1min", "insulation_10min"),
+            f"{TESTED}Its insulation is of class F. It reads {{insulation_1min}} after 1 min and "
+            "{insulation_10min} after 10 min. What do you say of it?",
+            find=("polarization_index",),
+        ),
+        Level(
+            ("insulation_1min", "insulation_10min"),
+            f"{TESTED}The winding reads {{insulation_1min}} after 1 min and {{insulation_10min}} "
+            "after 10 min. {asks}",
+            find=("polarization_index",),
+            scene=by_class,
+            judge=judge_class,
+        ),
+    ),
+)
