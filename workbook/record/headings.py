@@ -27,11 +27,11 @@ MADE = (
 )
 KEPT = "kept besides"
 
-# What stands for the unit: in brackets at the end, after a comma, or the last words.
-UNIT_AT_END = (
-    re.compile(r"(?P<name>.+?)\s*[(\[{](?P<unit>[^()\[\]{}]*)[)\]}]\s*"),
-    re.compile(r"(?P<name>.+)[,;:](?P<unit>[^,;:]+)"),
-    re.compile(r"(?P<name>.+?)[\s_]+(?P<unit>\S+(?:\s\S+)?)"),
+# Where the unit may stand: in brackets at the end; or after a comma, or as the last words, if it
+# is a unit that is known. In brackets an unknown one is told; else the heading is another one.
+IN_BRACKETS = re.compile(r"(?P<name>.+?)\s*[(\[{](?P<unit>[^()\[\]{}]*)[)\]}]\s*")
+AT_END = tuple(
+    re.compile(rf"(?P<name>.+?)[,;:\s_]+(?P<unit>\S+(?: \S+){{{more}}})") for more in range(3)
 )
 LONGEST = 200  # characters of a heading that are looked at
 MONEY = {"$": "$/kWh", "cents": "cents/kWh"}
@@ -130,13 +130,16 @@ def _unit_of(said: str, wanted: Unit) -> tuple[str | None, str]:
 @cache
 def _matched(heading: str) -> tuple[Field | None, str | None]:
     """The field of a heading, and the unit it says, where it says one."""
-    heading = heading[:LONGEST]
+    heading = " ".join(heading[:LONGEST].split())
     if field := _keys().get(key(heading)):
         return field, None
-    for pattern in UNIT_AT_END:
-        match = pattern.fullmatch(" ".join(heading.split()))
-        if match and (field := _keys().get(key(match["name"]))):
-            return field, match["unit"].strip() or None
+    match = IN_BRACKETS.fullmatch(heading)
+    if match and (field := _keys().get(key(match["name"]))):
+        return field, match["unit"].strip() or None
+    for match in (pattern.fullmatch(heading) for pattern in AT_END):
+        field = match and _keys().get(key(match["name"]))
+        if field and not field.is_text and find_unit(match["unit"]):
+            return field, match["unit"]
     return None, None
 
 

@@ -51,14 +51,19 @@ class _Once:
         return self.line
 
 
-def cells_of(line: str, separator: str) -> tuple[list[str], bool]:
+def cells_of(line: str, separator: str, *, strict: bool = False) -> tuple[list[str], bool]:
     """The cells of a line, and whether a quotation mark is still open at its end.
+
+    With `strict`, also where text follows a closing mark: then it closed nothing.
 
     >>> cells_of('Pump 2,"8 in, new",12', ",")
     (['Pump 2', '8 in, new', '12'], False)
     """
     once = _Once(line)
-    found = next(csv.reader(once, delimiter=separator), [])
+    try:
+        found = next(csv.reader(once, delimiter=separator, strict=strict), [])
+    except csv.Error:
+        return [], True
     return found, once.asked > 1
 
 
@@ -104,10 +109,11 @@ class Lines:
         if not line:
             return None
         over = 0
-        if len(line) == LONGEST and line[-1] not in "\r\n":
-            while (more := self._text.readline(LONGEST)) and (over := over + len(more)):
-                if more[-1] in "\r\n":
-                    break
+        while len(line) == LONGEST and line[-1] not in "\r\n":
+            more = self._text.readline(LONGEST)
+            over += len(more.rstrip("\r\n"))
+            if not more or more[-1] in "\r\n":
+                break
         if not over:
             return line, ""
         fault = f"This row is {len(line) + over:,} characters long. The first {LONGEST:,} are read."
@@ -138,7 +144,7 @@ class Lines:
             text += after
             if len(text) > LONGEST:
                 break
-            cells, is_open = cells_of(text, separator)
+            cells, is_open = cells_of(text, separator, strict=True)
             if not is_open:
                 if width in (None, len(cells)):
                     for _ in range(used):

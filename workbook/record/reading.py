@@ -136,9 +136,9 @@ class PumpFile:
                 if not column.heading:
                     says = f"This cell has no heading above it. {quoted(cell)} is kept, not read."
                     messages.append(Message(says, row.number, column.name))
-        lacking = sum(bool(column.field) for column in self.columns[len(row.cells) :])
+        lacking = sum(bool(c.heading) and not c.made for c in self.columns[len(row.cells) :])
         if lacking:
-            says = f"This row ends early: {lacking} of its readings count as not measured."
+            says = f"This row ends early: {lacking} of its cells count as not measured."
             messages.append(Message(says, row.number))
         record, more = self._read(entries, row)
         messages += more
