@@ -26,7 +26,7 @@ def to_step(value: float, units: str) -> float:
 def at_another(draw: Draw, units: str, machine: dict, ratio: float) -> dict[str, float]:
     """A pump with what it does at a ratio of its speed or diameter."""
     return machine | {
-        "new_flow": round_flow(machine["flow"] * ratio),
+        "new_flow": noted(machine["flow"] * ratio),
         "new_head": to_step(machine["head"] * ratio**2, units),
         "new_shaft_power": noted(machine["brake_power"] * ratio**3),
     }

@@ -1,5 +1,6 @@
 """How long a wet well takes to fill and to empty, and how often its pumps start."""
 
+from ..errors import NotSolvable
 from ..expression import Expr, Known, Lookup, Number
 from ..formula import Formula, Slip
 from ..tables import table_rows, table_source
@@ -28,8 +29,13 @@ def read_table(column: str) -> Lookup:
 
     def read(size: float, units: str) -> float:
         under = {"us": "under_hp", "si": "under_kw"}[units]
-        rows = table_rows("cycles")
-        return next((row for row in rows if size < row[under]), rows[-1])[column]
+        *smaller, last = table_rows("cycles")
+        if size > last[under]:
+            raise NotSolvable(
+                f"a motor of {size:.4g} is above {last[under]:g}, where the table ends: "
+                "ask the motor's maker how often it may start"
+            )
+        return next((row for row in smaller if size < row[under]), last)[column]
 
     rule = "EI 11C201 Table 7-1 for"
     return Lookup(Known("motor_size"), read, rule, ("hp", "kW"), ("min", "min"))
