@@ -1,14 +1,15 @@
 """Head: what a pump must overcome, from water levels, from gauges and from pipes.
 
 The families here are levels, gauges and the suction side; pipes and totals are in total_head.py,
-and those where something is to be judged in judged_head.py and gauges_judged.py. `HEAD` has the
-whole chapter, in the order of teaching.
+and those where something is to be judged in judged_head.py, judged_suction.py and
+gauges_judged.py. `HEAD` has the whole chapter, in the order of teaching.
 """
 
 from ..family import Family, Level
 from .gauges_judged import GAUGES_STORY
 from .head_family import numeric
-from .judged_head import MISSING_PART, NPSH_CHECK, SUCTION_LIMIT, VELOCITY_CHECK, WHICH_PIPE
+from .judged_head import MISSING_PART, WHICH_PIPE
+from .judged_suction import NPSH_CHECK, SUCTION_LIMIT, VELOCITY_CHECK
 from .scenes_head import flooded, gauges, low_lift_gauges, station, suction
 from .total_head import PIPES, TOTAL
 

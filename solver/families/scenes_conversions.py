@@ -3,12 +3,10 @@
 Ranges are common practice, no source; motors come from the published tables.
 """
 
-from collections.abc import Mapping
-
 from ..draw import Draw
 from ..formulas import CONVERSIONS, POWER
-from ..plan import find_plan
 from ..tables import motors
+from . import working
 from .scenes import noted, pump, round_flow
 
 __all__ = ["change", "flows", "lifting", "part", "pressures", "ratings", "tank", "worked"]
@@ -22,10 +20,7 @@ TANKS = {
 SMALL = {"us": 3000, "si": 12}  # a volume that a truck, a floor or a hoist may have to carry
 
 
-def worked(given: Mapping[str, float], asked: str, units: str) -> float:
-    """What the formulas make of some readings."""
-    plan = find_plan(tuple(given), asked, (*POWER, *CONVERSIONS), units)
-    return plan.run(given)[asked]
+worked = working.by((*POWER, *CONVERSIONS))
 
 
 def flows(draw: Draw, units: str) -> dict[str, float]:

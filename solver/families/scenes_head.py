@@ -7,16 +7,18 @@ from collections.abc import Callable, Mapping
 
 from ..draw import Draw
 from ..formulas import HEAD, POWER
-from ..plan import find_plan
 from ..tables import named_rows
+from . import working
 from .scenes import noted, round_flow
 
 __all__ = [
+    "FOOT",
     "flooded",
     "force_main",
     "friction_heavy",
     "gauges",
     "low_lift_gauges",
+    "only",
     "station",
     "suction",
     "worked",
@@ -28,12 +30,13 @@ NOZZLES = {"us": ((4, 3), (5, 4), (10, 8)), "si": ((100, 80), (125, 100), (250, 
 C_FACTORS = (100, 110, 120, 130, 140, 150)
 # Water of 50, 60, 68, 80 and 90 F, or of 10, 15, 20, 27 and 32 C.
 VAPOR = {"us": (0.4, 0.6, 0.8, 1.2, 1.6), "si": (0.13, 0.17, 0.24, 0.37, 0.49)}
+worked = working.by((*POWER, *HEAD))
 FOOT = {"us": 1, "si": 0.3}  # what a foot is in the unit of the system, roundly
 
 
-def worked(given: Mapping[str, float], asked: str, units: str) -> float:
-    """What the formulas make of some readings."""
-    return find_plan(tuple(given), asked, (*POWER, *HEAD), units).run(given)[asked]
+def only(values: Mapping[str, float], *wanted: str) -> dict[str, float]:
+    """Some of these values."""
+    return {name: values[name] for name in wanted}
 
 
 def metres(draw: Draw, units: str, low: float, high: float) -> float:

@@ -15,7 +15,7 @@ def thinner(altitude: float, units: str) -> float:
     """Head of the atmosphere (ft | m) at an altitude (ft | m), between rows by a line.
 
     >>> round(thinner(1500, "us"), 2)
-    32.15
+    32.1
     """
     rows = [(row["altitude"], row["head"]) for row in table_rows(f"atmosphere_{units}")]
     for (low, above), (high, below) in pairwise(rows):

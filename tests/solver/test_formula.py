@@ -29,7 +29,7 @@ from solver.expression import (
 from solver.formula import Formula, Slip
 from solver.formulas import FORMULAS
 from solver.tables import motor_sizes
-from solver.units import registry, unit
+from solver.units import registry, unit, units
 from solver.vocabulary import quantity_named
 
 EQUATIONS = [
@@ -50,6 +50,8 @@ def of_pint(name: str):
 
 def constant_unit(text: str):
     """The unit of a constant, read here without the solver's own reading: "gpm ft / hp"."""
+    if text in units():
+        return of_pint(text)
     above, _, below = f" {text} ".partition(" / ")
     made = registry().Quantity(1.0, "")
     for name in above.split():
