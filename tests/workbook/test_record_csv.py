@@ -176,10 +176,9 @@ KINDS = (
     "insulation_1min",
     "input_power",
 )
-UNREADABLE = ("ten", "12 in", "1 2", "∞", "1e99", "5 gpm gpm", "1.2.3", "0x10", "#REF!", "3 1/0")
-WORDS = st.text("abcdefgh XYZ-äß", min_size=1, max_size=12).filter(
-    lambda text: len(text.strip()) > 1
-)
+UNREADABLE = ("ten", "12 lb", "1 2", "∞", "1e99", "5 gpm gpm", "1.2.3", "0x10", "#REF!", "3 1/0")
+SAID_OTHERWISE = {"12 lb": "lb is a mass"}  # the others are quoted
+WORDS = st.text("bcdfgh XYZ_äß", min_size=1, max_size=12).filter(lambda text: len(text.strip()) > 1)
 
 
 @dataclass
@@ -255,8 +254,11 @@ def cell_fault(sheet, draw, row, name, text, says):
 
 def unreadable(sheet, draw, row):
     name = draw(st.sampled_from([n for n in NUMERIC if n in sheet.names] or ["date"]))
-    text = draw(st.sampled_from(UNREADABLE)) if name != "date" else "Monday"
-    cell_fault(sheet, draw, row, name, text, "")
+    if name == "date":
+        cell_fault(sheet, draw, row, name, "Monday", "is not a date")
+        return
+    text = draw(st.sampled_from(UNREADABLE))
+    cell_fault(sheet, draw, row, name, text, SAID_OTHERWISE.get(text, f'"{text}"'))
 
 
 def over_range(sheet, draw, row):

@@ -12,7 +12,7 @@ from solver.record import Examined, examine
 
 from .page import page_text
 from .reading import Message, NoHeadings, Pump, PumpFile
-from .writing import Write, csv_writer, json_writer, pages_writer, template
+from .writing import PART, Write, csv_writer, json_writer, pages_writer, template
 
 __all__ = ["run"]
 
@@ -38,7 +38,8 @@ def run(options: argparse.Namespace) -> int:
     except NoHeadings as refusal:
         return _refuse(str(refusal))
     except OSError as error:
-        return _refuse(f"{error.filename or path}: {error.strerror}. Check the name and the place.")
+        name = str(error.filename or path).removesuffix(PART)
+        return _refuse(f"{name}: {error.strerror}. Check the name and the place.")
 
 
 def _refuse(sentence: str) -> int:
@@ -57,12 +58,13 @@ def _same(path: Path, options: argparse.Namespace) -> str:
 
 
 def _through(stream: BinaryIO, size: int, options: argparse.Namespace) -> int:
-    pumps = PumpFile(stream, options.units)
-    told = _Told()
-    for message in pumps.messages:
-        told.say(message)
+    pumps, told = PumpFile(stream, options.units), _Told()
     started = time.perf_counter()
     with _writers(pumps, options) as writers, _progress(stream, size) as step:
+        for message in pumps.messages:
+            told.say(message)
+        if pumps.assumed:
+            _print_beside_progress(pumps.assumed)
         for pump in pumps:
             examined = examine(pump.record)
             for write in writers:
@@ -119,7 +121,7 @@ def _writers(pumps: PumpFile, options: argparse.Namespace) -> Iterator[list[Writ
             made = csv_writer(Path(options.csv), options.units, pumps.kept)
             writers.append(stack.enter_context(made))
         if options.json:
-            made = json_writer(Path(options.json), options.units, pumps.messages)
+            made = json_writer(Path(options.json), pumps)
             writers.append(stack.enter_context(made))
         if options.out:
             writers.append(pages_writer(Path(options.out)))

@@ -42,7 +42,8 @@ class Column(NamedTuple):
 
     `field` is None where it is no field here, or its unit cannot be; then the cells are kept.
     `name` is what its cells are kept by: its heading, or one of its own where two are alike.
-    `made` marks a result that was written here; it is worked anew.
+    `made` marks a result that was written here; it is worked anew. `assumed` marks a unit that
+    the heading does not say.
     """
 
     at: int
@@ -52,6 +53,7 @@ class Column(NamedTuple):
     unit: str = ""
     fault: str = ""
     made: bool = False
+    assumed: bool = False
 
 
 @cache
@@ -107,7 +109,7 @@ def _column(plain: Column, units: str) -> Column:
         return plain._replace(field=field)
     wanted = unit(field.unit(units))
     if said is None:
-        return plain._replace(field=field, unit=wanted.name)
+        return plain._replace(field=field, unit=wanted.name, assumed=True)
     meant, fault = _unit_of(said, wanted)
     if meant is None:
         return plain._replace(fault=f"{fault} The column is kept, not read.")

@@ -35,6 +35,19 @@ class Row(NamedTuple):
         return not any(cell.strip() for cell in self.cells)
 
 
+class _LeftOpen(io.BufferedIOBase):
+    """The bytes of a stream that is its owner's to close."""
+
+    def __init__(self, stream: BinaryIO):
+        self._stream = stream
+
+    def readable(self) -> bool:
+        return True
+
+    def read1(self, size: int = -1) -> bytes:
+        return self._stream.read(size)
+
+
 class _Once:
     """Gives the csv module one line, and tells whether it asked for another: a quote is open."""
 
@@ -75,7 +88,7 @@ class Lines:
 
     def __init__(self, stream: BinaryIO):
         self.faults: list[str] = []
-        self._text = io.TextIOWrapper(stream, newline="", **self._coding(stream))
+        self._text = io.TextIOWrapper(_LeftOpen(stream), newline="", **self._coding(stream))
         self._ahead: deque[tuple[str, str]] = deque()
         self._number = 0
 

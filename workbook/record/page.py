@@ -45,7 +45,7 @@ def summary(examined: Examined) -> str:
 def _title(examined: Examined) -> str:
     texts = examined.record.texts
     said = [examined.record.name, texts.get("date", "no date")]
-    by = [f"Read by {texts['person']}."] * ("person" in texts)
+    by = [f"Read by {texts['person']}."] if "person" in texts else []
     title = f"Pump-day record: {', '.join(said)}"
     return "\n".join([title, "=" * len(title), *by])
 

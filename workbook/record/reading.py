@@ -78,6 +78,18 @@ class PumpFile:
         plain = (column for column in self.columns if not (column.field or column.made))
         return [column.name for column in plain if column.heading and column.name != KEPT]
 
+    @property
+    def assumed(self) -> str:
+        """What unit bare numbers count in where no heading says it and the systems differ."""
+        silent = [
+            f"{column.field.label} in {column.unit}"
+            for column in self.columns
+            if column.assumed and column.field.unit("us") != column.field.unit("si")
+        ]
+        system = {"us": "US", "si": "metric"}[self.units]
+        said = f"Bare numbers are read in {system} units: {', '.join(silent)}."
+        return said if silent else ""
+
     def __iter__(self) -> Iterator[Pump]:
         for row in self._rows:
             if not row.is_blank:

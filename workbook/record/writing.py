@@ -16,12 +16,13 @@ from solver.record import ALWAYS, FIELDS, Examined
 from .data import flat_headings, flat_row, pump_json
 from .headings import heading_of
 from .page import page_text
-from .reading import Message, Pump
+from .reading import Pump, PumpFile
 
-__all__ = ["Write", "csv_writer", "json_writer", "page_name", "pages_writer", "template"]
+__all__ = ["PART", "Write", "csv_writer", "json_writer", "page_name", "pages_writer", "template"]
 
 Write = Callable[[Pump, Examined], None]
 UNSAFE = re.compile(r"[^\w.-]+")
+PART = ".part"
 LONGEST_NAME = 80
 
 
@@ -37,7 +38,7 @@ def _cell(text: str) -> str:
 @contextlib.contextmanager
 def _whole(path: Path, **options) -> Iterator[IO[str]]:
     """A file to write, which takes its name only when nothing went wrong."""
-    part = path.with_name(f"{path.name}.part")
+    part = path.with_name(path.name + PART)
     try:
         with part.open("w", **options) as file:
             yield file
@@ -60,10 +61,11 @@ def csv_writer(path: Path, units: str, kept: Sequence[str]) -> Iterator[Write]:
 
 
 @contextlib.contextmanager
-def json_writer(path: Path, units: str, messages: Sequence[Message]) -> Iterator[Write]:
+def json_writer(path: Path, pumps: PumpFile) -> Iterator[Write]:
     """Everything about each pump at full precision, one pump a line in one list."""
     with _whole(path, encoding="utf-8") as file:
-        head = {"units": units, "always": ALWAYS, "messages": [str(each) for each in messages]}
+        said = [*map(str, pumps.messages), *filter(None, [pumps.assumed])]
+        head = {"units": pumps.units, "always": ALWAYS, "messages": said}
         file.write(json.dumps(head, ensure_ascii=False)[:-1] + ', "records": [')
         before = "\n"
 
