@@ -6,7 +6,7 @@ says whether a quantity stands as its name or as its value.
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
-from math import floor, log10
+from math import floor, isclose, log10
 
 from .expression import (
     Abs,
@@ -160,7 +160,9 @@ def _written(expr: Expr, units: str, notation: Notation, leaf: Leaf) -> str:
             within = inside(base)
             return notation.root(within if notation.stacked else _grouped(base, within, notation))
         case Power(base, exponent):
-            return notation.power(_grouped(base, inside(base), notation), f"{exponent:g}")
+            return notation.power(
+                _grouped(base, inside(base), notation), _raised(exponent, notation)
+            )
         case Exponential(base, exponent):
             raised = inside(exponent)
             return notation.power(f"{base:g}", raised if notation.stacked else f"({raised})")
@@ -194,9 +196,20 @@ def _over_line(over: str, under: str, nodes, units: str, notation: Notation) -> 
 
 
 def _grouped(base: Expr, text: str, notation: Notation) -> str:
-    """Brackets around what a power or a root takes, unless it is one sign or is typeset as one."""
-    whole = isinstance(base, Known | Constant | Number) and (notation.stacked or text.isalnum())
-    return text if whole else f"({text})"
+    """Brackets around what a power or a root takes, unless it is one sign or is typeset as one.
+
+    In plain text a quantity always has them, for its value has a unit behind it.
+    """
+    one_sign = isinstance(base, Constant | Number) and text.isalnum()
+    typeset = isinstance(base, Known | Constant | Number) and notation.stacked
+    return text if one_sign or typeset else f"({text})"
+
+
+def _raised(exponent: float, notation: Notation) -> str:
+    """An exponent; a third is written as one."""
+    if isclose(exponent, 1 / 3):
+        return "1/3" if notation.stacked else "(1/3)"
+    return f"{exponent:g}"
 
 
 def _bracketed(node: Expr, text: str, needed: bool) -> str:
