@@ -12,8 +12,8 @@ from .well_family import PER_DEPTH, judged
 __all__ = ["DRAWDOWN_CAUSE", "DRAWDOWN_CHECK", "STARTS_LIMIT"]
 
 TABLE = (
-    "EI 11C201 Table 7-1 asks for 10 to 15 minutes between starts of a motor under 20 hp (15 kW), "
-    "15 to 20 up to 100 hp (75 kW), 20 to 30 above."
+    "EI 11C201 Table 7-1 sets the least time between starts. For motors under 20 hp (15 kW) it is "
+    "10 to 15 minutes. Up to 100 hp (75 kW) it is 15 to 20, and above that 20 to 30."
 )
 TENTH = "Common practice looks for the cause beyond 10% either way."
 

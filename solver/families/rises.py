@@ -105,14 +105,14 @@ LEAKING_VALVE = judged(
     Level(
         ("rise_rate", "rise_rate_1", "rise_rate_2"),
         f"{OPENED}, the wet well of {{station}} takes in {{rise_rate}}. With the discharge valve "
-        "of pump 1 closed it takes in {rise_rate_1}; with that of pump 2 closed instead, "
+        "of pump 1 closed it takes in {rise_rate_1}. With that of pump 2 closed instead it takes in "
         "{rise_rate_2}. Which check valve leaks?",
     ),
     Level(
         ("volume_per_depth", "rise_read", "rise_time", "rise_time_1", "rise_time_2"),
         f"{PER_DEPTH} {OPENED}, its level takes {{rise_time}} to rise {{rise_read}}. With the "
-        "discharge valve of pump 1 closed the same rise takes {rise_time_1}; with that of pump 2 "
-        "closed instead, {rise_time_2}. Which check valve leaks?",
+        "discharge valve of pump 1 closed the same rise takes {rise_time_1}. With that of pump 2 "
+        "closed instead it takes {rise_time_2}. Which check valve leaks?",
         find=("rise_rate", "rise_rate_1", "rise_rate_2"),
     ),
 )

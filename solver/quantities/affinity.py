@@ -23,19 +23,19 @@ AFFINITY = (
     # Another speed, or another impeller
     same("pump_speed", "pump speed", "n", *RPM),
     same("new_speed", "new speed", "n'", *RPM),
-    same("speed_ratio", "speed ratio", r"n'/n", "", (0.25, 2.5)),
+    same("speed_ratio", "speed ratio", "r_n", "", (0.25, 2.5)),
     Quantity("impeller_diameter", "impeller diameter", "D", *DIAMETER),
     Quantity("new_diameter", "new diameter", "D'", *DIAMETER),
-    same("trim_ratio", "diameter ratio", "D'/D", "", (0.6, 1.4)),
+    same("trim_ratio", "diameter ratio", "r_D", "", (0.6, 1.4)),
     Quantity("new_flow", "new flow", "Q'", *FLOW),
     head("new_head", "new head", "H'", *ANY_HEAD),
     Quantity("new_shaft_power", "new brake power", r"P_\mathrm{b}'", *POWERS),
     # Slowing down
     same("speed_cut", "cut in speed", r"x_n", "%", (0.5, 75), least=FASTER, most=100),
-    same("power_ratio", "power ratio", r"P'/P", "", (0.01, 2)),
+    same("power_ratio", "power ratio", "r_P", "", (0.01, 2)),
     same("power_cut", "share of power saved", r"x_P", "%", (0.5, 99), least=FASTER, most=100),
     same("slowed_power", "input power at the new speed", r"P_\mathrm{in}'", "kW", (0.01, 320)),
-    same("flow_ratio", "flow ratio", "Q'/Q", "", (0.2, 2)),
+    same("flow_ratio", "flow ratio", "r_Q", "", (0.2, 2)),
     head("new_friction", "friction at the new flow", r"h_\mathrm{f}'", *SMALL_HEAD),
     head("system_head", "head at the new flow", r"H_\mathrm{sys}'", *ANY_HEAD),
     Quantity(
