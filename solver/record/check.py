@@ -100,15 +100,18 @@ def checked(check: Check, record: Record, known: Mapping[str, float]) -> Finding
     given = {name: known[name] for name in _start(check, way, known, record.units)}
     try:
         worked, steps, links = _worked(check, given, record.units)
+        verdict = _judged(check, Seen(record, {**known, **worked}), worked)
     except (ArithmeticError, ValueError, SolverError) as refusal:
         return Finding(check, None, unit, _cannot(check, refusal), given=given)
-    impossible = next((says for n, v in worked.items() if (says := _wrong(n, v, record.units))), "")
-    if impossible:
-        verdict = Verdict(LOOK, impossible, then="Read again what it comes from.")
-    else:
-        verdict = check.judge(Seen(record, {**known, **worked}))
-    value = worked[check.find]
-    return Finding(check, value, unit, verdict, steps, given, worked, links)
+    return Finding(check, worked[check.find], unit, verdict, steps, given, worked, links)
+
+
+def _judged(check: Check, seen: Seen, worked: Mapping[str, float]) -> Verdict:
+    """The verdict; what cannot be is to be looked into, whatever limit it keeps."""
+    for name, value in worked.items():
+        if impossible := _wrong(name, value, seen.units):
+            return Verdict(LOOK, impossible, then=f"Read again what the {check.label} comes from.")
+    return check.judge(seen)
 
 
 def _start(

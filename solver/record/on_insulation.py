@@ -47,7 +47,8 @@ JOINTS = (
 def volts_of_test(seen: Seen) -> Verdict:
     """The test volts against the rating: too many may harm the winding, too few tell little."""
     rated, used = seen.known["rated_volts"], seen.known["test_volts"]
-    row = next(row for row in reversed(table_rows("insulation_tests")) if rated >= row["rated"])
+    first, *others = table_rows("insulation_tests")
+    row = next((row for row in reversed(others) if rated >= row["rated"]), first)
     least, most = row["least"], FIELD_VOLTS if rated < LOW_VOLTS else row["most"]
     rule = f"{least:,.0f} V to {most:,.0f} V DC for a winding of {seen.shown('rated_volts')}"
     found = f"The test was made with {seen.shown('test_volts')}"

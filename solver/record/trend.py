@@ -10,76 +10,18 @@ from ..vocabulary import quantity_named
 from .days import Day, day_of
 from .entries import Record
 from .examine import Examined, examine
+from .followed import FOLLOWED, Followed
 
-__all__ = ["FOLLOWED", "Followed", "Point", "Trend", "by_pump", "trend", "trend_of"]
+__all__ = ["Point", "Trend", "by_pump", "trend", "trend_of"]
 
 RISING, FALLING, STEADY, TOO_FEW = "rising", "falling", "steady", "too few readings"
 FLOAT_NOISE = 1e-9
+SUDDEN = 2  # times the steady change: so far off steady readings something has happened
 RULE = (
-    "The average of the later half of the readings is set against that of the earlier half; a "
-    "middle one counts in neither. A change of more than {share} is rising or falling (our own "
-    "rule, common practice, no source)."
-)
-
-
-class Followed(NamedTuple):
-    """A figure that is followed over the years.
-
-    `steady` is the change that still counts as steady: a percent of the earlier half, or with
-    `points` that many percentage points.
-    """
-
-    name: str
-    check: str
-    steady: float
-    rising: str
-    falling: str
-    points: bool = False
-
-    @property
-    def share(self) -> str:
-        """The change that still counts as steady, in words."""
-        return f"{self.steady:g} percentage points" if self.points else f"{self.steady:g}%"
-
-
-FOLLOWED = (
-    Followed(
-        "insulation_at_40",
-        "insulation_at_40",
-        30,
-        "Drier or cleaner than before, or another test voltage. Note what was done.",
-        "Moisture, dirt or age may be getting into the winding. Look before it reaches its least.",
-    ),
-    Followed(
-        "amps_average",
-        "current_unbalance",
-        10,
-        "More load: solids, a tight bearing, a changed valve or main. Or lower volts.",
-        "Less water moved: wear, a clog, a closed valve. Compare with the flow.",
-    ),
-    Followed(
-        "current_unbalance",
-        "current_unbalance",
-        2,
-        "A joint, a splice, a contact or a winding may be going, or the supply has changed.",
-        "The legs are more even. Note what was done.",
-        points=True,
-    ),
-    Followed(
-        "overall_efficiency",
-        "overall_efficiency",
-        3,
-        "Better than before: a repair, or a reading to doubt. Note what was done.",
-        "Wear, a clog or a leak back: more of what is paid for is lost.",
-        points=True,
-    ),
-    Followed(
-        "energy_per_volume",
-        "energy_per_volume",
-        10,
-        "Each volume costs more power: wear, a clog, more head, or a leak back.",
-        "Each volume costs less power: a repair, less head, or a reading to doubt.",
-    ),
+    "The later half of the readings is set against the earlier half, by their averages. "
+    "A middle one counts in neither. A change of more than {share} is rising or falling. "
+    "A last reading twice that far from steady ones before it is sudden. "
+    "This is our own rule (common practice, no source)."
 )
 
 
@@ -94,8 +36,8 @@ class Point(NamedTuple):
 class Trend(NamedTuple):
     """Which way one figure goes. `change` is in percent, or in percentage points.
 
-    `direction` is "rising", "falling", "steady" or "too few readings". `undated` counts readings
-    that could not be placed in time.
+    `direction` is "rising", "falling", "steady" or "too few readings". `sudden` says it where the
+    last reading is far from steady ones before. `undated` counts readings without a clear date.
     """
 
     name: str
@@ -107,6 +49,7 @@ class Trend(NamedTuple):
     rule: str
     says: str
     may_mean: str
+    sudden: str = ""
     undated: int = 0
 
 
@@ -169,6 +112,7 @@ def _trend(followed: Followed, examined: Sequence[Examined], units: str) -> Tren
         RULE.format(share=followed.share),
         _says(followed, points, course, units),
         {RISING: followed.rising, FALLING: followed.falling}.get(direction, ""),
+        _sudden(followed, [point.value for point in points]),
         undated,
     )
 
@@ -177,6 +121,26 @@ def _value(followed: Followed, examined: Examined) -> float | None:
     """The figure as a check has worked it."""
     found = examined.finding(followed.check)
     return found.known.get(followed.name) if found else None
+
+
+def _sudden(followed: Followed, values: list[float]) -> str:
+    """That the last reading is far off, where those before it were steady; or nothing."""
+    *before, last = values or [0.0]
+    if _course(followed, before)[0] != STEADY or not fmean(before):
+        return ""
+    change = last - fmean(before)
+    change *= 1 if followed.points else 100 / fmean(before)
+    if abs(change) <= SUDDEN * followed.steady * (1 + FLOAT_NOISE):
+        return ""
+    went = "rose" if change > 0 else "fell"
+    return (
+        f"The last reading {went} by {_sized(followed, change)} from the average of those before, "
+        "which were steady. Find out what happened since."
+    )
+
+
+def _sized(followed: Followed, change: float) -> str:
+    return f"{abs(change):.3g}{' percentage points' if followed.points else '%'}"
 
 
 def _course(followed: Followed, values: list[float]) -> tuple[str, float | None]:
@@ -206,7 +170,6 @@ def _says(
     elif change is None:
         went = f"{direction} from nothing"
     else:
-        points_or_percent = " percentage points" if followed.points else "%"
-        went = f"{direction}, by {abs(change):.3g}{points_or_percent}"
+        went = f"{direction}, by {_sized(followed, change)}"
     says = f"The {quantity.label} is {went}: {first} in {points[0].day.year}, {last} in {points[-1].day.year}."
     return f"{says} Two readings show a change, not yet a trend." if len(points) == 2 else says

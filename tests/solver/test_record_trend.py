@@ -138,3 +138,21 @@ def test_a_reading_that_was_nothing_is_no_division_by_zero():
     found = insulation([0, 5])
     assert ("rising", None) == (found.direction, found.change)
     assert "rising from nothing: 0 megohm in 2020, 5 megohm in 2021" in found.says
+
+
+@pytest.mark.parametrize(
+    ("values", "said"),
+    [
+        ([500, 490, 510, 500, 90], "The last reading fell by 82% from the average of those before"),
+        ([500, 490, 510, 500, 200], ""),  # 60 % is not more than twice 30 %
+        ([500, 490, 510, 500, 199], "fell by 60.2%"),
+        ([500, 400, 300, 200, 20], ""),  # it was falling all along
+        ([500, 90], ""),  # one reading before is no steady course
+        ([500], ""),
+        ([], ""),
+    ],
+)
+def test_a_last_reading_far_off_steady_ones_is_sudden(values, said):
+    found = insulation(values)
+    assert said in found.sudden
+    assert bool(said) == bool(found.sudden)
