@@ -138,9 +138,9 @@ ABSORPTION = Limits(
     "common practice (Megger, A Stitch in Time, from memory)",
 )
 TIME_ON_GROUND = Limits(
-    "time_grounded",
-    "test_time",
-    "ground_time",
+    "times_grounded",
+    1,
+    4,
     "on ground for at least four times as long as the test",
     "IEEE 43 (from memory)",
 )

@@ -116,11 +116,8 @@ def grounded(*times: float) -> Scene:
         test = float(draw.pick(times))
         share = draw.between(*draw.pick(((0.5, 0.9), (1.2, 3.7), (4.3, 7))))
         step = 0.5 if test < 5 else 1
-        return {
-            "test_time": test,
-            "ground_time": 4 * test,
-            "time_grounded": max(step, round(test * share / step) * step),
-        }
+        since = max(step, round(test * share / step) * step)
+        return {"test_time": test, "time_grounded": since, "times_grounded": since / test}
 
     return scene
 
@@ -142,7 +139,7 @@ GROUND = (
             ("test_time", "time_grounded"),
             "A qualified person tested the winding of {place} for {test_time}. It has been on "
             "ground for {time_grounded}. May the ground come off?",
-            find=("ground_time",),
+            find=("times_grounded",),
         ),
         Level(
             ("time_grounded",),

@@ -138,6 +138,18 @@ READINGS = (
         GROUND_TIMES.source,
         "The charge soaks back out slowly, and it can kill.",
     ),
+    Formula(
+        "times_grounded",
+        Known("time_grounded") / Known("test_time"),
+        GROUND_TIMES.source,
+        "The charge soaks back out slowly, and it can kill: wait four times the test.",
+    ),
+    Formula(
+        "ohms_share",
+        Percent(Known("ohms_average") / Known("ohms_healthy")),
+        "common practice, no source: ohms compared with those of a healthy day, at one temperature",
+        "Shorted turns take ohms away; a poor joint or an open phase adds them.",
+    ),
 )
 
 WITHIN_ONE_TEST = (

@@ -1,6 +1,6 @@
 """How high an overload may be set: by nameplate amps, service factor and temperature rise."""
 
-from ..expression import Fraction, Known, Lookup
+from ..expression import Fraction, Known, Lookup, Percent
 from ..formula import Formula, Slip
 from ..tables import table_rows
 
@@ -80,6 +80,12 @@ OVERLOADS = (
                 "This multiplies by the service factor. It only says which percent holds.",
             ),
         ),
+    ),
+    Formula(
+        "setting_share",
+        Percent(Known("overload_setting") / nameplate_amps),
+        OVERLOAD,
+        "The code counts a setting as a share of the motor's own full-load amps.",
     ),
     Formula(
         "raised_percent",

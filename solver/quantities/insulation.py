@@ -39,6 +39,7 @@ INSULATION = (
     same("test_time", "test time", r"t_\mathrm{t}", "min", (0.5, 10)),
     same("ground_time", "least time on ground", r"t_\mathrm{g}", "min", (2, 40)),
     same("time_grounded", "time on ground", "t", "min", (0.5, 90)),
+    same("times_grounded", "time on ground over test time", "n_t", "", (0.3, 10)),
     # Readings within one test
     same("insulation_30s", "insulation at 30 s", "R_{30}", *MEGOHMS),
     same("insulation_1min", "insulation at 1 min", "R_1", *MEGOHMS),
@@ -53,5 +54,6 @@ INSULATION = (
     same("ohms_average", "average ohms", r"\bar R", *OHMS),
     same("ohms_deviation", "largest deviation in ohms", r"\Delta R", "ohm", (0.0001, 10)),
     same("ohms_healthy", "ohms when healthy", r"R_\mathrm{h}", *OHMS),
+    percent("ohms_share", "average ohms over the healthy", "k_h", (5, 400), most=100_000.0),
     percent("resistance_unbalance", "resistance unbalance", "u_R", (0.05, 60)),
 )

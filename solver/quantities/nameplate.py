@@ -36,6 +36,7 @@ NAMEPLATE = (
     percent("raised_percent", "raised overload percent", r"k_\mathrm{o}'", (120, 145), most=1000.0),
     same("raised_limit", "raised overload limit", r"I_\mathrm{o}'", "A", (1, 850)),
     same("overload_setting", "overload setting", r"I_\mathrm{set}", "A", (1, 900)),
+    percent("setting_share", "overload setting over nameplate amps", r"k_\mathrm{set}", (80, 180), most=1000.0),
     same("rated_rise", "nameplate temperature rise", r"\Delta T_\mathrm{n}", "°C rise", (30, 130)),
     Quantity("service_power", "service-factor power", r"P_\mathrm{sf}", "hp", "kW", (0.5, 500), (0.37, 400)),
     # Starting
