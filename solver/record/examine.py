@@ -82,8 +82,10 @@ def examine(record: Record) -> Examined:
             continue
         found = checked(check, record, known)
         findings.append(found)
-        known = {**found.known, **known}
-        links |= {link.target: link for link in found.links}
+        # What was read outright is judged against what is worked, and not contradicted besides.
+        if check.find not in record.values:
+            known = {**found.known, **known}
+            links |= {link.target: link for link in found.links}
     doubts = contradictions(record.values, known, links, record.units)
     return Examined(
         record,

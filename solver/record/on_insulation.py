@@ -1,5 +1,7 @@
 """Insulation to ground and winding resistance, judged by IEEE 43, NETA MTS and EASA AR100."""
 
+from ..families.judged_readings import TOO_GOOD
+from ..families.scenes_insulation import LOW
 from ..limits import (
     ABSORPTION,
     FORM_INSULATION,
@@ -29,9 +31,7 @@ __all__ = ["INSULATION"]
 
 TESTED = ("insulation", "electrical")
 OLDER = "before 1970"
-LOW_VOLTS = 1000  # rated volts under which a winding counts as low voltage
 FIELD_VOLTS = 1000  # volts DC that NETA MTS tests the 600 V class with
-TOO_GOOD = 5000  # megohm above which a ratio of readings says little
 FAR_OUT = 20  # percent: a winding this far off is open, shorted or badly joined
 TEST_SOURCE = "IEEE 43-2000; for the 600 V class also NETA MTS Table 100.1 (from memory)"
 DRY = (
@@ -49,7 +49,7 @@ def volts_of_test(seen: Seen) -> Verdict:
     rated, used = seen.known["rated_volts"], seen.known["test_volts"]
     first, *others = table_rows("insulation_tests")
     row = next((row for row in reversed(others) if rated >= row["rated"]), first)
-    least, most = row["least"], FIELD_VOLTS if rated < LOW_VOLTS else row["most"]
+    least, most = row["least"], FIELD_VOLTS if rated < LOW else row["most"]
     rule = f"{least:,.0f} V to {most:,.0f} V DC for a winding of {seen.shown('rated_volts')}"
     found = f"The test was made with {seen.shown('test_volts')}"
     if above(used, most):
@@ -68,7 +68,7 @@ def least(seen: Seen) -> Limits:
         return OLDER_INSULATION
     if rated is None:
         return FORM_INSULATION if kind == "form-wound" else RANDOM_INSULATION
-    high = rated >= LOW_VOLTS and kind != "random-wound"
+    high = rated >= LOW and kind != "random-wound"
     return FORM_INSULATION if high else RANDOM_INSULATION
 
 

@@ -255,6 +255,16 @@ def test_kilowatts_volts_amps_and_power_factor_that_disagree_are_a_contradiction
     assert any("Two ways to the" in text and "disagree" in text for text in found.contradictions)
 
 
+def test_a_meter_and_a_drawdown_a_tenth_apart_contradict_nothing():
+    flow = examined(KNOWN).finding("drawdown").value
+    near, far = (examined(KNOWN | {"flow": str(flow * share)}) for share in (1.08, 1.2))
+    assert () == near.contradictions == far.contradictions
+    assert ("within limit", "look into it") == tuple(
+        found.finding("drawdown").state for found in (near, far)
+    )
+    assert flow * 1.08 == pytest.approx(near.finding("flow").value)  # the meter goes on
+
+
 def test_a_nameplate_that_turns_faster_than_its_field_is_a_contradiction():
     found = examined(KNOWN | {"rated_speed": "1850"})
     assert any("nameplate slip in rpm comes to -50 rpm" in text for text in found.contradictions)

@@ -5,8 +5,8 @@ from collections.abc import Iterable, Iterator
 from textwrap import indent
 
 from solver.record import NOT_MEASURED, STATES, Examined, Finding, field_named
-from solver.render import given_rows, steps_text
-from solver.show import figures, with_unit
+from solver.render import steps_text
+from solver.show import exact, figures, with_unit
 
 from ..cautions import caution_lines
 from .reading import Message
@@ -56,7 +56,11 @@ def _read(examined: Examined) -> Iterator[tuple[str, str]]:
     yield from (
         (name.replace("_", " "), t) for name, t in record.texts.items() if name not in words
     )
-    yield from given_rows(record.values, record.units)
+    for name, value in record.values.items():
+        field = field_named(name)
+        unit = field.unit(record.units)
+        over = "over " if name in record.over else ""
+        yield field.label, over + with_unit(exact(value, unit), unit)
     yield from ((field_named(name).label, f"{t} (not read)") for name, t in record.unread.items())
 
 
