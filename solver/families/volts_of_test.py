@@ -29,8 +29,8 @@ def judge_by_rating(values: Mapping[str, float], units: str, draw: Draw) -> Judg
     volts = values["rated_volts"]
     row = next(r for r in reversed(table_rows("insulation_tests")) if volts >= r["rated"])
     fits = [v for v in STANDARD_VOLTS if row["least"] <= v <= row["most"]]
-    low = [v for v in STANDARD_VOLTS if v < row["least"]][-2:]
     high = [v for v in STANDARD_VOLTS if v > row["most"]][:2]
+    low = [v for v in STANDARD_VOLTS if v < row["least"]][len(high) - 3 :]
     right = draw.pick(fits)
     shown = with_unit(exact(volts), "V")
 
@@ -44,7 +44,7 @@ def judge_by_rating(values: Mapping[str, float], units: str, draw: Draw) -> Judg
         "IEEE 43: test volts by the rated volts of the winding",
         f"{shown}: {' to '.join(sorted(span, key=len))} DC",
         Option(f"volts_{right}", dc(right), f"That is in its row of the table. {CAUTION}"),
-        tuple(wrong(tested) for tested in (*low[-1:], *high)),
+        tuple(wrong(tested) for tested in (*low, *high)),
     )
 
 
