@@ -123,8 +123,8 @@ FLOWS = (
             "What leaks back through the check valves?",
         ),
         Level(
-            ("well_diameter", "rise_read", "rise_time", "closed_rise_read", "closed_rise_time"),
-            f"{ROUND} With its pumps off its level takes {{rise_time}} to rise {{rise_read}}. "
+            ("volume_per_depth", "rise_read", "rise_time", "closed_rise_read", "closed_rise_time"),
+            f"{PER_DEPTH} With its pumps off its level takes {{rise_time}} to rise {{rise_read}}. "
             "With their discharge valves closed as well it takes {closed_rise_time} to rise "
             "{closed_rise_read}. What leaks back through the check valves?",
         ),
