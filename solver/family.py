@@ -34,7 +34,8 @@ class Judgement:
     """What a judgement comes to: the rule, the rule with its numbers, and the options.
 
     `numbers` may be empty where nothing is computed. The order of `wrong` does not matter: a
-    draw shuffles all options by its code.
+    draw shuffles all options by its code. A judge gives None for a draw too close to call, which
+    is then drawn again.
     """
 
     rule: str
@@ -43,7 +44,7 @@ class Judgement:
     wrong: tuple[Option, ...]
 
 
-Judge = Callable[[Mapping[str, float], str, Draw], Judgement]
+Judge = Callable[[Mapping[str, float], str, Draw], Judgement | None]
 
 
 @dataclass(frozen=True, slots=True)
