@@ -169,10 +169,9 @@ def worked_steps(plan: Plan, known: Mapping[str, float]) -> tuple[Step, ...]:
 
 @lru_cache(maxsize=1024)
 def _step_frames(plan: Plan) -> tuple[tuple[Link, str, str], ...]:
-    frames = []
-    for link in plan.links:
-        frames.append((link, quantity_named(link.target).unit(plan.units), _why(link)))
-    return tuple(frames)
+    return tuple(
+        (link, quantity_named(link.target).unit(plan.units), _why(link)) for link in plan.links
+    )
 
 
 def _why(link: Link) -> str:

@@ -36,7 +36,8 @@ class Judgement:
 
     `numbers` may be empty where nothing is computed. The order of `wrong` does not matter: a
     draw shuffles all options by its code. `asks` is what the level's question has at {asks},
-    where each draw asks another thing; it may use {place}, {station} and {person}.
+    where each draw asks another thing; it may use {place}, {station} and {person}. A judge gives
+    None for a draw too close to call, which is then drawn again.
     """
 
     rule: str
@@ -46,7 +47,7 @@ class Judgement:
     asks: str = ""
 
 
-Judge = Callable[[Mapping[str, float], str, Draw], Judgement]
+Judge = Callable[[Mapping[str, float], str, Draw], Judgement | None]
 
 
 @dataclass(frozen=True, slots=True)

@@ -47,7 +47,8 @@ class Slip:
     says: str
 
 
-@dataclass(frozen=True)
+# A formula, and a plan, is itself and equal to no other: looking one up need not hash its tree.
+@dataclass(frozen=True, eq=False)
 class Formula:
     """`result` equals `expr`; with its source and one sentence on why it is so.
 

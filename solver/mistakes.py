@@ -41,7 +41,7 @@ class Change(NamedTuple):
     id: str
     at: int
     compute: Compute
-    says: str = ""
+    says: str
 
 
 class Variant(NamedTuple):
@@ -56,35 +56,20 @@ class Variant(NamedTuple):
 COUNTS = ("time", "run schedule", "ratio")
 
 
-def label(expr: Expr) -> str:
-    """What a sentence calls a factor."""
+def _called(expr: Expr) -> tuple[str, str]:
+    """What an id and what a sentence calls a factor."""
     match expr:
         case Known(name):
-            return quantity_named(name).label
+            return name, quantity_named(name).label
         case Constant():
-            return expr.label
+            return expr.name, expr.label
         case Fraction(of) | Percent(of) | Power(of):
-            return label(of)
+            return _called(of)
         case Largest():
-            return "highest reading"
+            return "highest", "highest reading"
         case Smallest():
-            return "lowest reading"
-    return "part of the formula"
-
-
-def _key(expr: Expr) -> str:
-    match expr:
-        case Known(name):
-            return name
-        case Constant():
-            return expr.name
-        case Fraction(of) | Percent(of) | Power(of):
-            return _key(of)
-        case Largest():
-            return "highest"
-        case Smallest():
-            return "lowest"
-    return "term"
+            return "lowest", "lowest reading"
+    return "term", "part of the formula"
 
 
 def _can_move(factor: Expr) -> bool:
@@ -105,12 +90,9 @@ def variants(expr: Expr, units: str) -> Iterator[Variant]:
         case Sum():
             yield from _of_sum(expr, units)
         case Fraction(of):
-            yield Variant(
-                "percent_as_whole",
-                _key(of),
-                of,
-                f"{label(of).capitalize()} went in as a whole number. Use the decimal: 82 % is 0.82.",
-            )
+            key, name = _called(of)
+            says = f"{name.capitalize()} went in as a whole number. Use the decimal: 82 % is 0.82."
+            yield Variant("percent_as_whole", key, of, says)
         case Percent(of):
             yield Variant(
                 "left_as_decimal",
@@ -125,7 +107,8 @@ def variants(expr: Expr, units: str) -> Iterator[Variant]:
             )
         case Power(base, exponent):
             sign = "root" if exponent == 0.5 else "exponent"
-            key, of = (_key(base), f" of the {label(base)}") if _key(base) != "term" else ("", "")
+            key, name = _called(base)
+            key, of = ("", "") if key == "term" else (key, f" of the {name}")
             yield Variant("power_left_out", key, base, f"Left out: the {sign}{of}.")
             yield from (v._replace(expr=replace(expr, base=v.expr)) for v in variants(base, units))
         case Exponential(base, exponent):
@@ -143,12 +126,9 @@ def _of_product(expr: Product, units: str) -> Iterator[Variant]:
     over, under = expr.over, expr.under
     match over, under:
         case (Known(),), (Known(),):
-            yield Variant(
-                "upside_down",
-                _key(over[0]),
-                Product(under, over),
-                f"The ratio is upside down. {label(over[0]).capitalize()} stands above the line.",
-            )
+            key, name = _called(over[0])
+            says = f"The ratio is upside down. {name.capitalize()} stands above the line."
+            yield Variant("upside_down", key, Product(under, over), says)
     for side in ("over", "under"):
         for i, factor in enumerate(getattr(expr, side)):
             yield from _inside(expr, side, i, units)
@@ -160,7 +140,7 @@ def _misplaced(expr: Product, side: str, i: int) -> Iterator[Variant]:
     """One factor left out, or put on the other side of the line."""
     factors = getattr(expr, side)
     factor, rest = factors[i], factors[:i] + factors[i + 1 :]
-    key, name = _key(factor), label(factor)
+    key, name = _called(factor)
     if side == "under":
         yield Variant("left_out", key, Product(expr.over, rest), f"Left out: the {name}.")
         wrong = Product((*expr.over, factor), rest)
@@ -180,17 +160,15 @@ def _inside(expr: Product, side: str, i: int, units: str) -> Iterator[Variant]:
 
 def _of_sum(expr: Sum, units: str) -> Iterator[Variant]:
     for i, term in enumerate(expr.minus):
-        rest = expr.minus[:i] + expr.minus[i + 1 :]
-        yield Variant(
-            "added", _key(term), Sum((*expr.plus, term), rest),
-            f"The {label(term)} is added. The formula takes it away.",
-        )  # fmt: skip
+        key, name = _called(term)
+        wrong = Sum((*expr.plus, term), expr.minus[:i] + expr.minus[i + 1 :])
+        says = f"The {name} is added. The formula takes it away."
+        yield Variant("added", key, wrong, says)
     for i, term in enumerate(expr.plus):
+        key, name = _called(term)
         rest = expr.plus[:i] + expr.plus[i + 1 :]
         if rest and len(rest) + len(expr.minus) > 1:
-            yield Variant(
-                "left_out", _key(term), Sum(rest, expr.minus), f"Left out: the {label(term)}."
-            )
+            yield Variant("left_out", key, Sum(rest, expr.minus), f"Left out: the {name}.")
 
 
 @lru_cache(maxsize=1024)

@@ -31,7 +31,7 @@ class Link(NamedTuple):
         return self.target == self.formula.result
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Plan:
     """An ordered chain of links for one set of givens, in one system of units."""
 

@@ -17,11 +17,11 @@ from .expression import names
 from .formula import Formula
 from .formulas import FORMULAS
 from .plan import Link, find_plan, reachable
-from .reading import read
+from .reading import Reading, read
 from .show import figures, with_unit
 from .vocabulary import QUANTITIES, Quantity, quantity_named
 
-__all__ = ["Work", "contradictions", "unusual", "work"]
+__all__ = ["Work", "contradictions", "read_quantity", "unusual", "work"]
 
 AGREE = 0.03  # readings a few percent apart are only rounded; more is a contradiction
 HAIR = 1e-6
@@ -98,10 +98,14 @@ def _value(quantity: Quantity, value: str | float, units: str) -> float:
     if not isinstance(value, str):
         return float(value)
     try:
-        reading = read(value, quantity.unit(units), bare_fraction=quantity.is_efficiency)
+        return read_quantity(value, quantity, units).value
     except Unreadable as refusal:
         raise Unreadable(f"{quantity.label}: {refusal}") from None
-    return reading.value
+
+
+def read_quantity(text: str, quantity: Quantity, units: str) -> Reading:
+    """The value of one quantity as a reader typed it, in the system's own unit, or Unreadable."""
+    return read(text, quantity.unit(units), bare_fraction=quantity.is_efficiency)
 
 
 class _Followed(NamedTuple):

@@ -24,7 +24,7 @@ TOP_LEVEL = {
     "workbook",
 }
 # In pieces, or this file would be the first to break the rule.
-REGISTRIES = ["pypi" + ".org", "pythonhosted" + ".org", "npmjs" + ".org", "deb.debian" + ".org"]
+REGISTRIES = ["pypi" + ".org", "pythonhosted" + ".org", "npmjs" + ".org", "deb" + ".debian" + ".org"]
 MACHINES = ["/work" + "/main", "/work" + "/shared", "/tmp" + "/w2w", "/ro" + "ot/", "/ho" + "me/"]
 PIN = re.compile(r'[\w.-]+==[\w.!+]+( ; sys_platform == "\w+")?')
 SYSTEMS = [

@@ -29,7 +29,10 @@ __all__ = [
 SYSTEMS = [("US units", "us"), ("Metric units", "si")]
 
 PAUSE = 0.35  # seconds; the second click of a double click comes sooner, a second thought later
-START = "If the part above does not answer, choose Run, then Run All Cells, to start this page."
+START = (
+    "If nothing answers here, choose Start this page again at the top, "
+    "or Run and then Run All Cells."
+)
 AUTO = {"width": "auto"}
 LABELLED = {"description_width": "initial"}
 STATES = {

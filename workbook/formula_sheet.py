@@ -32,14 +32,18 @@ class FormulaSheet(Panel):
 
 
 def _item(formula: Formula, units: str) -> str:
-    """One formula; a screen reader hears the symbols as the words."""
+    """One formula; a screen reader hears the symbols as the words.
+
+    The last lines may hold dollar signs, which are no mathematics there. Symbols that are wider
+    than the page scroll, so the keyboard must reach them.
+    """
     heard = escape(formula_text(formula, units))
     return (
         f'<li><div class="w2w-both">{formula_html(formula, units)}'
-        f'<div class="w2w-symbols" role="img" aria-label="{heard}">'
+        f'<div class="w2w-symbols" role="img" tabindex="0" aria-label="{heard}">'
         f"${escape(formula_latex(formula, units))}$</div></div>"
         f'<div class="w2w-why">{escape(formula.why)}</div>'
-        f'<div class="w2w-source">{escape(_units_said(formula, units))}<br>'
+        f'<div class="w2w-source mathjax_ignore">{escape(_units_said(formula, units))}<br>'
         f"Source: {escape(formula.source)}</div></li>"
     )
 

@@ -9,9 +9,8 @@ from typing import NamedTuple
 from solver import Unreadable
 from solver.formula import Formula
 from solver.formulas import FORMULAS
-from solver.reading import read
 from solver.vocabulary import QUANTITIES, Quantity, quantity_named
-from solver.work import Work, work
+from solver.work import Work, read_quantity, work
 
 __all__ = ["Result", "label_with_unit", "nearest", "ways_to", "work_readings"]
 
@@ -56,7 +55,7 @@ def work_readings(texts: Mapping[str, str], find: str, units: str) -> Result:
         if not text.strip():
             continue
         try:
-            got = read(text, quantity.unit(units), bare_fraction=quantity.is_efficiency)
+            got = read_quantity(text, quantity, units)
         except Unreadable as refusal:
             refused.append(f"{quantity.label.capitalize()}: {refusal}")
             continue

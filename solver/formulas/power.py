@@ -22,7 +22,7 @@ pump, motor, drive, overall = (
     Fraction(Known(f"{part}_efficiency")) for part in ("pump", "motor", "drive", "overall")
 )
 
-LOSSES = "common practice, no source: motor power >= brake power >= water power"
+LOSSES = "common practice, no source: motor power ≥ brake power ≥ water power"
 # With the pump's own efficiency known, the work goes from shaft to wire one machine at a time.
 ONE_BY_ONE = ("pump_efficiency",)
 WIRE = "The motor wastes part of what the wire gives it, so the wire must carry more."

@@ -1,7 +1,7 @@
 """Rows of published worked examples, and how near the solver must come to each.
 
 Facts only: inputs, a printed result and where it is printed. Status as in every check here: R
-read in the source, R2 read in a transcription of it, M from memory, C common practice of the
+read in the source, R2 read in a copy of it, M from memory, C common practice of the
 trade with no source.
 """
 

@@ -1,6 +1,6 @@
 """Conversions against published tables, each within half of the last digit it prints.
 
-Status as in every check here: R read in the source, R2 read in a transcription of it, M from
+Status as in every check here: R read in the source, R2 read in a copy of it, M from
 memory, C common practice of the trade with no source.
 """
 

@@ -47,7 +47,7 @@ flow, head, power, pump = map(Known, ("flow", "head", "water_power", "pump_effic
 NO_WAY_BACK = (Abs, Exponential, Largest, Smallest, Lookup)
 
 
-def samples(quantities, units: str, count: int = 20):
+def samples(quantities, units: str, count: int = 8):
     """Values across each quantity's plausible range, the same at every run."""
     chance = Random(f"{units} {' '.join(quantities)}")
     for _ in range(count):

@@ -7,7 +7,7 @@
 A new family is covered by being listed in solver/families; nothing is added here.
 """
 
-from functools import cache
+from functools import lru_cache
 from itertools import product
 from string import Formatter
 
@@ -35,14 +35,14 @@ from .drawn import (
 
 # The order that losses allow (common practice, no source): each is at least the one before.
 UP_THE_CHAIN = ("water_power", "brake_power", "motor_output", "motor_power")
-every_problem = pytest.mark.parametrize("problem", PROBLEMS, ids=named)
-every_numeric_problem = pytest.mark.parametrize("problem", NUMERIC, ids=named)
-every_judgement = pytest.mark.parametrize("problem", JUDGEMENTS, ids=named)
+every_problem = pytest.mark.parametrize("problem", PROBLEMS, ids=named, scope="module")
+every_numeric_problem = pytest.mark.parametrize("problem", NUMERIC, ids=named, scope="module")
+every_judgement = pytest.mark.parametrize("problem", JUDGEMENTS, ids=named, scope="module")
 
 
-@cache
+@lru_cache(maxsize=4)
 def cases(problem) -> tuple[Case, ...]:
-    """The problem's cases, drawn once for all the tests here that look at them."""
+    """The problem's cases; the module's scope above has its tests follow one another."""
     family, level, units = problem
     return tuple(draw(family, seed, units, level) for seed in seeds(SEEDS))
 

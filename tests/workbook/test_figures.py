@@ -38,7 +38,8 @@ def shown(name, units="us", **values):
 
 def cells(figure):
     """What stands in the cells of a figure's table, row by row."""
-    rows = re.findall(r"<tr>(.*?)</tr>", figure.table.value)
+    html = figure.table.value.replace("\N{NO-BREAK SPACE}", " ")
+    rows = re.findall(r"<tr>(.*?)</tr>", html)
     return [[unescape(cell) for cell in re.findall(r"<t[hd][^>]*>(.*?)</t[hd]>", r)] for r in rows]
 
 

@@ -39,7 +39,7 @@ def worked(chapter, find, units="us", **typed):
 
 
 def test_a_pump_efficiency_comes_out_as_published():
-    # Cengel & Cimbala, Fluid Mechanics, Ex 5-12 (transcription): 15 kW in, motor 90 %, 50 L/s,
+    # Cengel & Cimbala, Fluid Mechanics, Ex 5-12 (read in a copy): 15 kW in, motor 90 %, 50 L/s,
     # 100 to 300 kPa: 74.1 %.
     readings = {"input_power": "15 kW", "motor_efficiency": "90%", "flow": "50 L/s"}
     result = work_readings({**readings, "pressure": "200 kPa"}, "pump_efficiency", "si")

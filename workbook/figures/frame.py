@@ -17,6 +17,7 @@ SYSTEMS = [("US units", "us"), ("Metric units", "si")]
 NO_PICTURE = (
     "The picture needs matplotlib, which is not installed here. The table has every number."
 )
+UNBROKEN = 9  # characters, as in "3,034 kWh"
 # What only figures have; look.css has the rest.
 LOOK = """<style>
 .w2w-panel .w2w-sliders { display: grid; gap: 0.3em 2em; overflow: visible;
@@ -42,8 +43,8 @@ LOOK = """<style>
 .w2w-numbers caption { text-align: left; padding: 0.3em 0; color: var(--w2w-soft); }
 .w2w-numbers th, .w2w-numbers td { padding: 0.3em 0 0.3em 0.7em; border: 0; text-align: right;
   border-bottom: 1px solid var(--w2w-line); font-weight: normal; background: none; }
-.w2w-numbers td { white-space: nowrap; font-weight: 600; font-variant-numeric: tabular-nums; }
-@container (max-width: 420px) { .w2w-panel .w2w-numbers td { white-space: normal; } }
+.w2w-numbers td { font-weight: 600; font-variant-numeric: tabular-nums; }
+@container (max-width: 420px) { .w2w-panel .w2w-numbers table { font-size: 0.92em; } }
 .w2w-numbers :is(th, td):first-child { text-align: left; padding-left: 0; }
 </style>"""
 
@@ -66,13 +67,19 @@ def table_html(view: View, caption: str) -> str:
     """The numbers of a view as a table, with heads for screen readers."""
     head = "".join(f'<th scope="col">{escape(c)}</th>' if c else "<td></td>" for c in view.columns)
     rows = "".join(
-        f'<tr><th scope="row">{escape(first)}</th>{"".join(f"<td>{escape(c)}</td>" for c in rest)}</tr>'
+        f'<tr><th scope="row">{escape(first)}</th>{"".join(map(_cell, rest))}</tr>'
         for first, *rest in view.rows
     )
     return (
         f"<table><caption>{escape(caption)}</caption>"
         f"<thead><tr>{head}</tr></thead><tbody>{rows}</tbody></table>"
     )
+
+
+def _cell(text: str) -> str:
+    """A number with its unit; only a long one may break between the two on a phone."""
+    kept = text if len(text) > UNBROKEN else text.replace(" ", "\N{NO-BREAK SPACE}")
+    return f"<td>{escape(kept)}</td>"
 
 
 class Explorer(Panel):

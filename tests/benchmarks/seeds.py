@@ -1,0 +1,52 @@
+"""Rates by chapter over many seeds: `python -m tests.benchmarks.seeds 10000`.
+
+Each family, level and system is drawn at that many seeds, with its solution in words, and its own
+answer and one mistake of each case are graded.
+"""
+
+import sys
+import time
+from collections import defaultdict
+
+from solver import draw, grade
+from solver.render import steps_text
+from tests.solver.drawn import PROBLEMS, seeds, typed
+
+
+def timed(problem, many: list[int]) -> tuple[float, float, int]:
+    """Seconds to draw, seconds to grade, and answers graded, for one problem."""
+    family, level, units = problem
+    start = time.perf_counter()
+    cases = [draw(family, seed, units, level) for seed in many]
+    for case in cases:
+        steps_text(case.steps, case.known, case.given, case.units)
+    drawn = time.perf_counter()
+    answers = [
+        (case, typed(value, "" if case.choices else case.unit, 4))
+        for case in cases
+        for value in (case.answer, *(mistake.value for mistake in case.mistakes[:1]))
+    ]
+    typed_out = time.perf_counter()
+    for case, text in answers:
+        grade(case, text)
+    return drawn - start, time.perf_counter() - typed_out, len(answers)
+
+
+def main(count: int) -> None:
+    """Time every problem and print one line a chapter."""
+    many, totals = seeds(count), defaultdict(lambda: [0, 0.0, 0, 0.0])
+    for problem in PROBLEMS:
+        drawing, grading, answers = timed(problem, many)
+        for name in (problem[0].chapter, "all"):
+            row = totals[name]
+            for at, more in enumerate((len(many), drawing, answers, grading)):
+                row[at] += more
+    for name, (cases, drawing, answers, grading) in totals.items():
+        print(
+            f"{name:12} {cases:10,} cases, {cases / drawing:8,.0f} a second;"
+            f" {answers:10,} answers, {answers / grading:8,.0f} a second"
+        )
+
+
+if __name__ == "__main__":
+    main(int(sys.argv[1]) if len(sys.argv) > 1 else 300)

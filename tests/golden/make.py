@@ -1,0 +1,79 @@
+"""The golden file: over 200 problems as they are, so that no change to one goes unnoticed.
+
+    python -m tests.golden.make
+
+Make it again after a change that is meant to change problems, and with every such change raise
+the `revision` of the family, so that codes given out before are refused, never shown as other
+problems. This command refuses to write where a problem changed and its family's revision did
+not. `--unreleased` writes all the same: only for a family whose codes nobody has been given yet.
+A new family, or a new level, needs no new revision; run this to have it in the file.
+"""
+
+import json
+import sys
+from pathlib import Path
+from zlib import crc32
+
+from solver import Case, draw
+from tests.solver.drawn import PROBLEMS
+
+__all__ = ["COUNT", "FILE", "as_kept", "kept", "main"]
+
+FILE = Path(__file__).with_name("cases.json")
+COUNT = 200
+
+
+def as_kept(case: Case) -> dict:
+    """What is kept of a case: all that makes it this problem, and no wording of its solution."""
+    return {
+        "code": case.code,
+        "question": case.question,
+        "given": dict(case.given),
+        "answer": case.answer,
+        "unit": case.unit,
+        "accepted": [case.low, case.high],
+        "mistakes": {mistake.id: mistake.value for mistake in case.mistakes},
+        "choices": list(case.choices),
+    }
+
+
+def drawn() -> list[Case]:
+    """Cases of every family, level and system, in their order; COUNT or more.
+
+    A problem's seed hangs on its name alone, so that a new family moves no other's code.
+    """
+    rounds = range(-(-COUNT // len(PROBLEMS)))
+    return [
+        draw(
+            family,
+            crc32(f"{family.name} {level} {units} {again}".encode()) % 1_000_000,
+            units,
+            level,
+        )
+        for family, level, units in PROBLEMS
+        for again in rounds
+    ]
+
+
+def kept() -> list[dict]:
+    """The problems of the file."""
+    return json.loads(FILE.read_text("utf-8")) if FILE.exists() else []
+
+
+def main(arguments: list[str]) -> int:
+    """Write the file; 1 where that would hide a change."""
+    before = {row["code"]: row for row in kept()}
+    rows = [as_kept(case) for case in drawn()]
+    changed = [row["code"] for row in rows if before.get(row["code"], row) != row]
+    if changed and "--unreleased" not in arguments:
+        print(f"{len(changed)} problems changed, and their codes did not: {', '.join(changed)}")
+        print("Raise the revision of their families, or see the first lines of this file.")
+        return 1
+    lines = ",\n".join(json.dumps(row, ensure_ascii=False, indent=1) for row in rows)
+    FILE.write_text(f"[\n{lines}\n]\n", "utf-8")
+    print(f"{len(rows)} problems written, {len(changed)} of them changed.")
+    return 0
+
+
+if __name__ == "__main__":
+    sys.exit(main(sys.argv[1:]))

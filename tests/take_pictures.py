@@ -1,0 +1,67 @@
+"""The pictures of the README, taken from the real screens.
+
+Its name keeps it out of the test run. To take them again after a change of the screens:
+
+    python3 -m workbook test tests/take_pictures.py
+"""
+
+from pathlib import Path
+
+import pytest
+
+from solver import draw
+
+PICTURES = Path(__file__).parent.parent / "workbook" / "pictures"
+FIRST = "01-three-horsepowers.ipynb"
+CASE = draw("motor_power", 5, "us", 2)
+SLIP = next(m for m in CASE.mistakes if m.id == "brake_power.multiplied_by.pump_efficiency")
+
+pytestmark = pytest.mark.browser
+
+
+@pytest.fixture(scope="module")
+def screen(workbook_server, chromium):
+    context = chromium.new_context(viewport={"width": 1000, "height": 2600}, device_scale_factor=1.25)
+    page = context.new_page()
+    workbook_server.open(page, FIRST)
+    page.locator(".w2w-card").wait_for()
+    yield page
+    context.close()
+
+
+def take(part, name: str) -> None:
+    path = PICTURES / f"{name}.png"
+    part.page.wait_for_timeout(400)
+    part.screenshot(path=path)
+    assert path.stat().st_size > 10_000
+
+
+def test_a_wrong_answer_and_its_mistake(screen):
+    card = screen.locator(".w2w-card")
+    card.get_by_label("Code of this problem").fill(CASE.code)
+    card.get_by_label("Code of this problem").press("Enter")
+    card.locator(".w2w-question", has_text=CASE.question).wait_for()
+    card.get_by_label("Your answer").fill(f"{SLIP.value:.3g} hp")
+    card.get_by_label("Your answer").press("Enter")
+    card.get_by_text(SLIP.says).wait_for()
+    take(card, "card")
+
+
+def test_the_worked_solution(screen):
+    card = screen.locator(".w2w-card")
+    card.get_by_role("button", name="Show the worked solution").click()
+    card.get_by_text("Step 3: motor power").wait_for()
+    take(card.locator(".w2w-steps"), "solution")
+
+
+def test_the_figure(screen):
+    take(screen.locator(".w2w-panel", has=screen.locator(".w2w-picture")), "figure")
+
+
+def test_own_numbers(screen):
+    own = screen.locator(".w2w-own")
+    own.get_by_label("Flow, in gpm").fill("450 gpm")
+    own.get_by_label("Head, in ft").fill("62 ft")
+    own.get_by_role("button", name="Work it out").click()
+    own.get_by_text("The water power is 7.045 hp.").wait_for()
+    take(own, "own-numbers")
