@@ -9,6 +9,8 @@ from solver.vocabulary import QUANTITIES, Quantity
 
 __all__ = ["asked_in", "families_of", "formulas_of", "quantities_of"]
 
+MOST_READINGS = 12  # as many boxes as a reader can look over
+
 
 def families_of(name: str) -> tuple[Family, ...]:
     """The families of a chapter, or the one family of that name.
@@ -46,6 +48,25 @@ def quantities_of(name: str) -> tuple[Quantity, ...]:
     return tuple(quantity for quantity in QUANTITIES.values() if quantity.name in names)
 
 
-def asked_in(name: str) -> tuple[str, ...]:
-    """The names of the quantities that a chapter's problems ask for."""
-    return tuple(dict.fromkeys(f.asked for f in families_of(name) if f.judge is None))
+def asked_in(name: str) -> dict[str, tuple[str, ...]]:
+    """What a chapter's problems ask for, each with the readings that its problems work it from.
+
+    Those of the first levels come first. Later levels are left out where they would be too many.
+    """
+    found: dict[str, dict[str, None]] = {}
+    numeric = [f for f in families_of(name) if f.judge is None]
+    for number in range(max((len(f.levels) for f in numeric), default=0)):
+        for family in numeric:
+            kept = found.setdefault(family.asked, {})
+            wider = kept | dict.fromkeys(_readings(family, number))
+            if len(wider) <= MOST_READINGS:
+                found[family.asked] = wider
+    return {asked: tuple(names) for asked, names in found.items()}
+
+
+def _readings(family: Family, number: int) -> tuple[str, ...]:
+    """What a level gives that its answer needs; a problem may give more, to be left aside."""
+    given = family.levels[number].given if number < len(family.levels) else ()
+    links = find_plan(given, family.asked, family.formulas, "us").links if given else ()
+    needed = {name for link in links for name in link.formula.names}
+    return tuple(name for name in given if name in needed)

@@ -1,5 +1,6 @@
 """The panel for a reader's own readings: choose what to find, type what is known, see the work."""
 
+from collections.abc import Mapping
 from html import escape
 
 from ipywidgets import HTML, Box
@@ -16,10 +17,14 @@ __all__ = ["OwnNumbers"]
 
 
 class OwnNumbers(Panel):
-    """Boxes for the readings nearest to what is to be found, and for any other one by choice."""
+    """Boxes for the readings nearest to what is to be found, and for any other one by choice.
 
-    def __init__(self, quantities: tuple[Quantity, ...], asked: tuple[str, ...]):
+    `asked` has what is mostly to be found, each with the readings that people have for it.
+    """
+
+    def __init__(self, quantities: tuple[Quantity, ...], asked: Mapping[str, tuple[str, ...]]):
         super().__init__("w2w-own")
+        self.asked = asked
         self.names = [quantity.name for quantity in quantities]
         self.entries: dict[str, Entry] = {}
         self.added: list[str] = []
@@ -52,7 +57,7 @@ class OwnNumbers(Panel):
 
         A box is added last, for those after it are made anew, and the cursor in them is lost.
         """
-        near = nearest(self.find.value, self.names)
+        near = self.asked.get(self.find.value) or nearest(self.find.value, self.names)
         return list(dict.fromkeys([*near, *self.added]))
 
     def _lay_out(self, _=None) -> None:

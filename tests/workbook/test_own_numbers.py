@@ -11,11 +11,11 @@ import pytest
 from solver import BadCode, draw
 from workbook import page
 from workbook.cautions import topics
-from workbook.chapter import formulas_of, quantities_of
+from workbook.chapter import MOST_READINGS, asked_in, formulas_of, quantities_of
 from workbook.contents import chapters
 from workbook.readings import nearest, work_readings
 
-CHAPTERS = ("horsepower", "efficiency", "cost", "balance")
+CHAPTERS = ("horsepower", "efficiency", "cost", "balance", "units", "head", "nameplate")
 
 
 def words(html):
@@ -51,6 +51,23 @@ def test_a_current_unbalance_comes_out_as_published():
     legs = {"amps_a": "25.5", "amps_b": "23", "amps_c": "26.5 A"}
     panel = worked("balance", "current_unbalance", **legs)
     assert "The current unbalance is 8%." in words(panel.said.value)
+
+
+def test_a_total_head_comes_out_of_two_gauges_as_published():
+    # Solberg, Elementary Heat Power, Ex 9.2 (read in a copy): 20 psi is 46.154 ft at 62.4 lb/ft3.
+    gauges = {"discharge_gauge": "26 psi", "suction_gauge": "6 psi"}
+    panel = worked("head", "head", **gauges)
+    assert 46.154 == pytest.approx(work_readings(gauges, "head", "us").found.answer, rel=2e-3)
+    assert "The head is 46.2 ft." in words(panel.said.value)
+
+
+def test_kilowatts_come_out_of_volts_amps_and_power_factor_as_published():
+    # Hubert, Electric Machines, Ex 4.6 (read in a copy): 230 V, 248 A, PF 0.8298: 81,978 W.
+    legs = {"line_volts": "230", "line_amps": "248", "power_factor": ".8298"}
+    panel = worked("nameplate", "input_power", **legs)
+    found = work_readings(legs, "input_power", "us").found
+    assert 81.978 == pytest.approx(found.answer, rel=5e-4)
+    assert "The input power is 81.98 kW." in words(panel.said.value)
 
 
 # What comes back
@@ -137,6 +154,28 @@ def test_a_typed_reading_keeps_its_box_however_far_it_is_from_the_question():
     panel.find.value = "energy"
     assert "installed_cost" not in nearest(panel.find.value, panel.names)
     assert "installed_cost" in panel.shown
+
+
+@pytest.mark.parametrize(
+    ("chapter", "find", "readings"),
+    [
+        ("head", "head", ["discharge_gauge", "suction_gauge"]),
+        ("nameplate", "input_power", ["line_volts", "line_amps", "power_factor"]),
+        ("nameplate", "motor_load", ["line_volts", "amps_a", "amps_b", "amps_c", "motor_size"]),
+        ("units", "gauge_pressure", ["water_height"]),
+    ],
+)
+def test_what_is_read_at_the_machine_has_a_box_at_once(chapter, find, readings):
+    panel = page.own_numbers(chapter)
+    panel.find.value = find
+    assert set(readings) <= set(panel.shown)
+
+
+def test_boxes_are_few_enough_to_look_over_and_none_is_for_a_number_left_aside():
+    for readings in asked_in("head").values():
+        assert 1 <= len(readings) <= MOST_READINGS
+    # Level 4 gives the table's amps too, which the overload does not go by.
+    assert "table_amps" not in asked_in("nameplate")["overload_limit"]
 
 
 def test_a_box_is_added_behind_the_others_so_that_none_is_made_anew():
