@@ -1,0 +1,27 @@
+"""The attempt log: every graded answer, kept for good. One log serves candidate, class and group.
+
+>>> import tempfile, pathlib
+>>> log = Log(pathlib.Path(tempfile.mkdtemp()) / "attempts.jsonl")
+>>> log.keep(made(code="BP-2U1-7-68", family="brake_power", level=2, typed="9", status="wrong"))
+>>> [(a.typed, a.status) for a in log.attempts]
+[('9', 'wrong')]
+"""
+
+from .attempt import SHOWN, Attempt, NotAnAttempt, line_of, made, read_line
+from .merging import merged
+from .store import Log, NotKept, Strange, default_path, parse
+
+__all__ = [
+    "SHOWN",
+    "Attempt",
+    "Log",
+    "NotAnAttempt",
+    "NotKept",
+    "Strange",
+    "default_path",
+    "line_of",
+    "made",
+    "merged",
+    "parse",
+    "read_line",
+]

@@ -1,0 +1,144 @@
+"""One attempt as a line of the log: what was asked, what was typed, what became of it.
+
+A line is one JSON object, whole in itself, so that a log can be cut, joined and sorted by line:
+
+    {"v": 1, "id": "9f…", "when": "2026-11-25T18:04:31.250Z", "code": "BP-2U1-7-68",
+     "family": "brake_power", "level": 2, "typed": "12.5 hp", "status": "right", "mistake": "",
+     "seconds": 41.5, "tries": 1, "hints": 0, "solution": false, "of": "", "who": ""}
+
+`v` is the version of this form. A line of a later version is set aside, never guessed at; one of
+an earlier version is brought up by `EARLIER`. `of` is the code of an exam or of a set of work, and
+`who` the name or number of a person in a class or group; a candidate's own lines have neither.
+"""
+
+import json
+import uuid
+from datetime import UTC, datetime
+from typing import NamedTuple
+
+__all__ = ["SHOWN", "VERSION", "Attempt", "NotAnAttempt", "line_of", "made", "read_line"]
+
+VERSION = 1
+SHOWN = "shown"  # the worked solution was opened before the right answer was given
+STATUSES = ("right", "mistake", "close", "wrong", SHOWN)
+LONGEST = 20_000  # characters of a line; an answer is cut long before
+
+
+class NotAnAttempt(ValueError):
+    """A line that is no attempt, or one of a version this workbook does not know."""
+
+
+class Attempt(NamedTuple):
+    """One graded answer, or one worked solution that was opened.
+
+    `when` is in UTC, to the millisecond, in the form of ISO 8601 that sorts as text. `seconds` is
+    the time since the problem was shown; `tries` counts this one; `hints` are the steps whose rule
+    had been shown; `solution` says whether the worked solution had.
+    """
+
+    id: str
+    when: str
+    code: str
+    family: str
+    level: int
+    typed: str
+    status: str
+    mistake: str = ""
+    seconds: float = 0.0
+    tries: int = 1
+    hints: int = 0
+    solution: bool = False
+    of: str = ""
+    who: str = ""
+
+    @property
+    def unaided(self) -> bool:
+        """Right at the first try, with no hint and no solution seen."""
+        return self.status == "right" and self.tries == 1 and not (self.hints or self.solution)
+
+    @property
+    def went_wrong(self) -> bool:
+        """A wrong answer. One that is close only wants more figures."""
+        return self.status in ("mistake", "wrong")
+
+
+TYPES = tuple(Attempt.__annotations__.values())
+ALWAYS = tuple(name for name in Attempt._fields if name not in Attempt._field_defaults)
+EARLIER: dict[int, object] = {}  # version -> a function from its fields to those of the next
+
+
+def made(**fields) -> Attempt:
+    """A new attempt, with an id that no other has, made now.
+
+    >>> made(code="BP-2U1-7-68", family="brake_power", level=2, typed="9", status="wrong").tries
+    1
+    """
+    now = datetime.now(UTC).isoformat(timespec="milliseconds").replace("+00:00", "Z")
+    return Attempt(id=uuid.uuid4().hex, when=now, **fields)
+
+
+def line_of(attempt: Attempt) -> str:
+    """The attempt as a line, without its end."""
+    return json.dumps({"v": VERSION, **attempt._asdict()}, ensure_ascii=False)
+
+
+def read_line(line: str | bytes) -> Attempt:
+    """The attempt of a line.
+
+    Raises:
+        NotAnAttempt: the sentence says what the line is.
+
+    >>> read_line('{"v": 1, "id": "9f"}')
+    Traceback (most recent call last):
+    workbook.log.attempt.NotAnAttempt: it lacks when, code, family, level, typed, status
+    """
+    if len(line) > LONGEST:
+        raise NotAnAttempt("it is longer than any attempt")
+    try:
+        found = json.loads(line)
+    except (ValueError, RecursionError):
+        raise NotAnAttempt("it is not whole") from None
+    if not isinstance(found, dict) or not isinstance(found.get("v"), int):
+        raise NotAnAttempt("it is not a line of a log")
+    if found["v"] > VERSION:
+        raise NotAnAttempt("a later edition of the workbook wrote it")
+    return _checked(_brought_up(found))
+
+
+def _brought_up(found: dict) -> dict:
+    version = found.pop("v")
+    while version < VERSION:
+        if version not in EARLIER:
+            raise NotAnAttempt(f"no edition wrote version {version}")
+        found, version = EARLIER[version](found), version + 1
+    return found
+
+
+def _checked(found: dict) -> Attempt:
+    if tuple(found) == Attempt._fields:
+        attempt = Attempt._make(found.values())  # as `line_of` wrote it: half the time
+    elif set(ALWAYS) <= set(found) <= set(Attempt._fields):
+        attempt = Attempt(**found)
+    else:
+        _say_what_is_off(found)
+    if tuple(map(type, attempt)) != TYPES:
+        attempt = attempt._replace(**_whole_seconds(found))
+        for name, value, kind in zip(Attempt._fields, attempt, TYPES, strict=True):
+            if type(value) is not kind:
+                raise NotAnAttempt(f"its {name} is not as it should be")
+    if attempt.status not in STATUSES:
+        raise NotAnAttempt(f"its status is not one of {', '.join(STATUSES)}")
+    return attempt
+
+
+def _whole_seconds(found: dict) -> dict:
+    """Another program may have written 41.0 as 41."""
+    seconds = found.get("seconds")
+    return {"seconds": float(seconds)} if type(seconds) is int else {}
+
+
+def _say_what_is_off(found: dict) -> None:
+    lacking = [name for name in ALWAYS if name not in found]
+    unknown = [str(name)[:40] for name in found if name not in Attempt._fields]
+    what = f"it lacks {', '.join(lacking)}" if lacking else f"it has {', '.join(unknown)} too many"
+    raise NotAnAttempt(what)
