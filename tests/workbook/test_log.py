@@ -166,7 +166,7 @@ def test_a_full_disk_is_said_and_the_attempt_is_written_later(path):
     path.parent.mkdir()
     path.symlink_to("/dev/full")  # every write there fails as on a full disk
     log = Log(path)
-    with pytest.raises(NotKept, match="The disk is full. Free some space"):
+    with pytest.raises(NotKept, match="The disk is full"):
         log.keep(one("1"))
     assert ["1"] == [attempt.typed for attempt in log.attempts]
     path.unlink()
