@@ -1,0 +1,43 @@
+"""A person's study as it stands: every skill, kept up to date with each attempt."""
+
+from collections import defaultdict
+from collections.abc import Iterable, Sequence
+from datetime import datetime
+
+from fsrs import Card
+
+from solver import Family
+from workbook.log import Attempt
+
+from .schedule import reviewed
+from .skills import Skill, skill_of
+from .suggest import Suggestion, suggestions
+
+__all__ = ["Study"]
+
+
+class Study:
+    """What is known of each skill. Attempts come in order of time; `add` takes the newest."""
+
+    def __init__(self, attempts: Iterable[Attempt] = ()):
+        self._made: defaultdict[str, list[Attempt]] = defaultdict(list)
+        for attempt in attempts:
+            self._made[attempt.family].append(attempt)
+        self.skills: dict[str, Skill] = {}
+        self.cards: dict[str, Card] = {}
+        for family in self._made:
+            self._see(family)
+
+    def add(self, attempt: Attempt) -> None:
+        """One more attempt, made after all the others."""
+        self._made[attempt.family].append(attempt)
+        self._see(attempt.family)
+
+    def _see(self, family: str) -> None:
+        skill = self.skills[family] = skill_of(family, self._made[family])
+        if skill.firsts:
+            self.cards[family] = reviewed(skill.firsts)
+
+    def next(self, families: Sequence[Family], now: datetime) -> list[Suggestion]:
+        """What to do next of these families, most pressing first."""
+        return suggestions(families, self.skills, self.cards, now)

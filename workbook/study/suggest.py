@@ -1,0 +1,93 @@
+"""What to do next, and why, in one sentence.
+
+In this order: a mistake that recurs; a skill that is due, the least sure one first; a skill not
+yet tried, in the order of the chapters; and when there is nothing of these, the least sure skill.
+"""
+
+from collections.abc import Iterator, Mapping, Sequence
+from datetime import datetime
+from typing import NamedTuple
+
+from fsrs import Card
+
+from solver import Family
+
+from .schedule import chance_now, due
+from .skills import Skill, level_of
+
+__all__ = ["Suggestion", "suggestions"]
+
+
+class Suggestion(NamedTuple):
+    """A kind of problem to do at a level, why, and the mistake it should tell apart, if any."""
+
+    family: Family
+    level: int
+    why: str
+    mistake: str = ""
+    example: str = ""
+
+
+def suggestions(
+    families: Sequence[Family],
+    known: Mapping[str, Skill],
+    cards: Mapping[str, Card],
+    now: datetime,
+) -> list[Suggestion]:
+    """What to do next, most pressing first, with each family at most once.
+
+    >>> from solver import FAMILIES
+    >>> suggestions(FAMILIES, {}, {}, datetime(2026, 11, 25))[0].why
+    'You have not tried this kind of problem yet.'
+    """
+    found: dict[str, Suggestion] = {}
+    for suggestion in (*_recurring(families, known), *_by_memory(families, known, cards, now)):
+        found.setdefault(suggestion.family.name, suggestion)
+    return list(found.values())
+
+
+def _recurring(families: Sequence[Family], known: Mapping[str, Skill]) -> Iterator[Suggestion]:
+    by_name = {family.name: family for family in families}
+    recurring = [one for skill in known.values() for one in skill.recurring]
+    for one in sorted(recurring, key=lambda one: -one.times):
+        if family := by_name.get(one.family):
+            why = f"You made the same mistake here {_times(one.times)} lately."
+            level = min(one.level, len(family.levels))
+            yield Suggestion(family, level, why, one.mistake, one.code)
+
+
+def _by_memory(
+    families: Sequence[Family],
+    known: Mapping[str, Skill],
+    cards: Mapping[str, Card],
+    now: datetime,
+) -> list[Suggestion]:
+    late, fresh, rest = [], [], []
+    for family in families:
+        if (card := cards.get(family.name)) is None:
+            fresh.append(Suggestion(family, 1, "You have not tried this kind of problem yet."))
+            continue
+        skill = known[family.name]
+        level = level_of(skill.firsts, len(family.levels))
+        sure = chance_now(card, now)
+        why, pile = (_why_due(skill), late) if due(card, now) else (_why_least(sure), rest)
+        pile.append((sure, Suggestion(family, level, why)))
+    by_chance = [[s for _, s in sorted(pile, key=lambda p: p[0])] for pile in (late, rest)]
+    return [*by_chance[0], *fresh, *by_chance[1]]
+
+
+def _why_due(skill: Skill) -> str:
+    last = skill.firsts[-1]
+    if last.unaided:
+        return "You had this right, and it is time to see whether it has stayed."
+    if last.status in ("right", "close"):
+        return "You got there with help, so try it again without."
+    return "This went wrong last time, so it comes back soon."
+
+
+def _why_least(sure: float) -> str:
+    return f"Nothing is due. Of what you know this is the least sure, about {round(100 * sure)}%."
+
+
+def _times(number: int) -> str:
+    return {2: "twice", 3: "three times", 4: "four times"}.get(number, f"{number} times")
