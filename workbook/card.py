@@ -112,8 +112,8 @@ class Card(Panel):
 
     def _reveal(self) -> None:
         whole = not self.solution.value
-        if whole:
-            self.practice.reveal()
+        if whole and (fault := self.practice.reveal()):
+            self._note(fault)
         self._show_help(whole)
 
     def _leaving(self) -> str:

@@ -65,7 +65,8 @@ def said_of(case: Case, reply: Reply) -> str:
     verdict = reply.verdict
     read = f"Read as {verdict.echo}." if verdict.echo else ""
     where = chain(case, verdict.mistake) if verdict.status == "mistake" else ""
-    return say(verdict.status, read, _after_state(verdict.says), html=where, foot=reply.note)
+    said = (read, _after_state(verdict.says), reply.fault)
+    return say(verdict.status, *said, html=where, foot=reply.note)
 
 
 def _after_state(says: str) -> str:

@@ -12,7 +12,7 @@ from solver import Case, Family
 
 from .practice import Practice, Try
 
-__all__ = ["PROMISE", "Attempt", "Kind", "Mixed", "Wanted", "chances", "owed"]
+__all__ = ["PROMISE", "Kind", "Mixed", "Outcome", "Wanted", "chances", "owed"]
 
 PROMISE = "Mixed practice brings back what went wrong more often."
 RETURNING = 1 / 3  # of all problems, while any kind is owed
@@ -22,8 +22,8 @@ AT_FIRST = (1, 2)  # the levels ticked when the page opens
 FINE = 1_000_000  # steps of chance
 
 
-class Attempt(NamedTuple):
-    """One counted try: the name of its family, the level, and the status of its verdict."""
+class Outcome(NamedTuple):
+    """One counted try, as far as it matters here; an attempt of the log has the same names."""
 
     family: str
     level: int
@@ -45,30 +45,34 @@ class Wanted(NamedTuple):
     units: str
 
 
-def owed(past: Iterable[Attempt]) -> Counter[tuple[str, int]]:
+def owed(past: Iterable[Outcome]) -> Counter[tuple[str, int]]:
     """How often each family and level is to go right before it is as any other again.
 
     Each try that went wrong adds one, up to three; each right one takes one away.
 
-    >>> owed([Attempt("brake_power", 2, "mistake"), Attempt("brake_power", 2, "wrong")])
+    >>> owed([Outcome("brake_power", 2, "mistake"), Outcome("brake_power", 2, "wrong")])
     Counter({('brake_power', 2): 2})
     """
     count: Counter[tuple[str, int]] = Counter()
-    for family, level, status in past:
-        if status in WENT_WRONG:
-            count[family, level] = min(count[family, level] + 1, MOST_OWED)
-        elif status == "right":
-            count[family, level] = max(count[family, level] - 1, 0)
+    for made in past:
+        _owe(count, made)
     return +count
 
 
-def chances(kinds: Sequence[Kind], past: Iterable[Attempt]) -> list[float]:
+def _owe(debts: Counter[tuple[str, int]], made: Outcome) -> None:
+    kind = made.family, made.level
+    if made.status in WENT_WRONG:
+        debts[kind] = min(debts[kind] + 1, MOST_OWED)
+    elif made.status == "right":
+        debts[kind] = max(debts[kind] - 1, 0)
+
+
+def chances(kinds: Sequence[Kind], debts: Counter[tuple[str, int]]) -> list[float]:
     """How likely each kind is to come next; together they are 1.
 
     Each chapter has an equal share, and so has each kind within it. While some kinds are owed,
     a third of all problems are of those, by how often they are owed.
     """
-    debts = owed(past)
     due = [debts[kind.family.name, kind.level] for kind in kinds]
     sizes = Counter(kind.family.chapter for kind in kinds)
     even = [1 / len(sizes) / sizes[kind.family.chapter] for kind in kinds]
@@ -83,19 +87,20 @@ def chances(kinds: Sequence[Kind], past: Iterable[Attempt]) -> list[float]:
 class Mixed(Practice):
     """Problems drawn across chapters. What is wanted holds from the next problem on.
 
-    `past` are earlier tries, oldest first; the tries of this session are added to it.
+    `past` are earlier tries, oldest first; `debts`, by family and level, follows each new one.
     """
 
     def __init__(
         self,
         families: Sequence[Family],
         pick: Callable[[int], int] = secrets.randbelow,
-        on_try: Callable[[Try], None] | None = None,
-        past: Iterable[Attempt] = (),
+        on_try: Callable[[Try], str | None] | None = None,
+        past: Iterable[Outcome] = (),
+        units: str = "us",
     ):
-        self.past, self._tell = list(past), on_try
+        self.debts, self._hears = owed(past), on_try
         chapters = tuple(dict.fromkeys(family.chapter for family in families))
-        self.every = Wanted(chapters, tuple(range(1, _most_levels(families) + 1)), "us")
+        self.every = Wanted(chapters, tuple(range(1, _most_levels(families) + 1)), units)
         self.wanted = self.every._replace(levels=AT_FIRST)
         super().__init__(families, pick, self._heard)
 
@@ -128,13 +133,13 @@ class Mixed(Practice):
     @property
     def returning(self) -> list[Kind]:
         """The kinds of the pool that come back more often, the most owed first."""
-        debts = owed(self.past)
+        debts = self.debts
         kinds = [kind for kind in self.pool if debts[kind.family.name, kind.level]]
         return sorted(kinds, key=lambda kind: -debts[kind.family.name, kind.level])
 
     def _drawn(self, before: Case | None = None) -> Case:
         pool = self.pool
-        likely = list(zip(pool, chances(pool, self.past), strict=True))
+        likely = list(zip(pool, chances(pool, self.debts), strict=True))
         # Another family next, so that the last problem does not show the way.
         others = [(k, c) for k, c in likely if before is None or k.family != before.family]
         kind = self._by_chance(others or likely)
@@ -149,10 +154,11 @@ class Mixed(Practice):
                 return kind
         return likely[-1][0]
 
-    def _heard(self, made: Try) -> None:
-        self.past.append(Attempt(made.case.family.name, made.case.level, made.verdict.status))
-        if self._tell:
-            self._tell(made)
+    def _heard(self, made: Try) -> str | None:
+        if made.verdict:
+            case = made.case
+            _owe(self.debts, Outcome(case.family.name, case.level, made.verdict.status))
+        return self._hears(made) if self._hears else None
 
 
 def _most_levels(families: Sequence[Family]) -> int:

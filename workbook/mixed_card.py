@@ -48,6 +48,7 @@ class MixedCard(Card):
         }
         self.levels = {n: tick(f"Level {n}", n in wanted.levels, ticked) for n in every.levels}
         self.units = chooser("Units", SYSTEMS, ticked)
+        self.units.value = wanted.units
         self.wanted_said, self.returning = HTML(say("")), HTML()
 
     def _settings(self) -> Box:
@@ -57,13 +58,16 @@ class MixedCard(Card):
         parts = [
             about,
             self.returning,
-            _group("Chapters", self.chapters),
-            classed(Box([self.all, self.none]), "w2w-buttons"),
+            self._chapters(),
             _group("Levels", self.levels),
             self.units,
             self.wanted_said,
         ]
         return classed(VBox(parts), "w2w-wanted")
+
+    def _chapters(self) -> Box:
+        buttons = classed(Box([self.all, self.none]), "w2w-buttons")
+        return VBox([_group("Chapters", self.chapters), buttons])
 
     def _set_choosers(self) -> None:
         """What is wanted stays as it is, whatever problem is shown."""

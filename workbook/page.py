@@ -11,6 +11,7 @@ __all__ = [
     "mixed",
     "own_numbers",
     "practice",
+    "study",
     "worked_example",
 ]
 
@@ -21,17 +22,38 @@ def practice(name: str):
     from .chapter import families_of
     from .practice import Practice
 
-    return Card(Practice(families_of(name)))
+    return Card(Practice(families_of(name), on_try=_keep))
 
 
 def mixed():
     """A practice card over chapters and levels to choose, which brings back what went wrong."""
     from solver import FAMILIES
 
+    from .keeper import past, units_of
     from .mixed import Mixed
     from .mixed_card import MixedCard
 
-    return MixedCard(Mixed(FAMILIES))
+    before = past()
+    return MixedCard(Mixed(FAMILIES, on_try=_keep, past=before, units=units_of(before)))
+
+
+def study():
+    """A practice card that knows what to do next, and says why."""
+    from solver import FAMILIES
+
+    from .guided import Guided
+    from .guided_card import GuidedCard
+    from .keeper import past, units_of
+
+    before = past()
+    return GuidedCard(Guided(FAMILIES, on_try=_keep, past=before, units=units_of(before)))
+
+
+def _keep(told) -> str:
+    """Every try is kept in the reader's log."""
+    from .keeper import keep
+
+    return keep(told)
 
 
 def worked_example(code: str):

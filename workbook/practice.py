@@ -5,6 +5,7 @@ There are no widgets here; card.py shows what this holds.
 
 import secrets
 from collections.abc import Callable, Sequence
+from time import monotonic
 from typing import NamedTuple
 
 from solver import Case, Family, Verdict, case_from_code, draw, grade
@@ -19,21 +20,27 @@ ORDINALS = ("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "
 
 
 class Try(NamedTuple):
-    """One counted try: the problem, what was typed, its verdict, and the help seen before it."""
+    """One counted try: the problem, what was typed, its verdict, and the help seen before it.
+
+    A worked solution opened before the right answer was there is told too: it has no verdict, and
+    `number` is how many tries came before it. `seconds` is the time since the problem was shown.
+    """
 
     case: Case
     text: str
-    verdict: Verdict
+    verdict: Verdict | None
     number: int
     hints: int
+    seconds: float
 
 
 class Reply(NamedTuple):
-    """The verdict on an answer, and a sentence on whether it was counted."""
+    """The verdict on an answer, whether it was counted, in words too, and what went wrong then."""
 
     verdict: Verdict
     counted: bool
     note: str
+    fault: str = ""
 
 
 def ordinal(number: int) -> str:
@@ -57,18 +64,20 @@ def alike(case: Case, other: Case) -> bool:
 class Practice:
     """Problems of some families, one at a time.
 
-    `pick(n)` gives a whole number from 0 to n - 1 by chance. `on_try` hears of each counted try.
+    `pick(n)` gives a whole number from 0 to n - 1 by chance. `on_try` hears of each counted try,
+    and may answer with a sentence for the reader, where the try could not be kept.
     """
 
     def __init__(
         self,
         families: Sequence[Family],
         pick: Callable[[int], int] = secrets.randbelow,
-        on_try: Callable[[Try], None] | None = None,
+        on_try: Callable[[Try], str | None] | None = None,
+        clock: Callable[[], float] = monotonic,
     ):
         self.families = tuple(families)
         self.opened: tuple[Family, ...] = ()
-        self.pick, self.on_try = pick, on_try
+        self.pick, self.on_try, self.clock = pick, on_try, clock
         self.kind, self.level, self.units = self.families[0].name, 1, "us"
         self._show(self._drawn())
 
@@ -113,6 +122,7 @@ class Practice:
         self.tries = self.hints = 0
         self.solved = self.solution = False
         self._answers: set[float] = set()
+        self._since = self.clock()
 
     def new(self) -> None:
         """Another problem of the same kind, level and units."""
@@ -147,9 +157,14 @@ class Practice:
         self._answers.add(verdict.value)
         self.tries += 1
         self.solved = verdict.status == "right"
-        if self.on_try:
-            self.on_try(Try(self.case, text, verdict, self.tries, self.hints))
-        return Reply(verdict, True, f"This was your {ordinal(self.tries)} try.")
+        fault = self._tell(text, verdict)
+        return Reply(verdict, True, f"This was your {ordinal(self.tries)} try.", fault)
+
+    def _tell(self, text: str, verdict: Verdict | None) -> str:
+        if not self.on_try:
+            return ""
+        seconds = self.clock() - self._since
+        return self.on_try(Try(self.case, text, verdict, self.tries, self.hints, seconds)) or ""
 
     def _why_uncounted(self, verdict: Verdict) -> str:
         if not verdict.counts:
@@ -169,6 +184,9 @@ class Practice:
         self.hints += 1
         return True
 
-    def reveal(self) -> None:
-        """The worked solution has been shown."""
+    def reveal(self) -> str:
+        """The worked solution is shown. A sentence, where that could not be kept."""
+        if self.solved or self.solution:
+            return ""
         self.solution = True
+        return self._tell("", None)

@@ -11,15 +11,15 @@ from solver import FAMILIES, draw, family_named
 from workbook import page
 from workbook.contents import titles
 from workbook.controls import PAUSE
-from workbook.mixed import PROMISE, Attempt, Kind, Mixed, chances, owed
+from workbook.mixed import PROMISE, Kind, Mixed, Outcome, chances, owed
 from workbook.mixed_card import MixedCard
 from workbook.practice import Practice, alike
 
 TITLES = titles()
 BRAKE, BALANCE = family_named("brake_power"), family_named("current_unbalance")
 KINDS = [Kind(BRAKE, 1), Kind(BRAKE, 2), Kind(BALANCE, 1)]
-WRONG = Attempt("brake_power", 2, "mistake")
-RIGHT = Attempt("brake_power", 2, "right")
+WRONG = Outcome("brake_power", 2, "mistake")
+RIGHT = Outcome("brake_power", 2, "right")
 
 
 class Clock:
@@ -55,28 +55,32 @@ def words(html):
 
 
 def test_with_no_past_each_chapter_has_an_equal_share_and_so_has_each_kind_in_it():
-    assert [0.25, 0.25, 0.5] == chances(KINDS, [])
+    assert [0.25, 0.25, 0.5] == chances(KINDS, owed([]))
 
 
 def test_chances_add_up_to_one_whatever_the_past():
     pasts = [[], [WRONG], [RIGHT], [WRONG, WRONG, RIGHT], [WRONG] * 9, [*[WRONG] * 2, *[RIGHT] * 5]]
-    assert [pytest.approx(1)] * len(pasts) == [sum(chances(KINDS, past)) for past in pasts]
+    assert [pytest.approx(1)] * len(pasts) == [sum(chances(KINDS, owed(past))) for past in pasts]
 
 
 def test_what_went_wrong_has_a_third_of_all_problems_beside_its_usual_share():
-    low, high, other = chances(KINDS, [WRONG])
+    low, high, other = chances(KINDS, owed([WRONG]))
     assert (2 / 3 * 0.25, 2 / 3 * 0.25 + 1 / 3, 2 / 3 * 0.5) == pytest.approx((low, high, other))
 
 
 def test_two_kinds_that_went_wrong_share_that_third_by_how_often_they_did():
-    past = [WRONG, WRONG, Attempt("current_unbalance", 1, "wrong")]
-    even, now = chances(KINDS, []), chances(KINDS, past)
+    past = [WRONG, WRONG, Outcome("current_unbalance", 1, "wrong")]
+    even, now = chances(KINDS, owed([])), chances(KINDS, owed(past))
     more = [b - 2 / 3 * a for a, b in zip(even, now, strict=True)]
     assert [0, 2 / 9, 1 / 9] == pytest.approx(more)
 
 
 def test_a_kind_that_went_right_as_often_as_wrong_is_as_any_other():
-    assert chances(KINDS, []) == chances(KINDS, [WRONG, RIGHT]) == chances(KINDS, [RIGHT, RIGHT])
+    assert (
+        chances(KINDS, owed([]))
+        == chances(KINDS, owed([WRONG, RIGHT]))
+        == chances(KINDS, owed([RIGHT, RIGHT]))
+    )
 
 
 def test_a_right_answer_long_ago_does_not_pay_for_a_wrong_one_now():
@@ -90,16 +94,16 @@ def test_no_kind_is_owed_more_than_three_times():
 
 @pytest.mark.parametrize("status", ["close", "unreadable"])
 def test_a_close_answer_and_an_unread_one_change_nothing(status):
-    assert {} == owed([Attempt("brake_power", 2, status)])
-    assert {("brake_power", 2): 1} == owed([WRONG, Attempt("brake_power", 2, status)])
+    assert {} == owed([Outcome("brake_power", 2, status)])
+    assert {("brake_power", 2): 1} == owed([WRONG, Outcome("brake_power", 2, status)])
 
 
 def test_another_level_of_the_same_family_is_another_kind():
-    assert chances(KINDS, [])[0] > chances(KINDS, [WRONG])[0]
+    assert chances(KINDS, owed([]))[0] > chances(KINDS, owed([WRONG]))[0]
 
 
 def test_attempts_at_what_is_not_drawn_from_change_nothing():
-    assert chances(KINDS, []) == chances(KINDS, [Attempt("water_power", 1, "wrong")])
+    assert chances(KINDS, owed([])) == chances(KINDS, owed([Outcome("water_power", 1, "wrong")]))
 
 
 # Drawing
@@ -120,7 +124,7 @@ def test_every_kind_that_fits_is_drawn_and_no_other():
 def test_what_went_wrong_is_drawn_more_often_than_before():
     kind = Kind(BALANCE, 1)
     before = Counter(drawn(mixed(), 600))[kind]
-    after = Counter(drawn(mixed(past=[Attempt("current_unbalance", 1, "wrong")]), 600))[kind]
+    after = Counter(drawn(mixed(past=[Outcome("current_unbalance", 1, "wrong")]), 600))[kind]
     # A third of 600, less the draws that follow one of the same family: 150 of them are due.
     assert before < 30
     assert 110 < after < 200
@@ -155,7 +159,7 @@ def test_tries_of_this_session_are_remembered_and_passed_on():
     practice.open(draw("brake_power", 5, "us", 2).code)
     practice.answer("99999 hp")
     practice.answer("nonsense")
-    assert [Attempt("brake_power", 2, "wrong")] == practice.past
+    assert {("brake_power", 2): 1} == practice.debts
     assert ["99999 hp"] == [each.text for each in heard]
     assert [Kind(BRAKE, 2)] == practice.returning
 
@@ -278,7 +282,7 @@ def test_what_went_wrong_is_listed_until_it_goes_right(card):
 
 def test_a_long_list_of_what_went_wrong_is_cut_short():
     kinds = [Kind(family, 1) for family in FAMILIES[:8]]
-    past = [Attempt(kind.family.name, 1, "wrong") for kind in kinds]
+    past = [Outcome(kind.family.name, 1, "wrong") for kind in kinds]
     shown = words(MixedCard(mixed(past=past), Clock()).returning.value)
     assert shown.endswith("and 3 more")
 

@@ -1,0 +1,63 @@
+"""Keeps each try of a card in the reader's log, and says so where it cannot."""
+
+import contextlib
+from collections.abc import Sequence
+from functools import cache
+
+from solver import BadCode
+from solver.code import read_code
+
+from .log import SHOWN, Attempt, Log, NotKept, default_path, made
+from .practice import Try
+
+__all__ = ["attempt_of", "keep", "own_log", "past", "units_of"]
+
+
+@cache
+def own_log() -> Log:
+    """The reader's own log; one for all cards of a page."""
+    return Log(default_path())
+
+
+def attempt_of(told: Try, of: str = "", who: str = "") -> Attempt:
+    """A try as it stands in a log."""
+    case, verdict = told.case, told.verdict
+    return made(
+        code=case.code,
+        family=case.family.name,
+        level=case.level,
+        typed=told.text,
+        status=verdict.status if verdict else SHOWN,
+        mistake=(verdict.mistake if verdict else None) or "",
+        seconds=round(told.seconds, 1),
+        tries=told.number,
+        hints=told.hints,
+        solution=verdict is None,
+        of=of,
+        who=who,
+    )
+
+
+def past() -> list[Attempt]:
+    """Every attempt in the reader's log, oldest first; none where it cannot be read."""
+    log = own_log()
+    with contextlib.suppress(OSError):
+        log.read()
+    return log.attempts
+
+
+def units_of(attempts: Sequence[Attempt]) -> str:
+    """The system of units in which somebody worked last."""
+    for attempt in reversed(attempts):
+        with contextlib.suppress(BadCode):
+            return read_code(attempt.code).units
+    return "us"
+
+
+def keep(told: Try) -> str:
+    """Write a try through to the log; a sentence where that is not possible."""
+    try:
+        own_log().keep(attempt_of(told))
+    except NotKept as fault:
+        return str(fault)
+    return ""
