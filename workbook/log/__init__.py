@@ -8,8 +8,9 @@
 """
 
 from .attempt import SHOWN, Attempt, NotAnAttempt, line_of, made, read_line
+from .disk import NotKept
 from .merging import merged
-from .store import Log, NotKept, Strange, default_path, parse
+from .store import Log, Strange, default_path, parse
 
 __all__ = [
     "SHOWN",

@@ -1,0 +1,140 @@
+"""A paper: questions drawn together, the same for anyone who has its code.
+
+    EXAM-21-2U-20-60-C-1-48213-15
+
+holds, in this order: the chapters, the level and the units, how many questions, how many minutes,
+C for choices or T for typed answers, the edition, the number drawn from, and two check digits.
+"""
+
+import re
+from collections.abc import Sequence
+from typing import NamedTuple
+
+from .case import Case
+from .case import draw as draw_case
+from .code import check_digits
+from .draw import Draw
+from .errors import BadCode, SolverError
+from .families import FAMILIES
+from .family import Family
+
+__all__ = ["CHAPTERS", "EDITION", "MOST", "Paper", "cases_of", "read_paper"]
+
+# Raised by one when a family comes, goes, or changes its levels or revision: an old code would
+# then give other questions, so it is refused. A test tells when.
+EDITION = 1
+CHAPTERS = tuple(dict.fromkeys(family.chapter for family in FAMILIES))
+MOST = 200  # questions
+LONGEST = 600  # minutes
+ANY_LEVEL = 0
+SEEDS = 100_000
+TRIED = 50  # draws among which a question is not one that stands on the paper already
+_UNITS = {"us": "U", "si": "M"}
+_SYSTEMS = {letter: units for units, letter in _UNITS.items()}
+_DIGITS = str.maketrans("OIL", "011")
+_PATTERN = re.compile(
+    r"EXAM([0-9A-FOIL]+)-([0-9OIL])([UM])-([0-9OIL]{1,3})-([0-9OIL]{1,3})-([CT])-([0-9OIL]{1,3})"
+    r"-([0-9OIL]{1,9})-([0-9OIL]{2})"
+)
+
+
+class Paper(NamedTuple):
+    """What a paper is drawn from. `level` 0 is any; `choices` False is typed answers."""
+
+    chapters: tuple[str, ...]
+    level: int
+    units: str
+    count: int
+    minutes: int
+    choices: bool
+    seed: int
+
+    @property
+    def code(self) -> str:
+        """The text that gives this same paper on any machine with this edition.
+
+        >>> Paper(("horsepower", "head"), 2, "us", 20, 60, True, 48213).code
+        'EXAM-21-2U-20-60-C-1-48213-15'
+        """
+        chosen = sum(1 << CHAPTERS.index(chapter) for chapter in self.chapters)
+        body = (
+            f"EXAM-{chosen:X}-{self.level}{_UNITS[self.units]}-{self.count}-{self.minutes}"
+            f"-{'C' if self.choices else 'T'}-{EDITION}-{self.seed}"
+        )
+        return f"{body}-{check_digits(body.replace('-', ''))}"
+
+
+def checked(paper: Paper) -> Paper:
+    """The paper, if there can be one like it.
+
+    Raises:
+        SolverError: the sentence says what to choose instead.
+    """
+    if not paper.chapters:
+        raise SolverError("Choose at least one chapter.")
+    if unknown := set(paper.chapters) - set(CHAPTERS):
+        raise SolverError(f"There is no chapter “{min(unknown)}”.")
+    if not 1 <= paper.count <= MOST:
+        raise SolverError(f"A paper has 1 to {MOST} questions; you asked for {paper.count}.")
+    if not 1 <= paper.minutes <= LONGEST:
+        raise SolverError(f"A paper takes 1 to {LONGEST} minutes; you asked for {paper.minutes}.")
+    return paper
+
+
+def read_paper(text: str) -> Paper:
+    """The paper of a code; BadCode says what is wrong with one that cannot be read.
+
+    >>> read_paper("exam-21-2u-20-60-c-1-48213-15").chapters
+    ('horsepower', 'head')
+    """
+    shown = " ".join(text[:40].split())
+    packed = re.sub(r"\s|[\u2010-\u2015\u2212]", "-", text[:80].strip()).upper()
+    match = _PATTERN.fullmatch(packed.replace("EXAM-", "EXAM", 1))
+    if not match:
+        raise BadCode(f"“{shown}” is not the code of an exam. It begins with EXAM; copy it whole.")
+    mask, level, units, count, minutes, way, edition, seed, check = (
+        part if part in ("U", "M", "C", "T") else part.translate(_DIGITS) for part in match.groups()
+    )
+    if check_digits(f"EXAM{mask}{level}{units}{count}{minutes}{way}{edition}{seed}") != check:
+        raise BadCode(f"“{shown}” has a wrong character somewhere. Compare it with the original.")
+    if int(edition) != EDITION:
+        raise BadCode(
+            f"“{shown}” was made by another edition of the workbook, whose questions differ. "
+            "Use the same edition, or make a new exam."
+        )
+    chapters = tuple(name for bit, name in enumerate(CHAPTERS) if int(mask, 16) >> bit & 1)
+    paper = Paper(
+        chapters, int(level), _SYSTEMS[units], int(count), int(minutes), way == "C", int(seed)
+    )
+    try:
+        return checked(paper)
+    except SolverError as fault:
+        raise BadCode(f"“{shown}” cannot be used. {fault}") from None
+
+
+def cases_of(paper: Paper) -> tuple[Case, ...]:
+    """The questions, in order: the chapters in turn, and no family again before all have been."""
+    chance = Draw(f"paper {EDITION} {paper.code}")
+    heaps = [_heap(chapter, chance) for chapter in chance.shuffled(paper.chapters)]
+    cases: list[Case] = []
+    while len(cases) < paper.count:
+        heap = heaps[len(cases) % len(heaps)]
+        cases.append(_question(next(heap), paper, chance, cases))
+    return tuple(cases)
+
+
+def _heap(chapter: str, chance: Draw):
+    """The families of a chapter for ever, each time round in another order."""
+    families = [family for family in FAMILIES if family.chapter == chapter]
+    while True:
+        yield from chance.shuffled(families)
+
+
+def _question(family: Family, paper: Paper, chance: Draw, before: Sequence[Case]) -> Case:
+    top = len(family.levels)
+    level = min(paper.level, top) if paper.level else chance.pick(range(1, top + 1))
+    for _ in range(TRIED):
+        case = draw_case(family, int(chance.between(0, SEEDS)), paper.units, level)
+        if all(case.given != other.given or case.question != other.question for other in before):
+            break
+    return case
