@@ -7,8 +7,8 @@
 [('9', 'wrong')]
 """
 
-from .attempt import SHOWN, Attempt, NotAnAttempt, line_of, made, read_line
-from .disk import NotKept
+from .attempt import SHOWN, Attempt, NotAnAttempt, line_of, made, now, read_line
+from .disk import NotKept, add_lines
 from .merging import merged
 from .store import Log, Strange, default_path, parse
 
@@ -19,10 +19,12 @@ __all__ = [
     "NotAnAttempt",
     "NotKept",
     "Strange",
+    "add_lines",
     "default_path",
     "line_of",
     "made",
     "merged",
+    "now",
     "parse",
     "read_line",
 ]

@@ -2,7 +2,7 @@
 
 A line is one JSON object, whole in itself, so that a log can be cut, joined and sorted by line:
 
-    {"v": 1, "id": "9f…", "when": "2026-11-25T18:04:31.250Z", "code": "BP-2U1-7-68",
+    {"v": 1, "id": "9f…", "when": "2026-11-25T18:04:31.250000Z", "code": "BP-2U1-7-68",
      "family": "brake_power", "level": 2, "typed": "12.5 hp", "status": "right", "mistake": "",
      "seconds": 41.5, "tries": 1, "hints": 0, "solution": false, "of": "", "who": ""}
 
@@ -16,7 +16,7 @@ import uuid
 from datetime import UTC, datetime
 from typing import NamedTuple
 
-__all__ = ["SHOWN", "VERSION", "Attempt", "NotAnAttempt", "line_of", "made", "read_line"]
+__all__ = ["SHOWN", "VERSION", "Attempt", "NotAnAttempt", "line_of", "made", "now", "read_line"]
 
 VERSION = 1
 SHOWN = "shown"  # the worked solution was opened before the right answer was given
@@ -31,7 +31,7 @@ class NotAnAttempt(ValueError):
 class Attempt(NamedTuple):
     """One graded answer, or one worked solution that was opened.
 
-    `when` is in UTC, to the millisecond, in the form of ISO 8601 that sorts as text. `seconds` is
+    `when` is in UTC, to the microsecond, in the form of ISO 8601 that sorts as text. `seconds` is
     the time since the problem was shown; `tries` counts this one; `hints` are the steps whose rule
     had been shown; `solution` says whether the worked solution had.
     """
@@ -67,14 +67,18 @@ ALWAYS = tuple(name for name in Attempt._fields if name not in Attempt._field_de
 EARLIER: dict[int, object] = {}  # version -> a function from its fields to those of the next
 
 
+def now() -> str:
+    """The time now, as a log writes it."""
+    return datetime.now(UTC).isoformat(timespec="microseconds").replace("+00:00", "Z")
+
+
 def made(**fields) -> Attempt:
     """A new attempt, with an id that no other has, made now.
 
     >>> made(code="BP-2U1-7-68", family="brake_power", level=2, typed="9", status="wrong").tries
     1
     """
-    now = datetime.now(UTC).isoformat(timespec="milliseconds").replace("+00:00", "Z")
-    return Attempt(id=uuid.uuid4().hex, when=now, **fields)
+    return Attempt(id=uuid.uuid4().hex, when=now(), **fields)
 
 
 def line_of(attempt: Attempt) -> str:

@@ -1,0 +1,105 @@
+"""One question of an exam: its choices, how an answer is read, and how it is marked."""
+
+from collections.abc import Sequence
+from typing import NamedTuple
+
+from solver import Case, Verdict, grade
+from solver.choices import Choice, choices_of
+from solver.errors import Unreadable
+from solver.paper import Paper, cases_of
+from solver.reading import read
+from workbook.log import Attempt, made
+
+__all__ = ["Answer", "Marked", "Question", "attempt_of", "marked", "questions_of", "said_of"]
+
+
+class Question(NamedTuple):
+    """A question, and its choices where it has any."""
+
+    number: int
+    case: Case
+    choices: Sequence[Choice]
+
+
+class Answer(NamedTuple):
+    """What was answered last: as typed, when, at which second of the exam, in how many seconds."""
+
+    typed: str
+    when: str
+    at: float
+    seconds: float
+
+
+class Marked(NamedTuple):
+    """A question, its answer if there is one, the verdict, and the answer in words."""
+
+    question: Question
+    answer: Answer | None
+    verdict: Verdict | None
+    text: str
+
+    @property
+    def right(self) -> bool:
+        """Whether it was answered right."""
+        return self.verdict is not None and self.verdict.status == "right"
+
+
+def questions_of(paper: Paper) -> tuple[Question, ...]:
+    """The questions of a paper in order, numbered from 1."""
+    return tuple(
+        Question(number, case, choices_of(case) if paper.choices or case.choices else ())
+        for number, case in enumerate(cases_of(paper), 1)
+    )
+
+
+def said_of(question: Question, text: str) -> str:
+    """What an answer is read as, in a sentence.
+
+    Raises:
+        Unreadable: the sentence says what to type instead.
+    """
+    if question.choices:
+        chosen = _chosen(question, text)
+        return f"Kept: choice {chosen}, {question.choices[chosen - 1].text}"
+    verdict = grade(question.case, text)
+    if not verdict.counts:
+        raise Unreadable(verdict.says)
+    return f"Kept: {verdict.echo}."
+
+
+def _chosen(question: Question, text: str) -> int:
+    number = int(read(text, "choice").value)
+    if not 1 <= number <= len(question.choices):
+        raise Unreadable(
+            f"You typed {number}. Type the number of one choice, 1 to {len(question.choices)}."
+        )
+    return number
+
+
+def marked(question: Question, answer: Answer | None) -> Marked:
+    """A question with its answer marked."""
+    if answer is None:
+        return Marked(question, None, None, "")
+    if not question.choices or question.case.choices:
+        verdict = grade(question.case, answer.typed)
+        return Marked(question, answer, verdict, verdict.echo)
+    choice = question.choices[_chosen(question, answer.typed) - 1]
+    status = "mistake" if choice.mistake else "right"
+    unit = question.case.unit
+    verdict = Verdict(status, choice.says, choice.mistake or None, choice.value, unit, choice.text)
+    return Marked(question, answer, verdict, choice.text)
+
+
+def attempt_of(mark: Marked, key: str, code: str) -> Attempt:
+    """An answered question as it stands in the log; `code` is that of the paper."""
+    case, verdict, answer = mark.question.case, mark.verdict, mark.answer
+    return made(
+        code=case.code,
+        family=case.family.name,
+        level=case.level,
+        typed=mark.text or answer.typed,
+        status=verdict.status,
+        mistake=verdict.mistake or "",
+        seconds=answer.seconds,
+        of=code,
+    )._replace(id=key, when=answer.when)
