@@ -6,16 +6,17 @@ There are no widgets here; guided_card.py shows what this holds.
 import secrets
 from collections.abc import Callable, Iterable, Sequence
 from datetime import UTC, datetime
+from functools import partial
 
 from solver import Case, Family
 
 from .keeper import attempt_of
 from .log import Attempt
 from .mixed import Mixed
-from .practice import Try
+from .practice import Practice, Try
 from .study import Study, Suggestion
 
-__all__ = ["Guided"]
+__all__ = ["Focused", "Guided"]
 
 LOOKED = 200  # draws among which one has the mistake that is to be told apart
 
@@ -55,7 +56,8 @@ class Guided(Mixed):
         others = [s for s in order if before is None or s.family != before.family]
         self.chosen = (others or order)[0]
         self.units, self.level = self.wanted.units, self.chosen.level
-        return self._telling_apart(self._fresh(self.chosen.family, before))
+        fresh = partial(self._fresh, self.chosen.family)
+        return _telling_apart(fresh, before, self.chosen.mistake)
 
     @property
     def why(self) -> str:
@@ -64,14 +66,37 @@ class Guided(Mixed):
             return "You opened it by its code."
         return self.chosen.why
 
-    def _telling_apart(self, case: Case) -> Case:
-        """A problem in which the mistake that recurs gives an answer of its own."""
-        for _ in range(LOOKED):
-            if not self.chosen.mistake or any(m.id == self.chosen.mistake for m in case.mistakes):
-                break
-            case = self._fresh(self.chosen.family, case)
-        return case
-
     def _heard(self, told: Try) -> str | None:
         self.study.add(attempt_of(told))
         return super()._heard(told)
+
+
+class Focused(Practice):
+    """Problems of one kind at one level, and such that a mistake gives an answer of its own."""
+
+    def __init__(
+        self,
+        family: Family,
+        level: int,
+        units: str,
+        mistake: str = "",
+        on_try: Callable[[Try], str | None] | None = None,
+        pick: Callable[[int], int] = secrets.randbelow,
+    ):
+        self._mistake, self._wanted = mistake, (level, units)
+        super().__init__([family], pick, on_try)
+
+    def _drawn(self, before: Case | None = None) -> Case:
+        if before is None:
+            self.level, self.units = self._wanted
+        return _telling_apart(partial(self._fresh, self.families[0]), before, self._mistake)
+
+
+def _telling_apart(fresh: Callable[[Case | None], Case], before: Case | None, mistake: str) -> Case:
+    """A problem in which a mistake that recurs gives an answer of its own, if there is one."""
+    case = fresh(before)
+    for _ in range(LOOKED):
+        if not mistake or any(one.id == mistake for one in case.mistakes):
+            break
+        case = fresh(case)
+    return case

@@ -11,6 +11,7 @@ __all__ = [
     "mixed",
     "own_numbers",
     "practice",
+    "progress",
     "study",
     "worked_example",
 ]
@@ -47,6 +48,16 @@ def study():
 
     before = past()
     return GuidedCard(Guided(FAMILIES, on_try=_keep, past=before, units=units_of(before)))
+
+
+def progress():
+    """How the study stands: the chapters, mistakes that come back, what is due, days of work."""
+    from solver import FAMILIES
+
+    from .keeper import own_log
+    from .progress.panel import ProgressPanel
+
+    return ProgressPanel(FAMILIES, own_log())
 
 
 def _keep(told) -> str:

@@ -10,7 +10,7 @@ from solver import Family
 from workbook.log import Attempt
 
 from .schedule import reviewed
-from .skills import Skill, skill_of
+from .skills import Skill, level_of, skill_of
 from .suggest import Suggestion, suggestions
 
 __all__ = ["Study"]
@@ -37,6 +37,11 @@ class Study:
         skill = self.skills[family] = skill_of(family, self._made[family])
         if skill.firsts:
             self.cards[family] = reviewed(skill.firsts)
+
+    def level(self, family: Family) -> int:
+        """The level to practise a family at."""
+        skill = self.skills.get(family.name)
+        return level_of(skill.firsts if skill else (), len(family.levels))
 
     def next(self, families: Sequence[Family], now: datetime) -> list[Suggestion]:
         """What to do next of these families, most pressing first."""

@@ -1,0 +1,1 @@
+"""The progress page: facts, their pictures and words, and the panel that shows them."""
