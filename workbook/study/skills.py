@@ -11,7 +11,7 @@ from typing import NamedTuple
 
 from workbook.log import SHOWN, Attempt
 
-__all__ = ["LATELY", "Recurring", "Skill", "firsts", "level_of", "moment", "skill_of"]
+__all__ = ["LATELY", "Recurring", "Skill", "firsts", "is_first", "level_of", "moment", "skill_of"]
 
 LATELY = 10  # problems of a skill that its present state is told from
 KEPT = 40  # problems of a skill that decide when it is due; older ones no longer change that

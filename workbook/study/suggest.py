@@ -2,6 +2,7 @@
 
 In this order: a mistake that recurs; a skill that is due, the least sure one first; a skill not
 yet tried, in the order of the chapters; and when there is nothing of these, the least sure skill.
+Every third problem is of a skill not yet tried, or what is due would never let new ones in.
 """
 
 from collections.abc import Iterator, Mapping, Sequence
@@ -16,6 +17,8 @@ from .schedule import chance_now, due
 from .skills import Skill, level_of
 
 __all__ = ["Suggestion", "suggestions"]
+
+NEW_AFTER = 2  # problems of skills that were tried before
 
 
 class Suggestion(NamedTuple):
@@ -33,6 +36,7 @@ def suggestions(
     known: Mapping[str, Skill],
     cards: Mapping[str, Card],
     now: datetime,
+    since_new: int = 0,
 ) -> list[Suggestion]:
     """What to do next, most pressing first, with each family at most once.
 
@@ -41,7 +45,10 @@ def suggestions(
     'You have not tried this kind of problem yet.'
     """
     found: dict[str, Suggestion] = {}
-    for suggestion in (*_recurring(families, known), *_by_memory(families, known, cards, now)):
+    for suggestion in (
+        *_recurring(families, known),
+        *_by_memory(families, known, cards, now, since_new),
+    ):
         found.setdefault(suggestion.family.name, suggestion)
     return list(found.values())
 
@@ -61,6 +68,7 @@ def _by_memory(
     known: Mapping[str, Skill],
     cards: Mapping[str, Card],
     now: datetime,
+    since_new: int,
 ) -> list[Suggestion]:
     late, fresh, rest = [], [], []
     for family in families:
@@ -72,8 +80,9 @@ def _by_memory(
         sure = chance_now(card, now)
         why, pile = (_why_due(skill), late) if due(card, now) else (_why_least(sure), rest)
         pile.append((sure, Suggestion(family, level, why)))
-    by_chance = [[s for _, s in sorted(pile, key=lambda p: p[0])] for pile in (late, rest)]
-    return [*by_chance[0], *fresh, *by_chance[1]]
+    late, rest = ([s for _, s in sorted(pile, key=lambda p: p[0])] for pile in (late, rest))
+    first = fresh[:1] if since_new >= NEW_AFTER else []
+    return [*first, *late, *fresh, *rest]
 
 
 def _why_due(skill: Skill) -> str:
