@@ -53,18 +53,18 @@ def questions_of(paper: Paper) -> tuple[Question, ...]:
 
 
 def said_of(question: Question, text: str) -> str:
-    """What an answer is read as, in a sentence.
+    """What an answer is read as, as a reader would say it.
 
     Raises:
         Unreadable: the sentence says what to type instead.
     """
     if question.choices:
         chosen = _chosen(question, text)
-        return f"Kept: choice {chosen}, {question.choices[chosen - 1].text}"
+        return f"choice {chosen}, {question.choices[chosen - 1].text}"
     verdict = grade(question.case, text)
     if not verdict.counts:
         raise Unreadable(verdict.says)
-    return f"Kept: {verdict.echo}."
+    return verdict.echo
 
 
 def _chosen(question: Question, text: str) -> int:
@@ -83,7 +83,10 @@ def marked(question: Question, answer: Answer | None) -> Marked:
     if not question.choices or question.case.choices:
         verdict = grade(question.case, answer.typed)
         return Marked(question, answer, verdict, verdict.echo)
-    choice = question.choices[_chosen(question, answer.typed) - 1]
+    try:
+        choice = question.choices[_chosen(question, answer.typed) - 1]
+    except Unreadable as refusal:  # another edition could read it
+        return Marked(question, answer, Verdict("unreadable", str(refusal)), "")
     status = "mistake" if choice.mistake else "right"
     unit = question.case.unit
     verdict = Verdict(status, choice.says, choice.mistake or None, choice.value, unit, choice.text)

@@ -5,28 +5,28 @@ that it was taken. So a closed browser or a killed program loses nothing: openin
 goes on from its last line. There are no widgets here.
 """
 
-import json
+import contextlib
 import uuid
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
 from functools import cached_property
 from pathlib import Path
 from time import monotonic
 
-from solver import BadCode
+from solver import BadCode, SolverError
 from solver.paper import Paper, read_paper
-from workbook.log import Attempt, add_lines, default_path, now
+from workbook.log import Attempt, add_lines, now
 
+from .lines import ANSWER, BEGIN, END, FLAG, TICK, events, line
 from .question import Answer, Marked, Question, attempt_of, marked, questions_of, said_of
 
-__all__ = ["Sitting", "begin", "folder", "sittings"]
+__all__ = ["HandedIn", "Sitting", "begin"]
 
-VERSION = 1
-BEGIN, ANSWER, FLAG, TICK, END = "begin", "answer", "flag", "tick", "end"
+EVERY = 15  # seconds between two lines that only keep the time
+SILENCE = 120  # seconds that count without a pulse; a browser slows an unseen page to one a minute
 
 
-def folder() -> Path:
-    """Where sittings are kept: beside the log."""
-    return default_path().parent / "exams"
+class HandedIn(SolverError):
+    """An answer to an exam that is handed in."""
 
 
 def begin(paper: Paper, where: Path, clock: Callable[[], float] = monotonic) -> "Sitting":
@@ -36,19 +36,14 @@ def begin(paper: Paper, where: Path, clock: Callable[[], float] = monotonic) -> 
         NotKept: it cannot be kept there, so it does not begin.
     """
     path = where / f"{paper.code}-{uuid.uuid4().hex[:12]}.jsonl"
-    add_lines(path, [json.dumps({"v": VERSION, "event": BEGIN, "code": paper.code, "at": 0.0})])
+    add_lines(path, [line(BEGIN, 0.0, code=paper.code)])
     return Sitting(path, clock)
-
-
-def sittings(where: Path) -> list[Path]:
-    """The files of all sittings, the newest first."""
-    return sorted(where.glob("EXAM-*.jsonl"), key=lambda path: path.stat().st_mtime, reverse=True)
 
 
 class Sitting:
     """A sitting as its file has it. `answers` and `flagged` are by the number of the question.
 
-    Time counts while it is open and not paused: `elapsed` is in seconds.
+    Time counts, in seconds, while it goes on and its page is open in a browser, which `pulse` tells.
 
     Raises:
         BadCode: this edition cannot give the paper again, or the file holds none.
@@ -56,43 +51,55 @@ class Sitting:
 
     def __init__(self, path: Path, clock: Callable[[], float] = monotonic):
         self.path, self._clock = path, clock
+        self.paper: Paper | None = None
         self.answers: dict[int, Answer] = {}
         self.flagged: set[int] = set()
         self.ended = False
-        self._before, self._since = 0.0, None
-        self._waiting: list[str] = []
-        code = ""
-        for event in _events(path):
-            code = code or event.get("code", "")
-            self._take(event)
-        if not code:
+        self._before, self._since, self._kept = 0.0, None, 0.0
+        self._read_to, self._waiting = 0, []
+        self._read()
+        if self.paper is None:
             raise BadCode(f"The file {path.name} does not hold an exam.")
-        self.paper = read_paper(code)
+
+    @property
+    def _numbers(self) -> range:
+        return range(1, self.paper.count + 1)
 
     @cached_property
     def questions(self) -> tuple[Question, ...]:
         """The questions in order, numbered from 1."""
         return questions_of(self.paper)
 
-    def _take(self, event: dict) -> None:
-        self._before = max(self._before, float(event.get("at", 0)))
-        number = event.get("question", 0)
-        match event.get("event"):
-            case "answer":
-                seconds = float(event.get("seconds", 0))
-                earlier = self.answers.get(number)
-                spent = seconds + (earlier.seconds if earlier else 0)
-                when, at = event["when"], float(event["at"])
-                self.answers[number] = Answer(event["typed"], when, at, spent)
-            case "flag":
-                (self.flagged.add if event["on"] else self.flagged.discard)(number)
-            case "end":
-                self.ended = True
+    def _read(self) -> None:
+        """Take in what is new in the file: another page may have the same exam open."""
+        with self.path.open("rb") as file:
+            file.seek(self._read_to)
+            data = file.read()
+        self._read_to += data.rfind(b"\n") + 1  # a line that is being written is read again
+        for event in events(data):
+            if self.paper is None:
+                self.paper = read_paper(str(event.get("code")))
+            # A line that somebody spoilt by hand is as one that is torn.
+            with contextlib.suppress(KeyError, TypeError, ValueError):
+                self._take(**event)
+
+    def _take(self, event: str, at: float, question: int = 0, **fields) -> None:
+        """What a line tells. Taking it twice does no harm; after the end nothing is taken."""
+        at = float(at)
+        if self.ended or (event in (ANSWER, FLAG) and question not in self._numbers):
+            return
+        if event == ANSWER:
+            typed, when, seconds = fields["typed"], fields["when"], float(fields["seconds"])
+            self.answers[question] = Answer(str(typed), str(when), at, seconds)
+        elif event == FLAG:
+            (self.flagged.add if fields["on"] else self.flagged.discard)(question)
+        self.ended = event == END
+        self._before = max(self._before, at)
 
     @property
     def elapsed(self) -> float:
         """The seconds used so far."""
-        running = 0 if self._since is None else self._clock() - self._since
+        running = 0 if self._since is None else min(self._clock() - self._since, SILENCE)
         return self._before + running
 
     @property
@@ -112,42 +119,64 @@ class Sitting:
 
     def pause(self) -> None:
         """The time stops, and how much was used is kept."""
-        self._before, self._since = self.elapsed, None
-        self.tick()
-
-    def tick(self) -> None:
-        """Keep how much time was used: a program may be killed at any moment."""
+        self._count()
+        self._since = None
         self._keep(TICK)
+
+    def pulse(self) -> None:
+        """The page is open: the time up to now counts, and every so often it is kept.
+
+        Raises:
+            NotKept: a program that is killed now would forget some of the time, and no more.
+        """
+        self._count()
+        if self.running and self._before - self._kept >= EVERY:
+            self._keep(TICK)
+
+    def _count(self) -> None:
+        if self.running:
+            self._before, self._since = self.elapsed, self._clock()
 
     def answer(self, number: int, text: str, seconds: float = 0.0) -> str:
         """Take an answer, in place of an earlier one; what it was read as.
 
+        `seconds` were spent on it now; those of earlier answers to this question are added.
+
         Raises:
             Unreadable: the earlier answer stands; the sentence says what to type.
             NotKept: it is held, and kept with the next one.
+            HandedIn: no answer is taken any more.
         """
         said = said_of(self.questions[number - 1], text)
-        self._keep(ANSWER, question=number, typed=text, seconds=round(seconds, 1), when=now())
+        earlier = self.answers.get(number)
+        spent = round(seconds + (earlier.seconds if earlier else 0), 1)
+        self._keep(ANSWER, question=number, typed=text, seconds=spent, when=now())
         return said
 
     def flag(self, number: int, on: bool) -> None:
-        """Mark a question to come back to, or take the mark away."""
+        """Mark a question to come back to, or take the mark away; raises as `answer` does."""
         self._keep(FLAG, question=number, on=on)
 
     def end(self) -> None:
         """Hand it in; no answer is taken after that."""
-        self.pause()
         self._keep(END)
+        self._since = None
 
     def _keep(self, kind: str, **fields) -> None:
-        event = {"v": VERSION, "event": kind, "at": round(self.elapsed, 1), **fields}
+        self._count()
+        self._read()
         if self.ended:
+            if kind in (ANSWER, FLAG):
+                raise HandedIn("This exam is handed in already, so nothing in it changes now.")
             return
-        self._since = None if self._since is None else self._clock()
-        self._take(event)
-        self._waiting.append(json.dumps(event, ensure_ascii=False))
-        add_lines(self.path, self._waiting)
+        at = self._kept = round(self.elapsed, 1)
+        held = [*self._waiting, line(kind, at, **fields)]
+        if kind in (ANSWER, FLAG):
+            self._take(kind, at, **fields)
+            self._waiting = held
+        add_lines(self.path, held)
         self._waiting = []
+        self._read()
 
     def marks(self) -> list[Marked]:
         """Each question with its verdict; one without an answer is not right."""
@@ -163,16 +192,5 @@ class Sitting:
         return [
             attempt_of(mark, uuid.uuid5(space, str(mark.question.number)).hex, self.paper.code)
             for mark in self.marks()
-            if mark.answer
+            if mark.verdict and mark.verdict.counts
         ]
-
-
-def _events(path: Path) -> Iterator[dict]:
-    """What can be read of the file; a line torn by an accident was never acknowledged."""
-    for line in path.read_bytes().split(b"\n"):
-        try:
-            event = json.loads(line)
-        except ValueError:
-            continue
-        if isinstance(event, dict) and event.get("v") == VERSION:
-            yield event

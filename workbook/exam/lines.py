@@ -1,0 +1,46 @@
+"""The files of sittings: one for each, a line for each thing that happens in it.
+
+    {"v": 1, "event": "begin", "at": 0.0, "code": "EXAM-21-2U-20-60-C-1-48213-15"}
+    {"v": 1, "event": "answer", "at": 95.2, "question": 1, "typed": "2", "seconds": 41.0,
+     "when": "2026-11-25T18:04:31.250000Z"}
+    {"v": 1, "event": "flag", "at": 97.0, "question": 1, "on": true}
+
+`at` is the time used when it happened, in seconds. "tick" only keeps that, and "end" is the last.
+"""
+
+import json
+from collections.abc import Iterator
+from pathlib import Path
+
+from workbook.log import default_path
+
+__all__ = ["ANSWER", "BEGIN", "END", "FLAG", "TICK", "events", "folder", "line", "sittings"]
+
+VERSION = 1
+BEGIN, ANSWER, FLAG, TICK, END = "begin", "answer", "flag", "tick", "end"
+
+
+def folder() -> Path:
+    """Where sittings are kept: beside the log."""
+    return default_path().parent / "exams"
+
+
+def sittings(where: Path) -> list[Path]:
+    """The files of all sittings, the newest first."""
+    return sorted(where.glob("EXAM-*.jsonl"), key=lambda path: path.stat().st_mtime, reverse=True)
+
+
+def line(kind: str, at: float, **fields) -> str:
+    """An event as a line, without its end."""
+    return json.dumps({"v": VERSION, "event": kind, "at": at, **fields}, ensure_ascii=False)
+
+
+def events(data: bytes) -> Iterator[dict]:
+    """What can be read of the lines; one torn by an accident was never acknowledged."""
+    for each in data.split(b"\n"):
+        try:
+            event = json.loads(each)
+        except (ValueError, RecursionError):
+            continue
+        if isinstance(event, dict) and event.get("v") == VERSION:
+            yield event
