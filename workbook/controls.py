@@ -88,9 +88,12 @@ def button(text: str, action: Callable[[], None], *, first: bool = False) -> But
     return classed(made, "w2w-button", *["w2w-first"] * first)
 
 
-def chooser(label: str, options: list, action: Callable[[object], None]) -> Dropdown:
-    """A list to choose one from; `action` gets the value chosen."""
+def chooser(
+    label: str, options: list, action: Callable[[object], None], value: object = None
+) -> Dropdown:
+    """A list to choose one from, at first `value` or the first; `action` gets the value chosen."""
     made = Dropdown(description=label, options=options, style=LABELLED, layout=AUTO)
+    made.value = made.value if value is None else value
     made.observe(lambda change: action(change["new"]), "value")
     return classed(made, "w2w-field")
 

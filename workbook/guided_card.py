@@ -31,7 +31,7 @@ class GuidedCard(MixedCard):
 
     def _settings(self) -> Box:
         about = HTML(f'<h4>What comes next</h4><p class="w2w-about">{HOW}</p>')
-        parts = [about, self.returning, self._chapters(), self.units, self.wanted_said]
+        parts = [about, self.returning, self.chapters.box, self.units, self.wanted_said]
         return classed(VBox(parts), "w2w-wanted")
 
     def _show(self, *sentences: str) -> None:

@@ -4,24 +4,17 @@ from collections.abc import Callable
 from html import escape
 from time import monotonic
 
-from ipywidgets import HTML, Box, Checkbox, VBox
+from ipywidgets import HTML, Box, VBox
 
 from .card import Card
-from .contents import titles
-from .controls import AUTO, SYSTEMS, button, chooser, classed, say
+from .controls import SYSTEMS, chooser, classed, say
 from .mixed import PROMISE, Mixed
+from .ticks import ChapterTicks, group, tick
 
 __all__ = ["MixedCard"]
 
 HOW = "Of three problems, about one is of a kind that went wrong, until you get it right."
 SHOWN = 5  # kinds coming back that are named
-
-
-def tick(label: str, on: bool, action: Callable[[object], None]) -> Checkbox:
-    """A box to tick, with its label."""
-    made = Checkbox(value=on, description=label, indent=False, layout=AUTO)
-    made.observe(lambda change: action(change["new"]), "value")
-    return classed(made, "w2w-tick")
 
 
 class MixedCard(Card):
@@ -36,19 +29,13 @@ class MixedCard(Card):
     def _make_buttons(self) -> None:
         super()._make_buttons()
         self.next.description = "Next problem"
-        self.all = button("Tick every chapter", self.once(lambda: self._tick_all(True)))
-        self.none = button("Untick every chapter", self.once(lambda: self._tick_all(False)))
 
     def _make_choosers(self) -> None:
         wanted, every = self.practice.wanted, self.practice.every
-        named, ticked = titles(), self.safely(self._ticked)
-        self.chapters = {
-            name: tick(named.get(name) or _in_words(name), name in wanted.chapters, ticked)
-            for name in every.chapters
-        }
+        ticked = self.safely(self._ticked)
+        self.chapters = ChapterTicks(self, every.chapters, wanted.chapters, self._ticked)
         self.levels = {n: tick(f"Level {n}", n in wanted.levels, ticked) for n in every.levels}
-        self.units = chooser("Units", SYSTEMS, ticked)
-        self.units.value = wanted.units
+        self.units = chooser("Units", SYSTEMS, ticked, wanted.units)
         self.wanted_said, self.returning = HTML(say("")), HTML()
 
     def _settings(self) -> Box:
@@ -58,36 +45,20 @@ class MixedCard(Card):
         parts = [
             about,
             self.returning,
-            self._chapters(),
-            _group("Levels", self.levels),
+            self.chapters.box,
+            group("Levels", self.levels),
             self.units,
             self.wanted_said,
         ]
         return classed(VBox(parts), "w2w-wanted")
 
-    def _chapters(self) -> Box:
-        buttons = classed(Box([self.all, self.none]), "w2w-buttons")
-        return VBox([_group("Chapters", self.chapters), buttons])
-
     def _set_choosers(self) -> None:
         """What is wanted stays as it is, whatever problem is shown."""
         self._show_returning()
 
-    def _tick_all(self, on: bool) -> None:
-        self._setting = True
-        try:
-            for box in self.chapters.values():
-                box.value = on
-        finally:
-            self._setting = False
-        self._ticked()
-
     def _ticked(self, _=None) -> None:
-        if self._setting:
-            return
-        chapters = tuple(name for name, box in self.chapters.items() if box.value)
         levels = tuple(n for n, box in self.levels.items() if box.value)
-        self.practice.want(chapters=chapters, levels=levels, units=self.units.value)
+        self.practice.want(chapters=self.chapters.chosen, levels=levels, units=self.units.value)
         missing = self.practice.missing
         self.wanted_said.value = say("missing" if missing else "note", missing or self._next_is())
         self._show_returning()
@@ -114,12 +85,3 @@ class MixedCard(Card):
             self._note(missing)
         else:
             super()._new()
-
-
-def _in_words(name: str) -> str:
-    return name.replace("_", " ").capitalize()
-
-
-def _group(label: str, boxes: dict) -> VBox:
-    head = HTML(f'<p class="w2w-want">{escape(label)}</p>')
-    return VBox([head, classed(Box(list(boxes.values())), "w2w-ticks")])

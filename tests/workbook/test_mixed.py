@@ -231,7 +231,7 @@ def test_the_card_says_in_one_sentence_what_it_does(card):
 
 
 def test_each_chapter_has_a_box_with_the_title_of_its_page(card):
-    labels = {name: box.description for name, box in card.chapters.items()}
+    labels = {name: box.description for name, box in card.chapters.boxes.items()}
     assert list(dict.fromkeys(f.chapter for f in FAMILIES)) == list(labels)
     assert labels.items() >= TITLES.items()
     assert "4. Phase balance" == labels["balance"]
@@ -239,7 +239,7 @@ def test_each_chapter_has_a_box_with_the_title_of_its_page(card):
 
 def test_ticks_are_told_and_hold_from_the_next_problem(card):
     before = card.practice.case
-    for name, box in card.chapters.items():
+    for name, box in card.chapters.boxes.items():
         box.value = name == "balance"
     card.levels[1].value = False
     card.units.value = "si"
@@ -253,12 +253,12 @@ def test_ticks_are_told_and_hold_from_the_next_problem(card):
 
 def test_without_a_chapter_the_problem_stays_and_what_to_tick_is_said(card):
     before = card.practice.case
-    card.none.click()
+    card.chapters.none.click()
     assert "Tick at least one chapter first." in words(card.wanted_said.value)
     card.next.click()
     assert before == card.practice.case
     assert "Tick at least one chapter first." in words(card.said.value)
-    card.all.click()
+    card.chapters.all.click()
     card.next.click()
     assert before != card.practice.case
 
