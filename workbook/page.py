@@ -8,6 +8,7 @@ __all__ = [
     "contents",
     "figure",
     "formulas",
+    "log_copies",
     "mixed",
     "own_numbers",
     "practice",
@@ -58,6 +59,14 @@ def progress():
     from .progress.panel import ProgressPanel
 
     return ProgressPanel(FAMILIES, own_log())
+
+
+def log_copies():
+    """A copy of the log to save, and copies to bring in."""
+    from .keeper import own_log
+    from .log_copies import LogCopies
+
+    return LogCopies(own_log())
 
 
 def _keep(told) -> str:

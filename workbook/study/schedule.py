@@ -18,7 +18,7 @@ __all__ = ["WANTED", "chance_now", "due", "rating", "reviewed"]
 
 WANTED = 0.8  # how likely a skill should still be there when it comes back; see tests/benchmarks
 SOON = timedelta(minutes=10)  # after which a skill that went wrong comes back, the same evening
-LONGEST = 60  # days; nobody studies for an exam for years
+LONGEST = 30  # days; an exam is rarely further away than three months
 
 
 @cache
