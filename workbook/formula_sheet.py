@@ -1,5 +1,6 @@
 """The formulas of a chapter: in words, in symbols, with units, the reason and the source."""
 
+from collections.abc import Iterable
 from html import escape
 
 from ipywidgets import HTMLMath
@@ -10,7 +11,7 @@ from solver.vocabulary import quantity_named
 
 from .controls import SYSTEMS, Panel, chooser
 
-__all__ = ["FormulaSheet"]
+__all__ = ["FormulaSheet", "sheet_html"]
 
 DECIMALS = "An efficiency goes in as a decimal: 82% is 0.82."
 
@@ -27,8 +28,13 @@ class FormulaSheet(Panel):
         self._show(self.units.value)
 
     def _show(self, units: str) -> None:
-        items = (_item(f, units) for f in self.formulas if units in f.systems)
-        self.sheet.value = f'<p>{DECIMALS}</p><ol class="w2w-steps">{"".join(items)}</ol>'
+        self.sheet.value = sheet_html(self.formulas, units)
+
+
+def sheet_html(formulas: Iterable[Formula], units: str) -> str:
+    """Formulas as a list, for a widget that sets mathematics."""
+    items = (_item(f, units) for f in formulas if units in f.systems)
+    return f'<p>{DECIMALS}</p><ol class="w2w-steps">{"".join(items)}</ol>'
 
 
 def _item(formula: Formula, units: str) -> str:

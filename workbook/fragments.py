@@ -16,6 +16,7 @@ __all__ = [
     "chain",
     "hints",
     "problem",
+    "question",
     "rows",
     "said_of",
     "solution",
@@ -23,10 +24,10 @@ __all__ = [
 ]
 
 
-def answer_label(case: Case) -> str:
-    """What the answer box asks for, with the unit."""
-    if case.choices:
-        return f"Your answer: the number of your choice, 1 to {len(case.choices)}"
+def answer_label(case: Case, choices: int = 0) -> str:
+    """What the answer box asks for: a quantity with its unit, or the number of a choice."""
+    if count := choices or len(case.choices):
+        return f"Your answer: the number of your choice, 1 to {count}"
     asked = f"Your answer: {quantity_named(case.asked).label}"
     return f"{asked}, in {_unit_in_words(case.unit)}" if case.unit else asked
 
@@ -51,10 +52,14 @@ def rows(pairs: Iterable[tuple[str, str]], caption: str) -> str:
 
 def problem(case: Case) -> str:
     """The title, the question, the givens, and the choices of a judgement."""
-    choices = "".join(f"<li>{escape(choice)}</li>" for choice in case.choices)
-    listed = f'<ol class="w2w-choices">{choices}</ol>' if choices else ""
+    return f"<h3>{escape(case.family.title)}</h3>{question(case, case.choices)}"
+
+
+def question(case: Case, choices: Iterable[str] = ()) -> str:
+    """The question, the givens, and these choices, numbered."""
+    items = "".join(f"<li>{escape(choice)}</li>" for choice in choices)
+    listed = f'<ol class="w2w-choices">{items}</ol>' if items else ""
     return (
-        f"<h3>{escape(case.family.title)}</h3>"
         f'<p class="w2w-question">{escape(case.question)}</p>'
         f"{rows(given_rows(case.given, case.units), 'What is given')}{listed}"
     )

@@ -6,6 +6,7 @@ Everything is imported when it is called: a page that shows one card loads no mo
 __all__ = [
     "cautions",
     "contents",
+    "exam",
     "figure",
     "formulas",
     "log_copies",
@@ -49,6 +50,17 @@ def study():
 
     before = past()
     return GuidedCard(Guided(FAMILIES, on_try=_keep, past=before, units=units_of(before)))
+
+
+def exam():
+    """A practice exam: set up, sat against the clock and kept as it goes, marked when handed in."""
+    from pathlib import Path
+
+    from .exam.lines import folder
+    from .exam.panel import ExamPanel
+    from .keeper import own_log, past, units_of
+
+    return ExamPanel(folder(), own_log().merge, Path.cwd(), units_of(past()))
 
 
 def progress():

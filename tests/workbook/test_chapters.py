@@ -15,8 +15,13 @@ from workbook.figures import FIGURES
 from workbook.pages import OPENING, shipped_pages
 
 PAGES = shipped_pages()
-MIXED = "12-mixed-practice.ipynb"
-CHAPTERS = [path for path in PAGES if path.name not in (OPENING, MIXED)]
+# The pages after the chapters, each with what it calls.
+AFTER = {
+    "12-mixed-practice.ipynb": ["cautions", "mixed"],
+    "14-your-study.ipynb": ["cautions", "study", "progress", "log_copies"],
+    "15-practice-exam.ipynb": ["cautions", "exam"],
+}
+CHAPTERS = [path for path in PAGES if path.name not in (OPENING, *AFTER)]
 # What stands in every chapter, in the order of reading.
 PARTS = [
     *("title", "why", "cautions-first", "cautions", "idea", "explore", "figure"),
@@ -129,10 +134,14 @@ def test_the_opening_page_leads_to_the_chapters_and_every_chapter_on_and_back():
         assert {*(page.name for page in beside), OPENING} == set(links(path))
 
 
-def test_the_mixed_page_stands_last_has_its_card_and_leads_back():
-    assert MIXED == PAGES[-1].name
-    assert ["cautions", "mixed"] == [name for name, _ in calls(PAGES[-1])]
-    assert [OPENING] == links(PAGES[-1])
+def test_the_pages_after_the_chapters_stand_last():
+    assert list(AFTER) == [page.name for page in PAGES[-len(AFTER) :]]
+
+
+@by_name([path for path in PAGES if path.name in AFTER])
+def test_a_page_after_the_chapters_has_its_panels_and_leads_back(path):
+    assert AFTER[path.name] == [name for name, _ in calls(path)]
+    assert OPENING == links(path)[-1]
 
 
 @by_name(CHAPTERS)

@@ -1,0 +1,90 @@
+"""The clock of an exam: the time left, shown or hidden, and a calm word near its end.
+
+The browser itself sends a pulse each second, through a player that nobody sees. So the time stands
+still by itself when the page is closed. No screen reader is told each second; it hears the two
+sentences, and finds the time where it stands.
+"""
+
+from ipywidgets import HTML, Box, Play
+
+from workbook.log import NotKept
+
+from ..controls import Panel, button, classed, say
+from .sitting import Sitting
+
+__all__ = ["Clock", "duration"]
+
+SOON = 5 * 60  # seconds left when it is said
+HIDE, SHOW = "Hide the clock", "Show the clock"
+SENTENCES = {
+    "": (),
+    "soon": ("note", "Less than 5 minutes are left."),
+    "over": (
+        "note",
+        "The time is over. You can go on. Answers from now on are taken, and counted apart.",
+    ),
+}
+DAY = 86_400
+
+
+def duration(seconds: float) -> str:
+    """A time in minutes and seconds.
+
+    >>> duration(2480.7), duration(42)
+    ('41 min 20 s', '42 s')
+    """
+    minutes, rest = divmod(int(seconds), 60)
+    return f"{minutes} min {rest} s" if minutes else f"{rest} s"
+
+
+class Clock:
+    """Shows the time of a sitting and keeps it going. `box` stands at the head of the panel."""
+
+    def __init__(self, panel: Panel):
+        self.sitting: Sitting | None = None
+        self.time, self.calm = HTML(), HTML(say(""))
+        self.hide = button(HIDE, panel.once(self._toggle))
+        self.pulse = Play(interval=1000, max=DAY, repeat=True)
+        self.pulse.layout.display = "none"
+        self.pulse.observe(panel.safely(self._beat), "value")
+        self.box = classed(Box([self.time, self.hide, self.pulse]), "w2w-clock")
+        self.stage = ""
+
+    def start(self, sitting: Sitting) -> None:
+        """The time of this sitting counts from now."""
+        self.sitting, self.stage = sitting, ""
+        self.calm.value = say("")
+        sitting.go_on()
+        self.pulse.playing = True
+        self._show()
+
+    def stop(self) -> None:
+        """The pulse stops; the sitting is paused or ended by whoever calls this."""
+        self.pulse.playing = False
+        self.sitting = None
+
+    def _beat(self, _) -> None:
+        if self.sitting is None:
+            return
+        fault = ""
+        try:
+            self.sitting.pulse()
+        except NotKept as refusal:
+            fault = str(refusal)
+        self._show(fault)
+
+    def _toggle(self) -> None:
+        self.hide.description = SHOW if self.hide.description == HIDE else HIDE
+        self._show()
+
+    def _show(self, fault: str = "") -> None:
+        left = self.sitting.left
+        hidden = self.hide.description == SHOW
+        late = f"{duration(-left)} over the time"
+        text = "The clock is hidden." if hidden else late if left < 0 else f"{duration(left)} left"
+        self.time.value = f'<p class="w2w-time">{text}</p>'
+        stage = "over" if left <= 0 else "soon" if left < SOON else ""
+        if fault:
+            self.calm.value, self.stage = say("fault", fault), "fault"
+        elif stage != self.stage:
+            self.calm.value, self.stage = say(*SENTENCES[stage] or ("",)), stage

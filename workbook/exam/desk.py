@@ -1,0 +1,132 @@
+"""Where a reader is in a sitting: at which question, and what was typed that cannot be read.
+
+There are no widgets here; sit.py shows what this holds.
+"""
+
+from typing import NamedTuple
+
+from solver import Unreadable
+from workbook.log import NotKept
+
+from .question import Question, said_of
+from .sitting import HandedIn, Sitting
+
+__all__ = ["Desk", "Told", "listed"]
+
+SHOWN = 12  # numbers named in a sentence
+
+
+class Told(NamedTuple):
+    """What became of something: a state for controls.say, and sentences."""
+
+    state: str
+    sentences: tuple[str, ...] = ()
+
+    @property
+    def taken(self) -> bool:
+        """Whether all is well, so that the next question may come."""
+        return self.state == "note"
+
+
+class Desk:
+    """One question at a time. `unread`, by number, are texts that do not count as answers."""
+
+    def __init__(self, sitting: Sitting):
+        self.sitting = sitting
+        self.count = sitting.paper.count
+        self.unread: dict[int, str] = {}
+        self.go(next((n for n in range(1, self.count + 1) if n not in sitting.answers), 1))
+
+    @property
+    def asked(self) -> Question:
+        """The question the reader is at."""
+        return self.sitting.questions[self.number - 1]
+
+    @property
+    def text(self) -> str:
+        """What stands in the answer box of this question."""
+        kept = self.sitting.answers.get(self.number)
+        return self.unread.get(self.number) or (kept.typed if kept else "")
+
+    @property
+    def kept_as(self) -> str:
+        """What the answer to this question was read as; empty where there is none."""
+        kept = self.sitting.answers.get(self.number)
+        return said_of(self.asked, kept.typed) if kept else ""
+
+    def go(self, number: int) -> str:
+        """To a question; a sentence where there is none of that number."""
+        self.number = min(max(number, 1), self.count)
+        self._since = self.sitting.elapsed
+        if number == self.number:
+            return ""
+        return f"This is the {'first' if number < 1 else 'last'} question."
+
+    def take(self, text: str, leaving: bool = False) -> Told:
+        """Take what is in the box as the answer, unless nothing is new in it.
+
+        A box that is left empty is no fault; where Enter sends it, it is.
+        """
+        kept = self.sitting.answers.get(self.number)
+        blank = not text.strip()
+        if (kept and text == kept.typed) or (blank and (kept or leaving)):
+            self.unread.pop(self.number, None)
+            return Told("note")
+        named = f"Question {self.number}"
+        try:
+            read = self.sitting.answer(self.number, text, self.sitting.elapsed - self._since)
+        except Unreadable as refusal:
+            if not blank:
+                self.unread[self.number] = text
+            what = "keeps the answer it had" if kept else "has no answer yet"
+            return Told("unreadable", (f"{named} {what}.", str(refusal)))
+        except (NotKept, HandedIn) as fault:
+            return Told("fault", (str(fault),))
+        finally:
+            self._since = self.sitting.elapsed
+        self.unread.pop(self.number, None)
+        return Told("note", (f"{named} is kept: {read}.",))
+
+    def flag(self, on: bool) -> Told:
+        """Mark this question to come back to, or not."""
+        try:
+            self.sitting.flag(self.number, on)
+        except (NotKept, HandedIn) as fault:
+            return Told("fault", (str(fault),))
+        return Told("note")
+
+    def state(self, number: int) -> str:
+        """How a question stands, as a mark and a word."""
+        if number in self.unread:
+            return "? not read"
+        return "✓ answered" if number in self.sitting.answers else "– empty"
+
+    def unfinished(self) -> tuple[str, ...]:
+        """What there is to do yet, in sentences."""
+        sitting = self.sitting
+        empty = [n for n in range(1, self.count + 1) if n not in sitting.answers]
+        kinds = (
+            ("question has", "questions have", "no answer", empty),
+            ("question is", "questions are", "marked to come back to", sorted(sitting.flagged)),
+            ("question holds", "questions hold", "text that cannot be read", sorted(self.unread)),
+        )
+        return tuple(
+            f"{len(numbers)} {one if len(numbers) == 1 else many} {what}: {listed(numbers)}."
+            for one, many, what, numbers in kinds
+            if numbers
+        )
+
+
+def listed(numbers) -> str:
+    """Numbers of questions in words.
+
+    >>> listed([4]), listed([4, 7, 9])
+    ('4', '4, 7 and 9')
+    >>> listed(range(1, 20))
+    '1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12 and 7 more'
+    """
+    parts = [str(number) for number in numbers]
+    if len(parts) > SHOWN:
+        parts = [*parts[:SHOWN], f"{len(parts) - SHOWN} more"]
+    *first, last = parts
+    return f"{', '.join(first)} and {last}" if first else last

@@ -1,0 +1,49 @@
+"""An exam that is handed in: its result, and what can follow."""
+
+from collections.abc import Callable
+from html import escape
+
+from ipywidgets import HTML, Box, VBox
+
+from solver.paper import Paper
+
+from ..controls import Panel, button, classed, say
+from .outcome import Outcome
+from .result import result_html, summary
+from .sitting import Sitting
+from .start import fresh
+
+__all__ = ["Done"]
+
+
+class Done:
+    """The result of a sitting; `begin` and `print_` get a paper, `back` leads to the set-up."""
+
+    def __init__(
+        self,
+        panel: Panel,
+        begin: Callable[[Paper], None],
+        print_: Callable[[Paper], None],
+        back: Callable[[], None],
+    ):
+        self.sitting: Sitting | None = None
+        self.top, self.all, self.code = HTML(), HTML(), HTML()
+        self.again = button("Sit it again", panel.once(lambda: begin(self.sitting.paper)))
+        self.fresh = button(
+            "A fresh exam like it", panel.once(lambda: begin(fresh(self.sitting.paper)))
+        )
+        self.print = button("Print this exam", panel.once(lambda: print_(self.sitting.paper)))
+        self.back = button("Set up another", panel.once(back))
+        follow = classed(Box([self.again, self.fresh, self.print, self.back]), "w2w-buttons")
+        self.box = VBox([self.top, self.code, follow, self.all])
+
+    def show(self, sitting: Sitting, fault: str = "") -> None:
+        """The result of this sitting; a fault says that the log did not take it."""
+        self.sitting = sitting
+        outcome = Outcome(sitting)
+        said = say("note", *summary(outcome), fault)
+        self.top.value = f"<h3>The result</h3>{said}"
+        code = f"<b>{escape(sitting.paper.code)}</b>"
+        self.code.value = f"<p>Code of this exam: {code}. Share it to have others sit the same.</p>"
+        self.all.value = result_html(outcome)
+        self.back.focus()

@@ -1,0 +1,86 @@
+"""The practice exam: set up, sat and seen through on one panel."""
+
+from collections.abc import Callable
+from pathlib import Path
+from time import monotonic
+
+from ipywidgets import HTML
+
+from solver.paper import Paper
+from workbook.log import Attempt, NotKept
+
+from ..controls import Panel, say
+from .desk import Told
+from .done import Done
+from .printed import save_pdf
+from .sit import Sit
+from .sitting import Sitting, begin
+from .start import Start
+
+__all__ = ["ExamPanel"]
+
+
+class ExamPanel(Panel):
+    """Three views, one of them shown: to set up, to sit, to see the result.
+
+    `where` is the folder of sittings, `pages` the reader's folder for what is printed. `log` takes
+    the attempts of an exam that is handed in, and may raise NotKept.
+    """
+
+    def __init__(
+        self,
+        where: Path,
+        log: Callable[[list[Attempt]], object],
+        pages: Path,
+        units: str = "us",
+        clock: Callable[[], float] = monotonic,
+    ):
+        super().__init__("w2w-exams", clock=clock)
+        self.where, self._log, self._pages = where, log, pages
+        self.start = Start(self, self._begin, self._print, self._open, where, units)
+        self.sit = Sit(self, self._paused, self._open)
+        self.result = Done(self, self._begin, self._print, self._set_up)
+        self.printed = HTML()
+        self.views = (self.start, self.sit, self.result)
+        self.put(*(view.box for view in self.views), self.printed, self.said)
+        self._set_up()
+
+    def _view(self, shown) -> None:
+        for view in self.views:
+            view.box.layout.display = "" if view is shown else "none"
+        self.printed.value = self.said.value = say("")
+
+    def _set_up(self, *sentences: str) -> None:
+        self.start.show(*sentences)
+        self._view(self.start)
+
+    def _begin(self, paper: Paper) -> None:
+        try:
+            sitting = begin(paper, self.where, self.clock)
+        except NotKept as fault:
+            self.said.value = say("fault", "The exam does not begin.", str(fault))
+            return
+        self._open(sitting)
+
+    def _open(self, sitting: Sitting) -> None:
+        """Go on with a sitting, or see its result where it is handed in."""
+        if not sitting.ended:
+            self._view(self.sit)
+            self.sit.open(sitting)
+            return
+        fault = ""
+        try:
+            self._log(sitting.attempts())
+        except NotKept as refusal:
+            fault = str(refusal)
+        self._view(self.result)
+        self.result.show(sitting, fault)
+
+    def _paused(self, sitting: Sitting, told: Told) -> None:
+        self._set_up(*told.sentences, "The exam is paused, and the time stands still.")
+        if self.start.earlier.buttons:
+            self.start.earlier.buttons[0].focus()
+
+    def _print(self, paper: Paper) -> None:
+        self.printed.value = say("note", "The PDF is being made.")
+        self.printed.value = save_pdf(paper, self._pages)

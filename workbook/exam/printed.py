@@ -1,0 +1,90 @@
+"""An exam on paper: the questions with room to write, then the key, as one PDF."""
+
+from pathlib import Path
+from typing import Any
+
+from solver import SolverError
+from solver.paper import Paper
+from solver.render import ROUNDING, given_rows, step_lines
+
+from ..cautions import caution_lines
+from ..contents import titles
+from ..controls import say
+from ..saving import link
+from ..ticks import in_words
+from ..typst_pdf import compiled
+from .question import Question, questions_of
+from .result import answer_of
+
+__all__ = ["pdf_of", "pictures_of", "printed", "save_pdf"]
+
+TEMPLATE = Path(__file__).with_name("exam.typ")
+PAPER = {"us": "us-letter", "si": "a4"}
+UNITS = {"us": "US units", "si": "metric units"}
+
+
+def pdf_of(paper: Paper) -> bytes:
+    """The paper and its key; CannotPrint where typst is missing."""
+    return compiled(TEMPLATE, printed(paper))
+
+
+def pictures_of(paper: Paper, dots: float = 96) -> list[bytes]:
+    """The pages as PNG pictures."""
+    pages = compiled(TEMPLATE, printed(paper), "png", dots)
+    return pages if isinstance(pages, list) else [pages]
+
+
+def printed(paper: Paper) -> dict[str, Any]:
+    """All that stands on the pages, as plain data."""
+    named = titles()
+    questions = questions_of(paper)
+    return {
+        "paper": PAPER[paper.units],
+        "code": paper.code,
+        "about": f"{paper.count} questions, {paper.minutes} minutes, {UNITS[paper.units]}",
+        "chapters": [named.get(name) or in_words(name) for name in paper.chapters],
+        "always": caution_lines()[-1],
+        "rounding": ROUNDING,
+        "questions": [_asked(each) for each in questions],
+        "key": [_solved(each) for each in questions],
+    }
+
+
+def _asked(asked: Question) -> dict[str, Any]:
+    case = asked.case
+    return {
+        "text": case.question,
+        "given": [
+            [label[0].upper() + label[1:], value]
+            for label, value in given_rows(case.given, case.units)
+        ],
+        "choices": [choice.text for choice in asked.choices],
+    }
+
+
+def _solved(asked: Question) -> dict[str, Any]:
+    case = asked.case
+    return {
+        "answer": answer_of(asked),
+        "code": case.code,
+        "steps": [
+            list(step_lines(step, case.known, case.given, case.units)) for step in case.steps
+        ],
+    }
+
+
+def save_pdf(paper: Paper, where: Path) -> str:
+    """Make the PDF, keep it in a folder, and say so in HTML, with a link that saves it elsewhere."""
+    try:
+        data = pdf_of(paper)
+    except SolverError as refusal:
+        return say("missing", str(refusal))
+    name = f"{paper.code}.pdf"
+    held = f"<p>{link('Save the PDF', name, 'application/pdf', data)}</p>"
+    try:
+        (where / name).write_bytes(data)
+    except OSError as error:
+        said = f"It could not be kept in {where}: {error.strerror}. Save it with this link."
+    else:
+        said = f"It is in your folder, {where}. The key stands after the questions."
+    return say("worked", "The PDF is made.", said, html=held)

@@ -1,0 +1,119 @@
+"""The result of an exam as HTML: how much was right, by chapter, by mistake, and every question."""
+
+from html import escape
+
+from solver.show import figures, with_unit
+
+from .. import fragments
+from ..contents import titles
+from ..ticks import in_words
+from .clock import duration
+from .desk import listed
+from .outcome import Outcome
+from .question import Marked, Question, said_of
+
+__all__ = ["answer_of", "result_html", "summary"]
+
+NO_FLAWS = "No mistake with a name was made."
+STATES = {  # a mark, a word, and the class that gives the colour
+    "right": ("✓", "right", "right"),
+    "late": ("✓", "right, with extra time", "right"),
+    "wrong": ("✗", "not right", "wrong"),
+    "unread": ("?", "not read", "close"),
+    "empty": ("–", "no answer", "close"),
+}
+
+
+def summary(outcome: Outcome) -> list[str]:
+    """The result in sentences."""
+    whole, sitting = outcome.whole, outcome.sitting
+    said = [f"{whole.in_time} of {whole.of} right in time ({whole.in_time / whole.of:.0%})."]
+    if whole.later:
+        said.append(f"{whole.later} more right with extra time.")
+    said.append(f"You used {duration(sitting.elapsed)} of {sitting.paper.minutes} min.")
+    return said
+
+
+def result_html(outcome: Outcome) -> str:
+    """Everything but the sentences on top."""
+    questions = "".join(_question(outcome, mark) for mark in outcome.marks)
+    return (
+        f"<h4>By chapter</h4>{_chapters(outcome)}"
+        f"<h4>What to look at</h4>{_flaws(outcome)}"
+        f"<h4>Every question</h4><p>Open one to see its worked solution.</p>{questions}"
+    )
+
+
+def _chapters(outcome: Outcome) -> str:
+    named = titles()
+    rows = "".join(
+        f'<tr><th scope="row">{escape(named.get(name) or in_words(name))}</th>'
+        f"<td>{tally.in_time}</td><td>{tally.later}</td><td>{tally.of}</td></tr>"
+        for name, tally in outcome.chapters.items()
+    )
+    heads = "".join(
+        f'<th scope="col">{head}</th>'
+        for head in ("Chapter", "Right in time", "With extra time", "Questions")
+    )
+    return (
+        '<table class="w2w-givens w2w-tallies"><caption>Right answers</caption>'
+        f"<thead><tr>{heads}</tr></thead><tbody>{rows}</tbody></table>"
+    )
+
+
+def _flaws(outcome: Outcome) -> str:
+    lines = [f"{escape(flaw.says)} {_where(flaw.numbers)}" for flaw in outcome.flaws]
+    if outcome.unnamed:
+        lines.append(
+            f"Compare each step with the worked solution, and its units. {_where(outcome.unnamed)}"
+        )
+    if outcome.empty:
+        lines.append(f"No answer was given. {_where(outcome.empty)}")
+    items = "".join(f"<li>{line}</li>" for line in lines)
+    return f'<ul class="w2w-flaws">{items}</ul>' if items else f"<p>{NO_FLAWS}</p>"
+
+
+def _where(numbers: tuple[int, ...]) -> str:
+    noun = "Question" if len(numbers) == 1 else "Questions"
+    return f'<span class="w2w-about">{noun} {listed(numbers)}.</span>'
+
+
+def _state(outcome: Outcome, mark: Marked) -> str:
+    if mark.answer is None:
+        return "empty"
+    if not mark.verdict.counts:
+        return "unread"
+    if not mark.right:
+        return "wrong"
+    return "late" if outcome.late(mark) else "right"
+
+
+def answer_of(asked: Question) -> str:
+    """The right answer; of choices, the number and the text of the right one."""
+    case = asked.case
+    if not asked.choices:
+        return with_unit(figures(case.answer, case.unit), case.unit)
+    right = next(n for n, choice in enumerate(asked.choices, 1) if not choice.mistake)
+    return f"choice {right}, {asked.choices[right - 1].text}"
+
+
+def _read_as(mark: Marked) -> str:
+    typed = mark.answer.typed
+    return said_of(mark.question, typed) if mark.verdict.counts else f"“{typed[:60]}”"
+
+
+def _question(outcome: Outcome, mark: Marked) -> str:
+    """One question to open: its state and the answer given, then all of it with its solution."""
+    asked, state = mark.question, _state(outcome, mark)
+    sign, word, colour = STATES[state]
+    given = f" You answered {_read_as(mark)}." if mark.answer else ""
+    says = mark.verdict.says if state in ("wrong", "unread") else ""
+    shown = fragments.question(asked.case, [choice.text for choice in asked.choices])
+    return (
+        f'<details class="w2w-marked w2w-{colour}"><summary>'
+        f'<span class="w2w-mark" aria-hidden="true">{sign}</span>'
+        f"<b>Question {asked.number}: {word}.</b>{escape(given)}</summary>"
+        f"{shown}<p><b>The answer is {escape(answer_of(asked))}.</b> {escape(says)}</p>"
+        f"{fragments.steps(asked.case)}"
+        f'<p class="w2w-about">Code of this problem: {escape(asked.case.code)}</p></details>'
+    )

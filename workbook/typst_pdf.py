@@ -1,0 +1,42 @@
+"""A PDF set by typst from a template beside the code.
+
+All text goes to typst as JSON and stays data: nothing that was typed can be run there. The same
+data give the same PDF: no clock is read, and only the fonts that typst carries are used.
+"""
+
+import json
+from pathlib import Path
+from typing import Any
+
+from solver import SolverError
+
+__all__ = ["CannotPrint", "compiled"]
+
+NO_TYPST = "A PDF needs the package typst, which is not here. Type: python3 -m pip install typst"
+
+
+class CannotPrint(SolverError):
+    """A PDF that cannot be made; the sentence says what to do."""
+
+
+def compiled(template: Path, data: Any, kind: str = "pdf", dots: float | None = None):
+    """The PDF, or each page as a "png" picture of so many dots an inch.
+
+    The template reads `data` with `json(bytes(sys.inputs.data))`.
+
+    Raises:
+        CannotPrint: typst is not installed.
+    """
+    try:
+        import typst
+    except ImportError:
+        raise CannotPrint(NO_TYPST) from None
+    # A template without a file has no folder, so it reaches none.
+    return typst.compile(
+        template.read_bytes(),
+        format=kind,
+        ppi=dots,
+        ignore_system_fonts=True,
+        sys_inputs={"data": json.dumps(data, ensure_ascii=False)},
+        timestamp=0,
+    )
