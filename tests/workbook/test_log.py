@@ -4,6 +4,7 @@ import re
 import subprocess
 import sys
 import textwrap
+from concurrent.futures import ThreadPoolExecutor
 
 import pytest
 from hypothesis import given
@@ -16,6 +17,7 @@ from workbook.log import (
     Log,
     NotAnAttempt,
     NotKept,
+    NotRead,
     line_of,
     made,
     merged,
@@ -94,6 +96,10 @@ def test_bytes_of_any_kind_are_read_or_set_aside_by_their_number(data):
         ('{"v": 1, "id": "a"}', "it lacks when, code, family, level, typed, status"),
         (line_of(one())[:-1] + ', "more": 1}', "it has more too many"),
         (line_of(one(level=True)), "its level is not as it should be"),
+        (line_of(one()._replace(when="yesterday")), "its time is not one in UTC"),
+        (line_of(one()._replace(when="2026-11-25T18:04:31")), "its time is not one in UTC"),
+        (line_of(one(seconds=float("nan"))), "a number in it is below what it can be"),
+        (line_of(one(level=0)), "a number in it is below what it can be"),
         (line_of(one(status="great")), "its status is not one of right, mistake"),
         ('"' + "x" * 30_000 + '"', "it is longer than any attempt"),
     ],
@@ -174,6 +180,25 @@ def test_a_full_disk_is_said_and_the_attempt_is_written_later(path):
     assert ["1", "2"] == typed(Log(path))
 
 
+def test_a_log_that_stands_at_a_device_without_end_is_read_as_empty(path):
+    path.parent.mkdir()
+    path.symlink_to("/dev/full")
+    assert [] == typed(Log(path))
+
+
+def test_a_log_that_cannot_be_read_says_so_and_where_it_stands(path):
+    path.mkdir(parents=True)
+    with pytest.raises(NotRead, match="Your log could not be read.*attempts.jsonl"):
+        Log(path).read()
+
+
+def test_two_threads_of_one_page_that_answer_at_once_lose_nothing(path):
+    log = Log(path)
+    with ThreadPoolExecutor(4) as pool:
+        list(pool.map(lambda n: log.keep(one(str(n))), range(200)))
+    assert {str(n) for n in range(200)} == set(typed(Log(path)))
+
+
 PART = """
 import errno, pathlib, resource, signal, sys
 from workbook.log import Log, NotKept, made
@@ -229,6 +254,16 @@ def test_a_log_that_may_only_be_read_is_read_and_what_is_new_is_held(root, path)
     said, kept = told.stdout.splitlines()
     assert "The folder does not allow it. Allow writing there" in said, told.stderr
     assert "['1', '2']" == kept
+
+
+def test_a_changed_copy_of_an_attempt_is_taken_or_left_once_and_for_all(path):
+    mine = one("b")
+    first, last = sorted([mine, mine._replace(typed="a")], key=line_of)
+    for held, other, news in ((first, last, [0, 0]), (last, first, [1, 0])):
+        log = Log(path.with_name(f"{held.typed}.jsonl"))
+        log.keep(held)
+        assert news == [log.merge([other]), log.merge([other])]
+        assert [first] == log.attempts
 
 
 def test_merging_adds_what_is_missing_and_nothing_twice(path):
@@ -302,7 +337,8 @@ for n in range({MANY}):
         ]
         for request, (_, client) in zip(asked, kernels, strict=True):
             reply = client.get_shell_msg(timeout=300)
-            assert request == reply["parent_header"]["msg_id"]
+            while request != reply["parent_header"]["msg_id"]:  # a late answer to its start
+                reply = client.get_shell_msg(timeout=300)
             assert "ok" == reply["content"]["status"], reply["content"]
     finally:
         for manager, client in kernels:

@@ -8,7 +8,7 @@
 """
 
 from .attempt import SHOWN, Attempt, NotAnAttempt, line_of, made, now, read_line
-from .disk import NotKept, add_lines
+from .disk import NotKept, NotRead, add_lines
 from .merging import merged
 from .store import Log, Strange, default_path, parse
 
@@ -18,6 +18,7 @@ __all__ = [
     "Log",
     "NotAnAttempt",
     "NotKept",
+    "NotRead",
     "Strange",
     "add_lines",
     "default_path",

@@ -13,7 +13,7 @@ an earlier version is brought up by `EARLIER`. `of` is the code of an exam or of
 
 import json
 import uuid
-from datetime import UTC, datetime
+from datetime import UTC, datetime, timedelta
 from typing import NamedTuple
 
 __all__ = ["SHOWN", "VERSION", "Attempt", "NotAnAttempt", "line_of", "made", "now", "read_line"]
@@ -64,6 +64,7 @@ class Attempt(NamedTuple):
 
 TYPES = tuple(Attempt.__annotations__.values())
 ALWAYS = tuple(name for name in Attempt._fields if name not in Attempt._field_defaults)
+NO_OFFSET = timedelta(0)
 EARLIER: dict[int, object] = {}  # version -> a function from its fields to those of the next
 
 
@@ -132,7 +133,19 @@ def _checked(found: dict) -> Attempt:
                 raise NotAnAttempt(f"its {name} is not as it should be")
     if attempt.status not in STATUSES:
         raise NotAnAttempt(f"its status is not one of {', '.join(STATUSES)}")
+    if not _could_be(attempt):
+        raise NotAnAttempt("its time is not one in UTC, or a number in it is below what it can be")
     return attempt
+
+
+def _could_be(attempt: Attempt) -> bool:
+    """Whether its time is one and its numbers can be; NaN is below everything here."""
+    try:
+        zone = datetime.fromisoformat(attempt.when).utcoffset()
+    except ValueError:
+        return False
+    counts = attempt.level >= 1 and attempt.tries >= 0 and attempt.hints >= 0
+    return zone == NO_OFFSET and counts and 0 <= attempt.seconds < float("inf")
 
 
 def _whole_seconds(found: dict) -> dict:

@@ -12,7 +12,7 @@ from pathlib import Path
 
 from filelock import FileLock, Timeout
 
-__all__ = ["NotKept", "add_lines", "locked_if_possible"]
+__all__ = ["NotKept", "NotRead", "add_lines", "locked_if_possible"]
 
 PATIENCE = 10  # seconds to wait for another page that is writing
 WHY = {
@@ -26,6 +26,10 @@ WHY = {
 
 class NotKept(OSError):
     """Something could not be written; the sentence says why, and what to do."""
+
+
+class NotRead(OSError):
+    """A file is there and could not be read; the sentence says why, and where it stands."""
 
 
 def add_lines(path: Path, lines: Iterable[str]) -> None:

@@ -8,15 +8,18 @@ from collections.abc import Iterable, Mapping
 
 from .attempt import Attempt, line_of
 
-__all__ = ["merged", "union"]
+__all__ = ["in_order", "merged", "union"]
 
 
-def union(by_id: dict[str, Attempt], attempts: Iterable[Attempt]) -> None:
-    """Put these among those by their ids."""
+def union(by_id: dict[str, Attempt], attempts: Iterable[Attempt]) -> list[Attempt]:
+    """Put these among those by their ids; the ones that changed anything."""
+    news = []
     for attempt in attempts:
-        other = by_id.setdefault(attempt.id, attempt)
-        if other is not attempt and other != attempt:
-            by_id[attempt.id] = min(other, attempt, key=line_of)
+        other = by_id.get(attempt.id)
+        if other is None or (other != attempt and line_of(attempt) < line_of(other)):
+            by_id[attempt.id] = attempt
+            news.append(attempt)
+    return news
 
 
 def merged(*logs: Iterable[Attempt]) -> list[Attempt]:

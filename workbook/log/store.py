@@ -1,14 +1,16 @@
 """The log on disk: a file of lines that only grows, and what has been read of it."""
 
-from collections.abc import Iterable
+import os
+from collections.abc import Iterable, Sequence
 from pathlib import Path
+from threading import RLock
 from typing import NamedTuple
 
 from platformdirs import user_data_path
 
 from .attempt import Attempt, NotAnAttempt, line_of, read_line
-from .disk import add_lines, locked_if_possible
-from .merging import merged, union
+from .disk import NotRead, add_lines, locked_if_possible
+from .merging import in_order, union
 
 __all__ = ["Log", "Strange", "default_path", "parse"]
 
@@ -51,12 +53,17 @@ class Log:
         self.waiting: list[Attempt] = []
         self.strange: list[Strange] = []
         self._by_id: dict[str, Attempt] = {}
+        self._in_order: list[Attempt] | None = []
         self._read_to = self._lines = 0
+        self._one_at_a_time = RLock()  # cards of one page may answer in two threads
 
     @property
-    def attempts(self) -> list[Attempt]:
+    def attempts(self) -> Sequence[Attempt]:
         """Every attempt read or waiting, once each, in order of time."""
-        return merged(self._by_id.values(), self.waiting)
+        with self._one_at_a_time:
+            if self._in_order is None:
+                self._in_order = in_order(self._by_id)
+            return self._in_order
 
     def keep(self, *attempts: Attempt) -> None:
         """Write these through to the disk, and before them all that still waited.
@@ -64,34 +71,56 @@ class Log:
         Raises:
             NotKept: what happened and what to do. The attempts wait for the next call.
         """
-        self.waiting.extend(attempts)
-        add_lines(self.path, map(line_of, self.waiting))
-        union(self._by_id, self.waiting)
-        self.waiting = []
+        with self._one_at_a_time:
+            self._take(attempts)
+            self.waiting.extend(attempts)
+            add_lines(self.path, map(line_of, self.waiting))
+            self.waiting = []
 
     def read(self) -> None:
-        """Take in what has been written since the last time."""
-        with locked_if_possible(self.path):
-            data = self._fresh()
-        attempts, strange = parse(data, self._lines + 1)
-        self._lines += data.count(b"\n")
-        union(self._by_id, attempts)
-        self.strange += strange
+        """Take in what has been written since the last time.
+
+        Raises:
+            NotRead: what happened. What was read before is still here.
+        """
+        with self._one_at_a_time:
+            with locked_if_possible(self.path):
+                data = self._fresh()
+            attempts, strange = parse(data, self._lines + 1)
+            self._lines += data.count(b"\n")
+            self._take(attempts)
+            self.strange += strange
 
     def merge(self, attempts: Iterable[Attempt]) -> int:
-        """Add those that are not here yet; how many they were."""
-        self.read()
-        new = [attempt for attempt in attempts if self._by_id.get(attempt.id) != attempt]
-        if new:
-            self.keep(*new)
-        return len(new)
+        """Add those that are not here yet; how many they were.
+
+        Raises:
+            NotKept: as for `keep`.
+            NotRead: as for `read`.
+        """
+        with self._one_at_a_time:
+            self.read()
+            if new := union(dict(self._by_id), attempts):
+                self.keep(*new)
+            return len(new)
+
+    def _take(self, attempts: Iterable[Attempt]) -> None:
+        if union(self._by_id, attempts):
+            self._in_order = None
 
     def _fresh(self) -> bytes:
         try:
             with self.path.open("rb") as file:
+                # No more than its size now: a device that stands there might never end.
+                more = os.fstat(file.fileno()).st_size - self._read_to
                 file.seek(self._read_to)
-                data = file.read()
+                data = file.read(max(more, 0))
         except FileNotFoundError:
             return b""
+        except OSError as error:
+            raise NotRead(
+                f"Your log could not be read. The system says: {error.strerror or error}. "
+                f"Look there: {self.path}"
+            ) from error
         self._read_to += len(data)
         return data
