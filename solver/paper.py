@@ -1,6 +1,6 @@
 """A paper: questions drawn together, the same for anyone who has its code.
 
-    EXAM-21-2U-20-60-C-1-48213-15
+    EXAM-33-2U-20-60-C-1-48213-92
 
 holds, in this order: the chapters, the level and the units, how many questions, how many minutes,
 C for choices or T for typed answers, the edition, the number drawn from, and two check digits.
@@ -33,7 +33,7 @@ _UNITS = {"us": "U", "si": "M"}
 _SYSTEMS = {letter: units for units, letter in _UNITS.items()}
 _DIGITS = str.maketrans("OIL", "011")
 _PATTERN = re.compile(
-    r"EXAM([0-9A-FOIL]+)-([0-9OIL])([UM])-([0-9OIL]{1,3})-([0-9OIL]{1,3})-([CT])-([0-9OIL]{1,3})"
+    r"EXAM-([0-9OIL]{1,6})-([0-9OIL])([UM])-([0-9OIL]{1,3})-([0-9OIL]{1,3})-([CT])-([0-9OIL]{1,3})"
     r"-([0-9OIL]{1,9})-([0-9OIL]{2})"
 )
 
@@ -54,14 +54,22 @@ class Paper(NamedTuple):
         """The text that gives this same paper on any machine with this edition.
 
         >>> Paper(("horsepower", "head"), 2, "us", 20, 60, True, 48213).code
-        'EXAM-21-2U-20-60-C-1-48213-15'
+        'EXAM-33-2U-20-60-C-1-48213-92'
         """
         chosen = sum(1 << CHAPTERS.index(chapter) for chapter in self.chapters)
         body = (
-            f"EXAM-{chosen:X}-{self.level}{_UNITS[self.units]}-{self.count}-{self.minutes}"
+            f"EXAM-{chosen}-{self.level}{_UNITS[self.units]}-{self.count}-{self.minutes}"
             f"-{'C' if self.choices else 'T'}-{EDITION}-{self.seed}"
         )
-        return f"{body}-{check_digits(body.replace('-', ''))}"
+        return f"{body}-{_check(body)}"
+
+
+def _check(body: str) -> str:
+    """The check digits; the hyphens count, so that none can stand a place aside.
+
+    As Z a hyphen is 35, and no digit beside it weighs the same when the two are swapped.
+    """
+    return check_digits(body.replace("-", "Z"))
 
 
 def checked(paper: Paper) -> Paper:
@@ -84,25 +92,25 @@ def checked(paper: Paper) -> Paper:
 def read_paper(text: str) -> Paper:
     """The paper of a code; BadCode says what is wrong with one that cannot be read.
 
-    >>> read_paper("exam-21-2u-20-60-c-1-48213-15").chapters
+    >>> read_paper("exam-33-2u-20-60-c-1-48213-92").chapters
     ('horsepower', 'head')
     """
     shown = " ".join(text[:40].split())
     packed = re.sub(r"\s|[\u2010-\u2015\u2212]", "-", text[:80].strip()).upper()
-    match = _PATTERN.fullmatch(packed.replace("EXAM-", "EXAM", 1))
+    match = _PATTERN.fullmatch(packed)
     if not match:
         raise BadCode(f"“{shown}” is not the code of an exam. It begins with EXAM; copy it whole.")
     mask, level, units, count, minutes, way, edition, seed, check = (
         part if part in ("U", "M", "C", "T") else part.translate(_DIGITS) for part in match.groups()
     )
-    if check_digits(f"EXAM{mask}{level}{units}{count}{minutes}{way}{edition}{seed}") != check:
+    if _check(f"EXAM-{mask}-{level}{units}-{count}-{minutes}-{way}-{edition}-{seed}") != check:
         raise BadCode(f"“{shown}” has a wrong character somewhere. Compare it with the original.")
     if int(edition) != EDITION:
         raise BadCode(
             f"“{shown}” was made by another edition of the workbook, whose questions differ. "
             "Use the same edition, or make a new exam."
         )
-    chapters = tuple(name for bit, name in enumerate(CHAPTERS) if int(mask, 16) >> bit & 1)
+    chapters = tuple(name for bit, name in enumerate(CHAPTERS) if int(mask) >> bit & 1)
     paper = Paper(
         chapters, int(level), _SYSTEMS[units], int(count), int(minutes), way == "C", int(seed)
     )

@@ -1,6 +1,6 @@
 """The files of sittings: one for each, a line for each thing that happens in it.
 
-    {"v": 1, "event": "begin", "at": 0.0, "code": "EXAM-21-2U-20-60-C-1-48213-15"}
+    {"v": 1, "event": "begin", "at": 0.0, "code": "EXAM-33-2U-20-60-C-1-48213-92"}
     {"v": 1, "event": "answer", "at": 95.2, "question": 1, "typed": "2", "seconds": 41.0,
      "when": "2026-11-25T18:04:31.250000Z"}
     {"v": 1, "event": "flag", "at": 97.0, "question": 1, "on": true}
