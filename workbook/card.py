@@ -76,7 +76,17 @@ class Card(Panel):
         self.code_said.value = say("")
         self._show_help(whole=False)
         self._set_choosers()
-        self.problem.value = fragments.problem(case)
+        self.problem.value = self._problem()
+
+    def _problem(self) -> str:
+        return fragments.problem(self.practice.case)
+
+    def turn_to(self, practice: Practice) -> None:
+        """Show the problems of another practice in place of these."""
+        left = self._leaving()
+        self.practice = practice
+        self._show("Here is a new problem.", left)
+        self.answer.box.focus()
 
     def _show_help(self, whole: bool) -> None:
         """The whole worked solution, or else the hints given so far."""

@@ -4,13 +4,12 @@ There are no widgets here; guided_card.py shows what this holds.
 """
 
 import secrets
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Sequence
 from datetime import UTC, datetime
 from functools import partial
 
 from solver import Case, Family
 
-from .keeper import attempt_of
 from .log import Attempt
 from .mixed import Mixed
 from .practice import Practice, Try
@@ -28,7 +27,8 @@ def _now() -> datetime:
 class Guided(Mixed):
     """Problems in the order in which a learner needs them, from the chapters that are wanted.
 
-    `past` are the attempts of the log, oldest first. `now` gives the time, in UTC.
+    `past` gives the attempts of the log, oldest first; it is asked anew each time, as other cards
+    and pages add to the log. `now` gives the time, in UTC.
     """
 
     def __init__(
@@ -36,17 +36,17 @@ class Guided(Mixed):
         families: Sequence[Family],
         pick: Callable[[int], int] = secrets.randbelow,
         on_try: Callable[[Try], str | None] | None = None,
-        past: Iterable[Attempt] = (),
+        past: Callable[[], Sequence[Attempt]] = tuple,
         units: str = "us",
         now: Callable[[], datetime] = _now,
     ):
-        past = list(past)
-        self.study, self.now = Study(past), now
-        super().__init__(families, pick, on_try, past, units)
+        self.past, self.study, self.now = past, Study(), now
+        super().__init__(families, pick, on_try, units=units)
 
     @property
     def next(self) -> list[Suggestion]:
         """What to do next, most pressing first."""
+        self.study.follow(self.past())
         wanted = [f for f in self.families if f.chapter in self.wanted.chapters]
         return self.study.next(wanted, self.now())
 
@@ -65,10 +65,6 @@ class Guided(Mixed):
         if self.case.family != self.chosen.family:
             return "You opened it by its code."
         return self.chosen.why
-
-    def _heard(self, told: Try) -> str | None:
-        self.study.add(attempt_of(told))
-        return super()._heard(told)
 
 
 class Focused(Practice):

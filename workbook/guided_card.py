@@ -22,26 +22,18 @@ class GuidedCard(MixedCard):
 
     practice: Guided
 
-    def _make_choosers(self) -> None:
-        self.why = HTML()
-        super()._make_choosers()
-
-    def _rows(self) -> list[Box]:
-        return [self.why, *super()._rows()]
-
     def _settings(self) -> Box:
         about = HTML(f'<h4>What comes next</h4><p class="w2w-about">{HOW}</p>')
         parts = [about, self.returning, self.chapters.box, self.units, self.wanted_said]
         return classed(VBox(parts), "w2w-wanted")
 
-    def _show(self, *sentences: str) -> None:
-        super()._show(*sentences)
-        self.why.value = f'<p class="w2w-why">Why this one: {escape(self.practice.why)}</p>'
+    def _problem(self) -> str:
+        return f'<p class="w2w-why">Why this one: {escape(self.practice.why)}</p>{super()._problem()}'
 
     def _show_returning(self) -> None:
         coming = self.practice.next
         items = "".join(
-            f"<li>{escape(one.family.title)}, level {one.level}. {escape(one.why)}</li>"
+            f'<li>{escape(one.family.title)}, level {one.level} <b>({one.short})</b></li>'
             for one in coming[:SHOWN]
         )
         head = '<p class="w2w-want">Most pressing now</p>'

@@ -38,7 +38,7 @@ def attempt_of(told: Try, of: str = "", who: str = "") -> Attempt:
     )
 
 
-def past() -> list[Attempt]:
+def past() -> Sequence[Attempt]:
     """Every attempt in the reader's log, oldest first; none where it cannot be read."""
     log = own_log()
     with contextlib.suppress(OSError):

@@ -48,8 +48,7 @@ def study():
     from .guided_card import GuidedCard
     from .keeper import past, units_of
 
-    before = past()
-    return GuidedCard(Guided(FAMILIES, on_try=_keep, past=before, units=units_of(before)))
+    return GuidedCard(Guided(FAMILIES, on_try=_keep, past=past, units=units_of(past())))
 
 
 def exam():

@@ -151,7 +151,15 @@ class Pick:
 
 
 def guided(*past, **fields):
-    return Guided([WATER, BRAKE, MOTOR], Pick(), past=past, now=lambda: NOW, **fields)
+    log = list(past)
+    return Guided(
+        [WATER, BRAKE, MOTOR],
+        Pick(),
+        lambda told: log.append(attempt_of(told)),
+        lambda: log,
+        now=lambda: NOW,
+        **fields,
+    )
 
 
 def test_the_next_problem_is_the_one_suggested_and_says_why():

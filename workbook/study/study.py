@@ -17,32 +17,50 @@ __all__ = ["Study"]
 
 
 class Study:
-    """What is known of each skill. Attempts come in order of time; `add` takes the newest.
+    """What is known of each skill, from attempts in order of time.
 
-    `since_new` counts the problems since a kind was tried for the first time.
+    `since_new` counts the problems since a kind was tried for the first time; `times` says when
+    each problem was, as the log writes it.
     """
 
     def __init__(self, attempts: Iterable[Attempt] = ()):
-        self._made: defaultdict[str, list[Attempt]] = defaultdict(list)
-        self.since_new = 0
-        for attempt in attempts:
-            self._take(attempt)
+        self._forget()
+        self._add(list(attempts))
+
+    def _forget(self) -> None:
         self.skills: dict[str, Skill] = {}
         self.cards: dict[str, Card] = {}
-        for family in self._made:
-            self._see(family)
+        self.times: list[str] = []
+        self.since_new = 0
+        self._made: defaultdict[str, list[Attempt]] = defaultdict(list)
+        self._taken, self._newest = 0, None
 
     def add(self, attempt: Attempt) -> None:
         """One more attempt, made after all the others."""
-        self._take(attempt)
-        self._see(attempt.family)
+        self._add([attempt])
+
+    def follow(self, attempts: Sequence[Attempt]) -> None:
+        """Take in a log that has grown; all of it anew where it grew in the middle."""
+        if self._taken and self._newest not in attempts[self._taken - 1 : self._taken]:
+            self._forget()
+        self._add(attempts[self._taken :])
+
+    def _add(self, attempts: Sequence[Attempt]) -> None:
+        for attempt in attempts:
+            self._take(attempt)
+        for family in dict.fromkeys(attempt.family for attempt in attempts):
+            self._see(family)
 
     def _take(self, attempt: Attempt) -> None:
+        first = is_first(attempt)
         if attempt.family not in self._made:
             self.since_new = 0
-        elif is_first(attempt):
+        elif first:
             self.since_new += 1
+        if first:
+            self.times.append(attempt.when)
         self._made[attempt.family].append(attempt)
+        self._taken, self._newest = self._taken + 1, attempt
 
     def _see(self, family: str) -> None:
         skill = self.skills[family] = skill_of(family, self._made[family])

@@ -18,17 +18,21 @@ from .skills import Skill, level_of
 
 __all__ = ["Suggestion", "suggestions"]
 
+NEW = ("new", "You have not tried this kind of problem yet.")
 NEW_AFTER = 2  # problems of skills that were tried before
 
 
 class Suggestion(NamedTuple):
-    """A kind of problem to do at a level, why, and the mistake it should tell apart, if any."""
+    """A kind of problem to do at a level, why, and the mistake it should tell apart, if any.
+
+    `why` is a sentence, and `short` the same in a word or two.
+    """
 
     family: Family
     level: int
+    short: str
     why: str
     mistake: str = ""
-    example: str = ""
 
 
 def suggestions(
@@ -60,7 +64,7 @@ def _recurring(families: Sequence[Family], known: Mapping[str, Skill]) -> Iterat
         if family := by_name.get(one.family):
             why = f"You made the same mistake here {_times(one.times)} lately."
             level = min(one.level, len(family.levels))
-            yield Suggestion(family, level, why, one.mistake, one.code)
+            yield Suggestion(family, level, "recurring mistake", why, one.mistake)
 
 
 def _by_memory(
@@ -73,29 +77,37 @@ def _by_memory(
     late, fresh, rest = [], [], []
     for family in families:
         if (card := cards.get(family.name)) is None:
-            fresh.append(Suggestion(family, 1, "You have not tried this kind of problem yet."))
+            fresh.append(Suggestion(family, 1, *NEW))
             continue
         skill = known[family.name]
         level = level_of(skill.firsts, len(family.levels))
         sure = chance_now(card, now)
         why, pile = (_why_due(skill), late) if due(card, now) else (_why_least(sure), rest)
-        pile.append((sure, Suggestion(family, level, why)))
+        pile.append((sure, Suggestion(family, level, *why)))
     late, rest = ([s for _, s in sorted(pile, key=lambda p: p[0])] for pile in (late, rest))
     first = fresh[:1] if since_new >= NEW_AFTER else []
     return [*first, *late, *fresh, *rest]
 
 
-def _why_due(skill: Skill) -> str:
+def _why_due(skill: Skill) -> tuple[str, str]:
     last = skill.firsts[-1]
     if last.unaided:
-        return "You had this right, and it is time to see whether it has stayed."
-    if last.status in ("right", "close"):
-        return "You got there with help, so try it again without."
-    return "This went wrong last time, so it comes back soon."
+        return "due", "You had this right, and it is time to see whether it has stayed."
+    if last.solution:
+        return "solution seen", "You opened its solution last time, so try it without."
+    if last.status == "right":
+        return "with help", "You got there with help, so try it again without."
+    if last.status == "close":
+        return "close", "You were close last time, so try it again with more figures."
+    return "went wrong", "This went wrong last time, so it comes back soon."
 
 
-def _why_least(sure: float) -> str:
-    return f"Nothing is due. Of what you know this is the least sure, about {round(100 * sure)}%."
+def _why_least(sure: float) -> tuple[str, str]:
+    share = round(100 * sure)
+    return (
+        "not due yet",
+        f"Nothing is due. Of what you know this is the least sure, about {share}%.",
+    )
 
 
 def _times(number: int) -> str:
