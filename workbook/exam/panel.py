@@ -7,7 +7,7 @@ from time import monotonic
 from ipywidgets import HTML
 
 from solver.paper import Paper
-from workbook.log import Attempt, NotKept
+from workbook.log import Attempt, NotKept, NotRead
 
 from ..controls import Panel, say
 from .desk import Told
@@ -24,7 +24,7 @@ class ExamPanel(Panel):
     """Three views, one of them shown: to set up, to sit, to see the result.
 
     `where` is the folder of sittings, `pages` the reader's folder for what is printed. `log` takes
-    the attempts of an exam that is handed in, and may raise NotKept.
+    the attempts of an exam that is handed in, and may raise NotKept or NotRead.
     """
 
     def __init__(
@@ -71,7 +71,7 @@ class ExamPanel(Panel):
         fault = ""
         try:
             self._log(sitting.attempts())
-        except NotKept as refusal:
+        except (NotKept, NotRead) as refusal:
             fault = str(refusal)
         self._view(self.result)
         self.result.show(sitting, fault)

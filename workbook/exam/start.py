@@ -1,5 +1,6 @@
 """Setting up an exam: what it is made of, the code of another, and what was begun before."""
 
+import re
 import secrets
 from collections.abc import Callable
 from pathlib import Path
@@ -126,8 +127,9 @@ def whole_number(text: str, what: str, most: int) -> int:
     Traceback (most recent call last):
     solver.errors.SolverError: You typed “1.5” for the minutes. Type a whole number from 1 to 600.
     """
-    shown = " ".join(text[:40].split())
-    if not shown.isascii() or not shown.isdigit() or not 1 <= int(shown) <= most:
-        got = f"You typed “{shown}” for the {what}." if shown else f"The number of {what} is empty."
+    plain = text.strip()
+    if not re.fullmatch("[0-9]{1,6}", plain) or not 1 <= int(plain) <= most:
+        got = f"You typed “{plain[:40]}” for the {what}."
+        got = got if plain else f"The number of {what} is empty."
         raise SolverError(f"{got} Type a whole number from 1 to {most}.")
-    return int(shown)
+    return int(plain)
