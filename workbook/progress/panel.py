@@ -1,30 +1,34 @@
 """The progress page: how the study stands, in words, pictures and tables, and what to practise."""
 
+import contextlib
 from collections.abc import Callable, Sequence
 from datetime import datetime
 from functools import partial
 from html import escape
 
-from ipywidgets import HTML, Box, VBox
+from ipywidgets import HTML, Box, Button, VBox
 
 from solver import Family
-from workbook.log import Log
+from workbook.log import Log, NotKept, NotRead
 from workbook.study import Study
 
 from ..card import Card
 from ..contents import titles
-from ..controls import Panel, button, classed
+from ..controls import Panel, button, chooser, classed, say
 from ..figures.frame import LOOK, NO_PICTURE, table_html
 from ..figures.ink import picture
+from ..figures.view import View
 from ..guided import Focused
 from ..keeper import keep, units_of
+from ..ticks import in_words
 from . import words
-from .facts import Flaw, Progress, progress
+from .facts import Flaw, kinds, progress
 from .pictures import Pictured, chapters_picture, days_picture
 
 __all__ = ["ProgressPanel"]
 
 MOST = 6  # mistakes, and kinds that are due, shown at once
+HEADS = ("Kind of problem", "Right at once", "Level", "Due", "Usual time")
 
 
 def _now() -> datetime:
@@ -32,83 +36,119 @@ def _now() -> datetime:
 
 
 class ProgressPanel(Panel):
-    """How the study stands. `look` reads what has been logged since and shows it anew."""
+    """How the study stands. `look` reads what has been logged since and shows it anew.
+
+    It changes only when asked to, so that nothing moves while somebody works at a problem.
+    """
 
     def __init__(self, families: Sequence[Family], log: Log, now=_now):
         super().__init__("w2w-progress", "w2w-figure")
-        self.families, self.kept, self.now = families, log, now
-        self.top, self.ready = HTML(), HTML()
-        self.chapters, self.days = _Beside(), _Beside()
-        self.flaws, self.due, self.practising = VBox(), VBox(), VBox()
-        self.again = button("Look again", self.once(self.look))
+        self.families, self.kept, self.now, self.study = families, log, now, Study()
+        named = titles()
+        self.names = {f.chapter: named.get(f.chapter) or in_words(f.chapter) for f in families}
+        self._make_parts()
         self.put(
-            HTML(LOOK), self.top, self.again, self.said, self.ready,
-            _heading("The chapters"), self.chapters.box,
+            HTML(LOOK), self.top, _row(self.again), self.said, self.ready,
+            _heading("The chapters"), self.chapters.box, self.chapter, self.kinds,
             _heading("Mistakes that come back"), self.flaws,
-            _heading("What is due"), self.due,
-            self.practising,
+            _heading("What is due"), self.due, self.practising, self.coming,
             _heading("Days of work"), self.days.box,
         )  # fmt: skip
         self.look()
 
+    def _make_parts(self) -> None:
+        self.top, self.ready, self.kinds, self.coming = (HTML() for _ in range(4))
+        classed(self.kinds, "w2w-numbers")
+        self.chapters, self.days = _Beside("w2w-wide"), _Beside()
+        self.flaws, self.due, self.practising = VBox(), VBox(), VBox()
+        self.again = button("Look again", self.once(self.look))
+        options = [(name, chapter) for chapter, name in self.names.items()]
+        self.chapter = chooser("Kinds of this chapter", options, self.safely(self._show_kinds))
+
     def look(self) -> None:
         """Read the log and show what it says now."""
-        self.kept.read()
+        self.said.value = say("")
+        with contextlib.suppress(NotKept):  # what waits is told in the summary
+            if self.kept.waiting:
+                self.kept.keep()
+        try:
+            self.kept.read()
+        except NotRead as fault:
+            self.said.value = say("notice", str(fault))
         attempts = self.kept.attempts
-        self.units, self.study = units_of(attempts), Study(attempts)
-        now = self.now()
-        told = progress(self.families, self.study, attempts, now)
-        self.top.value = words.summary(told, self.kept)
-        self.ready.value = words.ready(told)
-        self.chapters.show(chapters_picture(told, titles()))
-        self.days.show(days_picture(told, now.date()))
-        self._show_flaws(told)
-        self._show_due(told, now)
+        self.units = units_of(attempts)
+        self.study.follow(attempts)
+        self._show()
 
-    def _show_flaws(self, told: Progress) -> None:
-        rows = [self._flaw(flaw) for flaw in told.flaws[:MOST]]
+    def _show(self) -> None:
+        now = self.now()
+        self.told = progress(self.families, self.study, now)
+        self.top.value = words.summary(self.told, self.kept)
+        self.ready.value = words.ready(self.told)
+        self.chapters.show(chapters_picture(self.told, self.names))
+        self.days.show(days_picture(self.told, now.date()))
+        self.coming.value = words.coming(self.told, now.date())
+        self._show_kinds(self.chapter.value)
+        self._show_flaws()
+        self._show_due()
+
+    def _show_kinds(self, chapter: str) -> None:
+        found = kinds(self.families, self.study, chapter)
+        rows = words.kind_rows(found, self.told.due_now, self.now())
+        self.kinds.value = table_html(View("", "", HEADS, tuple(rows), {}, ""), self.names[chapter])
+
+    def _show_flaws(self) -> None:
+        rows = [self._flaw(flaw) for flaw in self.told.flaws[:MOST]]
         self.flaws.children = rows or [HTML(f"<p>{words.NO_FLAWS}</p>")]
 
     def _flaw(self, flaw: Flaw) -> VBox:
-        said, one = HTML(words.flaw(flaw)), flaw.recurring
-        focus = partial(Focused, flaw.family, one.level, self.units, one.mistake, keep)
-        return classed(VBox([said, self._practise("Practise exactly this", focus)]), "w2w-due")
+        said, mistake = HTML(words.flaw(flaw)), flaw.recurring.mistake
+        focus = partial(Focused, flaw.family, flaw.level, self.units, mistake, keep)
+        return VBox([said, _row(self._practise("Practise exactly this", focus))])
 
-    def _show_due(self, told: Progress, now: datetime) -> None:
-        rows = [
-            self._practise(
-                f"Practise: {family.title}",
-                partial(Focused, family, self.study.level(family), self.units, on_try=keep),
-            )
-            for family in told.due_now[:MOST]
-        ]
-        self.due.children = [HTML(words.due(told, now.date())), *rows]
+    def _show_due(self) -> None:
+        offered = self.told.due_now[:MOST]
+        buttons = [self._practise(f"Practise: {f.title}", self._focus(f)) for f in offered]
+        self.due.children = [HTML(words.due(self.told, MOST)), _row(*buttons)]
 
-    def _practise(self, label: str, focus: Callable[[], Focused]) -> Box:
-        """A button that opens a card; its problem is drawn when it is pressed."""
+    def _focus(self, family: Family) -> Callable[[], Focused]:
+        return partial(Focused, family, self.study.level(family), self.units, on_try=keep)
+
+    def _practise(self, label: str, focus: Callable[[], Focused]) -> Button:
+        """A button that opens the card; its problem is drawn when it is pressed."""
 
         def show() -> None:
-            card = Card(focus())
-            self.practising.children = [card]
-            card.answer.box.focus()
+            if self.practising.children:
+                self.practising.children[0].turn_to(focus())
+            else:
+                self.practising.children = [Card(focus())]
+                self.practising.children[0].answer.box.focus()
 
-        return classed(Box([button(label, self.once(show))]), "w2w-buttons")
+        return button(label, self.once(show))
 
 
 class _Beside:
-    """A picture and its table."""
+    """A picture and its table; drawn anew only where a number has changed."""
 
-    def __init__(self):
+    def __init__(self, *names: str):
         self.picture, self.table = classed(HTML(), "w2w-picture"), classed(HTML(), "w2w-numbers")
-        self.box = classed(Box([self.picture, self.table]), "w2w-beside")
+        self.box = classed(Box([self.picture, self.table]), "w2w-beside", *names)
+        self.shown: View | None = None
 
     def show(self, pictured: Pictured) -> None:
         figure, view = pictured
+        if view == self.shown:
+            return
         self.table.value = table_html(view, "The same numbers")
         try:
             self.picture.value = picture(figure, view)
         except ImportError:
             self.picture.value = f"<p>{NO_PICTURE}</p>"
+        self.shown = view
+
+
+def _row(*buttons: Button) -> Box:
+    return classed(Box(buttons), "w2w-buttons")
 
 
 def _heading(text: str) -> HTML:

@@ -1,21 +1,20 @@
 """The pictures of a progress page, each with the same numbers as a table."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from datetime import date, timedelta
-from functools import partial
 from typing import TYPE_CHECKING
 
 from ..figures.view import Figure, View
-from .facts import Chapter, Progress
+from .facts import Progress
+from .words import NONE, minutes
 
 if TYPE_CHECKING:
     from matplotlib.axes import Axes
 
-__all__ = ["chapters_picture", "days_picture"]
+__all__ = ["Pictured", "chapters_picture", "days_picture"]
 
 WEEKS = 13
 DAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
-NONE = "none yet"
 Pictured = tuple[Figure, View]
 
 
@@ -23,88 +22,72 @@ def _figure(name: str, view: View, draw, height: float) -> Pictured:
     return Figure(name, view.headline, (), lambda values, units: view, draw, height), view
 
 
-def minutes(seconds: float | None) -> str:
-    """A time as a person says it.
-
-    >>> minutes(44.2), minutes(190), minutes(None)
-    ('44 s', '3 min 10 s', 'none yet')
-    """
-    if seconds is None:
-        return NONE
-    whole = round(seconds)
-    return f"{whole} s" if whole < 60 else f"{whole // 60} min {whole % 60} s"
-
-
 def chapters_picture(told: Progress, titles: Mapping[str, str]) -> Pictured:
     """Each chapter: of the last problems of each kind, how many were right at once."""
-    names = [titles.get(c.name) or c.name.replace("_", " ").capitalize() for c in told.chapters]
     rows = tuple(
         (
-            name,
+            titles[c.name],
             f"{c.right} of {c.lately}" if c.lately else NONE,
             f"{c.tried} of {c.kinds}",
             str(c.due),
             minutes(c.seconds),
         )
-        for name, c in zip(names, told.chapters, strict=True)
+        for c in told.chapters
     )
+    known = {titles[c.name]: 100 * c.right / c.lately if c.lately else 0 for c in told.chapters}
     columns = ("Chapter", "Right at once", "Kinds tried", "Due now", "Usual time")
     alt = "Right at once and without help, lately. " + ". ".join(
         f"{row[0]}: {row[1]}" for row in rows
     )
-    view = View("Right at once, lately", alt, columns, rows, {}, "")
-    height = 0.8 + 0.36 * len(names)
-    return _figure("progress", view, partial(_draw_chapters, names, told.chapters), height)
+    view = View("Right at once, lately", alt, columns, rows, known, "")
+    return _figure("progress", view, _draw_chapters, 0.7 + 0.38 * len(rows))
 
 
-def _draw_chapters(
-    names: list[str], chapters: tuple[Chapter, ...], axes: "Axes", view: View
-) -> None:
-    """A bar a chapter from none to all; how much was tried is told in words beside it."""
-    places = range(len(names))
-    shares = [100 * c.right / c.lately if c.lately else 0 for c in chapters]
-    axes.barh(places, shares, color="C0", height=0.62)
-    for place, share, chapter in zip(places, shares, chapters, strict=True):
-        said = f"{chapter.right} of {chapter.lately}" if chapter.lately else NONE
-        inside = share > 60
+def _draw_chapters(axes: "Axes", view: View) -> None:
+    """A bar a chapter from none to all, with how many of how many written in it or beside it."""
+    bars = axes.barh(range(len(view.rows)), view.known.values(), color="C0", height=0.72)
+    for bar, (_, said, *_) in zip(bars, view.rows, strict=True):
+        share = bar.get_width()
+        inside = share > 45
         axes.annotate(
-            said, (share, place), xytext=(-5 if inside else 5, 0), textcoords="offset points",
-            ha="right" if inside else "left", va="center", fontsize=10,
-            color="white" if inside else None,
+            said, (share, bar.get_y() + bar.get_height() / 2),
+            xytext=(-5 if inside else 5, 0), textcoords="offset points",
+            ha="right" if inside else "left", va="center", color="white" if inside else None,
         )  # fmt: skip
-    axes.set_yticks(places, names)
-    axes.set(xlim=(0, 100), xlabel="Right at once, % of the last problems")
-    axes.invert_yaxis()
+    axes.set_yticks(range(len(view.rows)), view.known)
+    axes.set(xlim=(0, 100), ylim=(len(view.rows) - 0.5, -0.5), xlabel="Right at once, %")
 
 
 def days_picture(told: Progress, today: date) -> Pictured:
     """The last weeks as a calendar: how many problems on which day."""
     first = today - timedelta(days=today.weekday() + 7 * (WEEKS - 1))
-    weeks = [first + timedelta(days=7 * week) for week in range(WEEKS)]
+    days = [first + timedelta(days=n) for n in range((today - first).days + 1)]
+    known = {day.isoformat(): told.days[day] for day in days}
+    weeks = [days[at : at + 7] for at in range(0, len(days), 7)]
     rows = tuple(_week(told, week) for week in reversed(weeks))
-    done = sum(told.days[first + timedelta(days=n)] for n in range(7 * WEEKS))
-    alt = f"A calendar of the last {WEEKS} weeks with {done} problems in all."
+    alt = f"A calendar of the last {WEEKS} weeks with {sum(known.values())} problems in all."
     columns = ("Week from", "Days of work", "Problems")
-    view = View("Days of work", alt, columns, rows, {}, "")
-    return _figure("days", view, partial(_draw_days, told, weeks, today), 2.9)
+    return _figure("days", View("Days of work", alt, columns, rows, known, ""), _draw_days, 2.9)
 
 
-def _week(told: Progress, week: date) -> tuple[str, str, str]:
-    counts = [told.days[week + timedelta(days=n)] for n in range(7)]
-    return f"{week.day} {week:%b}", str(sum(map(bool, counts))), str(sum(counts))
+def _week(told: Progress, week: Sequence[date]) -> tuple[str, str, str]:
+    counts = [told.days[day] for day in week]
+    return _short(week[0]), str(sum(map(bool, counts))), str(sum(counts))
 
 
-def _draw_days(told: Progress, weeks: list[date], today: date, axes: "Axes", view: View) -> None:
+def _short(day: date) -> str:
+    return f"{day.day} {day:%b}"
+
+
+def _draw_days(axes: "Axes", view: View) -> None:
     """A square a day; its number says how many problems, and its colour says it again."""
-    most = max(told.days.values(), default=1)
-    for column, week in enumerate(weeks):
-        for row in range(7):
-            day = week + timedelta(days=row)
-            if day <= today:
-                _draw_day(axes, column, row, told.days[day], most)
-    axes.set(xlim=(-0.6, len(weeks) - 0.4), ylim=(6.6, -0.6), aspect="equal")
+    most = max(*view.known.values(), 1)
+    for at, count in enumerate(view.known.values()):
+        _draw_day(axes, *divmod(at, 7), count, most)
+    axes.set(xlim=(-0.6, WEEKS - 0.4), ylim=(6.6, -0.6), aspect="equal")
     axes.set_yticks(range(7), DAYS)
-    axes.set_xticks(range(0, len(weeks), 3), [f"{w.day} {w:%b}" for w in weeks[::3]])
+    firsts = [_short(date.fromisoformat(day)) for day in view.known][:: 3 * 7]
+    axes.set_xticks(range(0, WEEKS, 3), firsts)
     axes.tick_params(length=0)
     axes.grid(False)
     for spine in axes.spines.values():
@@ -121,6 +104,5 @@ def _draw_day(axes: "Axes", column: int, row: int, count: int, most: int) -> Non
     if count:
         white = share > 0.55
         axes.text(
-            column, row, str(count), ha="center", va="center", fontsize=11,
-            color="white" if white else None,
+            column, row, str(count), ha="center", va="center", color="white" if white else None,
         )  # fmt: skip

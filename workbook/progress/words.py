@@ -1,15 +1,18 @@
 """The sentences of a progress page."""
 
-from datetime import date
+from collections.abc import Iterable
+from datetime import date, datetime
 from html import escape
 
+from solver import Family
 from workbook.log import Log
 
-from .facts import AHEAD, Flaw, Progress
+from .facts import AHEAD, Flaw, Kind, Progress
 
-__all__ = ["NO_FLAWS", "due", "flaw", "ready", "summary"]
+__all__ = ["NO_FLAWS", "coming", "due", "flaw", "kind_rows", "minutes", "ready", "summary"]
 
 NO_FLAWS = "No mistake has come twice lately. A mistake that does is named here."
+NONE = "none yet"
 SHOWN = 3  # lines of a log that could not be read and are named
 
 
@@ -31,9 +34,9 @@ def _strange(log: Log) -> str:
     named = "; ".join(f"line {one.number}: {one.why}" for one in log.strange[:SHOWN])
     more = f"; and {len(log.strange) - SHOWN} more" * (len(log.strange) > SHOWN)
     return (
-        f"<p>{_counted(len(log.strange), 'line')} of your log could not be read "
-        f"and was set aside ({escape(named)}{more}). All others count. "
-        f"Nothing was taken out of the file.</p>"
+        f"<p>Of your log, {_counted(len(log.strange), 'line')} could not be read "
+        f"({escape(named)}{more}). All others count, and nothing was taken out of the file. "
+        f"It stands here: {escape(str(log.path))}</p>"
     )
 
 
@@ -41,7 +44,7 @@ def _waiting(log: Log) -> str:
     if not log.waiting:
         return ""
     many = _counted(len(log.waiting), "answer")
-    return f"<p>{many} could not be saved yet, and will be with the next one.</p>"
+    return f"<p>{many} could not be saved yet. They will be with your next one.</p>"
 
 
 def ready(told: Progress) -> str:
@@ -69,27 +72,64 @@ def _count_as(number: int) -> str:
 def flaw(one: Flaw) -> str:
     """A mistake that recurs, in words, and where."""
     times = _counted(one.recurring.times, "time")
-    says = f": {escape(one.says)}" if one.says else "."
-    return f"<p><b>{escape(one.family.title)}</b>, {times} lately{says}</p>"
+    return f"<p><b>{escape(one.family.title)}</b>, {times} lately. {escape(one.says)}</p>"
 
 
-def due(told: Progress, today: date) -> str:
-    """How many kinds are due now and on the days that come, as a sentence and a table."""
-    if not told.due_on:
-        return (
-            f"<p>Nothing is due in the next {AHEAD} days. New kinds can be tried at any time.</p>"
-        )
+def due(told: Progress, offered: int) -> str:
+    """How many kinds are due now, of which so many are offered under this sentence."""
     now = len(told.due_now)
-    head = f"<p>{_counted(now, 'kind')} due now.</p>" if now else "<p>Nothing is due now.</p>"
+    if not now:
+        return "<p>Nothing is due now. New kinds can be tried at any time.</p>"
+    them = "It is" if now == 1 else "They are" if now <= offered else f"The {offered} least sure are"
+    return f"<p>{_counted(now, 'kind')} {'is' if now == 1 else 'are'} due now. {them} here.</p>"
+
+
+def coming(told: Progress, today: date) -> str:
+    """On which of the days to come how many kinds come due, as a table; today's are late or due."""
+    if not told.due_on:
+        return f"<p>Nothing comes due in the next {AHEAD} days.</p>"
     rows = "".join(
-        f'<tr><th scope="row">{"Today" if day == today else f"{day:%a} {day.day} {day:%b}"}</th>'
-        f"<td>{number}</td></tr>"
+        f'<tr><th scope="row">{"Today" if day == today else _day(day)}</th><td>{number}</td></tr>'
         for day, number in sorted(told.due_on.items())
     )
-    return (
-        f'{head}<table class="w2w-givens"><caption>Kinds that come due</caption>'
-        f"<tbody>{rows}</tbody></table>"
-    )
+    caption = f"<caption>In the next {AHEAD} days</caption>"
+    return f'<table class="w2w-givens">{caption}<tbody>{rows}</tbody></table>'
+
+
+def kind_rows(found: Iterable[Kind], due_now: Iterable[Family], now: datetime) -> list[tuple]:
+    """A row of text for each kind of a chapter, under the heads of the panel's table."""
+    late = {family.name for family in due_now}
+    return [
+        (
+            kind.family.title,
+            f"{kind.right} of {kind.lately}" if kind.lately else NONE,
+            str(kind.level),
+            _when(kind, late, now),
+            minutes(kind.seconds),
+        )
+        for kind in found
+    ]
+
+
+def _when(kind: Kind, late: Iterable[str], now: datetime) -> str:
+    if kind.due is None:
+        return "–"
+    return "now" if kind.family.name in late else _day(kind.due.astimezone(now.tzinfo).date())
+
+
+def _day(day: date) -> str:
+    return f"{day:%a} {day.day} {day:%b}"
+
+
+def minutes(seconds: float | None) -> str:
+    """A time as a person says it, to the nearest half minute.
+
+    >>> minutes(44.2), minutes(190), minutes(None)
+    ('44 s', '3 min', '–')
+    """
+    if seconds is None:
+        return "–"
+    return f"{seconds:.0f} s" if seconds < 59.5 else f"{round(seconds / 30) / 2:g} min"
 
 
 def _counted(number: int, noun: str) -> str:
