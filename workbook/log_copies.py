@@ -6,7 +6,7 @@ from datetime import date
 from ipywidgets import HTML, Box, FileUpload
 
 from .controls import AUTO, Panel, button, classed, say
-from .log import Log, NotKept, line_of, parse
+from .log import Log, NotKept, NotRead, line_of, parse
 from .saving import link
 
 __all__ = ["LogCopies"]
@@ -28,7 +28,11 @@ class LogCopies(Panel):
         self.put(classed(Box([self.save, self.upload]), "w2w-buttons"), self.saved, self.said)
 
     def _copy(self) -> None:
-        self.kept.read()
+        try:
+            self.kept.read()
+        except NotRead as fault:
+            self.said.value = say("notice", str(fault))
+            return
         attempts = self.kept.attempts
         if not attempts:
             self.said.value = say("note", "Your log is empty, so there is nothing to save yet.")
@@ -56,10 +60,11 @@ class LogCopies(Panel):
             return [f"“{name}” holds no answers. Choose a copy that this page made."]
         try:
             new = self.kept.merge(attempts)
-        except NotKept as fault:
+        except (NotKept, NotRead) as fault:
             return [f"“{name}” was read. {fault}"]
         had = len({attempt.id for attempt in attempts}) - new
-        said = [f"“{name}”: {_counted(new, 'answer')} brought in, {had:,} were here already."]
+        were = "was" if had == 1 else "were"
+        said = [f"“{name}”: {_counted(new, 'answer')} brought in, {had:,} {were} here already."]
         if strange:
             where = ", ".join(str(one.number) for one in strange[:5])
             lines = _counted(len(strange), "line")
