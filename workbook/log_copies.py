@@ -11,7 +11,7 @@ from .saving import link
 
 __all__ = ["LogCopies"]
 
-MOST_BYTES = 100_000_000  # some 400,000 answers
+MOST_BYTES = 100_000_000  # some 400,000 answers; the settings of the server let no more through
 
 
 class LogCopies(Panel):

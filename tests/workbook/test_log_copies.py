@@ -1,5 +1,6 @@
 """Copies of the log: saved whole, brought in once, and refused in a sentence."""
 
+import json
 import re
 from base64 import b64decode
 from datetime import UTC, date, datetime
@@ -141,6 +142,13 @@ def test_a_file_that_is_too_large_is_not_read(log, copies, monkeypatch):
     told = bring(copies, lines(one("1")) + b" " * 1_000_000)
     assert "“copy.jsonl” is larger than 1 MB, so it was not read." in told
     assert [] == log.attempts
+
+
+def test_the_server_lets_through_the_largest_copy_that_is_read(root):
+    # Without this setting it cuts the connection at 10 MiB, and the page says nothing.
+    settings = json.loads((root / "workbook/settings/jupyter_server_config.json").read_text())
+    most = settings["ServerApp"]["tornado_settings"]["websocket_max_message_size"]
+    assert log_copies.MOST_BYTES < most
 
 
 def test_a_copy_brought_in_on_a_full_disk_is_said_and_kept_for_later(log, copies):
