@@ -10,6 +10,7 @@ import pytest
 
 from solver.record import ALWAYS, CHECKS, FIELDS, STATES
 from workbook.record import PumpFile
+from workbook.record.demo import demo_csv
 from workbook.record.headings import heading_of
 
 TWO = (
@@ -164,10 +165,16 @@ def test_the_template_has_every_heading_with_its_unit(record, units):
     assert [heading_of(field, units) for field in FIELDS] == next(csv.reader([line]))
 
 
+def test_the_demo_is_printed_and_reads_in_again_as_it_stands(record, tmp_path):
+    (tmp_path / "demo.csv").write_text(record("--demo").stdout, encoding="utf-8")
+    assert demo_csv() == (tmp_path / "demo.csv").read_text("utf-8")
+    assert "40 pumps worked. 0 rows" in record("demo.csv", "--csv", "out.csv").stderr
+
+
 @pytest.mark.parametrize(
     ("words", "says"),
     [
-        ((), "Name the CSV file, or type --template"),
+        ((), "Name the CSV file. For one to fill in type --template, to try --demo."),
         (("nowhere.csv",), "nowhere.csv: No such file or directory. Check the name"),
         (("pumps.csv", "--csv", "pumps.csv"), "The file that is read would be written over."),
         (("pumps.csv", "--csv", "x", "--json", "x"), "Both results would have one name."),

@@ -10,6 +10,7 @@ from typing import BinaryIO
 
 from solver.record import Examined, examine
 
+from .demo import demo_csv
 from .page import page_text
 from .reading import Message, NoHeadings, Pump, PumpFile
 from .writing import PART, Write, csv_writer, json_writer, pages_writer, template
@@ -27,8 +28,11 @@ def run(options: argparse.Namespace) -> int:
     if options.template:
         sys.stdout.write(template(options.units).replace("\r\n", "\n"))
         return 0
+    if options.demo:
+        sys.stdout.write(demo_csv())
+        return 0
     if options.file is None:
-        return _refuse("Name the CSV file, or type --template for one with all headings.")
+        return _refuse("Name the CSV file. For one to fill in type --template, to try --demo.")
     path = Path(options.file)
     if fault := _same(path, options):
         return _refuse(fault)
