@@ -272,7 +272,7 @@ def test_the_cautions_name_their_rules_and_defer_to_local_codes():
 
 def test_cautions_are_only_those_asked_for():
     assert "wet well" not in page.cautions("electrical").text.lower()
-    assert ["electrical", "rotating", "wet_well", "insulation"] == topics()
+    assert ["electrical", "rotating", "wet_well", "insulation", "drives"] == topics()
     with pytest.raises(LookupError, match="there are: electrical, rotating, wet_well, insulation"):
         page.cautions("steam")
 
