@@ -11,6 +11,7 @@ __all__ = [
     "mixed",
     "own_numbers",
     "practice",
+    "record",
     "worked_example",
 ]
 
@@ -32,6 +33,13 @@ def mixed():
     from .mixed_card import MixedCard
 
     return MixedCard(Mixed(FAMILIES))
+
+
+def record():
+    """One pump's day, or many from a file: worked, judged, followed over the years."""
+    from .record.panel import RecordPanel
+
+    return RecordPanel()
 
 
 def worked_example(code: str):
@@ -74,7 +82,7 @@ def contents():
 
 
 def figure(name: str):
-    """A figure to explore: "losses", "legs" or "cost"."""
+    """A figure to explore, by its name in figures/__init__.py."""
     from .figures import show
 
     return show(name)

@@ -150,5 +150,6 @@ def _missing(record: Record) -> tuple[str, ...]:
     for group in GROUPS[1:]:
         fields = [one for one in FIELDS if one.group == group and one.name not in needless]
         lacking = [one.label for one in fields if one.name not in have]
-        missing += [group] if fields and len(lacking) == len(fields) else lacking
+        begun = any(one.group == group and one.name in have for one in FIELDS)
+        missing += lacking if begun or not fields else [group]
     return tuple(missing)

@@ -220,6 +220,11 @@ def test_an_empty_record_has_nothing_to_judge_and_says_what_was_not_measured():
     assert ((), (), ()) == (found.next_checks, found.cautions, found.contradictions)
 
 
+def test_a_group_of_which_something_was_measured_is_not_called_missing():
+    assert "flow meter and power" not in examined({"input_power": "16"}).not_measured
+    assert "hours run" in examined({"input_power": "16"}).not_measured
+
+
 def test_every_record_says_that_it_replaces_nobody():
     assert ALWAYS == examined({}).always == examined(KNOWN).always
     assert "never replaces a qualified person" in ALWAYS

@@ -16,7 +16,8 @@ from workbook.pages import OPENING, shipped_pages
 
 PAGES = shipped_pages()
 MIXED = "12-mixed-practice.ipynb"
-CHAPTERS = [path for path in PAGES if path.name not in (OPENING, MIXED)]
+RECORD = "13-pump-day-record.ipynb"
+CHAPTERS = [path for path in PAGES if path.name not in (OPENING, MIXED, RECORD)]
 # What stands in every chapter, in the order of reading.
 PARTS = [
     *("title", "why", "cautions-first", "cautions", "idea", "explore", "figure"),
@@ -129,10 +130,13 @@ def test_the_opening_page_leads_to_the_chapters_and_every_chapter_on_and_back():
         assert {*(page.name for page in beside), OPENING} == set(links(path))
 
 
-def test_the_mixed_page_stands_last_has_its_card_and_leads_back():
-    assert MIXED == PAGES[-1].name
-    assert ["cautions", "mixed"] == [name for name, _ in calls(PAGES[-1])]
-    assert [OPENING] == links(PAGES[-1])
+@pytest.mark.parametrize(
+    ("at", "name", "panel"), [(-2, MIXED, "mixed"), (-1, RECORD, "record")], ids=[MIXED, RECORD]
+)
+def test_the_mixed_page_and_the_record_stand_last_have_their_panel_and_lead_back(at, name, panel):
+    assert name == PAGES[at].name
+    assert ["cautions", panel] == [called for called, _ in calls(PAGES[at])]
+    assert [OPENING] == links(PAGES[at])
 
 
 @by_name(CHAPTERS)
