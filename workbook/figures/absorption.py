@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 from solver.expression import Known, Number
 from solver.formulas import INSULATION
 from solver.limits import POLARIZATION, RANDOM_INSULATION
+from solver.show import figures
 
 from .view import Figure, Scale, Slide, Values, View, shown, told, valued, worked
 
@@ -65,19 +66,17 @@ def verdict(index: float) -> str:
 
 
 ROWS = {
-    **{f"insulation_{when}": f"After {said}" for when, said in zip(READ_AT, SPOKEN, strict=True)},
-    "absorption_ratio": "Ratio, 60 s over 30 s",
-    "polarization_index": "Index, 10 min over 1 min",
-    "insulation_at_40": "1 min, at 40 °C",
+    **{f"insulation_{when}": f"Megohms, {t}" for when, t in zip(READ_AT, SPOKEN, strict=True)},
+    "insulation_at_40": "1 min at 40 °C",
+    "absorption_ratio": "Absorption ratio",
+    "polarization_index": "Polarization index",
 }
 
 
 def view(values: Values, units: str) -> View:
     """Two windings under test, one as damp as the slider says."""
     dry, damp = both(values, units)
-    rows = tuple(
-        (label, shown(dry, name, units), shown(damp, name, units)) for name, label in ROWS.items()
-    )
+    rows = tuple((label, figures(dry[name]), figures(damp[name])) for name, label in ROWS.items())
     index = damp["polarization_index"]
     headline = (
         f"The damp winding has an index of {shown(damp, 'polarization_index', units)}. "

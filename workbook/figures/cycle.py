@@ -5,9 +5,10 @@ from typing import TYPE_CHECKING
 
 from solver.expression import Known, Number
 from solver.formulas import WET_WELL
+from solver.show import figures
 from solver.vocabulary import quantity_named
 
-from .view import Figure, Scale, Slide, Values, View, shown, told, valued, worked
+from .view import Figure, Scale, Slide, Values, View, shown, valued, worked
 
 if TYPE_CHECKING:
     from matplotlib.axes import Axes
@@ -41,11 +42,11 @@ def at_half(values: Values, units: str) -> dict[str, float]:
 def column(known: Values, units: str) -> list[str]:
     """What the table says of one inflow."""
     found = [shown(known, name, units) if name in known else "never ends" for name in TIMES[:-1]]
-    starts = told(known.get(TIMES[-1], 0), TIMES[-1], units)
+    starts = figures(known.get(TIMES[-1], 0))
     return [shown(known, "working_volume", units), shown(known, "inflow", units), *found, starts]
 
 
-LABELS = ("Between floats", "Inflow", "Fill time", "Pump-down time", "Cycle time", "Starts")
+LABELS = ("Between floats", "Inflow", "Fill time", "Pump-down", "Cycle", "Starts in an hour")
 
 
 def view(values: Values, units: str) -> View:
@@ -53,9 +54,9 @@ def view(values: Values, units: str) -> View:
     known, worst = cycled(values, units), at_half(values, units)
     now, most = column(known, units), column(worst, units)
     rows = tuple(zip(LABELS, now, most, strict=True))
-    headline = f"Starts come closest at an inflow of {most[1]}: {most[-1]}, one each {most[-2]}."
+    headline = f"The most is {most[-1]}, one each {most[-2]}, at an inflow of {most[1]}."
     if keeps_up(known):
-        headline = f"From start to start it is {now[-2]}: {now[-1]}. {headline}"
+        headline = f"From start to start it is {now[-2]}: {now[-1]} starts in an hour. {headline}"
     else:
         headline = (
             "As much comes in as the pump moves, or more, so it never stops. "
@@ -63,7 +64,7 @@ def view(values: Values, units: str) -> View:
         )
     told_rows = "; ".join(f"{label}: now {a}, at the worst {b}" for label, a, b in rows)
     alt = f"The level over an hour, and starts against inflow. {headline} {told_rows}."
-    columns = ("", "Now", "At the worst")
+    columns = ("", "Now", "Worst")
     return View(headline, alt, columns, rows, known, units)
 
 
