@@ -16,6 +16,7 @@ __all__ = [
     "case_text",
     "family_json",
     "family_text",
+    "step_lines",
     "step_texts",
     "steps_text",
     "verdict_json",
@@ -49,15 +50,24 @@ def step_texts(step: Step, known: Known, given: Known, units: str) -> tuple[str,
     )
 
 
+def step_lines(step: Step, known: Known, given: Known, units: str) -> tuple[str, str, str, str]:
+    """A step as it is laid out: its title, the formula, the numbers with the result, and why."""
+    formula, put_in, result = step_texts(step, known, given, units)
+    ends = step.expr is None or put_in.endswith(f"= {result}")
+    return label_of(step.name), formula, put_in if ends else f"{put_in} = {result}", step.why
+
+
 def steps_text(steps: Sequence[Step], known: Known, given: Known, units: str) -> str:
     """Worked steps as a good teacher's board has them."""
     lines = []
     for number, step in enumerate(steps, 1):
-        formula, put_in, result = step_texts(step, known, given, units)
-        lines += [f"Step {number}: {label_of(step.name)}", f"  {formula}"]
-        ends = step.expr is None or put_in.endswith(f"= {result}")
-        lines += [f"  {put_in}" * bool(put_in) if ends else f"  {put_in} = {result}"]
-        lines += [f"  {step.why}"]
+        title, formula, put_in, why = step_lines(step, known, given, units)
+        lines += [
+            f"Step {number}: {title}",
+            f"  {formula}",
+            f"  {put_in}" * bool(put_in),
+            f"  {why}",
+        ]
     if len(steps) > 1:
         lines += [ROUNDING]
     return "\n".join(filter(None, lines))
