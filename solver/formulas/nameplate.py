@@ -3,9 +3,10 @@
 from bisect import bisect_right
 
 from ..errors import NotSolvable
-from ..expression import Constant, Figure, Known, Lookup, Percent
+from ..expression import Expr, Known, Lookup, Percent
 from ..formula import Formula, Slip
 from ..tables import motors, named_rows, table_rows, table_source
+from .constants import KW_PER_HP
 from .overload import OVERLOADS
 from .slip import SLIP
 from .three_phase import ROOT_THREE, THREE_PHASE, VA_PER_KVA
@@ -15,14 +16,6 @@ __all__ = ["NAMEPLATE", "code_letter", "full_load_amps"]
 SERVICE = "NEMA MG 1 14.37: the service factor multiplies the rated load"
 STARTING = table_source("code_letters")
 TABLE_VOLTS = {"us": 460, "si": 400}
-
-KW_PER_HP = Constant(
-    "kilowatts_in_a_horsepower",
-    "0.746 kW in a horsepower",
-    us=Figure(1, "", exact=1.0),
-    si=Figure(0.746, "kW / hp", also=(0.7457,), exact=0.74569987),
-    source="NIST SP 811 App. B (745.6999 W; the electric horsepower is 746 W exactly)",
-)
 
 motor_size, rated_volts, table_amps, nameplate_amps, service_factor = map(
     Known, ("motor_size", "rated_volts", "table_amps", "full_load_amps", "service_factor")
@@ -95,6 +88,29 @@ AMPS = (
 )
 
 
+def by_letter(system: str, horsepower: Expr) -> Formula:
+    """Starting kVA by the code letter, whose table counts by the horsepower."""
+    return Formula(
+        "starting_kva",
+        per_horsepower * horsepower,
+        STARTING,
+        "Each horsepower of the nameplate takes so many kVA while the rotor stands still.",
+        slips=(
+            Slip(
+                "root_three_again",
+                per_horsepower * horsepower * ROOT_THREE,
+                "Root three went in as well. It belongs to volts and amps, not to kVA.",
+            ),
+            Slip(
+                "divided",
+                horsepower / per_horsepower,
+                "This divides. Each horsepower takes so many kVA, so multiply.",
+            ),
+        ),
+        systems=(system,),
+    )
+
+
 START = (
     Formula(
         "starting_kva",
@@ -102,24 +118,8 @@ START = (
         STARTING,
         "At the first moment the rotor stands still, and the line feels all these kVA.",
     ),
-    Formula(
-        "starting_kva",
-        per_horsepower * motor_size / KW_PER_HP,
-        STARTING,
-        "Each horsepower of the nameplate takes so many kVA while the rotor stands still.",
-        slips=(
-            Slip(
-                "root_three_again",
-                per_horsepower * motor_size * ROOT_THREE / KW_PER_HP,
-                "Root three went in as well. It belongs to volts and amps, not to kVA.",
-            ),
-            Slip(
-                "divided",
-                motor_size / per_horsepower / KW_PER_HP,
-                "This divides. Each horsepower takes so many kVA, so multiply.",
-            ),
-        ),
-    ),
+    by_letter("us", motor_size),
+    by_letter("si", motor_size / KW_PER_HP),
 )
 
 NAMEPLATE = (*THREE_PHASE, *SLIP, *AMPS, *OVERLOADS, *START)

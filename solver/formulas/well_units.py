@@ -2,6 +2,7 @@
 
 from ..expression import Constant, Expr, Figure
 from ..formula import Formula, Slip
+from .constants import NONE
 
 __all__ = [
     "CENTIMETRES_PER_METRE",
@@ -13,8 +14,6 @@ __all__ = [
     "both",
     "minutes",
 ]
-
-NONE = Figure(1, "", exact=1.0)
 
 GALLONS_PER_CUBIC_FOOT = Constant(
     "gallons_per_cubic_foot",
