@@ -44,7 +44,7 @@ class MixedCard(Card):
         named, ticked = titles(), self.safely(self._ticked)
         self.chapters = {
             name: tick(named.get(name) or _in_words(name), name in wanted.chapters, ticked)
-            for name in every.chapters
+            for name in sorted(every.chapters, key=_place(named))
         }
         self.levels = {n: tick(f"Level {n}", n in wanted.levels, ticked) for n in every.levels}
         self.units = chooser("Units", SYSTEMS, ticked)
@@ -110,6 +110,12 @@ class MixedCard(Card):
             self._note(missing)
         else:
             super()._new()
+
+
+def _place(named: dict[str, str]) -> Callable[[str], int]:
+    """Where a chapter stands among the pages; one that has no page yet stands last."""
+    places = {name: place for place, name in enumerate(named)}
+    return lambda name: places.get(name, len(places))
 
 
 def _in_words(name: str) -> str:

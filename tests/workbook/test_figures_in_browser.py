@@ -10,6 +10,10 @@ PAGE_OF = {
     "losses": "01-three-horsepowers.ipynb",
     "cost": "03-kilowatt-hours-and-cost.ipynb",
     "legs": "04-phase-balance.ipynb",
+    "column": "05-units-for-pump-work.ipynb",
+    "lift": "06-head.ipynb",
+    "triangle": "07-three-phase-and-nameplate.ipynb",
+    "slowing": "10-speed-and-impeller.ipynb",
 }
 FIGURE = ".w2w-figure"
 NINE_POINTS = 12  # px

@@ -92,7 +92,7 @@ def view(values: Values, units: str) -> View:
     rows = [("Full speed", *full)]
     if now:
         found, law = percents(known, units, "system_head"), by_law(known, units)
-        rows += [(f"At {speed}", *now), ("Of full speed", *found), ("By the cube law", *law)]
+        rows += [(speed, *now), ("In percent", *found), ("Cube law", *law)]
         says = (
             f"At {speed} the pump moves {found[0]} of its flow for {found[2]} of its power. "
             f"{_promise(known, law[2])}"
@@ -101,7 +101,7 @@ def view(values: Values, units: str) -> View:
             says = f"At full speed the pump moves {full[0]} against {full[1]}."
     else:
         held = shown(known, "new_shutoff_head", units)
-        rows += [(f"At {speed}", "none", f"{held} held", "")]
+        rows += [(speed, "none", f"{held} held", "")]
         says = (
             f"At {speed} the pump holds {held}, less than the "
             f"{shown(known, 'static_head', units)} of static head. No water moves: it only gets hot."
