@@ -75,8 +75,8 @@ def test_column_never_writes_one_number_over_another(units):
 def test_lift_tells_the_parts_and_the_total_that_the_solver_works(units):
     figure = shown("lift", units, c_factor=100, loss_coefficient=30)
     told = table(figure)
-    names = {"Friction": "friction_head", "Fittings": "minor_loss", "Total dynamic head": "head"}
-    names |= {"Velocity in the main": "velocity"}
+    names = {"Friction": "friction_head", "Fittings": "minor_loss", "Total": "head"}
+    names |= {"Velocity": "velocity"}
     assert {label: solved(figure.values, name, units) for label, name in names.items()} == {
         label: told[label][0] for label in names
     }
@@ -115,13 +115,13 @@ def test_triangle_tells_what_the_solver_works():
     now = {"input_power": values["input_power"], "power_factor": 0.72}
     then = {"input_power": values["input_power"], "corrected_power_factor": 0.92}
     volts = {"line_volts": values["line_volts"]}
-    assert told["Apparent power"] == [
+    assert told["Apparent"] == [
         solved(now, "apparent_power"),
         solved(then, "corrected_apparent_power"),
     ]
     assert told["Capacitor"][1] == solved(now | then, "capacitor_kvar")
     # With the capacitor the line has another power factor, and the motor the same kilowatts.
-    assert told["Amps on each line"] == [
+    assert told["Each line"] == [
         solved(now | volts, "line_amps"),
         solved(now | volts | {"power_factor": 0.92}, "line_amps"),
     ]
@@ -132,7 +132,7 @@ def test_triangle_has_the_amps_of_a_published_motor():
     values = show("triangle").values
     values |= {"input_power": 81.978, "power_factor": 0.8298, "line_volts": 230.0}
     now = {label: read for label, read, _ in FIGURES["triangle"].view(values, "us").rows}
-    assert 248 == pytest.approx(float(now["Amps on each line"].removesuffix(" A")), rel=5e-4)
+    assert 248 == pytest.approx(float(now["Each line"].removesuffix(" A")), rel=5e-4)
 
 
 def test_triangle_is_drawn_to_scale_with_a_right_angle_and_true_angles():

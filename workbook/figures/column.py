@@ -20,12 +20,8 @@ TANK, GAUGE, EDGE = 2.4, 2.9, 10.0  # the tank's width, the gauge's middle, the 
 LINE = 0.08
 HEADED = 1 + 1.5 * LINE  # the heads of the scales stand above a reading at the very top
 
-DEPTH = Slide(
-    "tank_depth", Scale(10, 100, 1, 46), Scale(3, 30, 0.5, 14), label="Depth of water in the tank"
-)
-TAP = Slide(
-    "tap_height", Scale(0, 8, 0.5, 4), Scale(0, 2.5, 0.1, 1.2), label="Gauge above the tank's floor"
-)
+DEPTH = Slide("tank_depth", Scale(10, 100, 1, 46), Scale(3, 30, 0.5, 14))
+TAP = Slide("tap_height", Scale(0, 8, 0.5, 4), Scale(0, 2.5, 0.1, 1.2))
 
 
 def view(values: Values, units: str) -> View:
@@ -34,8 +30,8 @@ def view(values: Values, units: str) -> View:
     height, gauge, second = (shown(known, name, units) for name in SCALES)
     depth, tap = (told(values[name], name, units, exact) for name in ("tank_depth", "tap_height"))
     rows = (
-        ("Depth of water in the tank", depth),
-        ("Gauge above the floor", tap),
+        ("Depth in the tank", depth),
+        ("Height of the gauge", tap),
         ("Water above the gauge", height),
         ("The gauge", gauge),
         ("Its second scale", second),

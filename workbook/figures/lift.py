@@ -14,7 +14,7 @@ if TYPE_CHECKING:
 
 __all__ = ["LIFT"]
 
-PARTS = {"static_head": "Lift", "friction_head": "Friction", "minor_loss": "Fittings"}
+PARTS = {"static_head": "Static head", "friction_head": "Friction", "minor_loss": "Fittings"}
 POST = 0.09  # how wide the wet well, the tank and the stack over the pump are, over the pipe
 
 
@@ -32,16 +32,15 @@ def view(values: Values, units: str) -> View:
         for part, label in PARTS.items()
     ]
     head, velocity = (shown(known, name, units) for name in ("head", "velocity"))
-    rows += [("Total dynamic head", head, share("head", known, units))]
-    rows += [("Velocity in the main", velocity, "")]
-    lift, friction, fittings = (row[1] for row in rows[:3])
+    rows += [("Total", head, share("head", known, units))]
+    rows += [("Velocity", velocity, "")]
     headline = (
         f"At {shown(known, 'flow', units)} the pump must give {head}. "
-        f"The lift takes {lift}, friction {friction}, the fittings {fittings}."
+        f"The static head is {rows[0][1]} of that."
     )
     listed = "; ".join(" ".join(row).rstrip() for row in rows)
     alt = (
-        "A stack over the pump has the lift, the friction and the fittings. From it a line falls "
+        "A stack over the pump has static head, friction and fittings. From it a line falls "
         f"along the pipe to the water of the upper tank, as friction is used up. {listed}."
     )
     return View(headline, alt, ("Part", "Head", "Of the total"), tuple(rows), known, units)

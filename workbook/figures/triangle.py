@@ -15,7 +15,7 @@ __all__ = ["TRIANGLE"]
 
 NOW = ("power_factor", "apparent_power", "reactive_power")
 THEN = tuple(f"corrected_{name}" for name in NOW)
-LABELS = ("Power factor", "Apparent power", "Reactive power", "Amps on each line")
+LABELS = ("Power factor", "Apparent", "Reactive", "Each line")
 
 
 def lines(known: Values, names: tuple[str, ...], units: str) -> tuple[str, ...]:
@@ -41,7 +41,7 @@ def view(values: Values, units: str) -> View:
     power, capacitor = (shown(known, name, units) for name in ("input_power", "capacitor_kvar"))
     both = zip(LABELS, lines(known, NOW, units), lines(known, THEN, units), strict=True)
     first, *others = both
-    rows = (first, ("Real power", power, power), *others, ("Capacitor", "none", capacitor))
+    rows = (first, ("Real", power, power), *others, ("Capacitor", "none", capacitor))
     amps = rows[4]
     headline = (
         f"The motor takes {power} either way. A capacitor of {capacitor} "
@@ -59,25 +59,19 @@ def draw(axes: "Axes", view: View) -> None:
     known = view.known
     power, now, then = (known[name] for name in ("input_power", NOW[2], THEN[2]))
     by = {row[0]: row for row in view.rows}
-    kva, kvar = by["Apparent power"], by["Reactive power"]
+    kva, kvar = by["Apparent"], by["Reactive"]
     width = 0.05 * power
-    axes.plot((0, power), (0, 0), color=INK, linewidth=5, clip_on=False)
-    axes.plot((0, power), (0, now), color="C0", linewidth=3, label=f"now {kva[1]}")
-    axes.plot((0, power), (0, then), color="C2", linewidth=3, ls="--", label=f"then {kva[2]}")
-    axes.bar(power, then, width, align="edge", color="C3", label=f"stays {kvar[2]}")
-    axes.bar(
-        power,
-        known["capacitor_kvar"],
-        width,
-        then,
-        align="edge",
-        color="C1",
-        hatch="////",
-        label=f"capacitor {by['Capacitor'][2]}",
-    )
+    axes.plot((0, power), (0, 0), color=INK, linewidth=3, clip_on=False, zorder=2.6)
+    across = {"linewidth": 3, "zorder": 3}
+    axes.plot((0, power), (0, now), color="C0", label=f"now {kva[1]}", **across)
+    axes.plot((0, power), (0, then), color="C2", ls="--", label=f"then {kva[2]}", **across)
+    upright = {"width": width, "align": "edge"}
+    axes.bar(power, then, color="C3", label=f"stays {kvar[2]}", **upright)
+    capacitor = {"color": "C1", "hatch": "////", "label": f"capacitor {by['Capacitor'][2]}"}
+    axes.bar(power, known["capacitor_kvar"], bottom=then, **upright, **capacitor)
     axes.set_aspect("equal", anchor="W")
     axes.locator_params(nbins=5, steps=[1, 2, 5, 10])
-    axes.set(xlabel=f"Kilowatts, the work: {by['Real power'][1]}", ylabel="Kilovars")
+    axes.set(xlabel=f"Kilowatts, the work: {by['Real'][1]}", ylabel="Kilovars")
     axes.figure.legend(loc="outside upper left", ncols=2, columnspacing=1.2, handlelength=1.2)
 
 
