@@ -6,6 +6,7 @@ from ipywidgets import HTMLMath
 
 from solver.formula import Formula
 from solver.render_html import formula_html, formula_latex, formula_text
+from solver.show import unit_in_words
 from solver.vocabulary import quantity_named
 
 from .controls import SYSTEMS, Panel, chooser
@@ -51,5 +52,5 @@ def _item(formula: Formula, units: str) -> str:
 def _units_said(formula: Formula, units: str) -> str:
     """Which unit each quantity is in."""
     quantities = map(quantity_named, dict.fromkeys((*formula.names[1:], formula.result)))
-    parts = [f"{q.label} in {q.unit(units)}" for q in quantities if q.unit(units)]
+    parts = [f"{q.label} in {unit_in_words(q.unit(units))}" for q in quantities if q.unit(units)]
     return f"Units: {', '.join(parts)}."

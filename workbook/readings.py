@@ -9,6 +9,7 @@ from typing import NamedTuple
 from solver import Unreadable
 from solver.formula import Formula
 from solver.formulas import FORMULAS
+from solver.show import unit_in_words
 from solver.vocabulary import QUANTITIES, Quantity, quantity_named
 from solver.work import Work, read_quantity, work
 
@@ -30,7 +31,7 @@ def label_with_unit(quantity: Quantity, units: str) -> str:
     """What a box asks for, such as "Flow, in gpm"."""
     label = quantity.label[0].upper() + quantity.label[1:]
     unit = quantity.unit(units)
-    return f"{label}, in {unit}" if unit else label
+    return f"{label}, in {unit_in_words(unit)}" if unit else label
 
 
 def nearest(find: str, among: Collection[str], formulas: Iterable[Formula] = FORMULAS) -> list[str]:

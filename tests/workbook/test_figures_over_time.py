@@ -142,4 +142,5 @@ def test_cycle_names_the_pumps_flow_in_the_unit_of_the_system():
     figure = shown("cycle")
     assert "Pump's flow, gpm" in [slider.description for slider in figure.controls.children]
     figure.system.value = "si"
-    assert "Pump's flow, L/s" in [slider.description for slider in figure.controls.children]
+    described = [slider.description for slider in figure.controls.children]
+    assert ["Pump's flow, L/s", "Volume per depth, m³/m"] == described[1:3]

@@ -70,6 +70,29 @@ def test_kilowatts_come_out_of_volts_amps_and_power_factor_as_published():
     assert "The input power is 81.98 kW." in words(panel.said.value)
 
 
+def test_a_polarization_index_comes_out_of_two_readings_as_published():
+    # electricalampere, polarization index (read): 500 and 2,000 megohms give 4.
+    readings = {"insulation_1min": "500", "insulation_10min": "2 gigohm"}
+    panel = worked("insulation", "polarization_index", **readings)
+    assert "The polarization index is 4." in words(panel.said.value)
+    assert "keep the winding on ground four times as long" in words(panel.work.value)
+
+
+def test_a_cycle_comes_out_of_the_volume_between_floats_as_published():
+    # MIL-HDBK-1005/9A, form (read): 500 gal, pump 400 gpm, inflow 150 gpm: 5.333 min.
+    readings = {"working_volume": "500", "flow": "400", "inflow": "150"}
+    panel = worked("wet_well", "cycle_time", **readings)
+    assert "The cycle time is 5.333 min." in words(panel.said.value)
+
+
+def test_a_pump_rate_comes_out_of_tape_and_watch_and_sends_nobody_into_the_well():
+    # By hand: 0.785 x 64 ft2 x 7.48 x 13/12 ft = 407.1 gal in 324 s: 75.39 gpm, and 108.6 come in.
+    readings = {"well_diameter": "8", "drawdown_read": "13", "drawdown_time": "5.4 min"}
+    panel = worked("wet_well", "flow", **readings, rise_read="10 in", rise_time="173")
+    assert "The flow is 184 gpm." in words(panel.said.value)
+    assert "Measure from outside" in words(panel.work.value)
+
+
 # What comes back
 
 
@@ -206,6 +229,19 @@ def test_every_quantity_of_a_chapter_can_be_asked_for_and_given(chapter):
         offered = {*panel.shown, *(value for _, value in panel.other.options)}
         assert set(panel.names) - {name} <= offered
         assert len(panel.boxes.children) >= 1
+
+
+@pytest.mark.parametrize(
+    ("units", "labels"),
+    [
+        ("us", {"Drawdown as measured, in inches", "Volume per depth, in gal/ft"}),
+        ("si", {"Drawdown as measured, in cm", "Volume per depth, in m³/m"}),
+    ],
+)
+def test_a_box_says_its_unit_as_it_is_written(units, labels):
+    panel = page.own_numbers("wet_well")
+    panel.find.value, panel.units.value = "flow", units
+    assert set() == labels - {box.description for box in panel.boxes.children}
 
 
 def test_typed_text_is_shown_as_text_never_as_markup():

@@ -63,7 +63,8 @@ class Slide:
         """Its label with the unit: "Flow, gpm"."""
         quantity = quantity_named(self.name)
         name = quantity.label[0].upper() + quantity.label[1:]
-        return (self.label or f"{name}, {{unit}}").replace("{unit}", quantity.unit(units))
+        unit = with_unit("", quantity.unit(units)).strip()
+        return (self.label or f"{name}, {{unit}}").replace("{unit}", unit)
 
 
 @dataclass(frozen=True)
