@@ -13,6 +13,8 @@ PAGE_OF = {
     "column": "05-units-for-pump-work.ipynb",
     "lift": "06-head.ipynb",
     "triangle": "07-three-phase-and-nameplate.ipynb",
+    "absorption": "08-insulation-and-windings.ipynb",
+    "cycle": "09-wet-well-and-pump-down.ipynb",
     "slowing": "10-speed-and-impeller.ipynb",
 }
 FIGURE = ".w2w-figure"
