@@ -86,6 +86,62 @@ def test_a_change_of_units_keeps_what_was_typed(day):
     assert "450 gpm" == day.get_by_label("Flow by meter, in L/s").input_value()
 
 
+def choose_file(panel, path):
+    with panel.page.expect_file_chooser() as chosen:
+        panel.get_by_role("button", name="Choose a CSV file").click()
+    chosen.value.set_files(path)
+
+
+def saved(panel, name):
+    with panel.page.expect_download() as download:
+        panel.get_by_role("link", name=name).click()
+    return download.value.suggested_filename, download.value.path().read_bytes()
+
+
+def test_a_file_is_read_and_a_pump_and_a_day_of_it_are_chosen_and_kept(day, tmp_path):
+    path = tmp_path / "pumps.csv"
+    path.write_text(
+        "Pump,Date,Amps A,Amps B,Amps C\n1,2023-05-01,25.5,23,26.5\n1,2024-05-01,24,ten,24\n"
+    )
+    choose_file(day, path)
+    wait_for_text(day, "“pumps.csv”: 1 pump, 2 days.")
+    wait_for_text(day, "Row 3, column “Amps B”:")
+    day.get_by_label("Day").select_option("2023-05-01")
+    wait_for_text(day, "The current unbalance is 8%, over 5%.")
+    name, data = saved(day, "Save as CSV")
+    assert "pump-day-1-2023-05-01.csv" == name
+    assert b"25.5" in data
+    assert b'"always"' in saved(day, "Save as JSON")[1]
+
+
+def test_a_file_that_is_far_too_large_is_refused_with_a_sentence(day, tmp_path):
+    path = tmp_path / "large.csv"
+    path.write_bytes(b"Pump,kW\n" + b"1,10\n" * 3_000_000)
+    choose_file(day, path)
+    wait_for_text(day, "The file has 15.0 MB, and this page reads up to 2 MB.")
+
+
+def test_the_example_plant_shows_its_trends_and_its_faults_when_asked(day):
+    day.get_by_role("button", name="Open the example plant").click()
+    wait_for_text(day, "What is wrong in the example plant?")
+    assert 0 == day.get_by_text("The insulation falls year by year").count()
+    day.get_by_label("Pump", exact=True).last.select_option("Heron Slough lift station, Pump 3")
+    day.locator(".w2w-trends svg").first.wait_for()
+    day.get_by_role("button", name="Show the three faults").click()
+    wait_for_text(day, "The insulation falls year by year")
+
+
+def test_a_record_is_printed_as_a_pdf(day):
+    pytest.importorskip("typst")
+    fill_legs(day)
+    day.get_by_role("button", name="Work this record").click()
+    day.get_by_role("button", name="Make a PDF to print").click()
+    wait_for_text(day, "The PDF is made.")
+    name, data = saved(day, "Save the PDF")
+    assert "pump-day-pump.pdf" == name
+    assert data.startswith(b"%PDF-")
+
+
 @pytest.mark.parametrize("scheme", ["light", "dark"])
 def test_no_accessibility_rule_is_broken_in_either_theme(day, axe, scheme):
     page = day.page
@@ -99,6 +155,9 @@ def test_no_accessibility_rule_is_broken_in_either_theme(day, axe, scheme):
     day.get_by_role("button", name="Work this record").click()
     wait_for_text(day, "1 entry was not read.")
     day.locator("summary").first.click()
+    day.get_by_role("button", name="Open the example plant").click()
+    wait_for_text(day, "What is wrong in the example plant?")
+    day.locator(".w2w-trends svg").first.wait_for()
     assert [] == axe(page, PANEL)
 
 
@@ -108,14 +167,16 @@ def test_at_400_pixels_nothing_is_cut_and_the_page_does_not_scroll_sideways(day)
     fill_legs(day)
     day.get_by_role("button", name="Work this record").click()
     wait_for_text(day, "The current unbalance is 8%, over 5%.")
-    day.locator("summary").first.click()
+    day.get_by_role("button", name="Open the example plant").click()
+    day.locator(".w2w-trends svg").first.wait_for()
+    day.locator(".w2w-record summary").first.click()
     assert 400 == page.evaluate("document.documentElement.scrollWidth")
     assert [] == page.eval_on_selector_all(f"{PANEL}, {PANEL} *:not(.w2w-heard)", OUTSIDE, 400)
 
 
 # Whatever reaches over the edge of the screen, or is cut by what holds it.
 OUTSIDE = """(nodes, width) => nodes
-  .filter(node => node.offsetParent)
+  .filter(node => node.offsetParent && !node.closest('.w2w-numbers'))
   .filter(node => node.getBoundingClientRect().right > width + 1
     || (getComputedStyle(node).overflowX === 'hidden' && node.scrollWidth > node.clientWidth + 1))
   .map(node => node.className + ' ' + node.textContent.slice(0, 40))"""

@@ -5,14 +5,17 @@ from time import monotonic
 
 from ipywidgets import HTML, Box
 
-from solver.record import Examined, Fault, Record, examine, read_entries
+from solver.record import Examined, Fault, Record, examine, field_named, read_entries
 
 from ..controls import SYSTEMS, Panel, button, chooser, classed, say
 from ..entry import Gate
+from .files import Files
 from .findings import examined_html
 from .form import Form
+from .keep import Keep
 from .page import summary
-from .reading import Message
+from .reading import Message, Pump
+from .trends import trends_html
 
 __all__ = ["RecordPanel"]
 
@@ -21,20 +24,24 @@ ABOUT = (
     "be missing. Then work the record, or press Enter."
 )
 METRIC, US = "metric", "US"
+MOST_FOLLOWED = 300  # days of one pump that are worked for its trends, the last of the file
 
 
 class RecordPanel(Panel):
-    """One pump's day typed in; its findings under it."""
+    """One pump's day typed in, or chosen from a file; its findings under it."""
 
     def __init__(self, clock: Callable[[], float] = monotonic):
         super().__init__("w2w-day", clock=clock)
         self.gate = Gate(self, self._work)
         self.form = Form(self, self.gate)
         self.examined: Examined | None = None
+        self._years: Sequence[Pump] = ()
         self.units = chooser("Units", SYSTEMS, self.safely(self._change_units))
         self.run = button("Work this record", self.gate.click, first=True)
         self.take_away = button("Take these units away", self.once(self._take_away))
-        self.units_said, self.result = HTML(say("")), HTML()
+        self.units_said, self.result, self.trends = HTML(say("")), HTML(), HTML()
+        self.keep = Keep(self)
+        self.files = Files(self, lambda: self.units.value, self._show_day)
         self._offer_take_away(False)
         self.put(*self._parts())
 
@@ -46,7 +53,10 @@ class RecordPanel(Panel):
             self.form.box,
             classed(Box([self.run]), "w2w-buttons"),
             classed(self.said, "w2w-told"),
+            self.files.box,
             self.result,
+            self.keep.box,
+            self.trends,
         ]
 
     def _work(self) -> None:
@@ -58,16 +68,26 @@ class RecordPanel(Panel):
             self.said.value = say("missing", "Type one reading or more, then work this record.")
             return
         examined = examine(record)
-        self.show(examined)
+        self._years, self.trends.value = (), ""
+        told = tuple(Message(f"{field_named(one.field).label}: {one.says}") for one in faults)
+        self.examined, self.result.value = examined, examined_html(examined)
+        self.keep.show(Pump(1, record, told), examined)
         self.said.value = _outcome(examined, faults)
 
-    def show(self, examined: Examined, messages: Sequence[Message] = ()) -> None:
-        """What came of a record, from the form or from a file."""
-        self.examined = examined
-        self.result.value = examined_html(examined, messages)
+    def _show_day(self, pump: Pump, years: Sequence[Pump]) -> None:
+        """A day chosen from a file, and how the pump went over the years."""
+        examined = examine(pump.record)
+        self.examined, self.result.value = examined, examined_html(examined, pump.messages)
+        self.keep.show(pump, examined, years)
+        self.said.value = say("")
+        if years is not self._years:
+            self._years = years
+            course = trends_html([examine(one.record) for one in years[-MOST_FOLLOWED:]])
+            self.trends.value = f"<h4>Over the years</h4>{course}"
 
     def _change_units(self, units: str) -> None:
         """The boxes ask in the other system; what was typed keeps its meaning."""
+        self.files.read_again()
         written = self.form.change_units(units)
         self._offer_take_away(bool(written))
         if not written:
