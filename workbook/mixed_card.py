@@ -59,7 +59,7 @@ class MixedCard(Card):
             self.returning,
             _group("Chapters", self.chapters),
             classed(Box([self.all, self.none]), "w2w-buttons"),
-            _group("Levels", self.levels),
+            _group("Levels", self.levels, "w2w-few"),
             self.units,
             self.wanted_said,
         ]
@@ -122,6 +122,6 @@ def _in_words(name: str) -> str:
     return name.replace("_", " ").capitalize()
 
 
-def _group(label: str, boxes: dict) -> VBox:
+def _group(label: str, boxes: dict, *classes: str) -> VBox:
     head = HTML(f'<p class="w2w-want">{escape(label)}</p>')
-    return VBox([head, classed(Box(list(boxes.values())), "w2w-ticks")])
+    return VBox([head, classed(Box(list(boxes.values())), "w2w-ticks", *classes)])
