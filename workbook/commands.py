@@ -72,6 +72,7 @@ def _record_options(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--csv", metavar="OUT", help="write one row a pump to this file")
     parser.add_argument("--json", metavar="OUT", help="write everything, for programs")
     parser.add_argument("--out", metavar="FOLDER", help="write a page of text for each pump")
+    parser.add_argument("--pdf", metavar="OUT", help="print it: one PDF of up to 100 pumps")
 
 
 def _record(options: argparse.Namespace) -> int:

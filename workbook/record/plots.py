@@ -23,6 +23,7 @@ __all__ = ["Plot", "page_svg", "plots_of", "print_svg", "table_of"]
 FEWEST = 2  # readings: one alone shows no way it goes
 LOGARITHMIC = {"insulation_at_40"}  # it falls by tenfolds, not by steps
 NARROWEST = 0.4  # of the middle: so much an axis spans at least, or chance would look like a trend
+ROOM_UNDER = 0.2  # of the axis: so much a number takes that stands under its point
 HEIGHT = 2.3  # inches
 SMALL = 10
 MARKED = {"marker": "o", "markersize": 13, "markerfacecolor": "none", "markeredgecolor": "C1"}
@@ -128,18 +129,20 @@ def _draw(plot: Plot, axes: "Axes", view: View) -> None:
         axes.yaxis.set_major_formatter("{x:,.10g}")
     else:
         axes.locator_params(axis="y", nbins=4, steps=[1, 2, 5, 10])
-    axes.set_ylim(*_reach(plot))
+    floor, ceiling = _reach(plot)
+    axes.set_ylim(floor, ceiling)
     for line in plot.lines:
         axes.axhline(line.value, color="C3", linestyle="--", linewidth=1.2)
         said = f"{line.label} {_said(trend, line.value)}"
-        _write(axes, said, (0, line.value), (2, 2), ("axes fraction", "data"))
+        _write(axes, said, (0, line.value), (2, 3.5), ("axes fraction", "data"))
     axes.plot(years, values, marker="o", color="C0", clip_on=False)
     if trend.sudden:
         axes.plot(years[-1:], values[-1:], clip_on=False, **MARKED)
         _write(axes, "sudden", (years[-1], values[-1]), (-11, -4), "data", ha="right")
     # Each number stands clear of the line that comes to it, or goes from it.
     for at, under in ((0, RISING), (-1, FALLING)):
-        off = (0, -15 if trend.direction == under else 7)
+        is_under = trend.direction == under and values[at] > floor + ROOM_UNDER * (ceiling - floor)
+        off = (0, -15 if is_under else 7)
         said = figures(values[at], trend.unit)
         _write(axes, said, (years[at], values[at]), off, "data", ha="center")
     _set_years(axes, *plot.years)

@@ -11,6 +11,7 @@ from collections.abc import Callable, Iterator, Sequence
 from pathlib import Path
 from typing import IO
 
+from solver import SolverError
 from solver.record import ALWAYS, FIELDS, Examined
 
 from .data import flat_headings, flat_row, pump_json
@@ -20,6 +21,7 @@ from .reading import Pump, PumpFile
 
 __all__ = [
     "PART",
+    "CannotWrite",
     "Write",
     "csv_writer",
     "json_writer",
@@ -33,6 +35,10 @@ Write = Callable[[Pump, Examined], None]
 UNSAFE = re.compile(r"[^\w.-]+")
 PART = ".part"
 LONGEST_NAME = 80
+
+
+class CannotWrite(SolverError):
+    """Why a result cannot be written, and what to do."""
 
 
 def template(units: str) -> str:
