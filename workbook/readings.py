@@ -4,11 +4,13 @@ There are no widgets here; own_numbers.py shows what this says.
 """
 
 from collections.abc import Collection, Iterable, Mapping
+from itertools import combinations
 from typing import NamedTuple
 
 from solver import Unreadable
 from solver.formula import Formula
 from solver.formulas import FORMULAS
+from solver.plan import reachable
 from solver.show import unit_in_words
 from solver.vocabulary import QUANTITIES, Quantity, quantity_named
 from solver.work import Work, read_quantity, work
@@ -16,6 +18,8 @@ from solver.work import Work, read_quantity, work
 __all__ = ["Result", "label_with_unit", "nearest", "ways_to", "work_readings"]
 
 AT_FIRST = 10  # boxes shown before any is asked for, where the nearest are not more
+
+MOST_WAYS = 4  # to the answer, told where readings are missing
 
 
 class Result(NamedTuple):
@@ -66,7 +70,21 @@ def work_readings(texts: Mapping[str, str], find: str, units: str) -> Result:
         return Result("unreadable", tuple(refused), tuple(shown))
     if not values:
         return Result("missing", ("Type one reading or more, then work it out.",))
-    return _worked(work(values, find, units), tuple(shown))
+    empty = [name for name, text in texts.items() if not text.strip() and name != find]
+    return _worked(_by_boxes(work(values, find, units), empty), tuple(shown))
+
+
+def _by_boxes(found: Work, empty: list[str]) -> Work:
+    """The same; but what is missing is told by the empty boxes, where one or two would do."""
+    for size in (1, 2) if found.missing else ():
+        ways = [
+            way
+            for way in combinations(empty, size)
+            if found.find in reachable((*found.given, *way), FORMULAS, found.units)
+        ]
+        if ways:
+            return found._replace(missing=tuple(ways[:MOST_WAYS]))
+    return found
 
 
 def _worked(found: Work, shown: tuple) -> Result:

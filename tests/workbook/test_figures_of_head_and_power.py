@@ -121,7 +121,7 @@ def test_triangle_tells_what_the_solver_works():
     ]
     assert told["Capacitor"][1] == solved(now | then, "capacitor_kvar")
     # With the capacitor the line has another power factor, and the motor the same kilowatts.
-    assert told["Each line"] == [
+    assert told["Line amps"] == [
         solved(now | volts, "line_amps"),
         solved(now | volts | {"power_factor": 0.92}, "line_amps"),
     ]
@@ -132,7 +132,7 @@ def test_triangle_has_the_amps_of_a_published_motor():
     values = show("triangle").values
     values |= {"input_power": 81.978, "power_factor": 0.8298, "line_volts": 230.0}
     now = {label: read for label, read, _ in FIGURES["triangle"].view(values, "us").rows}
-    assert 248 == pytest.approx(float(now["Each line"].removesuffix(" A")), rel=5e-4)
+    assert 248 == pytest.approx(float(now["Line amps"].removesuffix(" A")), rel=5e-4)
 
 
 def test_triangle_is_drawn_to_scale_with_a_right_angle_and_true_angles():

@@ -118,6 +118,25 @@ def test_what_is_missing_is_named_and_gets_a_box():
     assert missing <= set(panel.shown)
 
 
+@pytest.mark.parametrize(
+    ("chapter", "find", "typed", "ways"),
+    [
+        ("head", "head", {"discharge_gauge": "52 psi"}, ["suction gauge", "suction vacuum"]),
+        (
+            "nameplate",
+            "input_power",
+            {"line_volts": "466"},
+            ["apparent power and the power factor", "line amps and the power factor"],
+        ),
+    ],
+)
+def test_what_is_missing_is_told_by_the_boxes_that_are_there(chapter, find, typed, ways):
+    panel = worked(chapter, find, **typed)
+    boxes = len(page.own_numbers(chapter).asked[find])
+    assert [f"the {way}" for way in ways] == re.findall(r"<li>(.*?)</li>", panel.said.value)
+    assert boxes == len(panel.boxes.children)
+
+
 def work_missing(panel):
     texts = {name: entry.box.value for name, entry in panel.entries.items()}
     return work_readings(texts, panel.find.value, panel.units.value).found.missing

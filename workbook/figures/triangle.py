@@ -15,7 +15,7 @@ __all__ = ["TRIANGLE"]
 
 NOW = ("power_factor", "apparent_power", "reactive_power")
 THEN = tuple(f"corrected_{name}" for name in NOW)
-LABELS = ("Power factor", "Apparent", "Reactive", "Each line")
+LABELS = ("Power factor", "Apparent", "Reactive", "Line amps")
 
 
 def lines(known: Values, names: tuple[str, ...], units: str) -> tuple[str, ...]:
