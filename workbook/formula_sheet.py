@@ -4,6 +4,7 @@ from html import escape
 
 from ipywidgets import HTMLMath
 
+from solver.expression import Fraction, walk
 from solver.formula import Formula
 from solver.render_html import formula_html, formula_latex, formula_text
 from solver.show import unit_in_words
@@ -29,7 +30,12 @@ class FormulaSheet(Panel):
 
     def _show(self, units: str) -> None:
         items = (_item(f, units) for f in self.formulas if units in f.systems)
-        self.sheet.value = f'<p>{DECIMALS}</p><ol class="w2w-steps">{"".join(items)}</ol>'
+        first = f"<p>{DECIMALS}</p>" if any(map(_has_decimal, self.formulas)) else ""
+        self.sheet.value = f'{first}<ol class="w2w-steps">{"".join(items)}</ol>'
+
+
+def _has_decimal(formula: Formula) -> bool:
+    return any(isinstance(node, Fraction) for node in walk(formula.expr))
 
 
 def _item(formula: Formula, units: str) -> str:

@@ -307,6 +307,11 @@ def test_each_formula_stands_with_its_reason_and_its_source(chapter):
                 assert " ".join(formula.source.split()) in shown
 
 
+@pytest.mark.parametrize(("chapter", "says"), [("efficiency", True), ("insulation", False)])
+def test_the_word_on_decimals_stands_only_where_a_formula_takes_one(chapter, says):
+    assert says is ("82% is 0.82" in page.formulas(chapter).sheet.value)
+
+
 def test_formulas_follow_the_units():
     sheet = page.formulas("horsepower")
     assert "3,960" in sheet.sheet.value

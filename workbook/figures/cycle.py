@@ -41,7 +41,7 @@ def at_half(values: Values, units: str) -> dict[str, float]:
 
 def column(known: Values, units: str) -> list[str]:
     """What the table says of one inflow."""
-    found = [shown(known, name, units) if name in known else "never ends" for name in TIMES[:-1]]
+    found = [shown(known, name, units) if name in known else "endless" for name in TIMES[:-1]]
     starts = figures(known.get(TIMES[-1], 0))
     return [shown(known, "working_volume", units), shown(known, "inflow", units), *found, starts]
 
