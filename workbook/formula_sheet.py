@@ -7,10 +7,10 @@ from ipywidgets import HTMLMath
 from solver.expression import Fraction, walk
 from solver.formula import Formula
 from solver.render_html import formula_html, formula_latex, formula_text
-from solver.show import unit_in_words
 from solver.vocabulary import quantity_named
 
 from .controls import SYSTEMS, Panel, chooser
+from .readings import with_unit_said
 
 __all__ = ["FormulaSheet"]
 
@@ -51,12 +51,17 @@ def _item(formula: Formula, units: str) -> str:
         f"${escape(formula_latex(formula, units))}$</div></div>"
         f'<div class="w2w-why">{escape(formula.why)}</div>'
         f'<div class="w2w-source mathjax_ignore">{escape(_units_said(formula, units))}<br>'
-        f"Source: {escape(formula.source)}</div></li>"
+        f"{escape(_source_said(formula))}</div></li>"
     )
 
 
 def _units_said(formula: Formula, units: str) -> str:
     """Which unit each quantity is in."""
     quantities = map(quantity_named, dict.fromkeys((*formula.names[1:], formula.result)))
-    parts = [f"{q.label} in {unit_in_words(q.unit(units))}" for q in quantities if q.unit(units)]
-    return f"Units: {', '.join(parts)}."
+    parts = [with_unit_said(q.label, " in ", q.unit(units)) for q in quantities if q.unit(units)]
+    return f"Units: {', '.join(parts)}." if parts else "Numbers without a unit."
+
+
+def _source_said(formula: Formula) -> str:
+    """Where a formula is from; that of a table says so in its own words."""
+    return formula.source if "Source: " in formula.source else f"Source: {formula.source}"

@@ -15,7 +15,7 @@ from solver.show import unit_in_words
 from solver.vocabulary import QUANTITIES, Quantity, quantity_named
 from solver.work import Work, read_quantity, work
 
-__all__ = ["Result", "label_with_unit", "nearest", "ways_to", "work_readings"]
+__all__ = ["Result", "label_with_unit", "nearest", "ways_to", "with_unit_said", "work_readings"]
 
 AT_FIRST = 10  # boxes shown before any is asked for, where the nearest are not more
 
@@ -34,8 +34,13 @@ class Result(NamedTuple):
 def label_with_unit(quantity: Quantity, units: str) -> str:
     """What a box asks for, such as "Flow, in gpm"."""
     label = quantity.label[0].upper() + quantity.label[1:]
-    unit = quantity.unit(units)
-    return f"{label}, in {unit_in_words(unit)}" if unit else label
+    return with_unit_said(label, ", in ", quantity.unit(units))
+
+
+def with_unit_said(label: str, between: str, unit: str) -> str:
+    """A label with its unit behind it; but "slip in rpm" says its unit already."""
+    words = unit_in_words(unit)
+    return label if not words or label.endswith(f" in {words}") else f"{label}{between}{words}"
 
 
 def nearest(find: str, among: Collection[str], formulas: Iterable[Formula] = FORMULAS) -> list[str]:

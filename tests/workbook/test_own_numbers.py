@@ -13,7 +13,7 @@ from workbook import page
 from workbook.cautions import topics
 from workbook.chapter import MOST_READINGS, asked_in, formulas_of, quantities_of
 from workbook.contents import chapters
-from workbook.readings import nearest, work_readings
+from workbook.readings import label_with_unit, nearest, work_readings
 
 CHAPTERS = ("horsepower", "efficiency", "cost", "balance", "units", "head", "nameplate")
 
@@ -318,6 +318,22 @@ def test_formulas_follow_the_units():
     sheet.units.value = "si"
     assert "3,960" not in sheet.sheet.value
     assert "flow in L/s, head in m, water power in kW" in sheet.sheet.value
+
+
+@pytest.mark.parametrize("chapter", CHAPTERS)
+@pytest.mark.parametrize("units", ["us", "si"])
+def test_units_and_sources_are_said_once_and_never_left_empty(chapter, units):
+    sheet = page.formulas(chapter)
+    sheet.units.value = units
+    shown = words(sheet.sheet.value)
+    assert "Units: ." not in shown
+    assert not re.search(r"in (\S+) in \1\b", shown)
+    assert len(shown.split("Source: ")) - 1 == sum(units in f.systems for f in formulas_of(chapter))
+
+
+def test_a_box_says_its_unit_once():
+    asks = [label_with_unit(quantity, "us") for quantity in quantities_of("nameplate")]
+    assert {"Slip in rpm", "Slip, in percent", "Poles", "Line amps, in A"} <= set(asks)
 
 
 def test_the_cautions_name_their_rules_and_defer_to_local_codes():
