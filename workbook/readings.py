@@ -94,7 +94,8 @@ def _by_boxes(found: Work, empty: list[str]) -> Work:
 
 def _worked(found: Work, shown: tuple) -> Result:
     says = found.says if found.answer is not None else missing_said(found)
-    sentences = (says, *found.contradictions, *found.notices)
+    # Several formulas may find the same two readings at odds.
+    sentences = tuple(dict.fromkeys((says, *found.contradictions, *found.notices)))
     if found.contradictions:
         return Result("contradiction", sentences, shown, found)
     if found.answer is None:
@@ -103,11 +104,11 @@ def _worked(found: Work, shown: tuple) -> Result:
 
 
 def missing_said(found: Work) -> str:
-    """That the answer cannot be worked yet, and where a way is plain, the way."""
-    asked = quantity_named(found.find).label
+    """That the answer cannot be worked yet, and how it could be, or why it never can."""
     ways = ways_to(found)
     if not ways:
-        return f"No formula here gives the {asked} from these readings. Measure it."
+        return found.says
+    asked = quantity_named(found.find).label
     add = f"Add the {ways[0]}." if len(ways) == 1 else "Add what one of these lines says:"
     return f"The {asked} cannot be worked yet. {add}"
 

@@ -150,6 +150,19 @@ def test_readings_that_cannot_be_are_named():
     assert "It cannot be above 100%." in told
 
 
+def test_readings_at_odds_are_named_once():
+    gauges = {"discharge_gauge": "52 psi", "suction_gauge": "8 psi"}
+    told = words(worked("head", "head", static_head="60", friction_head="20", **gauges).said.value)
+    assert 1 == told.count("Two ways to the head disagree: 80 ft and 101.6 ft.")
+
+
+def test_readings_with_which_the_arithmetic_fails_are_not_called_a_lack_of_formulas():
+    panel = worked("nameplate", "reactive_power", input_power="40 kW", apparent_power="31 kVA")
+    told = words(panel.said.value)
+    assert "The reactive power cannot be worked: its formula would" in told
+    assert "The power factor comes to 1.29. It cannot be above 1." in told
+
+
 def test_an_unusual_reading_is_worked_and_remarked_on():
     panel = worked("horsepower", "water_power", flow="450 gpm", head="1,200 ft")
     told = words(panel.said.value)
