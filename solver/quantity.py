@@ -1,6 +1,7 @@
 """What a quantity is. The quantities themselves stand in quantities/, one file a topic."""
 
 from dataclasses import dataclass
+from math import sqrt
 
 __all__ = ["Quantity", "percent", "same"]
 
@@ -28,6 +29,11 @@ class Quantity:
     def usual(self, units: str) -> Range:
         """Its plausible range in the system "us" or "si"."""
         return self.us_range if units == "us" else self.si_range
+
+    def typical(self, units: str) -> float:
+        """A value in the middle of its plausible range, most of whose values are small."""
+        low, high = self.usual(units)
+        return sqrt(low * high) if low > 0 else (low + high) / 2
 
     @property
     def is_efficiency(self) -> bool:

@@ -153,9 +153,8 @@ def _written(expr: Expr, units: str, notation: Notation, leaf: Leaf) -> str:
         case Product(over, _):
             return factors(over)
         case Sum(plus, minus):
-            return " + ".join(map(inside, plus)) + "".join(
-                notation.minus + _bracketed(n, inside(n), True) for n in minus
-            )
+            taken = (notation.minus + _bracketed(n, inside(n), True) for n in minus)
+            return (" + ".join(map(inside, plus)) + "".join(taken)).lstrip()
         case Power(base, 0.5):
             within = inside(base)
             return notation.root(within if notation.stacked else _grouped(base, within, notation))

@@ -7,7 +7,7 @@ other, or break a limit, that is said too.
 from collections.abc import Iterator, Mapping
 from difflib import get_close_matches
 from itertools import islice
-from math import isclose, isfinite, prod, sqrt
+from math import isclose, isfinite
 from typing import NamedTuple
 
 from .algebra import compiled
@@ -252,8 +252,8 @@ def _unlocks(way: tuple[str, ...], values: Mapping[str, float], find: str, units
     """Whether usual values of these quantities, added to those given, give `find`."""
     if find not in reachable((*values, *way), FORMULAS, units):
         return False
-    usual = {name: sqrt(prod(quantity_named(name).usual(units))) for name in way}
-    return find in _all_that_follows({**values, **usual}, units).known
+    typical = {name: quantity_named(name).typical(units) for name in way}
+    return find in _all_that_follows({**values, **typical}, units).known
 
 
 def _missing_says(asked: Quantity, missing: tuple[tuple[str, ...], ...]) -> str:

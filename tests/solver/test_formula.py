@@ -82,7 +82,7 @@ def in_pint(expr: Expr, units: str, values):
                 made = made / factor
             return made
         case Sum(plus, minus):
-            first, *rest = each(plus)
+            first, *rest = each(plus) or [0 * each(minus)[0]]
             for term in rest:
                 first = first + term
             for term in each(minus):

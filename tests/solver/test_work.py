@@ -104,15 +104,9 @@ def test_any_one_missing_given_is_named_and_each_way_out_really_unlocks_the_answ
             continue  # it was not needed, or another formula does without it
         assert found.missing, f"{case.code} without {name}"
         for way in found.missing:
-            added = {n: case.known.get(n, usual(n, case.units)) for n in way}
+            added = {n: case.known.get(n, quantity_named(n).typical(case.units)) for n in way}
             again = work(left | added, case.asked, case.units)
             assert again.answer is not None, f"{case.code} without {name}, with {way}"
-
-
-def usual(name: str, system: str) -> float:
-    """A value in the middle of the usual ones, most of which are small."""
-    low, high = quantity_named(name).usual(system)
-    return (low * high) ** 0.5
 
 
 def test_a_pump_of_130_percent_is_a_contradiction_and_its_limit_is_named():
