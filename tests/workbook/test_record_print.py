@@ -229,3 +229,12 @@ def test_without_matplotlib_the_words_stand_in_place_of_the_pictures(monkeypatch
     monkeypatch.setattr(printed, "print_svg", missing)
     text = plain(" ".join(pages(pdf_of(demo["Tannery Lane lift station, Pump 2"]))))
     assert plain("Current unbalance, %: steady. 2020-05-") in text
+
+
+def test_a_word_longer_than_a_line_stays_on_the_paper():
+    (page,) = pages(pdf_of([sheet(notes="W" * 300, station="V" * 200)]))
+    for letter, count in (("W", 300), ("V", 200)):
+        runs = [run.replace("\u200b", "") for run in re.findall(f"[{letter}\u200b]+", page)]
+        assert count <= sum(map(len, runs))
+        # A line of 490 points has room for 80 letters of 6 points, and for fewer of these.
+        assert max(map(len, runs)) < 80

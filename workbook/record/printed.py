@@ -107,10 +107,8 @@ def _sheet(sheet: Sheet) -> dict[str, Any]:
         ],
         "read": list(_read(examined)),
         "found": work,
-        "rest": [
-            ["Not measured", list(examined.not_measured)],
-            ["Kept besides", [f"{name}: {text}" for name, text in record.others.items()]],
-        ],
+        "missing": ", ".join(examined.not_measured),
+        "kept": [f"{name}: {text}" for name, text in record.others.items()],
     }
 
 
