@@ -129,8 +129,7 @@ def _draw(plot: Plot, axes: "Axes", view: View) -> None:
         axes.yaxis.set_major_formatter("{x:,.10g}")
     else:
         axes.locator_params(axis="y", nbins=4, steps=[1, 2, 5, 10])
-    floor, ceiling = _reach(plot)
-    axes.set_ylim(floor, ceiling)
+    axes.set_ylim(*_reach(plot))
     for line in plot.lines:
         axes.axhline(line.value, color="C3", linestyle="--", linewidth=1.2)
         said = f"{line.label} {_said(trend, line.value)}"
@@ -138,11 +137,11 @@ def _draw(plot: Plot, axes: "Axes", view: View) -> None:
     axes.plot(years, values, marker="o", color="C0", clip_on=False)
     if trend.sudden:
         axes.plot(years[-1:], values[-1:], clip_on=False, **MARKED)
-        _write(axes, "sudden", (years[-1], values[-1]), (-11, -4), "data", ha="right")
+        _write(axes, "sudden", (years[-1], values[-1]), (-9, -16), "data", ha="right")
     # Each number stands clear of the line that comes to it, or goes from it.
     for at, under in ((0, RISING), (-1, FALLING)):
-        is_under = trend.direction == under and values[at] > floor + ROOM_UNDER * (ceiling - floor)
-        off = (0, -15 if is_under else 7)
+        is_under = trend.direction == under and _height(axes, values[at]) > ROOM_UNDER
+        off = (0, -17 if is_under else 7)
         said = figures(values[at], trend.unit)
         _write(axes, said, (years[at], values[at]), off, "data", ha="center")
     _set_years(axes, *plot.years)
@@ -153,6 +152,11 @@ def _write(axes: "Axes", text: str, at, off, where, ha: str = "left") -> None:
     axes.annotate(
         text, at, xytext=off, xycoords=where, textcoords="offset points", ha=ha, fontsize=SMALL
     )
+
+
+def _height(axes: "Axes", value: float) -> float:
+    """How far up the axis a value stands, from 0 to 1."""
+    return axes.transLimits.transform(axes.transScale.transform((0.0, value)))[1]
 
 
 def _reach(plot: Plot) -> tuple[float, float]:
