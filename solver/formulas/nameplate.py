@@ -1,6 +1,8 @@
 """What the nameplate and the code's tables say: full-load amps, service factor, starting."""
 
 from bisect import bisect_right
+from collections.abc import Mapping
+from functools import cache
 
 from ..errors import NotSolvable
 from ..expression import Expr, Known, Lookup, Percent
@@ -23,17 +25,22 @@ motor_size, rated_volts, table_amps, nameplate_amps, service_factor = map(
 locked_rotor_amps, per_horsepower = Known("locked_rotor_amps"), Known("starting_kva_per_hp")
 
 
+@cache
+def amps_by_size(volts: float, units: str) -> Mapping[float, float]:
+    """The code's full-load amps of each standard motor (hp | kW) at its nameplate volts."""
+    if (units, volts) == ("us", 460):
+        return {motor.size: motor.amps for motor in motors(units)}
+    rows = table_rows(f"full_load_amps_{units}")
+    return {row["size"]: row[f"{volts:g}"] for row in rows if f"{volts:g}" in row}
+
+
 def full_load_amps(size: float, volts: float, units: str) -> float:
     """Full-load amps of the code's table for a standard motor (hp | kW) at its nameplate volts.
 
     >>> full_load_amps(10, 230, "us"), full_load_amps(10, 460, "us")
     (28.0, 14.0)
     """
-    if (units, volts) == ("us", 460):
-        found = {motor.size: motor.amps for motor in motors(units)}
-    else:
-        rows = table_rows(f"full_load_amps_{units}")
-        found = {row["size"]: row[f"{volts:g}"] for row in rows if f"{volts:g}" in row}
+    found = amps_by_size(volts, units)
     if size not in found:
         raise NotSolvable(
             f"the table of full-load amps has no motor of {size:g} at {volts:g} V: "
