@@ -1,30 +1,34 @@
 """Drawing a problem: `draw(family, seed, units, level)` gives a Case with its whole solution.
 
 A Case is drawn again, by the same chance and so the same everywhere, until the machine in it is
-plausible and no mistake lands near the accepted band.
+plausible and no mistake lands near the accepted band. `posed` makes one of given values instead,
+or refuses them.
 """
 
 from collections.abc import Mapping
 from functools import lru_cache
+from types import MappingProxyType
 from typing import NamedTuple
 
 from .code import MOST_SEED, Code
 from .draw import Draw
-from .errors import BadDefinition, SolverError
+from .errors import BadDefinition, SolverError, Unfit
 from .expression import Expr
 from .family import Family, Judgement, Level
 from .mistakes import mistaken_changes
 from .plan import Link, Plan, find_plan
 from .reading import MOST
 from .scenario import PEOPLE
-from .show import exact, with_unit
+from .show import exact, figures, with_unit
 from .tolerance import accepted_band
 from .vocabulary import quantity_named
 
-__all__ = ["Case", "Mistake", "Step", "draw"]
+__all__ = ["Case", "Mistake", "Step", "draw", "posed"]
 
 ATTEMPTS = 400
 WIDEST = 0.04  # a band wider than this, each way, would accept too much
+# Real readings seldom have a round average, so that rounding on the way moves more.
+WIDEST_GIVEN = 0.1
 
 
 class Step(NamedTuple):
@@ -50,12 +54,15 @@ class Mistake(NamedTuple):
 
 
 class Case(NamedTuple):
-    """A problem with its answer. `known` holds every quantity of the worked chain."""
+    """A problem with its answer. `known` holds every quantity of the worked chain.
+
+    `seed` is None, and `code` empty, where the values were given and not drawn.
+    """
 
     family: Family
     level: int
     units: str
-    seed: int
+    seed: int | None
     question: str
     given: Mapping[str, float]
     known: Mapping[str, float]
@@ -76,6 +83,8 @@ class Case(NamedTuple):
     def code(self) -> str:
         """The short text that gives this same problem on any machine."""
         family = self.family
+        if self.seed is None:
+            return ""
         return str(Code(family.tag, self.level, self.units, family.revision, self.seed))
 
 
@@ -89,28 +98,76 @@ def draw(family: Family, seed: int, units: str = "us", level: int = 1) -> Case:
         raise SolverError(f"Units are “us” or “si”; got “{units}”.")
     if not 0 <= seed <= MOST_SEED:
         raise SolverError(f"A seed is a whole number from 0 to {MOST_SEED:,}; got {seed}.")
-    make = _numeric if family.judge is None else _judged
     for attempt in range(ATTEMPTS):
         chance = Draw(f"{family.tag} {family.revision} {level} {units} {seed} {attempt}")
         values = (at.scene or family.scene)(chance, units)
-        given = {name: values[name] for name in at.given}
-        if not all(_plausible(name, value, units) for name, value in given.items()):
+        try:
+            return _case(family, level, units, seed, values, chance)
+        except Unfit:
             continue
-        fields = make(family, at, units, given, values, chance)
-        if fields is not None:
-            asks = fields.pop("asks", "")
-            setting = _setting(family, fields["unit"], chance)
-            question = _worded(at, asks, given, units, setting)
-            return Case(family, level, units, seed, question, given, **fields)
     raise BadDefinition(
         f"family {family.name!r}, level {level}, {units}: no draw in {ATTEMPTS} keeps every "
         "mistake apart from the answer; widen its scene"
     )
 
 
-def _plausible(name: str, value: float, units: str) -> bool:
-    low, high = quantity_named(name).usual(units)
-    return low <= value <= high
+def posed(
+    family: Family, level: int, units: str, values: Mapping[str, float], told: Mapping[str, str]
+) -> Case:
+    """The problem of a family with these very values, in the units of the system.
+
+    `values` has all that is given at the level, and may have more, which a judge may use; `told`
+    may say another {place}, {station} or {person}. The same arguments give the same Case. It has
+    no code.
+
+    Raises:
+        Unfit: no fair problem can be made of these values; the sentence says why.
+    """
+    given = {name: values[name] for name in family.level(level).given}
+    chance = Draw(f"{family.tag} {family.revision} {level} {units} {given}")
+    try:
+        return _case(family, level, units, None, values, chance, told)
+    except Unfit:
+        raise
+    except (ArithmeticError, LookupError, ValueError) as fault:
+        why = f": {fault}" if isinstance(fault, SolverError) else " with these values"
+        raise Unfit(f"Its formula cannot be worked{why}.") from fault
+
+
+def _case(
+    family: Family,
+    level: int,
+    units: str,
+    seed: int | None,
+    values: Mapping[str, float],
+    chance: Draw,
+    told: Mapping[str, str] = MappingProxyType({}),
+) -> Case:
+    """The problem with these values; Unfit where it would not be a fair one."""
+    at = family.level(level)
+    given = {name: values[name] for name in at.given}
+    _be_plausible(given, units)
+    if family.judge is None:
+        fields = _numeric(family, at, units, given, WIDEST_GIVEN if seed is None else WIDEST)
+    else:
+        fields = _judged(family, at, units, given, values, chance)
+    asks = fields.pop("asks", "")
+    setting = {**_setting(family, fields["unit"], chance), **told}
+    question = _worded(at, asks, given, units, setting)
+    return Case(family, level, units, seed, question, given, **fields)
+
+
+def _be_plausible(values: Mapping[str, float], units: str) -> None:
+    for name, value in values.items():
+        quantity = quantity_named(name)
+        low, high = quantity.usual(units)
+        if not low <= value <= high:
+            unit = quantity.unit(units)
+            size, least, most = (with_unit(figures(v, unit), unit) for v in (value, low, high))
+            raise Unfit(
+                f"The {quantity.label} is {size}. Problems have {least} to {most} "
+                "(common practice, no source)."
+            )
 
 
 def _setting(family: Family, unit: str, chance: Draw) -> dict[str, str]:
@@ -134,20 +191,14 @@ def _worded(
     return level.question.format(asks=asks.format(**slots), **slots)
 
 
-def _numeric(
-    family: Family, level: Level, units: str, given: dict, values: dict, chance: Draw
-) -> dict | None:
+def _numeric(family: Family, level: Level, units: str, given: dict, widest: float) -> dict:
     plan = find_plan(level.given, family.asked, family.formulas, units)
     known = plan.run(given)
     answer = known[family.asked]
-    if not all(_plausible(link.target, known[link.target], units) for link in plan.links):
-        return None
+    _be_plausible({link.target: known[link.target] for link in plan.links}, units)
     low, high = accepted_band(plan, known)
-    if max(high - answer, answer - low) > WIDEST * answer:
-        return None
-    mistakes = _mistakes(plan, known, low, high)
-    if mistakes is None:
-        return None
+    if max(high - answer, answer - low) > widest * answer:
+        raise Unfit("Rounding on the way would move its answer too far.")
     return {
         "known": known,
         "unit": quantity_named(family.asked).unit(units),
@@ -155,7 +206,7 @@ def _numeric(
         "low": low,
         "high": high,
         "steps": worked_steps(plan, known),
-        "mistakes": mistakes,
+        "mistakes": _mistakes(plan, known, low, high),
     }
 
 
@@ -185,8 +236,8 @@ def _why(link: Link) -> str:
 
 def _mistakes(
     plan: Plan, known: Mapping[str, float], low: float, high: float
-) -> tuple[Mistake, ...] | None:
-    """The mistakes of this draw, no two alike; None when one comes near the accepted band."""
+) -> tuple[Mistake, ...]:
+    """The mistakes with these values, no two alike; Unfit when one comes near the accepted band."""
     answer = known[plan.asked]
     down, up = (answer - low) / answer, (high - answer) / answer
     bare_decimal = quantity_named(plan.asked).is_efficiency
@@ -199,7 +250,7 @@ def _mistakes(
         size = abs(value)
         bottom, top = value - down * size, value + up * size
         if bottom <= high and top >= low:
-            return None
+            raise Unfit("A common mistake would give nearly the right answer.")
         # A bare decimal is read as a percentage there, so it cannot be told from a right answer.
         # A value below zero has a sentence of its own, whatever gave it.
         # Nobody types what is nearly nothing, or more than can be read.
@@ -213,18 +264,22 @@ def _mistakes(
 
 
 def _judged(
-    family: Family, level: Level, units: str, given: dict, values: dict, chance: Draw
-) -> dict | None:
+    family: Family,
+    level: Level,
+    units: str,
+    given: dict,
+    values: Mapping[str, float],
+    chance: Draw,
+) -> dict:
     known, steps = dict(given), []
     for name in level.find:
         plan = find_plan(tuple(known), name, family.formulas, units)
         known = plan.run(known)
         steps += worked_steps(plan, known)
-    if not all(_plausible(step.name, step.value, units) for step in steps):
-        return None
-    judgement = (level.judge or family.judge)(values | known, units, chance)
+    _be_plausible({step.name: step.value for step in steps}, units)
+    judgement = (level.judge or family.judge)({**values, **known}, units, chance)
     if judgement is None:
-        return None
+        raise Unfit("It is too close to a limit to be judged fairly.")
     return _choice(judgement, known, steps, chance)
 
 

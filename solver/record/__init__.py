@@ -27,6 +27,7 @@ from .entries import Fault, Record, read_entries
 from .examine import ALWAYS, CHECKS, Examined, examine
 from .fields import FIELDS, GROUPS, Field, field_named
 from .followed import FOLLOWED, Followed
+from .lesson import Exercise, Lesson, lesson, like
 from .limit_lines import Line, limit_lines
 from .trend import Point, Trend, by_pump, trend, trend_of
 from .verdict import BEYOND, LOOK, NO_LIMIT, NOT_MEASURED, STATES, WITHIN, Verdict
@@ -45,10 +46,12 @@ __all__ = [
     "WITHIN",
     "Check",
     "Examined",
+    "Exercise",
     "Fault",
     "Field",
     "Finding",
     "Followed",
+    "Lesson",
     "Line",
     "Point",
     "Record",
@@ -57,6 +60,8 @@ __all__ = [
     "by_pump",
     "examine",
     "field_named",
+    "lesson",
+    "like",
     "limit_lines",
     "read_entries",
     "trend",

@@ -142,6 +142,26 @@ def test_a_record_is_printed_as_a_pdf(day):
     assert data.startswith(b"%PDF-")
 
 
+def test_a_record_is_made_a_lesson_and_answered_wrong_and_right(day):
+    fill_legs(day)
+    day.get_by_role("button", name="Work this record").click()
+    wait_for_text(day, "The current unbalance is 8%, over 5%.")
+    day.get_by_role("button", name="Practise with these numbers").click()
+    card = day.locator(".w2w-card")
+    card.get_by_label("What to practise").select_option("Current unbalance by NEMA MG 1, level 2")
+    card.locator(".w2w-question", has_text="25.5 A, 23 A and 26.5 A").wait_for()
+    box = card.get_by_label("Your answer")
+    box.fill("14")  # highest less lowest, over the average
+    box.press("Enter")
+    wait_for_text(card, "Look again")
+    box.fill("8")
+    box.press("Enter")
+    wait_for_text(card, "The worked answer is 8%.")
+    day.get_by_role("button", name="Practise with fresh numbers").click()
+    wait_for_text(day, "Fresh numbers like those of")
+    assert card.get_by_label("Code of this problem").input_value()
+
+
 @pytest.mark.parametrize("scheme", ["light", "dark"])
 def test_no_accessibility_rule_is_broken_in_either_theme(day, axe, scheme):
     page = day.page
@@ -158,6 +178,8 @@ def test_no_accessibility_rule_is_broken_in_either_theme(day, axe, scheme):
     day.get_by_role("button", name="Open the example plant").click()
     wait_for_text(day, "What is wrong in the example plant?")
     day.locator(".w2w-trends svg").first.wait_for()
+    day.get_by_role("button", name="Practise with these numbers").click()
+    day.locator(".w2w-card .w2w-question").wait_for()
     assert [] == axe(page, PANEL)
 
 
@@ -170,6 +192,8 @@ def test_at_400_pixels_nothing_is_cut_and_the_page_does_not_scroll_sideways(day)
     day.get_by_role("button", name="Open the example plant").click()
     day.locator(".w2w-trends svg").first.wait_for()
     day.locator(".w2w-record summary").first.click()
+    day.get_by_role("button", name="Practise with these numbers").click()
+    day.locator(".w2w-card .w2w-question").wait_for()
     assert 400 == page.evaluate("document.documentElement.scrollWidth")
     assert [] == page.eval_on_selector_all(f"{PANEL}, {PANEL} *:not(.w2w-heard)", OUTSIDE, 400)
 

@@ -184,6 +184,13 @@ def test_each_finding_says_its_state_in_a_word_its_verdict_its_limit_and_its_sou
     assert f"Limit: {verdict.limit}. Source: {verdict.source}." in text
 
 
+def test_what_has_no_known_limit_is_there_to_open_after_what_was_judged():
+    html = worked(**LEGS, flow="450", head="62").result.value
+    judged, _, plain = html.partition("<summary>Worked without a known limit: 3</summary>")
+    assert "current unbalance: 8%" in words(judged)
+    assert "water power: 7.045 hp" in words(plain)
+
+
 def test_each_worked_solution_can_be_opened():
     html = worked(**LEGS).result.value
     title = "<summary>The worked solution: current unbalance</summary>"

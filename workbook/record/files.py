@@ -52,7 +52,7 @@ class Files:
             HTML(f'<h4>Many pumps, from a file</h4><p class="w2w-about">{ABOUT}</p>'),
             classed(Box([self.upload, self.example]), "w2w-buttons"),
             self.template,
-            self.said,
+            classed(self.said, "w2w-told"),
             self.choosers,
             self.hunt,
         ]

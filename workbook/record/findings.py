@@ -40,7 +40,6 @@ def pressing_first(examined: Examined) -> list[Finding]:
 def examined_html(examined: Examined, messages: Iterable[Message] = ()) -> str:
     """One record as a reader wants it: in short, what to do, what was found, what to mind."""
     date = examined.record.texts.get("date", "no date")
-    items = "".join(_finding(one, examined.record.units) for one in pressing_first(examined))
     parts = [
         f"<h3>{escape(f'{examined.record.name}, {date}')}</h3>",
         f'<p class="w2w-always"><b>{escape(examined.always)}</b></p>',
@@ -48,12 +47,28 @@ def examined_html(examined: Examined, messages: Iterable[Message] = ()) -> str:
         _listed("Check next", examined.next_checks, "ol"),
         _listed("These readings contradict each other", examined.contradictions),
         _listed("To be known of this row", map(str, messages)),
-        f'<h4>What was found</h4><ul class="w2w-findings">{items}</ul>' if items else "",
+        _found(examined),
         _listed("Unusual", examined.notices),
         _in_a_row("Not measured", examined.not_measured),
         _cautions(examined.cautions),
     ]
     return f'<div class="w2w-record">{"".join(parts)}</div>'
+
+
+def _found(examined: Examined) -> str:
+    """Each finding; those for which no limit is known are there to open, or the page is too long."""
+    found, units = pressing_first(examined), examined.record.units
+    plain = [_finding(one, units) for one in found if one.state == NO_LIMIT]
+    judged = [_finding(one, units) for one in found if one.state != NO_LIMIT]
+    title = f"Worked without a known limit: {len(plain)}"
+    shown = f'<ul class="w2w-findings">{"".join(judged)}</ul>' if judged else ""
+    if plain:
+        opened = " open" if not judged else ""
+        shown += (
+            f"<details{opened}><summary>{title}</summary>"
+            f'<ul class="w2w-findings">{"".join(plain)}</ul></details>'
+        )
+    return f"<h4>What was found</h4>{shown}" if shown else ""
 
 
 def _finding(found: Finding, units: str) -> str:

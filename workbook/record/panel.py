@@ -13,6 +13,7 @@ from .files import Files
 from .findings import examined_html
 from .form import Form
 from .keep import Keep
+from .lesson_part import LessonPart
 from .page import summary
 from .reading import Message, Pump
 from .trends import trends_html
@@ -40,7 +41,7 @@ class RecordPanel(Panel):
         self.run = button("Work this record", self.gate.click, first=True)
         self.take_away = button("Take these units away", self.once(self._take_away))
         self.units_said, self.result, self.trends = HTML(say("")), HTML(), HTML()
-        self.keep = Keep(self)
+        self.keep, self.lesson = Keep(self), LessonPart(self)
         self.files = Files(self, lambda: self.units.value, self._show_day)
         self._offer_take_away(False)
         self.put(*self._parts())
@@ -57,6 +58,7 @@ class RecordPanel(Panel):
             self.result,
             self.keep.box,
             self.trends,
+            self.lesson.box,
         ]
 
     def _work(self) -> None:
@@ -72,6 +74,7 @@ class RecordPanel(Panel):
         told = tuple(Message(f"{field_named(one.field).label}: {one.says}") for one in faults)
         self.examined, self.result.value = examined, examined_html(examined)
         self.keep.show(Pump(1, record, told), examined)
+        self.lesson.show(examined)
         self.said.value = _outcome(examined, faults)
 
     def _show_day(self, pump: Pump, years: Sequence[Pump]) -> None:
@@ -79,6 +82,7 @@ class RecordPanel(Panel):
         examined = examine(pump.record)
         self.examined, self.result.value = examined, examined_html(examined, pump.messages)
         self.keep.show(pump, examined, years)
+        self.lesson.show(examined)
         self.said.value = say("")
         if years is not self._years:
             self._years = years
