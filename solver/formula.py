@@ -4,6 +4,7 @@ A formula proves itself when it is defined: every name must be in the vocabulary
 on the right must cancel to the unit on the left, in both systems, constants included.
 """
 
+from collections.abc import Collection
 from dataclasses import dataclass
 from functools import cached_property
 from math import isclose
@@ -52,8 +53,9 @@ class Slip:
 class Formula:
     """`result` equals `expr`; with its source and one sentence on why it is so.
 
-    `systems` leaves out a system in which the equation is not used. `unless` names quantities
-    that rule it out once they are known: with a drive between, brake power is not motor output.
+    `systems` leaves out a system in which the equation is not used. `unless` names what it takes
+    to be absent: with a drive between, brake power is not motor output. `yields_to` names what
+    it is not wanted for once that is known: it stays true, and another formula makes more of it.
     `empirical` marks one fitted to measurements, such as Hazen-Williams, in which the units do
     not cancel; its source must then name the units it holds in. `turns` names the quantities it
     may be turned round for, where not all: a pump has a suction lift or a suction head, and
@@ -67,6 +69,7 @@ class Formula:
     slips: tuple[Slip, ...] = ()
     systems: tuple[str, ...] = SYSTEMS
     unless: tuple[str, ...] = ()
+    yields_to: tuple[str, ...] = ()
     empirical: bool = False
     turns: tuple[str, ...] | None = None
 
@@ -83,6 +86,10 @@ class Formula:
         for system in () if self.empirical else self.systems:
             wanted = compose(quantity_named(self.result).unit(system))
             _expect(unit_of(self.expr, system), wanted, f"the formula for {self.result!r}")
+
+    def set_aside(self, known: Collection[str]) -> bool:
+        """Whether no chain uses it from what is known."""
+        return any(name in known for name in (*self.unless, *self.yields_to))
 
     @cached_property
     def names(self) -> tuple[str, ...]:

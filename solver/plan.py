@@ -73,7 +73,7 @@ def reachable(
 ) -> dict[str, Link | None]:
     """Every quantity that follows from `given`, each with the link that gives it, in order."""
     found: dict[str, Link | None] = dict.fromkeys(given)
-    usable = [f for f in formulas if units in f.systems and not set(f.unless) & set(found)]
+    usable = [f for f in formulas if units in f.systems and not f.set_aside(found)]
     while True:
         fresh: dict[str, Link] = {}
         for formula in usable:

@@ -168,7 +168,8 @@ TWO_GAUGES = (
                 "The vacuum is taken away. It is below zero, so it adds to the head.",
             ),
         ),
-        unless=(*BY_THEMSELVES, "suction_gauge"),
+        unless=BY_THEMSELVES,
+        yields_to=("suction_gauge",),
         turns=("discharge_gauge_head",),
     ),
 )

@@ -161,7 +161,7 @@ POWER = (
         Percent(water_power / motor_power),
         LOSSES,
         "Wire to water compares what the water gets with what the wire gives.",
-        unless=(*ONE_BY_ONE, "overall_efficiency"),
+        yields_to=(*ONE_BY_ONE, "overall_efficiency"),
     ),
     Formula(
         "motor_power",
@@ -176,7 +176,7 @@ POWER = (
                 "A 90% motor was added that nobody gave. Wire to water already holds the motor.",
             ),
         ),
-        unless=ONE_BY_ONE,
+        yields_to=ONE_BY_ONE,
     ),
     *SIZING,
 )
