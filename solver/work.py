@@ -69,7 +69,7 @@ def work(given: Mapping[str, str | float], find: str, units: str = "us") -> Work
         plan = find_plan(tuple(values), find, FORMULAS, units)
         steps = worked_steps(plan, known)
         problems += _disagreement(asked, claimed, known[find], units)
-        says = f"The {asked.label} is {_shown(known[find], asked, units)}."
+        says = f"The {asked.label} {asked.be} {_shown(known[find], asked, units)}."
         answer, missing = known[find], ()
     elif fault := _fault_on_the_way(tuple(values), find, faults, units):
         answer, steps, missing = None, (), ()
@@ -161,7 +161,7 @@ def _broken_limits(known: Mapping[str, float], units: str) -> Iterator[str]:
         quantity = quantity_named(name)
         if _possible(value, quantity):
             continue
-        says = f"The {quantity.label} comes to {_shown(value, quantity, units)}."
+        says = f"The {quantity.label} {quantity.comes} to {_shown(value, quantity, units)}."
         if value > quantity.most and quantity.is_efficiency:
             rule = "No machine gives more than it takes: motor power ≥ brake power ≥ water power"
             yield f"{says} It cannot be above 100%. {rule} (common practice, no source)."
@@ -190,7 +190,7 @@ def _disagreements(
 def _applies(formula: Formula, values: Mapping, known: Mapping, units: str) -> bool:
     return (
         units in formula.systems
-        and not {*values, formula.result} & set(formula.unless)
+        and not formula.set_aside({*values, formula.result})
         and all(name in known for name in formula.names)
     )
 
@@ -224,7 +224,7 @@ def unusual(known: Mapping[str, float], units: str) -> Iterator[str]:
         low, high = quantity.usual(units)
         if not low <= value <= high and _possible(value, quantity):
             yield (
-                f"A {quantity.label} of {_shown(value, quantity, units)} is unusual. Most are "
+                f"{_shown(value, quantity, units)} is unusual for the {quantity.label}. Most are "
                 f"{_shown(low, quantity, units)} to {_shown(high, quantity, units)} "
                 "(common practice, no source)."
             )

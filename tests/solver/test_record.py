@@ -289,7 +289,7 @@ def test_a_nameplate_that_turns_faster_than_its_field_is_a_contradiction():
 
 def test_an_unusual_reading_is_remarked_on_and_still_worked():
     found = examined(KNOWN | {"discharge_gauge": "900"})
-    assert any("discharge gauge of 900 psi is unusual" in text for text in found.notices)
+    assert any("900 psi is unusual for the discharge gauge" in text for text in found.notices)
     assert found.finding("gauges").value > 2000
 
 

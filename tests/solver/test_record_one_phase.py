@@ -70,7 +70,7 @@ def test_a_nameplate_below_zero_volts_is_looked_into_and_stops_nothing():
     record, _ = read_entries({"rated_volts": "-460", "test_volts": "500", "pump": "Pump 1"})
     found = examine(record).finding("test_volts")
     assert LOOK == found.state
-    assert "The nameplate volts comes to -460 V. It cannot be below 0 V." in found.verdict.says
+    assert "The nameplate volts come to -460 V. It cannot be below 0 V." in found.verdict.says
 
 
 def test_a_reading_is_not_asked_for_to_tell_itself():

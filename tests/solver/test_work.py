@@ -158,7 +158,7 @@ def test_an_unusual_value_is_remarked_on_and_still_worked():
     found = work({"flow": "450 gpm", "head": "900 ft"}, "water_power")
     assert 450 * 900 / 3960 == pytest.approx(found.answer)
     (notice,) = found.notices
-    assert "A head of 900 ft is unusual. Most are 5 ft to 500 ft" in notice
+    assert "900 ft is unusual for the head. Most are 5 ft to 500 ft" in notice
 
 
 def test_ordinary_values_are_not_remarked_on():

@@ -167,7 +167,7 @@ def test_an_unusual_reading_is_worked_and_remarked_on():
     panel = worked("horsepower", "water_power", flow="450 gpm", head="1,200 ft")
     told = words(panel.said.value)
     assert told.startswith("! Please check The water power is 136.4 hp.")
-    assert "A head of 1,200 ft is unusual." in told
+    assert "1,200 ft is unusual for the head." in told
 
 
 def test_every_reading_that_cannot_be_read_is_named_and_kept():

@@ -112,8 +112,8 @@ class _Told:
             if self.pumps >= ENOUGH and seconds > 0
             else ""
         )
-        print(f"{_counted(self.pumps, 'pump')} worked{rate}. "
-              f"{_counted(self.faulty, 'row')} with something to be known.", file=sys.stderr)  # fmt: skip
+        print(f"{_counted(self.pumps, 'row')} worked{rate}. "
+              f"{self.faulty:,} with something to be known.", file=sys.stderr)  # fmt: skip
 
 
 def _counted(number: int, noun: str) -> str:
