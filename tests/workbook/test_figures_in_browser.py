@@ -22,14 +22,12 @@ NINE_POINTS = 12  # px
 
 
 @pytest.fixture(scope="module", params=PAGE_OF)
-def opened(request, chromium, workbook_server):
+def opened(request, new_page, workbook_server):
     """The page of one figure, opened once for all tests of it: opening takes seconds."""
-    context = chromium.new_context(viewport={"width": 1200, "height": 900})
-    page = context.new_page()
-    workbook_server.open(page, PAGE_OF[request.param])
-    page.locator(f"{FIGURE} svg").wait_for()
-    yield page
-    context.close()
+    with new_page() as page:
+        workbook_server.open(page, PAGE_OF[request.param])
+        page.locator(f"{FIGURE} svg").wait_for()
+        yield page
 
 
 @pytest.mark.parametrize("scheme", ["light", "dark"])
