@@ -10,19 +10,17 @@ AMPS = {"Amps on leg A": "25.5", "Amps on leg B": "23", "Amps on leg C": "26.5"}
 
 
 @pytest.fixture
-def day(workbook_server, chromium):
+def day(workbook_server, new_page):
     """The panel of the record on a page of its own, just opened."""
-    context = chromium.new_context(viewport={"width": 1200, "height": 1000})
-    page = context.new_page()
-    workbook_server.open(page, PAGE)
-    panel = page.locator(PANEL)
-    panel.wait_for()
-    yield panel
-    context.close()
+    with new_page(height=1000) as page:
+        workbook_server.open(page, PAGE)
+        panel = page.locator(PANEL)
+        panel.wait_for()
+        yield panel
 
 
 def wait_for_text(panel, text):
-    panel.get_by_text(text).first.wait_for(timeout=20_000)
+    panel.get_by_text(text).first.wait_for()
 
 
 def show(panel, group):
