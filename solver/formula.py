@@ -10,21 +10,10 @@ from functools import cached_property
 from math import isclose
 
 from .algebra import isolate
+from .constant import Constant
 from .errors import BadDefinition
-from .expression import (
-    Constant,
-    Exponential,
-    Expr,
-    Fraction,
-    Known,
-    Lookup,
-    Number,
-    Percent,
-    Power,
-    Product,
-    children,
-    names,
-)
+from .expression import Exponential, Expr, Fraction, Known, Lookup, Number, Percent, Power, Product
+from .tree import children, names
 from .units import compose
 from .vocabulary import quantity_named
 

@@ -11,8 +11,9 @@ from typing import NamedTuple
 
 from .algebra import Compute, compiled
 from .errors import NotSolvable
-from .expression import Expr, Known, is_one, names
+from .expression import Expr, Known
 from .formula import Formula
+from .tree import is_one, names
 from .vocabulary import quantity_named
 
 __all__ = ["Link", "Plan", "find_plan", "reachable"]

@@ -3,10 +3,11 @@
 from collections.abc import Mapping, Sequence
 from typing import Any
 
-from .case import Case, Step
+from .case import Case
 from .family import Family
 from .grading import Verdict
 from .show import exact, figures, with_unit
+from .steps import Step
 from .typeset import numbers, words
 from .vocabulary import quantity_named
 from .work import Work

@@ -8,10 +8,10 @@ import re
 from dataclasses import replace
 from html import escape
 
-from .case import Step
 from .formula import Formula
 from .render import Known, label_of, step_texts
 from .show import figures, with_unit
+from .steps import Step
 from .typeset import TEXT, numbers, symbols, words
 from .vocabulary import quantity_named
 

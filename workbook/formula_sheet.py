@@ -4,9 +4,10 @@ from html import escape
 
 from ipywidgets import HTMLMath
 
-from solver.expression import Fraction, walk
+from solver.expression import Fraction
 from solver.formula import Formula
 from solver.render_html import formula_html, formula_latex, formula_text
+from solver.tree import walk
 from solver.vocabulary import quantity_named
 
 from .controls import SYSTEMS, Panel, chooser

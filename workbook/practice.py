@@ -8,7 +8,7 @@ from collections.abc import Callable, Sequence
 from typing import NamedTuple
 
 from solver import Case, Family, Verdict, case_from_code, draw, grade
-from solver.case import Step
+from solver.steps import Step
 
 __all__ = ["MIXED", "Practice", "Reply", "Try", "alike", "ordinal"]
 

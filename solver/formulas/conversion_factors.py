@@ -1,6 +1,7 @@
 """The factors of conversion, each once, with the exact value beside the one the trade keeps."""
 
-from ..expression import Constant, Expr, Figure
+from ..constant import Constant, Figure
+from ..expression import Expr
 from ..formula import Formula, Slip
 from .constants import NONE, WATER_WEIGHT
 

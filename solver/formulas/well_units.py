@@ -1,6 +1,7 @@
 """What the formulas of the wet well share: units in units, and a volume over a flow in minutes."""
 
-from ..expression import Constant, Expr, Figure
+from ..constant import Constant, Figure
+from ..expression import Expr
 from ..formula import Formula, Slip
 from .constants import NONE
 

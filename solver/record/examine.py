@@ -2,7 +2,7 @@
 
 from typing import NamedTuple
 
-from ..work import contradictions, unusual
+from ..doubts import contradictions, unusual
 from .check import Check, Finding, checked
 from .entries import Record
 from .fields import FIELDS, GROUPS, SAME, in_words

@@ -6,10 +6,11 @@ import pytest
 
 from solver.algebra import compiled
 from solver.errors import NotSolvable, SolverError
-from solver.expression import Fraction, Known, Percent, names
+from solver.expression import Fraction, Known, Percent
 from solver.formula import Formula
 from solver.formulas import FORMULAS
 from solver.plan import find_plan, reachable
+from solver.tree import names
 from solver.vocabulary import QUANTITIES
 
 from .drawn import NUMERIC, named

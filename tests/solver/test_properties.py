@@ -16,10 +16,10 @@ import pytest
 
 from solver import Case, case_from_code, draw, grade
 from solver.algebra import Compute, compiled
-from solver.expression import constants
 from solver.reading import read
 from solver.show import exact, with_unit
 from solver.tables import motor_sizes
+from solver.tree import constants
 from solver.vocabulary import quantity_named
 
 from .drawn import (

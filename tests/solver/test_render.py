@@ -8,7 +8,6 @@ from xml.etree import ElementTree
 import pytest
 
 from solver import draw, grade
-from solver.case import Step
 from solver.expression import Known
 from solver.formulas import FORMULAS
 from solver.render import (
@@ -22,6 +21,7 @@ from solver.render import (
 )
 from solver.render_html import formula_html, rule_html, step_html
 from solver.show import exact, with_unit
+from solver.steps import Step
 from solver.work import work
 
 from .drawn import PROBLEMS, named, seeds

@@ -4,10 +4,9 @@ import pytest
 from matplotlib.mathtext import MathTextParser
 
 from solver import draw
+from solver.constant import Constant, Figure
 from solver.expression import (
     Abs,
-    Constant,
-    Figure,
     Fraction,
     Known,
     Largest,
@@ -19,12 +18,12 @@ from solver.expression import (
     Product,
     Smallest,
     Sum,
-    walk,
 )
 from solver.formulas import FORMULAS
 from solver.formulas.constants import GPM_PER_MGD, KW_PER_HP, WATER_POWER
 from solver.render import step_texts
 from solver.render_html import formula_latex
+from solver.tree import walk
 from solver.typeset import numbers, symbols, words
 
 from .arithmetic import figures_in, worked_out
