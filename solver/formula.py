@@ -78,7 +78,11 @@ class Formula:
 
     def set_aside(self, known: Collection[str]) -> bool:
         """Whether no chain uses it from what is known."""
-        return any(name in known for name in (*self.unless, *self.yields_to))
+        return not self._set_aside_by.isdisjoint(known)
+
+    @cached_property
+    def _set_aside_by(self) -> frozenset[str]:
+        return frozenset((*self.unless, *self.yields_to))
 
     @cached_property
     def names(self) -> tuple[str, ...]:
@@ -86,12 +90,17 @@ class Formula:
         return (self.result, *names(self.expr))
 
     @cached_property
+    def quantities(self) -> frozenset[str]:
+        """The same as a set, for a quick look at what is not known."""
+        return frozenset(self.names)
+
+    @cached_property
     def _turned(self) -> dict[str, Expr]:
         wanted = names(self.expr) if self.turns is None else self.turns
         turned = {n: isolate(self.expr, n, Known(self.result)) for n in wanted}
         return {self.result: self.expr} | {n: e for n, e in turned.items() if e is not None}
 
-    @property
+    @cached_property
     def solvable(self) -> tuple[str, ...]:
         """The quantities the equation can be turned round for, the result first."""
         return tuple(self._turned)

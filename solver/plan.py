@@ -78,11 +78,12 @@ def reachable(
     while True:
         fresh: dict[str, Link] = {}
         for formula in usable:
-            unknown = [name for name in formula.names if name not in found]
-            if len(unknown) != 1 or unknown[0] in fresh:
+            unknown = formula.quantities.difference(found)
+            if len(unknown) != 1:
                 continue
-            if unknown[0] in formula.solvable:
-                fresh[unknown[0]] = Link(unknown[0], formula.solved_for(unknown[0]), formula)
+            (name,) = unknown
+            if name not in fresh and name in formula.solvable:
+                fresh[name] = Link(name, formula.solved_for(name), formula)
         if not fresh:
             return found
         found |= fresh

@@ -197,6 +197,19 @@ def test_nothing_given_says_what_would_do():
     assert "Add" in found.says
 
 
+def test_what_makes_most_of_the_readings_there_are_is_named_first():
+    assert ("amps_b", "amps_c") == work({"amps_a": 20}, "current_unbalance").missing[0]
+    assert ("head",) == work({"flow": 450}, "water_power").missing[0]
+    assert ("pump_efficiency",) == work({"flow": 450, "head": 62}, "brake_power").missing[0]
+
+
+def test_no_way_out_asks_for_more_than_another_does():
+    for find in ("motor_load", "npsh_available", "current_unbalance", "head"):
+        ways = [set(way) for way in work({"flow": 450}, find).missing]
+        assert ways
+        assert not [(one, other) for one in ways for other in ways if one < other]
+
+
 def test_what_a_table_does_not_hold_is_told_in_its_own_words():
     found = work({"brake_power": "5000 hp"}, "motor_size")
     assert (None, ()) == (found.answer, found.missing)

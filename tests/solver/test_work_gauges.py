@@ -74,7 +74,9 @@ def test_a_discharge_gauge_is_worked_back_from_the_head_with_heights_below_zero(
 
 def test_one_pipe_alone_is_no_measure_of_speed_so_the_other_is_asked_for():
     readings = PRESSURES | {"flow": 500, "discharge_diameter": 6}
-    assert work(readings, "head").answer is None
+    found = work(readings, "head")
+    assert found.answer is None
+    assert ("suction_diameter",) in found.missing
     assert work(readings | {"suction_diameter": 8}, "head").answer is not None
 
 
