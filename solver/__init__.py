@@ -6,12 +6,14 @@
 'right'
 """
 
-from .case import Case, Mistake, Step
+from .case import Case
 from .errors import BadCode, BadDefinition, NotSolvable, SolverError, Unreadable
 from .families import FAMILIES
 from .family import Family
 from .grading import Verdict, grade
 from .library import case_from_code, draw, family_named
+from .solution import Mistake
+from .steps import Step
 
 __all__ = [
     "FAMILIES",

@@ -4,10 +4,10 @@ from collections.abc import Callable, Mapping
 from math import fsum, pow
 from operator import itemgetter
 
+from .constant import Constant
 from .errors import BadDefinition
 from .expression import (
     Abs,
-    Constant,
     Exponential,
     Expr,
     Fraction,
@@ -21,11 +21,9 @@ from .expression import (
     Product,
     Smallest,
     Sum,
-    children,
-    names,
     product,
-    walk,
 )
+from .tree import children, names, walk
 
 __all__ = ["Compute", "Values", "compiled", "isolate"]
 

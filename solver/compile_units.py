@@ -8,7 +8,8 @@ It prints, since the solver writes no files; through another file, since it must
 
 from fractions import Fraction
 
-from .units import DIMENSIONS, definitions, new_registry
+from .in_pint import new_registry
+from .units import DIMENSIONS, definitions
 
 __all__ = ["compiled"]
 

@@ -3,7 +3,7 @@
 Every message says what happened, what was got, and what to do instead.
 """
 
-__all__ = ["BadCode", "BadDefinition", "NotSolvable", "SolverError", "Unreadable"]
+__all__ = ["BadCode", "BadDefinition", "NotSolvable", "SolverError", "Unfit", "Unreadable"]
 
 
 class SolverError(Exception):
@@ -24,3 +24,7 @@ class BadCode(SolverError, ValueError):
 
 class NotSolvable(SolverError, LookupError):
     """No chain of formulas leads from what is known to what is asked."""
+
+
+class Unfit(SolverError, ValueError):
+    """Values of which no fair problem can be made; the sentence says why."""

@@ -5,18 +5,13 @@ tree (in algebra.py) into a function of the known values. Behaviour lives in fun
 tree, so a new reading of an equation (typeset, turned round, a mistake) never touches the nodes.
 """
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
 from dataclasses import dataclass
-from typing import NamedTuple
-
-from .errors import BadDefinition
 
 __all__ = [
     "Abs",
-    "Constant",
     "Exponential",
     "Expr",
-    "Figure",
     "Fraction",
     "Known",
     "Largest",
@@ -28,12 +23,7 @@ __all__ = [
     "Product",
     "Smallest",
     "Sum",
-    "children",
-    "constants",
-    "is_one",
-    "names",
     "product",
-    "walk",
 ]
 
 
@@ -70,37 +60,6 @@ class Number(Expr):
     """A pure number that belongs to the equation itself, such as the 4 in a least volume."""
 
     value: float
-
-
-class Figure(NamedTuple):
-    """A constant in one system: the trade's value, its unit, other roundings in use, the exact."""
-
-    value: float
-    unit: str
-    also: tuple[float, ...] = ()
-    exact: float | None = None
-
-
-@dataclass(frozen=True)
-class Constant(Expr):
-    """A constant of the trade. One without a source cannot exist."""
-
-    name: str
-    label: str
-    us: Figure
-    si: Figure
-    source: str
-
-    def __post_init__(self):
-        if not self.source.strip():
-            raise BadDefinition(
-                f"constant {self.name!r} has no source: name one, or write "
-                "'common practice, no source'"
-            )
-
-    def figure(self, units: str) -> Figure:
-        """The constant as the system `units` ("us" or "si") has it."""
-        return self.us if units == "us" else self.si
 
 
 @dataclass(frozen=True)
@@ -186,46 +145,6 @@ class Lookup(Expr):
     rule: str
     reads: tuple[str, str]
     gives: tuple[str, str]
-
-
-def children(expr: Expr) -> tuple[Expr, ...]:
-    """The nodes one level down, in reading order."""
-    match expr:
-        case Product(over, under):
-            return over + under
-        case Sum(plus, minus):
-            return plus + minus
-        case Power(base, _):
-            return (base,)
-        case Exponential(_, exponent):
-            return (exponent,)
-        case Fraction(of) | Percent(of) | Abs(of) | Lookup(of):
-            return (of,)
-        case Mean(of) | Largest(of) | Smallest(of):
-            return of
-    return ()
-
-
-def walk(expr: Expr) -> Iterator[Expr]:
-    """Every node of the tree, the root first."""
-    yield expr
-    for child in children(expr):
-        yield from walk(child)
-
-
-def names(expr: Expr) -> tuple[str, ...]:
-    """The quantities an expression needs, each once, in reading order."""
-    return tuple(dict.fromkeys(n.name for n in walk(expr) if isinstance(n, Known)))
-
-
-def constants(expr: Expr) -> tuple[Constant, ...]:
-    """The constants an expression uses, each once."""
-    return tuple(dict.fromkeys(n for n in walk(expr) if isinstance(n, Constant)))
-
-
-def is_one(expr: Expr, units: str) -> bool:
-    """Whether a factor is exactly one in this system, so that nobody writes it."""
-    return isinstance(expr, Constant) and expr.figure(units)[:2] == (1, "")
 
 
 def _node(value: "Expr | float") -> Expr:

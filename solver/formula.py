@@ -4,26 +4,16 @@ A formula proves itself when it is defined: every name must be in the vocabulary
 on the right must cancel to the unit on the left, in both systems, constants included.
 """
 
+from collections.abc import Collection
 from dataclasses import dataclass
 from functools import cached_property
 from math import isclose
 
 from .algebra import isolate
+from .constant import Constant
 from .errors import BadDefinition
-from .expression import (
-    Constant,
-    Exponential,
-    Expr,
-    Fraction,
-    Known,
-    Lookup,
-    Number,
-    Percent,
-    Power,
-    Product,
-    children,
-    names,
-)
+from .expression import Exponential, Expr, Fraction, Known, Lookup, Number, Percent, Power, Product
+from .tree import children, names
 from .units import compose
 from .vocabulary import quantity_named
 
@@ -52,8 +42,9 @@ class Slip:
 class Formula:
     """`result` equals `expr`; with its source and one sentence on why it is so.
 
-    `systems` leaves out a system in which the equation is not used. `unless` names quantities
-    that rule it out once they are known: with a drive between, brake power is not motor output.
+    `systems` leaves out a system in which the equation is not used. `unless` names what it takes
+    to be absent: with a drive between, brake power is not motor output. `yields_to` names what
+    it is not wanted for once that is known: it stays true, and another formula makes more of it.
     `empirical` marks one fitted to measurements, such as Hazen-Williams, in which the units do
     not cancel; its source must then name the units it holds in. `turns` names the quantities it
     may be turned round for, where not all: a pump has a suction lift or a suction head, and
@@ -67,6 +58,7 @@ class Formula:
     slips: tuple[Slip, ...] = ()
     systems: tuple[str, ...] = SYSTEMS
     unless: tuple[str, ...] = ()
+    yields_to: tuple[str, ...] = ()
     empirical: bool = False
     turns: tuple[str, ...] | None = None
 
@@ -84,10 +76,23 @@ class Formula:
             wanted = compose(quantity_named(self.result).unit(system))
             _expect(unit_of(self.expr, system), wanted, f"the formula for {self.result!r}")
 
+    def set_aside(self, known: Collection[str]) -> bool:
+        """Whether no chain uses it from what is known."""
+        return not self._set_aside_by.isdisjoint(known)
+
+    @cached_property
+    def _set_aside_by(self) -> frozenset[str]:
+        return frozenset((*self.unless, *self.yields_to))
+
     @cached_property
     def names(self) -> tuple[str, ...]:
         """Every quantity in the equation, the result first."""
         return (self.result, *names(self.expr))
+
+    @cached_property
+    def quantities(self) -> frozenset[str]:
+        """The same as a set, for a quick look at what is not known."""
+        return frozenset(self.names)
 
     @cached_property
     def _turned(self) -> dict[str, Expr]:
@@ -95,7 +100,7 @@ class Formula:
         turned = {n: isolate(self.expr, n, Known(self.result)) for n in wanted}
         return {self.result: self.expr} | {n: e for n, e in turned.items() if e is not None}
 
-    @property
+    @cached_property
     def solvable(self) -> tuple[str, ...]:
         """The quantities the equation can be turned round for, the result first."""
         return tuple(self._turned)

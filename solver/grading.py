@@ -3,10 +3,11 @@
 from math import isclose
 from typing import NamedTuple
 
-from .case import Case, Mistake
+from .case import Case
 from .errors import Unreadable
 from .reading import read
 from .show import figures, with_unit
+from .solution import Mistake
 from .vocabulary import quantity_named
 
 __all__ = ["Verdict", "grade"]

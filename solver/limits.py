@@ -101,15 +101,15 @@ OVERLOAD_SETTING = Limits(
     "NEC 430.32(A)(1), then 430.32(C) for a motor that will not start; local code decides",
     "NEC (NFPA 70) 430.32",
 )
-FIELD_INSULATION = 100  # megohm at 40 °C that NETA MTS recommends for the 600 V class
-NETA = "NETA MTS Table 100.1 (from memory)"
+FIELD_INSULATION = 100  # megohm at 40 °C; NETA's table is for gear other than rotating machines
+NETA = "100: common practice, after NETA MTS Table 100.1 for other gear (from memory)"
 IEEE_43 = "IEEE 43-2013 (from memory)"
 RANDOM_INSULATION = Limits(
     "insulation_at_40",
     5,
     FIELD_INSULATION,
     "not under 5 megohms at 40 °C, random-wound or under 1,000 V (IEEE 43); "
-    "100 or more recommended for the 600 V class (NETA MTS)",
+    "many shops want 100 or more, as NETA MTS does for other gear of the 600 V class",
     f"{IEEE_43}; {NETA}",
 )
 FORM_INSULATION = Limits(
@@ -120,7 +120,7 @@ OLDER_INSULATION = Limits(
     "least_insulation",
     FIELD_INSULATION,
     "not under kV + 1 megohms at 40 °C, made before about 1970 (IEEE 43); "
-    "100 or more recommended for the 600 V class (NETA MTS)",
+    "many shops want 100 or more, as NETA MTS does for other gear of the 600 V class",
     f"IEEE 43; {NETA}",
 )
 POLARIZATION = Limits(

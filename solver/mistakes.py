@@ -11,8 +11,8 @@ from itertools import chain
 from typing import NamedTuple
 
 from .algebra import Compute, compiled
+from .constant import Constant
 from .expression import (
-    Constant,
     Exponential,
     Expr,
     Fraction,
@@ -25,10 +25,9 @@ from .expression import (
     Product,
     Smallest,
     Sum,
-    is_one,
-    names,
 )
 from .plan import Plan
+from .tree import is_one, names
 from .units import unit
 from .vocabulary import quantity_named
 

@@ -11,8 +11,9 @@ from typing import NamedTuple
 
 from .algebra import Compute, compiled
 from .errors import NotSolvable
-from .expression import Expr, Known, is_one, names
+from .expression import Expr, Known
 from .formula import Formula
+from .tree import is_one, names
 from .vocabulary import quantity_named
 
 __all__ = ["Link", "Plan", "find_plan", "reachable"]
@@ -73,15 +74,16 @@ def reachable(
 ) -> dict[str, Link | None]:
     """Every quantity that follows from `given`, each with the link that gives it, in order."""
     found: dict[str, Link | None] = dict.fromkeys(given)
-    usable = [f for f in formulas if units in f.systems and not set(f.unless) & set(found)]
+    usable = [f for f in formulas if units in f.systems and not f.set_aside(found)]
     while True:
         fresh: dict[str, Link] = {}
         for formula in usable:
-            unknown = [name for name in formula.names if name not in found]
-            if len(unknown) != 1 or unknown[0] in fresh:
+            unknown = formula.quantities.difference(found)
+            if len(unknown) != 1:
                 continue
-            if unknown[0] in formula.solvable:
-                fresh[unknown[0]] = Link(unknown[0], formula.solved_for(unknown[0]), formula)
+            (name,) = unknown
+            if name not in fresh and name in formula.solvable:
+                fresh[name] = Link(name, formula.solved_for(name), formula)
         if not fresh:
             return found
         found |= fresh

@@ -1,10 +1,13 @@
 """What a quantity is. The quantities themselves stand in quantities/, one file a topic."""
 
+import re
 from dataclasses import dataclass
+from math import sqrt
 
 __all__ = ["Quantity", "percent", "same"]
 
 Range = tuple[float, float]
+_AFTER_NOUN = re.compile(r" (?:of|on|in|per|at|a|between|that) ")
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,10 +32,27 @@ class Quantity:
         """Its plausible range in the system "us" or "si"."""
         return self.us_range if units == "us" else self.si_range
 
+    def typical(self, units: str) -> float:
+        """A value in the middle of its plausible range, most of whose values are small."""
+        low, high = self.usual(units)
+        return sqrt(low * high) if low > 0 else (low + high) / 2
+
     @property
     def is_efficiency(self) -> bool:
         """Whether a bare decimal such as .82 can only mean 82 %."""
         return self.us == "%" and self.us_range[0] > 1
+
+    @property
+    def be(self) -> str:
+        """The verb after its label: "are" after "average amps", "is" after "head loss"."""
+        noun = _AFTER_NOUN.split(self.label)[0]
+        many = noun.endswith("s") and not noun.endswith("ss") and self.us != "%"
+        return "are" if many else "is"
+
+    @property
+    def comes(self) -> str:
+        """The verb after its label in "comes to"."""
+        return "come" if self.be == "are" else "comes"
 
 
 def same(name: str, label: str, symbol: str, unit: str, usual: Range, **limits) -> Quantity:

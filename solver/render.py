@@ -3,10 +3,11 @@
 from collections.abc import Mapping, Sequence
 from typing import Any
 
-from .case import Case, Step
+from .case import Case
 from .family import Family
 from .grading import Verdict
 from .show import exact, figures, with_unit
+from .steps import Step
 from .typeset import numbers, words
 from .vocabulary import quantity_named
 from .work import Work
@@ -41,7 +42,8 @@ def label_of(name: str) -> str:
 def step_texts(step: Step, known: Known, given: Known, units: str) -> tuple[str, str, str]:
     """A step in plain text: the formula in words, the numbers put in, and the result."""
     if step.expr is None:
-        return step.rule, step.numbers, f"choice {step.value:g}"
+        best = f"the best answer is choice {step.value:g}"
+        return step.rule, f"{step.numbers}; {best}" if step.numbers else best.capitalize(), ""
     name = label_of(step.name)
     return (
         f"{name} = {words(step.expr, units)}",

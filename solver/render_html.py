@@ -8,10 +8,10 @@ import re
 from dataclasses import replace
 from html import escape
 
-from .case import Step
 from .formula import Formula
 from .render import Known, label_of, step_texts
 from .show import figures, with_unit
+from .steps import Step
 from .typeset import TEXT, numbers, symbols, words
 from .vocabulary import quantity_named
 
@@ -26,13 +26,19 @@ def _fraction(over: str, under: str) -> str:
     return _span("frac", _span("over", over), _span("under", under))
 
 
+def _power(base: str, exponent: str) -> str:
+    """A power that stays in one piece; a quantity has brackets, for its unit stands behind it."""
+    bare = base.startswith("(") or base.replace(".", "", 1).isdigit()
+    return _span("power", base if bare else f"({base})", f"<sup>{exponent}</sup>")
+
+
 HTML = replace(
     TEXT,
     word=escape,
     valued=lambda number, unit: _span("value", escape(with_unit(number, unit))),
     fraction=_fraction,
     root=lambda inner: "√" + _span("root", inner),
-    power=lambda base, exponent: f"{base}<sup>{exponent}</sup>",
+    power=_power,
     stacked=True,
 )
 

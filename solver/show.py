@@ -4,7 +4,7 @@ from functools import cache
 
 from .units import unit
 
-__all__ = ["exact", "figures", "latex_with_unit", "with_unit"]
+__all__ = ["exact", "figures", "latex_with_unit", "unit_in_words", "with_unit"]
 
 
 def figures(value: float, name: str = "") -> str:
@@ -58,6 +58,16 @@ def with_unit(number: str, name: str) -> str:
     if before and number.startswith("-"):
         return f"-{before}{number[1:]}{after}"
     return f"{before}{number}{after}"
+
+
+def unit_in_words(name: str) -> str:
+    """A unit as a label says it after "in".
+
+    >>> unit_in_words("m3/m"), unit_in_words("%"), unit_in_words("in"), unit_in_words("gpm")
+    ('m³/m', 'percent', 'inches', 'gpm')
+    """
+    words = {"$": "dollars", "%": "percent", "in": "inches"}
+    return words.get(name, with_unit("", name).strip())
 
 
 def latex_with_unit(number: str, name: str) -> str:

@@ -10,8 +10,9 @@ from functools import lru_cache
 from math import fsum
 
 from .algebra import Compute, compiled
-from .expression import Known, Sum, constants
+from .expression import Known, Sum
 from .plan import Plan
+from .tree import constants
 from .vocabulary import quantity_named
 
 __all__ = ["accepted_band"]

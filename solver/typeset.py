@@ -8,9 +8,9 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from math import floor, isclose, log10
 
+from .constant import Constant
 from .expression import (
     Abs,
-    Constant,
     Exponential,
     Expr,
     Fraction,
@@ -24,10 +24,9 @@ from .expression import (
     Product,
     Smallest,
     Sum,
-    children,
-    is_one,
 )
 from .show import exact, figures, latex_with_unit, with_unit
+from .tree import children, is_one
 from .vocabulary import quantity_named
 
 __all__ = ["LATEX", "TEXT", "Notation", "numbers", "symbols", "words"]
@@ -153,9 +152,8 @@ def _written(expr: Expr, units: str, notation: Notation, leaf: Leaf) -> str:
         case Product(over, _):
             return factors(over)
         case Sum(plus, minus):
-            return " + ".join(map(inside, plus)) + "".join(
-                notation.minus + _bracketed(n, inside(n), True) for n in minus
-            )
+            taken = (notation.minus + _bracketed(n, inside(n), True) for n in minus)
+            return (" + ".join(map(inside, plus)) + "".join(taken)).lstrip()
         case Power(base, 0.5):
             within = inside(base)
             return notation.root(within if notation.stacked else _grouped(base, within, notation))

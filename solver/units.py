@@ -11,29 +11,14 @@ from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
 from types import MappingProxyType
-from typing import TYPE_CHECKING
 
 from .errors import BadDefinition, SolverError
 
-if TYPE_CHECKING:
-    import pint
-
-__all__ = ["Unit", "compose", "convert", "find_unit", "quantity", "registry", "unit", "units"]
+__all__ = ["Unit", "compose", "convert", "find_unit", "unit", "units"]
 
 DIMENSIONS = ("length", "mass", "time", "current", "temperature", "money")
 _TABLES = Path(__file__).parent / "tables"
 _LONGEST = 40  # characters; no spelling is longer
-
-# What pint does not know, or knows by a name that could be taken for something else.
-_TRADE = (
-    "dollar = [money]",
-    "dollar_cent = 0.01 * dollar",
-    "kilogallon = 1000 * gallon",
-    "million_gallon = 1e6 * gallon",
-    "kilovolt_ampere_reactive = 1000 * volt * ampere",
-    "billing_year = 365 * day",
-    "billing_month = billing_year / 12",
-)
 
 # Another case of these letters would be another unit, a thousand or a billion times the size,
 # or (C) could be cents: they are taken only as the table spells them.
@@ -217,28 +202,3 @@ def convert(value: float, from_unit: Unit | str, to_unit: Unit | str) -> float:
     if start.scale < end.scale:
         return value / (end.scale / start.scale)
     return value * (start.scale / end.scale)
-
-
-def new_registry(number: type = float) -> "pint.UnitRegistry":
-    """A pint registry with the units of the trade, whose numbers are of the given type."""
-    import pint  # here, for it is slow to import and only this needs it
-
-    made = pint.UnitRegistry(non_int_type=number)
-    for line in _TRADE:
-        made.define(line)
-    return made
-
-
-@cache
-def registry() -> "pint.UnitRegistry":
-    """The one pint registry of the project, made at the first call."""
-    return new_registry()
-
-
-def quantity(value: float, name: Unit | str) -> "pint.Quantity":
-    """The value as a pint quantity, for readers who work with pint.
-
-    >>> quantity(1.0, "MGD").to("gallon/minute").magnitude.__round__(2)
-    694.44
-    """
-    return registry().Quantity(value, (name if isinstance(name, Unit) else unit(name)).pint)

@@ -27,6 +27,9 @@ FLAGS = (
     "--no-first-run",
 )
 
+# ms; a wait that is met at once costs nothing, and a busy machine can start a page slowly
+PATIENCE = 180_000
+
 
 def _absent(what: str):
     """Skip, or fail where everything must be there."""
@@ -59,12 +62,24 @@ def chromium():
         browser.close()
 
 
+@pytest.fixture(scope="module")
+def new_page(chromium):
+    """A context manager that opens a fresh page, for what several tests of a module share."""
+
+    @contextlib.contextmanager
+    def opened(height: int = 900):
+        with chromium.new_context(viewport={"width": 1200, "height": height}) as context:
+            context.set_default_timeout(PATIENCE)
+            yield context.new_page()
+
+    return opened
+
+
 @pytest.fixture
-def page(chromium):
+def page(new_page):
     """A fresh page of its own: nothing of an earlier test is in it."""
-    context = chromium.new_context(viewport={"width": 1200, "height": 900})
-    yield context.new_page()
-    context.close()
+    with new_page() as page:
+        yield page
 
 
 @pytest.fixture(scope="session")
@@ -110,9 +125,8 @@ class Served:
     def open(self, page, name: str = "00-start-here.ipynb") -> None:
         """Open one page in the browser and wait until everything on it has run."""
         page.goto(self.url(name))
-        page.locator(".wtw-strip").wait_for(timeout=60_000)
-        state = page.locator('.wtw-strip:not([data-state="starting"])')
-        state.wait_for(timeout=120_000)
+        state = page.locator('.wtw-strip:is([data-state="ready"], [data-state="stopped"])')
+        state.wait_for(timeout=PATIENCE)
         assert state.get_attribute("data-state") == "ready", state.inner_text()
 
 

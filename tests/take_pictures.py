@@ -13,6 +13,8 @@ from solver import draw
 
 PICTURES = Path(__file__).parent.parent / "workbook" / "pictures"
 FIRST = "01-three-horsepowers.ipynb"
+SPEED = "10-speed-and-impeller.ipynb"
+RECORD = "13-pump-day-record.ipynb"
 CASE = draw("motor_power", 5, "us", 2)
 SLIP = next(m for m in CASE.mistakes if m.id == "brake_power.multiplied_by.pump_efficiency")
 
@@ -20,13 +22,24 @@ pytestmark = pytest.mark.browser
 
 
 @pytest.fixture(scope="module")
-def screen(workbook_server, chromium):
+def opened(workbook_server, chromium):
+    """A function that opens a page, in a window large enough for its panels."""
     context = chromium.new_context(viewport={"width": 1000, "height": 2600}, device_scale_factor=1.25)
-    page = context.new_page()
-    workbook_server.open(page, FIRST)
-    page.locator(".w2w-card").wait_for()
-    yield page
+    context.set_default_timeout(180_000)
+
+    def open_page(name: str):
+        page = context.new_page()
+        workbook_server.open(page, name)
+        page.locator(".w2w-panel").first.wait_for()
+        return page
+
+    yield open_page
     context.close()
+
+
+@pytest.fixture(scope="module")
+def screen(opened):
+    return opened(FIRST)
 
 
 def take(part, name: str) -> None:
@@ -65,3 +78,16 @@ def test_own_numbers(screen):
     own.get_by_role("button", name="Work it out").click()
     own.get_by_text("The water power is 7.045 hp.").wait_for()
     take(own, "own-numbers")
+
+
+def test_the_figure_of_the_cube_law(opened):
+    page = opened(SPEED)
+    take(page.locator(".w2w-panel", has=page.locator(".w2w-picture svg")).first, "slowing")
+
+
+def test_the_record_of_the_example_plant(opened):
+    day = opened(RECORD).locator(".w2w-day")
+    day.get_by_role("button", name="Open the example plant").click()
+    day.locator(".w2w-files").get_by_label("Pump", exact=True).select_option(index=2)
+    day.get_by_text("The wire-to-water efficiency is falling").wait_for()
+    take(day.locator(".w2w-trends"), "record")

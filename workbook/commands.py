@@ -68,9 +68,11 @@ def _record_options(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("file", nargs="?", help="a CSV file of pumps, one a row")
     parser.add_argument("--units", choices=("us", "si"), default="us", help="of bare numbers")
     parser.add_argument("--template", action="store_true", help="print a CSV with all headings")
+    parser.add_argument("--demo", action="store_true", help="print a CSV of eight invented pumps")
     parser.add_argument("--csv", metavar="OUT", help="write one row a pump to this file")
     parser.add_argument("--json", metavar="OUT", help="write everything, for programs")
     parser.add_argument("--out", metavar="FOLDER", help="write a page of text for each pump")
+    parser.add_argument("--pdf", metavar="OUT", help="print it: one PDF of up to 100 pumps")
 
 
 def _record(options: argparse.Namespace) -> int:

@@ -5,11 +5,14 @@ from html import escape
 
 from ipywidgets import HTMLMath
 
+from solver.expression import Fraction
 from solver.formula import Formula
 from solver.render_html import formula_html, formula_latex, formula_text
+from solver.tree import walk
 from solver.vocabulary import quantity_named
 
 from .controls import SYSTEMS, Panel, chooser
+from .readings import with_unit_said
 
 __all__ = ["FormulaSheet", "sheet_html"]
 
@@ -33,8 +36,14 @@ class FormulaSheet(Panel):
 
 def sheet_html(formulas: Iterable[Formula], units: str) -> str:
     """Formulas as a list, for a widget that sets mathematics."""
-    items = (_item(f, units) for f in formulas if units in f.systems)
-    return f'<p>{DECIMALS}</p><ol class="w2w-steps">{"".join(items)}</ol>'
+    shown = [formula for formula in formulas if units in formula.systems]
+    first = f"<p>{DECIMALS}</p>" if any(map(_has_decimal, shown)) else ""
+    items = "".join(_item(formula, units) for formula in shown)
+    return f'{first}<ol class="w2w-steps">{items}</ol>'
+
+
+def _has_decimal(formula: Formula) -> bool:
+    return any(isinstance(node, Fraction) for node in walk(formula.expr))
 
 
 def _item(formula: Formula, units: str) -> str:
@@ -50,12 +59,17 @@ def _item(formula: Formula, units: str) -> str:
         f"${escape(formula_latex(formula, units))}$</div></div>"
         f'<div class="w2w-why">{escape(formula.why)}</div>'
         f'<div class="w2w-source mathjax_ignore">{escape(_units_said(formula, units))}<br>'
-        f"Source: {escape(formula.source)}</div></li>"
+        f"{escape(_source_said(formula))}</div></li>"
     )
 
 
 def _units_said(formula: Formula, units: str) -> str:
     """Which unit each quantity is in."""
     quantities = map(quantity_named, dict.fromkeys((*formula.names[1:], formula.result)))
-    parts = [f"{q.label} in {q.unit(units)}" for q in quantities if q.unit(units)]
-    return f"Units: {', '.join(parts)}."
+    parts = [with_unit_said(q.label, " in ", q.unit(units)) for q in quantities if q.unit(units)]
+    return f"Units: {', '.join(parts)}." if parts else "Numbers without a unit."
+
+
+def _source_said(formula: Formula) -> str:
+    """Where a formula is from; that of a table says so in its own words."""
+    return formula.source if "Source: " in formula.source else f"Source: {formula.source}"

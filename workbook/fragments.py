@@ -6,6 +6,7 @@ from html import escape
 from solver import Case
 from solver.render import given_rows, label_of
 from solver.render_html import rule_html, step_html
+from solver.show import unit_in_words
 from solver.vocabulary import quantity_named
 
 from .controls import say
@@ -29,11 +30,7 @@ def answer_label(case: Case, choices: int = 0) -> str:
     if count := choices or len(case.choices):
         return f"Your answer: the number of your choice, 1 to {count}"
     asked = f"Your answer: {quantity_named(case.asked).label}"
-    return f"{asked}, in {_unit_in_words(case.unit)}" if case.unit else asked
-
-
-def _unit_in_words(unit: str) -> str:
-    return {"$": "dollars", "%": "percent"}.get(unit, unit)
+    return f"{asked}, in {unit_in_words(case.unit)}" if case.unit else asked
 
 
 def rows(pairs: Iterable[tuple[str, str]], caption: str) -> str:

@@ -46,7 +46,7 @@ class MixedCard(Card):
             about,
             self.returning,
             self.chapters.box,
-            group("Levels", self.levels),
+            group("Levels", self.levels, "w2w-few"),
             self.units,
             self.wanted_said,
         ]

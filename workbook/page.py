@@ -14,6 +14,7 @@ __all__ = [
     "own_numbers",
     "practice",
     "progress",
+    "record",
     "study",
     "worked_example",
 ]
@@ -87,6 +88,13 @@ def _keep(told) -> str:
     return keep(told)
 
 
+def record():
+    """One pump's day, or many from a file: worked, judged, followed over the years."""
+    from .record.panel import RecordPanel
+
+    return RecordPanel()
+
+
 def worked_example(code: str):
     """The worked solution of the problem with this code, opened step by step."""
     from solver import case_from_code
@@ -127,7 +135,7 @@ def contents():
 
 
 def figure(name: str):
-    """A figure to explore: "losses", "legs" or "cost"."""
+    """A figure to explore, by its name in figures/__init__.py."""
     from .figures import show
 
     return show(name)

@@ -9,7 +9,7 @@ from time import monotonic
 from typing import NamedTuple
 
 from solver import Case, Family, Verdict, case_from_code, draw, grade
-from solver.case import Step
+from solver.steps import Step
 
 __all__ = ["MIXED", "Practice", "Reply", "Try", "alike", "ordinal"]
 

@@ -4,17 +4,22 @@ There are no widgets here; own_numbers.py shows what this says.
 """
 
 from collections.abc import Collection, Iterable, Mapping
+from itertools import combinations
 from typing import NamedTuple
 
 from solver import Unreadable
 from solver.formula import Formula
 from solver.formulas import FORMULAS
+from solver.plan import reachable
+from solver.show import unit_in_words
 from solver.vocabulary import QUANTITIES, Quantity, quantity_named
 from solver.work import Work, read_quantity, work
 
-__all__ = ["Result", "label_with_unit", "nearest", "ways_to", "work_readings"]
+__all__ = ["Result", "label_with_unit", "nearest", "ways_to", "with_unit_said", "work_readings"]
 
 AT_FIRST = 10  # boxes shown before any is asked for, where the nearest are not more
+
+MOST_WAYS = 4  # to the answer, told where readings are missing
 
 
 class Result(NamedTuple):
@@ -29,8 +34,13 @@ class Result(NamedTuple):
 def label_with_unit(quantity: Quantity, units: str) -> str:
     """What a box asks for, such as "Flow, in gpm"."""
     label = quantity.label[0].upper() + quantity.label[1:]
-    unit = quantity.unit(units)
-    return f"{label}, in {unit}" if unit else label
+    return with_unit_said(label, ", in ", quantity.unit(units))
+
+
+def with_unit_said(label: str, between: str, unit: str) -> str:
+    """A label with its unit behind it; but "slip in rpm" says its unit already."""
+    words = unit_in_words(unit)
+    return label if not words or label.endswith(f" in {words}") else f"{label}{between}{words}"
 
 
 def nearest(find: str, among: Collection[str], formulas: Iterable[Formula] = FORMULAS) -> list[str]:
@@ -65,12 +75,27 @@ def work_readings(texts: Mapping[str, str], find: str, units: str) -> Result:
         return Result("unreadable", tuple(refused), tuple(shown))
     if not values:
         return Result("missing", ("Type one reading or more, then work it out.",))
-    return _worked(work(values, find, units), tuple(shown))
+    empty = [name for name, text in texts.items() if not text.strip() and name != find]
+    return _worked(_by_boxes(work(values, find, units), empty), tuple(shown))
+
+
+def _by_boxes(found: Work, empty: list[str]) -> Work:
+    """The same; but what is missing is told by the empty boxes, where one or two would do."""
+    for size in (1, 2) if found.missing else ():
+        ways = [
+            way
+            for way in combinations(empty, size)
+            if found.find in reachable((*found.given, *way), FORMULAS, found.units)
+        ]
+        if ways:
+            return found._replace(missing=tuple(ways[:MOST_WAYS]))
+    return found
 
 
 def _worked(found: Work, shown: tuple) -> Result:
     says = found.says if found.answer is not None else missing_said(found)
-    sentences = (says, *found.contradictions, *found.notices)
+    # Several formulas may find the same two readings at odds.
+    sentences = tuple(dict.fromkeys((says, *found.contradictions, *found.notices)))
     if found.contradictions:
         return Result("contradiction", sentences, shown, found)
     if found.answer is None:
@@ -79,11 +104,11 @@ def _worked(found: Work, shown: tuple) -> Result:
 
 
 def missing_said(found: Work) -> str:
-    """That the answer cannot be worked yet, and where a way is plain, the way."""
-    asked = quantity_named(found.find).label
+    """That the answer cannot be worked yet, and how it could be, or why it never can."""
     ways = ways_to(found)
     if not ways:
-        return f"No formula here gives the {asked} from these readings. Measure it."
+        return found.says
+    asked = quantity_named(found.find).label
     add = f"Add the {ways[0]}." if len(ways) == 1 else "Add what one of these lines says:"
     return f"The {asked} cannot be worked yet. {add}"
 

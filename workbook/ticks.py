@@ -18,10 +18,10 @@ def tick(label: str, on: bool, action: Callable[[object], None]) -> Checkbox:
     return classed(made, "w2w-tick")
 
 
-def group(label: str, boxes: dict) -> VBox:
+def group(label: str, boxes: dict, *classes: str) -> VBox:
     """Boxes under a heading."""
     head = HTML(f'<p class="w2w-want">{escape(label)}</p>')
-    return VBox([head, classed(Box(list(boxes.values())), "w2w-ticks")])
+    return VBox([head, classed(Box(list(boxes.values())), "w2w-ticks", *classes)])
 
 
 def in_words(chapter: str) -> str:
@@ -41,8 +41,11 @@ class ChapterTicks:
     ):
         self._changed, self._setting = changed, False
         named, ticked, heard = titles(), set(ticked), panel.safely(self._heard)
+        # In the order of reading; a chapter that has no page yet stands last.
+        places = {name: place for place, name in enumerate(named)}
         self.boxes = {
-            name: tick(named.get(name) or in_words(name), name in ticked, heard) for name in names
+            name: tick(named.get(name) or in_words(name), name in ticked, heard)
+            for name in sorted(names, key=lambda name: places.get(name, len(places)))
         }
         self.all = button("Tick every chapter", panel.once(lambda: self._tick_all(True)))
         self.none = button("Untick every chapter", panel.once(lambda: self._tick_all(False)))

@@ -37,4 +37,5 @@ class WorkedExample(Panel):
         self.shown = count
         self.steps.value = fragments.steps(case, count)
         texts = [step_texts(step, case.known, case.given, case.units) for step in new]
-        self.said.value = heard(". ".join(part for text in texts for part in text))
+        parts = (part.rstrip(".") for text in texts for part in text if part)
+        self.said.value = heard(". ".join(parts))

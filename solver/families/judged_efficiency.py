@@ -4,9 +4,9 @@ from collections.abc import Mapping
 
 from ..draw import Draw
 from ..family import Judgement, Option
-from ..formulas.constants import HP_TO_KW, WATER_POWER
+from ..formulas.constants import WATER_POWER
 from ..show import exact, figures, with_unit
-from .scenes import noted, pump
+from .scenes import in_kilowatts, noted, pump
 
 __all__ = ["judge_loss", "judge_meter", "judge_report"]
 
@@ -82,10 +82,8 @@ def _log(seen: Mapping[str, float], units: str, meter: float) -> str:
 def judge_meter(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
     """Three logs of flow, head and meter; one meter shows less than its water gets."""
     seen = [pump(draw, units) for _ in range(3)]
-    water = [
-        p["flow"] * p["head"] / WATER_POWER.figure(units).value * HP_TO_KW.figure(units).value
-        for p in seen
-    ]
+    constant = WATER_POWER.figure(units).value
+    water = [in_kilowatts(p["flow"] * p["head"] / constant, units) for p in seen]
     low = noted(water[0] / draw.between(1.08, 1.35))
     carried = [with_unit(f"{kw:.3g}", "kW") for kw in water]
     meters = [with_unit(exact(p["input_power"]), "kW") for p in seen]

@@ -46,8 +46,10 @@ def judge_cube(values: Mapping[str, float], units: str, draw: Draw) -> Judgement
     )
     no = Option(
         "not_allowed",
-        "No: water is lifted, so it saves less than the cube law says",
-        f"The {of_head}. That part stays at any speed, so power falls by less.",
+        "No: water is lifted, so the flow falls further, and each gallon saves less than it says"
+        if units == "us"
+        else "No: water is lifted, so the flow falls further, and each liter saves less than it says",
+        f"The {of_head}. That part stays at any speed, and it is paid for with all that is pumped.",
     )
     none = Option(
         "no_water",

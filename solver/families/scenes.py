@@ -8,13 +8,21 @@ from ..draw import Draw
 from ..formulas.constants import (
     GPM_PER_MGD,
     HEAD_PER_PRESSURE,
-    HP_TO_KW,
+    KW_PER_HP,
     M3_DAY_PER_LITRE_SECOND,
     WATER_POWER,
 )
 from ..tables import Motor, motors
 
-__all__ = ["larger_pump", "machines_in_a_row", "noted", "pump", "pump_near_full_load"]
+__all__ = [
+    "in_horsepower",
+    "in_kilowatts",
+    "larger_pump",
+    "machines_in_a_row",
+    "noted",
+    "pump",
+    "pump_near_full_load",
+]
 
 HEADS = {"us": (18, 210), "si": (6, 64)}
 SMALLEST = {"us": 3, "si": 2.2}  # the motor of the smallest pump drawn
@@ -36,6 +44,16 @@ def round_flow(value: float) -> float:
         if value >= above:
             return float(round(value / step) * step)
     return round(value * 2) / 2
+
+
+def in_kilowatts(power: float, units: str) -> float:
+    """A machine's power (hp | kW) in the kilowatts of its meter."""
+    return power * KW_PER_HP.us.value if units == "us" else power
+
+
+def in_horsepower(power: float, units: str) -> float:
+    """A machine's power (hp | kW) in horsepower, by which some tables count."""
+    return power if units == "us" else power / KW_PER_HP.si.value
 
 
 def standard_motors(units: str) -> list[Motor]:
@@ -81,7 +99,7 @@ def pump_on(motor: Motor, draw: Draw, units: str, loads: tuple[float, float]) ->
         "brake_power": noted(brake),
         "motor_output": noted(brake / drive_efficiency * 100),
         "motor_power": noted(wire),
-        "input_power": noted(wire * HP_TO_KW.figure(units).value),
+        "input_power": noted(in_kilowatts(wire, units)),
         "motor_size": motor.size,
         "pump_efficiency": float(pump_efficiency),
         "motor_efficiency": float(motor_efficiency),

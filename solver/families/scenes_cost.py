@@ -6,9 +6,9 @@ Hours, prices and costs are common practice, no source; pumps and motors are tho
 from collections.abc import Callable
 
 from ..draw import Draw
-from ..formulas.constants import HOURLY_VOLUME, HP_TO_KW
+from ..formulas.constants import HOURLY_VOLUME
 from ..tables import motors
-from .scenes import larger_pump, noted, pump
+from .scenes import in_kilowatts, larger_pump, noted, pump
 
 __all__ = ["better_motor", "better_pump", "demand_bill", "duty", "energy_price", "time_of_use"]
 
@@ -69,7 +69,7 @@ def better_pump(draw: Draw, units: str) -> dict[str, float]:
     machine = larger_pump(draw, units)
     old, new = draw.step(48, 60, 2), draw.step(71, 82, 1)
     shaft = machine["water_power"] / old * 100
-    wire = shaft / machine["motor_efficiency"] * 100 * HP_TO_KW.figure(units).value
+    wire = in_kilowatts(shaft / machine["motor_efficiency"] * 100, units)
     wire = round_kilowatts(wire)
     better = noted(wire * old / new)
     return {
@@ -90,7 +90,7 @@ def better_motor(draw: Draw, units: str) -> dict[str, float]:
     old = 2.0 * round((premium - draw.between(8, 11)) / 2)
     load = draw.step(*COMPARED[units][size], 5)
     shaft = size * load / 100
-    wire = round_kilowatts(shaft / old * 100 * HP_TO_KW.figure(units).value)
+    wire = round_kilowatts(in_kilowatts(shaft / old * 100, units))
     return {
         "motor_size": size,
         "motor_load": load,

@@ -7,12 +7,11 @@ slips are common practice, no source.
 from math import sqrt
 
 from ..draw import Draw
-from ..formulas.constants import HP_TO_KW
-from ..formulas.nameplate import KW_PER_HP, full_load_amps
+from ..formulas.nameplate import full_load_amps
 from ..formulas.three_phase import ROOT_THREE
 from ..tables import Motor, motors
 from .legs import three
-from .scenes import noted
+from .scenes import in_horsepower, in_kilowatts, noted
 
 __all__ = [
     "amps_of",
@@ -61,7 +60,7 @@ def running(draw: Draw, units: str) -> dict[str, float]:
     factor = round(draw.between(0.80, 0.87) - 0.42 * (1 - share) ** 1.5, 2)
     efficiency = round(motor.efficiency - draw.between(0, 3))
     shaft = noted(motor.size * share)
-    kilowatts = shaft * HP_TO_KW.figure(units).value / efficiency * 100
+    kilowatts = in_kilowatts(shaft, units) / efficiency * 100
     kva = kilowatts / factor
     legs, average = three(draw, amps_of(kva, volts), draw.between(1.5, 4), (0.2, 0.5))
     return {
@@ -163,7 +162,7 @@ def nameplate(draw: Draw, units: str) -> dict[str, float]:
 def starting(draw: Draw, units: str) -> dict[str, float]:
     """A motor whose rotor stands still on full volts."""
     motor, rated, _, _ = motor_on(draw, units)
-    horsepower = motor.size / KW_PER_HP.figure(units).value
+    horsepower = in_horsepower(motor.size, units)
     per_horsepower = round(draw.between(4.6, 8.9), 2)
     kva = noted(per_horsepower * horsepower)
     return {

@@ -39,10 +39,10 @@ def judge_by_rating(values: Mapping[str, float], units: str, draw: Draw) -> Judg
         harm = f"For a winding of {shown} that is too high. It may break the insulation down."
         return Option(f"volts_{tested}", dc(tested), weak if tested in low else harm)
 
-    span = {with_unit(exact(v), "V") for v in (row["least"], row["most"])}
+    span = dict.fromkeys(with_unit(exact(v), "V") for v in (row["least"], row["most"]))
     return Judgement(
         "IEEE 43: test volts by the rated volts of the winding",
-        f"{shown}: {' to '.join(sorted(span, key=len))} DC",
+        f"{shown}: {' to '.join(span)} DC",
         Option(f"volts_{right}", dc(right), f"That is in its row of the table. {CAUTION}"),
         tuple(wrong(tested) for tested in (*low, *high)),
     )

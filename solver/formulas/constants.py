@@ -4,13 +4,13 @@ The exact ones that depend on water take it at 62.4 lb/ft3 (999.552 kg/m3), as t
 A test holds each within its rounding of the exact value (pint, scipy.constants).
 """
 
-from ..expression import Constant, Figure
+from ..constant import Constant, Figure
 
 __all__ = [
     "GPM_PER_MGD",
     "HEAD_PER_PRESSURE",
     "HOURLY_VOLUME",
-    "HP_TO_KW",
+    "KW_PER_HP",
     "M3_DAY_PER_LITRE_SECOND",
     "WATER_POWER",
     "WATER_WEIGHT",
@@ -26,11 +26,12 @@ WATER_POWER = Constant(
     source="Merkley & Allen, Sprinkle & Trickle Irrigation lecture notes, Utah State University, "
     "p. 123 (102 and 3956); Alabama Extension ANR-0548 (3960)",
 )
-HP_TO_KW = Constant(
+_ELECTRIC_HORSEPOWER = Figure(0.746, "kW / hp", also=(0.7457,), exact=0.74569987)
+KW_PER_HP = Constant(
     "kilowatts_per_horsepower",
     "kilowatts per horsepower",
-    us=Figure(0.746, "kW / hp", also=(0.7457,), exact=0.74569987),
-    si=NONE,
+    us=_ELECTRIC_HORSEPOWER,
+    si=_ELECTRIC_HORSEPOWER,
     source="NIST SP 811 App. B (745.6999 W; the electric horsepower is 746 W exactly)",
 )
 HEAD_PER_PRESSURE = Constant(

@@ -1,15 +1,15 @@
 """The factors of conversion, each once, with the exact value beside the one the trade keeps."""
 
-from ..expression import Constant, Expr, Figure
+from ..constant import Constant, Figure
+from ..expression import Expr
 from ..formula import Formula, Slip
-from .constants import HP_TO_KW, NONE, WATER_WEIGHT
+from .constants import NONE, WATER_WEIGHT
 
 __all__ = [
     "FOOT_POUNDS",
     "GPM_PER_CFS",
     "KPA_PER_BAR",
     "KPA_PER_PSI",
-    "KW_PER_HP",
     "M3_HOUR_PER_LITRE_SECOND",
     "MINUTES_AN_HOUR",
     "MINUTES_A_DAY",
@@ -85,13 +85,6 @@ KPA_PER_PSI = us_only(
 )
 KPA_PER_BAR = si_only(
     "kpa_per_bar", "kilopascals of a bar", Figure(100, "kPa / bar", exact=100), f"{NIST}: bar"
-)
-KW_PER_HP = Constant(
-    "kilowatts_of_a_horsepower",
-    HP_TO_KW.label,
-    us=HP_TO_KW.us,
-    si=HP_TO_KW.us,
-    source=HP_TO_KW.source,
 )
 FOOT_POUNDS = us_only(
     "foot_pounds",

@@ -2,12 +2,11 @@
 
 from ..expression import Known, Number, Percent
 from ..formula import Formula, Slip
-from .constants import HEAD_PER_PRESSURE, WATER_WEIGHT
+from .constants import HEAD_PER_PRESSURE, KW_PER_HP, WATER_WEIGHT
 from .conversion_factors import (
     FOOT_POUNDS,
     KPA_PER_BAR,
     KPA_PER_PSI,
-    KW_PER_HP,
     WATER_MASS,
     WATTS,
     WEIGHT_OF_FLOW,

@@ -74,7 +74,8 @@ def pumped(incoming: Expr, why: str, unless: tuple[str, ...]) -> Formula:
                 "What came in is taken away. The pump moved it as well, so add it.",
             ),
         ),
-        unless=("flow", *unless),
+        unless=unless,
+        yields_to=("flow",),
     )
 
 

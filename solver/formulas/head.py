@@ -4,9 +4,10 @@ from collections.abc import Iterator, Mapping
 from itertools import chain, combinations
 from typing import NamedTuple
 
-from ..expression import Expr, Known
+from ..expression import Expr, Known, Sum
 from ..formula import Formula, Slip
 from .constants import HEAD_PER_PRESSURE
+from .head_factors import HEAD_PER_VACUUM
 from .pipes import FITTINGS, PIPES, velocity_head_of, velocity_of
 from .static import STATIC, SUCTION
 
@@ -17,6 +18,7 @@ PARTS = "common practice, no source: static head, friction, and what else the wa
 ALWAYS = "The pump must lift the water and make up for every loss on the way."
 MISSES_HEIGHT = "A gauge above the pump misses the water that stands between them."
 MISSES_SPEED = "A gauge feels the pressure, and not the speed of the water."
+COUNTS_AS_LEVEL = "Where no height is given, a gauge counts as level with the pump."
 LEVEL = "The gauges sit level and the pipes are of one size, so the pressures alone count."
 
 pressure, discharge_head, suction_head = map(Known, ("pressure", "discharge_head", "suction_head"))
@@ -24,45 +26,61 @@ discharge_gauge, suction_gauge = map(Known, ("discharge_gauge", "suction_gauge")
 static_head, friction_head = map(Known, ("static_head", "friction_head"))
 
 
-def brought_by(part: str) -> tuple[str, ...]:
-    """What a reader gives when one side of the pump has its gauge height, or its pipe, counted."""
-    return f"{part}_gauge_height", f"{part}_diameter", f"{part}_velocity", f"{part}_velocity_head"
-
-
-BY_THEMSELVES = (*brought_by("discharge"), *brought_by("suction"))
+# What a reader gives to have gauge heights counted, and speeds. One gauge may sit level with the
+# pump while the other does not; but water runs in both pipes, so speeds count on both sides.
+HEIGHTS = ("discharge_gauge_height", "suction_gauge_height")
+SPEEDS = tuple(
+    f"{part}_{end}"
+    for part in ("discharge", "suction")
+    for end in ("diameter", "velocity", "velocity_head")
+)
+BY_THEMSELVES = (*HEIGHTS, *SPEEDS)
 
 
 class Part(NamedTuple):
-    """A part that a sum may have: why, and the names of which one brings it when it is given."""
+    """A part that a sum may have: why, and the names of which one brings it when it is given.
+
+    `without` is said where it is not in the sum.
+    """
 
     why: str
     brought_by: tuple[str, ...]
+    without: str = ""
 
 
 def with_parts(
-    result: str, base: tuple[Known, ...], parts: Mapping[str, Part], **more
+    result: str,
+    base: tuple[Known, ...],
+    parts: Mapping[str, Part],
+    source: str,
+    slips: tuple[Slip, ...],
 ) -> Iterator[Formula]:
     """A sum with each set of its optional parts.
 
     It is turned round for what is always in it: what is left over is no sign of any one part.
     """
+    names = tuple(known.name for known in base)
     for chosen in chain.from_iterable(combinations(parts, n) for n in range(len(parts) + 1)):
-        terms = (*base, *map(Known, chosen))
-        if len(terms) > 1:
-            absent = chain.from_iterable(
-                part.brought_by for name, part in parts.items() if name not in chosen
-            )
-            why = " ".join(dict.fromkeys(parts[name].why for name in chosen)) or ALWAYS
-            total: Expr = sum(terms[1:], start=terms[0])
-            turns = tuple(known.name for known in base)
-            yield Formula(result, total, why=why, unless=tuple(absent), turns=turns, **more)
+        total: Expr = sum(map(Known, (*names[1:], *chosen)), start=base[0])
+        absent = [part for name, part in parts.items() if name not in chosen]
+        whys = [parts[name].why for name in chosen] + [part.without for part in absent]
+        yield Formula(
+            result,
+            total,
+            source,
+            " ".join(dict.fromkeys(filter(None, whys))) or ALWAYS,
+            tuple(slip for slip in slips if slip.expr != total),
+            unless=tuple(chain.from_iterable(part.brought_by for part in absent)),
+            turns=names,
+        )
 
 
 def at_the_pump(part: str) -> Iterator[Formula]:
     """One side of the pump: its gauge as head, set right to the pump, with its velocity head."""
-    gauge, height, diameter, velocity = map(
-        Known, (f"{part}_{end}" for end in ("gauge", "gauge_height", "diameter", "velocity"))
+    gauge, diameter, velocity = map(
+        Known, (f"{part}_{end}" for end in ("gauge", "diameter", "velocity"))
     )
+    height = f"{part}_gauge_height"
     as_head = Known(f"{part}_gauge_head")
     yield Formula(
         as_head.name,
@@ -76,8 +94,8 @@ def at_the_pump(part: str) -> Iterator[Formula]:
         f"{part}_head",
         (as_head,),
         {
-            height.name: Part(MISSES_HEIGHT, (height.name,)),
-            f"{part}_velocity_head": Part(MISSES_SPEED, brought_by(part)[1:]),
+            height: Part(MISSES_HEIGHT, (height,), COUNTS_AS_LEVEL),
+            f"{part}_velocity_head": Part(MISSES_SPEED, SPEEDS),
         },
         source=GAUGES,
         slips=(Slip("gauge_alone", as_head, "This is the gauge alone. Add what it misses."),),
@@ -107,6 +125,13 @@ TWO_GAUGES = (
     ),
     *at_the_pump("discharge"),
     *at_the_pump("suction"),
+    Formula(
+        "suction_gauge_head",
+        Sum((), (Known("suction_vacuum") * HEAD_PER_VACUUM,)),
+        HEAD_PER_VACUUM.source,
+        "A vacuum is a gauge below zero.",
+        turns=(),
+    ),
     Formula(
         "head",
         discharge_head - suction_head,
@@ -143,7 +168,8 @@ TWO_GAUGES = (
                 "The vacuum is taken away. It is below zero, so it adds to the head.",
             ),
         ),
-        unless=(*BY_THEMSELVES, "suction_gauge"),
+        unless=BY_THEMSELVES,
+        yields_to=("suction_gauge",),
         turns=("discharge_gauge_head",),
     ),
 )

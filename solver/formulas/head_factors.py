@@ -1,6 +1,6 @@
 """The factors that turn gauges, speeds and friction into head."""
 
-from ..expression import Constant, Figure
+from ..constant import Constant, Figure
 from .constants import HEAD_PER_PRESSURE
 
 __all__ = ["FRICTION", "GRAVITY", "HEAD_PER_VACUUM", "HUNDRED", "VELOCITY"]

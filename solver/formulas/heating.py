@@ -2,7 +2,8 @@
 
 from bisect import bisect_left, bisect_right
 
-from ..expression import Constant, Figure, Fraction, Known, Lookup, Number
+from ..constant import Constant, Figure
+from ..expression import Fraction, Known, Lookup, Number
 from ..formula import Formula, Slip
 from ..tables import derating_factor, table_rows, table_source
 

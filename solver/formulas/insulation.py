@@ -1,6 +1,7 @@
 """Insulation to ground, brought to 40 °C and set against time; and three windings in balance."""
 
-from ..expression import Constant, Exponential, Expr, Figure, Known, Number, Percent
+from ..constant import Constant, Figure
+from ..expression import Exponential, Expr, Known, Number, Percent
 from ..formula import Formula, Slip
 from .balance import balance
 

@@ -1,11 +1,14 @@
 """What the nameplate and the code's tables say: full-load amps, service factor, starting."""
 
 from bisect import bisect_right
+from collections.abc import Mapping
+from functools import cache
 
 from ..errors import NotSolvable
-from ..expression import Constant, Figure, Known, Lookup, Percent
+from ..expression import Expr, Known, Lookup, Percent
 from ..formula import Formula, Slip
 from ..tables import motors, named_rows, table_rows, table_source
+from .constants import KW_PER_HP
 from .overload import OVERLOADS
 from .slip import SLIP
 from .three_phase import ROOT_THREE, THREE_PHASE, VA_PER_KVA
@@ -16,18 +19,19 @@ SERVICE = "NEMA MG 1 14.37: the service factor multiplies the rated load"
 STARTING = table_source("code_letters")
 TABLE_VOLTS = {"us": 460, "si": 400}
 
-KW_PER_HP = Constant(
-    "kilowatts_in_a_horsepower",
-    "0.746 kW in a horsepower",
-    us=Figure(1, "", exact=1.0),
-    si=Figure(0.746, "kW / hp", also=(0.7457,), exact=0.74569987),
-    source="NIST SP 811 App. B (745.6999 W; the electric horsepower is 746 W exactly)",
-)
-
 motor_size, rated_volts, table_amps, nameplate_amps, service_factor = map(
     Known, ("motor_size", "rated_volts", "table_amps", "full_load_amps", "service_factor")
 )
 locked_rotor_amps, per_horsepower = Known("locked_rotor_amps"), Known("starting_kva_per_hp")
+
+
+@cache
+def amps_by_size(volts: float, units: str) -> Mapping[float, float]:
+    """The code's full-load amps of each standard motor (hp | kW) at its nameplate volts."""
+    if (units, volts) == ("us", 460):
+        return {motor.size: motor.amps for motor in motors(units)}
+    rows = table_rows(f"full_load_amps_{units}")
+    return {row["size"]: row[f"{volts:g}"] for row in rows if f"{volts:g}" in row}
 
 
 def full_load_amps(size: float, volts: float, units: str) -> float:
@@ -36,11 +40,7 @@ def full_load_amps(size: float, volts: float, units: str) -> float:
     >>> full_load_amps(10, 230, "us"), full_load_amps(10, 460, "us")
     (28.0, 14.0)
     """
-    if (units, volts) == ("us", 460):
-        found = {motor.size: motor.amps for motor in motors(units)}
-    else:
-        rows = table_rows(f"full_load_amps_{units}")
-        found = {row["size"]: row[f"{volts:g}"] for row in rows if f"{volts:g}" in row}
+    found = amps_by_size(volts, units)
     if size not in found:
         raise NotSolvable(
             f"the table of full-load amps has no motor of {size:g} at {volts:g} V: "
@@ -95,6 +95,29 @@ AMPS = (
 )
 
 
+def by_letter(system: str, horsepower: Expr) -> Formula:
+    """Starting kVA by the code letter, whose table counts by the horsepower."""
+    return Formula(
+        "starting_kva",
+        per_horsepower * horsepower,
+        STARTING,
+        "Each horsepower of the nameplate takes so many kVA while the rotor stands still.",
+        slips=(
+            Slip(
+                "root_three_again",
+                per_horsepower * horsepower * ROOT_THREE,
+                "Root three went in as well. It belongs to volts and amps, not to kVA.",
+            ),
+            Slip(
+                "divided",
+                horsepower / per_horsepower,
+                "This divides. Each horsepower takes so many kVA, so multiply.",
+            ),
+        ),
+        systems=(system,),
+    )
+
+
 START = (
     Formula(
         "starting_kva",
@@ -102,24 +125,8 @@ START = (
         STARTING,
         "At the first moment the rotor stands still, and the line feels all these kVA.",
     ),
-    Formula(
-        "starting_kva",
-        per_horsepower * motor_size / KW_PER_HP,
-        STARTING,
-        "Each horsepower of the nameplate takes so many kVA while the rotor stands still.",
-        slips=(
-            Slip(
-                "root_three_again",
-                per_horsepower * motor_size * ROOT_THREE / KW_PER_HP,
-                "Root three went in as well. It belongs to volts and amps, not to kVA.",
-            ),
-            Slip(
-                "divided",
-                motor_size / per_horsepower / KW_PER_HP,
-                "This divides. Each horsepower takes so many kVA, so multiply.",
-            ),
-        ),
-    ),
+    by_letter("us", motor_size),
+    by_letter("si", motor_size / KW_PER_HP),
 )
 
 NAMEPLATE = (*THREE_PHASE, *SLIP, *AMPS, *OVERLOADS, *START)

@@ -5,7 +5,7 @@ from ..formula import Formula, Slip
 from .constants import (
     GPM_PER_MGD,
     HEAD_PER_PRESSURE,
-    HP_TO_KW,
+    KW_PER_HP,
     M3_DAY_PER_LITRE_SECOND,
     WATER_POWER,
     WATER_WEIGHT,
@@ -122,13 +122,13 @@ POWER = (
     ),
     Formula(
         "input_power",
-        motor_power * HP_TO_KW,
-        HP_TO_KW.source,
+        motor_power * KW_PER_HP,
+        KW_PER_HP.source,
         "The meter counts the motor's input in kilowatts.",
         slips=(
             Slip(
                 "converted_twice",
-                motor_power * HP_TO_KW * HP_TO_KW,
+                motor_power * KW_PER_HP * KW_PER_HP,
                 "The 0.746 went in twice. Each horsepower becomes kilowatts once.",
             ),
         ),
@@ -161,7 +161,7 @@ POWER = (
         Percent(water_power / motor_power),
         LOSSES,
         "Wire to water compares what the water gets with what the wire gives.",
-        unless=(*ONE_BY_ONE, "overall_efficiency"),
+        yields_to=(*ONE_BY_ONE, "overall_efficiency"),
     ),
     Formula(
         "motor_power",
@@ -176,7 +176,7 @@ POWER = (
                 "A 90% motor was added that nobody gave. Wire to water already holds the motor.",
             ),
         ),
-        unless=ONE_BY_ONE,
+        yields_to=ONE_BY_ONE,
     ),
     *SIZING,
 )

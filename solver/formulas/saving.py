@@ -2,7 +2,7 @@
 
 from ..expression import Expr, Fraction, Known, Number
 from ..formula import Formula, Slip
-from .constants import HP_TO_KW
+from .constants import KW_PER_HP
 
 __all__ = ["SAVING"]
 
@@ -69,9 +69,17 @@ NEW_MACHINE = (
     ),
     Formula(
         "new_input_power",
-        new_motor_power * HP_TO_KW,
-        HP_TO_KW.source,
+        new_motor_power * KW_PER_HP,
+        KW_PER_HP.source,
         "The meter counts the new machine in kilowatts too.",
+        systems=("us",),
+    ),
+    Formula(
+        "new_input_power",
+        new_motor_power,
+        "the same quantity, already in kilowatts",
+        "The meter counts the new machine in kilowatts too.",
+        systems=("si",),
     ),
     Formula(
         "new_input_power",

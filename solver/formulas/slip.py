@@ -1,6 +1,7 @@
 """Synchronous speed and slip, and two quick ways to judge a motor's load with their limits."""
 
-from ..expression import Constant, Figure, Known, Percent
+from ..constant import Constant, Figure
+from ..expression import Known, Percent
 from ..formula import Formula, Slip
 
 __all__ = ["SLIP", "SPEED_CONSTANT"]

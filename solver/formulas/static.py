@@ -67,6 +67,15 @@ SUCTION = (
         Known("suction_vacuum") * HEAD_PER_VACUUM,
         HEAD_PER_VACUUM.source,
         "A vacuum at the pump is the height that it draws the water up, losses included.",
+        unless=("suction_gauge_height",),
+    ),
+    Formula(
+        "dynamic_suction_lift",
+        Known("suction_vacuum") * HEAD_PER_VACUUM - Known("suction_gauge_height"),
+        CENTRE,
+        "A gauge above the pump shows more vacuum than the pump has. "
+        "Where its line holds air, the height is that of its tapping.",
+        turns=("suction_vacuum",),
     ),
     Formula(
         "dynamic_suction_lift",

@@ -1,6 +1,7 @@
 """Three-phase power: kilovolt-amperes, kilowatts, kilovars, and the power factor between them."""
 
-from ..expression import Constant, Figure, Known, Mean, Power
+from ..constant import Constant, Figure
+from ..expression import Known, Mean, Power
 from ..formula import Formula, Slip
 
 __all__ = ["ROOT_THREE", "THREE_PHASE", "VA_PER_KVA"]

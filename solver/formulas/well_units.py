@@ -1,7 +1,9 @@
 """What the formulas of the wet well share: units in units, and a volume over a flow in minutes."""
 
-from ..expression import Constant, Expr, Figure
+from ..constant import Constant, Figure
+from ..expression import Expr
 from ..formula import Formula, Slip
+from .constants import NONE
 
 __all__ = [
     "CENTIMETRES_PER_METRE",
@@ -13,8 +15,6 @@ __all__ = [
     "both",
     "minutes",
 ]
-
-NONE = Figure(1, "", exact=1.0)
 
 GALLONS_PER_CUBIC_FOOT = Constant(
     "gallons_per_cubic_foot",

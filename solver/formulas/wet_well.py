@@ -1,6 +1,7 @@
 """The wet well: what it holds, by its shape and the depth of water in it."""
 
-from ..expression import Constant, Figure, Known, Number
+from ..constant import Constant, Figure
+from ..expression import Known, Number
 from ..formula import Formula, Slip
 from .cycles import CYCLES
 from .drawdown import DRAWDOWN, OUTSIDE

@@ -7,37 +7,47 @@ from ..quantity import Quantity, Range, same
 __all__ = ["HEAD"]
 
 
+# Below zero it is the other one: a lift is a flooded suction, a gauge on the suction a vacuum, a
+# gauge over the pump is one under it.
+ANY = -float("inf")
+
+
 def head(name: str, label: str, symbol: str, feet: Range, metres: Range, **limits) -> Quantity:
     """A height of water."""
     return Quantity(name, label, symbol, "ft", "m", feet, metres, **limits)
 
 
-def pressure(name: str, label: str, symbol: str, **limits) -> Quantity:
+def pressure(name: str, label: str, symbol: str, psi: Range, kpa: Range, **limits) -> Quantity:
     """What a gauge shows."""
-    return Quantity(name, label, symbol, "psi", "kPa", (0.5, 250), (3, 1700), **limits)
+    return Quantity(name, label, symbol, "psi", "kPa", psi, kpa, **limits)
 
 
-def side(name: str, sign: str, **limits) -> Iterator[Quantity]:
+def side(name: str, sign: str, below: bool) -> Iterator[Quantity]:
     """One side of a pump: its gauge, where that sits, its pipe, and its head at the pump.
 
-    `limits` are those of the readings themselves.
+    `below` tells whether its readings may lie below zero, as a vacuum does.
     """
-    yield pressure(f"{name}_gauge", f"{name} gauge", f"p_\\mathrm{{{sign}}}", **limits)
-    yield pressure(f"{name}_gauge_now", f"{name} gauge now", f"p_\\mathrm{{{sign}}}'", **limits)
+    psi, kpa = ((-14, 250), (-95, 1700)) if below else ((0.5, 250), (3, 1700))
+    feet, metres = ((-32, 580), (-10, 180)) if below else ((1, 580), (0.3, 180))
+    least = ANY if below else 0.0
+    gauge = f"p_\\mathrm{{{sign}}}"
+    yield pressure(f"{name}_gauge", f"{name} gauge", gauge, psi, kpa, least=least)
+    yield pressure(f"{name}_gauge_now", f"{name} gauge now", f"{gauge}'", psi, kpa, least=least)
     yield head(
         f"{name}_gauge_head",
         f"{name} gauge as head",
         f"H_\\mathrm{{g,{sign}}}",
-        (1, 560),
-        (0.3, 175),
-        **limits,
+        feet,
+        metres,
+        least=least,
     )
     yield head(
         f"{name}_gauge_height",
         f"height of the {name} gauge over the pump",
         f"z_\\mathrm{{{sign}}}",
-        (0.2, 20),
-        (0.05, 6),
+        (-6, 20),
+        (-2, 6),
+        least=ANY,
     )
     yield Quantity(
         f"{name}_diameter", f"{name} pipe", f"d_\\mathrm{{{sign}}}", "in", "mm", (1, 48), (25, 1200)
@@ -58,14 +68,10 @@ def side(name: str, sign: str, **limits) -> Iterator[Quantity]:
         (0.002, 10),
         (0.0006, 3),
     )
-    yield head(
-        f"{name}_head", f"{name} head", f"H_\\mathrm{{{sign}}}", (1, 580), (0.3, 180), **limits
-    )
+    yield head(f"{name}_head", f"{name} head", f"H_\\mathrm{{{sign}}}", feet, metres, least=least)
 
 
 SUCTION = (0.3, 35), (0.1, 11)
-# Below zero it is the other one: a lift is a flooded suction, a gauge on the suction a vacuum.
-ANY = -float("inf")
 
 HEAD = (
     # Levels
@@ -92,8 +98,8 @@ HEAD = (
         least=ANY,
     ),
     # Gauges
-    *side("discharge", "d"),
-    *side("suction", "s", least=ANY),
+    *side("discharge", "d", below=False),
+    *side("suction", "s", below=True),
     Quantity("pressure_now", "pressure rise now", r"p'", "psi", "kPa", (1, 260), (7, 1800)),
     Quantity("suction_vacuum", "suction vacuum", r"p_\mathrm{v}", "inHg", "kPa", (1, 28), (3, 95)),
     # Pipes and fittings
@@ -131,7 +137,9 @@ HEAD = (
         (0.004, 25),
         (0.002, 8),
     ),
-    pressure("delivery_pressure", "pressure at the delivery", r"p_\mathrm{del}"),
+    pressure(
+        "delivery_pressure", "pressure at the delivery", r"p_\mathrm{del}", (0.5, 250), (3, 1700)
+    ),
     head("delivery_head", "delivery pressure as head", r"H_\mathrm{del}", (1, 560), (0.3, 175)),
     # The suction side
     head("suction_loss", "loss in the suction pipe", r"h_\mathrm{f,s}", (0.1, 25), (0.03, 8)),

@@ -12,7 +12,7 @@ What a page, a form, a printed sheet or a plot builds on:
   then `contradictions`, `notices`, `next_checks`, `cautions` (topics), `not_measured`, `always`.
 - `by_pump(records)`, then `trend(records)` of one pump, or `trend_of(examined)`: a `Trend` for each
   of `FOLLOWED`, with its `points` (day, years for an axis, value), `direction`, `change`, `sudden`,
-  `rule`, `says` and `may_mean`.
+  `rule`, `says` and `may_mean`. `limit_lines(name, examined)` has its limits as numbers.
 
 >>> from solver.record import examine, read_entries
 >>> volts = {"volts_ab": "462", "volts_bc": "463", "volts_ca": "455 V"}
@@ -27,6 +27,8 @@ from .entries import Fault, Record, read_entries
 from .examine import ALWAYS, CHECKS, Examined, examine
 from .fields import FIELDS, GROUPS, Field, field_named
 from .followed import FOLLOWED, Followed
+from .lesson import Exercise, Lesson, lesson, like
+from .limit_lines import Line, limit_lines
 from .trend import Point, Trend, by_pump, trend, trend_of
 from .verdict import BEYOND, LOOK, NO_LIMIT, NOT_MEASURED, STATES, WITHIN, Verdict
 
@@ -44,10 +46,13 @@ __all__ = [
     "WITHIN",
     "Check",
     "Examined",
+    "Exercise",
     "Fault",
     "Field",
     "Finding",
     "Followed",
+    "Lesson",
+    "Line",
     "Point",
     "Record",
     "Trend",
@@ -55,6 +60,9 @@ __all__ = [
     "by_pump",
     "examine",
     "field_named",
+    "lesson",
+    "like",
+    "limit_lines",
     "read_entries",
     "trend",
     "trend_of",

@@ -7,10 +7,10 @@ from itertools import chain
 from math import isfinite
 from typing import NamedTuple
 
-from ..case import Step, worked_steps
 from ..errors import NotSolvable, SolverError
 from ..formulas import FORMULAS
 from ..plan import Link, Plan, find_plan
+from ..steps import Step, worked_steps
 from ..vocabulary import quantity_named
 from .entries import Record
 from .fields import in_words
@@ -135,7 +135,9 @@ def _worked(check: Check, given: Mapping[str, float], units: str) -> tuple:
         links += plan.links
     for name, value in worked.items():
         if not isfinite(value):
-            raise OverflowError(f"the {quantity_named(name).label} is far too large")
+            raise OverflowError(
+                f"the {quantity_named(name).label} {quantity_named(name).be} far too large"
+            )
     return worked, steps, links
 
 
@@ -145,7 +147,7 @@ def _wrong(name: str, value: float, units: str) -> str:
     if quantity.least - HAIR <= value <= quantity.most + HAIR:
         return ""
     side, limit = ("above", quantity.most) if value > quantity.most else ("below", quantity.least)
-    says = f"The {quantity.label} comes to {shown(name, value, units)}."
+    says = f"The {quantity.label} {quantity.comes} to {shown(name, value, units)}."
     return f"{says} It cannot be {side} {shown(name, limit, units)}."
 
 

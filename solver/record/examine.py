@@ -2,7 +2,7 @@
 
 from typing import NamedTuple
 
-from ..work import contradictions, unusual
+from ..doubts import contradictions, unusual
 from .check import Check, Finding, checked
 from .entries import Record
 from .fields import FIELDS, GROUPS, SAME, in_words
@@ -19,7 +19,10 @@ ALWAYS = (
     "the rules of your plant."
 )
 CHECKS = (*INSULATION, *LEGS, *MOTOR, *WATER, *COST)
-ONE_PHASE = "It has one phase, so there are no three legs to hold against each other."
+ONE_PHASE = (
+    "It has one phase, so there are no three legs to hold against each other. Unbalance, rolled "
+    "leads, winding balance and three-phase power do not apply."
+)
 BOTH_RIGHT = "Take the readings again that contradict each other, before anything else."
 FEW = 2  # more readings than this missing for a check are not worth asking for by themselves
 # Where the readings of one set are there, those of the others are not missing.
@@ -31,6 +34,13 @@ INSTEAD = (
     (("head",), ("discharge_gauge", "suction_gauge")),
     (("discharge_gauge", "suction_gauge"), ("head",)),
     (("input_power",), ("power_factor",)),
+)
+# A pump of one phase has one pair of lines and one current: volts A to B, amps on leg A.
+OF_THREE_PHASES = frozenset(
+    field.name
+    for field in FIELDS
+    if field.group in ("windings", "rolled once", "rolled twice")
+    or field.name in ("volts_bc", "volts_ca", "amps_b", "amps_c")
 )
 
 
@@ -112,6 +122,8 @@ def _wanted(record: Record, findings: list[Finding]) -> list[str]:
     tells: dict[tuple[str, ...], list[str]] = {}
     for found in findings:
         for way in found.missing[:1]:
+            if way == (found.check.find,):
+                continue  # to measure it would tell itself
             if len(way) <= FEW and all(_is_field(n) for n in way) and _begun(found.check, record):
                 tells.setdefault(way, []).append(found.check.label)
     return [
@@ -146,9 +158,12 @@ def _missing(record: Record) -> tuple[str, ...]:
         for other in sets
         for name in other
     }
+    if record.texts.get("phase") == "1":
+        needless |= OF_THREE_PHASES
     missing = []
     for group in GROUPS[1:]:
         fields = [one for one in FIELDS if one.group == group and one.name not in needless]
         lacking = [one.label for one in fields if one.name not in have]
-        missing += [group] if fields and len(lacking) == len(fields) else lacking
+        begun = any(one.group == group and one.name in have for one in FIELDS)
+        missing += lacking if begun or not fields else [group]
     return tuple(missing)

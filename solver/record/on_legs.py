@@ -1,6 +1,6 @@
 """Volts and amps on three legs, judged by the limits of the phase balance chapter."""
 
-from ..limits import CURRENT_UNBALANCE, DERATED, NAMEPLATE_AMPS, VOLTAGE_UNBALANCE
+from ..limits import CURRENT_UNBALANCE, DERATED, NAMEPLATE_AMPS, VOLTAGE_UNBALANCE, Limits
 from .check import Check
 from .rolling import AMPS, TURNS, readings, rolled
 from .verdict import BEYOND, LOOK, WITHIN, Seen, Verdict, above, at_most
@@ -8,6 +8,7 @@ from .verdict import BEYOND, LOOK, WITHIN, Seen, Verdict, above, at_most
 __all__ = ["LEGS", "VOLTS"]
 
 VOLTS = ("volts_ab", "volts_bc", "volts_ca")
+ONE_PHASE = ("phase", "1")
 OFF_NAMEPLATE = 0.10
 EVEN_SUPPLY = (
     "Find what makes the volts uneven: single-phase loads, a loose joint, a weak fuse. "
@@ -23,12 +24,20 @@ def volts_against_nameplate(seen: Seen) -> Verdict:
     """Each pair of lines within 10 % of the nameplate's volts."""
     rated = seen.known["rated_volts"]
     furthest = max(VOLTS, key=lambda name: abs(seen.known[name] - rated))
-    off = abs(seen.known[furthest] - rated)
+    return volts_off(seen, furthest, f"Of the three, {seen.shown(furthest)} is furthest from")
+
+
+def volts_of_one_phase(seen: Seen) -> Verdict:
+    """The one pair of lines within 10 % of the nameplate's volts."""
+    return volts_off(seen, "volts_ab", f"{seen.shown('volts_ab')} was read, against")
+
+
+def volts_off(seen: Seen, name: str, said: str) -> Verdict:
+    """How far the volts `name` are from the nameplate's; `said` begins the sentence."""
+    rated = seen.known["rated_volts"]
+    off = abs(seen.known[name] - rated)
     over = above(off, OFF_NAMEPLATE * rated)
-    says = (
-        f"Of the three, {seen.shown(furthest)} is furthest from the nameplate's "
-        f"{seen.shown('rated_volts')}: {100 * off / rated:.3g}% off."
-    )
+    says = f"{said} the nameplate's {seen.shown('rated_volts')}: {100 * off / rated:.3g}% off."
     then = "Check the taps and the supply. Ask the power company." if over else ""
     rule = "within 10% of the nameplate volts, at nameplate frequency"
     return Verdict(BEYOND if over else WITHIN, says, rule, "NEMA MG 1 12.44 (from memory)", then)
@@ -47,17 +56,27 @@ def current_unbalance(seen: Seen) -> Verdict:
 
 def amps_against_nameplate(seen: Seen) -> Verdict:
     """The highest leg against full-load amps, and against service-factor amps where known."""
+    return amps_over(seen, NAMEPLATE_AMPS)
+
+
+def amps_of_one_phase(seen: Seen) -> Verdict:
+    """The one current against the same."""
+    rule = "the amps against full-load amps, then against service-factor amps"
+    return amps_over(seen, NAMEPLATE_AMPS._replace(quantity="amps_a", rule=rule))
+
+
+def amps_over(seen: Seen, limits: Limits) -> Verdict:
+    """Amps against the nameplate; without a service factor more than full load is looked into."""
     if "service_factor_amps" in seen.known:
         return at_most(
             seen,
-            NAMEPLATE_AMPS,
+            limits,
             "",
             "The motor runs on its service factor, and hotter. Find out why: load, low volts, a drag.",
             "The motor is overloaded. Take it out of service, and find the load or the fault.",
         )
-    limits = NAMEPLATE_AMPS._replace(
-        high="full_load_amps", rule="the highest leg against full-load amps"
-    )
+    rule = limits.rule.partition(", then")[0]
+    limits = limits._replace(high="full_load_amps", rule=rule)
     found = at_most(seen, limits, "", "", "Read the service factor on the nameplate.")
     if found.state == BEYOND:
         return found._replace(state=LOOK, says=f"{found.says} The service factor is not known.")
@@ -101,5 +120,16 @@ LEGS = (
         "amps_highest", "highest leg against the nameplate",
         ((*AMPS, "full_load_amps", "service_factor"), (*AMPS, "full_load_amps")),
         "amps_highest", amps_against_nameplate, also=("service_factor_amps",),
+    ),
+    Check(
+        "volts_of_one_phase", "legs", "volts of one phase against the nameplate",
+        (("volts_ab", "rated_volts"),), "volts_ab", volts_of_one_phase,
+        only=ONE_PHASE, cautions=("electrical",),
+    ),
+    Check(
+        "amps_of_one_phase", "legs", "amps of one phase against the nameplate",
+        (("amps_a", "full_load_amps", "service_factor"), ("amps_a", "full_load_amps")),
+        "amps_a", amps_of_one_phase, also=("service_factor_amps",),
+        only=ONE_PHASE, cautions=("electrical",),
     ),
 )  # fmt: skip

@@ -66,7 +66,7 @@ MOTOR = (
     check(
         "power_factor", "power factor",
         (("input_power", "apparent_power"),), given("power_factor", FACTOR_THEN),
-        unless=("power_factor",),
+        legs=True, unless=("power_factor",),
     ),
     check("brake_power", "brake power", (("input_power", "motor_efficiency"),), given("brake_power")),
     check("motor_load", "motor load", (("brake_power", "motor_size"),), motor_load),

@@ -16,8 +16,7 @@ BY_GAUGES = (("discharge_gauge", "suction_gauge"), ("discharge_gauge", "suction_
 BESIDES = (
     ("discharge_gauge_height",),
     ("suction_gauge_height",),
-    ("flow", "discharge_diameter"),
-    ("flow", "suction_diameter"),
+    ("flow", "discharge_diameter", "suction_diameter"),
 )
 HEIGHTS = {"discharge_gauge_height", "suction_gauge_height"}
 AGREE = 0.10  # two ways that differ by more are not both right
@@ -43,10 +42,12 @@ def two_ways(name: str, by: str) -> Callable[[Seen], Verdict]:
 
 
 def by_gauges(seen: Seen) -> Verdict:
-    """The head by two gauges; where the gauge heights could not be counted, it is said."""
+    """The head by two gauges; where one of their heights is not known, it is said."""
     found = two_ways("head", "gauges")(seen)
-    if HEIGHTS & seen.record.values.keys() and "discharge_head" not in seen.known:
-        why = "The gauge heights are not counted: that takes both, and two pressures."
+    unknown = HEIGHTS - seen.record.values.keys()
+    if len(unknown) == 1:
+        side = unknown.pop().removesuffix("_gauge_height")
+        why = f"The height of the {side} gauge is not known, so it counts as level with the pump."
         return found._replace(says=f"{found.says} {why}")
     return found
 

@@ -171,5 +171,5 @@ def _says(
         went = f"{direction} from nothing"
     else:
         went = f"{direction}, by {_sized(followed, change)}"
-    says = f"The {quantity.label} is {went}: {first} in {points[0].day.year}, {last} in {points[-1].day.year}."
+    says = f"The {quantity.label} {quantity.be} {went}: {first} in {points[0].day.year}, {last} in {points[-1].day.year}."
     return f"{says} Two readings show a change, not yet a trend." if len(points) == 2 else says

@@ -99,15 +99,17 @@ def _placed(
     """The verdict at one of three places: before the first limit, past it, past the second."""
     at = limits.high if place == 2 else limits.low
     state = (WITHIN, LOOK, BEYOND)[place]
-    label = quantity_named(limits.quantity).label
+    quantity = quantity_named(limits.quantity)
     name = f"the {quantity_named(at).label} of " if isinstance(at, str) else ""
     limit = shown(limits.quantity, seen.limit(at), seen.units)
     relation = broken if place else kept
-    says = f"The {label} is {seen.shown(limits.quantity)}, {relation} {name}{limit}."
+    said = f"{seen.shown(limits.quantity)}, {relation} {name}{limit}"
+    says = f"The {quantity.label} {quantity.be} {said}."
     return Verdict(state, says, limits.rule, limits.source, thens[place] if thens else "")
 
 
 def no_limit(seen: Seen, name: str, then: str = "") -> Verdict:
     """A value for which no limit is known here."""
-    says = f"The {quantity_named(name).label} is {seen.shown(name)}."
+    quantity = quantity_named(name)
+    says = f"The {quantity.label} {quantity.be} {seen.shown(name)}."
     return Verdict(NO_LIMIT, says, then=then)

@@ -13,8 +13,9 @@ import pint
 import pytest
 import scipy.constants as si
 
-from solver.expression import Constant, constants
+from solver.constant import Constant
 from solver.formulas import FORMULAS
+from solver.tree import constants
 
 UREG = pint.UnitRegistry()
 DENSEST, WARM = (UREG.Quantity(rho, "kg/m**3") for rho in (1000.0, 998.2))
@@ -57,8 +58,7 @@ EXTREMES = [(rho, g) for rho in (DENSEST, WARM) for g in (STANDARD, TEXTBOOK)]
 EXACT = {
     ("water_power_constant", "us"): lifted("gallon/minute", "foot", "horsepower"),
     ("water_power_constant", "si"): lifted("liter/second", "meter", "kilowatt"),
-    ("kilowatts_per_horsepower", "us"): [si.hp / 1000],
-    ("kilowatts_per_horsepower", "si"): [1.0],
+    **both("kilowatts_per_horsepower", si.hp / si.kilo),
     ("head_per_pressure", "us"): held_up("psi", "foot"),
     ("head_per_pressure", "si"): held_up("kilopascal", "meter"),
     ("gpm_per_mgd", "us"): [(MILLION_GALLONS / UREG.day).to("gallon/minute").magnitude],
@@ -76,7 +76,6 @@ EXACT = {
     **both("va_per_kva", UREG.Quantity(1, "kilovolt_ampere").to("volt_ampere").magnitude),
     **both("speed_constant", 2 * si.minute),
     **both("volts_per_kilovolt", si.kilo),
-    ("kilowatts_in_a_horsepower", "si"): [si.hp / 1000],
     ("water_weight", "us"): weighed("force_pound/gallon"),
     ("water_weight", "si"): weighed("kilonewton/m**3"),
     ("gpm_per_cfs", "us"): [in_units("foot**3/second", "gallon/minute")],
@@ -90,7 +89,6 @@ EXACT = {
     ("weight_of_flow", "si"): weighed("newton/liter"),
     ("kpa_per_psi", "us"): [si.psi / si.kilo],
     ("kpa_per_bar", "si"): [si.bar / si.kilo],
-    **both("kilowatts_of_a_horsepower", si.hp / si.kilo),
     ("foot_pounds", "us"): [in_units("horsepower", "foot * force_pound / minute")],
     ("watts", "si"): [si.kilo],
     ("head_per_vacuum", "us"): held_up("inch_Hg", "foot"),

@@ -4,9 +4,9 @@ from fractions import Fraction as Ratio
 
 import sympy
 
+from solver.constant import Constant
 from solver.expression import (
     Abs,
-    Constant,
     Exponential,
     Expr,
     Fraction,

@@ -8,10 +8,10 @@ import pytest
 import sympy
 
 from solver.algebra import compiled, isolate
+from solver.constant import Constant
 from solver.errors import BadDefinition
 from solver.expression import (
     Abs,
-    Constant,
     Exponential,
     Expr,
     Fraction,
@@ -24,10 +24,9 @@ from solver.expression import (
     Power,
     Smallest,
     Sum,
-    names,
-    walk,
 )
 from solver.formulas import FORMULAS
+from solver.tree import names, walk
 from solver.vocabulary import quantity_named
 
 from .in_sympy import in_sympy, symbol

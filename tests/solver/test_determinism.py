@@ -22,6 +22,7 @@ PINNED = [0.09386316009909024, 0.33827915462745395, 0.4208389090643242, 0.396342
 DIGEST = """
 import hashlib
 from solver import FAMILIES, draw
+from solver.render import steps_text
 total = hashlib.sha256()
 for family in FAMILIES:
     for level in range(1, len(family.levels) + 1):
@@ -30,6 +31,7 @@ for family in FAMILIES:
                 case = draw(family, seed, units, level)
                 total.update(repr((case.code, case.question, case.known, case.answer, case.low,
                                    case.high, case.mistakes, case.choices)).encode())
+                total.update(steps_text(case.steps, case.known, case.given, units).encode())
 print(total.hexdigest())
 """
 

@@ -11,7 +11,8 @@ import pytest
 
 from solver import draw
 from solver.families.conversions import CONVERSIONS
-from solver.units import convert, quantity, unit
+from solver.in_pint import quantity
+from solver.units import convert, unit
 
 from .drawn import named, seeds
 

@@ -6,13 +6,12 @@ from random import Random
 import pytest
 
 from solver.algebra import compiled
+from solver.constant import Constant, Figure
 from solver.errors import BadDefinition, SolverError
 from solver.expression import (
     Abs,
-    Constant,
     Exponential,
     Expr,
-    Figure,
     Fraction,
     Known,
     Largest,
@@ -24,12 +23,13 @@ from solver.expression import (
     Product,
     Smallest,
     Sum,
-    names,
 )
 from solver.formula import Formula, Slip
 from solver.formulas import FORMULAS
+from solver.in_pint import registry
 from solver.tables import motor_sizes
-from solver.units import registry, unit, units
+from solver.tree import names
+from solver.units import unit, units
 from solver.vocabulary import quantity_named
 
 EQUATIONS = [
@@ -82,7 +82,7 @@ def in_pint(expr: Expr, units: str, values):
                 made = made / factor
             return made
         case Sum(plus, minus):
-            first, *rest = each(plus)
+            first, *rest = each(plus) or [0 * each(minus)[0]]
             for term in rest:
                 first = first + term
             for term in each(minus):

@@ -9,10 +9,9 @@ import re
 import pytest
 
 from solver import draw
+from solver.constant import Constant, Figure
 from solver.expression import (
-    Constant,
     Exponential,
-    Figure,
     Fraction,
     Known,
     Largest,

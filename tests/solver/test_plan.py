@@ -6,10 +6,11 @@ import pytest
 
 from solver.algebra import compiled
 from solver.errors import NotSolvable, SolverError
-from solver.expression import Fraction, Known, Percent, names
+from solver.expression import Fraction, Known, Percent
 from solver.formula import Formula
 from solver.formulas import FORMULAS
 from solver.plan import find_plan, reachable
+from solver.tree import names
 from solver.vocabulary import QUANTITIES
 
 from .drawn import NUMERIC, named
@@ -92,6 +93,15 @@ def test_a_quantity_that_rules_a_formula_out_does_so_when_it_is_given():
     assert ["motor_power"] == targets(find_plan(given, "motor_power", (no_drive,), "us"))
     with pytest.raises(NotSolvable, match="motor power cannot be worked"):
         find_plan((*given, "drive_efficiency"), "motor_power", (no_drive,), "us")
+
+
+def test_a_formula_yields_to_one_that_makes_more_of_what_is_given():
+    straight = formula("motor_power", water / overall, yields_to=("pump_efficiency",))
+    library = (straight, BRAKE, MOTOR)
+    given = ("water_power", "overall_efficiency", "motor_efficiency")
+    assert ["motor_power"] == targets(find_plan(given, "motor_power", library, "us"))
+    plan = find_plan((*given, "pump_efficiency"), "motor_power", library, "us")
+    assert ["brake_power", "motor_power"] == targets(plan)
 
 
 def test_a_formula_of_one_system_is_not_used_in_the_other():

@@ -175,19 +175,31 @@ def in_metric():
 def test_every_way_of_a_check_leads_to_what_it_finds(check, units):
     for way in check.ways:
         assert check.find in reachable(way, FORMULAS, units), way
-        if "suction_vacuum" not in way:
-            wide = {*way, *(name for more in check.optional for name in more)}
-            assert check.find in reachable(sorted(wide), FORMULAS, units), wide
+        wide = {*way, *(name for more in check.optional for name in more)}
+        assert check.find in reachable(sorted(wide), FORMULAS, units), wide
 
 
-def test_gauge_heights_count_where_both_are_known_and_else_it_is_said():
+def test_a_gauge_whose_height_is_not_known_counts_as_level_with_the_pump_and_it_is_said():
     gauges = {"discharge_gauge": "36", "suction_gauge": "4"}
     both = examined(gauges | {"discharge_gauge_height": "2", "suction_gauge_height": "1"})
     one = examined(gauges | {"discharge_gauge_height": "2"})
     assert 32 * 2.31 + 1 == pytest.approx(both.finding("gauges").value)
-    assert "not counted" not in both.finding("gauges").verdict.says
-    assert 32 * 2.31 == pytest.approx(one.finding("gauges").value)
-    assert "The gauge heights are not counted" in one.finding("gauges").verdict.says
+    assert "counts as level" not in both.finding("gauges").verdict.says
+    assert 32 * 2.31 + 2 == pytest.approx(one.finding("gauges").value)
+    assert "suction gauge is not known, so it counts as level" in one.finding("gauges").verdict.says
+
+
+def test_a_vacuum_and_both_pipes_count_with_gauge_heights_and_one_pipe_alone_does_not():
+    readings = {
+        "discharge_gauge": "36", "suction_vacuum": "10", "flow": "500", "discharge_diameter": "6",
+        "discharge_gauge_height": "2", "suction_gauge_height": "-1",
+    }  # fmt: skip
+    both = examined(readings | {"suction_diameter": "8"})
+    speeds = [0.4085 * 500 / inches**2 for inches in (6, 8)]
+    faster = (speeds[0] ** 2 - speeds[1] ** 2) / (2 * 32.2)
+    gauges = 36 * 2.31 + 2 + 10 * 1.133 + 1
+    assert gauges + faster == pytest.approx(both.finding("gauges").value)
+    assert gauges == pytest.approx(examined(readings).finding("gauges").value)
 
 
 def test_the_steps_of_each_finding_lead_from_what_is_given_to_its_value():
@@ -218,6 +230,11 @@ def test_an_empty_record_has_nothing_to_judge_and_says_what_was_not_measured():
     assert {NOT_MEASURED} == {one.state for one in found.findings}
     assert tuple(group for group in GROUPS if group != "pump") == found.not_measured
     assert ((), (), ()) == (found.next_checks, found.cautions, found.contradictions)
+
+
+def test_a_group_of_which_something_was_measured_is_not_called_missing():
+    assert "flow meter and power" not in examined({"input_power": "16"}).not_measured
+    assert "hours run" in examined({"input_power": "16"}).not_measured
 
 
 def test_every_record_says_that_it_replaces_nobody():
@@ -272,7 +289,7 @@ def test_a_nameplate_that_turns_faster_than_its_field_is_a_contradiction():
 
 def test_an_unusual_reading_is_remarked_on_and_still_worked():
     found = examined(KNOWN | {"discharge_gauge": "900"})
-    assert any("discharge gauge of 900 psi is unusual" in text for text in found.notices)
+    assert any("900 psi is unusual for the discharge gauge" in text for text in found.notices)
     assert found.finding("gauges").value > 2000
 
 

@@ -94,6 +94,8 @@ DOE = "US DOE fact sheet on motor load: from half load (M)"
 GRAPH = "NEMA MG 1 Fig. 14-1: 95 % at 2 % (M, a graph)"
 TENTH = "two ways agree within a tenth; a tenth of rated flow (C)"
 
+ONE = {"phase": "1"}
+
 EDGES = [
     Edge("test_volts", {"test_volts": 500, **LOW}, WITHIN, IEEE_TEST),
     Edge("test_volts", {"test_volts": 499, **LOW}, LOOK, IEEE_TEST),
@@ -158,6 +160,14 @@ EDGES = [
     Edge("amps_highest", legs_at(25, **WITH_FACTOR), WITHIN, NEMA_SF),
     Edge("amps_highest", legs_at(28.75, **WITH_FACTOR), LOOK, NEMA_SF),
     Edge("amps_highest", legs_at(28.76, **WITH_FACTOR), BEYOND, NEMA_SF),
+    *(
+        Edge("volts_of_one_phase", {"volts_ab": value, **LOW, **ONE}, state, NEMA_V)
+        for value, state in ((506, WITHIN), (506.1, BEYOND), (414, WITHIN), (413.9, BEYOND))
+    ),
+    Edge("amps_of_one_phase", {"amps_a": 25, **PLATE, **ONE}, WITHIN, NEMA_SF),
+    Edge("amps_of_one_phase", {"amps_a": 25.1, **PLATE, **ONE}, LOOK, NEMA_SF),
+    Edge("amps_of_one_phase", {"amps_a": 28.75, **WITH_FACTOR, **ONE}, LOOK, NEMA_SF),
+    Edge("amps_of_one_phase", {"amps_a": 28.76, **WITH_FACTOR, **ONE}, BEYOND, NEMA_SF),
     Edge("motor_load", rate(6.25), WITHIN, DOE, "si"),
     Edge("motor_load", rate(6.24), LOOK, DOE, "si"),
     Edge("motor_load", rate(12.5), WITHIN, NEMA_SF, "si"),

@@ -8,7 +8,6 @@ from xml.etree import ElementTree
 import pytest
 
 from solver import draw, grade
-from solver.case import Step
 from solver.expression import Known
 from solver.formulas import FORMULAS
 from solver.render import (
@@ -21,6 +20,8 @@ from solver.render import (
     work_text,
 )
 from solver.render_html import formula_html, rule_html, step_html
+from solver.show import exact, with_unit
+from solver.steps import Step
 from solver.work import work
 
 from .drawn import PROBLEMS, named, seeds
@@ -134,6 +135,14 @@ def test_every_formula_is_well_formed_html_and_is_heard_in_words(units):
         if units in formula.systems:
             root = ElementTree.fromstring(formula_html(formula, units))
             assert " = " in root.attrib["aria-label"]
+
+
+def test_a_squared_quantity_has_brackets_on_the_page_so_that_its_unit_is_no_square():
+    # 7 ft across squared is 49 ft²; "7 ft²" is an area of 7.
+    case = draw("well_volume", 1, "us", 2)
+    html = step_html(1, case.steps[0], case.known, case.given, case.units)
+    diameter = with_unit(exact(case.given["well_diameter"]), "ft")
+    assert f"(well diameter)2= 0.785 × ({diameter})2" in words_of(html)
 
 
 @pytest.mark.parametrize(

@@ -4,10 +4,9 @@ import pytest
 from matplotlib.mathtext import MathTextParser
 
 from solver import draw
+from solver.constant import Constant, Figure
 from solver.expression import (
     Abs,
-    Constant,
-    Figure,
     Fraction,
     Known,
     Largest,
@@ -19,12 +18,12 @@ from solver.expression import (
     Product,
     Smallest,
     Sum,
-    walk,
 )
 from solver.formulas import FORMULAS
-from solver.formulas.constants import HP_TO_KW, WATER_POWER
+from solver.formulas.constants import GPM_PER_MGD, KW_PER_HP, WATER_POWER
 from solver.render import step_texts
 from solver.render_html import formula_latex
+from solver.tree import walk
 from solver.typeset import numbers, symbols, words
 
 from .arithmetic import figures_in, worked_out
@@ -53,7 +52,7 @@ GIVEN = {"flow", "head", "motor_power", "pump_efficiency"}
         (water / pump, "water power / pump efficiency (as a decimal)", "19.57 hp / 0.75"),
         (Percent(water / brake), "water power / brake power × 100%",
          "19.57 hp / 26.09 hp × 100%"),
-        (motor * HP_TO_KW, "motor power × 0.746", "30 hp × 0.746"),
+        (motor * KW_PER_HP, "motor power × 0.746", "30 hp × 0.746"),
         (flow * FRICTION, "flow × 1.212 × 10^12", "1,250 gpm × 1.212 × 10^12"),
         (flow / FRICTION, "flow / (1.212 × 10^12)", "1,250 gpm / (1.212 × 10^12)"),
         (water / (brake * pump), "water power / (brake power × pump efficiency (as a decimal))",
@@ -83,8 +82,8 @@ def test_an_expression_reads_as_a_teacher_writes_it(expr, in_words, in_numbers):
 
 
 def test_a_factor_of_one_is_not_written():
-    assert "motor power" == words(motor * HP_TO_KW, "si")
-    assert "30 kW" == numbers(motor * HP_TO_KW, "si", VALUES, GIVEN)
+    assert "motor power" == words(motor * GPM_PER_MGD, "si")
+    assert "30 kW" == numbers(motor * GPM_PER_MGD, "si", VALUES, GIVEN)
 
 
 def test_each_system_has_its_own_constant_and_units():
@@ -99,7 +98,7 @@ def test_each_system_has_its_own_constant_and_units():
         (flow * head / WATER_POWER, "us", r"\dfrac{Q \times H}{3{,}960}"),
         (flow * head / WATER_POWER, "si", r"\dfrac{Q \times H}{102}"),
         (water / pump, "us", r"\dfrac{P_\mathrm{w}}{\eta_\mathrm{p}}"),
-        (motor * HP_TO_KW, "us", r"P_\mathrm{m} \times 0.746"),
+        (motor * KW_PER_HP, "us", r"P_\mathrm{m} \times 0.746"),
         (Sum((water,), (brake,)), "us", r"P_\mathrm{w} - P_\mathrm{b}"),
         (flow / FRICTION, "si", r"\dfrac{Q}{1.212 \times {10}^{12}}"),
         (Power(water / brake, 2), "us", r"{(\dfrac{P_\mathrm{w}}{P_\mathrm{b}})}^{2}"),

@@ -11,7 +11,8 @@ import pytest
 from solver import units as module
 from solver.compile_units import compiled
 from solver.errors import BadDefinition, SolverError
-from solver.units import Unit, compose, convert, find_unit, quantity, registry, unit, units
+from solver.in_pint import quantity, registry
+from solver.units import Unit, compose, convert, find_unit, unit, units
 
 ALL = tuple(units().values())
 SPELLED = [(one.name, spelling) for one in ALL for spelling in one.spellings]

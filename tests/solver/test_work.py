@@ -104,15 +104,9 @@ def test_any_one_missing_given_is_named_and_each_way_out_really_unlocks_the_answ
             continue  # it was not needed, or another formula does without it
         assert found.missing, f"{case.code} without {name}"
         for way in found.missing:
-            added = {n: case.known.get(n, usual(n, case.units)) for n in way}
+            added = {n: case.known.get(n, quantity_named(n).typical(case.units)) for n in way}
             again = work(left | added, case.asked, case.units)
             assert again.answer is not None, f"{case.code} without {name}, with {way}"
-
-
-def usual(name: str, system: str) -> float:
-    """A value in the middle of the usual ones, most of which are small."""
-    low, high = quantity_named(name).usual(system)
-    return (low * high) ** 0.5
 
 
 def test_a_pump_of_130_percent_is_a_contradiction_and_its_limit_is_named():
@@ -164,7 +158,7 @@ def test_an_unusual_value_is_remarked_on_and_still_worked():
     found = work({"flow": "450 gpm", "head": "900 ft"}, "water_power")
     assert 450 * 900 / 3960 == pytest.approx(found.answer)
     (notice,) = found.notices
-    assert "A head of 900 ft is unusual. Most are 5 ft to 500 ft" in notice
+    assert "900 ft is unusual for the head. Most are 5 ft to 500 ft" in notice
 
 
 def test_ordinary_values_are_not_remarked_on():
@@ -201,6 +195,19 @@ def test_nothing_given_says_what_would_do():
     found = work({}, "water_power")
     assert ("flow", "head") in found.missing
     assert "Add" in found.says
+
+
+def test_what_makes_most_of_the_readings_there_are_is_named_first():
+    assert ("amps_b", "amps_c") == work({"amps_a": 20}, "current_unbalance").missing[0]
+    assert ("head",) == work({"flow": 450}, "water_power").missing[0]
+    assert ("pump_efficiency",) == work({"flow": 450, "head": 62}, "brake_power").missing[0]
+
+
+def test_no_way_out_asks_for_more_than_another_does():
+    for find in ("motor_load", "npsh_available", "current_unbalance", "head"):
+        ways = [set(way) for way in work({"flow": 450}, find).missing]
+        assert ways
+        assert not [(one, other) for one in ways for other in ways if one < other]
 
 
 def test_what_a_table_does_not_hold_is_told_in_its_own_words():

@@ -19,14 +19,12 @@ NAMED = next(m for m in CASE.mistakes if m.id.startswith("brake_power."))
 
 
 @pytest.fixture(scope="module")
-def horsepower(workbook_server, chromium):
+def horsepower(workbook_server, new_page):
     """The horsepower page, opened once for all tests here."""
-    context = chromium.new_context(viewport={"width": 1200, "height": 1000})
-    page = context.new_page()
-    workbook_server.open(page, PAGE)
-    page.locator(".w2w-card").wait_for()
-    yield page
-    context.close()
+    with new_page(height=1000) as page:
+        workbook_server.open(page, PAGE)
+        page.locator(".w2w-card").wait_for()
+        yield page
 
 
 @pytest.fixture
@@ -51,7 +49,7 @@ def said(card):
 
 
 def wait_for_text(card, text):
-    card.get_by_text(text).first.wait_for(timeout=10_000)
+    card.get_by_text(text).first.wait_for()
 
 
 def open_code(card, case):

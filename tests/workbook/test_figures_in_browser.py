@@ -10,20 +10,24 @@ PAGE_OF = {
     "losses": "01-three-horsepowers.ipynb",
     "cost": "03-kilowatt-hours-and-cost.ipynb",
     "legs": "04-phase-balance.ipynb",
+    "column": "05-units-for-pump-work.ipynb",
+    "lift": "06-head.ipynb",
+    "triangle": "07-three-phase-and-nameplate.ipynb",
+    "absorption": "08-insulation-and-windings.ipynb",
+    "cycle": "09-wet-well-and-pump-down.ipynb",
+    "slowing": "10-speed-and-impeller.ipynb",
 }
 FIGURE = ".w2w-figure"
 NINE_POINTS = 12  # px
 
 
 @pytest.fixture(scope="module", params=PAGE_OF)
-def opened(request, chromium, workbook_server):
+def opened(request, new_page, workbook_server):
     """The page of one figure, opened once for all tests of it: opening takes seconds."""
-    context = chromium.new_context(viewport={"width": 1200, "height": 900})
-    page = context.new_page()
-    workbook_server.open(page, PAGE_OF[request.param])
-    page.locator(f"{FIGURE} svg").wait_for()
-    yield page
-    context.close()
+    with new_page() as page:
+        workbook_server.open(page, PAGE_OF[request.param])
+        page.locator(f"{FIGURE} svg").wait_for()
+        yield page
 
 
 @pytest.mark.parametrize("scheme", ["light", "dark"])

@@ -12,14 +12,12 @@ CASE = draw("brake_power", 5, "us", 2)
 
 
 @pytest.fixture(scope="module")
-def opened(workbook_server, chromium):
+def opened(workbook_server, new_page):
     """The mixed practice page, opened once for all tests here."""
-    context = chromium.new_context(viewport={"width": 1200, "height": 1000})
-    page = context.new_page()
-    workbook_server.open(page, PAGE)
-    page.locator(PANEL).wait_for()
-    yield page
-    context.close()
+    with new_page(height=1000) as page:
+        workbook_server.open(page, PAGE)
+        page.locator(PANEL).wait_for()
+        yield page
 
 
 @pytest.fixture
@@ -39,7 +37,7 @@ def card(opened):
 
 
 def wait_for_text(card, text):
-    card.get_by_text(text).first.wait_for(timeout=10_000)
+    card.get_by_text(text).first.wait_for()
 
 
 def ticks(card):

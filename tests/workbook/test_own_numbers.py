@@ -13,7 +13,7 @@ from workbook import page
 from workbook.cautions import topics
 from workbook.chapter import MOST_READINGS, asked_in, formulas_of, quantities_of
 from workbook.contents import chapters
-from workbook.readings import nearest, work_readings
+from workbook.readings import label_with_unit, nearest, work_readings
 
 CHAPTERS = ("horsepower", "efficiency", "cost", "balance", "units", "head", "nameplate")
 
@@ -70,6 +70,29 @@ def test_kilowatts_come_out_of_volts_amps_and_power_factor_as_published():
     assert "The input power is 81.98 kW." in words(panel.said.value)
 
 
+def test_a_polarization_index_comes_out_of_two_readings_as_published():
+    # electricalampere, polarization index (read): 500 and 2,000 megohms give 4.
+    readings = {"insulation_1min": "500", "insulation_10min": "2 gigohm"}
+    panel = worked("insulation", "polarization_index", **readings)
+    assert "The polarization index is 4." in words(panel.said.value)
+    assert "keep the winding on ground four times as long" in words(panel.work.value)
+
+
+def test_a_cycle_comes_out_of_the_volume_between_floats_as_published():
+    # MIL-HDBK-1005/9A, form (read): 500 gal, pump 400 gpm, inflow 150 gpm: 5.333 min.
+    readings = {"working_volume": "500", "flow": "400", "inflow": "150"}
+    panel = worked("wet_well", "cycle_time", **readings)
+    assert "The cycle time is 5.333 min." in words(panel.said.value)
+
+
+def test_a_pump_rate_comes_out_of_tape_and_watch_and_sends_nobody_into_the_well():
+    # By hand: 0.785 x 64 ft2 x 7.48 x 13/12 ft = 407.1 gal in 324 s: 75.39 gpm, and 108.6 come in.
+    readings = {"well_diameter": "8", "drawdown_read": "13", "drawdown_time": "5.4 min"}
+    panel = worked("wet_well", "flow", **readings, rise_read="10 in", rise_time="173")
+    assert "The flow is 184 gpm." in words(panel.said.value)
+    assert "Measure from outside" in words(panel.work.value)
+
+
 # What comes back
 
 
@@ -95,6 +118,25 @@ def test_what_is_missing_is_named_and_gets_a_box():
     assert missing <= set(panel.shown)
 
 
+@pytest.mark.parametrize(
+    ("chapter", "find", "typed", "ways"),
+    [
+        ("head", "head", {"discharge_gauge": "52 psi"}, ["suction gauge", "suction vacuum"]),
+        (
+            "nameplate",
+            "input_power",
+            {"line_volts": "466"},
+            ["apparent power and the power factor", "line amps and the power factor"],
+        ),
+    ],
+)
+def test_what_is_missing_is_told_by_the_boxes_that_are_there(chapter, find, typed, ways):
+    panel = worked(chapter, find, **typed)
+    boxes = len(page.own_numbers(chapter).asked[find])
+    assert [f"the {way}" for way in ways] == re.findall(r"<li>(.*?)</li>", panel.said.value)
+    assert boxes == len(panel.boxes.children)
+
+
 def work_missing(panel):
     texts = {name: entry.box.value for name, entry in panel.entries.items()}
     return work_readings(texts, panel.find.value, panel.units.value).found.missing
@@ -108,11 +150,24 @@ def test_readings_that_cannot_be_are_named():
     assert "It cannot be above 100%." in told
 
 
+def test_readings_at_odds_are_named_once():
+    gauges = {"discharge_gauge": "52 psi", "suction_gauge": "8 psi"}
+    told = words(worked("head", "head", static_head="60", friction_head="20", **gauges).said.value)
+    assert 1 == told.count("Two ways to the head disagree: 80 ft and 101.6 ft.")
+
+
+def test_readings_with_which_the_arithmetic_fails_are_not_called_a_lack_of_formulas():
+    panel = worked("nameplate", "reactive_power", input_power="40 kW", apparent_power="31 kVA")
+    told = words(panel.said.value)
+    assert "The reactive power cannot be worked: its formula would" in told
+    assert "The power factor comes to 1.29. It cannot be above 1." in told
+
+
 def test_an_unusual_reading_is_worked_and_remarked_on():
     panel = worked("horsepower", "water_power", flow="450 gpm", head="1,200 ft")
     told = words(panel.said.value)
     assert told.startswith("! Please check The water power is 136.4 hp.")
-    assert "A head of 1,200 ft is unusual." in told
+    assert "1,200 ft is unusual for the head." in told
 
 
 def test_every_reading_that_cannot_be_read_is_named_and_kept():
@@ -208,6 +263,19 @@ def test_every_quantity_of_a_chapter_can_be_asked_for_and_given(chapter):
         assert len(panel.boxes.children) >= 1
 
 
+@pytest.mark.parametrize(
+    ("units", "labels"),
+    [
+        ("us", {"Drawdown as measured, in inches", "Volume per depth, in gal/ft"}),
+        ("si", {"Drawdown as measured, in cm", "Volume per depth, in m³/m"}),
+    ],
+)
+def test_a_box_says_its_unit_as_it_is_written(units, labels):
+    panel = page.own_numbers("wet_well")
+    panel.find.value, panel.units.value = "flow", units
+    assert set() == labels - {box.description for box in panel.boxes.children}
+
+
 def test_typed_text_is_shown_as_text_never_as_markup():
     panel = worked("horsepower", "water_power", flow="<img src=x onerror=alert(1)>")
     assert "<img" not in panel.said.value
@@ -252,12 +320,33 @@ def test_each_formula_stands_with_its_reason_and_its_source(chapter):
                 assert " ".join(formula.source.split()) in shown
 
 
+@pytest.mark.parametrize(("chapter", "says"), [("efficiency", True), ("insulation", False)])
+def test_the_word_on_decimals_stands_only_where_a_formula_takes_one(chapter, says):
+    assert says is ("82% is 0.82" in page.formulas(chapter).sheet.value)
+
+
 def test_formulas_follow_the_units():
     sheet = page.formulas("horsepower")
     assert "3,960" in sheet.sheet.value
     sheet.units.value = "si"
     assert "3,960" not in sheet.sheet.value
     assert "flow in L/s, head in m, water power in kW" in sheet.sheet.value
+
+
+@pytest.mark.parametrize("chapter", CHAPTERS)
+@pytest.mark.parametrize("units", ["us", "si"])
+def test_units_and_sources_are_said_once_and_never_left_empty(chapter, units):
+    sheet = page.formulas(chapter)
+    sheet.units.value = units
+    shown = words(sheet.sheet.value)
+    assert "Units: ." not in shown
+    assert not re.search(r"in (\S+) in \1\b", shown)
+    assert len(shown.split("Source: ")) - 1 == sum(units in f.systems for f in formulas_of(chapter))
+
+
+def test_a_box_says_its_unit_once():
+    asks = [label_with_unit(quantity, "us") for quantity in quantities_of("nameplate")]
+    assert {"Slip in rpm", "Slip, in percent", "Poles", "Line amps, in A"} <= set(asks)
 
 
 def test_the_cautions_name_their_rules_and_defer_to_local_codes():
@@ -272,7 +361,7 @@ def test_the_cautions_name_their_rules_and_defer_to_local_codes():
 
 def test_cautions_are_only_those_asked_for():
     assert "wet well" not in page.cautions("electrical").text.lower()
-    assert ["electrical", "rotating", "wet_well", "insulation"] == topics()
+    assert ["electrical", "rotating", "wet_well", "insulation", "drives"] == topics()
     with pytest.raises(LookupError, match="there are: electrical, rotating, wet_well, insulation"):
         page.cautions("steam")
 

@@ -6,10 +6,12 @@ import os
 import subprocess
 import sys
 
+import pypdf
 import pytest
 
 from solver.record import ALWAYS, CHECKS, FIELDS, STATES
 from workbook.record import PumpFile
+from workbook.record.demo import demo_csv
 from workbook.record.headings import heading_of
 
 TWO = (
@@ -71,7 +73,7 @@ def test_what_is_to_be_known_is_told_by_row_and_column_beside_the_pages(record, 
     assert 'Row 1, column “Door”: No reading here is called "Door".' in told
     assert 'Row 3, column “Amps B”: "ten" has no number in it' in told
     assert 'Row 3, column “Date”: "5/1/2024" may be 2024-05-01 or 2024-01-05.' in told
-    assert "2 pumps worked. 2 rows with something to be known." in told
+    assert "2 rows worked. 2 with something to be known." in told
 
 
 def test_bare_numbers_are_said_to_count_in_the_units_asked_for(record, tmp_path):
@@ -151,6 +153,24 @@ def test_a_name_in_the_file_leads_to_no_other_folder(record, tmp_path):
     assert ["00002-etc-passwd.txt", "00003-C-x.txt", "00004-pump.txt"] == names
 
 
+def test_the_pdf_holds_the_pumps_and_nothing_half_written_is_left(record, two, tmp_path):
+    assert 0 == record(two, "--pdf", "out.pdf").returncode
+    pages = pypdf.PdfReader(tmp_path / "out.pdf").pages
+    text = " ".join(page.extract_text() for page in pages)
+    for part in ("Tannery Lane, Pump 1", "Tannery Lane, Pump 2", "Door: blue", "Row 3, column"):
+        assert part in text
+    assert {"pumps.csv", "out.pdf"} == {path.name for path in tmp_path.iterdir()}
+
+
+def test_more_pumps_than_a_pdf_holds_are_refused_before_any_is_printed(record, tmp_path):
+    rows = "".join(f"Pump {at},450\n" for at in range(101))
+    (tmp_path / "many.csv").write_text(f"Pump,Flow (gpm)\n{rows}", encoding="utf-8")
+    done = record("many.csv", "--pdf", "out.pdf")
+    assert (2, "") == (done.returncode, done.stdout)
+    assert "One PDF holds up to 100 pumps and 1,000 rows, and here are more." in done.stderr
+    assert ["many.csv"] == [path.name for path in tmp_path.iterdir()]
+
+
 def test_several_results_come_of_one_reading(record, two, tmp_path):
     done = record(two, "--csv", "a.csv", "--json", "a.json", "--out", "pages")
     assert (0, "") == (done.returncode, done.stdout)
@@ -164,13 +184,19 @@ def test_the_template_has_every_heading_with_its_unit(record, units):
     assert [heading_of(field, units) for field in FIELDS] == next(csv.reader([line]))
 
 
+def test_the_demo_is_printed_and_reads_in_again_as_it_stands(record, tmp_path):
+    (tmp_path / "demo.csv").write_text(record("--demo").stdout, encoding="utf-8")
+    assert demo_csv() == (tmp_path / "demo.csv").read_text("utf-8")
+    assert "40 rows worked. 0" in record("demo.csv", "--csv", "out.csv").stderr
+
+
 @pytest.mark.parametrize(
     ("words", "says"),
     [
-        ((), "Name the CSV file, or type --template"),
+        ((), "Name the CSV file. For one to fill in type --template, to try --demo."),
         (("nowhere.csv",), "nowhere.csv: No such file or directory. Check the name"),
         (("pumps.csv", "--csv", "pumps.csv"), "The file that is read would be written over."),
-        (("pumps.csv", "--csv", "x", "--json", "x"), "Both results would have one name."),
+        (("pumps.csv", "--csv", "x", "--json", "x"), "Two results would have one name."),
         (("pumps.csv", "--csv", "no/such/place.csv"), "Check the name and the place."),
         (("prose.csv",), "No row near the top has a heading known here"),
         (("pumps.csv", "--units", "imperial"), "imperial"),

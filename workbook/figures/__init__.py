@@ -2,12 +2,25 @@
 
 from ipywidgets import Widget
 
-from . import cost, legs, losses
+from . import absorption, column, cost, cycle, legs, lift, losses, slowing, triangle
 from .frame import Explorer
 
 __all__ = ["FIGURES", "show"]
 
-FIGURES = {figure.name: figure for figure in (losses.LOSSES, legs.LEGS, cost.COST)}
+FIGURES = {
+    figure.name: figure
+    for figure in (
+        losses.LOSSES,
+        legs.LEGS,
+        cost.COST,
+        column.COLUMN,
+        lift.LIFT,
+        triangle.TRIANGLE,
+        slowing.SLOWING,
+        absorption.ABSORPTION,
+        cycle.CYCLE,
+    )
+}
 
 
 def show(name: str) -> Widget:

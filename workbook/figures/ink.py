@@ -8,7 +8,7 @@ from pathlib import Path
 
 from .view import Figure, View
 
-__all__ = ["picture"]
+__all__ = ["picture", "printed"]
 
 STYLE = Path(__file__).parent.parent / "wire_to_water.mplstyle"
 INK = "#1b1b1b"  # text.color of the style
@@ -20,7 +20,16 @@ _NUMBERED = re.compile(r' id="[a-z0-9.]+_\d+"')
 
 
 def picture(figure: Figure, view: View) -> str:
-    """The SVG of a figure; ImportError where matplotlib is not there."""
+    """The SVG of a figure for a page; ImportError where matplotlib is not there."""
+    return _for_page(_drawn(figure, view, "none"), view.alt)
+
+
+def printed(figure: Figure, view: View) -> str:
+    """The SVG of a figure for paper: letters are drawn, for the printer has no fonts of ours."""
+    return _drawn(figure, view, "path")
+
+
+def _drawn(figure: Figure, view: View, letters: str) -> str:
     # It tells of fonts it puts in order; that is nothing to a reader.
     logging.getLogger("matplotlib").setLevel(logging.ERROR)
     # Here, for it takes a second, and a page can do without.
@@ -28,13 +37,14 @@ def picture(figure: Figure, view: View) -> str:
     from matplotlib.figure import Figure as Canvas
 
     style = matplotlib.rc_params_from_file(STYLE, use_default_template=False)
-    with matplotlib.rc_context(style | {"svg.hashsalt": figure.name}):
+    ours = {"svg.hashsalt": figure.name, "svg.fonttype": letters}
+    with matplotlib.rc_context(style | ours):
         canvas = Canvas()
         canvas.set_figheight(figure.height)
         figure.draw(canvas.add_subplot(), view)
         drawn = StringIO()
-        canvas.savefig(drawn, format="svg")
-    return _for_page(drawn.getvalue(), view.alt)
+        canvas.savefig(drawn, format="svg", metadata={"Date": None})
+    return drawn.getvalue()
 
 
 def _for_page(svg: str, alt: str) -> str:

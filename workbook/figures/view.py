@@ -46,7 +46,8 @@ class Scale(NamedTuple):
 class Slide:
     """A slider for one quantity of the vocabulary; `label` where its own name says too little.
 
-    `si` is left out for a quantity whose unit is the same in both systems.
+    "{unit}" in a label stands for the unit. `si` is left out for a quantity whose unit is the same
+    in both systems.
     """
 
     name: str
@@ -62,7 +63,8 @@ class Slide:
         """Its label with the unit: "Flow, gpm"."""
         quantity = quantity_named(self.name)
         name = quantity.label[0].upper() + quantity.label[1:]
-        return self.label or f"{name}, {quantity.unit(units)}"
+        unit = with_unit("", quantity.unit(units)).strip()
+        return (self.label or f"{name}, {{unit}}").replace("{unit}", unit)
 
 
 @dataclass(frozen=True)

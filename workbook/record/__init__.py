@@ -7,6 +7,8 @@
             print(page_text(examined, pump.messages))
 
 `PumpFile.messages` are of the whole file, `Pump.messages` of a row; each names its row and column.
+print.py sets one PDF of `Sheet`s with typst; plots.py draws a pump's years, trends.py puts them on a
+page. demo.py has eight invented pumps to try it all on, and what is wrong with three of them.
 To write another form of a record, make a `Write` as in writing.py, a function of (pump, examined),
 and add it to `_writers` in command.py with its option in workbook/commands.py.
 """

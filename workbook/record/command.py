@@ -10,9 +10,10 @@ from typing import BinaryIO
 
 from solver.record import Examined, examine
 
+from .demo import demo_csv
 from .page import page_text
 from .reading import Message, NoHeadings, Pump, PumpFile
-from .writing import PART, Write, csv_writer, json_writer, pages_writer, template
+from .writing import PART, CannotWrite, Write, csv_writer, json_writer, pages_writer, template
 
 __all__ = ["run"]
 
@@ -27,15 +28,18 @@ def run(options: argparse.Namespace) -> int:
     if options.template:
         sys.stdout.write(template(options.units).replace("\r\n", "\n"))
         return 0
+    if options.demo:
+        sys.stdout.write(demo_csv())
+        return 0
     if options.file is None:
-        return _refuse("Name the CSV file, or type --template for one with all headings.")
+        return _refuse("Name the CSV file. For one to fill in type --template, to try --demo.")
     path = Path(options.file)
     if fault := _same(path, options):
         return _refuse(fault)
     try:
         with path.open("rb") as stream:
             return _through(stream, path.stat().st_size, options)
-    except NoHeadings as refusal:
+    except (NoHeadings, CannotWrite) as refusal:
         return _refuse(str(refusal))
     except OSError as error:
         name = str(error.filename or path).removesuffix(PART)
@@ -49,11 +53,12 @@ def _refuse(sentence: str) -> int:
 
 def _same(path: Path, options: argparse.Namespace) -> str:
     """That a file would be written over what is read, or over another one."""
-    names = [Path(name).resolve() for name in (options.csv, options.json) if name]
+    files = (options.csv, options.json, options.pdf)
+    names = [Path(name).resolve() for name in files if name]
     if path.resolve() in names:
         return "The file that is read would be written over. Give the result another name."
     if len(set(names)) < len(names):
-        return "Both results would have one name. Give each its own."
+        return "Two results would have one name. Give each its own."
     return ""
 
 
@@ -71,7 +76,10 @@ def _through(stream: BinaryIO, size: int, options: argparse.Namespace) -> int:
                 write(pump, examined)
             told.count(pump)
             step()
-    told.end(time.perf_counter() - started)
+        seconds = time.perf_counter() - started
+        if options.pdf:
+            _print_beside_progress("Printing. A hundred pumps take about a minute.")
+    told.end(seconds)
     return 0
 
 
@@ -104,8 +112,8 @@ class _Told:
             if self.pumps >= ENOUGH and seconds > 0
             else ""
         )
-        print(f"{_counted(self.pumps, 'pump')} worked{rate}. "
-              f"{_counted(self.faulty, 'row')} with something to be known.", file=sys.stderr)  # fmt: skip
+        print(f"{_counted(self.pumps, 'row')} worked{rate}. "
+              f"{self.faulty:,} with something to be known.", file=sys.stderr)  # fmt: skip
 
 
 def _counted(number: int, noun: str) -> str:
@@ -125,6 +133,10 @@ def _writers(pumps: PumpFile, options: argparse.Namespace) -> Iterator[list[Writ
             writers.append(stack.enter_context(made))
         if options.out:
             writers.append(pages_writer(Path(options.out)))
+        if options.pdf:
+            from .print import pdf_writer  # with typst and matplotlib behind it
+
+            writers.append(stack.enter_context(pdf_writer(Path(options.pdf))))
         yield writers or [_print_page]
 
 

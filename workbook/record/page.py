@@ -4,14 +4,14 @@ from collections import Counter
 from collections.abc import Iterable, Iterator
 from textwrap import indent
 
-from solver.record import NOT_MEASURED, STATES, Examined, Finding, field_named
+from solver.record import NOT_MEASURED, STATES, Examined, Finding, Record, field_named
 from solver.render import steps_text
 from solver.show import exact, figures, with_unit
 
 from ..cautions import caution_lines
 from .reading import Message
 
-__all__ = ["page_text", "summary"]
+__all__ = ["page_text", "read_rows", "summary"]
 
 STEP = "    "
 
@@ -27,7 +27,7 @@ def page_text(examined: Examined, messages: Iterable[Message] = ()) -> str:
         _listed("These readings contradict each other", examined.contradictions),
         _listed("To be known of this row", map(str, messages)),
         _listed("Unusual", examined.notices),
-        _listed("What was read", (f"{label}: {value}" for label, value in _read(examined))),
+        _listed("What was read", (f"{label}: {value}" for _, label, value in read_rows(record))),
         _titled("What was found", "\n\n".join(_found(one, record.units) for one in work)),
         _listed("Not measured", examined.not_measured),
         _listed("Kept besides", (f"{name}: {text}" for name, text in record.others.items())),
@@ -50,18 +50,19 @@ def _title(examined: Examined) -> str:
     return "\n".join([title, "=" * len(title), *by])
 
 
-def _read(examined: Examined) -> Iterator[tuple[str, str]]:
-    record = examined.record
+def read_rows(record: Record) -> Iterator[tuple[str, str, str]]:
+    """What was read besides who, where and when: the group, the label and the value as written."""
     words = ("station", "pump", "date", "person")
-    yield from (
-        (name.replace("_", " "), t) for name, t in record.texts.items() if name not in words
-    )
+    for name, text in record.texts.items():
+        if name not in words:
+            yield field_named(name).group, field_named(name).label, text
     for name, value in record.values.items():
         field = field_named(name)
         unit = field.unit(record.units)
         over = "over " if name in record.over else ""
-        yield field.label, over + with_unit(exact(value, unit), unit)
-    yield from ((field_named(name).label, f"{t} (not read)") for name, t in record.unread.items())
+        yield field.group, field.label, over + with_unit(exact(value, unit), unit)
+    for name, text in record.unread.items():
+        yield field_named(name).group, field_named(name).label, f"{text} (not read)"
 
 
 def _found(found: Finding, units: str) -> str:

@@ -11,6 +11,7 @@ from collections.abc import Callable, Iterator, Sequence
 from pathlib import Path
 from typing import IO
 
+from solver import SolverError
 from solver.record import ALWAYS, FIELDS, Examined
 
 from .data import flat_headings, flat_row, pump_json
@@ -18,12 +19,26 @@ from .headings import heading_of
 from .page import page_text
 from .reading import Pump, PumpFile
 
-__all__ = ["PART", "Write", "csv_writer", "json_writer", "page_name", "pages_writer", "template"]
+__all__ = [
+    "PART",
+    "CannotWrite",
+    "Write",
+    "csv_writer",
+    "json_writer",
+    "page_name",
+    "pages_writer",
+    "template",
+    "whole_file",
+]
 
 Write = Callable[[Pump, Examined], None]
 UNSAFE = re.compile(r"[^\w.-]+")
 PART = ".part"
 LONGEST_NAME = 80
+
+
+class CannotWrite(SolverError):
+    """Why a result cannot be written, and what to do."""
 
 
 def template(units: str) -> str:
@@ -36,11 +51,11 @@ def _cell(text: str) -> str:
 
 
 @contextlib.contextmanager
-def _whole(path: Path, **options) -> Iterator[IO[str]]:
+def whole_file(path: Path, mode: str = "w", **options) -> Iterator[IO]:
     """A file to write, which takes its name only when nothing went wrong."""
     part = path.with_name(path.name + PART)
     try:
-        with part.open("w", **options) as file:
+        with part.open(mode, **options) as file:
             yield file
         part.replace(path)
     finally:
@@ -54,7 +69,7 @@ def csv_writer(path: Path, units: str, kept: Sequence[str]) -> Iterator[Write]:
     It can be read in again. `kept` are the names of columns that are passed on as they stand.
     """
     # With its mark at the start, spreadsheets know the letters.
-    with _whole(path, encoding="utf-8-sig", newline="") as file:
+    with whole_file(path, encoding="utf-8-sig", newline="") as file:
         write = csv.writer(file).writerow
         write(flat_headings(units, kept))
         yield lambda pump, examined: write(flat_row(pump, examined, kept))
@@ -63,7 +78,7 @@ def csv_writer(path: Path, units: str, kept: Sequence[str]) -> Iterator[Write]:
 @contextlib.contextmanager
 def json_writer(path: Path, pumps: PumpFile) -> Iterator[Write]:
     """Everything about each pump at full precision, one pump a line in one list."""
-    with _whole(path, encoding="utf-8") as file:
+    with whole_file(path, encoding="utf-8") as file:
         said = [*map(str, pumps.messages), *filter(None, [pumps.assumed])]
         head = {"units": pumps.units, "always": ALWAYS, "messages": said}
         file.write(json.dumps(head, ensure_ascii=False)[:-1] + ', "records": [')
@@ -84,7 +99,7 @@ def pages_writer(folder: Path) -> Write:
 
     def write(pump: Pump, examined: Examined) -> None:
         path = folder / page_name(pump, "txt")
-        with _whole(path, encoding="utf-8") as file:
+        with whole_file(path, encoding="utf-8") as file:
             file.write(page_text(examined, pump.messages))
 
     return write

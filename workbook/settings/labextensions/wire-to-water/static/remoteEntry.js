@@ -12,6 +12,9 @@
   const NAME = "wire-to-water";
   const MARK = "wire_to_water";
   const STYLE = new URL("page.css", document.currentScript.src).href;
+  const ASK_AGAIN = 2_000; // ms; a question to a program that is just ending gets no answer
+  const PATIENCE = 90_000; // ms; longer than a first start on an old laptop
+  const RETRIES = 2; // a page whose own program ends it must not start for ever
 
   let shared; // JupyterLab's table of the modules it shares with extensions
 
@@ -95,41 +98,97 @@
     if (path && !decodeURI(location.pathname).endsWith(`/${path}`)) location.reload();
   }
 
+  const pause = (time) => new Promise((resolve) => setTimeout(resolve, time));
+
+  /* Put a new program behind a page, whether or not there still is one. */
+  async function renew(sessionContext) {
+    const kernel = sessionContext.session?.kernel;
+    if (kernel && !kernel.isDisposed) await sessionContext.restartKernel();
+    else await sessionContext.changeKernel({ name: kernel?.name ?? sessionContext.prevKernelName });
+  }
+
+  /* Wait until the program behind a page answers; nothing JupyterLab keeps says that it is there. */
+  async function answer(sessionContext) {
+    let heard = false;
+    while (!heard) {
+      const kernel = sessionContext.session?.kernel;
+      if (!kernel || kernel.isDisposed) throw new Error("The program is gone.");
+      const asked = kernel.requestKernelInfo().then(
+        (reply) => { heard ||= Boolean(reply); },
+        () => pause(ASK_AGAIN), // not connected yet, or the program ended over the question
+      );
+      await Promise.race([asked, pause(ASK_AGAIN)]);
+    }
+  }
+
+  /* Returns what starts a page, and again with a new program when asked for that.
+   *
+   * When a program ends, the server soon puts a new one in its place by itself, and says
+   * "autorestarting" before that one is there. A restart asked for meanwhile would set two programs
+   * on the same ports and lose answers for good, so a replaced program is only waited for.
+   */
+  function makeStart({ content, context, sessionContext }, NotebookActions, say) {
+    let newest = 0; // only the newest start goes on and speaks
+    let underWay = false;
+    let replaced = false; // by the server, since the page last began to run
+
+    async function run(afresh, wanted, retries) {
+      if (afresh && !replaced) await renew(sessionContext);
+      await answer(sessionContext);
+      if (!wanted()) return false;
+      replaced = false;
+      // Run as a list, the cells stay where they are; "run all" goes to the foot of the page.
+      const done = await NotebookActions.runCells(content, content.widgets, sessionContext);
+      // The program ended meanwhile: what it made is gone.
+      if (replaced) return retries > 0 && run(false, wanted, retries - 1);
+      // What a run leaves on the page is made again on opening, so there is nothing to save.
+      context.model.dirty = false;
+      return done;
+    }
+
+    sessionContext.statusChanged.connect((_, status) => {
+      if (status !== "dead" && status !== "autorestarting") return;
+      replaced = status === "autorestarting";
+      if (!underWay) say("stopped", "This page has stopped. Choose Start this page again.");
+    });
+
+    return async function start(afresh) {
+      const mine = ++newest;
+      const wanted = () => mine === newest;
+      const tell = (state, text) => wanted() && say(state, text);
+      const late = setTimeout(() => {
+        replaced = false; // and never came: the next start asks for a program itself
+        tell("slow", "This is taking long. You can wait, or choose Start this page again.");
+      }, PATIENCE);
+      underWay = true;
+      say("starting", "Getting this page ready. The first page can take a minute.");
+      try {
+        await sessionContext.ready;
+        const done = await run(afresh, wanted, RETRIES);
+        if (done) tell("ready", "This page is ready.");
+        else tell("stopped", "Part of this page did not start. Choose Start this page again.");
+      } catch (error) {
+        if (wanted()) console.error(error);
+        tell("stopped", "This page could not start. Choose Start this page again.");
+      }
+      clearTimeout(late);
+      if (wanted()) underWay = false;
+    };
+  }
+
   async function openPage(app, panel, shipped) {
     await panel.context.ready;
-    const { context, content, sessionContext } = panel;
+    const { context } = panel;
     const ours = isMarked(context.model) && isOurs(context, shipped);
     panel.node.dataset.wireToWater = ours ? "page" : "other";
     if (!ours) return;
     const { NotebookActions } = await borrow("@jupyterlab/notebook");
     const { Widget } = await borrow("@lumino/widgets");
 
-    async function start(afresh) {
-      strip.say("starting", "Getting this page ready. The first page can take a minute.");
-      try {
-        await sessionContext.ready;
-        if (afresh) await sessionContext.restartKernel();
-        await sessionContext.session?.kernel?.info;
-        // Run as a list, the cells stay where they are; "run all" goes to the foot of the page.
-        const done = await NotebookActions.runCells(content, content.widgets, sessionContext);
-        // What a run leaves on the page is made again on opening, so there is nothing to save.
-        context.model.dirty = false;
-        if (done) strip.say("ready", "This page is ready.");
-        else strip.say("stopped", "Part of this page did not start. Choose Start this page again.");
-      } catch (error) {
-        console.error(error);
-        strip.say("stopped", "This page could not start. Choose Start this page again.");
-      }
-    }
-
-    const strip = makeStrip(panel, Widget, start);
+    const strip = makeStrip(panel, Widget, (afresh) => start(afresh));
+    const start = makeStart(panel, NotebookActions, strip.say);
     showAsPage(panel, true);
     panel.node.addEventListener("dblclick", keepTextClosed, true);
-    sessionContext.statusChanged.connect((_, status) => {
-      if (status === "dead" || status === "autorestarting") {
-        strip.say("stopped", "This page has stopped. Choose Start this page again.");
-      }
-    });
     await Promise.all([clearAround(app), start(false)]);
   }
 

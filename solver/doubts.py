@@ -1,0 +1,101 @@
+"""What cannot be true of readings, and what is unusual: limits broken, two ways that disagree."""
+
+from collections.abc import Iterator, Mapping
+from math import isclose
+
+from .algebra import compiled
+from .errors import SolverError
+from .formula import Formula
+from .formulas import FORMULAS
+from .plan import Link
+from .show import figures, with_unit
+from .vocabulary import Quantity, quantity_named
+
+__all__ = ["contradictions", "disagreement", "shown", "unusual"]
+
+AGREE = 0.03  # readings a few percent apart are only rounded; more is a contradiction
+HAIR = 1e-6
+
+
+def shown(value: float, quantity: Quantity, units: str) -> str:
+    """A value of a quantity as a sentence has it, with its unit."""
+    unit = quantity.unit(units)
+    return with_unit(figures(value, unit), unit)
+
+
+def _possible(value: float, quantity: Quantity) -> bool:
+    """Whether a value keeps its limits; the last digits of a float do not count."""
+    return quantity.least - HAIR <= value <= quantity.most + HAIR
+
+
+def _broken_limits(known: Mapping[str, float], units: str) -> Iterator[str]:
+    for name, value in known.items():
+        quantity = quantity_named(name)
+        if _possible(value, quantity):
+            continue
+        says = f"The {quantity.label} {quantity.comes} to {shown(value, quantity, units)}."
+        if value > quantity.most and quantity.is_efficiency:
+            rule = "No machine gives more than it takes: motor power ≥ brake power ≥ water power"
+            yield f"{says} It cannot be above 100%. {rule} (common practice, no source)."
+        elif value > quantity.most:
+            yield f"{says} It cannot be above {shown(quantity.most, quantity, units)}."
+        else:
+            yield f"{says} It cannot be below {shown(quantity.least, quantity, units)}."
+
+
+def _disagreements(
+    values: Mapping[str, float], known: Mapping[str, float], links: Mapping[str, Link], units: str
+) -> Iterator[str]:
+    """Formulas that no step used, and that the known values do not satisfy."""
+    used = {id(link.formula) for link in links.values()}
+    for formula in FORMULAS:
+        if id(formula) not in used and _applies(formula, values, known, units):
+            try:
+                worked = compiled(formula.expr, units)(known)
+            except (ArithmeticError, ValueError, SolverError):
+                continue
+            yield from disagreement(
+                quantity_named(formula.result), known[formula.result], worked, units
+            )
+
+
+def _applies(formula: Formula, values: Mapping, known: Mapping, units: str) -> bool:
+    return (
+        units in formula.systems
+        and not formula.set_aside({*values, formula.result})
+        and all(name in known for name in formula.names)
+    )
+
+
+def disagreement(quantity: Quantity, one: float | None, other: float, units: str) -> Iterator[str]:
+    """The sentence for two ways to one quantity, where they differ by more than rounding."""
+    if one is not None and not isclose(one, other, rel_tol=AGREE):
+        yield (
+            f"Two ways to the {quantity.label} disagree: {shown(one, quantity, units)} and "
+            f"{shown(other, quantity, units)}. Check the readings behind both."
+        )
+
+
+def contradictions(
+    values: Mapping[str, float], known: Mapping[str, float], links: Mapping[str, Link], units: str
+) -> list[str]:
+    """What cannot be true of the readings `values` and of all that is `known` from them by `links`.
+
+    A sentence for each limit of nature that is broken, and for each two ways to one quantity that
+    disagree; each sentence once.
+    """
+    broken = list(_broken_limits(values, units)) or _broken_limits(known, units)
+    return list(dict.fromkeys((*broken, *_disagreements(values, known, links, units))))
+
+
+def unusual(known: Mapping[str, float], units: str) -> Iterator[str]:
+    """A sentence for each value outside its usual range that is still possible."""
+    for name, value in known.items():
+        quantity = quantity_named(name)
+        low, high = quantity.usual(units)
+        if not low <= value <= high and _possible(value, quantity):
+            yield (
+                f"{shown(value, quantity, units)} is unusual for the {quantity.label}. Most are "
+                f"{shown(low, quantity, units)} to {shown(high, quantity, units)} "
+                "(common practice, no source)."
+            )

@@ -1,0 +1,151 @@
+"""What a problem comes to with given values: its answer, band, steps and mistakes; or Unfit."""
+
+from collections.abc import Mapping
+from typing import NamedTuple
+
+from .draw import Draw
+from .errors import Unfit
+from .family import Family, Judgement, Level
+from .mistakes import mistaken_changes
+from .plan import Plan, find_plan
+from .reading import MOST
+from .show import figures, with_unit
+from .steps import Step, worked_steps
+from .tolerance import accepted_band
+from .vocabulary import quantity_named
+
+__all__ = ["Mistake", "Solution", "be_plausible", "judged", "worked_out"]
+
+
+class Mistake(NamedTuple):
+    """A wrong answer that a known mistake gives; `low` to `high` is where it is recognised."""
+
+    id: str
+    value: float
+    says: str
+    low: float
+    high: float
+
+
+class Solution(NamedTuple):
+    """What a problem comes to. `asks` is what a judgement asks where each draw asks another thing."""
+
+    known: Mapping[str, float]
+    unit: str
+    answer: float
+    low: float
+    high: float
+    steps: tuple[Step, ...]
+    mistakes: tuple[Mistake, ...]
+    choices: tuple[str, ...] = ()
+    asks: str = ""
+
+
+def be_plausible(values: Mapping[str, float], units: str) -> None:
+    """Raises Unfit for a value that no ordinary pump, motor, bill or reading shows."""
+    for name, value in values.items():
+        quantity = quantity_named(name)
+        low, high = quantity.usual(units)
+        if not low <= value <= high:
+            unit = quantity.unit(units)
+            size, least, most = (with_unit(figures(v, unit), unit) for v in (value, low, high))
+            raise Unfit(
+                f"The {quantity.label} is {size}. Problems have {least} to {most} "
+                "(common practice, no source)."
+            )
+
+
+def worked_out(
+    family: Family, level: Level, units: str, given: Mapping[str, float], widest: float
+) -> Solution:
+    """The answer by the chain of formulas; its band may be `widest` of it each way."""
+    plan = find_plan(level.given, family.asked, family.formulas, units)
+    known = plan.run(given)
+    answer = known[family.asked]
+    be_plausible({link.target: known[link.target] for link in plan.links}, units)
+    low, high = accepted_band(plan, known)
+    if max(high - answer, answer - low) > widest * answer:
+        raise Unfit("Rounding on the way would move its answer too far.")
+    return Solution(
+        known,
+        quantity_named(family.asked).unit(units),
+        answer,
+        low,
+        high,
+        worked_steps(plan, known),
+        _mistakes(plan, known, low, high),
+    )
+
+
+def _mistakes(
+    plan: Plan, known: Mapping[str, float], low: float, high: float
+) -> tuple[Mistake, ...]:
+    """The mistakes with these values, no two alike; Unfit when one comes near the accepted band."""
+    answer = known[plan.asked]
+    down, up = (answer - low) / answer, (high - answer) / answer
+    bare_decimal = quantity_named(plan.asked).is_efficiency
+    kept: list[Mistake] = []
+    for change in mistaken_changes(plan):
+        try:
+            value = plan.follow(known, change.at, change.compute(known))[plan.asked]
+        except (ArithmeticError, LookupError, ValueError):
+            continue
+        size = abs(value)
+        bottom, top = value - down * size, value + up * size
+        if bottom <= high and top >= low:
+            raise Unfit("A common mistake would give nearly the right answer.")
+        # A bare decimal is read as a percentage there, so it cannot be told from a right answer.
+        # A value below zero has a sentence of its own, whatever gave it.
+        # Nobody types what is nearly nothing, or more than can be read.
+        if not 1e-9 <= value <= MOST or (bare_decimal and value <= 1):
+            continue
+        if all(
+            (top < m.value and value < m.low) or (bottom > m.value and value > m.high) for m in kept
+        ):
+            kept.append(Mistake(change.id, value, change.says, bottom, top))
+    return tuple(kept)
+
+
+def judged(
+    family: Family,
+    level: Level,
+    units: str,
+    given: Mapping[str, float],
+    values: Mapping[str, float],
+    chance: Draw,
+) -> Solution:
+    """The choice that is right; the judge may look at all the `values` of a scene."""
+    known, steps = dict(given), []
+    for name in level.find:
+        plan = find_plan(tuple(known), name, family.formulas, units)
+        known = plan.run(known)
+        steps += worked_steps(plan, known)
+    be_plausible({step.name: step.value for step in steps}, units)
+    judgement = (level.judge or family.judge)({**values, **known}, units, chance)
+    if judgement is None:
+        raise Unfit("It is too close to a limit to be judged fairly.")
+    return _choice(judgement, known, steps, chance)
+
+
+def _choice(judgement: Judgement, known: dict, steps: list[Step], chance: Draw) -> Solution:
+    options = chance.shuffled((judgement.right, *judgement.wrong))
+    number = options.index(judgement.right) + 1.0
+    last = Step(
+        "choice", number, "choice", judgement.right.says, None, judgement.rule, judgement.numbers
+    )
+    mistakes = tuple(
+        Mistake(option.id, float(i), option.says, float(i), float(i))
+        for i, option in enumerate(options, 1)
+        if option is not judgement.right
+    )
+    return Solution(
+        known,
+        "choice",
+        number,
+        number,
+        number,
+        (*steps, last),
+        mistakes,
+        tuple(option.text for option in options),
+        judgement.asks,
+    )

@@ -1,0 +1,204 @@
+"""The pump-day record in a real browser, on its page: keys, themes, narrow screens."""
+
+import pytest
+
+pytestmark = pytest.mark.browser
+
+PAGE = "13-pump-day-record.ipynb"
+PANEL = ".w2w-day"
+AMPS = {"Amps on leg A": "25.5", "Amps on leg B": "23", "Amps on leg C": "26.5"}
+
+
+@pytest.fixture
+def day(workbook_server, new_page):
+    """The panel of the record on a page of its own, just opened."""
+    with new_page(height=1000) as page:
+        workbook_server.open(page, PAGE)
+        panel = page.locator(PANEL)
+        panel.wait_for()
+        yield panel
+
+
+def wait_for_text(panel, text):
+    panel.get_by_text(text).first.wait_for()
+
+
+def show(panel, group):
+    panel.get_by_role("button", name=f"Show {group}").click()
+
+
+def fill_legs(panel):
+    show(panel, "volts and amps")
+    for label, text in AMPS.items():
+        panel.get_by_label(label).fill(text)
+
+
+def focused(panel):
+    """What a screen reader calls the control that has the focus."""
+    return panel.page.evaluate(
+        "() => { const at = document.activeElement;"
+        "return (at.labels?.length ? at.labels[0].textContent : at.textContent).trim(); }"
+    )
+
+
+def test_a_record_is_filled_and_worked_with_the_keyboard_alone(day):
+    keys = day.page.keyboard
+    day.get_by_label("Station").focus()
+    while not focused(day).startswith("Show volts and amps"):
+        keys.press("Tab")
+    keys.press("Space")
+    wait_for_text(day, "Hide volts and amps")
+    while focused(day) != "Amps on leg A, in A":
+        keys.press("Tab")
+    for text in AMPS.values():
+        keys.type(text)
+        keys.press("Tab")
+    keys.press("Shift+Tab")
+    keys.press("Enter")
+    wait_for_text(day, "The current unbalance is 8%, over 5%.")
+    day.locator("summary", has_text="current unbalance").focus()
+    keys.press("Enter")
+    day.get_by_text("Step 3: current unbalance").wait_for(state="visible")
+
+
+def test_a_fault_stands_right_under_its_box_and_the_rest_is_worked(day):
+    fill_legs(day)
+    show(day, "flow meter and power")
+    flow = day.get_by_label("Flow by meter")
+    flow.fill("plenty")
+    day.get_by_role("button", name="Work this record").click()
+    wait_for_text(day, "1 entry was not read.")
+    fault = day.get_by_text("has no number in it").bounding_box()
+    box = flow.bounding_box()
+    assert 0 <= fault["y"] - (box["y"] + box["height"]) < 40
+    assert "plenty" == flow.input_value()
+    wait_for_text(day, "The current unbalance is 8%, over 5%.")
+
+
+def test_a_change_of_units_keeps_what_was_typed(day):
+    show(day, "flow meter and power")
+    day.get_by_label("Flow by meter, in gpm").fill("450")
+    day.get_by_label("Flow by meter, in gpm").press("Tab")
+    day.get_by_label("Units").select_option("Metric units")
+    wait_for_text(day, "the old unit now stands behind it")
+    assert "450 gpm" == day.get_by_label("Flow by meter, in L/s").input_value()
+
+
+def choose_file(panel, path):
+    with panel.page.expect_file_chooser() as chosen:
+        panel.get_by_role("button", name="Choose a CSV file").click()
+    chosen.value.set_files(path)
+
+
+def saved(panel, name):
+    with panel.page.expect_download() as download:
+        panel.get_by_role("link", name=name).click()
+    return download.value.suggested_filename, download.value.path().read_bytes()
+
+
+def test_a_file_is_read_and_a_pump_and_a_day_of_it_are_chosen_and_kept(day, tmp_path):
+    path = tmp_path / "pumps.csv"
+    path.write_text(
+        "Pump,Date,Amps A,Amps B,Amps C\n1,2023-05-01,25.5,23,26.5\n1,2024-05-01,24,ten,24\n"
+    )
+    choose_file(day, path)
+    wait_for_text(day, "“pumps.csv”: 1 pump, 2 days.")
+    wait_for_text(day, "Row 3, column “Amps B”:")
+    day.get_by_label("Day").select_option("2023-05-01")
+    wait_for_text(day, "The current unbalance is 8%, over 5%.")
+    name, data = saved(day, "Save as CSV")
+    assert "pump-day-1-2023-05-01.csv" == name
+    assert b"25.5" in data
+    assert b'"always"' in saved(day, "Save as JSON")[1]
+
+
+def test_a_file_that_is_far_too_large_is_refused_with_a_sentence(day, tmp_path):
+    path = tmp_path / "large.csv"
+    path.write_bytes(b"Pump,kW\n" + b"1,10\n" * 3_000_000)
+    choose_file(day, path)
+    wait_for_text(day, "The file has 15.0 MB, and this page reads up to 2 MB.")
+
+
+def test_the_example_plant_shows_its_trends_and_its_faults_when_asked(day):
+    day.get_by_role("button", name="Open the example plant").click()
+    wait_for_text(day, "What is wrong in the example plant?")
+    assert 0 == day.get_by_text("The insulation falls year by year").count()
+    day.get_by_label("Pump", exact=True).last.select_option("Heron Slough lift station, Pump 3")
+    day.locator(".w2w-trends svg").first.wait_for()
+    day.get_by_role("button", name="Show the three faults").click()
+    wait_for_text(day, "The insulation falls year by year")
+
+
+def test_a_record_is_printed_as_a_pdf(day):
+    pytest.importorskip("typst")
+    fill_legs(day)
+    day.get_by_role("button", name="Work this record").click()
+    day.get_by_role("button", name="Make a PDF to print").click()
+    wait_for_text(day, "The PDF is made.")
+    name, data = saved(day, "Save the PDF")
+    assert "pump-day-pump.pdf" == name
+    assert data.startswith(b"%PDF-")
+
+
+def test_a_record_is_made_a_lesson_and_answered_wrong_and_right(day):
+    fill_legs(day)
+    day.get_by_role("button", name="Work this record").click()
+    wait_for_text(day, "The current unbalance is 8%, over 5%.")
+    day.get_by_role("button", name="Practise with these numbers").click()
+    card = day.locator(".w2w-card")
+    card.get_by_label("What to practise").select_option("Current unbalance by NEMA MG 1, level 2")
+    card.locator(".w2w-question", has_text="25.5 A, 23 A and 26.5 A").wait_for()
+    box = card.get_by_label("Your answer")
+    box.fill("14")  # highest less lowest, over the average
+    box.press("Enter")
+    wait_for_text(card, "Look again")
+    box.fill("8")
+    box.press("Enter")
+    wait_for_text(card, "The worked answer is 8%.")
+    day.get_by_role("button", name="Practise with fresh numbers").click()
+    wait_for_text(day, "Fresh numbers like those of")
+    assert card.get_by_label("Code of this problem").input_value()
+
+
+@pytest.mark.parametrize("scheme", ["light", "dark"])
+def test_no_accessibility_rule_is_broken_in_either_theme(day, axe, scheme):
+    page = day.page
+    page.emulate_media(color_scheme=scheme)
+    page.locator(f"body[data-jp-theme-light={str(scheme == 'light').lower()}]").wait_for(
+        state="attached"
+    )
+    fill_legs(day)
+    show(day, "flow meter and power")
+    day.get_by_label("Flow by meter").fill("plenty")
+    day.get_by_role("button", name="Work this record").click()
+    wait_for_text(day, "1 entry was not read.")
+    day.locator("summary").first.click()
+    day.get_by_role("button", name="Open the example plant").click()
+    wait_for_text(day, "What is wrong in the example plant?")
+    day.locator(".w2w-trends svg").first.wait_for()
+    day.get_by_role("button", name="Practise with these numbers").click()
+    day.locator(".w2w-card .w2w-question").wait_for()
+    assert [] == axe(page, PANEL)
+
+
+def test_at_400_pixels_nothing_is_cut_and_the_page_does_not_scroll_sideways(day):
+    page = day.page
+    page.set_viewport_size({"width": 400, "height": 800})
+    fill_legs(day)
+    day.get_by_role("button", name="Work this record").click()
+    wait_for_text(day, "The current unbalance is 8%, over 5%.")
+    day.get_by_role("button", name="Open the example plant").click()
+    day.locator(".w2w-trends svg").first.wait_for()
+    day.locator(".w2w-record summary").first.click()
+    day.get_by_role("button", name="Practise with these numbers").click()
+    day.locator(".w2w-card .w2w-question").wait_for()
+    assert 400 == page.evaluate("document.documentElement.scrollWidth")
+    assert [] == page.eval_on_selector_all(f"{PANEL}, {PANEL} *:not(.w2w-heard)", OUTSIDE, 400)
+
+
+# Whatever reaches over the edge of the screen, or is cut by what holds it.
+OUTSIDE = """(nodes, width) => nodes
+  .filter(node => node.offsetParent && !node.closest('.w2w-numbers'))
+  .filter(node => node.getBoundingClientRect().right > width + 1
+    || (getComputedStyle(node).overflowX === 'hidden' && node.scrollWidth > node.clientWidth + 1))
+  .map(node => node.className + ' ' + node.textContent.slice(0, 40))"""

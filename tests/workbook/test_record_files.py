@@ -1,0 +1,268 @@
+"""A file of many pumps on the page: what is read, what is refused, what is kept and shown."""
+
+import csv
+import json
+import re
+import sys
+from base64 import b64decode
+from datetime import UTC, datetime
+from html import unescape
+from io import BytesIO, StringIO
+
+import pytest
+from pypdf import PdfReader
+
+from solver.record import CHECKS, examine
+from workbook import page
+from workbook.record import PumpFile
+from workbook.record.demo import FAULTS, TASK, demo_csv
+from workbook.record.fleet import MOST_BYTES, MOST_ROWS, BadFile, Fleet
+from workbook.record.saving import as_csv, as_json, file_name
+
+TWO = (
+    b"Station,Pump,Date,FLA,Amps A,Amps B,Amps C,Flow (gpm)\r\n"
+    b"Tannery Lane,Pump 1,2023-05-01,25,25.5,23,26.5,450\r\n"
+    b"Tannery Lane,Pump 1,2024-05-01,25,24,24,25,ten\r\n"
+    b"Tannery Lane,2,,25,24,24,25,440\r\n"
+)
+
+
+def words(html):
+    return unescape(" ".join(re.sub(r"<[^>]*>", " ", html).split()))
+
+
+def uploaded(data, name="pumps.csv", panel=None):
+    """The panel after a file was chosen."""
+    panel = panel or page.record()
+    panel.files.upload.value = (
+        {"name": name, "type": "text/csv", "size": len(data), "content": memoryview(data),
+         "last_modified": datetime(2024, 5, 1, tzinfo=UTC)},
+    )  # fmt: skip
+    return panel
+
+
+@pytest.fixture
+def example():
+    panel = page.record()
+    panel.files.example.click()
+    return panel
+
+
+def saved(html):
+    """Each file that a link holds: its name, and what is in it."""
+    found = re.findall(r'download="([^"]*)" href="data:[^;]*;base64,([^"]*)"', html)
+    return {unescape(name): b64decode(data) for name, data in found}
+
+
+# Which pumps and which days
+
+
+def test_pumps_and_days_are_listed_the_newest_day_first():
+    fleet = Fleet(TWO)
+    assert ["Tannery Lane, Pump 1", "Tannery Lane, pump 2"] == [name for name, _ in fleet.pumps]
+    first, second = (key for _, key in fleet.pumps)
+    assert [("2024-05-01", 3), ("2023-05-01", 2)] == fleet.days(first)
+    assert [("no date", 4)] == fleet.days(second)
+
+
+def test_two_days_of_one_date_are_told_apart_by_their_row():
+    rows = b"Pump,Date,kW\n1,2024-05-01,10\n1,2024-05-01,11\n"
+    fleet = Fleet(rows)
+    key = fleet.pumps[0][1]
+    assert ["2024-05-01, row 2", "2024-05-01, row 3"] == [name for name, _ in fleet.days(key)]
+    assert 11 == fleet.day(key, 3).record.values["input_power"]
+
+
+def test_the_day_chosen_is_worked_and_what_is_to_be_known_of_its_row_is_said():
+    panel = uploaded(TWO)
+    assert "Tannery Lane, Pump 1, 2024-05-01" in words(panel.result.value)
+    assert 'Row 3, column “Flow (gpm)”: "ten" has no number in it' in words(panel.result.value)
+    panel.files.day.value = 2
+    assert "The current unbalance is 8%, over 5%." in words(panel.result.value)
+    panel.files.pump.index = 1
+    assert "Tannery Lane, pump 2, no date" in words(panel.result.value)
+
+
+def test_messages_are_told_by_row_and_column_and_the_rest_is_read():
+    panel = uploaded(TWO)
+    told = words(panel.files.said.value)
+    assert "“pumps.csv”: 2 pumps, 3 days." in told
+    assert "1 thing to be known. All else was read." in told
+    assert "Row 3, column “Flow (gpm)”:" in told
+
+
+def test_more_messages_than_a_screen_holds_are_there_to_open():
+    rows = b"Pump,kW\n" + b"1,ten\n" * 30
+    told = uploaded(rows).files.said.value
+    assert "<summary>And 10 more</summary>" in told
+    assert 30 == told.count("<li>")
+
+
+# What is refused
+
+
+@pytest.mark.parametrize(
+    ("data", "why"),
+    [
+        (b"", "The file is empty."),
+        (b"\x89PNG\r\n\x1a\n\x00\x00", "No row near the top has a heading known here."),
+        (b"Pump,kW\n", "The file has headings and no row under them."),
+        (b"Pump,kW\n" + b" " * MOST_BYTES, "The file has 2.0 MB, and this page reads up to 2 MB."),
+    ],
+)
+def test_a_file_that_cannot_be_read_says_why_and_the_one_before_stays(data, why):
+    panel = uploaded(TWO)
+    uploaded(data, "other.csv", panel)
+    told = words(panel.files.said.value)
+    assert "“other.csv” was not read." in told
+    assert why in told
+    assert "The file before it is still open." in told
+    panel.files.pump.index = 1
+    assert "Tannery Lane, pump 2" in words(panel.result.value)
+
+
+def test_a_file_one_byte_over_the_bound_is_refused_and_one_at_it_is_read():
+    row = b"Pump,kW\n1,10\n"
+    assert 1 == Fleet(row.ljust(MOST_BYTES, b"\n")).rows
+    with pytest.raises(BadFile, match="reads up to 2 MB"):
+        Fleet(row.ljust(MOST_BYTES + 1, b"\n"))
+
+
+def test_no_more_rows_are_read_than_the_bound_and_it_is_said():
+    fleet = Fleet(b"Pump,kW\n" + b"1,10\n" * (MOST_ROWS + 5))
+    assert MOST_ROWS == fleet.rows
+    assert ["The first 5,000 rows are read."] == [str(m)[:30] for m in fleet.messages]
+
+
+@pytest.mark.parametrize("text", [b"<script>alert(1)</script>", b'"""><img src=x onerror=a>"'])
+def test_nothing_of_a_file_reaches_the_page_as_html(text):
+    rows = b"Pump,Station,Date,kW,%s\n%s,%s,%s,%s,%s\n" % ((text,) * 6)
+    panel = uploaded(rows, "<img src=x>.csv")
+    shown = panel.result.value + panel.files.said.value + panel.keep.links.value
+    assert "<script" not in shown
+    assert "<img" not in shown
+
+
+# Nothing is lost
+
+
+def test_a_file_leaves_the_form_as_it_is():
+    panel = page.record()
+    panel.form.controls["pump"].value = "Pump 9"
+    uploaded(TWO, panel=panel)
+    assert {"pump": "Pump 9"} == panel.form.texts
+    panel.run.click()
+    assert "Pump 9" in words(panel.result.value)
+    assert "" == panel.trends.value
+
+
+def test_a_change_of_units_works_the_same_day_in_the_other_units():
+    panel = uploaded(TWO)
+    panel.files.day.value = 2
+    panel.units.value = "si"
+    assert 2 == panel.files.day.value
+    assert "si" == panel.examined.record.units
+    # 1 gpm = 0.063 090 2 L/s (NIST SP 811, B.8)
+    assert pytest.approx(450 * 0.0630902, rel=1e-6) == panel.examined.record.values["flow"]
+
+
+# What is kept
+
+
+@pytest.fixture
+def kept():
+    pump = next(iter(PumpFile(BytesIO(TWO))))
+    return pump, examine(pump.record)
+
+
+def test_the_csv_of_a_record_has_its_readings_and_every_check_and_reads_in_again(kept):
+    data = as_csv(*kept)
+    heads, row = csv.reader(StringIO(data.decode("utf-8-sig")))
+    cells = dict(zip(heads, row, strict=True))
+    assert {f"state: {check.label}" for check in CHECKS} <= set(heads)
+    assert "look into it" == cells["state: current unbalance"]
+    assert kept[0].record.values == next(iter(PumpFile(BytesIO(data)))).record.values
+
+
+def test_the_json_of_a_record_has_every_finding_and_says_what_it_is_not(kept):
+    whole = json.loads(as_json(*kept))
+    assert "never replaces a qualified person" in whole["always"]
+    (record,) = whole["records"]
+    found = {one["name"]: one for one in record["findings"]}
+    assert pytest.approx(8) == found["current_unbalance"]["value"]
+
+
+def test_links_hold_the_files_under_plain_names(kept):
+    panel = uploaded(TWO)
+    panel.files.day.value = 2
+    name = "pump-day-Tannery-Lane-Pump-1-2023-05-01"
+    files = saved(panel.keep.links.value)
+    assert {f"{name}.csv", f"{name}.json"} <= set(files)
+    assert as_csv(*kept) == files[f"{name}.csv"]
+    assert f"{name}.csv" == file_name(kept[0], "csv")
+
+
+def test_a_typed_record_can_be_kept_too():
+    panel = page.record()
+    panel.form.controls["pump"].value = "Pump 9"
+    panel.run.click()
+    assert "pump-day-Pump-9.csv" in saved(panel.keep.links.value)
+
+
+def test_the_pdf_has_the_day_that_is_shown_in_full_and_no_later_one():
+    pytest.importorskip("typst")
+    panel = uploaded(TWO.replace(b"ten", b"450"))
+    panel.files.day.value = 2
+    panel.keep.make.click()
+    ((name, data),) = saved(panel.keep.pdf.value).items()
+    assert "pump-day-Tannery-Lane-Pump-1-2023-05-01.pdf" == name
+    text = " ".join(page.extract_text() for page in PdfReader(BytesIO(data)).pages)
+    assert "2023-05-01" in text
+    assert "The current unbalance is 8%" in " ".join(text.split())
+    assert "2024-05-01" not in text
+
+
+def test_another_record_takes_the_pdf_of_the_one_before_away():
+    pytest.importorskip("typst")
+    panel = uploaded(TWO)
+    panel.keep.make.click()
+    panel.files.day.value = 2
+    assert "" == panel.keep.pdf.value
+
+
+def test_where_no_pdf_can_be_made_it_is_said_what_to_do(monkeypatch):
+    monkeypatch.setitem(sys.modules, "typst", None)
+    panel = uploaded(TWO)
+    panel.keep.make.click()
+    assert "A PDF needs the package typst" in words(panel.keep.pdf.value)
+
+
+def test_an_empty_file_with_every_heading_is_offered_in_the_chosen_units():
+    panel = page.record()
+    panel.units.value = "si"
+    (data,) = saved(panel.files.template.value).values()
+    assert "flow by meter (L/s)" in data.decode("utf-8-sig")
+
+
+# The example plant
+
+
+def test_the_example_plant_opens_with_its_pumps_its_task_and_its_trends(example):
+    assert 8 == len(example.files.pump.options)
+    assert 5 == len(example.files.day.options)
+    assert TASK in words(example.files.task.value)
+    assert "Over the years" in words(example.trends.value)
+    assert len(demo_csv()) > MOST_ROWS
+
+
+def test_its_faults_are_shown_only_when_they_are_asked_for(example):
+    shown = example.files.answers.value + example.files.task.value + example.result.value
+    assert all(fault.title not in unescape(shown) for fault in FAULTS)
+    example.files.reveal.click()
+    for fault in FAULTS:
+        assert f"{fault.station}, {fault.pump}: {fault.title}" in words(example.files.answers.value)
+
+
+def test_another_file_takes_the_task_away(example):
+    uploaded(TWO, panel=example)
+    assert "none" == example.files.hunt.layout.display

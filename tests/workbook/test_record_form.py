@@ -1,0 +1,213 @@
+"""The form of one pump's day: what comes of what is typed, and that nothing of it is lost."""
+
+import re
+from html import unescape
+
+import pytest
+
+from solver.record import ALWAYS, FIELDS, GROUPS, STATES, examine, read_entries
+from workbook import page
+from workbook.record.findings import examined_html, pressing_first
+
+LEGS = {"amps_a": "25.5", "amps_b": "23", "amps_c": "26.5 A"}
+
+
+def words(html):
+    return unescape(" ".join(re.sub(r"<[^>]*>", " ", html).split()))
+
+
+def typed(**texts):
+    """The panel after these texts were typed, each in its opened group."""
+    panel = page.record()
+    for group in panel.form.groups.values():
+        if any(field.name in texts for field in group.fields):
+            group.show()
+    for name, text in texts.items():
+        panel.form.controls[name].value = text
+    return panel
+
+
+def worked(**texts):
+    panel = typed(**texts)
+    panel.run.click()
+    return panel
+
+
+# The form
+
+
+def test_every_field_has_a_box_in_its_group_and_only_the_first_group_is_open():
+    form = page.record().form
+    assert [GROUPS[0]] == [name for name, group in form.groups.items() if group.open]
+    for group in form.groups.values():
+        group.show()
+    assert [field.name for field in FIELDS] == list(form.controls)
+
+
+def test_a_closed_group_makes_no_boxes_so_that_the_page_is_light():
+    assert {field.name for field in FIELDS if field.group == "pump"} == set(
+        page.record().form.controls
+    )
+
+
+def test_a_group_says_whether_it_is_open_and_how_much_of_it_is_filled():
+    form = typed(flow="450", input_power="16").form
+    group = form.groups["flow meter and power"]
+    assert "Hide flow meter and power: 2 of 5 filled" == group.button.description
+    group.button.click()
+    assert "Show flow meter and power: 2 of 5 filled" == group.button.description
+    assert "none" == group.body.layout.display
+
+
+def test_boxes_name_the_unit_of_the_chosen_system():
+    panel = typed(flow="450")
+    assert "Flow by meter, in gpm" == panel.form.controls["flow"].description
+    panel.units.value = "si"
+    assert "Flow by meter, in L/s" == panel.form.controls["flow"].description
+
+
+def test_what_stands_in_a_closed_group_is_worked_too():
+    panel = typed(**LEGS)
+    panel.form.groups["volts and amps"].show(False)
+    panel.run.click()
+    assert 8 == pytest.approx(panel.examined.finding("current_unbalance").value)
+
+
+def test_a_word_of_the_nameplate_is_chosen_from_a_list_and_counts():
+    assert "form-wound" == worked(winding_kind="form-wound").examined.record.texts["winding_kind"]
+
+
+# Faults
+
+
+def test_a_fault_stands_beside_its_box_and_the_rest_is_worked():
+    panel = worked(**LEGS, flow="plenty")
+    assert "? Not read. " in words(panel.form.faults["flow"].value) + " "
+    assert "12.5 gpm" in words(panel.form.faults["flow"].value)
+    assert "plenty" == panel.form.controls["flow"].value
+    assert all(not place.value for name, place in panel.form.faults.items() if name != "flow")
+    assert "1 entry was not read." in words(panel.said.value)
+    assert "current unbalance: 8%" in words(panel.result.value)
+
+
+def test_a_fault_in_a_closed_group_opens_it():
+    panel = typed(flow="plenty")
+    group = panel.form.groups["flow meter and power"]
+    group.show(False)
+    panel.run.click()
+    assert group.open
+
+
+def test_a_fault_that_is_mended_goes():
+    panel = worked(flow="plenty")
+    panel.form.controls["flow"].value = "450"
+    panel.run.click()
+    assert "" == panel.form.faults["flow"].value
+
+
+def test_what_was_read_with_a_remark_is_told_apart_from_what_was_not_read():
+    panel = worked(insulation_1min=">2000")
+    assert "› Note." in words(panel.form.faults["insulation_1min"].value)
+    assert "! Please check" in words(panel.said.value)
+
+
+def test_an_empty_form_says_what_to_do():
+    assert "Type one reading or more" in words(worked().said.value)
+
+
+@pytest.mark.parametrize("text", ["<script>alert(1)</script>", '"><img src=x onerror=alert(1)>'])
+def test_nothing_typed_reaches_the_page_as_html(text):
+    panel = worked(pump=text, station=text, date=text, flow=text, **LEGS)
+    shown = panel.result.value + panel.said.value + panel.form.faults["flow"].value
+    assert "<script" not in shown
+    assert "<img" not in shown
+
+
+# Units
+
+
+def test_a_change_of_units_keeps_what_was_typed_and_what_it_means():
+    panel = worked(flow="450", head="62", **LEGS)
+    before = panel.examined.finding("water_power").value
+    panel.units.value = "si"
+    assert ("450 gpm", "62 ft") == tuple(panel.form.text(n) for n in ("flow", "head"))
+    assert "25.5" == panel.form.text("amps_a")  # amps are amps in both
+    panel.run.click()
+    # 1 hp = 0.745 699 87 kW (NIST SP 811, B.8); the 3960 of the US formula is rounded by 0.1 %.
+    assert (
+        pytest.approx(before * 0.74569987, rel=0.002) == panel.examined.finding("water_power").value
+    )
+
+
+def test_numbers_that_were_of_the_other_system_all_along_get_their_units_taken_away():
+    panel = typed(flow="30", head="19")
+    panel.units.value = "si"
+    assert "Were they metric all along?" in words(panel.units_said.value)
+    panel.take_away.click()
+    assert ("30", "19") == tuple(panel.form.text(n) for n in ("flow", "head"))
+    assert "none" == panel.take_away.layout.display
+
+
+def test_what_has_a_unit_or_cannot_be_read_stays_as_it_stands():
+    panel = typed(flow="0.7 MGD", head="high")
+    panel.units.value = "si"
+    assert ("0.7 MGD", "high") == tuple(panel.form.text(n) for n in ("flow", "head"))
+    assert "none" == panel.take_away.layout.display
+
+
+@pytest.mark.parametrize("field", [f for f in FIELDS if f.unit("us") != f.unit("si")],
+                         ids=lambda field: field.name)  # fmt: skip
+def test_every_bare_number_means_the_same_after_a_change_of_units(field):
+    panel = typed(**{field.name: "10"})
+    before = read_entries(panel.form.texts, "us")[0].values
+    panel.units.value = "si"
+    panel.units.value = "us"
+    assert before == read_entries(panel.form.texts, "us")[0].values
+
+
+# What came of it
+
+
+def test_the_most_pressing_findings_come_first():
+    panel = worked(**LEGS, volts_ab="480", volts_bc="440", volts_ca="460", rated_volts="460")
+    states = [STATES.index(found.state) for found in pressing_first(panel.examined)]
+    assert states == sorted(states)
+    assert len(set(states)) > 1
+    heads = re.findall(r'<p class="w2w-state">.*?</span>([^<]*)</p><p>', panel.result.value)
+    assert [STATES[at].capitalize() for at in states] == heads
+
+
+def test_each_finding_says_its_state_in_a_word_its_verdict_its_limit_and_its_source():
+    text = words(worked(**LEGS).result.value)
+    assert "current unbalance: 8% ! Look into it The current unbalance is 8%, over 5%." in text
+    verdict = examine(read_entries(LEGS)[0]).finding("current_unbalance").verdict
+    assert f"Limit: {verdict.limit}. Source: {verdict.source}." in text
+
+
+def test_what_has_no_known_limit_is_there_to_open_after_what_was_judged():
+    html = worked(**LEGS, flow="450", head="62").result.value
+    judged, _, plain = html.partition("<summary>Worked without a known limit: 3</summary>")
+    assert "current unbalance: 8%" in words(judged)
+    assert "water power: 7.045 hp" in words(plain)
+
+
+def test_each_worked_solution_can_be_opened():
+    html = worked(**LEGS).result.value
+    title = "<summary>The worked solution: current unbalance</summary>"
+    assert title in html
+    assert "Step 3: current unbalance" in words(html.partition(title)[2])
+
+
+def test_contradictions_what_to_check_next_cautions_and_what_was_not_measured_are_there():
+    record = {"flow": "450", "head": "62", "input_power": "4"}
+    examined = examine(read_entries(record)[0])
+    text = words(examined_html(examined))
+    assert examined.contradictions
+    for line in (*examined.contradictions, *examined.next_checks):
+        assert line in text
+    assert f"Not measured Nameplate; {'; '.join(examined.not_measured)[11:]}." in text
+    assert "Caution: each of these can kill" in text
+
+
+def test_every_record_says_that_it_never_replaces_a_qualified_person():
+    assert ALWAYS in words(worked(pump="Pump 2").result.value)

@@ -1,0 +1,172 @@
+"""Trend plots: the same numbers in the picture, in words and in the table, with their limits."""
+
+import re
+from html import unescape
+
+import pytest
+from matplotlib.figure import Figure as Canvas
+
+from solver.record import by_pump, examine, limit_lines, read_entries
+from workbook.record import PumpFile
+from workbook.record.demo import FAULTS, FILE
+from workbook.record.plots import _draw, page_svg, plots_of, print_svg, table_of
+from workbook.record.trends import TOO_FEW, trends_html, trends_text
+
+
+def years(name, values, **fixed):
+    """One pump read once a year from 2020 on."""
+    entries = [{name: str(v), "date": f"{2020 + n}-05-01", **fixed} for n, v in enumerate(values)]
+    return [examine(read_entries({"pump": "Pump 1", **one})[0]) for one in entries]
+
+
+def insulation(*values):
+    return years("insulation_1min", values, winding_temperature="40")
+
+
+@pytest.fixture(scope="module")
+def demo():
+    with FILE.open("rb") as stream:
+        pumps = by_pump([pump.record for pump in PumpFile(stream)])
+    return {records[0].name: [examine(one) for one in records] for records in pumps.values()}
+
+
+def drawn(plot):
+    axes = Canvas().add_subplot()
+    _draw(plot, axes, plot.view)
+    return axes
+
+
+def test_each_figure_read_twice_has_a_plot_and_the_others_none(demo):
+    every = plots_of(demo["Quarry Road lift station, Pump 2"])
+    assert [
+        "insulation_at_40",
+        "amps_average",
+        "current_unbalance",
+        "overall_efficiency",
+        "energy_per_volume",
+    ] == [plot.trend.name for plot in every]
+    assert ["insulation_at_40"] == [plot.trend.name for plot in plots_of(insulation(500, 400))]
+    assert () == plots_of(insulation(500))
+    assert () == plots_of([])
+
+
+def test_the_picture_shows_each_reading_and_each_limit(demo):
+    for plot in plots_of(demo["Quarry Road lift station, Pump 2"]):
+        axes = drawn(plot)
+        readings = axes.lines[len(plot.lines)]
+        assert [point.value for point in plot.trend.points] == list(readings.get_ydata())
+        assert [line.value for line in plot.lines] == [
+            line.get_ydata()[0] for line in axes.lines[: len(plot.lines)]
+        ]
+        low, high = axes.get_ylim()
+        seen = [line.value for line in plot.lines] + list(readings.get_ydata())
+        assert low < min(seen)
+        assert max(seen) < high
+
+
+def test_insulation_stands_on_an_axis_of_tenfolds_with_its_two_limits():
+    (plot,) = plots_of(insulation(500, 4))
+    axes = drawn(plot)
+    assert "log" == axes.get_yscale()
+    # IEEE 43-2013: 5 megohms, random-wound; NETA MTS Table 100.1: 100 megohms, 600 V class.
+    assert [5, 100] == [line.value for line in plot.lines]
+
+
+def test_a_reading_of_nothing_is_drawn_without_fault():
+    (plot,) = plots_of(insulation(0, 0))
+    assert drawn(plot).get_ylim()[0] > 0
+    assert "0 megohm" in plot.view.alt
+
+
+def test_amps_are_drawn_with_the_nameplate_and_its_service_factor():
+    legs = {"amps_b": "20", "amps_c": "20", "full_load_amps": "25", "service_factor": "1.15"}
+    amps, unbalance = plots_of(years("amps_a", (20, 21), **legs))
+    assert [25, 28.75] == pytest.approx([line.value for line in amps.lines])
+    assert ["full-load amps", "service-factor amps"] == [line.label for line in amps.lines]
+    assert [5, 10] == [line.value for line in unbalance.lines]
+
+
+def test_a_figure_without_a_limit_is_drawn_without_one_and_says_so(demo):
+    newest = demo["Quarry Road lift station, Pump 2"][-1]
+    assert (
+        () == limit_lines("overall_efficiency", newest) == limit_lines("energy_per_volume", newest)
+    )
+    *_, limits = table_of(plots_of([newest, newest]))[1]
+    assert ("none known", "none known") == limits[-2:]
+
+
+def test_the_least_of_an_older_winding_is_kilovolts_and_one():
+    entries = {"winding_kind": "before 1970", "rated_volts": "2300", "insulation_1min": "50"}
+    examined = examine(read_entries(entries)[0])
+    # IEEE 43: kV + 1 megohms, winding made before about 1970.
+    assert [3.3, 100] == [line.value for line in limit_lines("insulation_at_40", examined)]
+
+
+def test_the_words_and_the_table_tell_every_number_of_the_picture():
+    plots = plots_of(insulation(500, 480, 300, 90))
+    (plot,) = plots
+    assert plot.title == "Insulation at 40 °C, megohm: falling"
+    for day, value in (("2020-05-01", "500"), ("2023-05-01", "90")):
+        assert f"{day}: {value} megohm" in plot.view.alt
+    assert "Limits: least 5, recommended 100." in plot.view.alt
+    heads, rows = table_of(plots)
+    assert ("Day", "insulation at 40 °C (megohm)") == heads
+    assert [
+        ("2020-05-01", "500"),
+        ("2021-05-01", "480"),
+        ("2022-05-01", "300"),
+        ("2023-05-01", "90"),
+        ("Limits", "least 5, recommended 100"),
+    ] == list(rows)
+
+
+def test_a_sudden_change_is_marked_in_the_picture_and_told():
+    (plot,) = plots_of(insulation(500, 490, 510, 500, 90))
+    written = [text.get_text() for text in drawn(plot).texts]
+    assert "sudden" in written
+    assert "The last reading fell by 82%" in plot.view.headline
+    assert "The last reading fell by 82%" in plot.view.alt
+    (steady,) = plots_of(insulation(500, 490, 510))
+    assert "sudden" not in [text.get_text() for text in drawn(steady).texts]
+
+
+def test_years_stand_as_whole_numbers_and_are_the_same_for_all_figures_of_a_pump(demo):
+    plots = plots_of(demo["Heron Slough lift station, Pump 1"])
+    spans = {drawn(plot).get_xlim() for plot in plots}
+    assert 1 == len(spans)
+    ticks = [tick for tick in drawn(plots[0]).get_xticks() if 2020 <= tick < 2025]
+    assert [2020, 2021, 2022, 2023, 2024] == ticks
+
+
+def test_noise_does_not_look_like_a_trend():
+    (plot,) = plots_of(years("flow", (450, 452), head="60", input_power="9"))[:1]
+    low, high = drawn(plot).get_ylim()
+    middle = plot.trend.points[0].value
+    assert high - low > 0.4 * middle
+
+
+def test_the_page_has_each_picture_with_words_for_who_cannot_see_it(demo):
+    html = trends_html(demo["Heron Slough lift station, Pump 3"])
+    labels = [unescape(label) for label in re.findall(r'<svg[^>]*aria-label="([^"]*)"', html)]
+    plots = plots_of(demo["Heron Slough lift station, Pump 3"])
+    assert [plot.view.alt for plot in plots] == labels
+    for plot in plots:
+        assert plot.view.headline in unescape(html)
+    assert 1 == html.count("<table>")
+    assert TOO_FEW in trends_html([])
+
+
+def test_plain_text_tells_what_each_picture_shows(demo):
+    fault = FAULTS[0]
+    text = trends_text(demo[f"{fault.station}, {fault.pump}"])
+    assert "The insulation at 40 °C is falling" in text
+    assert 5 == len(text.splitlines())
+    assert TOO_FEW == trends_text([])
+
+
+def test_a_picture_for_paper_is_the_same_each_time_and_needs_no_fonts(demo):
+    plot = plots_of(demo["Heron Slough lift station, Pump 3"])[0]
+    assert print_svg(plot) == print_svg(plot)
+    assert "<text" not in print_svg(plot)
+    assert "<text" in page_svg(plot)
+    assert "<dc:date>" not in print_svg(plot)

@@ -1,0 +1,197 @@
+"""A pump slowed down where it lifts water: where it runs then, and what the cube law promises."""
+
+from typing import TYPE_CHECKING
+
+from solver.curves import Curve, crossing, points, pump_curve, system_curve
+from solver.errors import NotSolvable
+from solver.expression import Known, Percent
+from solver.formulas import FORMULAS
+from solver.units import convert
+from solver.vocabulary import quantity_named
+
+from .view import Figure, Scale, Slide, Values, View, shown, valued, worked
+
+if TYPE_CHECKING:
+    from matplotlib.axes import Axes
+
+__all__ = ["SLOWING"]
+
+# In US units. At full speed the pump runs at its rated point whatever part of the head is static:
+# so the slider compares systems, not pumps.
+PUMP = {"shutoff_head": 80.0, "rated_head": 60.0, "rated_flow": 400.0, "pump_speed": 1750.0}
+EFFICIENCIES = {"pump_efficiency": 68.0, "motor_efficiency": 90.0}
+LIFTED = ("input_power", "flow", "head", "static_head")
+BY_LAW = ("input_power", "flow")  # no static head is known of, so the cube law is taken
+
+
+def at_full(units: str) -> dict[str, float]:
+    """The pump, and what it draws at full speed."""
+    pump = {}
+    for name, value in PUMP.items():
+        quantity = quantity_named(name)
+        pump[name] = convert(value, quantity.us, quantity.unit(units))
+    duty = {"flow": pump["rated_flow"], "head": pump["rated_head"]}
+    return pump | worked(duty | EFFICIENCIES, "input_power", FORMULAS, units)
+
+
+def curves(known: Values) -> tuple[Curve, Curve, Curve]:
+    """The pump's curve at full speed and slowed, and the system's."""
+    flow, head, static = (known[name] for name in ("rated_flow", "rated_head", "static_head"))
+    pump = pump_curve(known["shutoff_head"], flow, head)
+    return pump, pump.at_speed(known["speed_ratio"]), system_curve(static, flow, head - static)
+
+
+def at_flow(flow: float, known: Values, units: str, given: tuple[str, ...]) -> dict[str, float]:
+    """The solver's way from these readings to the power at a lower flow."""
+    values = {name: known[name] for name in given} | {"new_flow": flow}
+    return worked(values, "slowed_power", FORMULAS, units)
+
+
+def share(part: str, whole: str, known: Values, units: str) -> float:
+    """A quantity in percent of another."""
+    return valued(Percent(Known(part) / Known(whole)), known, units)
+
+
+def percents(known: Values, units: str, head: str) -> tuple[str, str, str]:
+    """Flow, head and power in whole percent of what they are at full speed."""
+    pairs = (("new_flow", "flow"), (head, "head"), ("slowed_power", "input_power"))
+    flow, lift, power = (f"{share(*pair, known, units):.0f}%" for pair in pairs)
+    return flow, lift, power
+
+
+def slowed(values: Values, units: str) -> dict[str, float]:
+    """The pump at full speed and slowed; there is no `new_flow` where no water moves."""
+    known = at_full(units) | values
+    for given, asked in (
+        (("speed_cut",), "speed_ratio"),
+        (("shutoff_head", "speed_ratio"), "new_shutoff_head"),
+        (("pump_speed", "shutoff_head", "static_head"), "least_speed"),
+    ):
+        known |= worked({name: known[name] for name in given}, asked, FORMULAS, units)
+    _, pump, system = curves(known)
+    try:
+        flow = crossing(pump, system).flow
+    except NotSolvable:
+        return known
+    return known | at_flow(flow, known, units, LIFTED)
+
+
+def by_law(known: Values, units: str) -> tuple[str, str, str]:
+    """What the affinity laws promise for the same flow, as if there were no static head."""
+    found = at_flow(known["new_flow"], known, units, BY_LAW)
+    given = {name: known[name] for name in ("head", "flow", "new_flow")}
+    return percents(known | found | worked(given, "new_head", FORMULAS, units), units, "new_head")
+
+
+def view(values: Values, units: str) -> View:
+    """The pump at full speed and slowed, and the promise of the cube law for that flow."""
+    known = slowed(values, units)
+    speed = f"{100 - values['speed_cut']:g}% speed"
+    names = ("flow", "head", "input_power"), ("new_flow", "system_head", "slowed_power")
+    full, now = ([shown(known, name, units) for name in row if name in known] for row in names)
+    rows = [("Full speed", *full)]
+    if now:
+        found, law = percents(known, units, "system_head"), by_law(known, units)
+        rows += [(speed, *now), ("In percent", *found), ("Cube law", *law)]
+        says = (
+            f"At {speed} the pump moves {found[0]} of its flow for {found[2]} of its power. "
+            f"{_promise(known, law[2])}"
+        )
+        if not values["speed_cut"]:
+            says = f"At full speed the pump moves {full[0]} against {full[1]}."
+    else:
+        held = shown(known, "new_shutoff_head", units)
+        rows += [(speed, "none", f"{held} held", "")]
+        says = (
+            f"At {speed} the pump holds {held}, less than the "
+            f"{shown(known, 'static_head', units)} of static head. No water moves: it only gets hot."
+        )
+    if values["static_head"]:
+        least = share("least_speed", "pump_speed", known, units)
+        says += f" Water moves only above {least:.0f}% speed."
+    told = ". ".join(f"{row[0]}: {', '.join(filter(None, row[1:]))}" for row in rows)
+    alt = f"Curves of head against flow; below them, power against flow. {told}. {says}"
+    return View(says, alt, ("", "Flow", "Head", "Power"), tuple(rows), known, units)
+
+
+def _promise(known: Values, law: str) -> str:
+    if not known["static_head"]:
+        return "There is no static head, so the cube law holds."
+    return f"For that flow the cube law promises {law}."
+
+
+def draw(axes: "Axes", view: View) -> None:
+    """Above, where the curves cross at both speeds; below, power by flow, and the cube law's."""
+    halves = axes.get_subplotspec().subgridspec(2, 1)
+    axes.set_subplotspec(halves[0])
+    _draw_heads(axes, view)
+    _draw_powers(axes.figure.add_subplot(halves[1]), view)
+    axes.figure.align_ylabels()
+
+
+def _draw_heads(axes: "Axes", view: View) -> None:
+    known, units = view.known, view.units
+    most = 1.25 * known["rated_flow"]
+    looks = (
+        ("full speed", {"color": "C0", "linestyle": "--"}),
+        (f"{100 - known['speed_cut']:g}% speed", {"color": "C0", "linewidth": 2.4}),
+        ("system", {"color": "C2", "linewidth": 2.4}),
+    )
+    for curve, (label, look) in zip(curves(known), looks, strict=True):
+        axes.plot(*zip(*points(curve, most), strict=True), label=label, **look)
+    axes.plot(known["flow"], known["head"], "o", color="C0", markerfacecolor="none", markersize=9)
+    if "new_flow" in known:
+        axes.plot(known["new_flow"], known["system_head"], "D", color="C1", markersize=9)
+    axes.set(xlim=(0, most), ylim=(0, 1.06 * known["shutoff_head"]))
+    flow, head = (quantity_named(name).unit(units) for name in ("flow", "head"))
+    _name(axes, f"Flow, {flow}", f"Head, {head}")
+
+
+def _draw_powers(axes: "Axes", view: View) -> None:
+    known, units = view.known, view.units
+    most = known["rated_flow"]
+    flows = [most * step / 40 for step in range(41)]
+    for label, given, look in (
+        ("this system", LIFTED, {"color": "C1", "linewidth": 2.4}),
+        ("cube law", BY_LAW, {"color": "C3", "linestyle": "--", "linewidth": 2.4}),
+    ):
+        found = [known | at_flow(flow, known, units, given) for flow in flows]
+        axes.plot(*zip(*(_marks(one, units) for one in found), strict=True), label=label, **look)
+    axes.plot(100, 100, "o", color="C0", markerfacecolor="none", markersize=9)
+    if "new_flow" in known:
+        at, power = _marks(known, units)
+        _, law = _marks(known | at_flow(known["new_flow"], known, units, BY_LAW), units)
+        axes.plot((at, at), (law, power), color="C1", linewidth=1, linestyle=":")
+        axes.plot(at, power, "D", color="C1", markersize=9)
+        axes.plot(at, law, "s", color="C3", markersize=7)
+    axes.set(xlim=(0, 106), ylim=(0, 106))
+    _name(axes, "Flow, %", "Power, %")
+
+
+def _marks(known: Values, units: str) -> tuple[float, float]:
+    """Flow and power in percent of full speed."""
+    pairs = (("new_flow", "flow"), ("slowed_power", "input_power"))
+    flow, power = (share(*pair, known, units) for pair in pairs)
+    return flow, power
+
+
+def _name(axes: "Axes", across: str, up: str) -> None:
+    axes.set(xlabel=across, ylabel=up)
+    axes.locator_params(nbins=5, steps=[1, 2, 5, 10])
+    axes.legend(
+        loc="lower left", bbox_to_anchor=(-0.08, 1), ncols=3, columnspacing=1, handlelength=1.2,
+        handletextpad=0.5, borderpad=0.2, borderaxespad=0,
+    )  # fmt: skip
+
+
+SLOWING = Figure(
+    "slowing",
+    "A pump slowed down",
+    (
+        Slide("speed_cut", Scale(0, 50, 1, 20), label="Slowed by, % of full speed"),
+        Slide("static_head", Scale(0, 50, 1, 30), Scale(0, 15, 0.5, 9)),
+    ),
+    view,
+    draw,
+    height=5.0,
+)

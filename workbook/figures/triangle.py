@@ -1,0 +1,91 @@
+"""Kilowatts, kilovars and kVA as the sides of a triangle, and what a capacitor does to it."""
+
+from typing import TYPE_CHECKING
+
+from solver.formulas import NAMEPLATE
+from solver.show import exact
+
+from .ink import INK
+from .view import Figure, Scale, Slide, Values, View, shown, told, worked
+
+if TYPE_CHECKING:
+    from matplotlib.axes import Axes
+
+__all__ = ["TRIANGLE"]
+
+NOW = ("power_factor", "apparent_power", "reactive_power")
+THEN = tuple(f"corrected_{name}" for name in NOW)
+LABELS = ("Power factor", "Apparent", "Reactive", "Line amps")
+
+
+def lines(known: Values, names: tuple[str, ...], units: str) -> tuple[str, ...]:
+    """The power factor, kVA, kvar and line amps of one of the triangles, each with its unit."""
+    factor, apparent, reactive = names
+    given = {"apparent_power": known[apparent], "line_volts": known["line_volts"]}
+    amps = worked(given, "line_amps", NAMEPLATE, units)
+    return (
+        told(known[factor], factor, units, exact),
+        *(shown(known, name, units) for name in (apparent, reactive)),
+        shown(amps, "line_amps", units),
+    )
+
+
+def view(values: Values, units: str) -> View:
+    """The triangle now, and with a capacitor that brings the power factor to what is wanted."""
+    known = dict(values)
+    factor, wanted = known["power_factor"], known["corrected_power_factor"]
+    # A capacitor only raises it.
+    known["corrected_power_factor"] = max(factor, wanted)
+    given = {name: known[name] for name in ("input_power", NOW[0], THEN[0])}
+    known |= worked(given, "capacitor_kvar", NAMEPLATE, units)
+    power, capacitor = (shown(known, name, units) for name in ("input_power", "capacitor_kvar"))
+    both = zip(LABELS, lines(known, NOW, units), lines(known, THEN, units), strict=True)
+    first, *others = both
+    rows = (first, ("Real", power, power), *others, ("Capacitor", "none", capacitor))
+    amps = rows[4]
+    headline = (
+        f"The motor takes {power} either way. A capacitor of {capacitor} "
+        f"brings each line from {amps[1]} to {amps[2]}."
+    )
+    if wanted <= factor:
+        headline = f"The power factor is {first[1]} now, so it needs no capacitor for {wanted:g}."
+    listed = "; ".join(f"{name}: {now}, then {then}" for name, now, then in rows)
+    alt = f"Two right triangles on the same kilowatts: kilovars stand up, kVA lie across. {listed}."
+    return View(headline, alt, ("", "Now", "Then"), rows, known, units)
+
+
+def draw(axes: "Axes", view: View) -> None:
+    """Both triangles on the same kilowatts; both ways have one scale, so the angles are true."""
+    known = view.known
+    power, now, then = (known[name] for name in ("input_power", NOW[2], THEN[2]))
+    by = {row[0]: row for row in view.rows}
+    kva, kvar = by["Apparent"], by["Reactive"]
+    width = 0.05 * power
+    axes.plot((0, power), (0, 0), color=INK, linewidth=3, clip_on=False, zorder=2.6)
+    across = {"linewidth": 3, "zorder": 3}
+    axes.plot((0, power), (0, now), color="C0", label=f"now {kva[1]}", **across)
+    axes.plot((0, power), (0, then), color="C2", ls="--", label=f"then {kva[2]}", **across)
+    upright = {"width": width, "align": "edge"}
+    axes.bar(power, then, color="C3", label=f"stays {kvar[2]}", **upright)
+    capacitor = {"color": "C1", "hatch": "////", "label": f"capacitor {by['Capacitor'][2]}"}
+    axes.bar(power, known["capacitor_kvar"], bottom=then, **upright, **capacitor)
+    axes.set_aspect("equal", anchor="W")
+    axes.locator_params(nbins=5, steps=[1, 2, 5, 10])
+    axes.set(xlabel=f"Kilowatts, the work: {by['Real'][1]}", ylabel="Kilovars")
+    axes.figure.legend(loc="outside upper left", ncols=2, columnspacing=1.2, handlelength=1.2)
+
+
+TRIANGLE = Figure(
+    "triangle",
+    "Kilowatts, kilovars and kVA",
+    (
+        Slide("input_power", Scale(5, 150, 0.5, 42.5), label="Input power, kW"),
+        Slide("power_factor", Scale(0.6, 0.97, 0.01, 0.78), label="Power factor now"),
+        Slide("corrected_power_factor", Scale(0.85, 1, 0.01, 0.95), label="Power factor wanted"),
+        Slide("line_volts", Scale(200, 600, 5, 460), label="Volts between lines"),
+    ),
+    view,
+    draw,
+    height=3.4,
+    systems=("us",),
+)

@@ -1,0 +1,148 @@
+"""Reading a file of many pumps on the page: choose it, then a pump and a day of it."""
+
+from collections.abc import Callable, Sequence
+from html import escape
+
+from ipywidgets import HTML, Box, FileUpload, VBox
+
+from solver import SolverError
+
+from ..controls import AUTO, Panel, button, chooser, classed, say
+from .demo import FAULTS, TASK, demo_csv
+from .fleet import MOST_BYTES, Fleet
+from .reading import Message, Pump
+from .saving import template_link
+
+__all__ = ["Files"]
+
+ABOUT = (
+    "Each row is one pump on one day. A unit may stand in the heading, in brackets, or in the cell. "
+    f"Up to {MOST_BYTES // 1_000_000} MB."
+)
+EXAMPLE = "the example plant"
+MOST_SAID = 20  # messages shown at first; the others are there to open
+SHOW, HIDE = "Show the three faults", "Hide the three faults"
+
+Show = Callable[[Pump, Sequence[Pump]], None]
+
+
+class Files:
+    """Where a file is chosen. `show` gets the day chosen, and every day of that pump."""
+
+    def __init__(self, panel: Panel, units: Callable[[], str], show: Show):
+        self.panel, self.units, self._show = panel, units, show
+        self.fleet: Fleet | None = None
+        self._data, self._name, self._setting = b"", "", False
+        self.upload = FileUpload(accept=".csv,.txt,text/csv", description="Choose a CSV file")
+        self.upload.layout = AUTO
+        classed(self.upload, "w2w-button").observe(panel.safely(self._uploaded), "value")
+        self.example = button("Open the example plant", panel.once(self._open_example))
+        self.said, self.template = HTML(say("")), HTML(template_link("us"))
+        self.pump = chooser("Pump", [("", None)], panel.safely(self._choose_pump))
+        self.day = chooser("Day", [("", None)], panel.safely(self._choose_day))
+        self.task, self.answers = HTML(), HTML()
+        self.reveal = button(SHOW, panel.once(self._reveal))
+        self.choosers = classed(Box([self.pump, self.day]), "w2w-settings")
+        self.hunt = VBox([self.task, classed(Box([self.reveal]), "w2w-buttons"), self.answers])
+        self.box = classed(VBox(self._parts()), "w2w-files")
+        self._display()
+
+    def _parts(self) -> list:
+        return [
+            HTML(f'<h4>Many pumps, from a file</h4><p class="w2w-about">{ABOUT}</p>'),
+            classed(Box([self.upload, self.example]), "w2w-buttons"),
+            self.template,
+            classed(self.said, "w2w-told"),
+            self.choosers,
+            self.hunt,
+        ]
+
+    def _display(self) -> None:
+        self.choosers.layout.display = "" if self.fleet else "none"
+        self.hunt.layout.display = "" if self.fleet and self._name == EXAMPLE else "none"
+
+    def _uploaded(self, _) -> None:
+        if self.upload.value:
+            file, self.upload.value = self.upload.value[0], ()
+            self._read(bytes(file["content"]), file["name"])
+
+    def _open_example(self) -> None:
+        self.task.value = f"<h4>What is wrong in the example plant?</h4><p>{escape(TASK)}</p>"
+        self.answers.value, self.reveal.description = "", SHOW
+        self._read(demo_csv().encode(), EXAMPLE)
+
+    def read_again(self) -> None:
+        """The same file, for its bare numbers and results are in other units now."""
+        self.template.value = template_link(self.units())
+        if self.fleet:
+            self._read(self._data, self._name, self.pump.value, self.day.value)
+
+    def _read(self, data: bytes, name: str, pump=None, row: int | None = None) -> None:
+        """A file in place of the one before, which stays where this one cannot be read."""
+        try:
+            fleet = Fleet(data, self.units())
+        except SolverError as refusal:
+            kept = "The file before it is still open." if self.fleet else ""
+            self.said.value = say("unreadable", f"“{name[:80]}” was not read.", str(refusal), kept)
+            return
+        self.fleet, self._data, self._name = fleet, data, name
+        self.said.value = _read_so_far(fleet, name)
+        self._set(self.pump, fleet.pumps, pump)
+        self._set(self.day, fleet.days(self.pump.value), row)
+        self._display()
+        self._choose_day()
+
+    def _set(self, box, options: list, value) -> None:
+        """Other options in a list, without that counting as a choice."""
+        self._setting = True
+        try:
+            box.options = options
+            box.value = value if value in [key for _, key in options] else options[0][1]
+        finally:
+            self._setting = False
+
+    def _choose_pump(self, _=None) -> None:
+        if not self._setting:
+            self._set(self.day, self.fleet.days(self.pump.value), None)
+            self._choose_day()
+
+    def _choose_day(self, _=None) -> None:
+        if not self._setting:
+            key = self.pump.value
+            self._show(self.fleet.day(key, self.day.value), self.fleet.years(key))
+
+    def _reveal(self) -> None:
+        shown = not self.answers.value
+        self.answers.value = _answers() if shown else ""
+        self.reveal.description = HIDE if shown else SHOW
+
+
+def _read_so_far(fleet: Fleet, name: str) -> str:
+    """What was read of a file, and each thing to be known of it by its row and column."""
+    pumps, days = len(fleet.pumps), fleet.rows
+    read = f"“{name[:80]}”: {_counted(pumps, 'pump')}, {_counted(days, 'day')}."
+    if not fleet.messages:
+        return say("worked", read, "Choose a pump and a day.")
+    known = f"{_counted(len(fleet.messages), 'thing')} to be known. All else was read."
+    first, rest = fleet.messages[:MOST_SAID], fleet.messages[MOST_SAID:]
+    more = f"<details><summary>And {len(rest):,} more</summary>{_items(rest)}</details>"
+    return say("notice", read, known, html=_items(first) + more * bool(rest))
+
+
+def _items(messages: Sequence[Message]) -> str:
+    return f"<ul>{''.join(f'<li>{escape(str(message))}</li>' for message in messages)}</ul>"
+
+
+def _counted(number: int, noun: str) -> str:
+    return f"{number:,} {noun}{'' if number == 1 else 's'}"
+
+
+def _answers() -> str:
+    """The faults of the example plant, and what shows each."""
+    items = "".join(
+        f'<li><p class="w2w-want">{escape(f"{one.station}, {one.pump}: {one.title}")}</p>'
+        f"<p>{escape(one.shows)}</p><p><b>What it may be.</b> {escape(one.may_be)}</p>"
+        f"<p><b>What would tell more.</b> {escape(one.tells_more)}</p></li>"
+        for one in FAULTS
+    )
+    return f'<ol class="w2w-hints" role="status">{items}</ol>'

@@ -1,0 +1,163 @@
+"""The form of one pump's day: boxes in groups that open and close, each fault beside its box.
+
+Nothing typed is lost: closed groups keep their texts, and a change of units gives every bare
+number the unit it had, so that it means what it meant.
+"""
+
+from collections.abc import Iterable
+from html import escape
+
+from ipywidgets import HTML, Box, Dropdown, Text, VBox
+
+from solver import Unreadable
+from solver.reading import Reading, read
+from solver.record import FIELDS, GROUPS, Fault, Field
+
+from ..controls import AUTO, LABELLED, Panel, button, classed
+from ..entry import Entry, Gate
+
+__all__ = ["Form"]
+
+NOT_NOTED = "not noted"
+OPEN_FIRST = ("pump",)
+HINTS = {"date": "Date, such as 2024-05-31"}
+
+
+def asks(field: Field, units: str) -> str:
+    """What a box is called: "Flow by meter, in gpm"."""
+    unit = field.unit(units)
+    label = HINTS.get(field.name) or field.label[:1].upper() + field.label[1:]
+    return f"{label}, in {unit}" if unit else label
+
+
+def beside(fault: Fault, unread: bool) -> str:
+    """What stands under a box: that it was not read and why, or what is to be known."""
+    state, mark, word = ("unreadable", "?", "Not read") if unread else ("note", "›", "Note")
+    return (
+        f'<div class="w2w-say w2w-{state}"><p><span class="w2w-state">'
+        f'<span class="w2w-mark" aria-hidden="true">{mark}</span>{word}.</span> '
+        f"{escape(fault.says)}</p></div>"
+    )
+
+
+class Group:
+    """A group of boxes under its button. The boxes are made when it is first opened."""
+
+    def __init__(self, form: "Form", name: str):
+        self.form, self.name, self.open = form, name, False
+        self.fields = [field for field in FIELDS if field.group == name]
+        self.button = button("", form.panel.once(lambda: self.show(not self.open)))
+        classed(self.button, "w2w-fold")
+        self.body = classed(Box(), "w2w-grid", "w2w-readings")
+        self.body.layout.display = "none"
+        self.box = classed(VBox([self.button, self.body]), "w2w-group")
+        self.count()
+
+    def show(self, opened: bool = True) -> None:
+        """Open or close it."""
+        if opened and not self.body.children:
+            self.body.children = [self.form.made(field) for field in self.fields]
+        self.open = opened
+        self.body.layout.display = "" if opened else "none"
+        self.count()
+
+    def count(self, _=None) -> None:
+        """Say on the button how many boxes are filled."""
+        filled = sum(bool(self.form.text(field.name)) for field in self.fields)
+        does = "Hide" if self.open else "Show"
+        self.button.description = f"{does} {self.name}: {filled} of {len(self.fields)} filled"
+
+
+class Form:
+    """Every field of a record. `texts` is what stands in the boxes, by the name of the field."""
+
+    def __init__(self, panel: Panel, gate: Gate):
+        self.panel, self.gate, self.units = panel, gate, "us"
+        self.controls: dict[str, Text | Dropdown] = {}
+        self.faults: dict[str, HTML] = {}
+        self.given_units: dict[str, tuple[str, str]] = {}
+        self.groups = {name: Group(self, name) for name in GROUPS}
+        for name in OPEN_FIRST:
+            self.groups[name].show()
+        self.box = classed(VBox([group.box for group in self.groups.values()]), "w2w-form")
+
+    def made(self, field: Field) -> VBox:
+        """The box of a field, and the place for its fault under it."""
+        label = asks(field, self.units)
+        if field.choices:
+            options = [(NOT_NOTED, ""), *((word, word) for word in field.words)]
+            control = Dropdown(description=label, options=options, style=LABELLED, layout=AUTO)
+            classed(control, "w2w-field").observe(self.gate.changed, "value")
+        else:
+            control = Entry(self.panel, label, lambda _: None, self.gate).box
+        control.observe(self.panel.safely(self.groups_count(field)), "value")
+        # Shown only when it says something, or it would part the rows of boxes.
+        self.controls[field.name] = control
+        self.faults[field.name] = HTML(layout={"display": "none"})
+        return classed(VBox([control, self.faults[field.name]]), "w2w-reading")
+
+    def groups_count(self, field: Field):
+        return lambda _: self.groups[field.group].count()
+
+    def text(self, name: str) -> str:
+        """What stands in one box, also while its group is closed."""
+        return self.controls[name].value.strip() if name in self.controls else ""
+
+    @property
+    def texts(self) -> dict[str, str]:
+        """What was typed, for `read_entries`; empty boxes are left out."""
+        return {name: text for name in self.controls if (text := self.text(name))}
+
+    def show_faults(self, faults: Iterable[Fault], unread: Iterable[str]) -> None:
+        """Each fault beside its box, whose group is opened; no others."""
+        told: dict[str, str] = {}
+        for fault in faults:
+            told[fault.field] = told.get(fault.field, "") + beside(fault, fault.field in unread)
+        for name, place in self.faults.items():
+            place.value = told.get(name, "")
+            place.layout.display = "" if place.value else "none"
+        for field in FIELDS:
+            if field.name in told and not self.groups[field.group].open:
+                self.groups[field.group].show()
+
+    def change_units(self, units: str) -> list[str]:
+        """Ask in the other system; return the texts that got their old unit written behind them."""
+        before, self.units = self.units, units
+        self.given_units = {}
+        for field in FIELDS:
+            control = self.controls.get(field.name)
+            if control is None:
+                continue
+            control.description = asks(field, units)
+            old = field.unit(before)
+            if old != field.unit(units) and (written := _with_unit(control.value, old)):
+                self.given_units[field.name] = (control.value, written)
+                control.value = written
+        return [written for _, written in self.given_units.values()]
+
+    def take_units_away(self) -> int:
+        """Undo what the last change of units wrote, where it still stands; return how often."""
+        count = 0
+        for name, (plain, written) in self.given_units.items():
+            if self.controls[name].value == written:
+                self.controls[name].value = plain
+                count += 1
+        self.given_units = {}
+        return count
+
+
+def _with_unit(text: str, unit: str) -> str:
+    """A bare number with the unit that it has been in; nothing for any other text."""
+    bare = _reading(text, unit)
+    if bare is None or bare.typed_unit is not None:
+        return ""
+    written = f"{text.strip()} {unit}"
+    again = _reading(written, unit)
+    return written if again and again.value == bare.value else ""
+
+
+def _reading(text: str, unit: str) -> Reading | None:
+    try:
+        return read(text, unit)
+    except Unreadable:
+        return None

@@ -1,0 +1,132 @@
+"""The pump-day record on its page: a form, what came of it, and what can be done with it."""
+
+from collections.abc import Callable, Sequence
+from time import monotonic
+
+from ipywidgets import HTML, Box
+
+from solver.record import Examined, Fault, Record, examine, field_named, read_entries
+
+from ..controls import SYSTEMS, Panel, button, chooser, classed, say
+from ..entry import Gate
+from .files import Files
+from .findings import examined_html
+from .form import Form
+from .keep import Keep
+from .lesson_part import LessonPart
+from .page import summary
+from .reading import Message, Pump
+from .trends import trends_html
+
+__all__ = ["RecordPanel"]
+
+ABOUT = (
+    "Type what was read, with its unit or in the unit beside the box. Leave the rest empty: any part may "
+    "be missing. Then work the record, or press Enter."
+)
+METRIC, US = "metric", "US"
+MOST_FOLLOWED = 300  # days of one pump that are worked for its trends, the last of the file
+
+
+class RecordPanel(Panel):
+    """One pump's day typed in, or chosen from a file; its findings under it."""
+
+    def __init__(self, clock: Callable[[], float] = monotonic):
+        super().__init__("w2w-day", clock=clock)
+        self.gate = Gate(self, self._work)
+        self.form = Form(self, self.gate)
+        self.examined: Examined | None = None
+        self._years: Sequence[Pump] = ()
+        self.units = chooser("Units", SYSTEMS, self.safely(self._change_units))
+        self.run = button("Work this record", self.gate.click, first=True)
+        self.take_away = button("Take these units away", self.once(self._take_away))
+        self.units_said, self.result, self.trends = HTML(say("")), HTML(), HTML()
+        self.keep, self.lesson = Keep(self), LessonPart(self)
+        self.files = Files(self, lambda: self.units.value, self._show_day)
+        self._offer_take_away(False)
+        self.put(*self._parts())
+
+    def _parts(self) -> list:
+        return [
+            HTML(f"<h3>One pump’s day</h3><p>{ABOUT}</p>"),
+            classed(Box([self.units]), "w2w-settings"),
+            classed(Box([self.units_said, self.take_away]), "w2w-told"),
+            self.form.box,
+            classed(Box([self.run]), "w2w-buttons"),
+            classed(self.said, "w2w-told"),
+            self.files.box,
+            self.result,
+            self.keep.box,
+            self.trends,
+            self.lesson.box,
+        ]
+
+    def _work(self) -> None:
+        """Read the form, work and judge what it holds, and say beside each box what is wrong."""
+        texts = self.form.texts
+        record, faults = read_entries(texts, self.form.units)
+        self.form.show_faults(faults, record.unread)
+        if not texts:
+            self.said.value = say("missing", "Type one reading or more, then work this record.")
+            return
+        examined = examine(record)
+        self._years, self.trends.value = (), ""
+        told = tuple(Message(f"{field_named(one.field).label}: {one.says}") for one in faults)
+        self.examined, self.result.value = examined, examined_html(examined)
+        self.keep.show(Pump(1, record, told), examined)
+        self.lesson.show(examined)
+        self.said.value = _outcome(examined, faults)
+
+    def _show_day(self, pump: Pump, years: Sequence[Pump]) -> None:
+        """A day chosen from a file, and how the pump went over the years."""
+        examined = examine(pump.record)
+        self.examined, self.result.value = examined, examined_html(examined, pump.messages)
+        self.keep.show(pump, examined, years)
+        self.lesson.show(examined)
+        self.said.value = say("")
+        if years is not self._years:
+            self._years = years
+            course = trends_html([examine(one.record) for one in years[-MOST_FOLLOWED:]])
+            self.trends.value = f"<h4>Over the years</h4>{course}"
+
+    def _change_units(self, units: str) -> None:
+        """The boxes ask in the other system; what was typed keeps its meaning."""
+        self.files.read_again()
+        written = self.form.change_units(units)
+        self._offer_take_away(bool(written))
+        if not written:
+            self.units_said.value = say("")
+            return
+        other = US if units == "us" else METRIC
+        self.units_said.value = say(
+            "note",
+            f"What you typed means what it meant: the old unit now stands behind it, as in “{written[0]}”.",
+            f"Were they {other} all along? Then take these units away.",
+        )
+
+    def _take_away(self) -> None:
+        count = self.form.take_units_away()
+        self._offer_take_away(False)
+        numbers = "1 number counts" if count == 1 else f"{count} numbers count"
+        self.units_said.value = say("note", f"{numbers} in the unit beside the box now.")
+
+    def _offer_take_away(self, wanted: bool) -> None:
+        self.take_away.layout.display = "" if wanted else "none"
+
+
+def _outcome(examined: Examined, faults: Sequence[Fault]) -> str:
+    """What a reader hears after working a record."""
+    record: Record = examined.record
+    unread = len(record.unread)
+    told = f"In short: {summary(examined)}."
+    if not unread:
+        known = "Something is to be known of what you typed; it stands beside the box."
+        return say("notice" if faults else "worked", told, known if faults else "")
+    entries = (
+        "1 entry was not read. It says"
+        if unread == 1
+        else f"{unread} entries were not read. Each says"
+    )
+    return say(
+        "unreadable", f"{entries} beside its box what to type.", f"The rest is worked. {told}"
+    )

@@ -1,0 +1,86 @@
+"""A printed record: one PDF of pumps, set by typst from record.typ.
+
+All text goes to typst as JSON and stays data: nothing that was typed can be run there. The same
+records give the same PDF: no clock is read, and only the fonts that typst carries are used.
+"""
+
+import contextlib
+import json
+from collections.abc import Iterator, Sequence
+from pathlib import Path
+
+from solver.record import Examined, examine
+
+from .printed import Sheet, in_full, printed
+from .reading import Pump
+from .writing import CannotWrite, Write, whole_file
+
+__all__ = ["MOST_PUMPS", "MOST_ROWS", "Sheet", "pdf_of", "pdf_writer", "pictures_of"]
+
+TEMPLATE = Path(__file__).with_name("record.typ")
+# Measured: 100 pumps take half a minute and 700 MB, or some 900 pages.
+MOST_PUMPS, MOST_ROWS = 100, 1000
+NO_TYPST = "A PDF needs the package typst, which is not here. Type: python3 -m pip install typst"
+TOO_MANY = (
+    f"One PDF holds up to {MOST_PUMPS} pumps and {MOST_ROWS:,} rows, and here are more. "
+    "Print them in parts, or write pages with --out."
+)
+
+
+def pdf_of(sheets: Sequence[Sheet]) -> bytes:
+    """One PDF: each pump's newest day in full, its trends, and a line for each earlier day.
+
+    Raises:
+        CannotWrite: typst is not installed, or there are too many; the sentence says what to do.
+    """
+    return _compiled(sheets, "pdf")
+
+
+def pictures_of(sheets: Sequence[Sheet], dots: float = 96) -> list[bytes]:
+    """The pages of the PDF as PNG pictures, `dots` an inch."""
+    pages = _compiled(sheets, "png", dots)
+    return pages if isinstance(pages, list) else [pages]
+
+
+def _compiled(sheets: Sequence[Sheet], kind: str, dots: float | None = None):
+    typst = _typst()
+    if len(sheets) > MOST_ROWS or in_full(sheets) > MOST_PUMPS:
+        raise CannotWrite(TOO_MANY)
+    data = printed(sheets)
+    # A template without a file has no folder, so it reaches none.
+    return typst.compile(
+        TEMPLATE.read_bytes(),
+        format=kind,
+        ppi=dots,
+        ignore_system_fonts=True,
+        sys_inputs={"data": json.dumps(data, ensure_ascii=False)},
+        timestamp=0,
+    )
+
+
+def _typst():
+    try:
+        import typst
+    except ImportError:
+        raise CannotWrite(NO_TYPST) from None
+    return typst
+
+
+@contextlib.contextmanager
+def pdf_writer(path: Path) -> Iterator[Write]:
+    """Keeps the rows of a file and prints them at its end: a pump's years may stand far apart.
+
+    Raises CannotWrite where typst is missing, before anything is read, and for too many rows or pumps.
+    """
+    _typst()
+    kept: list[Pump] = []
+
+    def write(pump: Pump, examined: Examined) -> None:
+        if len(kept) == MOST_ROWS:
+            raise CannotWrite(TOO_MANY)
+        kept.append(pump)
+
+    with whole_file(path, "wb") as file:
+        yield write
+        sheets = [Sheet(examine(one.record), tuple(map(str, one.messages))) for one in kept]
+        file.write(pdf_of(sheets))
