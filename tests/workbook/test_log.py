@@ -188,7 +188,7 @@ def test_a_log_that_stands_at_a_device_without_end_is_read_as_empty(path):
 
 def test_a_log_that_cannot_be_read_says_so_and_where_it_stands(path):
     path.mkdir(parents=True)
-    with pytest.raises(NotRead, match="Your log could not be read.*attempts.jsonl"):
+    with pytest.raises(NotRead, match=r"Your log could not be read.*attempts\.jsonl"):
         Log(path).read()
 
 
