@@ -382,7 +382,9 @@ def test_every_font_is_in_the_file(pdf):
 
 def test_a_text_is_never_code_for_the_printer(monkeypatch):
     data = printed.printed(PAPER)
-    data["questions"][0]["text"] = '#panic("run") $x$ *bold* = heading <label> \\ #read("/etc/hosts")'
+    data["questions"][0]["text"] = (
+        '#panic("run") $x$ *bold* = heading <label> \\ #read("/etc/hosts")'
+    )
     made = printed.compiled(printed.TEMPLATE, data)
     text = flat(PdfReader(BytesIO(made)).pages[0].extract_text())
     assert flat('#panic("run") $x$ *bold* = heading <label>') in text

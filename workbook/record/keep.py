@@ -8,9 +8,10 @@ from solver import SolverError
 from solver.record import Examined, examine
 
 from ..controls import Panel, button, classed, say
+from ..saving import link
 from .fleet import when
 from .reading import Pump
-from .saving import file_name, link, saves_html
+from .saving import file_name, saves_html
 
 __all__ = ["Keep"]
 

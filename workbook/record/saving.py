@@ -1,21 +1,17 @@
-"""A record as a file to keep: links that hold the whole file, so that no server is needed.
-
-Such a link works in JupyterLab, and in a page that stands alone.
-"""
+"""A record as a file to keep: links that hold the whole file."""
 
 import csv
 import json
-from base64 import b64encode
-from html import escape
 from io import StringIO
 
 from solver.record import ALWAYS, Examined
 
+from ..saving import link
 from .data import flat_headings, flat_row, pump_json
 from .reading import Pump
 from .writing import page_name, template
 
-__all__ = ["as_csv", "as_json", "file_name", "link", "saves_html", "template_link"]
+__all__ = ["as_csv", "as_json", "file_name", "saves_html", "template_link"]
 
 
 def file_name(pump: Pump, ending: str) -> str:
@@ -39,15 +35,6 @@ def as_json(pump: Pump, examined: Examined) -> bytes:
     head = {"units": examined.record.units, "always": ALWAYS, "messages": []}
     whole = {**head, "records": [pump_json(pump, examined)]}
     return json.dumps(whole, ensure_ascii=False, indent=1).encode()
-
-
-def link(says: str, name: str, kind: str, data: bytes) -> str:
-    """A link that saves a file."""
-    held = f"data:{kind};base64,{b64encode(data).decode()}"
-    return (
-        f'<a class="w2w-save" download="{escape(name)}" href="{held}">{escape(says)}</a> '
-        f'<span class="w2w-about">{escape(name)}</span>'
-    )
 
 
 def saves_html(pump: Pump, examined: Examined) -> str:
