@@ -1,0 +1,255 @@
+"""The practice exam in a real browser: a whole one by keyboard alone, interrupted once; its views."""
+
+import json
+import re
+import urllib.request
+
+import psutil
+import pytest
+
+from solver.paper import Paper
+from workbook.exam.question import questions_of
+
+pytestmark = pytest.mark.browser
+
+PAGE = "15-practice-exam.ipynb"
+PANEL = ".w2w-exams"
+PAPER = Paper(("horsepower", "balance", "head"), 1, "us", 8, 60, True, 48213)
+QUESTIONS = questions_of(PAPER)
+MISTAKEN = (6,)  # answered wrong
+EMPTY = (8,)
+MOST_TABS = 120
+SLOWER = 400  # milliseconds: what comes sooner after a key is taken for a double press
+
+
+@pytest.fixture(scope="module")
+def served(serve):
+    """A workbook whose reader has no history."""
+    return serve()
+
+
+@pytest.fixture(scope="module")
+def visit(served, chromium):
+    """A function that opens the page in a browser window of its own."""
+    opened = []
+
+    def window():
+        context = chromium.new_context(viewport={"width": 1200, "height": 1000})
+        opened.append(context)
+        page = context.new_page()
+        page.goto(served.url(PAGE))
+        state = page.locator('.wtw-strip:not([data-state="starting"])')
+        state.wait_for(timeout=120_000)
+        if state.get_attribute("data-state") == "stopped":  # what was killed is on its way back
+            page.get_by_role("button", name="Start this page again").click()
+        page.locator('.wtw-strip[data-state="ready"]').wait_for(timeout=120_000)
+        page.locator(PANEL).wait_for()
+        return page
+
+    yield window
+    for context in opened:
+        context.close()
+
+
+def focused(page):
+    """What a screen reader calls the control that has the focus."""
+    return page.evaluate(
+        "() => { const at = document.activeElement;"
+        "return (at.labels?.length ? at.labels[0].textContent : at.textContent).trim(); }"
+    )
+
+
+def tab_to(page, name):
+    """Press Tab until the control of this name has the focus."""
+    for _ in range(MOST_TABS):
+        page.keyboard.press("Tab")
+        if focused(page) == name:
+            page.wait_for_timeout(SLOWER)
+            return
+    pytest.fail(f"Tab does not lead to {name!r}")
+
+
+def wait_for(page, text):
+    page.locator(PANEL).get_by_text(text).first.wait_for(timeout=20_000)
+
+
+def wait_for_answer_box(page):
+    page.wait_for_function("document.activeElement.matches('.w2w-answering input')", timeout=20_000)
+
+
+def choice(question):
+    wrong = question.number in MISTAKEN
+    choices = enumerate(question.choices, 1)
+    return str(next(number for number, each in choices if bool(each.mistake) == wrong))
+
+
+def answer(page, number):
+    """Answer this question, and arrive at the next."""
+    wait_for(page, f"Question {number} of {PAPER.count}")
+    wait_for_answer_box(page)
+    page.keyboard.type(choice(QUESTIONS[number - 1]))
+    page.keyboard.press("Enter")
+    wait_for(page, f"Question {number} is kept")
+
+
+def kernels(served):
+    """The programs behind the open pages."""
+    ask = f"{served.base}/api/kernels?token={served.token}"
+    names = {kernel["id"] for kernel in json.load(urllib.request.urlopen(ask))}
+    running = psutil.process_iter(["cmdline"])
+    return [one for one in running if any(n in " ".join(one.info["cmdline"] or ()) for n in names)]
+
+
+def kill_kernels(served, page):
+    """End every program behind a page as a crash does, and wait until Jupyter has seen it."""
+    killed = kernels(served)
+    assert killed
+    for process in killed:
+        process.kill()
+    page.get_by_text("This page has stopped.").wait_for(timeout=30_000)
+
+
+def logged(served):
+    found = list(served.folder.parent.rglob("attempts.jsonl"))
+    return [json.loads(line) for path in found for line in path.read_text().splitlines()]
+
+
+def test_a_whole_exam_is_taken_by_keyboard_alone_though_all_is_killed_in_the_middle(served, visit):
+    page = visit()
+    tab_to(page, "Code of an exam")
+    page.keyboard.type(PAPER.code)
+    page.keyboard.press("Enter")
+    for number in (1, 2, 3):
+        answer(page, number)
+    tab_to(page, "Come back to this")
+    page.keyboard.press("Space")
+    wait_for(page, "3 of 8 answered, 1 to come back to.")
+
+    kill_kernels(served, page)
+    page.context.close()
+
+    page = visit()
+    tab_to(page, "Go on with it")
+    page.keyboard.press("Enter")
+    wait_for(page, "3 of 8 answered, 1 to come back to.")
+    wait_for(page, "Question 4 of 8")
+    wait_for_answer_box(page)
+    for number in (4, 5, 6, 7):
+        answer(page, number)
+    wait_for(page, "Question 8 of 8")
+    wait_for_answer_box(page)
+
+    tab_to(page, "Hand in")
+    page.keyboard.press("Enter")
+    wait_for(page, "1 question has no answer: 8.")
+    wait_for(page, "1 question is marked to come back to: 4.")
+    assert "Yes, hand it in" == focused(page)
+    page.wait_for_timeout(SLOWER)
+    page.keyboard.press("Enter")
+    wait_for(page, "6 of 8 right in time (75%).")
+    marked = page.locator(f"{PANEL} details").all_inner_texts()
+    states = [re.search(r"Question \d: ([^.]*)\.", text)[1] for text in marked]
+    assert [*["right"] * 5, "not right", "right", "no answer"] == states
+
+    expected = {question.case.code for question in QUESTIONS if question.number not in EMPTY}
+    assert expected == {each["code"] for each in logged(served)}
+    assert len(expected) == len(logged(served))
+
+
+@pytest.fixture(scope="module")
+def window(visit):
+    return visit()
+
+
+@pytest.fixture(params=["set-up", "question", "formulas", "handing in", "paused", "result"])
+def view(request, window):
+    """The panel in each of its views; a later one goes on from the one before."""
+    panel = window.locator(PANEL)
+
+    def press(name):
+        window.wait_for_timeout(SLOWER)
+        panel.get_by_role("button", name=name, exact=True).click()
+
+    if request.param == "question":
+        panel.get_by_label("Code of an exam").fill(PAPER.code)
+        press("Begin the exam of this code")
+        wait_for(window, "Question 1 of 8")
+        wait_for_answer_box(window)
+        answer(window, 1)
+    elif request.param == "formulas":
+        press("Show the formulas")
+        panel.locator(".w2w-sheet mjx-container").first.wait_for(timeout=30_000)
+    elif request.param == "handing in":
+        press("Hide the formulas")
+        press("Hand in")
+        wait_for(window, "Yes, hand it in")
+    elif request.param == "paused":
+        press("Pause and leave")
+        wait_for(window, "The exam is paused")
+    elif request.param == "result":
+        window.wait_for_timeout(SLOWER)
+        panel.get_by_role("button", name="Go on with it").first.click()
+        wait_for(window, "Question 2 of 8")
+        wait_for_answer_box(window)
+        press("Hand in")
+        wait_for(window, "questions have no answer")
+        press("Yes, hand it in")
+        wait_for(window, "The result")
+        panel.locator("details summary").first.click()
+    return panel
+
+
+def test_each_view_keeps_the_rules_of_accessibility_and_fits_a_narrow_screen(view, axe):
+    page = view.page
+    try:
+        for scheme in ("light", "dark"):
+            page.emulate_media(color_scheme=scheme)
+            page.locator(f"body[data-jp-theme-light={str(scheme == 'light').lower()}]").wait_for(
+                state="attached"
+            )
+            assert [] == axe(page, PANEL), scheme
+        page.set_viewport_size({"width": 400, "height": 900})
+        assert 400 == page.evaluate("document.documentElement.scrollWidth")
+        assert [] == page.eval_on_selector_all(f"{PANEL} *:not(.w2w-heard)", OUTSIDE, 400)
+    finally:
+        page.emulate_media(color_scheme="light")
+        page.set_viewport_size({"width": 1200, "height": 1000})
+
+
+# Whatever reaches over the edge of the screen, or is cut by what holds it.
+OUTSIDE = """(nodes, width) => nodes
+  .filter(node => node.offsetParent && !node.closest('.w2w-symbols'))
+  .filter(node => node.getBoundingClientRect().right > width + 1
+    || (getComputedStyle(node).overflowX === 'hidden' && node.scrollWidth > node.clientWidth + 1))
+  .map(node => node.className + ' ' + node.textContent.slice(0, 40))"""
+
+
+def test_the_clock_goes_on_by_itself_and_stands_still_once_it_is_paused(visit):
+    page = visit()
+    panel = page.locator(PANEL)
+    panel.get_by_label("Code of an exam").fill(PAPER.code)
+    panel.get_by_label("Code of an exam").press("Enter")
+    wait_for(page, "Question 1 of 8")
+    wait_for(page, "59 min 58 s left")
+    wait_for(page, "59 min 56 s left")
+    panel.get_by_role("button", name="Hide the clock").click()
+    wait_for(page, "The clock is hidden.")
+    panel.get_by_role("button", name="Pause and leave").click()
+    row = panel.locator(".w2w-open").first
+    row.wait_for()
+    before = row.inner_text()
+    page.wait_for_timeout(2500)
+    assert before == row.inner_text()
+
+
+def test_a_reload_in_the_middle_goes_on_with_the_same_exam_and_its_time(visit, served):
+    page = visit()
+    panel = page.locator(PANEL)
+    panel.get_by_label("Code of an exam").fill(PAPER.code)
+    panel.get_by_label("Code of an exam").press("Enter")
+    answer(page, 1)
+    wait_for(page, "1 of 8 answered")
+    served.open(page, PAGE)
+    row = page.locator(f"{PANEL} .w2w-open").first
+    row.wait_for()
+    assert re.search(r"8 questions, 1 answered, 59 min \d+ s left", row.inner_text())
