@@ -28,12 +28,14 @@ class GuidedCard(MixedCard):
         return classed(VBox(parts), "w2w-wanted")
 
     def _problem(self) -> str:
-        return f'<p class="w2w-why">Why this one: {escape(self.practice.why)}</p>{super()._problem()}'
+        return (
+            f'<p class="w2w-why">Why this one: {escape(self.practice.why)}</p>{super()._problem()}'
+        )
 
     def _show_returning(self) -> None:
         coming = self.practice.next
         items = "".join(
-            f'<li>{escape(one.family.title)}, level {one.level} <b>({one.short})</b></li>'
+            f"<li>{escape(one.family.title)}, level {one.level} <b>({one.short})</b></li>"
             for one in coming[:SHOWN]
         )
         head = '<p class="w2w-want">Most pressing now</p>'

@@ -8,15 +8,16 @@ and forgetting; the numbers are chosen for this simulation, no source.
 
 from dataclasses import dataclass, replace
 from datetime import UTC, datetime, timedelta
+from itertools import cycle
 from random import Random
 
 from solver import FAMILIES
 from workbook.log import Attempt
 from workbook.study import Study
 
-__all__ = ["Learner", "problems_to_mastery"]
+__all__ = ["Learner", "at_random", "by_schedule", "in_turn", "needed", "problems_to_mastery"]
 
-SKILLS = FAMILIES[:24]
+SKILLS = 24  # families: those of the first chapters
 EVENING = 8  # problems: twenty minutes
 MASTERY = 0.8  # mean chance over all skills of a right answer
 MOST_EVENINGS = 200
@@ -47,10 +48,11 @@ class Memory:
 class Learner:
     """A person: some skills are known from work, the others are new."""
 
-    def __init__(self, seed: int):
+    def __init__(self, seed: int, skills: int = SKILLS):
         self.chance = Random(f"learner {seed}").random
         self.speed = 0.3 + 0.3 * self.chance()
-        self.skills = {family.name: self._memory() for family in SKILLS}
+        self.families = FAMILIES[:skills]
+        self.skills = {family.name: self._memory() for family in self.families}
 
     def _memory(self) -> Memory:
         if self.chance() < 0.35:
@@ -74,7 +76,7 @@ def by_schedule(learner: Learner):
 
     def choose(now: datetime):
         nonlocal last
-        wanted = study.next(SKILLS, now)
+        wanted = study.next(learner.families, now)
         chosen = next((s for s in wanted if s.family.name != last), wanted[0])
         last = chosen.family.name
         return last, chosen.level
@@ -84,16 +86,31 @@ def by_schedule(learner: Learner):
 
 def at_random(learner: Learner):
     """Any kind, each as likely as another."""
-    return (lambda now: (SKILLS[int(learner.chance() * len(SKILLS))].name, 1)), lambda made: None
+    names = list(learner.skills)
+    return (lambda now: (names[int(learner.chance() * len(names))], 1)), lambda made: None
 
 
-def problems_to_mastery(seed: int, way) -> int:
-    """How many problems a learner needs until, on an evening's start, the set mastery is there."""
-    learner = Learner(seed)
+def in_turn(learner: Learner):
+    """Every kind once, then every kind again."""
+    names = cycle(learner.skills)
+    return (lambda now: (next(names), 1)), lambda made: None
+
+
+def needed(learners: int, way, **aim) -> list[int]:
+    """How many problems each of so many learners needs in one way."""
+    return [problems_to_mastery(seed, way, **aim) for seed in range(learners)]
+
+
+def problems_to_mastery(seed: int, way, skills: int = SKILLS, mastery: float = MASTERY) -> int:
+    """How many problems a learner needs until, on an evening's start, the set mastery is there.
+
+    One who has not got there after `MOST_EVENINGS` counts with the problems done until then.
+    """
+    learner = Learner(seed, skills)
     choose, tell = way(learner)
     for evening in range(MOST_EVENINGS):
         now = START + timedelta(days=evening)
-        if learner.mastery(now) >= MASTERY:
+        if learner.mastery(now) >= mastery:
             return evening * EVENING
         for number in range(EVENING):
             at = now + timedelta(minutes=2.5 * number)

@@ -2,10 +2,12 @@
 
 from datetime import UTC, datetime, timedelta
 from itertools import count
+from statistics import median
 
 import pytest
 
 from solver import FAMILIES, draw
+from tests.benchmarks.learners import at_random, by_schedule, needed
 from workbook.guided import Focused, Guided
 from workbook.keeper import attempt_of, units_of
 from workbook.log import SHOWN, Attempt
@@ -136,6 +138,37 @@ def test_adding_attempts_one_by_one_gives_the_same_study_as_all_at_once():
     )
 
 
+def test_a_study_that_follows_a_log_is_as_one_made_from_it_wherever_the_log_grew():
+    made = [one(status, family) for status in ("right", "wrong") for family in (WATER, BRAKE)] * 3
+    grown = Study()
+    for part in (made[:4], made[:4], made[:9], made[2:9], made):  # also in front
+        grown.follow(part)
+    whole = Study(made)
+    assert (whole.skills, whole.cards, whole.times) == (grown.skills, grown.cards, grown.times)
+
+
+@pytest.mark.parametrize(
+    ("last", "short"),
+    [
+        (one(days_ago=40), "due"),
+        (one(days_ago=40, hints=1), "with help"),
+        (one("close", days_ago=40), "close"),
+        (one("wrong", days_ago=40), "went wrong"),
+        (one(SHOWN, days_ago=40, tries=0, solution=True), "solution seen"),
+        (one(), "not due yet"),
+    ],
+)
+def test_a_word_or_two_say_why_a_kind_comes(last, short):
+    (only,) = next_of(last, families=[BRAKE])
+    assert short == only.short
+
+
+def test_the_schedule_takes_invented_learners_to_mastery_sooner_than_chance():
+    # tests/benchmarks does the same with a thousand.
+    ours, chance = needed(20, by_schedule), needed(20, at_random)
+    assert 0.8 > median(one / other for one, other in zip(ours, chance, strict=True))
+
+
 # Practice that follows the study
 
 
@@ -189,6 +222,14 @@ def test_an_answer_here_changes_what_comes_next():
     assert "water_power" == at.case.family.name
     at.answer(str(at.case.answer))
     assert "water_power" != at.next[0].family.name
+
+
+def test_an_answer_on_another_card_or_page_changes_what_comes_next():
+    log = [one("wrong", MOTOR, days_ago=1)]
+    at = Guided([WATER, BRAKE, MOTOR], Pick(), past=lambda: log, now=lambda: NOW)
+    assert "motor_power" == at.next[0].family.name
+    log.append(one(family=MOTOR))
+    assert "motor_power" != at.next[0].family.name
 
 
 def test_a_problem_opened_by_its_code_says_so():

@@ -162,7 +162,10 @@ def test_a_copy_is_saved_and_brought_in_where_there_is_nothing_yet(reader, study
     fresh = serve()
     fresh.open(study, PAGE)
     study.locator(PROGRESS).get_by_text("Nothing is in your log yet.").wait_for()
-    for said in (f"{len(kept)} answers brought in, 0 were", f"0 answers brought in, {len(kept)} were"):
+    for said in (
+        f"{len(kept)} answers brought in, 0 were",
+        f"0 answers brought in, {len(kept)} were",
+    ):
         with study.expect_file_chooser() as choosing:
             study.locator(COPIES).get_by_role("button", name="Bring in a copy").click()
         choosing.value.set_files(saved)

@@ -80,7 +80,9 @@ def due(told: Progress, offered: int) -> str:
     now = len(told.due_now)
     if not now:
         return "<p>Nothing is due now. New kinds can be tried at any time.</p>"
-    them = "It is" if now == 1 else "They are" if now <= offered else f"The {offered} least sure are"
+    them = (
+        "It is" if now == 1 else "They are" if now <= offered else f"The {offered} least sure are"
+    )
     return f"<p>{_counted(now, 'kind')} {'is' if now == 1 else 'are'} due now. {them} here.</p>"
 
 

@@ -16,7 +16,7 @@ from .skills import moment
 
 __all__ = ["WANTED", "chance_now", "due", "rating", "reviewed"]
 
-WANTED = 0.8  # how likely a skill should still be there when it comes back; see tests/benchmarks
+WANTED = 0.9  # how likely a skill should still be there when it comes back; see tests/benchmarks
 SOON = timedelta(minutes=10)  # after which a skill that went wrong comes back, the same evening
 LONGEST = 30  # days; an exam is rarely further away than three months
 
