@@ -8,7 +8,7 @@ from ipywidgets import HTML, Box, Checkbox, VBox
 from .contents import titles
 from .controls import AUTO, Panel, button, classed
 
-__all__ = ["ChapterTicks", "group", "in_words", "tick"]
+__all__ = ["ChapterTicks", "group", "tick", "titled"]
 
 
 def tick(label: str, on: bool, action: Callable[[object], None]) -> Checkbox:
@@ -24,9 +24,17 @@ def group(label: str, boxes: dict, *classes: str) -> VBox:
     return VBox([head, classed(Box(list(boxes.values())), "w2w-ticks", *classes)])
 
 
-def in_words(chapter: str) -> str:
-    """What a chapter without a page is called."""
-    return chapter.replace("_", " ").capitalize()
+def titled(chapters: Iterable[str]) -> dict[str, str]:
+    """Chapters by name, with what each is called, in the order of reading.
+
+    A chapter that has no page yet stands last.
+    """
+    named = titles()
+    places = {name: place for place, name in enumerate(named)}
+    return {
+        name: named.get(name) or name.replace("_", " ").capitalize()
+        for name in sorted(chapters, key=lambda name: places.get(name, len(places)))
+    }
 
 
 class ChapterTicks:
@@ -40,12 +48,9 @@ class ChapterTicks:
         changed: Callable[[], None] = lambda: None,
     ):
         self._changed, self._setting = changed, False
-        named, ticked, heard = titles(), set(ticked), panel.safely(self._heard)
-        # In the order of reading; a chapter that has no page yet stands last.
-        places = {name: place for place, name in enumerate(named)}
+        ticked, heard = set(ticked), panel.safely(self._heard)
         self.boxes = {
-            name: tick(named.get(name) or in_words(name), name in ticked, heard)
-            for name in sorted(names, key=lambda name: places.get(name, len(places)))
+            name: tick(label, name in ticked, heard) for name, label in titled(names).items()
         }
         self.all = button("Tick every chapter", panel.once(lambda: self._tick_all(True)))
         self.none = button("Untick every chapter", panel.once(lambda: self._tick_all(False)))

@@ -107,6 +107,12 @@ def test_the_same_code_gives_the_same_questions():
     ]
 
 
+def test_the_order_in_which_chapters_were_chosen_changes_nothing():
+    turned = PAPER._replace(chapters=PAPER.chapters[::-1])
+    assert PAPER.code == turned.code
+    assert cases_of(PAPER) == cases_of(turned)
+
+
 def test_another_seed_way_or_time_is_another_paper():
     codes = {
         tuple(case.code for case in cases_of(paper))

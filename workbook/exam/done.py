@@ -17,29 +17,34 @@ __all__ = ["Done"]
 
 
 class Done:
-    """The result of a sitting; `begin` and `print_` get a paper, `back` leads to the set-up."""
+    """The last view: `begin` gets a paper, and `back` leads to the set-up.
+
+    `print_` gets a paper too, and the place where it says what came of it.
+    """
 
     def __init__(
         self,
         panel: Panel,
         begin: Callable[[Paper], None],
-        print_: Callable[[Paper], None],
+        print_: Callable[[Paper, HTML], None],
         back: Callable[[], None],
     ):
         self.sitting: Sitting | None = None
-        self.top, self.all, self.code = HTML(), HTML(), HTML()
+        self.top, self.all, self.code, self.printed = HTML(), HTML(), HTML(), HTML()
         self.again = button("Sit it again", panel.once(lambda: begin(self.sitting.paper)))
         self.fresh = button(
             "A fresh exam like it", panel.once(lambda: begin(fresh(self.sitting.paper)))
         )
-        self.print = button("Print this exam", panel.once(lambda: print_(self.sitting.paper)))
+        self.print = button(
+            "Print this exam", panel.once(lambda: print_(self.sitting.paper, self.printed))
+        )
         self.back = button("Set up another", panel.once(back))
         follow = classed(Box([self.again, self.fresh, self.print, self.back]), "w2w-buttons")
-        self.box = VBox([self.top, self.code, follow, self.all])
+        self.box = VBox([self.top, self.code, follow, self.printed, self.all])
 
     def show(self, sitting: Sitting, fault: str = "") -> None:
         """The result of this sitting; a fault says that the log did not take it."""
-        self.sitting = sitting
+        self.sitting, self.printed.value = sitting, say("")
         outcome = Outcome(sitting)
         said = say("note", *summary(outcome), fault)
         self.top.value = f"<h3>The result</h3>{said}"

@@ -40,15 +40,14 @@ class ExamPanel(Panel):
         self.start = Start(self, self._begin, self._print, self._open, where, units)
         self.sit = Sit(self, self._paused, self._open)
         self.result = Done(self, self._begin, self._print, self._set_up)
-        self.printed = HTML()
         self.views = (self.start, self.sit, self.result)
-        self.put(*(view.box for view in self.views), self.printed, self.said)
+        self.put(*(view.box for view in self.views), self.said)
         self._set_up()
 
     def _view(self, shown) -> None:
         for view in self.views:
             view.box.layout.display = "" if view is shown else "none"
-        self.printed.value = self.said.value = say("")
+        self.said.value = say("")
 
     def _set_up(self, *sentences: str) -> None:
         self.start.show(*sentences)
@@ -81,6 +80,7 @@ class ExamPanel(Panel):
         if self.start.earlier.buttons:
             self.start.earlier.buttons[0].focus()
 
-    def _print(self, paper: Paper) -> None:
-        self.printed.value = say("note", "The PDF is being made.")
-        self.printed.value = save_pdf(paper, self._pages)
+    def _print(self, paper: Paper, told: HTML) -> None:
+        """Make the PDF of a paper, and say so in this place."""
+        told.value = say("note", "The PDF is being made.")
+        told.value = save_pdf(paper, self._pages)

@@ -8,10 +8,9 @@ from solver.paper import Paper
 from solver.render import ROUNDING, given_rows, step_lines
 
 from ..cautions import caution_lines
-from ..contents import titles
 from ..controls import say
 from ..saving import link
-from ..ticks import in_words
+from ..ticks import titled
 from ..typst_pdf import compiled
 from .question import Question, questions_of
 from .result import answer_of
@@ -36,13 +35,12 @@ def pictures_of(paper: Paper, dots: float = 96) -> list[bytes]:
 
 def printed(paper: Paper) -> dict[str, Any]:
     """All that stands on the pages, as plain data."""
-    named = titles()
     questions = questions_of(paper)
     return {
         "paper": PAPER[paper.units],
         "code": paper.code,
         "about": f"{paper.count} questions, {paper.minutes} minutes, {UNITS[paper.units]}",
-        "chapters": [named.get(name) or in_words(name) for name in paper.chapters],
+        "chapters": list(titled(paper.chapters).values()),
         "always": caution_lines()[-1],
         "rounding": ROUNDING,
         "questions": [_asked(each) for each in questions],

@@ -5,8 +5,7 @@ from html import escape
 from solver.show import figures, with_unit
 
 from .. import fragments
-from ..contents import titles
-from ..ticks import in_words
+from ..ticks import titled
 from .clock import duration
 from .desk import listed
 from .outcome import Outcome
@@ -45,11 +44,11 @@ def result_html(outcome: Outcome) -> str:
 
 
 def _chapters(outcome: Outcome) -> str:
-    named = titles()
+    tallies = outcome.chapters
     rows = "".join(
-        f'<tr><th scope="row">{escape(named.get(name) or in_words(name))}</th>'
-        f"<td>{tally.in_time}</td><td>{tally.later}</td><td>{tally.of}</td></tr>"
-        for name, tally in outcome.chapters.items()
+        f'<tr><th scope="row">{escape(title)}</th><td>{tallies[name].in_time}</td>'
+        f"<td>{tallies[name].later}</td><td>{tallies[name].of}</td></tr>"
+        for name, title in titled(tallies).items()
     )
     heads = "".join(
         f'<th scope="col">{head}</th>'

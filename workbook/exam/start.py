@@ -27,19 +27,22 @@ ABOUT = (
 
 
 class Start:
-    """`begin` gets a paper, `print_` too; `go_on` gets a sitting that was begun before."""
+    """The first view: `begin` gets a paper, and `go_on` a sitting that was begun before.
+
+    `print_` gets a paper too, and the place where it says what came of it.
+    """
 
     def __init__(
         self,
         panel: Panel,
         begin: Callable[[Paper], None],
-        print_: Callable[[Paper], None],
+        print_: Callable[[Paper, HTML], None],
         go_on: Callable[[Sitting], None],
         where: Path,
         units: str,
     ):
         self._begin = begin
-        self.said, self.code_said = HTML(say("")), HTML(say(""))
+        self.said, self.printed, self.code_said = HTML(say("")), HTML(say("")), HTML(say(""))
         self.earlier = Earlier(panel, where, go_on)
         self.chapters = ChapterTicks(panel, CHAPTERS, CHAPTERS)
         self.level = chooser("Level", LEVELS, lambda _: None)
@@ -49,8 +52,8 @@ class Start:
         self.count = self._number(panel, f"Questions, 1 to {MOST}", "20")
         self.minutes = self._number(panel, f"Minutes, 1 to {LONGEST}", "60")
         self.begin = button("Begin this exam", self.gate.click, first=True)
-        printing = Gate(panel, lambda: self._with_paper(print_))
-        self.print = button("Print one like this", printing.click)
+        on_paper = Gate(panel, lambda: self._with_paper(lambda one: print_(one, self.printed)))
+        self.print = button("Print one like this", on_paper.click)
         self.code = Entry(panel, "Code of an exam", self._open)
         self.open = button("Begin the exam of this code", self.code.gate.click)
         self.box = VBox(self._parts())
@@ -72,13 +75,14 @@ class Start:
             classed(Box(numbers), "w2w-grid"),
             classed(Box([self.begin, self.print]), "w2w-buttons"),
             self.said,
+            self.printed,
             classed(VBox([HTML(share), code, self.code_said]), "w2w-code"),
         ]
 
     def show(self, *sentences: str) -> None:
         """The view as it is now: what was begun before may have changed."""
         self.earlier.look()
-        self.said.value = self.code_said.value = say("")
+        self.said.value = self.printed.value = self.code_said.value = say("")
         self.earlier.said.value = say("note", *sentences) if sentences else say("")
 
     def _with_paper(self, then: Callable[[Paper], None]) -> None:
