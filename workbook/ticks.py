@@ -8,7 +8,7 @@ from ipywidgets import HTML, Box, Checkbox, VBox
 from .contents import titles
 from .controls import AUTO, Panel, button, classed
 
-__all__ = ["ChapterTicks", "group", "tick", "titled"]
+__all__ = ["ChapterTicks", "group", "in_words", "tick", "titled"]
 
 
 def tick(label: str, on: bool, action: Callable[[object], None]) -> Checkbox:
@@ -24,6 +24,11 @@ def group(label: str, boxes: dict, *classes: str) -> VBox:
     return VBox([head, classed(Box(list(boxes.values())), "w2w-ticks", *classes)])
 
 
+def in_words(chapter: str) -> str:
+    """What a chapter without a page is called."""
+    return chapter.replace("_", " ").capitalize()
+
+
 def titled(chapters: Iterable[str]) -> dict[str, str]:
     """Chapters by name, with what each is called, in the order of reading.
 
@@ -32,7 +37,7 @@ def titled(chapters: Iterable[str]) -> dict[str, str]:
     named = titles()
     places = {name: place for place, name in enumerate(named)}
     return {
-        name: named.get(name) or name.replace("_", " ").capitalize()
+        name: named.get(name) or in_words(name)
         for name in sorted(chapters, key=lambda name: places.get(name, len(places)))
     }
 
