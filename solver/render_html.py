@@ -81,23 +81,28 @@ def step_html(number: int, step: Step, known: Known, given: Known, units: str) -
     return f'<li class="w2w-step">{head}{_heard_as(heard, shown)}{why}</li>'
 
 
-def formula_text(formula: Formula, units: str) -> str:
-    """A formula in words, as plain text."""
-    return f"{label_of(formula.result)} = {words(formula.expr, units)}"
+def formula_text(formula: Formula, units: str, asked: str = "") -> str:
+    """A formula in words, as plain text; turned round for `asked` where that is named."""
+    asked = asked or formula.result
+    return f"{label_of(asked)} = {words(formula.solved_for(asked), units)}"
 
 
-def formula_html(formula: Formula, units: str) -> str:
+def formula_html(formula: Formula, units: str, asked: str = "") -> str:
     """A formula in words, with its fractions as fractions."""
-    shown = _equation(formula.result, words(formula.expr, units, HTML))
-    return _heard_as(formula_text(formula, units), shown)
+    asked = asked or formula.result
+    shown = _equation(asked, words(formula.solved_for(asked), units, HTML))
+    return _heard_as(formula_text(formula, units, asked), shown)
 
 
-def formula_latex(formula: Formula, units: str) -> str:
+def formula_latex(formula: Formula, units: str, asked: str = "") -> str:
     r"""A formula in symbols, without dollar signs around it.
 
     >>> from solver.formulas import POWER
     >>> print(formula_latex(POWER[3], "us"))
     P_\mathrm{w} = \dfrac{Q \times H}{3{,}960}
+    >>> print(formula_latex(POWER[3], "us", "flow"))
+    Q = \dfrac{P_\mathrm{w} \times 3{,}960}{H}
     """
-    written = f"{quantity_named(formula.result).symbol} = {symbols(formula.expr, units)}"
+    asked = asked or formula.result
+    written = f"{quantity_named(asked).symbol} = {symbols(formula.solved_for(asked), units)}"
     return re.sub(r"(?<=\d),(?=\d{3})", "{,}", written)

@@ -1,5 +1,6 @@
 """How a number is written for a reader: figures kept, thousands parted, unit in its place."""
 
+import re
 from functools import cache
 
 from .units import unit
@@ -38,7 +39,7 @@ WORDS = ("day", "week", "month", "year")  # units written out, which take an s
 @cache
 def _frame(name: str) -> tuple[str, str]:
     """What stands before and after a number with this unit."""
-    shown = name.replace("m3", "m³").replace("ft3", "ft³").replace("ft2", "ft²").replace("m2", "m²")
+    shown = re.sub(r"(m|ft|in|s)([23])\b", lambda part: part[1] + "²³"[int(part[2]) - 2], name)
     if name.startswith("$"):
         return "$", shown[1:]
     return "", {"%": "%", "": "", "choice": ""}.get(name, f" {shown}")

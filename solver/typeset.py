@@ -29,7 +29,7 @@ from .show import exact, figures, latex_with_unit, with_unit
 from .tree import children, is_one
 from .vocabulary import quantity_named
 
-__all__ = ["LATEX", "TEXT", "Notation", "numbers", "symbols", "words"]
+__all__ = ["LATEX", "TEXT", "Notation", "labelled", "numbers", "symbols", "unit_after", "words"]
 
 
 @dataclass(frozen=True)
@@ -85,6 +85,32 @@ def words(expr: Expr, units: str, notation: Notation = TEXT) -> str:
         return _constant(node, units, notation)
 
     return _written(expr, units, notation, leaf)
+
+
+def labelled(expr: Expr, units: str, notation: Notation = TEXT) -> str:
+    """The expression in the names of its quantities, each with its unit in brackets."""
+
+    def leaf(node: Expr) -> str:
+        match node:
+            case Known(name):
+                return notation.word(unit_after(name, units))
+            case Fraction(of):
+                return notation.word(f"{quantity_named(of.name).label} (decimal)")
+        return _constant(node, units, notation)
+
+    return _written(expr, units, notation, leaf)
+
+
+def unit_after(name: str, units: str) -> str:
+    """A quantity's label with its unit in brackets; "slip in rpm" says it already.
+
+    >>> unit_after("flow", "us"), unit_after("power_factor", "us")
+    ('flow (gpm)', 'power factor')
+    """
+    quantity = quantity_named(name)
+    unit = with_unit("", quantity.unit(units)).strip()
+    said = not unit or quantity.label.endswith(f" in {unit}")
+    return quantity.label if said else f"{quantity.label} ({unit})"
 
 
 def symbols(expr: Expr, units: str) -> str:

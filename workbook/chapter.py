@@ -7,7 +7,7 @@ from solver.formula import Formula
 from solver.plan import find_plan
 from solver.vocabulary import QUANTITIES, Quantity
 
-__all__ = ["asked_in", "families_of", "formulas_of", "quantities_of"]
+__all__ = ["asked_in", "families_of", "formulas_of", "levels_of", "quantities_of"]
 
 MOST_READINGS = 12  # as many boxes as a reader can look over
 
@@ -28,18 +28,23 @@ def families_of(name: str) -> tuple[Family, ...]:
 def formulas_of(name: str) -> tuple[Formula, ...]:
     """Every formula that a worked solution of the chapter uses, in the order of the library."""
     families = families_of(name)
-    used = {id(formula) for family in families for formula in _used(family)}
+    used = {id(formula) for family in families for _, formula in _used(family)}
     every = {id(f): f for family in families for f in family.formulas}
     return tuple(formula for key, formula in every.items() if key in used)
 
 
-def _used(family: Family) -> Iterator[Formula]:
-    for level in family.levels:
+def levels_of(name: str) -> list[tuple[int, Formula]]:
+    """Each formula that a level of a family of the chapter uses, with the number of the level."""
+    return [pair for family in families_of(name) for pair in dict.fromkeys(_used(family))]
+
+
+def _used(family: Family) -> Iterator[tuple[int, Formula]]:
+    for number, level in enumerate(family.levels, 1):
         wanted = level.find if family.judge else (family.asked,)
         for units in ("us", "si"):
             for asked in wanted:
                 plan = find_plan(level.given, asked, family.formulas, units)
-                yield from (link.formula for link in plan.links)
+                yield from ((number, link.formula) for link in plan.links)
 
 
 def quantities_of(name: str) -> tuple[Quantity, ...]:

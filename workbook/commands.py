@@ -81,9 +81,22 @@ def _record(options: argparse.Namespace) -> int:
     return run(options)
 
 
+def _sheet_options(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("--pdf", metavar="OUT", required=True, help="the file to write")
+    parser.add_argument("--units", choices=("us", "si"), default="us", help="letter or A4 paper")
+    parser.add_argument("--chapters", metavar="A,B", help="some chapters; all where left out")
+
+
+def _sheet(options: argparse.Namespace) -> int:
+    from workbook.reference.command import run
+
+    return run(options)
+
+
 COMMANDS = {
     "open": Command("open the workbook (also without any word)", _open, _open_options),
     "record": Command("work and judge the readings of pumps", _record, _record_options),
+    "sheet": Command("print the formulas of chapters on one or two pages", _sheet, _sheet_options),
     "test": Command("run the tests", _test, needs=bootstrap.TESTER, takes_rest=True),
 }
 

@@ -14,7 +14,7 @@ from solver.vocabulary import quantity_named
 from .controls import SYSTEMS, Panel, chooser
 from .readings import with_unit_said
 
-__all__ = ["FormulaSheet", "sheet_html"]
+__all__ = ["FormulaSheet", "decimals_said", "sheet_html", "units_said"]
 
 DECIMALS = "An efficiency goes in as a decimal: 82% is 0.82."
 
@@ -37,13 +37,16 @@ class FormulaSheet(Panel):
 def sheet_html(formulas: Iterable[Formula], units: str) -> str:
     """Formulas as a list, for a widget that sets mathematics."""
     shown = [formula for formula in formulas if units in formula.systems]
-    first = f"<p>{DECIMALS}</p>" if any(map(_has_decimal, shown)) else ""
+    said = decimals_said(shown)
+    first = f"<p>{said}</p>" if said else ""
     items = "".join(_item(formula, units) for formula in shown)
     return f'{first}<ol class="w2w-steps">{items}</ol>'
 
 
-def _has_decimal(formula: Formula) -> bool:
-    return any(isinstance(node, Fraction) for node in walk(formula.expr))
+def decimals_said(formulas: Iterable[Formula]) -> str:
+    """How an efficiency goes in, where one does."""
+    nodes = (node for formula in formulas for node in walk(formula.expr))
+    return DECIMALS if any(isinstance(node, Fraction) for node in nodes) else ""
 
 
 def _item(formula: Formula, units: str) -> str:
@@ -58,12 +61,12 @@ def _item(formula: Formula, units: str) -> str:
         f'<div class="w2w-symbols" role="img" tabindex="0" aria-label="{heard}">'
         f"${escape(formula_latex(formula, units))}$</div></div>"
         f'<div class="w2w-why">{escape(formula.why)}</div>'
-        f'<div class="w2w-source mathjax_ignore">{escape(_units_said(formula, units))}<br>'
+        f'<div class="w2w-source mathjax_ignore">{escape(units_said(formula, units))}<br>'
         f"{escape(_source_said(formula))}</div></li>"
     )
 
 
-def _units_said(formula: Formula, units: str) -> str:
+def units_said(formula: Formula, units: str) -> str:
     """Which unit each quantity is in."""
     quantities = map(quantity_named, dict.fromkeys((*formula.names[1:], formula.result)))
     parts = [with_unit_said(q.label, " in ", q.unit(units)) for q in quantities if q.unit(units)]

@@ -15,6 +15,7 @@ __all__ = [
     "practice",
     "progress",
     "record",
+    "reference",
     "study",
     "worked_example",
 ]
@@ -118,6 +119,14 @@ def formulas(chapter: str):
     from .formula_sheet import FormulaSheet
 
     return FormulaSheet(formulas_of(chapter))
+
+
+def reference():
+    """Every formula turned round, constants, units, tables, limits: to find and to print."""
+    from .keeper import past, units_of
+    from .reference.panel import ReferencePanel
+
+    return ReferencePanel(units_of(past()))
 
 
 def cautions(*topics: str):

@@ -10,7 +10,7 @@ from typing import Any
 
 from solver import SolverError
 
-__all__ = ["CannotPrint", "compiled"]
+__all__ = ["CannotPrint", "compiled", "page_count"]
 
 NO_TYPST = "A PDF needs the package typst, which is not here. Type: python3 -m pip install typst"
 
@@ -27,16 +27,31 @@ def compiled(template: Path, data: Any, kind: str = "pdf", dots: float | None = 
     Raises:
         CannotPrint: typst is not installed.
     """
+    return _typst().compile(
+        template.read_bytes(), format=kind, ppi=dots, timestamp=0, **_reading(data)
+    )
+
+
+def page_count(template: Path, data: Any) -> int:
+    """How many pages it takes; the template says so in metadata with the label <pages>.
+
+    Raises:
+        CannotPrint: typst is not installed.
+    """
+    reading = _reading(data)
+    said = _typst().query(template.read_bytes(), "<pages>", field="value", one=True, **reading)
+    return json.loads(said)
+
+
+def _typst():
     try:
         import typst
     except ImportError:
         raise CannotPrint(NO_TYPST) from None
-    # A template without a file has no folder, so it reaches none.
-    return typst.compile(
-        template.read_bytes(),
-        format=kind,
-        ppi=dots,
-        ignore_system_fonts=True,
-        sys_inputs={"data": json.dumps(data, ensure_ascii=False)},
-        timestamp=0,
-    )
+    return typst
+
+
+def _reading(data: Any) -> dict[str, Any]:
+    """A template without a file has no folder, so it reaches none."""
+    said = json.dumps(data, ensure_ascii=False)
+    return {"ignore_system_fonts": True, "sys_inputs": {"data": said}}

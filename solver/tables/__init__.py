@@ -18,6 +18,8 @@ __all__ = [
     "named_rows",
     "next_motor_size",
     "second_motor_above",
+    "table_as_printed",
+    "table_names",
     "table_rows",
     "table_source",
 ]
@@ -39,6 +41,23 @@ def _lines(name: str) -> tuple[str, ...]:
 def table_source(name: str) -> str:
     """The lines that say where a table is from."""
     return " ".join(line.lstrip("# ") for line in _lines(name) if line.startswith("#"))
+
+
+@cache
+def table_names() -> tuple[str, ...]:
+    """Every table, by its name."""
+    found = (path.name for path in files(__package__).iterdir())
+    return tuple(sorted(name.removesuffix(".csv") for name in found if name.endswith(".csv")))
+
+
+def table_as_printed(name: str) -> tuple[tuple[str, ...], ...]:
+    """The rows of any table as they stand in its file, the heads of the columns first.
+
+    >>> table_as_printed("overload")[:2]
+    (('service_factor', 'percent', 'raised'), ('1.00', '115', '130'))
+    """
+    lines = (line for line in _lines(name) if line and not line.startswith("#"))
+    return tuple(tuple(cell.strip() for cell in line.split(",")) for line in lines)
 
 
 @cache

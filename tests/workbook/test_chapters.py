@@ -22,6 +22,7 @@ AFTER = {
     "13-pump-day-record.ipynb": ["cautions", "record"],
     "14-your-study.ipynb": ["cautions", "study", "progress", "log_copies"],
     "15-practice-exam.ipynb": ["cautions", "exam"],
+    "16-formulas-and-tables.ipynb": ["cautions", "reference"],
 }
 MIXED = "12-mixed-practice.ipynb"
 CHAPTERS = [path for path in PAGES if path.name not in (OPENING, *AFTER)]

@@ -1,0 +1,1 @@
+"""The reference: every formula turned round, constants, units, tables and limits; to search, to print."""

@@ -1,0 +1,121 @@
+"""The reference on a page: a box that finds, parts that open, and the sheet to print.
+
+What a part holds is sent when it is opened, for all of it at once would be half a megabyte.
+"""
+
+from collections.abc import Sequence
+
+from ipywidgets import HTML, Box, HTMLMath, VBox
+
+from ..controls import SYSTEMS, Panel, button, chooser, classed, say
+from ..entry import Entry as Asked
+from .entry import Entry, Part, plain
+from .finding import TRY, counted, find, said
+from .formulas import formula_parts
+from .printing import Printing
+from .tables import CONSTANTS, LIMITS, TABLES
+from .unit_table import UNITS
+
+__all__ = ["ReferencePanel", "parts"]
+
+AT_ONCE = 30  # entries found whose parts open by themselves; more would be a long page
+UNFOLDED = 5  # entries found that open too
+FIRST = "Type a word to find first."
+MANY = "Open a part to see them, or add a word."
+
+
+def parts() -> tuple[Part, ...]:
+    """All of it, in the order of the page."""
+    return (*formula_parts(), CONSTANTS, UNITS, TABLES, LIMITS)
+
+
+class Fold:
+    """A part under its button, or what was found in it."""
+
+    def __init__(self, panel: Panel, part: Part):
+        self.part, self.open = part, False
+        self.entries: Sequence[Entry] = ()
+        self.found = self.unfolded = False
+        self.button = button("", panel.once(lambda: self.show(not self.open)))
+        classed(self.button, "w2w-fold")
+        self.body = HTMLMath() if part.mathematics else HTML()
+        self.box = classed(VBox([self.button, self.body]), "w2w-group")
+
+    def put(
+        self, entries: Sequence[Entry], opened: bool, found: bool = False, unfolded: bool = False
+    ) -> None:
+        """Have these entries, each `unfolded` or under its own head."""
+        self.entries, self.found, self.unfolded = entries, found, unfolded
+        self.box.layout.display = "" if entries else "none"
+        self.show(opened)
+
+    def show(self, opened: bool) -> None:
+        """Open or close it."""
+        self.open = opened
+        self.body.value = self.part.html(self.entries, self.unfolded) if opened else ""
+        self.body.layout.display = "" if opened else "none"
+        does, found = "Hide" if opened else "Show", " found" * self.found
+        count = counted(len(self.entries), self.part.noun)
+        self.button.description = f"{does} {self.part.title}: {count}{found}"
+
+
+class ReferencePanel(Panel):
+    """Every formula, constant, unit, table and limit, in US or metric units."""
+
+    def __init__(self, units: str = "us"):
+        super().__init__("w2w-reference")
+        self.folds = [Fold(self, part) for part in parts()]
+        self.wanted = ""
+        self.units = chooser("Units", SYSTEMS, self.safely(lambda _: self._again()), units)
+        self.ask = Asked(self, "Find a word, such as head, gpm or NEMA", self._find)
+        self.find = button("Find", self.ask.gate.click, first=True)
+        self.all = button("Show all parts", self.once(self._show_all))
+        self.printing = Printing(self, lambda: self.units.value)
+        asking = classed(Box([self.units, self.ask.box]), "w2w-settings")
+        buttons = classed(Box([self.find, self.all]), "w2w-buttons")
+        self.listed = VBox([fold.box for fold in self.folds])
+        self.put(asking, buttons, self.said, self.listed, self.printing.box)
+        self._whole()
+
+    def _whole(self) -> None:
+        for fold in self.folds:
+            fold.put(fold.part.entries(self.units.value), opened=False)
+
+    def _show_all(self) -> None:
+        self.wanted = ""
+        self.ask.fill("")
+        self._whole()
+        self.said.value = say("note", "All parts are here again.")
+
+    def _find(self, text: str) -> None:
+        """Only what has all the words; where nothing has, what is shown stays."""
+        if not plain(text):
+            self._nothing_asked()
+            return
+        among, units = [fold.part for fold in self.folds], self.units.value
+        found = find(among, units, text)
+        sentences = said(among, units, text, found)
+        if not found:
+            self.said.value = say("notice", *sentences)
+            return
+        self.wanted = text
+        total = sum(map(len, found.values()))
+        for fold in self.folds:
+            here = found.get(fold.part, ())
+            fold.put(here, bool(here) and total <= AT_ONCE, found=True, unfolded=total <= UNFOLDED)
+        self.said.value = say("note", *sentences, "" if total <= AT_ONCE else MANY)
+
+    def _nothing_asked(self) -> None:
+        if self.wanted:
+            self._show_all()
+        else:
+            self.said.value = say("missing", FIRST, TRY)
+
+    def _again(self) -> None:
+        """The same in other units: what was open stays open."""
+        self.printing.clear()
+        for fold in self.folds:
+            entries = fold.part.entries(self.units.value)
+            fold.put(entries, fold.open and not self.wanted)
+        if self.wanted:
+            self._find(self.wanted)
