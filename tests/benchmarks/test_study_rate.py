@@ -134,7 +134,7 @@ def test_what_comes_next_is_found_within_the_time_of_reading_the_file(benchmark,
 
 
 # Learners, skills and mastery; and what the middle learner may need at most, against chance.
-AIMS = [(1_000, 24, 0.8, 0.8), (200, 60, 0.8, 0.8), (200, 60, 0.9, 1.0)]
+AIMS = [(1_000, 24, 0.8, 0.8), (100, 60, 0.8, 0.8), (100, 60, 0.9, 1.0)]
 
 
 @pytest.mark.benchmark(group="learners")

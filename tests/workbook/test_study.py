@@ -90,14 +90,14 @@ def test_what_went_right_stays_away_for_days_and_then_comes_back():
     assert "You had this right, and it is time to see whether it has stayed." == late.why
 
 
-def test_each_time_it_goes_right_it_stays_away_longer_and_never_over_thirty_days():
+def test_each_time_it_goes_right_it_stays_away_longer_and_never_over_three_weeks():
     made, gaps, now = [], [], NOW
     for _ in range(4):
         made.append(one()._replace(when=now.isoformat()))
         due = Study(made).cards["brake_power"].due
         gaps.append(due - now)
         now = due
-    assert gaps[0] < gaps[1] <= gaps[2] <= gaps[3] <= timedelta(days=30)
+    assert gaps[0] < gaps[1] <= gaps[2] <= gaps[3] <= timedelta(days=21)
 
 
 def test_a_mistake_made_twice_comes_first_with_the_reason():

@@ -42,10 +42,11 @@ class ProgressPanel(Panel):
     """
 
     def __init__(self, families: Sequence[Family], log: Log, now=_now):
-        super().__init__("w2w-progress", "w2w-figure")
-        self.families, self.kept, self.now, self.study = families, log, now, Study()
-        named = titles()
-        self.names = {f.chapter: named.get(f.chapter) or in_words(f.chapter) for f in families}
+        super().__init__("w2w-progress")
+        self.kept, self.now, self.study = log, now, Study()
+        self.names = _names(families)
+        order = list(self.names)
+        self.families = sorted(families, key=lambda family: order.index(family.chapter))
         self._make_parts()
         self.put(
             HTML(LOOK), self.top, _row(self.again), self.said, self.ready,
@@ -145,6 +146,13 @@ class _Beside:
         except ImportError:
             self.picture.value = f"<p>{NO_PICTURE}</p>"
         self.shown = view
+
+
+def _names(families: Sequence[Family]) -> dict[str, str]:
+    """What each chapter is called, in the order of the pages; those without a page come last."""
+    ours, named = dict.fromkeys(family.chapter for family in families), titles()
+    paged = {chapter: title for chapter, title in named.items() if chapter in ours}
+    return paged | {chapter: in_words(chapter) for chapter in ours if chapter not in named}
 
 
 def _row(*buttons: Button) -> Box:

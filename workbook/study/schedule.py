@@ -18,7 +18,7 @@ __all__ = ["WANTED", "chance_now", "due", "rating", "reviewed"]
 
 WANTED = 0.9  # how likely a skill should still be there when it comes back; see tests/benchmarks
 SOON = timedelta(minutes=10)  # after which a skill that went wrong comes back, the same evening
-LONGEST = 30  # days; an exam is rarely further away than three months
+LONGEST = 21  # days; so 175 kinds come back at the pace of twenty minutes an evening
 
 
 @cache
