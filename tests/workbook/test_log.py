@@ -4,6 +4,7 @@ import re
 import subprocess
 import sys
 import textwrap
+import time
 from concurrent.futures import ThreadPoolExecutor
 
 import pytest
@@ -18,6 +19,7 @@ from workbook.log import (
     NotAnAttempt,
     NotKept,
     NotRead,
+    add_lines,
     line_of,
     made,
     merged,
@@ -192,11 +194,29 @@ def test_a_log_that_cannot_be_read_says_so_and_where_it_stands(path):
         Log(path).read()
 
 
-def test_two_threads_of_one_page_that_answer_at_once_lose_nothing(path):
+class Slow(list):
+    """A list after whose growth much else can happen."""
+
+    def extend(self, more):
+        super().extend(more)
+        time.sleep(0.1)
+
+
+def test_two_threads_of_one_page_that_answer_at_once_lose_nothing(path, monkeypatch):
+    def slowly(path, lines):
+        lines = list(lines)
+        time.sleep(0.2)
+        add_lines(path, lines)
+
+    monkeypatch.setattr("workbook.log.store.add_lines", slowly)
     log = Log(path)
-    with ThreadPoolExecutor(4) as pool:
-        list(pool.map(lambda n: log.keep(one(str(n))), range(200)))
-    assert {str(n) for n in range(200)} == set(typed(Log(path)))
+    log.waiting = Slow()
+    with ThreadPoolExecutor(2) as pool:
+        first = pool.submit(log.keep, one("1"))
+        time.sleep(0.25)  # its lines are on their way, and then forgotten
+        pool.submit(log.keep, one("2")).result()
+        first.result()
+    assert ["1", "2"] == typed(Log(path))
 
 
 PART = """
