@@ -21,7 +21,9 @@ __all__ = ["by_chapter", "formula_parts"]
 BESIDE = "Beside the chapters: your own numbers and the record"
 GREEK = {"eta": "η", "Delta": "Δ", "Sigma": "Σ"}
 TURNED = "Turned round"
-EARLIER = "Open a formula for its symbols, units and source. Those of an earlier part stand there."
+OPEN_ONE = (
+    "Open a formula for its symbols, units and source. One of an earlier chapter stands there."
+)
 
 
 def formula_parts() -> list[Part]:
@@ -47,7 +49,7 @@ def by_chapter() -> dict[str, tuple[Formula, ...]]:
 
 
 def _part(title: str, formulas: tuple[Formula, ...]) -> Part:
-    about = f"{EARLIER} {decimals_said(formulas)}".strip()
+    about = f"{OPEN_ONE} {decimals_said(formulas)}".strip()
     return Part(title, "formula", partial(_entries, formulas), about, mathematics=True)
 
 
