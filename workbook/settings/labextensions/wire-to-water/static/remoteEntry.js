@@ -164,7 +164,7 @@
       const wanted = () => mine === newest;
       const tell = (state, text) => wanted() && say(state, text);
       const late = setTimeout(() => {
-        replaced = false; // and never came: the next start asks for a program itself
+        if (wanted()) replaced = false; // it never came: the next start asks for one itself
         tell("slow", "This is taking long. You can wait, or choose Start this page again.");
       }, PATIENCE);
       underWay = true;
