@@ -120,7 +120,7 @@ def _case(
     """The problem with these values; Unfit where it would not be a fair one."""
     at = family.level(level)
     given = {name: values[name] for name in at.given}
-    be_plausible(given, units)
+    be_plausible(at.given, given, units)
     if family.judge is None:
         found = worked_out(family, at, units, given, WIDEST_GIVEN if seed is None else WIDEST)
     else:

@@ -1,6 +1,6 @@
 """What a problem comes to with given values: its answer, band, steps and mistakes; or Unfit."""
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from typing import NamedTuple
 
 from .draw import Draw
@@ -41,10 +41,10 @@ class Solution(NamedTuple):
     asks: str = ""
 
 
-def be_plausible(values: Mapping[str, float], units: str) -> None:
+def be_plausible(names: Iterable[str], values: Mapping[str, float], units: str) -> None:
     """Raises Unfit for a value that no ordinary pump, motor, bill or reading shows."""
-    for name, value in values.items():
-        quantity = quantity_named(name)
+    for name in names:
+        quantity, value = quantity_named(name), values[name]
         low, high = quantity.usual(units)
         if not low <= value <= high:
             unit = quantity.unit(units)
@@ -62,7 +62,7 @@ def worked_out(
     plan = find_plan(level.given, family.asked, family.formulas, units)
     known = plan.run(given)
     answer = known[family.asked]
-    be_plausible({link.target: known[link.target] for link in plan.links}, units)
+    be_plausible((link.target for link in plan.links), known, units)
     low, high = accepted_band(plan, known)
     if max(high - answer, answer - low) > widest * answer:
         raise Unfit("Rounding on the way would move its answer too far.")
@@ -99,11 +99,19 @@ def _mistakes(
         # Nobody types what is nearly nothing, or more than can be read.
         if not 1e-9 <= value <= MOST or (bare_decimal and value <= 1):
             continue
-        if all(
-            (top < m.value and value < m.low) or (bottom > m.value and value > m.high) for m in kept
-        ):
-            kept.append(Mistake(change.id, value, change.says, bottom, top))
+        mistake = Mistake(change.id, value, change.says, bottom, top)
+        if _stands_alone(mistake, kept):
+            kept.append(mistake)
     return tuple(kept)
+
+
+def _stands_alone(mistake: Mistake, others: list[Mistake]) -> bool:
+    """Whether neither it nor any of the others would be taken for the other one."""
+    for other in others:
+        under = mistake.high < other.value and mistake.value < other.low
+        if not under and not (mistake.low > other.value and mistake.value > other.high):
+            return False
+    return True
 
 
 def judged(
@@ -120,7 +128,7 @@ def judged(
         plan = find_plan(tuple(known), name, family.formulas, units)
         known = plan.run(known)
         steps += worked_steps(plan, known)
-    be_plausible({step.name: step.value for step in steps}, units)
+    be_plausible((step.name for step in steps), known, units)
     judgement = (level.judge or family.judge)({**values, **known}, units, chance)
     if judgement is None:
         raise Unfit("It is too close to a limit to be judged fairly.")

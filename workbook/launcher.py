@@ -11,7 +11,7 @@ import urllib.error
 import urllib.request
 import webbrowser
 from collections.abc import Iterator
-from contextlib import contextmanager, suppress
+from contextlib import ExitStack, contextmanager, suppress
 from pathlib import Path
 
 from platformdirs import user_config_path
@@ -34,11 +34,15 @@ class CannotOpen(RuntimeError):
     """The workbook cannot be opened; the message says what to type instead."""
 
 
+class PortTaken(CannotOpen):
+    """Another program took the port before our server could."""
+
+
 def open_workbook(folder: str | None, port: int | None, browser: bool = True, say=print) -> int:
     """Open the workbook and keep it open until Ctrl+C; return the exit status."""
     try:
         own = _prepare(folder, say)
-        with served(own, _choose_port(port, say)) as (server, address):
+        with _served_somewhere(own, port, say) as (server, address):
             say(f"Your pages are in {own}")
             _show(address, browser, say)
             say("Keep this window open while you work. To stop, press Ctrl+C here.")
@@ -97,6 +101,22 @@ def _choose_port(wanted: int | None, say) -> int:
 
 
 @contextmanager
+def _served_somewhere(
+    folder: Path, wanted: int | None, say
+) -> Iterator[tuple[subprocess.Popen, str]]:
+    """Serve `folder` on the port wanted, or on a free one that nobody takes meanwhile."""
+    with ExitStack() as stack:
+        for last in (wanted is not None, False, False, True):
+            try:
+                found = stack.enter_context(served(folder, _choose_port(wanted, say)))
+                break
+            except PortTaken:
+                if last:
+                    raise
+        yield found
+
+
+@contextmanager
 def served(folder: Path, port: int) -> Iterator[tuple[subprocess.Popen, str]]:
     """Serve `folder`; give the server and the opening page's address, with its key.
 
@@ -120,7 +140,7 @@ def served(folder: Path, port: int) -> Iterator[tuple[subprocess.Popen, str]]:
             env=_jupyter_environment(settings, token),
         ) as server,
     ):
-        _wait_for(server, f"http://{HOST}:{port}/api", log.name)
+        _wait_for(server, port, token, log.name)
         yield server, f"http://{HOST}:{port}/doc/workspaces/pages/tree/{OPENING}?token={token}"
 
 
@@ -143,12 +163,16 @@ def _jupyter_environment(settings: Path, token: str) -> dict[str, str]:
     )
 
 
-def _wait_for(server: subprocess.Popen, address: str, log: str) -> None:
+def _wait_for(server: subprocess.Popen, port: int, token: str, log: str) -> None:
+    # Asked with the key: another program's server on this port would not know it.
+    address = f"http://{HOST}:{port}/api/status?token={token}"
     # A proxy for the internet must not be asked for a page on this computer.
     direct = urllib.request.build_opener(urllib.request.ProxyHandler({}))
     end = time.monotonic() + PATIENCE
     while time.monotonic() < end:
         if server.poll() is not None:
+            if not _is_free(port):
+                raise PortTaken(f"Port {port} was taken by another program. Type the same again.")
             raise CannotOpen(f"The workbook could not start. Why is written in {log}")
         with suppress(OSError), direct.open(address, timeout=5):
             return

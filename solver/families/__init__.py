@@ -25,9 +25,9 @@ FAMILIES: tuple[Family, ...] = (
     *BALANCE,
     *CONVERSIONS,
     *HEAD,
-    *WET_WELL,
-    *SPEED,
     *NAMEPLATE,
     *INSULATION,
+    *WET_WELL,
+    *SPEED,
     *MACHINE,
 )

@@ -1,11 +1,13 @@
 """Opening the workbook: the reader's folder, the port, the browser, and what is said."""
 
+import http.server
 import json
 import shutil
 import signal
 import socket
 import subprocess
 import sys
+import threading
 import urllib.error
 import urllib.request
 import webbrowser
@@ -250,6 +252,29 @@ def test_a_server_that_stops_at_once_is_reported_with_its_log(tmp_path, monkeypa
     ):
         pytest.fail("it was served")
     assert str(log) in str(refused.value)
+
+
+class Stranger(http.server.BaseHTTPRequestHandler):
+    """Another program's server, which lets nobody in without a key of its own."""
+
+    def do_GET(self):
+        self.send_error(403)
+
+    def log_message(self, *_):
+        pass
+
+
+def test_a_port_that_another_server_takes_meanwhile_is_given_up_for_the_next(tmp_path, monkeypatch):
+    with http.server.ThreadingHTTPServer((launcher.HOST, 0), Stranger) as stranger:
+        threading.Thread(target=stranger.serve_forever, daemon=True).start()
+        taken = stranger.server_address[1]
+        chosen = launcher._choose_port(None, lambda said: None)
+        ports = iter([taken, chosen])
+        monkeypatch.setattr(launcher, "_choose_port", lambda wanted, say: next(ports))
+        with launcher._served_somewhere(tmp_path, None, print) as (server, address):
+            assert f":{chosen}/" in address
+            server.terminate()
+        stranger.shutdown()
 
 
 def test_only_pages_of_ours_are_named_as_those_that_may_run(root):

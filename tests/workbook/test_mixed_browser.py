@@ -28,7 +28,7 @@ def card(opened):
         found.get_by_label("4. Phase balance").uncheck()
     found.get_by_role("button", name="Tick every chapter", exact=True).click()
     wait_for_text(found, "From the next problem on:")
-    found.get_by_label("Units").select_option("US units")
+    found.get_by_label("Units", exact=True).select_option("US units")
     for case in (draw("water_power", 7), CASE):
         found.get_by_label("Code of this problem").fill(case.code)
         found.get_by_label("Code of this problem").press("Enter")

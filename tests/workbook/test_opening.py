@@ -152,7 +152,7 @@ def test_the_browsers_back_leads_back_to_the_page_before(served, page):
 
 def test_a_long_page_opens_at_its_top(served, page):
     served.open(page, NEXT)
-    page.get_by_text("42").wait_for(state="attached")
+    page.get_by_text("42", exact=True).wait_for(state="attached")
     assert 0 == page.locator(".jp-WindowedPanel-outer").evaluate("node => node.scrollTop")
 
 

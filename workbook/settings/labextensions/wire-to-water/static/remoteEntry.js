@@ -103,8 +103,10 @@
   /* Put a new program behind a page, whether or not there still is one. */
   async function renew(sessionContext) {
     const kernel = sessionContext.session?.kernel;
-    if (kernel && !kernel.isDisposed) await sessionContext.restartKernel();
-    else await sessionContext.changeKernel({ name: kernel?.name ?? sessionContext.prevKernelName });
+    if (kernel && !kernel.isDisposed) return sessionContext.restartKernel();
+    // The server may have forgotten the session too; JupyterLab learns that only by asking.
+    await sessionContext.sessionManager.refreshRunning();
+    return sessionContext.changeKernel({ name: sessionContext.prevKernelName });
   }
 
   /* Wait until the program behind a page answers; nothing JupyterLab keeps says that it is there. */
@@ -146,18 +148,23 @@
       return done;
     }
 
-    sessionContext.statusChanged.connect((_, status) => {
-      if (status !== "dead" && status !== "autorestarting") return;
-      replaced = status === "autorestarting";
+    function ended(byServer) {
+      replaced = byServer;
       if (!underWay) say("stopped", "This page has stopped. Choose Start this page again.");
+    }
+
+    sessionContext.statusChanged.connect((_, status) => {
+      if (status === "dead" || status === "autorestarting") ended(status === "autorestarting");
     });
+    // A program that is gone for good may take its session along before its state is told.
+    sessionContext.sessionChanged.connect((_, { newValue }) => newValue || ended(false));
 
     return async function start(afresh) {
       const mine = ++newest;
       const wanted = () => mine === newest;
       const tell = (state, text) => wanted() && say(state, text);
       const late = setTimeout(() => {
-        replaced = false; // and never came: the next start asks for a program itself
+        if (wanted()) replaced = false; // it never came: the next start asks for one itself
         tell("slow", "This is taking long. You can wait, or choose Start this page again.");
       }, PATIENCE);
       underWay = true;
