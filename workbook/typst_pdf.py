@@ -10,7 +10,7 @@ from typing import Any
 
 from solver import SolverError
 
-__all__ = ["CannotPrint", "compiled", "page_count"]
+__all__ = ["CannotPrint", "compiled", "needed", "page_count"]
 
 NO_TYPST = "A PDF needs the package typst, which is not here. Type: python3 -m pip install typst"
 
@@ -27,7 +27,7 @@ def compiled(template: Path, data: Any, kind: str = "pdf", dots: float | None = 
     Raises:
         CannotPrint: typst is not installed.
     """
-    return _typst().compile(
+    return needed().compile(
         template.read_bytes(), format=kind, ppi=dots, timestamp=0, **_reading(data)
     )
 
@@ -39,11 +39,12 @@ def page_count(template: Path, data: Any) -> int:
         CannotPrint: typst is not installed.
     """
     reading = _reading(data)
-    said = _typst().query(template.read_bytes(), "<pages>", field="value", one=True, **reading)
+    said = needed().query(template.read_bytes(), "<pages>", field="value", one=True, **reading)
     return json.loads(said)
 
 
-def _typst():
+def needed():
+    """The package typst; CannotPrint where it is not installed."""
     try:
         import typst
     except ImportError:

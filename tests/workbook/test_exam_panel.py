@@ -401,6 +401,7 @@ def test_a_printed_exam_is_in_the_reader_s_folder_and_there_to_save(panel, tmp_p
     panel.result.print.click()
     assert (tmp_path / f"{PAPER.code}.pdf").read_bytes().startswith(b"%PDF")
     assert f'download="{PAPER.code}.pdf"' in panel.result.printed.value
+    assert 'download="formula-sheet-us.pdf"' in panel.result.printed.value
     assert str(tmp_path) in words(panel.result.printed.value)
 
 

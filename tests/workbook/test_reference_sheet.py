@@ -162,7 +162,7 @@ def test_where_typst_is_missing_the_panel_says_what_to_type(monkeypatch):
         raise CannotPrint("A PDF needs the package typst, which is not here.")
 
     panel = ReferencePanel()
-    monkeypatch.setattr("workbook.typst_pdf._typst", missing)
+    monkeypatch.setattr("workbook.typst_pdf.needed", missing)
     sheet_of.cache_clear()
     panel.printing.make.click()
     assert "A PDF needs the package typst" in panel.printing.said.value

@@ -9,6 +9,8 @@ from solver.render import ROUNDING, given_rows, step_lines
 
 from ..cautions import caution_lines
 from ..controls import say
+from ..reference.formulas import by_chapter
+from ..reference.sheet import sheet_of
 from ..saving import link
 from ..ticks import titled
 from ..typst_pdf import compiled
@@ -78,7 +80,7 @@ def save_pdf(paper: Paper, where: Path) -> str:
     except SolverError as refusal:
         return say("missing", str(refusal))
     name = f"{paper.code}.pdf"
-    held = f"<p>{link('Save the PDF', name, 'application/pdf', data)}</p>"
+    held = f"<p>{link('Save the PDF', name, 'application/pdf', data)}</p>{_sheet(paper)}"
     try:
         (where / name).write_bytes(data)
     except OSError as error:
@@ -86,3 +88,12 @@ def save_pdf(paper: Paper, where: Path) -> str:
     else:
         said = f"It is in your folder, {where}. The key stands after the questions."
     return say("worked", "The PDF is made.", said, html=held)
+
+
+def _sheet(paper: Paper) -> str:
+    """A link that saves the formula sheet of its chapters, where they have formulas."""
+    chapters = tuple(name for name in paper.chapters if name in by_chapter())
+    if not chapters:
+        return ""
+    sheet = sheet_of(chapters, paper.units)
+    return f"<p>{link('Save its formula sheet', sheet.name, 'application/pdf', sheet.pdf)}</p>"

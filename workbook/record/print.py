@@ -1,16 +1,12 @@
-"""A printed record: one PDF of pumps, set by typst from record.typ.
-
-All text goes to typst as JSON and stays data: nothing that was typed can be run there. The same
-records give the same PDF: no clock is read, and only the fonts that typst carries are used.
-"""
+"""A printed record: one PDF of pumps, set by typst from record.typ."""
 
 import contextlib
-import json
 from collections.abc import Iterator, Sequence
 from pathlib import Path
 
 from solver.record import Examined, examine
 
+from ..typst_pdf import CannotPrint, compiled, needed
 from .printed import Sheet, in_full, printed
 from .reading import Pump
 from .writing import CannotWrite, Write, whole_file
@@ -20,7 +16,6 @@ __all__ = ["MOST_PUMPS", "MOST_ROWS", "Sheet", "pdf_of", "pdf_writer", "pictures
 TEMPLATE = Path(__file__).with_name("record.typ")
 # Measured: 100 pumps take half a minute and 700 MB, or some 900 pages.
 MOST_PUMPS, MOST_ROWS = 100, 1000
-NO_TYPST = "A PDF needs the package typst, which is not here. Type: python3 -m pip install typst"
 TOO_MANY = (
     f"One PDF holds up to {MOST_PUMPS} pumps and {MOST_ROWS:,} rows, and here are more. "
     "Print them in parts, or write pages with --out."
@@ -43,27 +38,18 @@ def pictures_of(sheets: Sequence[Sheet], dots: float = 96) -> list[bytes]:
 
 
 def _compiled(sheets: Sequence[Sheet], kind: str, dots: float | None = None):
-    typst = _typst()
     if len(sheets) > MOST_ROWS or in_full(sheets) > MOST_PUMPS:
         raise CannotWrite(TOO_MANY)
-    data = printed(sheets)
-    # A template without a file has no folder, so it reaches none.
-    return typst.compile(
-        TEMPLATE.read_bytes(),
-        format=kind,
-        ppi=dots,
-        ignore_system_fonts=True,
-        sys_inputs={"data": json.dumps(data, ensure_ascii=False)},
-        timestamp=0,
-    )
+    with _as_a_writer_says():
+        return compiled(TEMPLATE, printed(sheets), kind, dots)
 
 
-def _typst():
+@contextlib.contextmanager
+def _as_a_writer_says() -> Iterator[None]:
     try:
-        import typst
-    except ImportError:
-        raise CannotWrite(NO_TYPST) from None
-    return typst
+        yield
+    except CannotPrint as fault:
+        raise CannotWrite(str(fault)) from None
 
 
 @contextlib.contextmanager
@@ -72,7 +58,8 @@ def pdf_writer(path: Path) -> Iterator[Write]:
 
     Raises CannotWrite where typst is missing, before anything is read, and for too many rows or pumps.
     """
-    _typst()
+    with _as_a_writer_says():
+        needed()
     kept: list[Pump] = []
 
     def write(pump: Pump, examined: Examined) -> None:
