@@ -292,12 +292,19 @@ def test_a_mistyped_command_says_what_was_got_and_what_to_type(words, told, caps
     assert told + help_line == capsys.readouterr().err
 
 
-def test_the_exit_status_of_the_tests_is_passed_on(monkeypatch):
+@pytest.mark.parametrize(
+    ("words", "told"),
+    [
+        (["-k", "nothing"], ["-k", "nothing"]),
+        ([], ["-n", "2", "--dist", "loadfile"]),  # the whole run, two files at a time
+    ],
+)
+def test_the_exit_status_of_the_tests_is_passed_on(monkeypatch, words, told):
     monkeypatch.setenv(commands.SET_UP_FOR, bootstrap.TESTER)
     ran = []
     monkeypatch.setattr(child, "run", lambda command, **options: ran.append(command) or 5)
-    assert 5 == commands.main(["test", "-k", "nothing"])
-    assert [[sys.executable, "-m", "pytest", "-k", "nothing"]] == ran
+    assert 5 == commands.main(["test", *words])
+    assert [[sys.executable, "-m", "pytest", *told]] == ran
 
 
 def test_a_set_up_that_failed_is_told_in_one_line_and_status_1(monkeypatch, capsys):
