@@ -267,8 +267,9 @@ def test_a_log_that_may_only_be_read_is_read_and_what_is_new_is_held(root, path)
     path.with_name("attempts.jsonl.lock").unlink(missing_ok=True)
     path.chmod(0o444)
     path.parent.chmod(0o555)
-    for above in path.parent.parents[:3]:
-        above.chmod(above.stat().st_mode | 0o555)
+    for above in path.parent.parents:  # the folders that pytest makes are its own alone
+        if "pytest" in str(above.parent) or "pytest" in above.name:
+            above.chmod(above.stat().st_mode | 0o555)
     told = python(READ_ONLY, path, cwd=root)
     path.parent.chmod(0o755)
     said, kept = told.stdout.splitlines()
