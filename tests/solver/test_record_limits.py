@@ -1,7 +1,7 @@
 """Every limit of the pump-day record at its edge: right at it, and a little past it.
 
 The figures here are written out from where they are published, not taken from the solver. Status
-as in tests/references: R read in the source, R2 read in a transcription, M from memory, C common
+as in tests/references: R read in the source, R2 read in a copy, M from memory, C common
 practice with no source.
 """
 
