@@ -9,6 +9,7 @@ from .formula import Formula
 from .formulas import FORMULAS
 from .plan import Link
 from .show import figures, with_unit
+from .tree import names
 from .vocabulary import Quantity, quantity_named
 
 __all__ = ["contradictions", "disagreement", "shown", "unusual"]
@@ -28,11 +29,16 @@ def _possible(value: float, quantity: Quantity) -> bool:
     return quantity.least - HAIR <= value <= quantity.most + HAIR
 
 
-def _broken_limits(known: Mapping[str, float], units: str) -> Iterator[str]:
+def _broken_limits(
+    known: Mapping[str, float], links: Mapping[str, Link], units: str
+) -> Iterator[str]:
+    """A sentence for each limit that is broken first: what only follows from one is left out."""
+    broken = {name for name in known if not _possible(known[name], quantity_named(name))}
     for name, value in known.items():
-        quantity = quantity_named(name)
-        if _possible(value, quantity):
+        follows = name in links and broken.intersection(names(links[name].expr))
+        if name not in broken or follows:
             continue
+        quantity = quantity_named(name)
         says = f"The {quantity.label} {quantity.comes} to {shown(value, quantity, units)}."
         if value > quantity.most and quantity.is_efficiency:
             rule = "No machine gives more than it takes: motor power ≥ brake power ≥ water power"
@@ -84,7 +90,7 @@ def contradictions(
     A sentence for each limit of nature that is broken, and for each two ways to one quantity that
     disagree; each sentence once.
     """
-    broken = list(_broken_limits(values, units)) or _broken_limits(known, units)
+    broken = list(_broken_limits(values, {}, units)) or _broken_limits(known, links, units)
     return list(dict.fromkeys((*broken, *_disagreements(values, known, links, units))))
 
 

@@ -136,6 +136,13 @@ def test_a_reading_below_nothing_is_a_contradiction():
     assert "The flow comes to -450 gpm. It cannot be below 0 gpm." == problem
 
 
+def test_of_limits_broken_one_after_another_only_the_first_is_told():
+    # More comes in than the pump moves: the times that follow would be below zero as well.
+    readings = {"flow": 100, "inflow": 120, "working_volume": 500}
+    problems = work(readings, "starts_per_hour").contradictions
+    assert ("The drawdown rate comes to -20 gpm. It cannot be below 0 gpm.",) == tuple(problems)
+
+
 def test_two_ways_to_one_quantity_that_disagree_are_both_shown():
     readings = {"flow": 450, "head": 62, "water_power": 9}
     (problem,) = work(readings, "brake_power").contradictions
