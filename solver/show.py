@@ -5,7 +5,7 @@ from functools import cache
 
 from .units import unit
 
-__all__ = ["exact", "figures", "latex_with_unit", "unit_in_words", "with_unit"]
+__all__ = ["counted", "exact", "figures", "latex_with_unit", "unit_in_words", "with_unit"]
 
 
 def figures(value: float, name: str = "") -> str:
@@ -83,3 +83,12 @@ def latex_with_unit(number: str, name: str) -> str:
     if name in WORDS and number != "1":
         return rf"{number}\ \text{{{name}s}}"
     return rf"{number}\ {unit(name).latex}" if after else number
+
+
+def counted(number: int, noun: str) -> str:
+    """A number of things.
+
+    >>> counted(1, "part"), counted(12, "formula")
+    ('1 part', '12 formulas')
+    """
+    return f"{number:,} {noun}{'' if number == 1 else 's'}"

@@ -5,6 +5,8 @@ from datetime import date
 
 from ipywidgets import HTML, Box, FileUpload
 
+from solver.show import counted
+
 from .controls import AUTO, Panel, button, classed, say
 from .log import Log, NotKept, NotRead, line_of, parse
 from .saving import link
@@ -39,7 +41,7 @@ class LogCopies(Panel):
             return
         data = "".join(line_of(attempt) + "\n" for attempt in attempts).encode()
         name = f"wire-to-water-answers-{self.today()}.jsonl"
-        says = f"Save {_counted(len(attempts), 'answer')}"
+        says = f"Save {counted(len(attempts), 'answer')}"
         self.saved.value = f"<p>{link(says, name, 'application/jsonl', data)}</p>"
         self.said.value = say("note", "The copy is ready. Choose the link to save it.")
 
@@ -64,13 +66,9 @@ class LogCopies(Panel):
             return [f"“{name}” was read. {fault}"]
         had = len({attempt.id for attempt in attempts}) - new
         were = "was" if had == 1 else "were"
-        said = [f"“{name}”: {_counted(new, 'answer')} brought in, {had:,} {were} here already."]
+        said = [f"“{name}”: {counted(new, 'answer')} brought in, {had:,} {were} here already."]
         if strange:
             where = ", ".join(str(one.number) for one in strange[:5])
-            lines = _counted(len(strange), "line")
+            lines = counted(len(strange), "line")
             said.append(f"{lines} of it could not be read and stayed out (line {where}).")
         return said
-
-
-def _counted(number: int, noun: str) -> str:
-    return f"{number:,} {noun}{'' if number == 1 else 's'}"

@@ -20,16 +20,17 @@ class CannotPrint(SolverError):
 
 
 def compiled(template: Path, data: Any, kind: str = "pdf", dots: float | None = None):
-    """The PDF, or each page as a "png" picture of so many dots an inch.
+    """The PDF, or a list of its pages as "png" pictures of so many dots an inch.
 
     The template reads `data` with `json(bytes(sys.inputs.data))`.
 
     Raises:
         CannotPrint: typst is not installed.
     """
-    return needed().compile(
+    made = needed().compile(
         template.read_bytes(), format=kind, ppi=dots, timestamp=0, **_reading(data)
     )
+    return [made] if kind == "png" and isinstance(made, bytes) else made  # one page comes bare
 
 
 def page_count(template: Path, data: Any) -> int:

@@ -31,8 +31,7 @@ def pdf_of(paper: Paper) -> bytes:
 
 def pictures_of(paper: Paper, dots: float = 96) -> list[bytes]:
     """The pages as PNG pictures."""
-    pages = compiled(TEMPLATE, printed(paper), "png", dots)
-    return pages if isinstance(pages, list) else [pages]
+    return compiled(TEMPLATE, printed(paper), "png", dots)
 
 
 def printed(paper: Paper) -> dict[str, Any]:

@@ -5,6 +5,7 @@ from datetime import date, datetime
 from html import escape
 
 from solver import Family
+from solver.show import counted
 from workbook.log import Log
 
 from .facts import AHEAD, Flaw, Kind, Progress
@@ -22,9 +23,7 @@ def summary(told: Progress, log: Log) -> str:
         text = "Nothing is in your log yet. Each answer you give on any page is kept here."
     else:
         days = len(told.days)
-        text = (
-            f"You have worked on {_counted(told.problems, 'problem')}, on {_counted(days, 'day')}."
-        )
+        text = f"You have worked on {counted(told.problems, 'problem')}, on {counted(days, 'day')}."
     return f"<p>{text}</p>{_strange(log)}{_waiting(log)}"
 
 
@@ -34,7 +33,7 @@ def _strange(log: Log) -> str:
     named = "; ".join(f"line {one.number}: {one.why}" for one in log.strange[:SHOWN])
     more = f"; and {len(log.strange) - SHOWN} more" * (len(log.strange) > SHOWN)
     return (
-        f"<p>Of your log, {_counted(len(log.strange), 'line')} could not be read "
+        f"<p>Of your log, {counted(len(log.strange), 'line')} could not be read "
         f"({escape(named)}{more}). All others count, and nothing was taken out of the file. "
         f"It stands here: {escape(str(log.path))}</p>"
     )
@@ -43,7 +42,7 @@ def _strange(log: Log) -> str:
 def _waiting(log: Log) -> str:
     if not log.waiting:
         return ""
-    many = _counted(len(log.waiting), "answer")
+    many = counted(len(log.waiting), "answer")
     return f"<p>{many} could not be saved yet. They will be with your next one.</p>"
 
 
@@ -54,7 +53,7 @@ def ready(told: Progress) -> str:
     hundred = round(100 * told.ready)
     untried = sum(chapter.kinds - chapter.tried for chapter in told.chapters)
     kinds = (
-        f" {_counted(untried, 'kind')} you have not tried {_count_as(untried)} as not known."
+        f" {counted(untried, 'kind')} you have not tried {_count_as(untried)} as not known."
         if untried
         else ""
     )
@@ -71,7 +70,7 @@ def _count_as(number: int) -> str:
 
 def flaw(one: Flaw) -> str:
     """A mistake that recurs, in words, and where."""
-    times = _counted(one.recurring.times, "time")
+    times = counted(one.recurring.times, "time")
     return f"<p><b>{escape(one.family.title)}</b>, {times} lately. {escape(one.says)}</p>"
 
 
@@ -83,7 +82,7 @@ def due(told: Progress, offered: int) -> str:
     them = (
         "It is" if now == 1 else "They are" if now <= offered else f"The {offered} least sure are"
     )
-    return f"<p>{_counted(now, 'kind')} {'is' if now == 1 else 'are'} due now. {them} here.</p>"
+    return f"<p>{counted(now, 'kind')} {'is' if now == 1 else 'are'} due now. {them} here.</p>"
 
 
 def coming(told: Progress, today: date) -> str:
@@ -132,7 +131,3 @@ def minutes(seconds: float | None) -> str:
     if seconds is None:
         return "–"
     return f"{seconds:.0f} s" if seconds < 59.5 else f"{round(seconds / 30) / 2:g} min"
-
-
-def _counted(number: int, noun: str) -> str:
-    return f"{number:,} {noun}{'' if number == 1 else 's'}"

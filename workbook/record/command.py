@@ -9,6 +9,7 @@ from pathlib import Path
 from typing import BinaryIO
 
 from solver.record import Examined, examine
+from solver.show import counted
 
 from .demo import demo_csv
 from .page import page_text
@@ -112,12 +113,8 @@ class _Told:
             if self.pumps >= ENOUGH and seconds > 0
             else ""
         )
-        print(f"{_counted(self.pumps, 'row')} worked{rate}. "
+        print(f"{counted(self.pumps, 'row')} worked{rate}. "
               f"{self.faulty:,} with something to be known.", file=sys.stderr)  # fmt: skip
-
-
-def _counted(number: int, noun: str) -> str:
-    return f"{number:,} {noun}{'' if number == 1 else 's'}"
 
 
 @contextlib.contextmanager

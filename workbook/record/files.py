@@ -6,6 +6,7 @@ from html import escape
 from ipywidgets import HTML, Box, FileUpload, VBox
 
 from solver import SolverError
+from solver.show import counted
 
 from ..controls import AUTO, Panel, button, chooser, classed, say
 from .demo import FAULTS, TASK, demo_csv
@@ -120,10 +121,10 @@ class Files:
 def _read_so_far(fleet: Fleet, name: str) -> str:
     """What was read of a file, and each thing to be known of it by its row and column."""
     pumps, days = len(fleet.pumps), fleet.rows
-    read = f"“{name[:80]}”: {_counted(pumps, 'pump')}, {_counted(days, 'day')}."
+    read = f"“{name[:80]}”: {counted(pumps, 'pump')}, {counted(days, 'day')}."
     if not fleet.messages:
         return say("worked", read, "Choose a pump and a day.")
-    known = f"{_counted(len(fleet.messages), 'thing')} to be known. All else was read."
+    known = f"{counted(len(fleet.messages), 'thing')} to be known. All else was read."
     first, rest = fleet.messages[:MOST_SAID], fleet.messages[MOST_SAID:]
     more = f"<details><summary>And {len(rest):,} more</summary>{_items(rest)}</details>"
     return say("notice", read, known, html=_items(first) + more * bool(rest))
@@ -131,10 +132,6 @@ def _read_so_far(fleet: Fleet, name: str) -> str:
 
 def _items(messages: Sequence[Message]) -> str:
     return f"<ul>{''.join(f'<li>{escape(str(message))}</li>' for message in messages)}</ul>"
-
-
-def _counted(number: int, noun: str) -> str:
-    return f"{number:,} {noun}{'' if number == 1 else 's'}"
 
 
 def _answers() -> str:

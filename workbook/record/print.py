@@ -33,8 +33,7 @@ def pdf_of(sheets: Sequence[Sheet]) -> bytes:
 
 def pictures_of(sheets: Sequence[Sheet], dots: float = 96) -> list[bytes]:
     """The pages of the PDF as PNG pictures, `dots` an inch."""
-    pages = _compiled(sheets, "png", dots)
-    return pages if isinstance(pages, list) else [pages]
+    return _compiled(sheets, "png", dots)
 
 
 def _compiled(sheets: Sequence[Sheet], kind: str, dots: float | None = None):

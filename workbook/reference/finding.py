@@ -2,9 +2,11 @@
 
 from collections.abc import Mapping, Sequence
 
+from solver.show import counted
+
 from .entry import Entry, Part, plain
 
-__all__ = ["TRY", "Found", "counted", "find", "said"]
+__all__ = ["TRY", "Found", "find", "said"]
 
 LONGEST = 100  # characters that are looked for
 TRY = "Try one short word: a quantity such as head, a unit such as gpm, or a source such as NEMA."
@@ -41,12 +43,3 @@ def said(parts: Sequence[Part], units: str, wanted: str, found: Found) -> tuple[
 
 def _alone(parts: Sequence[Part], units: str, word: str) -> str:
     return f"“{word}” is in {sum(map(len, find(parts, units, word).values())):,}"
-
-
-def counted(number: int, noun: str) -> str:
-    """A number of things.
-
-    >>> counted(1, "part"), counted(12, "formula")
-    ('1 part', '12 formulas')
-    """
-    return f"{number:,} {noun}{'' if number == 1 else 's'}"

@@ -7,10 +7,12 @@ from collections.abc import Sequence
 
 from ipywidgets import HTML, Box, HTMLMath, VBox
 
+from solver.show import counted
+
 from ..controls import SYSTEMS, Panel, button, chooser, classed, say
 from ..entry import Entry as Asked
 from .entry import Entry, Part, plain
-from .finding import TRY, counted, find, said
+from .finding import TRY, find, said
 from .formulas import formula_parts
 from .printing import Printing
 from .tables import CONSTANTS, LIMITS, TABLES

@@ -11,10 +11,10 @@ from pathlib import Path
 from typing import Any, NamedTuple
 
 from solver.formula import Formula
+from solver.show import counted
 
 from ..chapter import levels_of
 from ..typst_pdf import compiled, page_count
-from .finding import counted
 from .formulas import by_chapter
 from .sheet_data import laid_out
 
@@ -58,8 +58,7 @@ class Sheet(NamedTuple):
 
 def pictures_of(sheet: Sheet, dots: float = 96) -> list[bytes]:
     """The pages as PNG pictures."""
-    pages = compiled(TEMPLATE, sheet.data, "png", dots)
-    return pages if isinstance(pages, list) else [pages]
+    return compiled(TEMPLATE, sheet.data, "png", dots)
 
 
 @lru_cache(maxsize=4)

@@ -6,7 +6,7 @@ from typing import Any
 from solver.formula import Formula
 from solver.formulas import FORMULAS
 from solver.render_print import formula_marked
-from solver.show import with_unit
+from solver.show import counted, with_unit
 from solver.units import convert
 
 from ..cautions import caution_lines
@@ -14,7 +14,6 @@ from ..chapter import formulas_of
 from ..contents import titles
 from ..ticks import in_words
 from .entry import long
-from .finding import counted
 from .tables import constants_in, value_said
 
 __all__ = ["CONVERSIONS", "laid_out"]
