@@ -9,8 +9,8 @@ from solver.render_html import rule_html, step_html
 from solver.show import unit_in_words
 from solver.vocabulary import quantity_named
 
-from .controls import say
 from .practice import Practice, Reply
+from .saying import say
 
 __all__ = [
     "answer_label",
