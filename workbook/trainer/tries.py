@@ -1,0 +1,142 @@
+"""What becomes of the answers to one question: which try counts, its points, and what is odd."""
+
+from collections.abc import Iterable, Sequence
+from typing import NamedTuple
+
+from solver import Case, Verdict, grade
+from solver.credit import share_of
+from workbook.log import SHOWN, Attempt
+
+from .odd import plain, quoted, told
+from .set_file import Assigned
+
+__all__ = ["QuestionMark", "by_plain_answer", "by_tries", "unanswered"]
+
+BLANK = "blank"
+NO_ANSWER = "No answer was given."
+SOLUTION_FIRST = "The worked solution was opened before an answer was given."
+AFTER_SOLUTION = "Answers after the worked solution was opened were not counted."
+MISSING = "An earlier try is missing from the sheet."
+NOT_READ = "The plain answer cannot be read as it stands."
+MOST_TRIES = 1000  # a sheet may say any number
+
+
+class QuestionMark(NamedTuple):
+    """The mark of one question.
+
+    `status` is right, mistake, close, wrong, blank or unreadable. `typed` is the answer that
+    counted, `read_as` how it was read, `says` what the solver says of it, and `tries` which try it
+    was. `reason` says what was not counted or is odd; `needs_person`, that somebody must look.
+    """
+
+    number: int
+    points: float
+    out_of: float
+    status: str
+    mistake: str
+    typed: str
+    says: str
+    reason: str
+    needs_person: bool
+    case: Case
+    tries: int = 0
+    read_as: str = ""
+
+
+class _Try(NamedTuple):
+    """An answer as typed, its verdict, which try it was, and its share of the points."""
+
+    typed: str
+    verdict: Verdict
+    number: int
+    share: float
+
+
+def unanswered(
+    assigned: Assigned, number: int, case: Case, odd: Iterable[str], says: str = NO_ANSWER
+) -> QuestionMark:
+    """The mark of a question without an answer that counts."""
+    reason = told(odd)
+    return QuestionMark(
+        number, 0.0, assigned.points, BLANK, "", "", says, reason, bool(reason), case
+    )
+
+
+def by_plain_answer(
+    assigned: Assigned, number: int, case: Case, text: str, odd: Iterable[str]
+) -> QuestionMark:
+    """The mark of a question by an answer in words, which is a first try."""
+    verdict = grade(case, text)
+    odd = [*odd] if verdict.counts else [*odd, NOT_READ]
+    return _marked(assigned, number, case, _tried(assigned, text, verdict, 1), odd, [])
+
+
+def by_tries(
+    assigned: Assigned, number: int, case: Case, lines: Sequence[Attempt], odd: Iterable[str]
+) -> QuestionMark:
+    """The mark of a question by its lines, in order of time; `odd` is what is odd besides."""
+    odd, said, tries, unread = [*odd], [], [], None
+    for place, line in enumerate(lines, 1):
+        if line.status == SHOWN:
+            said += [AFTER_SOLUTION] * (place < len(lines))
+            break
+        verdict = grade(case, line.typed)
+        if verdict.status != line.status:
+            odd.append(_edited(line, verdict))
+        if not verdict.counts:
+            unread = _tried(assigned, line.typed, verdict, len(tries))
+            continue
+        odd += [MISSING] * (line.tries > len(tries) + 1)
+        tries.append(_tried(assigned, line.typed, verdict, max(line.tries, len(tries) + 1)))
+    if assigned.tries and len(tries) > assigned.tries:
+        said.append(
+            f"Only the first tries count, {assigned.tries} here; later ones were not counted."
+        )
+        tries = tries[: assigned.tries]
+    counted = _counted(assigned, tries) if tries else unread
+    if counted is None:
+        return unanswered(assigned, number, case, odd, SOLUTION_FIRST)
+    return _marked(assigned, number, case, counted, odd, said)
+
+
+def _tried(assigned: Assigned, typed: str, verdict: Verdict, number: int) -> _Try:
+    number = min(number, MOST_TRIES)
+    return _Try(typed, verdict, number, share_of(assigned.credit, verdict, number))
+
+
+def _counted(assigned: Assigned, tries: Sequence[_Try]) -> _Try:
+    """The try that counts; of those that are as good, the first."""
+    if assigned.counts == "best":
+        return max(tries, key=lambda each: each.share)
+    return tries[0 if assigned.counts == "first" else -1]
+
+
+def _marked(
+    assigned: Assigned,
+    number: int,
+    case: Case,
+    counted: _Try,
+    odd: Sequence[str],
+    said: Sequence[str],
+) -> QuestionMark:
+    verdict, out_of = counted.verdict, assigned.points
+    return QuestionMark(
+        number,
+        round(min(max(counted.share, 0.0), 1.0) * out_of, 4),
+        out_of,
+        verdict.status,
+        verdict.mistake or "",
+        plain(counted.typed),
+        verdict.says,
+        told((*odd, *said)),
+        bool(odd),
+        case,
+        counted.number,
+        verdict.echo,
+    )
+
+
+def _edited(line: Attempt, verdict: Verdict) -> str:
+    what = {"mistake": "a mistake", "unreadable": "not to be read"}
+    kept, found = (what.get(status, status) for status in (line.status, verdict.status))
+    return f"The sheet calls {quoted(line.typed)} {kept}; it is {found}."
