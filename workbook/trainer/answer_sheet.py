@@ -11,7 +11,7 @@ from solver import Verdict
 from solver.work_set import case_for, person_id
 from workbook.log import SHOWN, Attempt, Log, NotKept, Strange, made, parse
 
-from .set_file import Assigned
+from .assigned import Assigned
 
 __all__ = ["SHEET", "AnswerSheet", "Sheet", "read_sheet"]
 

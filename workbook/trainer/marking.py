@@ -16,12 +16,13 @@ from solver.work_set import cases_for, person_id
 from workbook.log import Attempt, merged
 
 from .answer_sheet import Sheet, read_sheet
+from .assigned import Assigned
+from .feedback import comment_of, feedback_html
 from .odd import quoted, told
 from .plain_answers import plain_answers
-from .set_file import Assigned
 from .tries import QuestionMark, by_plain_answer, by_tries, unanswered
 
-__all__ = ["Marked", "QuestionMark", "mark"]
+__all__ = ["Marked", "QuestionMark", "comment_of", "feedback_html", "mark"]
 
 NO_SHEET = "No answer sheet was handed in."
 TWICE = "Two lines with one id say different things; one of them was counted."

@@ -13,38 +13,20 @@ workbook.trainer.set_keys.SetFault: set.toml: chapters has “haed”, which is 
 
 import re
 import tomllib
-from datetime import datetime
 from pathlib import Path
-from typing import NamedTuple
 
 from solver import SolverError
 from solver.credit import Credit
 from solver.own_plant import Plant, plant_of
 from solver.work_set import WorkSet, set_of
 
+from .assigned import Assigned
 from .set_keys import CREDIT, EACH, PLAN, SET_FILE, SetFault, read_table
+from .set_text import toml_of
 
-__all__ = ["SET_FILE", "Assigned", "SetFault", "parse_set_file", "read_set_file"]
+__all__ = ["SET_FILE", "Assigned", "SetFault", "parse_set_file", "read_set_file", "toml_of"]
 
 MOST = 200_000  # characters of a file
-
-
-class Assigned(NamedTuple):
-    """Work set to a class. `name` is that of its folder; `points` are for each question.
-
-    `tries` 0 is no limit. `counts` says which try does: "best", "last" or "first". `due` is in
-    UTC. `late` is the share of the score that is taken off after that, 0 to 1.
-    """
-
-    name: str
-    title: str
-    work: WorkSet
-    points: float = 1.0
-    tries: int = 0
-    counts: str = "best"
-    due: datetime | None = None
-    late: float = 0.0
-    credit: Credit = Credit()
 
 
 def read_set_file(path: Path) -> Assigned:

@@ -8,7 +8,7 @@ from solver import FAMILIES
 from solver.own_plant import Plant, table_of
 from solver.paper import CHAPTERS
 
-from .set_file import Assigned
+from .assigned import Assigned
 from .set_keys import EACH, SAME
 
 __all__ = ["toml_of"]

@@ -7,8 +7,8 @@ from solver import Case, Verdict, grade
 from solver.credit import share_of
 from workbook.log import SHOWN, Attempt
 
+from .assigned import Assigned
 from .odd import plain, quoted, told
-from .set_file import Assigned
 
 __all__ = ["QuestionMark", "by_plain_answer", "by_tries", "unanswered"]
 
