@@ -108,10 +108,14 @@ class Panel(VBox):
 
         return self.safely(run)
 
+    def plain(self) -> dict[str, str]:
+        """What a page that can show no widgets has in its place, by its kind."""
+        return {"text/plain": START}
+
     def _ipython_display_(self) -> None:
         from IPython.display import display
 
-        shown = {**super()._repr_mimebundle_(), "text/plain": START}
+        shown = {**super()._repr_mimebundle_(), **self.plain()}
         display(shown, raw=True)
         line = (
             f'<p style="color: var(--jp-ui-font-color1, #444)"><small>{escape(START)}</small></p>'
