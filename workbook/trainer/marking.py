@@ -18,7 +18,7 @@ from workbook.log import Attempt, merged
 from .answer_sheet import Sheet, read_sheet
 from .assigned import Assigned
 from .feedback import comment_of, feedback_html
-from .odd import quoted, told
+from .odd import plain, quoted, told
 from .plain_answers import plain_answers
 from .tries import QuestionMark, by_plain_answer, by_tries, unanswered
 
@@ -70,14 +70,14 @@ def mark(
     cases = cases_for(assigned.work, person)
     codes = [case.code for case in cases]
     found = _sorted(read_sheet(sheet), codes, assigned.work.code, person)
-    plain = {} if all(found.lines.values()) else plain_answers(notebook)
+    in_words = {} if all(found.lines.values()) else plain_answers(notebook)
     marks = []
     for number, (code, case) in enumerate(zip(codes, cases, strict=True), 1):
         odd = found.odd.get(code, ())
         if lines := found.lines[code]:
             marks.append(by_tries(assigned, number, case, lines, odd))
-        elif number in plain:
-            marks.append(by_plain_answer(assigned, number, case, plain[number], odd))
+        elif number in in_words:
+            marks.append(by_plain_answer(assigned, number, case, in_words[number], odd))
         else:
             marks.append(unanswered(assigned, number, case, odd))
     return _whole(assigned, person, marks, not (sheet or b"").strip(), found.odd_whole)
@@ -120,7 +120,9 @@ def _sorted(sheet: Sheet, codes: Iterable[str], of: str, person: str) -> _Sorted
                 _odd(found, line.code, TWICE)
     for number, why, text in sheet.strange:
         here = (code for code in found.lines if code.encode() in text)
-        _odd(found, next(here, ""), f"Line {number} of the sheet was not counted: {why}.")
+        _odd(
+            found, next(here, ""), f"Line {number} of the sheet was not counted: {plain(why, 100)}."
+        )
     return found
 
 
