@@ -155,7 +155,7 @@ def _question(number: int, column: _Column) -> Question:
 
 def _person(mark: "Marked") -> Person:
     own = [mark.reason] if mark.reason else []
-    reasons = [f"Question {one.number}: {one.reason}" for one in mark.questions if one.reason]
+    reasons = [f"Question {one.number}: {one.reason}" for one in mark.questions if one.needs_person]
     if mark.needs_person and not (own or reasons):
         own = ["A person must look at this sheet."]
     return Person(

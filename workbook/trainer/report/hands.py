@@ -27,7 +27,7 @@ def hands(people: Iterable[Person], low: float = LOW) -> list[Hand]:
 
 
 def _why(person: Person, low: float) -> tuple[str, ...]:
-    look = ("Look at the sheet.", *person.reasons) if person.needs else ()
+    look = (person.reasons or ("Look at the sheet.",)) if person.needs else ()
     if not person.handed_in:
         return (*look, "Nothing was answered.")
     why = [*look]

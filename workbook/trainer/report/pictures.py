@@ -86,7 +86,7 @@ def hardest_picture(hardest: Sequence[Question]) -> Pictured:
     known = {row[0]: 100 * one.share for row, one in zip(rows, hardest, strict=True)}
     said = "; ".join(f"question {name}: {share}" for name, share, *_ in rows)
     alt = f"The share of the points that the class has in its hardest questions. {said}."
-    columns = ("Question", "Of the points", "Wrong", "Blank")
+    columns = ("Question", "Of the points", "Wrong answers", "Blank")
     view = View("The hardest questions", alt, columns, rows, known, "")
     draw = partial(draw_shares, label="Of the points, %")
     return _pictured("class-hardest", view, draw, 0.8 + 0.5 * len(rows))

@@ -7,7 +7,7 @@ from statistics import median
 from solver.show import counted, figures
 
 from ...exam.desk import listed
-from .facts import ClassFacts, Question
+from .facts import STATUSES, ClassFacts, Question
 from .flaws import Flaw
 from .hands import Hand
 from .pictures import counted_people, percent
@@ -28,11 +28,11 @@ __all__ = [
 ROUGH = 50  # people under which another class could give quite another number
 WELL, LITTLE = 0.3, 0.2  # as textbooks on tests have it (common practice)
 QUESTION_HEADS = (
-    "Question", "Of the points", "Right", "Known mistake", "Close", "Wrong", "Not read", "Blank",
+    "Question", "Of the points", "Right", "Known mistake", "Close", "Other wrong", "Not read", "Blank",
     "Tells apart", "Best third", "Lowest third",
 )  # fmt: skip
 HAND_HEADS = ("Person", "Points", "Why")
-REASON_STANDS = "The reason stands in the report with names."
+LOOK = "Look at the sheet; the reason stands in the report with names."
 
 
 def names_for(told: ClassFacts, hidden: bool) -> dict[str, str]:
@@ -61,7 +61,7 @@ def summary(told: ClassFacts) -> list[str]:
     return [
         f"{counted_people(len(there))} answered {counted(len(told.questions), 'question')}.",
         *nothing,
-        f"The middle one has {percent(median(shares))} of the points.",
+        f"The middle person has {percent(median(shares))} of the points.",
         f"The lowest has {percent(min(shares))}, the highest {percent(max(shares))}.",
         *looks,
     ]
@@ -125,16 +125,13 @@ def question_rows(questions: Iterable[Question]) -> tuple[tuple[str, ...], ...]:
         (
             f"{one.number}. {one.family.title}",
             percent(one.share),
-            *(f"{one.counts[status]:,}" for status in _STATUSES),
+            *(f"{one.counts[status]:,}" for status in STATUSES),
             tells(one.telling),
             _third(one.telling.best),
             _third(one.telling.lowest),
         )
         for one in questions
     )
-
-
-_STATUSES = ("right", "mistake", "close", "wrong", "unreadable", "blank")
 
 
 def _third(share: float | None) -> str:
@@ -151,8 +148,7 @@ def hand_rows(found: Iterable[Hand], names: Mapping[str, str]) -> tuple[tuple[st
 
 def _hand_row(one: Hand, name: str) -> tuple[str, ...]:
     person, why = one.person, list(one.why)
-    if name != person.person and person.reasons:
-        why = [line for line in why if line not in person.reasons]
-        why.insert(1, REASON_STANDS)
+    if name != person.person and person.needs and person.reasons:
+        why = [LOOK, *(line for line in why if line not in person.reasons)]
     points = f"{figures(person.points)} of {figures(person.out_of)}"
     return name, points, " ".join(why)
