@@ -5,6 +5,7 @@ plausible and no mistake lands near the accepted band. `posed` makes one of give
 or refuses them.
 """
 
+import re
 from collections.abc import Mapping
 from types import MappingProxyType
 from typing import NamedTuple
@@ -19,12 +20,13 @@ from .solution import Mistake, be_plausible, judged, worked_out
 from .steps import Step
 from .vocabulary import quantity_named
 
-__all__ = ["Case", "draw", "posed"]
+__all__ = ["Case", "draw", "drawn_values", "posed"]
 
 ATTEMPTS = 400
 WIDEST = 0.04  # a band wider than this, each way, would accept too much
 # Real readings seldom have a round average, so that rounding on the way moves more.
 WIDEST_GIVEN = 0.1
+NOTHING_TOLD = MappingProxyType({})
 
 
 class Case(NamedTuple):
@@ -62,27 +64,41 @@ class Case(NamedTuple):
         return str(Code(family.tag, self.level, self.units, family.revision, self.seed))
 
 
-def draw(family: Family, seed: int, units: str = "us", level: int = 1) -> Case:
+def draw(
+    family: Family,
+    seed: int,
+    units: str = "us",
+    level: int = 1,
+    told: Mapping[str, str] = NOTHING_TOLD,
+) -> Case:
     """The problem number `seed` of a family, in "us" or "si" units, at a level from 1.
 
-    The same arguments give the same Case on any machine and Python version.
+    `told` may say another {place}, {station} or {person}, which changes nothing else. The same
+    arguments give the same Case on any machine and Python version.
     """
-    at = family.level(level)
     if units not in ("us", "si"):
         raise SolverError(f"Units are “us” or “si”; got “{units}”.")
     if not 0 <= seed <= MOST_SEED:
         raise SolverError(f"A seed is a whole number from 0 to {MOST_SEED:,}; got {seed}.")
     for attempt in range(ATTEMPTS):
-        chance = Draw(f"{family.tag} {family.revision} {level} {units} {seed} {attempt}")
-        values = (at.scene or family.scene)(chance, units)
+        values, chance = drawn_values(family, level, units, seed, attempt)
         try:
-            return _case(family, level, units, seed, values, chance)
+            return _case(family, level, units, seed, values, chance, told)
         except Unfit:
             continue
     raise BadDefinition(
         f"family {family.name!r}, level {level}, {units}: no draw in {ATTEMPTS} keeps every "
         "mistake apart from the answer; widen its scene"
     )
+
+
+def drawn_values(
+    family: Family, level: int, units: str, seed: int, attempt: int = 0
+) -> tuple[dict[str, float], Draw]:
+    """The values of one attempt at a problem, fair or not, and the chance that goes on from them."""
+    at = family.level(level)
+    chance = Draw(f"{family.tag} {family.revision} {level} {units} {seed} {attempt}")
+    return (at.scene or family.scene)(chance, units), chance
 
 
 def posed(
@@ -115,7 +131,7 @@ def _case(
     seed: int | None,
     values: Mapping[str, float],
     chance: Draw,
-    told: Mapping[str, str] = MappingProxyType({}),
+    told: Mapping[str, str],
 ) -> Case:
     """The problem with these values; Unfit where it would not be a fair one."""
     at = family.level(level)
@@ -125,13 +141,13 @@ def _case(
         found = worked_out(family, at, units, given, WIDEST_GIVEN if seed is None else WIDEST)
     else:
         found = judged(family, at, units, given, values, chance)
-    setting = {**_setting(family, found.unit, chance), **told}
+    setting = _setting(family, found.unit, chance)
     return Case(
         family,
         level,
         units,
         seed,
-        _worded(at, found.asks, given, units, setting),
+        _worded(at, found.asks, given, units, setting, told),
         given,
         found.known,
         found.unit,
@@ -156,10 +172,24 @@ def _setting(family: Family, unit: str, chance: Draw) -> dict[str, str]:
 
 
 def _worded(
-    level: Level, asks: str, given: Mapping[str, float], units: str, setting: Mapping[str, str]
+    level: Level,
+    asks: str,
+    given: Mapping[str, float],
+    units: str,
+    setting: Mapping[str, str],
+    told: Mapping[str, str],
 ) -> str:
     shown = {
         n: with_unit(exact(v, u := quantity_named(n).unit(units)), u) for n, v in given.items()
     }
-    slots = {**shown, **setting}
-    return level.question.format(asks=asks.format(**slots), **slots)
+    slots = {**shown, **setting, **told}
+    question = level.question.format(asks=asks.format(**slots), **slots)
+    return _begun(question, told) if told else question
+
+
+def _begun(question: str, told: Mapping[str, str]) -> str:
+    """The question with a capital letter where one of these names begins a sentence."""
+    for name in told.values():
+        start = re.compile(rf"(?:^|(?<=[.?:] )){re.escape(name)}")
+        question = start.sub(lambda found: found[0][:1].upper() + found[0][1:], question)
+    return question
