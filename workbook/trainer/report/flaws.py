@@ -46,7 +46,11 @@ class Flaws:
     def ranked(self) -> tuple[Flaw, ...]:
         """The mistakes that can be put in words, the one that most people made first."""
         flaws = [made.flaw() for made in self._found.values() if made.known]
-        return tuple(sorted(flaws, key=lambda flaw: (-len(flaw.people), flaw.questions)))
+        return tuple(sorted(flaws, key=_order))
+
+
+def _order(flaw: Flaw) -> tuple:
+    return -len(flaw.people), flaw.questions, flaw.what, flaw.says
 
 
 class _Made:
