@@ -16,6 +16,8 @@ __all__ = [
     "progress",
     "record",
     "reference",
+    "set_question",
+    "set_work",
     "study",
     "worked_example",
 ]
@@ -127,6 +129,30 @@ def reference():
     from .reference.panel import ReferencePanel
 
     return ReferencePanel(units_of(past()))
+
+
+def set_work(part: str = "top"):
+    """Work set by a trainer: who works here and how it stands; or "end", how to hand it in."""
+    from pathlib import Path
+
+    from .trainer.own_set import own_set
+    from .trainer.set_panel import HandIn, SetTop
+
+    own = own_set(Path.cwd())
+    if part == "end":
+        return HandIn(own)
+    own.read()
+    return SetTop(own)
+
+
+def set_question(number: int):
+    """The card of one question of the set of work in this folder, from 1."""
+    from pathlib import Path
+
+    from .trainer.own_set import own_set
+    from .trainer.set_card import SetCard
+
+    return SetCard(own_set(Path.cwd()), number)
 
 
 def cautions(*topics: str):
