@@ -11,7 +11,7 @@ from solver.paper import CHAPTERS
 from .assigned import Assigned
 from .set_keys import EACH, SAME
 
-__all__ = ["toml_of"]
+__all__ = ["chosen_names", "toml_of"]
 
 
 def toml_of(assigned: Assigned) -> str:
@@ -25,7 +25,7 @@ def toml_of(assigned: Assigned) -> str:
     work, credit = assigned.work, assigned.credit
     top = {
         "title": assigned.title,
-        **_chosen(work.families),
+        **chosen_names(work.families),
         "level": work.level,
         "units": work.units,
         "count": work.count,
@@ -51,7 +51,7 @@ def toml_of(assigned: Assigned) -> str:
     )
 
 
-def _chosen(families: Iterable[str]) -> dict[str, list[str]]:
+def chosen_names(families: Iterable[str]) -> dict[str, list[str]]:
     """Whole chapters by their names; the families that are left over by theirs."""
     chosen = set(families)
     members = {c: {f.name for f in FAMILIES if f.chapter == c} for c in CHAPTERS}
