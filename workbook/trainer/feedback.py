@@ -2,6 +2,7 @@
 
 from html import escape
 
+from solver import Case
 from solver.show import exact, figures, with_unit
 
 from .. import fragments
@@ -31,23 +32,36 @@ def points_of(mark: QuestionMark) -> str:
 
 def comment_of(mark: QuestionMark) -> str:
     """What became of a question, as plain text in one line."""
-    return " ".join(filter(None, (_head(mark), _typed(mark), mark.says, mark.reason)))
+    return " ".join((_head(mark), *_said(mark)))
 
 
 def feedback_html(mark: QuestionMark) -> str:
-    """The question, what was answered and what it was, and the worked solution of these numbers."""
+    """The question, what was answered and what it was, and the worked solution of these numbers.
+
+    It is a piece for a page that has the workbook's look, and needs no program running.
+    """
     case, known = mark.case, mark.status in STATES
     sign, colour = (STATES[mark.status][0], mark.status) if known else NO_ANSWER
-    said = (_typed(mark), mark.says, mark.reason, LOOK if mark.needs_person else "")
-    sentences = "".join(f"<p>{escape(each)}</p>" for each in said if each)
-    where = fragments.chain(case, mark.mistake)
+    said = "".join(f"<p>{escape(sentence)}</p>" for sentence in _said(mark))
+    answer = (
+        "" if mark.status == "right" else f"<p><b>The answer is {escape(_answer(case))}.</b></p>"
+    )
     return (
-        f'<section class="w2w-marked w2w-{colour}">{fragments.problem(case)}'
+        f'<section class="w2w-feedback" aria-label="Question {mark.number}">'
+        f"{fragments.problem(case)}"
+        f'<div class="w2w-say w2w-{colour}">'
         f'<p class="w2w-state"><span class="w2w-mark" aria-hidden="true">{sign}</span>'
-        f"{escape(_head(mark))}</p>{sentences}{where}"
-        f"<p><b>The answer is {escape(_answer(mark))}.</b></p>{fragments.steps(case)}"
+        f"{escape(_head(mark))}</p>{said}{fragments.chain(case, mark.mistake)}{answer}</div>"
+        f"<h4>The worked solution</h4>{fragments.steps(case)}"
         f'<p class="w2w-about">Code of this problem: {escape(case.code)}</p></section>'
     )
+
+
+def _said(mark: QuestionMark) -> list[str]:
+    """What was typed, what it is, and why somebody must look, each where there is something."""
+    look = LOOK if mark.needs_person else ""
+    said = (_typed(mark), fragments.after_state(mark.says), mark.reason, look)
+    return [sentence for sentence in said if sentence]
 
 
 def _head(mark: QuestionMark) -> str:
@@ -61,8 +75,7 @@ def _typed(mark: QuestionMark) -> str:
     return f"You typed “{mark.typed}”{read}."
 
 
-def _answer(mark: QuestionMark) -> str:
-    case = mark.case
+def _answer(case: Case) -> str:
     if case.choices:
         number = int(case.answer)
         return f"choice {number}, {case.choices[number - 1].rstrip('.')}"

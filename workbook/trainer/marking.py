@@ -10,9 +10,11 @@ the lines of one question; `feedback.py` puts a mark into words.
 """
 
 from collections.abc import Iterable, Sequence
+from functools import lru_cache
 from typing import NamedTuple
 
-from solver.work_set import cases_for, person_id
+from solver import Case
+from solver.work_set import WorkSet, cases_for, person_id
 from workbook.log import Attempt, merged
 
 from .answer_sheet import Sheet, read_sheet
@@ -67,7 +69,7 @@ def mark(
         SolverError: nobody can have the id `person`, which is the trainer's word.
     """
     person = person_id(person)
-    cases = cases_for(assigned.work, person)
+    cases = cases_for(assigned.work, person) if assigned.work.each else _same(assigned.work)
     codes = [case.code for case in cases]
     found = _sorted(read_sheet(sheet), codes, assigned.work.code, person)
     in_words = {} if all(found.lines.values()) else plain_answers(notebook)
@@ -81,6 +83,12 @@ def mark(
         else:
             marks.append(unanswered(assigned, number, case, odd))
     return _whole(assigned, person, marks, not (sheet or b"").strip(), found.odd_whole)
+
+
+@lru_cache(maxsize=8)
+def _same(work: WorkSet) -> tuple[Case, ...]:
+    """The problems that everybody has; drawn once, for a class."""
+    return cases_for(work, "")
 
 
 def _whole(

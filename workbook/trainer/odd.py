@@ -33,6 +33,6 @@ def told(reasons: Iterable[str]) -> str:
     'One. Two.'
     """
     each = list(dict.fromkeys(reasons))
-    if more := len(each) - MOST:
-        each[MOST:] = [f"There are {more:,} more reasons like these."] if more > 0 else each[MOST:]
+    if len(each) > MOST:
+        each = [*each[:MOST], f"There are {len(each) - MOST:,} more reasons like these."]
     return " ".join(each)

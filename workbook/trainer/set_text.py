@@ -2,6 +2,7 @@
 
 import json
 from collections.abc import Iterable, Mapping
+from datetime import datetime
 from typing import Any
 
 from solver import FAMILIES
@@ -62,9 +63,9 @@ def chosen_names(families: Iterable[str]) -> dict[str, list[str]]:
 
 
 def _lines(values: Mapping[str, Any]) -> list[str]:
-    return [
-        f"{_key(name)} = {_value(value)}" for name, value in values.items() if value is not None
-    ]
+    """A line for each value; what is empty is left out, as reading takes it so."""
+    said = {name: value for name, value in values.items() if value not in (None, [], {})}
+    return [f"{_key(name)} = {_value(value)}" for name, value in said.items()]
 
 
 def _key(name: str) -> str:
@@ -78,7 +79,10 @@ def _value(value: Any) -> str:
         return f"[{', '.join(map(_value, value))}]"
     if isinstance(value, Mapping):
         return f"{{ {', '.join(_lines(value))} }}"
-    return value.isoformat() if hasattr(value, "isoformat") else repr(value)
+    if isinstance(value, datetime):
+        return value.isoformat()
+    whole = isinstance(value, float) and value.is_integer() and value < 1e15
+    return repr(int(value) if whole else value)
 
 
 def _text(text: str) -> str:

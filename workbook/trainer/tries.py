@@ -17,6 +17,7 @@ NO_ANSWER = "No answer was given."
 SOLUTION_FIRST = "The worked solution was opened before an answer was given."
 AFTER_SOLUTION = "Answers after the worked solution was opened were not counted."
 MISSING = "An earlier try is missing from the sheet."
+NOT_COUNTED = " were not counted."
 NOT_READ = "The plain answer cannot be read as it stands."
 MOST_TRIES = 1000  # a sheet may say any number
 
@@ -53,54 +54,70 @@ class _Try(NamedTuple):
 
 
 def unanswered(
-    assigned: Assigned, number: int, case: Case, odd: Iterable[str], says: str = NO_ANSWER
+    assigned: Assigned,
+    number: int,
+    case: Case,
+    odd: Sequence[str],
+    said: Sequence[str] = (),
+    says: str = NO_ANSWER,
 ) -> QuestionMark:
     """The mark of a question without an answer that counts."""
-    reason = told(odd)
-    return QuestionMark(
-        number, 0.0, assigned.points, BLANK, "", "", says, reason, bool(reason), case
-    )
+    reason = told((*odd, *said))
+    return QuestionMark(number, 0.0, assigned.points, BLANK, "", "", says, reason, bool(odd), case)
 
 
 def by_plain_answer(
-    assigned: Assigned, number: int, case: Case, text: str, odd: Iterable[str]
+    assigned: Assigned, number: int, case: Case, text: str, odd: Sequence[str]
 ) -> QuestionMark:
     """The mark of a question by an answer in words, which is a first try."""
     verdict = grade(case, text)
-    odd = [*odd] if verdict.counts else [*odd, NOT_READ]
-    return _marked(assigned, number, case, _tried(assigned, text, verdict, 1), odd, [])
+    odd = odd if verdict.counts else [*odd, NOT_READ]
+    return _marked(assigned, number, case, _tried(assigned, text, verdict, 1), odd, ())
 
 
 def by_tries(
-    assigned: Assigned, number: int, case: Case, lines: Sequence[Attempt], odd: Iterable[str]
+    assigned: Assigned, number: int, case: Case, lines: Sequence[Attempt], odd: Sequence[str]
 ) -> QuestionMark:
     """The mark of a question by its lines, in order of time; `odd` is what is odd besides."""
-    odd, said, tries, unread = [*odd], [], [], None
-    for place, line in enumerate(lines, 1):
+    odd, said = [*odd], []
+    tries, unread = _tries(assigned, case, lines, odd)
+    if len(tries) + len(unread) < len(lines) - 1:
+        said.append(AFTER_SOLUTION)
+    limit = assigned.tries or MOST_TRIES
+    within = [each for each in tries if each.number <= limit]
+    if len(within) < len(tries):
+        said.append(f"Tries after the first {limit if limit > 1 else ''}".strip() + NOT_COUNTED)
+    if within:
+        return _marked(assigned, number, case, _counted(assigned, within), odd, said)
+    if unread:
+        return _marked(assigned, number, case, unread[-1], odd, said)
+    says = SOLUTION_FIRST if lines[0].status == SHOWN else NO_ANSWER
+    return unanswered(assigned, number, case, odd, said, says)
+
+
+def _tries(
+    assigned: Assigned, case: Case, lines: Iterable[Attempt], odd: list[str]
+) -> tuple[list[_Try], list[_Try]]:
+    """The tries before the worked solution was opened, and answers there that cannot be read."""
+    tries, unread = [], []
+    for line in lines:
         if line.status == SHOWN:
-            said += [AFTER_SOLUTION] * (place < len(lines))
             break
         verdict = grade(case, line.typed)
         if verdict.status != line.status:
             odd.append(_edited(line, verdict))
         if not verdict.counts:
-            unread = _tried(assigned, line.typed, verdict, len(tries))
+            unread.append(_tried(assigned, line.typed, verdict, len(tries)))
             continue
-        odd += [MISSING] * (line.tries > len(tries) + 1)
-        tries.append(_tried(assigned, line.typed, verdict, max(line.tries, len(tries) + 1)))
-    if assigned.tries and len(tries) > assigned.tries:
-        said.append(
-            f"Only the first tries count, {assigned.tries} here; later ones were not counted."
-        )
-        tries = tries[: assigned.tries]
-    counted = _counted(assigned, tries) if tries else unread
-    if counted is None:
-        return unanswered(assigned, number, case, odd, SOLUTION_FIRST)
-    return _marked(assigned, number, case, counted, odd, said)
+        place = len(tries) + 1
+        if line.tries > place:
+            odd.append(MISSING)
+        tries.append(_tried(assigned, line.typed, verdict, max(line.tries, place)))
+    return tries, unread
 
 
 def _tried(assigned: Assigned, typed: str, verdict: Verdict, number: int) -> _Try:
-    number = min(number, MOST_TRIES)
+    number = min(number, MOST_TRIES + 1)
     return _Try(typed, verdict, number, share_of(assigned.credit, verdict, number))
 
 
