@@ -16,6 +16,7 @@ __all__ = [
     "progress",
     "record",
     "reference",
+    "set_mark",
     "set_question",
     "set_work",
     "study",
@@ -153,6 +154,13 @@ def set_question(number: int):
     from .trainer.set_card import SetCard
 
     return SetCard(own_set(Path.cwd()), number)
+
+
+def set_mark(number: int):
+    """The feedback and the points of one question, where nbgrader runs it; else nothing."""
+    from .trainer.grade_cell import set_mark
+
+    return set_mark(number)
 
 
 def cautions(*topics: str):
