@@ -42,12 +42,12 @@ class Marked(NamedTuple):
     @property
     def points(self) -> float:
         """The points of all questions together."""
-        return round(sum(each.points for each in self.questions), 4)
+        return round(sum(each.points for each in self.questions), 6)
 
     @property
     def out_of(self) -> float:
         """The points there are to have."""
-        return round(sum(each.out_of for each in self.questions), 4)
+        return round(sum(each.out_of for each in self.questions), 6)
 
 
 class _Sorted(NamedTuple):

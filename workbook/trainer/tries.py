@@ -81,7 +81,7 @@ def by_tries(
     """The mark of a question by its lines, in order of time; `odd` is what is odd besides."""
     odd, said = [*odd], []
     tries, unread = _tries(assigned, case, lines, odd)
-    if len(tries) + len(unread) < len(lines) - 1:
+    if any(line.status != SHOWN for line in lines[len(tries) + len(unread) :]):
         said.append(AFTER_SOLUTION)
     limit = assigned.tries or MOST_TRIES
     within = [each for each in tries if each.number <= limit]
@@ -139,7 +139,7 @@ def _marked(
     verdict, out_of = counted.verdict, assigned.points
     return QuestionMark(
         number,
-        round(min(max(counted.share, 0.0), 1.0) * out_of, 4),
+        min(round(counted.share * out_of, 6), out_of),
         out_of,
         verdict.status,
         verdict.mistake or "",
