@@ -17,6 +17,11 @@ from pathlib import Path
 
 import pytest
 
+from workbook.child import environment
+
+# As `python3 -m workbook test` has it, also where pytest was started in another way.
+os.environ["PATH"] = environment()["PATH"]
+
 ROOT = Path(__file__).resolve().parent.parent
 FLAGS = (
     "--no-sandbox",

@@ -130,7 +130,7 @@ def main(words: Sequence[str]) -> int:
             return command.run(options)
         python = bootstrap.python_with(command.needs)
         again = [python, "-m", "workbook", *words]
-        return child.run(again, env=child.environment(**{SET_UP_FOR: command.needs}))
+        return child.run(again, env=child.environment(python, **{SET_UP_FOR: command.needs}))
     except bootstrap.SetupFailed as error:
         print(error, file=sys.stderr)
         return 1
