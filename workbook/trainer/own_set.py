@@ -4,6 +4,8 @@ All cards of a page share one, so that a name given at the top reaches every que
 widgets here; `parts` are what shows it, by name, and each has a `redraw`.
 """
 
+import atexit
+import shutil
 import tempfile
 from collections.abc import Sequence
 from functools import cache, cached_property
@@ -55,7 +57,11 @@ class OwnSet:
     @cached_property
     def keeps_in(self) -> Path:
         """Where a name and answers are kept; what a trainer tries out must not go out."""
-        return Path(tempfile.mkdtemp(prefix="tried-out-")) if self.course_copy else self.folder
+        if not self.course_copy:
+            return self.folder
+        aside = tempfile.mkdtemp(prefix="tried-out-")
+        atexit.register(shutil.rmtree, aside, ignore_errors=True)
+        return Path(aside)
 
     def read(self) -> None:
         """Take in the set and the person as the folder has them now."""
