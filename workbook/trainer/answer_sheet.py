@@ -16,7 +16,8 @@ from .assigned import Assigned
 __all__ = ["SHEET", "AnswerSheet", "Sheet", "read_sheet"]
 
 SHEET = "answer-sheet.jsonl"
-MOST = 4_000_000  # bytes; ten thousand answers and more
+MOST_LINES = 5_000  # eighty tries at each of sixty questions
+MOST = 2_000_000  # bytes
 TOO_LONG = "the sheet is too long, and was read up to here"
 
 
@@ -31,9 +32,11 @@ def read_sheet(data: bytes | None) -> Sheet:
     """What was handed in as a sheet, whatever it is; it never raises."""
     if not data:
         return Sheet((), ())
-    attempts, strange = parse(data[:MOST])
-    if len(data) > MOST:
-        strange.append(Strange(data[:MOST].count(b"\n") + 1, TOO_LONG, b""))
+    lines = data[:MOST].split(b"\n", MOST_LINES)
+    more = lines.pop() if len(lines) > MOST_LINES else b""
+    attempts, strange = parse(b"\n".join(lines))
+    if more or len(data) > MOST:
+        strange.append(Strange(len(lines), TOO_LONG, b""))
     return Sheet(tuple(attempts), tuple(strange))
 
 

@@ -29,8 +29,8 @@ def plain_answers(notebook: bytes | None) -> dict[int, str]:
     """
     found: dict[int, list[str]] = {}
     for cell in _cells(notebook):
-        number, text = _number(cell), _answer(cell)
-        if number and text and text not in found.setdefault(number, []):
+        number = _number(cell)
+        if number and (text := _answer(cell)) and text not in found.setdefault(number, []):
             found[number].append(text)
     return {number: " and ".join(texts) for number, texts in found.items()}
 
