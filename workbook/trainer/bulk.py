@@ -14,11 +14,11 @@ from solver import SolverError
 
 from .assigned import Assigned
 from .course import Course, course_at
-from .gradebook import GradebookFault, SetRows, opened, set_rows
+from .gradebook.many import Scored, keep_scores
+from .gradebook.scores import grade_id, scores_of
+from .gradebook.tables import GradebookFault, SetRows, opened, set_rows
 from .handed_in import Handed, read_handed
-from .keeping_many import Scored, keep_scores
 from .marking import Marked, mark
-from .scores import grade_id, scores_of
 from .set_file import SET_FILE, read_set_file
 
 __all__ = ["Summary", "mark_all", "marks_of"]

@@ -38,14 +38,14 @@ c.Autograde.exporter_class = "workbook.trainer.only_grade_cells.TrainersNotebook
 c.Autograde.sanitize_preprocessors = ["nbgrader.preprocessors.CheckCellMetadata"]
 c.Autograde.autograde_preprocessors = [
     "workbook.trainer.only_grade_cells.MarkGradeCells",
-    "workbook.trainer.keeping_marks.SaveMarks",
+    "workbook.trainer.gradebook.saving.SaveMarks",
     "nbgrader.preprocessors.AssignLatePenalties",
     "nbgrader.preprocessors.CheckCellMetadata",
 ]
 
 # What is due when, and what being late costs, stand in the file of each set.
-c.GenerateAssignment.preprocessors.append("workbook.trainer.keeping_marks.SaveDue")
-c.AssignLatePenalties.plugin_class = "workbook.trainer.keeping_marks.LateShare"
+c.GenerateAssignment.preprocessors.append("workbook.trainer.gradebook.saving.SaveDue")
+c.AssignLatePenalties.plugin_class = "workbook.trainer.gradebook.saving.LateShare"
 '''
 EXCHANGE = "c.Exchange.root = {!r}"
 NO_EXCHANGE = (

@@ -9,17 +9,18 @@ notebook, and the sheet is read as data.
 
 import os
 from functools import cache
+from html import escape
 from pathlib import Path
 
 from solver import Case, SolverError, grade
 from solver.work_set import cases_for
 from workbook.log import Attempt, line_of, made
 
-from .feedback import feedback_html
+from .gradebook.scores import score_of
 from .handed_in import read_handed
+from .marked_page import shown
 from .marking import Marked, mark
 from .own_set import OwnSet
-from .scores import points_of
 from .set_file import SET_FILE, Assigned, read_set_file
 
 __all__ = ["set_mark"]
@@ -40,16 +41,17 @@ def set_mark(number: int) -> float | None:
         marked = _marked(folder) if step == "autograde" else _tried_out(folder)
         question = marked.questions[number - 1]
     except (SolverError, IndexError) as fault:
-        _show(f"<p>This question could not be marked. {fault}</p>")
+        said = f"This question could not be marked. {fault}"
+        _show({"text/html": f"<p>{escape(said)}</p>", "text/plain": said})
         return 0.0
-    _show(feedback_html(question))
-    return points_of(question)
+    _show(shown(question))
+    return score_of(question)
 
 
-def _show(html: str) -> None:
-    from IPython.display import HTML, display
+def _show(data: dict[str, str]) -> None:
+    from IPython.display import display
 
-    display(HTML(html))
+    display(data, raw=True)
 
 
 @cache

@@ -2,13 +2,14 @@
 
 from html import escape
 
+from ..shown import css
 from .feedback import comment_of, feedback_html
+from .gradebook.scores import grade_id, score_of
 from .marking import Marked
 from .plain_answers import ANSWER, METADATA
-from .scores import grade_id, points_of
 from .tries import QuestionMark
 
-__all__ = ["fill_in", "show_plain_answers"]
+__all__ = ["fill_in", "outputs_of", "show_plain_answers", "shown"]
 
 
 def fill_in(page: dict, marked: Marked | None) -> None:
@@ -18,22 +19,28 @@ def fill_in(page: dict, marked: Marked | None) -> None:
         if cell["cell_type"] == "code":
             name = cell["metadata"].get("nbgrader", {}).get("grade_id")
             question = by_id.get(name)
-            cell["outputs"] = _outputs(question) if question else []
+            cell["outputs"] = outputs_of(question) if question else []
             cell["execution_count"] = question.number if question else None
 
 
-def _outputs(question: QuestionMark) -> list[dict]:
-    shown = {"text/html": feedback_html(question), "text/plain": comment_of(question)}
-    points = {"text/plain": repr(points_of(question))}
+def outputs_of(question: QuestionMark) -> list[dict]:
+    """What running the grade cell of a question puts out: its feedback, and then its points."""
     return [
-        {"output_type": "display_data", "data": shown, "metadata": {}},
+        {"output_type": "display_data", "data": shown(question), "metadata": {}},
         {
             "output_type": "execute_result",
-            "data": points,
+            "data": {"text/plain": repr(score_of(question))},
             "execution_count": question.number,
             "metadata": {},
         },
     ]
+
+
+def shown(question: QuestionMark) -> dict[str, str]:
+    """The feedback of a question for a cell; the first one brings the look for all of them."""
+    look = css() if question.number == 1 else ""
+    html = f'{look}<div class="w2w-panel">{feedback_html(question)}</div>'
+    return {"text/html": html, "text/plain": comment_of(question)}
 
 
 def show_plain_answers(page: dict, answers: dict[int, str]) -> None:

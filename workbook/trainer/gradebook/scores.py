@@ -5,10 +5,10 @@ Both ways of marking go through here, so that they cannot differ.
 
 from typing import NamedTuple
 
-from .feedback import comment_of
-from .marking import Marked, QuestionMark
+from ..feedback import comment_of
+from ..marking import Marked, QuestionMark
 
-__all__ = ["Score", "grade_id", "points_of", "scores_of"]
+__all__ = ["Score", "grade_id", "score_of", "scores_of"]
 
 
 class Score(NamedTuple):
@@ -28,7 +28,7 @@ def grade_id(number: int) -> str:
     return f"question-{number:02}"
 
 
-def points_of(question: QuestionMark) -> float:
+def score_of(question: QuestionMark) -> float:
     """The points as nbgrader takes them from a cell: a plain float, never above the most."""
     return float(min(question.points, question.out_of))
 
@@ -40,7 +40,7 @@ def scores_of(marked: Marked) -> dict[str, Score]:
     question then, so that somebody looks.
     """
     scores = {
-        grade_id(each.number): Score(points_of(each), comment_of(each), each.needs_person)
+        grade_id(each.number): Score(score_of(each), comment_of(each), each.needs_person)
         for each in marked.questions
     }
     if marked.needs_person and not any(score.needs_person for score in scores.values()):

@@ -2,7 +2,7 @@
 
 from datetime import datetime, timedelta
 
-from .assigned import Assigned
+from ..assigned import Assigned
 
 __all__ = ["penalty", "seconds_late"]
 

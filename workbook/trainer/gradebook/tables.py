@@ -35,9 +35,9 @@ __all__ = ["Entry", "GradebookFault", "Graded", "SetRows", "entries_of", "opened
 TABLES = MetaData()
 
 
-def _table(name: str, **columns) -> Table:
-    made = [Column(key, kind, primary_key=key == "id") for key, kind in columns.items()]
-    return Table(name, TABLES, Column("id", String, primary_key=True), *made)
+def _table(called: str, /, **columns) -> Table:
+    made = [Column(key, kind) for key, kind in columns.items()]
+    return Table(called, TABLES, Column("id", String, primary_key=True), *made)
 
 
 ASSIGNMENT = _table("assignment", name=String, duedate=DateTime)

@@ -7,10 +7,10 @@ from uuid import uuid4
 
 from sqlalchemy import Connection, Table, bindparam, insert, select, update
 
-from .assigned import Assigned
-from .gradebook import COMMENT, GRADE, PAGE, STUDENT, WORK, Entry, SetRows, entries_of
+from ..assigned import Assigned
 from .late import penalty, seconds_late
 from .scores import Score
+from .tables import COMMENT, GRADE, PAGE, STUDENT, WORK, Entry, SetRows, entries_of
 from .to_look_at import NEW, must_look
 
 __all__ = ["Scored", "keep_scores"]

@@ -6,10 +6,10 @@ from nbgrader.api import Comment, Gradebook
 from nbgrader.plugins import LateSubmissionPlugin
 from nbgrader.preprocessors import NbGraderPreprocessor, SaveAutoGrades
 
+from ..only_grade_cells import MARKED
+from ..set_file import SET_FILE, read_set_file
 from .late import penalty
-from .only_grade_cells import MARKED
 from .scores import scores_of
-from .set_file import SET_FILE, read_set_file
 from .to_look_at import Kept, must_look
 
 __all__ = ["LateShare", "SaveDue", "SaveMarks"]
