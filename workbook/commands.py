@@ -95,10 +95,53 @@ def _sheet(options: argparse.Namespace) -> int:
     return run(options)
 
 
+def _course_option(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("--course", metavar="FOLDER", default=".", help="the course; this folder")
+
+
+def _class_options(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("name", help="the name of the set, such as week-3")
+    _course_option(parser)
+    parser.add_argument("--no-names", action="store_true", help="numbers in place of people's ids")
+    parser.add_argument("--low", type=_percent, default=70, help="percent of points; less is low")
+    for name in ("people", "questions", "mistakes"):
+        parser.add_argument(f"--{name}", metavar="OUT", help=f"write the {name} to a CSV file")
+
+
+def _percent(text: str) -> int:
+    if text.isdecimal() and int(text) <= 100:
+        return int(text)
+    raise argparse.ArgumentTypeError(f"{text} is no percentage; type a number from 0 to 100")
+
+
+def _class(options: argparse.Namespace) -> int:
+    from workbook.trainer.report.command import run
+
+    return run(options)
+
+
+def _trainer_options(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("course", nargs="?", default=".", help="the course's folder; this one")
+    parser.add_argument("--port", type=_port, help="use this port of the computer and no other")
+    parser.add_argument(
+        "--no-browser", action="store_true", help="only print the address to open by hand"
+    )
+
+
+def _trainer(options: argparse.Namespace) -> int:
+    from workbook.trainer.opened import open_course
+
+    return open_course(options.course, options.port, browser=not options.no_browser)
+
+
 COMMANDS = {
+    "class": Command("say how a class did in a set", _class, _class_options, bootstrap.CLASS),
     "open": Command("open the workbook (also without any word)", _open, _open_options),
     "record": Command("work and judge the readings of pumps", _record, _record_options),
     "sheet": Command("print the formulas of chapters on one or two pages", _sheet, _sheet_options),
+    "trainer": Command(
+        "open a trainer's course and pages", _trainer, _trainer_options, bootstrap.CLASS
+    ),
     "test": Command("run the tests", _test, needs=bootstrap.TESTER, takes_rest=True),
 }
 

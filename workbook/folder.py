@@ -6,7 +6,7 @@ is replaced by a newer edition; a page the reader changed is kept beside it unde
 
 import json
 import os
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from pathlib import Path
 
 from platformdirs import user_documents_path
@@ -28,15 +28,16 @@ def default_folders() -> list[Path]:
     return [user_documents_path() / NAME, Path.home() / NAME]
 
 
-def bring_up_to_date(folder: Path) -> list[str]:
-    """Copy the shipped pages to `folder` and return a sentence for each page kept aside.
+def bring_up_to_date(folder: Path, pages: Iterable[Path] | None = None) -> list[str]:
+    """Copy these pages, or else the chapters, to `folder`; a sentence for each page kept aside.
 
     Raises CannotWrite when the folder does not allow it.
     """
     try:
         folder.mkdir(parents=True, exist_ok=True)
         _try_writing(folder)
-        return [said for page in shipped_pages() for said in _bring(page, folder / page.name)]
+        wanted = shipped_pages() if pages is None else pages
+        return [said for page in wanted for said in _bring(page, folder / page.name)]
     except OSError as error:
         raise CannotWrite(f"{folder}: {error.strerror}") from error
 

@@ -5,6 +5,7 @@ Everything is imported when it is called: a page that shows one card loads no mo
 
 __all__ = [
     "cautions",
+    "class_report",
     "contents",
     "exam",
     "figure",
@@ -19,6 +20,7 @@ __all__ = [
     "set_mark",
     "set_question",
     "set_work",
+    "setting",
     "study",
     "worked_example",
 ]
@@ -161,6 +163,24 @@ def set_mark(number: int):
     from .trainer.grade_cell import set_mark
 
     return set_mark(number)
+
+
+def setting():
+    """Set work to the class whose course this folder is: chosen, seen as anybody, written."""
+    from pathlib import Path
+
+    from .trainer.setting.panel import SettingPanel
+
+    return SettingPanel(Path.cwd())
+
+
+def class_report():
+    """How the class of this course did in a set: marks, mistakes to teach, who needs a hand."""
+    from pathlib import Path
+
+    from .trainer.report.panel import ClassPanel
+
+    return ClassPanel(Path.cwd())
 
 
 def cautions(*topics: str):

@@ -85,12 +85,15 @@ class ClassFacts(NamedTuple):
         return sorted(self.questions, key=lambda one: (one.share, -one.missed, one.number))
 
 
-def facts(marks: Iterable["Marked"]) -> ClassFacts:
-    """What the marks of one set say. They are gone through once, and none is kept."""
+def facts(marks: Iterable["Marked"], absent: Iterable[str] = ()) -> ClassFacts:
+    """What the marks of one set say. They are gone through once, and none is kept.
+
+    `absent` are the ids of those who handed in nothing and so have no marks.
+    """
     gathered = _Gathered()
     for mark in marks:
         gathered.take(mark)
-    return gathered.facts()
+    return gathered.facts(absent)
 
 
 class _Column:
@@ -129,11 +132,15 @@ class _Gathered:
         column.shares.append(_part(one.points, one.out_of))
         column.others.append(_part(person.points - one.points, person.out_of - one.out_of))
 
-    def facts(self) -> ClassFacts:
+    def facts(self, absent: Iterable[str]) -> ClassFacts:
         questions = tuple(
             _question(number, self.columns[number]) for number in sorted(self.columns)
         )
-        people = tuple(sorted(self.people, key=lambda person: person.person))
+        first = self.people[0] if self.people else Person("", 0.0, 0.0, 0, 0, False, (), ())
+        nothing = {"points": 0.0, "blank": first.asked, "needs": False, "reasons": ()}
+        zeros = (0.0,) * len(first.by_question)
+        gone = [first._replace(person=one, by_question=zeros, **nothing) for one in absent]
+        people = tuple(sorted([*self.people, *gone], key=lambda person: person.person))
         return ClassFacts(self.code, people, questions, self.flaws.ranked)
 
 

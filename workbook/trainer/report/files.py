@@ -61,7 +61,16 @@ def _rounded(value: float | None) -> float | str:
 def mistakes_csv(told: ClassFacts, hidden: bool = False) -> bytes:
     """A row for each known mistake: how many people made it, where, and what to teach again."""
     named = titles()
-    heads = ["people", "questions", "step or kind", "mistake", "teach again", "chapter", "who"]
+    heads = [
+        "people",
+        "questions",
+        "step or kind",
+        "mistake",
+        "teach again",
+        "chapter",
+        "id",
+        "who",
+    ]
     names = names_for(told, hidden)
     rows = [
         [
@@ -71,6 +80,7 @@ def mistakes_csv(told: ClassFacts, hidden: bool = False) -> bytes:
             flaw.says,
             flaw.why,
             named.get(flaw.chapter, flaw.chapter),
+            flaw.id,
             "" if hidden else " ".join(names[person] for person in flaw.people),
         ]
         for flaw in told.flaws

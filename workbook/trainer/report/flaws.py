@@ -16,9 +16,10 @@ class Flaw(NamedTuple):
 
     `what` names the step or the kind of problem; `says`, what was done; `why`, the reason to teach
     again. `chapter` is that of the first question. `varies` tells that its words were of one
-    person's numbers.
+    person's numbers. `id` is what the file of a set calls it.
     """
 
+    id: str
     what: str
     says: str
     why: str

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from textwrap import wrap
 
+from ...contents import titles
 from ...figures.view import View
 from .sections import Section
 
@@ -21,9 +22,10 @@ def _section(section: Section) -> str:
     lines = [section.title, "-" * len(section.title), *section.lines]
     if section.pictured:
         lines += _table(section.pictured[1])
+    named = titles() if section.points else {}
     for point in section.points:
         lines += [f"* {point.head}", *(f"  {line}" for line in point.lines)]
-        lines.append(f"  Chapter: {point.chapter}")
+        lines.append(f"  Chapter: {named.get(point.chapter, point.chapter)}")
     if section.table:
         lines += _table(section.table)
     return "\n".join(lines)

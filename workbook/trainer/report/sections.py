@@ -3,7 +3,6 @@
 from collections.abc import Sequence
 from typing import NamedTuple
 
-from ...contents import titles
 from ...figures.view import View
 from .facts import ClassFacts
 from .hands import LOW, hands
@@ -22,11 +21,12 @@ from .words import (
 __all__ = ["Point", "Section", "report"]
 
 HARDEST = 8  # questions in the picture; all of them stand in the table
+HANDS = 60  # people told at once
 FLAWS = 10  # mistakes told; a class makes many that one person makes
 
 
 class Point(NamedTuple):
-    """One thing in a list: its head, its lines, and the chapter where it is taught."""
+    """One thing in a list: its head, its lines, and the name of the chapter where it is taught."""
 
     head: str
     lines: Sequence[str]
@@ -44,13 +44,18 @@ class Section(NamedTuple):
 
 
 def report(
-    told: ClassFacts, title: str, *, hidden: bool = False, low: float = LOW
+    told: ClassFacts,
+    title: str,
+    notes: Sequence[str] = (),
+    *,
+    hidden: bool = False,
+    low: float = LOW,
 ) -> tuple[Section, ...]:
     """Every part of the report on a set with this title; `hidden` leaves all names out.
 
-    Whoever has under the share `low` of the points needs a hand.
+    Whoever has under the share `low` of the points needs a hand. `notes` stand with the summary.
     """
-    first = Section(title, summary(told))
+    first = Section(title, [*summary(told), *notes])
     if not told.there:
         return (first, _hands(told, hidden, low)) if told.people else (first,)
     return (
@@ -64,12 +69,12 @@ def report(
 
 
 def _flaws(told: ClassFacts) -> Section:
-    there, named = len(told.there), titles()
+    there = len(told.there)
     points = [
         Point(
             flaw.what[:1].upper() + flaw.what[1:],
             flaw_lines(flaw, there),
-            named.get(flaw.chapter, flaw.chapter),
+            flaw.chapter,
         )
         for flaw in told.flaws[:FLAWS]
     ]
@@ -83,10 +88,11 @@ def _flaws(told: ClassFacts) -> Section:
 
 def _hands(told: ClassFacts, hidden: bool, low: float) -> Section:
     found = hands(told.people, low)
-    if not found:
-        return Section("Who needs a hand", ["Nobody, by what was handed in."])
-    rows = hand_rows(found, names_for(told, hidden))
-    return Section("Who needs a hand", (), table=_table(HAND_HEADS, rows))
+    lines = [] if found else ["Nobody, by what was handed in."]
+    if (more := len(found) - HANDS) > 0:
+        lines = [f"These {HANDS} come first; {more:,} more stand in the file of people."]
+    rows = hand_rows(found[:HANDS], names_for(told, hidden))
+    return Section("Who needs a hand", lines, table=_table(HAND_HEADS, rows) if rows else None)
 
 
 def _questions(told: ClassFacts) -> Section:

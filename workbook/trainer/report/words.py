@@ -56,7 +56,7 @@ def summary(told: ClassFacts) -> list[str]:
     if not there:
         return nothing
     shares = [person.share for person in there]
-    look = sum(person.needs for person in told.people)
+    look = sum(person.needs and person.handed_in for person in told.people)
     looks = [f"{counted_people(look)} handed in a sheet that you must look at."] * bool(look)
     return [
         f"{counted_people(len(there))} answered {counted(len(told.questions), 'question')}.",

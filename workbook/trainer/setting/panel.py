@@ -5,6 +5,7 @@ from collections.abc import Callable
 from datetime import datetime
 from html import escape
 from pathlib import Path
+from time import monotonic
 
 from ipywidgets import HTML, Box
 
@@ -40,8 +41,9 @@ class SettingPanel(Panel):
         course: Path,
         now: Callable[[], datetime] = _now,
         pick: Callable[[int], int] = secrets.randbelow,
+        clock: Callable[[], float] = monotonic,
     ):
-        super().__init__("w2w-setting")
+        super().__init__("w2w-setting", clock=clock)
         self.course, self.now, self.pick = course, now, pick
         gate = Gate(self, self.look)
         self.form = Form(self, gate)

@@ -1,0 +1,64 @@
+"""python3 -m workbook class: how a class did in a set, as text, and as files for a spreadsheet."""
+
+import argparse
+import sys
+from pathlib import Path
+
+from solver import SolverError
+
+from ...record.writing import whole_file
+from .files import FILES
+from .gathered import Gathered, gathered
+from .plain import report_text
+from .sections import report
+
+__all__ = ["run"]
+
+
+def run(options: argparse.Namespace) -> int:
+    """Do what the options of the command ask; return the exit status."""
+    for stream in (sys.stdout, sys.stderr):
+        stream.reconfigure(encoding="utf-8")  # × and ≥ are in no code page of Windows' pipes
+    try:
+        found = _marked(Path(options.course), options.name)
+        written = _written(found, options)
+    except SolverError as refusal:
+        return _refuse(str(refusal))
+    except OSError as error:
+        return _refuse(f"{error.filename}: {error.strerror}. Check the name and the place.")
+    if not written:
+        hidden, low = options.no_names, options.low / 100
+        notes = found.notes(hidden)
+        parts = report(found.facts, found.assigned.title, notes, hidden=hidden, low=low)
+        sys.stdout.write(report_text(parts))
+    return 0
+
+
+def _refuse(sentence: str) -> int:
+    print(sentence, file=sys.stderr)
+    return 2
+
+
+def _marked(course: Path, name: str) -> Gathered:
+    """Mark the class; a bar tells how far it is, where there is a screen to show it on."""
+    from tqdm import tqdm  # only this command needs it
+
+    with tqdm(unit=" people", disable=None, leave=False) as bar:
+
+        def step(done: int, of: int) -> None:
+            bar.total = of
+            bar.update()
+
+        return gathered(course, name, step)
+
+
+def _written(found: Gathered, options: argparse.Namespace) -> int:
+    """Write the files that are asked for; how many they were."""
+    wanted = [(each, getattr(options, each.name)) for each in FILES if getattr(options, each.name)]
+    if len({Path(out).resolve() for _, out in wanted}) < len(wanted):
+        raise SolverError("Two files would have one name. Give each its own.")
+    for each, out in wanted:
+        with whole_file(Path(out), "wb") as file:
+            file.write(each.made(found.facts, options.no_names))
+        print(f"Written: {out}", file=sys.stderr)
+    return len(wanted)
