@@ -51,7 +51,7 @@ class Flaws:
 
 
 def _order(flaw: Flaw) -> tuple:
-    return -len(flaw.people), flaw.questions, flaw.what, flaw.says
+    return -len(flaw.people), flaw.questions, flaw.id
 
 
 class _Made:
@@ -64,14 +64,13 @@ class _Made:
         self.questions: dict[int, None] = {}
 
     def flaw(self) -> Flaw:
-        case, step = self.case, _step(self.case, self.known.id)
-        family = case.family
+        case, known, step = self.case, self.known, _step(self.case, self.known.id)
+        if step is None:
+            said = case.family.title, known.says, case.steps[-1].rule
+        else:
+            said = label_of(step.name), _done(case, step, known.says), step.why
         people, questions = tuple(sorted(self.people)), tuple(sorted(self.questions))
-        if step is None:  # a choice
-            why = case.steps[-1].rule
-            return Flaw(family.title, self.known.says, why, family.chapter, people, questions, True)
-        label, says = label_of(step.name), _done(self.case, step, self.known.says)
-        return Flaw(label, says, step.why, family.chapter, people, questions, False)
+        return Flaw(known.id, *said, case.family.chapter, people, questions, step is None)
 
 
 def _done(case: Case, step: Step, says: str) -> str:
