@@ -12,6 +12,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from workbook import bootstrap, child
+from workbook.trainer import command as trainer
 
 __all__ = ["COMMANDS", "Command", "main"]
 
@@ -136,8 +137,17 @@ def _trainer(options: argparse.Namespace) -> int:
 
 COMMANDS = {
     "class": Command("say how a class did in a set", _class, _class_options, bootstrap.CLASS),
+    "course": Command(
+        "make a course for a class", trainer.run, trainer.course_options, bootstrap.CLASS
+    ),
+    "mark": Command(
+        "mark what a class handed in", trainer.run, trainer.mark_options, bootstrap.CLASS
+    ),
     "open": Command("open the workbook (also without any word)", _open, _open_options),
     "record": Command("work and judge the readings of pumps", _record, _record_options),
+    "set": Command(
+        "set work, and make what people get", trainer.run, trainer.set_options, bootstrap.CLASS
+    ),
     "sheet": Command("print the formulas of chapters on one or two pages", _sheet, _sheet_options),
     "trainer": Command(
         "open a trainer's course and pages", _trainer, _trainer_options, bootstrap.CLASS
