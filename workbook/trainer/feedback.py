@@ -78,5 +78,5 @@ def _typed(mark: QuestionMark) -> str:
 def _answer(case: Case) -> str:
     if case.choices:
         number = int(case.answer)
-        return f"choice {number}, {case.choices[number - 1].rstrip('.')}"
+        return f"choice {number}: {case.choices[number - 1].rstrip('.')}"
     return with_unit(figures(case.answer, case.unit), case.unit)
