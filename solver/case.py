@@ -13,8 +13,8 @@ from typing import NamedTuple
 from .code import MOST_SEED, Code
 from .draw import Draw
 from .errors import BadDefinition, SolverError, Unfit
-from .family import Family, Level
-from .scenario import PEOPLE
+from .family import Family
+from .scenario import PEOPLE, Place
 from .show import exact, with_unit
 from .solution import Mistake, be_plausible, judged, worked_out
 from .steps import Step
@@ -29,6 +29,15 @@ WIDEST_GIVEN = 0.1
 NOTHING_TOLD = MappingProxyType({})
 
 
+class Wording(NamedTuple):
+    """What a question says besides its numbers; `told` stands in for the place and the person."""
+
+    asks: str
+    place: Place
+    person: str
+    told: Mapping[str, str]
+
+
 class Case(NamedTuple):
     """A problem with its answer. `known` holds every quantity of the worked chain.
 
@@ -39,7 +48,7 @@ class Case(NamedTuple):
     level: int
     units: str
     seed: int | None
-    question: str
+    wording: Wording
     given: Mapping[str, float]
     known: Mapping[str, float]
     unit: str
@@ -49,6 +58,11 @@ class Case(NamedTuple):
     steps: tuple[Step, ...]
     mistakes: tuple[Mistake, ...]
     choices: tuple[str, ...] = ()
+
+    @property
+    def question(self) -> str:
+        """The question in words; written when it is asked for, which marking never does."""
+        return _worded(self)
 
     @property
     def asked(self) -> str:
@@ -141,13 +155,13 @@ def _case(
         found = worked_out(family, at, units, given, WIDEST_GIVEN if seed is None else WIDEST)
     else:
         found = judged(family, at, units, given, values, chance)
-    setting = _setting(family, found.unit, chance)
+    wording = Wording(found.asks, chance.pick(family.places), chance.pick(PEOPLE), dict(told))
     return Case(
         family,
         level,
         units,
         seed,
-        _worded(at, found.asks, given, units, setting, told),
+        wording,
         given,
         found.known,
         found.unit,
@@ -160,31 +174,23 @@ def _case(
     )
 
 
-def _setting(family: Family, unit: str, chance: Draw) -> dict[str, str]:
-    """Where a problem plays, with whom, and in what unit it asks."""
-    place = chance.pick(family.places)
-    return {
+def _worded(case: Case) -> str:
+    asks, place, person, told = case.wording
+    slots = {
+        **{name: _shown(name, value, case.units) for name, value in case.given.items()},
         "place": f"{place.name} at {place.station}",
         "station": place.station,
-        "person": chance.pick(PEOPLE),
-        "unit": with_unit("", unit).strip(),
+        "person": person,
+        "unit": with_unit("", case.unit).strip(),
+        **told,
     }
+    form = case.family.level(case.level).question
+    return _begun(form.format(asks=asks.format(**slots), **slots), told)
 
 
-def _worded(
-    level: Level,
-    asks: str,
-    given: Mapping[str, float],
-    units: str,
-    setting: Mapping[str, str],
-    told: Mapping[str, str],
-) -> str:
-    shown = {
-        n: with_unit(exact(v, u := quantity_named(n).unit(units)), u) for n, v in given.items()
-    }
-    slots = {**shown, **setting, **told}
-    question = level.question.format(asks=asks.format(**slots), **slots)
-    return _begun(question, told) if told else question
+def _shown(name: str, value: float, units: str) -> str:
+    unit = quantity_named(name).unit(units)
+    return with_unit(exact(value, unit), unit)
 
 
 def _begun(question: str, told: Mapping[str, str]) -> str:

@@ -15,7 +15,7 @@ from .vocabulary import quantity_named
 
 __all__ = ["Keeping", "keeping"]
 
-SEEDS = 20_000  # among which those are that keep the ranges
+SEEDS = 5_000  # among which those are that keep the ranges
 SHOWN = 200  # problems by which a refusal says what there is
 _NO, _YES = 1, 2
 

@@ -29,7 +29,6 @@ __all__ = [
     "level_at",
     "mask_of",
     "read_paper",
-    "stands_in",
 ]
 
 # Raised by one when a family comes, goes, or changes its levels or revision: an old code would
@@ -154,7 +153,7 @@ def _question(family: Family, paper: Paper, chance: Draw, before: Sequence[Case]
     level = level_at(family, paper.level, chance)
     for _ in range(TRIED):
         case = draw_case(family, int(chance.between(0, SEEDS)), paper.units, level)
-        if not stands_in(case, before):
+        if not _stands_in(case, before):
             break
     return case
 
@@ -165,6 +164,6 @@ def level_at(family: Family, level: int, chance: Draw) -> int:
     return min(level, top) if level else chance.pick(range(1, top + 1))
 
 
-def stands_in(case: Case, others: Sequence[Case]) -> bool:
+def _stands_in(case: Case, others: Sequence[Case]) -> bool:
     """Whether one of the others is this problem, in its numbers and its words."""
     return any(case.given == other.given and case.question == other.question for other in others)
