@@ -59,7 +59,9 @@ def chromium():
     program = next((place for place in places if place and Path(place).exists()), None)
     if program is None:
         _absent("no Chromium was found here, nor through the variable CHROMIUM")
-    from playwright.sync_api import sync_playwright
+    from playwright.sync_api import expect, sync_playwright
+
+    expect.set_options(timeout=PATIENCE)
 
     with sync_playwright() as playwright:
         browser = playwright.chromium.launch(executable_path=program, args=list(FLAGS))
