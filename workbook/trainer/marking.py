@@ -15,7 +15,7 @@ from typing import NamedTuple
 
 from solver import Case
 from solver.work_set import WorkSet, cases_for, person_id
-from workbook.log import Attempt, merged
+from workbook.log import Attempt, Strange, merged
 
 from .answer_sheet import Sheet, read_sheet
 from .assigned import Assigned
@@ -122,16 +122,24 @@ def _sorted(sheet: Sheet, codes: Iterable[str], of: str, person: str) -> _Sorted
                 f"The problem {quoted(line.code)} was answered, which this person was not set."
             )
     if len(lines) < len(sheet.lines):
-        by_id = {line.id: line for line in lines}
-        for line in sheet.lines:
-            if line != by_id[line.id]:
-                _odd(found, line.code, TWICE)
-    for number, why, text in sheet.strange:
-        here = (code for code in found.lines if code.encode() in text)
-        _odd(
-            found, next(here, ""), f"Line {number} of the sheet was not counted: {plain(why, 100)}."
-        )
+        _tell_of_twins(found, sheet.lines, lines)
+    _tell_of_strange(found, sheet.strange)
     return found
+
+
+def _tell_of_twins(found: _Sorted, lines: Iterable[Attempt], counted: Iterable[Attempt]) -> None:
+    """A line that is there twice is one; two of one id that differ are not."""
+    by_id = {line.id: line for line in counted}
+    for line in lines:
+        if line != by_id[line.id]:
+            _odd(found, line.code, TWICE)
+
+
+def _tell_of_strange(found: _Sorted, strange: Iterable[Strange]) -> None:
+    """A torn line may still show which problem it is of."""
+    for number, why, text in strange:
+        code = next((code for code in found.lines if code.encode() in text), "")
+        _odd(found, code, f"Line {number} of the sheet was not counted: {plain(why, 100)}.")
 
 
 def _odd(found: _Sorted, code: str, why: str) -> None:

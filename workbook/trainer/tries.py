@@ -19,6 +19,7 @@ AFTER_SOLUTION = "Answers after the worked solution was opened were not counted.
 MISSING = "An earlier try is missing from the sheet."
 NOT_COUNTED = " were not counted."
 NOT_READ = "The plain answer cannot be read as it stands."
+KNOWN = {"mistake": "a known mistake"}
 MOST_TRIES = 1000  # a sheet may say any number
 
 
@@ -154,6 +155,6 @@ def _marked(
 
 
 def _edited(line: Attempt, verdict: Verdict) -> str:
-    what = {"mistake": "a mistake", "unreadable": "not to be read"}
-    kept, found = (what.get(status, status) for status in (line.status, verdict.status))
-    return f"The sheet calls {quoted(line.typed)} {kept}; it is {found}."
+    kept, found = (KNOWN.get(status, status) for status in (line.status, verdict.status))
+    instead = f"is {found}" if verdict.counts else "cannot be read"
+    return f"The sheet calls {quoted(line.typed)} {kept}; it {instead}."

@@ -343,7 +343,7 @@ def test_two_lines_of_one_id_count_once_and_are_looked_at():
 def test_a_line_with_an_answer_that_cannot_be_read_earns_nothing_and_is_looked_at(typed):
     found = question(line(WEEK, ANA, N, typed, status="right"))
     assert ("unreadable", 0.0, True) == (found.status, found.points, found.needs_person)
-    assert "right; it is not to be read." in found.reason
+    assert "right; it cannot be read." in found.reason
 
 
 @pytest.mark.parametrize("typed", ["-7", "999999999999999", "-1e15", "0", "0.0000001"])
