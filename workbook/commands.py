@@ -13,6 +13,7 @@ from dataclasses import dataclass
 
 from workbook import bootstrap, child
 from workbook.trainer import command as trainer
+from workbook.trainer.report import command as report
 
 __all__ = ["COMMANDS", "Command", "main"]
 
@@ -48,6 +49,10 @@ def _port(text: str) -> int:
 
 def _open_options(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--folder", help="where your own pages are kept")
+    _serving_options(parser)
+
+
+def _serving_options(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--port", type=_port, help="use this port of the computer and no other")
     parser.add_argument(
         "--no-browser", action="store_true", help="only print the address to open by hand"
@@ -96,37 +101,9 @@ def _sheet(options: argparse.Namespace) -> int:
     return run(options)
 
 
-def _course_option(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("--course", metavar="FOLDER", default=".", help="the course; this folder")
-
-
-def _class_options(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("name", help="the name of the set, such as week-3")
-    _course_option(parser)
-    parser.add_argument("--no-names", action="store_true", help="numbers in place of people's ids")
-    parser.add_argument("--low", type=_percent, default=70, help="percent of points; less is low")
-    for name in ("people", "questions", "mistakes"):
-        parser.add_argument(f"--{name}", metavar="OUT", help=f"write the {name} to a CSV file")
-
-
-def _percent(text: str) -> int:
-    if text.isdecimal() and int(text) <= 100:
-        return int(text)
-    raise argparse.ArgumentTypeError(f"{text} is no percentage; type a number from 0 to 100")
-
-
-def _class(options: argparse.Namespace) -> int:
-    from workbook.trainer.report.command import run
-
-    return run(options)
-
-
 def _trainer_options(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("course", nargs="?", default=".", help="the course's folder; this one")
-    parser.add_argument("--port", type=_port, help="use this port of the computer and no other")
-    parser.add_argument(
-        "--no-browser", action="store_true", help="only print the address to open by hand"
-    )
+    parser.add_argument("course", nargs="?", default=".", help="the course; this folder")
+    _serving_options(parser)
 
 
 def _trainer(options: argparse.Namespace) -> int:
@@ -136,7 +113,7 @@ def _trainer(options: argparse.Namespace) -> int:
 
 
 COMMANDS = {
-    "class": Command("say how a class did in a set", _class, _class_options, bootstrap.CLASS),
+    "class": Command("say how a class did in a set", report.run, report.options, bootstrap.CLASS),
     "course": Command(
         "make a course for a class", trainer.run, trainer.course_options, bootstrap.CLASS
     ),

@@ -10,9 +10,9 @@ from solver.work_set import person_id
 
 from ..assigned import Assigned
 from ..bulk import marks_of, set_in
+from ..coming_in.people import people_in
 from ..course import Course, course_at
 from ..marking import Marked
-from ..people import people_in
 from .facts import ClassFacts, facts
 
 __all__ = ["Gathered", "gathered"]

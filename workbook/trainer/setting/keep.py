@@ -15,6 +15,7 @@ from ..set_file import SET_FILE, SetFault, read_set_file
 
 __all__ = ["CannotPut", "Standing", "put", "sets_in", "standing"]
 
+INSTEAD = "Take another name for this one, or say that it replaces that one."
 ASIDE = "replaced"  # folder of a course where earlier editions of sets go
 
 
@@ -87,7 +88,7 @@ def put(course: Path, assigned: Assigned, now: datetime, *, replace: bool = Fals
     there = standing(course, assigned)
     other = there and not there.same
     if other and not replace:
-        raise CannotPut(" ".join(there.says))
+        raise CannotPut(" ".join([*there.says, INSTEAD]))
     try:
         said = _aside(course, _place(course, assigned.name), now) if other else []
         page = write_source(assigned, course)

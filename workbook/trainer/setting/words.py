@@ -71,7 +71,7 @@ def _due(assigned: Assigned, now: datetime) -> list[str]:
 def _clock(due: datetime, here: datetime) -> str:
     there = due.astimezone(UTC)
     if here.utcoffset() == there.utcoffset():
-        return f"{there:%H:%M} UTC"
+        return f"{there:%H:%M} UTC; the form has it in your own time"
     day = "" if here.date() == there.date() else f" on {there:%A}"
     return f"{here:%H:%M} on this computer, which is {there:%H:%M} UTC{day}"
 
