@@ -35,7 +35,7 @@ def mark_options(parser: argparse.ArgumentParser) -> None:
     """What can be typed after `mark`."""
     _set_and_course(parser)
     parser.add_argument("--hand-in", metavar="FOLDER", help="take in zip files and folders first")
-    parser.add_argument("--when", type=_when, help="when those came; else the time of each file")
+    parser.add_argument("--when", type=_when, help="when those came; else what each file says")
     parser.add_argument("--collect", action="store_true", help="take in what the exchange has")
     parser.add_argument("--nbgrader", action="store_true", help="let nbgrader mark, which is slow")
     parser.add_argument("--again", action="store_true", help="with it: what is marked already too")

@@ -16,14 +16,14 @@ from solver.work_set import person_id
 
 from ..answer_sheet import SHEET
 from ..course import Course, CourseFault
-from ..handed_in import SECRET, TIMESTAMP, read_handed
+from ..handed_in import SECRET, TIMESTAMP, read_handed, read_when
 from .packed import CannotOpen, came_at, files_in
 from .people import people_in
 
 __all__ = ["Taken", "take_in"]
 
 EARLIER = "earlier"  # where work goes that newer work takes the place of
-OURS = (TIMESTAMP, SECRET)  # sent along, they prove nothing
+OURS = (TIMESTAMP, SECRET)  # written anew
 FORM = "%Y-%m-%d %H:%M:%S.%f UTC"
 
 
@@ -35,17 +35,19 @@ class Taken(NamedTuple):
 
 
 class _Work(NamedTuple):
-    """One person's files, by their place in the folder of the set."""
+    """One person's files, by their place in the folder of the set, and when they were packed."""
 
     person: str
     files: dict[PurePosixPath, bytes]
+    packed: datetime | None
 
 
 def take_in(course: Course, name: str, source: Path, when: datetime | None = None) -> Taken:
     """Put what is in the folder `source`, or the one zip file, among what was handed in.
 
-    `when` is the time of handing in, in UTC without an offset; else it is that of each file.
-    Newer work takes the place of older work, which is moved to the folder `earlier`.
+    `when` is the time of handing in, in UTC without an offset. Where left out it is the time that
+    each zip file tells, by its maker's own clock, or else that of the file. Newer work takes the
+    place of older work, which is moved to the folder `earlier`.
 
     Raises:
         CourseFault: there is no such folder, or the course cannot be written to.
@@ -59,7 +61,7 @@ def take_in(course: Course, name: str, source: Path, when: datetime | None = Non
                         f"{item.name}: “{work.person}” is not among the people of this class. "
                         "Add them to people.csv, or rename the file."
                     )
-                if note := _put(course, name, work, when or came_at(item)):
+                if note := _put(course, name, work, when or work.packed or came_at(item)):
                     notes.append(f"{item.name}: {note}")
                 else:
                     taken.append(work.person)
@@ -95,11 +97,19 @@ def _works(item: Path, name: str) -> Iterator[_Work]:
         inside = {person: _without_folder(files)}
     elif claimed != called and list(inside) != [_possible(claimed)]:
         raise CannotOpen(f"{item.name} holds the work of {', '.join(inside)}. Ask who sent it.")
-    for person, found in inside.items():
-        found = _named_right(found, f"{name}.ipynb", SHEET)
+    for person, sent in inside.items():
+        found = _named_right(sent, f"{name}.ipynb", SHEET)
         if not {PurePosixPath(f"{name}.ipynb"), PurePosixPath(SHEET)} & set(found):
             raise CannotOpen(f"{item.name} holds no answer sheet and no notebook of “{name}”.")
-        yield _Work(person, found)
+        yield _Work(person, found, _packed(sent))
+
+
+def _packed(files: dict[PurePosixPath, bytes]) -> datetime | None:
+    """The time that was put in when the files were packed, where it can be one."""
+    try:
+        return read_when(files[PurePosixPath(TIMESTAMP)].decode())
+    except (KeyError, ValueError):
+        return None
 
 
 def _by_person(files: dict[PurePosixPath, bytes], name: str) -> dict[str, dict]:

@@ -37,13 +37,14 @@ def scores_of(marked: Marked) -> dict[str, Score]:
     """The scores of one person's work, by grade cell.
 
     The gradebook has no place for what is odd about the work as a whole. It stands at the first
-    question then, so that somebody looks.
+    question to look at, or else at the first of all, so that somebody looks.
     """
     scores = {
         grade_id(each.number): Score(score_of(each), comment_of(each), each.needs_person)
         for each in marked.questions
     }
-    if marked.needs_person and not any(score.needs_person for score in scores.values()):
-        first, score = next(iter(scores.items()))
-        scores[first] = Score(score.points, f"{score.said} {marked.reason}", True)
+    if marked.needs_person:
+        first = next((name for name, each in scores.items() if each.needs_person), grade_id(1))
+        points, said, _ = scores[first]
+        scores[first] = Score(points, f"{said} {marked.reason}", True)
     return scores
