@@ -78,9 +78,10 @@ def _flaws(told: ClassFacts) -> Section:
         )
         for flaw in told.flaws[:FLAWS]
     ]
-    lines = ["They are those in the answers that count, the commonest first."]
-    if more := len(told.flaws) - len(points):
-        lines.append(f"{more:,} rarer ones stand in the file of mistakes.")
+    lines = [
+        "They are those in the answers that count, the commonest first.",
+        "The file of mistakes has all of them, and what the file of a set calls each.",
+    ]
     if not points:
         lines = ["No answer that counts has a known mistake."]
     return Section("Mistakes to teach again", lines, points=points)
@@ -92,14 +93,16 @@ def _hands(told: ClassFacts, hidden: bool, low: float) -> Section:
     if (more := len(found) - HANDS) > 0:
         lines = [f"These {HANDS} come first; {more:,} more stand in the file of people."]
     rows = hand_rows(found[:HANDS], names_for(told, hidden))
-    return Section("Who needs a hand", lines, table=_table(HAND_HEADS, rows) if rows else None)
+    table = _table("Whom to see first stands on top", HAND_HEADS, rows) if rows else None
+    return Section("Who needs a hand", lines, table=table)
 
 
 def _questions(told: ClassFacts) -> Section:
     rows = question_rows(told.questions)
     lines = telling_lines(len(told.there))
-    return Section("Question by question", lines, table=_table(QUESTION_HEADS, rows))
+    table = _table("Answers by what became of them", QUESTION_HEADS, rows)
+    return Section("Question by question", lines, table=table)
 
 
-def _table(heads: tuple[str, ...], rows: tuple[tuple[str, ...], ...]) -> View:
-    return View("", "", heads, rows, {}, "")
+def _table(caption: str, heads: tuple[str, ...], rows: tuple[tuple[str, ...], ...]) -> View:
+    return View(caption, "", heads, rows, {}, "")

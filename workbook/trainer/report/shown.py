@@ -15,6 +15,8 @@ from .sections import Point, Section
 
 __all__ = ["Parts"]
 
+FEW = 4  # columns that a telephone has room for
+
 
 class Parts:
     """The parts of a report under each other; a picture is drawn anew only where it has changed."""
@@ -33,7 +35,7 @@ class Parts:
             if section.points:
                 parts.append(HTML(_points(section.points)))
             if section.table:
-                parts.append(classed(HTML(_wide(section.table, section.title)), "w2w-numbers"))
+                parts.append(classed(HTML(_table(section.table)), "w2w-numbers"))
         self.box.children = parts
 
     def _picture(self, section: Section):
@@ -60,9 +62,11 @@ def _point(point: Point, title: str, files: dict[str, str]) -> str:
     return f"<li><b>{escape(point.head)}</b>{_lines(point.lines)}<p>Chapter: {where}</p></li>"
 
 
-def _wide(table: View, caption: str) -> str:
-    """A table that a narrow screen moves sideways, by keyboard too."""
+def _table(table: View) -> str:
+    """A table; one of many columns is moved sideways on a narrow screen, by keyboard too."""
+    shown, caption = table_html(table, table.headline), escape(table.headline)
+    if len(table.columns) <= FEW:
+        return f'<div class="w2w-reasons">{shown}</div>'
     return (
-        f'<div class="w2w-across" tabindex="0" role="region" aria-label="{escape(caption)}">'
-        f"{table_html(table, caption)}</div>"
+        f'<div class="w2w-across" tabindex="0" role="region" aria-label="{caption}">{shown}</div>'
     )
