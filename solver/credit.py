@@ -4,10 +4,9 @@ from collections.abc import Mapping
 from types import MappingProxyType
 from typing import NamedTuple
 
-from .errors import SolverError
 from .grading import MISTAKE, NEAR, RIGHT, Verdict
 
-__all__ = ["Credit", "checked_credit", "share_of"]
+__all__ = ["Credit", "share_of"]
 
 
 class Credit(NamedTuple):
@@ -22,23 +21,6 @@ class Credit(NamedTuple):
     mistake: float = 0.5
     by_mistake: Mapping[str, float] = MappingProxyType({})
     each_try: float = 0.0
-
-
-def checked_credit(credit: Credit) -> Credit:
-    """The credit, if all of it is shares.
-
-    Raises:
-        SolverError: the sentence names the share, what was got and what to write.
-    """
-    shares = {**credit._asdict(), **credit.by_mistake}
-    del shares["by_mistake"]
-    for name, share in shares.items():
-        number = isinstance(share, int | float) and not isinstance(share, bool)
-        if not (number and 0 <= share <= 1):
-            raise SolverError(
-                f"Write the share “{name}” as a number from 0 to 1; you wrote {share}."
-            )
-    return credit
 
 
 def share_of(credit: Credit, verdict: Verdict, tries: int) -> float:

@@ -54,7 +54,8 @@ class Keeping:
         return all(_keeps(each, known) for each in self.pump.ranges)
 
     def _why_none(self) -> str:
-        problems = f"No problem of “{self.family.title}”, level {self.level}, "
+        which = f"{self.pump.name} at {self.pump.station} asks for"
+        problem = f"No problem of “{self.family.title}”, level {self.level}, has"
         seen = [draw(self.family, seed, self.units, self.level).known for seed in range(SHOWN)]
         asked = [each for each in self.pump.ranges if each.quantity in seen[0]]
         for each in asked:
@@ -66,14 +67,11 @@ class Keeping:
                     for ends in ((least, most), (each.low, each.high))
                 )
                 return (
-                    f"{problems}has {quantity.label} of {wanted}, as {self.pump.name} asks. "
-                    f"Most have {has}. Change that range, or take it out."
+                    f"{which} {quantity.label} of {wanted}. {problem} that; most have {has}. "
+                    "Change the range, or take it out."
                 )
         labels = " and ".join(quantity_named(each.quantity).label for each in asked)
-        return (
-            f"{problems}keeps the ranges that {self.pump.name} has for {labels}. "
-            "Widen one, or take it out."
-        )
+        return f"{which} {labels} in a narrow range. {problem} that. Widen a range, or take it out."
 
 
 def _keeps(each: Range, known: Mapping[str, float]) -> bool:

@@ -6,6 +6,7 @@ numbers of a problem. So the code of each problem stays valid.
 
 import json
 from collections.abc import Mapping
+from difflib import get_close_matches
 from hashlib import sha256
 from typing import NamedTuple
 from unicodedata import normalize
@@ -16,11 +17,13 @@ from .scenario import Place, kind_of
 from .show import figures, with_unit
 from .vocabulary import QUANTITIES, Quantity, quantity_named
 
-__all__ = ["Plant", "Pump", "Range", "plant_of", "set_at", "table_of"]
+__all__ = ["Plant", "Pump", "Range", "between", "kinds_of", "plant_of", "set_at", "table_of"]
 
 KINDS = ("lift", "booster", "plant")
 LONGEST_NAME = 60
+LONGEST_SHOWN = 40
 MOST = 50  # pumps, and people
+MOST_VALUE = 1e12
 KEYS = ("name", "units", "pumps", "people")
 PUMP_KEYS = ("name", "station", "kind", "ranges")
 
@@ -62,8 +65,14 @@ class Plant(NamedTuple):
 
 def set_at(family: Family, plant: Plant) -> tuple[Pump, ...]:
     """The pumps that the problems of a family can be about: a booster station has no wet well."""
-    kinds = {kind_of(place) for place in family.places}
+    kinds = kinds_of(family)
     return tuple(pump for pump in plant.places if pump.kind in kinds)
+
+
+def kinds_of(family: Family) -> tuple[str, ...]:
+    """The kinds of pump that the problems of a family can be about."""
+    kinds = {kind_of(place) for place in family.places}
+    return tuple(kind for kind in KINDS if kind in kinds)
 
 
 def plant_of(table: Mapping) -> Plant:
@@ -89,9 +98,9 @@ def plant_of(table: Mapping) -> Plant:
         raise SolverError("In plant, write at least one pump, with its name and its station.")
     people = _listed("plant.people", table.get("people", []))
     return Plant(
-        _text("plant.name", table.get("name")),
-        tuple(_pump(f"plant.pumps {at}", pump, units) for at, pump in enumerate(pumps, 1)),
-        tuple(_text(f"plant.people {at}", one) for at, one in enumerate(people, 1)),
+        _text("the name of the plant", table.get("name")),
+        tuple(_pump(f"pump {at}", pump, units) for at, pump in enumerate(pumps, 1)),
+        tuple(_text("each of plant.people", one) for one in people),
         units,
     )
 
@@ -99,52 +108,53 @@ def plant_of(table: Mapping) -> Plant:
 def table_of(plant: Plant) -> dict:
     """The table that gives this plant again, of texts, numbers, lists and dicts."""
     pumps = [
-        {
-            "name": pump.name,
-            "station": pump.station,
-            "kind": pump.kind,
-            "ranges": {name: [low, high] for name, low, high in pump.ranges},
-        }
+        {**pump._asdict(), "ranges": {name: [low, high] for name, low, high in pump.ranges}}
         for pump in plant.places
     ]
-    return {
-        "name": plant.name,
-        "units": plant.units,
-        "people": list(plant.people),
-        "pumps": pumps,
-    }
+    people = list(plant.people)
+    return {"name": plant.name, "units": plant.units, "people": people, "pumps": pumps}
 
 
-def _pump(key: str, table: object, units: str) -> Pump:
-    _known_keys(key, table, PUMP_KEYS)
-    name = _text(f"{key}.name", table.get("name"))
-    station = _text(f"{key}.station", table.get("station"))
+def _pump(which: str, table: object, units: str) -> Pump:
+    _known_keys(which, table, PUMP_KEYS)
+    name = _text(f"the name of {which}", table.get("name"))
+    station = _text(f"the station of {which}", table.get("station"))
     kind = table.get("kind", kind_of(Place(name, station)))
     if kind not in KINDS:
         raise SolverError(
-            f"Write {key}.kind as “lift”, “booster” or “plant”; you wrote {_shown(kind)}."
+            f"Write the kind of {which} as “lift”, “booster” or “plant”; you wrote {_shown(kind)}."
         )
     ranges = table.get("ranges", {})
     if not isinstance(ranges, Mapping):
-        raise SolverError(f"Write {key}.ranges like flow = [300, 900]; you wrote {_shown(ranges)}.")
-    found = (_range(f"{key}.ranges", name, ends, units) for name, ends in ranges.items())
+        raise SolverError(
+            f"Write the ranges of {which} like flow = [300, 900]; you wrote {_shown(ranges)}."
+        )
+    found = (_range(which, name, ends, units) for name, ends in ranges.items())
     return Pump(name, station, kind, tuple(sorted(found)))
 
 
-def _range(key: str, name: str, ends: object, units: str) -> Range:
+def _range(which: str, name: str, ends: object, units: str) -> Range:
     if name not in QUANTITIES:
-        raise SolverError(f"{key} has {_shown(name)}, which is no quantity. Write one like flow.")
+        near = get_close_matches(name, QUANTITIES, n=1)
+        raise SolverError(
+            f"The ranges of {which} have {_shown(name)}, which is no quantity. "
+            f"Write one such as {near[0] if near else 'flow'}."
+        )
+    here = f"the range {name} of {which}"
     if not (isinstance(ends, list | tuple) and len(ends) == 2 and all(map(_is_number, ends))):
         raise SolverError(
-            f"Write {key}.{name} as lowest and highest, like [300, 900]; you wrote {_shown(ends)}."
+            f"Write {here} as lowest and highest, like [300, 900]; you wrote {_shown(ends)}."
         )
     low, high = map(float, ends)
-    least, most = quantity_named(name).usual(units)
-    if not low <= high:
-        raise SolverError(f"In {key}.{name}, write the lowest first; you wrote {_shown(ends)}.")
+    if low > high:
+        raise SolverError(f"Write {here} with the lowest first; you wrote {_shown(ends)}.")
+    quantity = quantity_named(name)
+    least, most = quantity.usual(units)
     if low > most or high < least:
-        has = between(quantity_named(name), least, most, units)
-        raise SolverError(f"{key}.{name} is {_shown(ends)}, but problems have {has}. Change it.")
+        raise SolverError(
+            f"You wrote {here} as {_shown(ends)}. Write one within what problems have, "
+            f"{between(quantity, least, most, units)}."
+        )
     return Range(name, low, high)
 
 
@@ -155,7 +165,8 @@ def between(quantity: Quantity, low: float, high: float, units: str) -> str:
 
 
 def _is_number(value: object) -> bool:
-    return isinstance(value, int | float) and not isinstance(value, bool)
+    number = isinstance(value, int | float) and not isinstance(value, bool)
+    return number and abs(value) <= MOST_VALUE
 
 
 def _known_keys(key: str, table: object, known: tuple[str, ...]) -> None:
@@ -173,7 +184,7 @@ def _listed(key: str, value: object) -> list:
 
 def _text(key: str, value: object) -> str:
     text = normalize("NFC", " ".join(value.split())) if isinstance(value, str) else ""
-    if not 1 <= len(text) <= LONGEST_NAME:
+    if not (1 <= len(text) <= LONGEST_NAME and text.isprintable()):
         raise SolverError(
             f"Write {key} as a text of 1 to {LONGEST_NAME} letters; you wrote {_shown(value)}."
         )
@@ -181,6 +192,7 @@ def _text(key: str, value: object) -> str:
 
 
 def _shown(value: object) -> str:
-    return (
-        "nothing" if value is None else f"“{value}”" if len(f"{value}") < 40 else "something else"
-    )
+    if value is None:
+        return "nothing"
+    text = f"{value}"
+    return f"“{text}”" if len(text) <= LONGEST_SHOWN and text.isprintable() else "something else"

@@ -20,7 +20,8 @@ class Place(NamedTuple):
 
 def kind_of(place: Place) -> str:
     """Where a pump stands, by the words of its station: "booster", "lift", or else "plant"."""
-    return next((kind for kind in ("booster", "lift") if kind in place.station), "plant")
+    words = place.station.casefold()
+    return next((kind for kind in ("booster", "lift") if kind in words), "plant")
 
 
 PUMPS = (

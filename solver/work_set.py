@@ -16,7 +16,7 @@ from .coded import SYSTEMS, UNIT_LETTERS, opened
 from .errors import BadCode, SolverError
 from .families import FAMILIES
 from .kept_ranges import keeping
-from .own_plant import Plant, set_at
+from .own_plant import Plant, kinds_of, set_at
 from .paper import CHAPTERS, EDITION, chapters_in
 from .person import person_id
 from .set_cases import case_for, cases_for
@@ -140,8 +140,8 @@ def _check_plant(work: WorkSet, plant: Plant) -> None:
         pumps = set_at(family, plant)
         if not pumps:
             raise SolverError(
-                f"“{family.title}” cannot be asked of any pump of this plant. "
-                "Add a pump of another kind, or leave it out."
+                f"No pump of this plant fits “{family.title}”. Leave that out, or add a pump of "
+                f"the kind “{kinds_of(family)[0]}”."
             )
         for pump in pumps:
             keeping(family, level, work.units, pump).seed_from(0)
