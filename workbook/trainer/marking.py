@@ -9,8 +9,9 @@ Files beside this one: `answer_sheet.py` and `plain_answers.py` read; `tries.py`
 the lines of one question; `feedback.py` puts a mark into words.
 """
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from functools import lru_cache
+from types import MappingProxyType
 from typing import NamedTuple
 
 from solver import Case
@@ -24,7 +25,7 @@ from .odd import plain, quoted, told
 from .plain_answers import plain_answers
 from .tries import QuestionMark, by_plain_answer, by_tries, unanswered
 
-__all__ = ["Marked", "QuestionMark", "comment_of", "feedback_html", "mark"]
+__all__ = ["Marked", "QuestionMark", "comment_of", "feedback_html", "mark", "mark_typed"]
 
 NO_SHEET = "No answer sheet was handed in."
 TWICE = "Two lines with one id say different things; one of them was counted."
@@ -69,7 +70,7 @@ def mark(
         SolverError: nobody can have the id `person`, which is the trainer's word.
     """
     person = person_id(person)
-    cases = cases_for(assigned.work, person) if assigned.work.each else _same(assigned.work)
+    cases = _cases(assigned.work, person)
     codes = [case.code for case in cases]
     found = _sorted(read_sheet(sheet), codes, assigned.work.code, person)
     in_words = {} if all(found.lines.values()) else plain_answers(notebook)
@@ -83,6 +84,32 @@ def mark(
         else:
             marks.append(unanswered(assigned, number, case, odd))
     return _whole(assigned, person, marks, not (sheet or b"").strip(), found.odd_whole)
+
+
+def mark_typed(
+    assigned: Assigned,
+    person: str,
+    answers: Mapping[int, str],
+    odd: Mapping[int, Sequence[str]] = MappingProxyType({}),
+    odd_whole: Sequence[str] = (),
+) -> Marked:
+    """The marks for answers in words, by question, which somebody typed for a person.
+
+    `odd` says by question, and `odd_whole` of all of it, why a person must look. It raises and
+    returns as `mark` does.
+    """
+    person = person_id(person)
+    marks = [
+        by_plain_answer(assigned, number, case, answers[number], odd.get(number, ()))
+        if number in answers
+        else unanswered(assigned, number, case, odd.get(number, ()))
+        for number, case in enumerate(_cases(assigned.work, person), 1)
+    ]
+    return _whole(assigned, person, marks, False, odd_whole)
+
+
+def _cases(work: WorkSet, person: str) -> tuple[Case, ...]:
+    return cases_for(work, person) if work.each else _same(work)
 
 
 @lru_cache(maxsize=8)
