@@ -10,7 +10,7 @@ from solver.work_set import cases_for
 from ..assigned import Assigned
 from ..coming_in.people import Person
 
-__all__ = ["Sheet", "numbered", "numbered_id", "sheets_of"]
+__all__ = ["Sheet", "name_of", "numbered", "numbered_id", "sheets_of"]
 
 
 class Sheet(NamedTuple):
@@ -51,6 +51,11 @@ def numbered(count: int) -> tuple[Person, ...]:
     return tuple(Person(numbered_id(number)) for number in range(1, count + 1))
 
 
+def name_of(person: Person) -> str:
+    """Somebody's first and last name; "" where neither is known."""
+    return " ".join(filter(None, (person.first_name, person.last_name)))
+
+
 def sheets_of(assigned: Assigned, people: Sequence[Person]) -> tuple[Sheet, ...]:
     """A sheet for each of them, in this order."""
     work = assigned.work
@@ -59,7 +64,7 @@ def sheets_of(assigned: Assigned, people: Sequence[Person]) -> tuple[Sheet, ...]
         Sheet(
             sheet_code(work.code, number, each.id),
             each.id,
-            " ".join(filter(None, (each.first_name, each.last_name))),
+            name_of(each),
             same or cases_for(work, each.id),
         )
         for number, each in enumerate(people, 1)
