@@ -8,7 +8,7 @@ from workbook.launcher import CannotOpen, keep_open
 from workbook.pages import TRAINERS, TRAINERS_OPENING, shipped_pages
 
 from .course import CONFIG, CourseFault, make_course
-from .setting.draft import folder_name
+from .setting.boxes import folder_name
 
 __all__ = ["open_course"]
 

@@ -3,33 +3,26 @@
 There are no widgets here; form.py fills a draft, and fills the form from one.
 """
 
-import re
 from collections.abc import Callable, Mapping
 from datetime import UTC, datetime
 from types import MappingProxyType
 from typing import NamedTuple
-from unicodedata import normalize
 
 from solver import SolverError
 from solver.credit import Credit
 from solver.own_plant import Plant
-from solver.reading import read
 from solver.show import exact
-from solver.work_set import MOST, set_of
+from solver.work_set import MOST, WorkSet, set_of
 
 from ...exam.start import whole_number
 from ..assigned import Assigned
 from ..set_text import chosen_names
+from .boxes import name_in, points_in, share_in, title_in
 
-__all__ = ["Draft", "assigned_from", "draft_of", "folder_name"]
+__all__ = ["Draft", "assigned_from", "draft_of"]
 
-MOST_POINTS = 1000
-LEAST_POINTS = 0.01
 MOST_TRIES = 99
-LONGEST_TITLE = 100
-LONGEST_NAME = 60
 LATE_FOR_WHAT = "Something is taken off for being late, but no due time is set. Set one."
-NAME = re.compile(r"[A-Za-z0-9][A-Za-z0-9_-]*")
 
 
 class Draft(NamedTuple):
@@ -61,26 +54,17 @@ class Draft(NamedTuple):
     by_mistake: Mapping[str, float] = MappingProxyType({})
 
 
-def folder_name(title: str) -> str:
-    """A name for a folder, made of a title.
-
-    >>> folder_name("Week 3: power & head"), folder_name("Pâques 2026"), folder_name("№")
-    ('week-3-power-head', 'paques-2026', 'no')
-    """
-    plain = normalize("NFKD", title).encode("ascii", "ignore").decode().lower()
-    return re.sub(r"[^a-z0-9]+", "-", plain).strip("-")[:LONGEST_NAME].strip("-")
-
-
 def assigned_from(draft: Draft) -> tuple[Assigned | None, list[str]]:
     """The set that a draft makes, or None with a sentence for each thing that is in the way."""
     tried = _Tried()
-    title = tried(_title, draft.title)
-    name = tried(_name, draft) if title else None
-    work = tried(_work, draft)
-    points = tried(_points, draft.points)
+    title = tried(title_in, draft.title)
+    name = tried(name_in, draft.name, title) if title else None
+    count = tried(whole_number, draft.count, "questions", MOST)
+    work = tried(_work, draft, count or 1)
+    points = tried(points_in, draft.points)
     tries = tried(whole_number, draft.tries, "tries", MOST_TRIES) if draft.tries.strip() else 0
     late, credit = (
-        tried(_share, "Taken off for being late", draft.late or "0"),
+        tried(share_in, "Taken off for being late", draft.late or "0"),
         _credit(draft, tried),
     )
     due = draft.due and draft.due.astimezone(UTC)
@@ -108,36 +92,14 @@ class _Tried:
 def _credit(draft: Draft, tried: _Tried) -> Credit:
     return Credit(
         right=draft.right,
-        close=tried(_share, "A close answer earns", draft.close),
-        mistake=tried(_share, "A known slip earns", draft.mistake),
+        close=tried(share_in, "A close answer earns", draft.close),
+        mistake=tried(share_in, "A known slip earns", draft.mistake),
         by_mistake=dict(draft.by_mistake),
-        each_try=tried(_share, "Taken off for each earlier try", draft.each_try),
+        each_try=tried(share_in, "Taken off for each earlier try", draft.each_try),
     )
 
 
-def _title(text: str) -> str:
-    title = " ".join(text.split())
-    if not title:
-        raise SolverError("The title is empty. Type one, such as Week 3: power.")
-    if len(title) > LONGEST_TITLE or not title.isprintable():
-        raise SolverError(
-            f"The title has {len(title)} letters. Type up to {LONGEST_TITLE} plain ones."
-        )
-    return title
-
-
-def _name(draft: Draft) -> str:
-    name = draft.name.strip() or folder_name(draft.title)
-    if not name:
-        raise SolverError("The title makes no name for a folder. Type one, such as week-3.")
-    if len(name) > LONGEST_NAME or not NAME.fullmatch(name):
-        raise SolverError(
-            f"“{name[:40]}” cannot name a folder. Use letters, digits and hyphens, such as week-3."
-        )
-    return name
-
-
-def _work(draft: Draft):
+def _work(draft: Draft, count: int) -> WorkSet:
     if not (draft.chapters or draft.families):
         raise SolverError("Nothing is chosen to ask. Tick a chapter or a kind of problem.")
     return set_of(
@@ -145,35 +107,11 @@ def _work(draft: Draft):
         families=draft.families,
         level=draft.level,
         units=draft.units,
-        count=whole_number(draft.count, "questions", MOST),
+        count=count,
         each=draft.each,
         seed=draft.seed,
         plant=draft.plant,
     )
-
-
-def _points(text: str) -> float:
-    points = _number("Points of each question", text, "")
-    if not LEAST_POINTS <= points <= MOST_POINTS:
-        raise SolverError(
-            f"You typed “{text.strip()[:20]}” for the points of each question. "
-            f"Type a number from {LEAST_POINTS} to {MOST_POINTS:,}."
-        )
-    return points
-
-
-def _share(what: str, text: str) -> float:
-    percent = _number(what, text, "%")
-    if not 0 <= percent <= 100:
-        raise SolverError(f"{what}: you typed “{text.strip()[:20]}”. Type a number from 0 to 100.")
-    return round(percent / 100, 6)
-
-
-def _number(what: str, text: str, unit: str) -> float:
-    try:
-        return read(text, unit).value
-    except SolverError as fault:
-        raise SolverError(f"{what}: {fault}") from None
 
 
 def draft_of(assigned: Assigned) -> Draft:

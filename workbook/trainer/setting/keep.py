@@ -75,7 +75,8 @@ def _changes(there: Assigned | None, assigned: Assigned) -> list[str]:
 
 def _hands_in(course: Path, name: str) -> list[str]:
     many = sum(path.is_dir() for path in course.glob(f"submitted/*/{name}"))
-    return [f"{counted(many, 'sheet')} handed in for it so far."] * bool(many)
+    were = "was" if many == 1 else "were"
+    return [f"{counted(many, 'sheet')} {were} handed in for it so far."] * bool(many)
 
 
 def put(course: Path, assigned: Assigned, now: datetime, *, replace: bool = False) -> list[str]:

@@ -45,9 +45,9 @@ class PlantPart:
         classed(self.upload, "w2w-button").observe(panel.safely(self._brought), "value")
         self.without = button("Leave it out", panel.once(lambda: self._take(None)))
         self.line, self.said = HTML(), HTML(say(""))
-        example = f"[plant]{EXAMPLE.read_text('utf-8').partition('[plant]')[2]}"
+        self.example = f"[plant]{EXAMPLE.read_text('utf-8').partition('[plant]')[2]}"
         save = link(
-            "Save an example to fill in", "plant.toml", "application/toml", example.encode()
+            "Save an example to fill in", "plant.toml", "application/toml", self.example.encode()
         )
         buttons = classed(Box([self.upload, self.without]), "w2w-buttons")
         self.box = VBox(
