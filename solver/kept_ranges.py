@@ -33,10 +33,9 @@ class Keeping:
         Raises:
             SolverError: there is none; the sentence names the range, and what values there are.
         """
-        start %= SEEDS
-        for seed in (*range(start, SEEDS), *range(start)):
-            if self._keeps(seed):
-                return seed
+        for seed in range(start, start + SEEDS):
+            if self._keeps(seed % SEEDS):
+                return seed % SEEDS
         raise SolverError(self._why_none())
 
     def _keeps(self, seed: int) -> bool:
