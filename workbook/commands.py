@@ -13,6 +13,7 @@ from dataclasses import dataclass
 
 from workbook import bootstrap, child
 from workbook.trainer import command as trainer
+from workbook.trainer.on_paper import command as on_paper
 from workbook.trainer.report import command as report
 
 __all__ = ["COMMANDS", "Command", "main"]
@@ -121,6 +122,7 @@ COMMANDS = {
         "mark what a class handed in", trainer.run, trainer.mark_options, bootstrap.CLASS
     ),
     "open": Command("open the workbook (also without any word)", _open, _open_options),
+    "paper": Command("print a set as sheets, and mark them", on_paper.run, on_paper.options),
     "record": Command("work and judge the readings of pumps", _record, _record_options),
     "set": Command(
         "set work, and make what people get", trainer.run, trainer.set_options, bootstrap.CLASS

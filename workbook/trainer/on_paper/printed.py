@@ -20,7 +20,7 @@ from .sheets import Sheet
 __all__ = ["MOST_ASKED", "TooMany", "pdf_of", "pictures_of", "printed"]
 
 TEMPLATE = Path(__file__).with_name("sheets.typ")
-MOST_ASKED = 20_000  # questions on all sheets together; see DEVELOPERS.md for what they take
+MOST_ASKED = 10_000  # questions on all sheets together; they take 1.3 GB while they are set
 HOW = (
     "Show your work. Write each answer on its line, with its unit. Keep three figures or more in "
     "every step."
@@ -62,7 +62,9 @@ def printed(
     work = assigned.work
     if len(sheets) * work.count > MOST_ASKED:
         most = MOST_ASKED // work.count
-        raise TooMany(f"One PDF holds {most:,} sheets of this set. Print them in parts.")
+        raise TooMany(
+            f"One PDF holds {most:,} sheets of this set. Print them in parts: --sheets 1-{most}."
+        )
     # Where all have the same problems, these stand in the data once.
     different = sheets if work.each else sheets[:1]
     points = "point" if assigned.points == 1 else "points"

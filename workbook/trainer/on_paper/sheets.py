@@ -56,8 +56,10 @@ def name_of(person: Person) -> str:
     return " ".join(filter(None, (person.first_name, person.last_name)))
 
 
-def sheets_of(assigned: Assigned, people: Sequence[Person]) -> tuple[Sheet, ...]:
-    """A sheet for each of them, in this order."""
+def sheets_of(
+    assigned: Assigned, people: Sequence[Person], first: int = 1, last: int | None = None
+) -> tuple[Sheet, ...]:
+    """A sheet for each of them, in this order; or for those with the numbers `first` to `last`."""
     work = assigned.work
     same = () if work.each or not people else cases_for(work, people[0].id)
     return tuple(
@@ -67,5 +69,5 @@ def sheets_of(assigned: Assigned, people: Sequence[Person]) -> tuple[Sheet, ...]
             name_of(each),
             same or cases_for(work, each.id),
         )
-        for number, each in enumerate(people, 1)
+        for number, each in enumerate(people[first - 1 : last], first)
     )
