@@ -5,6 +5,7 @@ plausible and no mistake lands near the accepted band. `posed` makes one of give
 or refuses them.
 """
 
+import re
 from collections.abc import Mapping
 from types import MappingProxyType
 from typing import NamedTuple
@@ -12,19 +13,29 @@ from typing import NamedTuple
 from .code import MOST_SEED, Code
 from .draw import Draw
 from .errors import BadDefinition, SolverError, Unfit
-from .family import Family, Level
-from .scenario import PEOPLE
+from .family import Family
+from .scenario import PEOPLE, Place
 from .show import exact, with_unit
 from .solution import Mistake, be_plausible, judged, worked_out
 from .steps import Step
 from .vocabulary import quantity_named
 
-__all__ = ["Case", "draw", "posed"]
+__all__ = ["Case", "draw", "drawn_values", "posed"]
 
 ATTEMPTS = 400
 WIDEST = 0.04  # a band wider than this, each way, would accept too much
 # Real readings seldom have a round average, so that rounding on the way moves more.
 WIDEST_GIVEN = 0.1
+NOTHING_TOLD = MappingProxyType({})
+
+
+class Wording(NamedTuple):
+    """What a question says besides its numbers; `told` stands in for the place and the person."""
+
+    asks: str
+    place: Place
+    person: str
+    told: Mapping[str, str]
 
 
 class Case(NamedTuple):
@@ -37,7 +48,7 @@ class Case(NamedTuple):
     level: int
     units: str
     seed: int | None
-    question: str
+    wording: Wording
     given: Mapping[str, float]
     known: Mapping[str, float]
     unit: str
@@ -47,6 +58,11 @@ class Case(NamedTuple):
     steps: tuple[Step, ...]
     mistakes: tuple[Mistake, ...]
     choices: tuple[str, ...] = ()
+
+    @property
+    def question(self) -> str:
+        """The question in words; written when it is asked for, which marking never does."""
+        return _worded(self)
 
     @property
     def asked(self) -> str:
@@ -62,27 +78,41 @@ class Case(NamedTuple):
         return str(Code(family.tag, self.level, self.units, family.revision, self.seed))
 
 
-def draw(family: Family, seed: int, units: str = "us", level: int = 1) -> Case:
+def draw(
+    family: Family,
+    seed: int,
+    units: str = "us",
+    level: int = 1,
+    told: Mapping[str, str] = NOTHING_TOLD,
+) -> Case:
     """The problem number `seed` of a family, in "us" or "si" units, at a level from 1.
 
-    The same arguments give the same Case on any machine and Python version.
+    `told` may say another {place}, {station} or {person}, which changes nothing else. The same
+    arguments give the same Case on any machine and Python version.
     """
-    at = family.level(level)
     if units not in ("us", "si"):
         raise SolverError(f"Units are “us” or “si”; got “{units}”.")
     if not 0 <= seed <= MOST_SEED:
         raise SolverError(f"A seed is a whole number from 0 to {MOST_SEED:,}; got {seed}.")
     for attempt in range(ATTEMPTS):
-        chance = Draw(f"{family.tag} {family.revision} {level} {units} {seed} {attempt}")
-        values = (at.scene or family.scene)(chance, units)
+        values, chance = drawn_values(family, level, units, seed, attempt)
         try:
-            return _case(family, level, units, seed, values, chance)
+            return _case(family, level, units, seed, values, chance, told)
         except Unfit:
             continue
     raise BadDefinition(
         f"family {family.name!r}, level {level}, {units}: no draw in {ATTEMPTS} keeps every "
         "mistake apart from the answer; widen its scene"
     )
+
+
+def drawn_values(
+    family: Family, level: int, units: str, seed: int, attempt: int = 0
+) -> tuple[dict[str, float], Draw]:
+    """The values of one attempt at a problem, fair or not, and the chance that goes on from them."""
+    at = family.level(level)
+    chance = Draw(f"{family.tag} {family.revision} {level} {units} {seed} {attempt}")
+    return (at.scene or family.scene)(chance, units), chance
 
 
 def posed(
@@ -115,7 +145,7 @@ def _case(
     seed: int | None,
     values: Mapping[str, float],
     chance: Draw,
-    told: Mapping[str, str] = MappingProxyType({}),
+    told: Mapping[str, str],
 ) -> Case:
     """The problem with these values; Unfit where it would not be a fair one."""
     at = family.level(level)
@@ -125,13 +155,13 @@ def _case(
         found = worked_out(family, at, units, given, WIDEST_GIVEN if seed is None else WIDEST)
     else:
         found = judged(family, at, units, given, values, chance)
-    setting = {**_setting(family, found.unit, chance), **told}
+    wording = Wording(found.asks, chance.pick(family.places), chance.pick(PEOPLE), dict(told))
     return Case(
         family,
         level,
         units,
         seed,
-        _worded(at, found.asks, given, units, setting),
+        wording,
         given,
         found.known,
         found.unit,
@@ -144,22 +174,28 @@ def _case(
     )
 
 
-def _setting(family: Family, unit: str, chance: Draw) -> dict[str, str]:
-    """Where a problem plays, with whom, and in what unit it asks."""
-    place = chance.pick(family.places)
-    return {
+def _worded(case: Case) -> str:
+    asks, place, person, told = case.wording
+    slots = {
+        **{name: _shown(name, value, case.units) for name, value in case.given.items()},
         "place": f"{place.name} at {place.station}",
         "station": place.station,
-        "person": chance.pick(PEOPLE),
-        "unit": with_unit("", unit).strip(),
+        "person": person,
+        "unit": with_unit("", case.unit).strip(),
+        **told,
     }
+    form = case.family.level(case.level).question
+    return _begun(form.format(asks=asks.format(**slots), **slots), told)
 
 
-def _worded(
-    level: Level, asks: str, given: Mapping[str, float], units: str, setting: Mapping[str, str]
-) -> str:
-    shown = {
-        n: with_unit(exact(v, u := quantity_named(n).unit(units)), u) for n, v in given.items()
-    }
-    slots = {**shown, **setting}
-    return level.question.format(asks=asks.format(**slots), **slots)
+def _shown(name: str, value: float, units: str) -> str:
+    unit = quantity_named(name).unit(units)
+    return with_unit(exact(value, unit), unit)
+
+
+def _begun(question: str, told: Mapping[str, str]) -> str:
+    """The question with a capital letter where one of these names begins a sentence."""
+    for name in told.values():
+        start = re.compile(rf"(?:^|(?<=[.?:] )){re.escape(name)}")
+        question = start.sub(lambda found: found[0][:1].upper() + found[0][1:], question)
+    return question

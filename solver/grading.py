@@ -76,7 +76,7 @@ def _what_to_look_at(case: Case, value: float) -> str:
     size = "more" if value > case.answer else "less"
     return (
         f"Not yet: this is {size} than the readings give. "
-        "Compare each step with the hint, and its units."
+        "Go through each step again, with its units."
     )
 
 

@@ -7,18 +7,29 @@ C for choices or T for typed answers, the edition, the number drawn from, and tw
 """
 
 import re
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from typing import NamedTuple
 
 from .case import Case
 from .case import draw as draw_case
-from .code import check_digits
+from .coded import SYSTEMS, UNIT_LETTERS, coded, opened
 from .draw import Draw
 from .errors import BadCode, SolverError
 from .families import FAMILIES
 from .family import Family
 
-__all__ = ["CHAPTERS", "EDITION", "MOST", "Paper", "cases_of", "read_paper"]
+__all__ = [
+    "CHAPTERS",
+    "EDITION",
+    "MOST",
+    "SEEDS",
+    "Paper",
+    "cases_of",
+    "chapters_in",
+    "level_at",
+    "mask_of",
+    "read_paper",
+]
 
 # Raised by one when a family comes, goes, or changes its levels or revision: an old code would
 # then give other questions, so it is refused. A test tells when.
@@ -29,12 +40,9 @@ LONGEST = 600  # minutes
 ANY_LEVEL = 0
 SEEDS = 100_000
 TRIED = 50  # draws among which a question is not one that stands on the paper already
-_UNITS = {"us": "U", "si": "M"}
-_SYSTEMS = {letter: units for units, letter in _UNITS.items()}
-_DIGITS = str.maketrans("OIL", "011")
 _PATTERN = re.compile(
-    r"EXAM-([0-9OIL]{1,6})-([0-9OIL])([UM])-([0-9OIL]{1,3})-([0-9OIL]{1,3})-([CT])-([0-9OIL]{1,3})"
-    r"-([0-9OIL]{1,9})-([0-9OIL]{2})"
+    r"EXAM-([0-9OIL]{1,6})-([0-9OIL][UM])-([0-9OIL]{1,3})-([0-9OIL]{1,3})-([CT])"
+    r"-(?P<edition>[0-9OIL]{1,3})-([0-9OIL]{1,9})-([0-9OIL]{2})"
 )
 
 
@@ -56,20 +64,30 @@ class Paper(NamedTuple):
         >>> Paper(("horsepower", "head"), 2, "us", 20, 60, True, 48213).code
         'EXAM-33-2U-20-60-C-1-48213-92'
         """
-        chosen = sum(1 << CHAPTERS.index(chapter) for chapter in self.chapters)
-        body = (
-            f"EXAM-{chosen}-{self.level}{_UNITS[self.units]}-{self.count}-{self.minutes}"
-            f"-{'C' if self.choices else 'T'}-{EDITION}-{self.seed}"
+        return coded(
+            "EXAM",
+            mask_of(self.chapters),
+            f"{self.level}{UNIT_LETTERS[self.units]}",
+            self.count,
+            self.minutes,
+            "C" if self.choices else "T",
+            EDITION,
+            self.seed,
         )
-        return f"{body}-{_check(body)}"
 
 
-def _check(body: str) -> str:
-    """The check digits; the hyphens count, so that none can stand a place aside.
+def mask_of(chapters: Iterable[str]) -> int:
+    """Which chapters, as a number with a bit for each."""
+    return sum(1 << CHAPTERS.index(chapter) for chapter in chapters)
 
-    As Z a hyphen is 35, and no digit beside it weighs the same when the two are swapped.
+
+def chapters_in(mask: int) -> tuple[str, ...]:
+    """The chapters of such a number, in their order.
+
+    >>> chapters_in(mask_of(["head", "horsepower"]))
+    ('horsepower', 'head')
     """
-    return check_digits(body.replace("-", "Z"))
+    return tuple(name for bit, name in enumerate(CHAPTERS) if mask >> bit & 1)
 
 
 def checked(paper: Paper) -> Paper:
@@ -95,24 +113,16 @@ def read_paper(text: str) -> Paper:
     >>> read_paper("exam-33-2u-20-60-c-1-48213-92").chapters
     ('horsepower', 'head')
     """
-    shown = " ".join(text[:40].split())
-    packed = re.sub(r"\s|[\u2010-\u2015\u2212]", "-", text[:80].strip()).upper()
-    match = _PATTERN.fullmatch(packed)
-    if not match:
-        raise BadCode(f"“{shown}” is not the code of an exam. It begins with EXAM; copy it whole.")
-    mask, level, units, count, minutes, way, edition, seed, check = (
-        part if part in ("U", "M", "C", "T") else part.translate(_DIGITS) for part in match.groups()
-    )
-    if _check(f"EXAM-{mask}-{level}{units}-{count}-{minutes}-{way}-{edition}-{seed}") != check:
-        raise BadCode(f"“{shown}” has a wrong character somewhere. Compare it with the original.")
-    if int(edition) != EDITION:
-        raise BadCode(
-            f"“{shown}” was made by another edition of the workbook, whose questions differ. "
-            "Use the same edition, or make a new exam."
-        )
-    chapters = tuple(name for bit, name in enumerate(CHAPTERS) if int(mask) >> bit & 1)
+    shown, parts = opened(text, _PATTERN, "an exam", EDITION)
+    mask, (level, units), count, minutes, way, _, seed = parts
     paper = Paper(
-        chapters, int(level), _SYSTEMS[units], int(count), int(minutes), way == "C", int(seed)
+        chapters_in(int(mask)),
+        int(level),
+        SYSTEMS[units],
+        int(count),
+        int(minutes),
+        way == "C",
+        int(seed),
     )
     try:
         return checked(paper)
@@ -140,10 +150,20 @@ def _heap(chapter: str, chance: Draw):
 
 
 def _question(family: Family, paper: Paper, chance: Draw, before: Sequence[Case]) -> Case:
-    top = len(family.levels)
-    level = min(paper.level, top) if paper.level else chance.pick(range(1, top + 1))
+    level = level_at(family, paper.level, chance)
     for _ in range(TRIED):
         case = draw_case(family, int(chance.between(0, SEEDS)), paper.units, level)
-        if all(case.given != other.given or case.question != other.question for other in before):
+        if not _stands_in(case, before):
             break
     return case
+
+
+def level_at(family: Family, level: int, chance: Draw) -> int:
+    """The level asked for, or the family's highest below it; 0 asks for any."""
+    top = len(family.levels)
+    return min(level, top) if level else chance.pick(range(1, top + 1))
+
+
+def _stands_in(case: Case, others: Sequence[Case]) -> bool:
+    """Whether one of the others is this problem, in its numbers and its words."""
+    return any(case.given == other.given and case.question == other.question for other in others)

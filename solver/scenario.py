@@ -5,7 +5,7 @@ None of them exists. The plant is small, and its pumps are ordinary ones.
 
 from typing import NamedTuple
 
-__all__ = ["PEOPLE", "PLANT", "PUMPS", "TOWN", "WITHOUT_LIFT", "WITH_WET_WELL", "Place"]
+__all__ = ["PEOPLE", "PLANT", "PUMPS", "TOWN", "WITHOUT_LIFT", "WITH_WET_WELL", "Place", "kind_of"]
 
 TOWN = "Marlow Bend"
 PLANT = "Marlow Bend Water Reclamation Plant"
@@ -16,6 +16,12 @@ class Place(NamedTuple):
 
     name: str
     station: str
+
+
+def kind_of(place: Place) -> str:
+    """Where a pump stands, by the words of its station: "booster", "lift", or else "plant"."""
+    words = place.station.casefold()
+    return next((kind for kind in ("booster", "lift") if kind in words), "plant")
 
 
 PUMPS = (
@@ -30,8 +36,8 @@ PUMPS = (
 )
 
 # A booster station takes its water from a main.
-WITH_WET_WELL = tuple(place for place in PUMPS if "booster" not in place.station)
+WITH_WET_WELL = tuple(place for place in PUMPS if kind_of(place) != "booster")
 # A lift station lifts; pumps elsewhere may have only friction to overcome.
-WITHOUT_LIFT = tuple(place for place in PUMPS if "lift" not in place.station)
+WITHOUT_LIFT = tuple(place for place in PUMPS if kind_of(place) != "lift")
 
 PEOPLE = ("Inez", "Tobias", "Ruth", "Amadou", "Lena", "Callum")

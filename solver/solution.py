@@ -85,9 +85,12 @@ def _mistakes(
     down, up = (answer - low) / answer, (high - answer) / answer
     bare_decimal = quantity_named(plan.asked).is_efficiency
     kept: list[Mistake] = []
+    last = len(plan.links) - 1  # which gives what is asked
     for change in mistaken_changes(plan):
         try:
-            value = plan.follow(known, change.at, change.compute(known))[plan.asked]
+            value = change.compute(known)
+            if change.at < last:
+                value = plan.follow(known, change.at, value)[plan.asked]
         except (ArithmeticError, LookupError, ValueError):
             continue
         size = abs(value)

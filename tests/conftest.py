@@ -17,6 +17,11 @@ from pathlib import Path
 
 import pytest
 
+from workbook.child import environment
+
+# As `python3 -m workbook test` has it, also where pytest was started in another way.
+os.environ["PATH"] = environment()["PATH"]
+
 ROOT = Path(__file__).resolve().parent.parent
 FLAGS = (
     "--no-sandbox",
@@ -54,7 +59,9 @@ def chromium():
     program = next((place for place in places if place and Path(place).exists()), None)
     if program is None:
         _absent("no Chromium was found here, nor through the variable CHROMIUM")
-    from playwright.sync_api import sync_playwright
+    from playwright.sync_api import expect, sync_playwright
+
+    expect.set_options(timeout=PATIENCE)
 
     with sync_playwright() as playwright:
         browser = playwright.chromium.launch(executable_path=program, args=list(FLAGS))
@@ -134,14 +141,15 @@ class Served:
 def serve(tmp_path_factory) -> Iterator[Callable[..., Served]]:
     """A function that opens the workbook as a reader does, but for the browser.
 
-    `serve()` opens this checkout; `serve(root)` another copy of the project. The reader's folder
-    and settings are temporary. Everything is closed when the tests end.
+    `serve()` opens this checkout; `serve(root)` another copy of the project; `serve(course=True)` a
+    trainer's course. The folder and the settings are temporary. Everything is closed when the tests
+    end.
     """
     with contextlib.ExitStack() as opened:
 
-        def open_workbook(root: Path = ROOT) -> Served:
+        def open_workbook(root: Path = ROOT, course: bool = False) -> Served:
             home = tmp_path_factory.mktemp("reader")
-            return opened.enter_context(_workbook(root, home))
+            return opened.enter_context(_workbook(root, home, course))
 
         yield open_workbook
 
@@ -164,13 +172,15 @@ def workbook_server(serve) -> Served:
 
 
 @contextlib.contextmanager
-def _workbook(root: Path, home: Path) -> Iterator[Served]:
-    folder = home / "Wire to Water"
-    command = [sys.executable, "-u", "-m", "workbook", "--no-browser", "--folder", str(folder)]
+def _workbook(root: Path, home: Path, course: bool) -> Iterator[Served]:
+    folder = home / ("pumps-2026" if course else "Wire to Water")
+    words = ["trainer", str(folder)] if course else ["--folder", str(folder)]
+    command = [sys.executable, "-u", "-m", "workbook", *words, "--no-browser"]
     environment = {
         **{name: value for name, value in os.environ.items() if not name.startswith("XDG_")},
         "HOME": str(home),
-        "WIRE_TO_WATER_SET_UP_FOR": "requirements.txt",  # what runs the tests has it all
+        # What runs the tests has it all.
+        "WIRE_TO_WATER_SET_UP_FOR": f"requirements{'-class' * course}.txt",
         "PYTHONPATH": str(root),
     }
     with subprocess.Popen(

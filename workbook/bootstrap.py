@@ -17,10 +17,12 @@ from pathlib import Path
 
 from workbook.child import ROOT, started
 
-__all__ = ["READER", "TESTER", "SetupFailed", "python_with", "unmet"]
+__all__ = ["CLASS", "READER", "TESTER", "SetupFailed", "python_with", "unmet"]
 
 READER = "requirements.txt"
+CLASS = "requirements-class.txt"
 TESTER = "requirements-test.txt"
+LISTS = (READER, CLASS, TESTER)  # each holds all that the one before it holds
 
 BINDER = ROOT / "binder"
 HOME = ROOT / ".venv"
@@ -89,7 +91,8 @@ def _series() -> str:
 
 def _digest(needs: str) -> str:
     """Tell one state of the lists, in one place, from another."""
-    texts = [(BINDER / name).read_bytes() for name in sorted({READER, needs})]
+    held = LISTS[: LISTS.index(needs) + 1]
+    texts = [(BINDER / name).read_bytes() for name in held]
     return hashlib.sha256(b"\n".join([*texts, str(ROOT).encode()])).hexdigest()
 
 
@@ -104,8 +107,7 @@ def _read_stamp() -> dict:
 def _is_ready(needs: str) -> bool:
     stamp = _read_stamp()
     return (
-        # What tests need holds all that a reader needs.
-        any(stamp.get(name) == _digest(name) for name in {needs, TESTER})
+        any(stamp.get(name) == _digest(name) for name in LISTS[LISTS.index(needs) :])
         # A computer's Python may have become a newer one, whose packages lie elsewhere.
         and stamp.get("python") == _series()
         and _python().exists()

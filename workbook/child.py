@@ -17,10 +17,16 @@ ROOT = Path(__file__).resolve().parent.parent
 PATIENCE = 10  # seconds a program gets to end by itself
 
 
-def environment(**more: str) -> dict[str, str]:
-    """Return this program's environment, in which Python finds the project beside this file."""
-    paths = [str(ROOT), os.environ.get("PYTHONPATH", "")]
-    return {**os.environ, "PYTHONPATH": os.pathsep.join(filter(None, paths)), **more}
+def environment(python: str = sys.executable, **more: str) -> dict[str, str]:
+    """Return this program's environment, for a program that the Python at `python` runs.
+
+    In it Python finds the project beside this file, and programs that came with a package are
+    found by their names, as nbgrader asks for one.
+    """
+    paths = {"PYTHONPATH": str(ROOT), "PATH": str(Path(python).parent)}
+    before = {name: filter(None, [first, os.environ.get(name)]) for name, first in paths.items()}
+    found = {name: os.pathsep.join(parts) for name, parts in before.items()}
+    return {**os.environ, **found, **more}
 
 
 @contextlib.contextmanager

@@ -12,6 +12,9 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from workbook import bootstrap, child
+from workbook.trainer import command as trainer
+from workbook.trainer.on_paper import command as on_paper
+from workbook.trainer.report import command as report
 
 __all__ = ["COMMANDS", "Command", "main"]
 
@@ -47,6 +50,10 @@ def _port(text: str) -> int:
 
 def _open_options(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--folder", help="where your own pages are kept")
+    _serving_options(parser)
+
+
+def _serving_options(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--port", type=_port, help="use this port of the computer and no other")
     parser.add_argument(
         "--no-browser", action="store_true", help="only print the address to open by hand"
@@ -95,10 +102,35 @@ def _sheet(options: argparse.Namespace) -> int:
     return run(options)
 
 
+def _trainer_options(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("course", nargs="?", default=".", help="the course; this folder")
+    _serving_options(parser)
+
+
+def _trainer(options: argparse.Namespace) -> int:
+    from workbook.trainer.opened import open_course
+
+    return open_course(options.course, options.port, browser=not options.no_browser)
+
+
 COMMANDS = {
+    "class": Command("say how a class did in a set", report.run, report.options, bootstrap.CLASS),
+    "course": Command(
+        "make a course for a class", trainer.run, trainer.course_options, bootstrap.CLASS
+    ),
+    "mark": Command(
+        "mark what a class handed in", trainer.run, trainer.mark_options, bootstrap.CLASS
+    ),
     "open": Command("open the workbook (also without any word)", _open, _open_options),
+    "paper": Command("print a set as sheets, and mark them", on_paper.run, on_paper.options),
     "record": Command("work and judge the readings of pumps", _record, _record_options),
+    "set": Command(
+        "set work, and make what people get", trainer.run, trainer.set_options, bootstrap.CLASS
+    ),
     "sheet": Command("print the formulas of chapters on one or two pages", _sheet, _sheet_options),
+    "trainer": Command(
+        "open a trainer's course and pages", _trainer, _trainer_options, bootstrap.CLASS
+    ),
     "test": Command("run the tests", _test, needs=bootstrap.TESTER, takes_rest=True),
 }
 
@@ -130,7 +162,7 @@ def main(words: Sequence[str]) -> int:
             return command.run(options)
         python = bootstrap.python_with(command.needs)
         again = [python, "-m", "workbook", *words]
-        return child.run(again, env=child.environment(**{SET_UP_FOR: command.needs}))
+        return child.run(again, env=child.environment(python, **{SET_UP_FOR: command.needs}))
     except bootstrap.SetupFailed as error:
         print(error, file=sys.stderr)
         return 1

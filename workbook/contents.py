@@ -1,4 +1,4 @@
-"""The list of chapters on the opening page, read from the chapters themselves."""
+"""The list of chapters on the opening page, read from the chapters themselves; and work set."""
 
 import re
 from html import escape
@@ -6,11 +6,12 @@ from pathlib import Path
 from typing import NamedTuple
 from urllib.parse import quote
 
-from .pages import CHAPTERS, OPENING, code_cells, read_page, shipped_pages
+from .pages import CHAPTERS, MARK, OPENING, code_cells, read_page, shipped_pages
 from .shown import Shown
 
-__all__ = ["Chapter", "chapters", "list_of_chapters", "titles"]
+__all__ = ["Chapter", "chapters", "list_of_chapters", "sets_of_work", "titles"]
 
+PLACES = ("*/*.ipynb", "*/*/*.ipynb")  # a set as it came, or as a packed folder opens
 PRACTICE = re.compile(r'^page\.practice\("(\w+)"\)', re.MULTILINE)
 
 
@@ -44,12 +45,35 @@ def titles(folder: Path = CHAPTERS) -> dict[str, str]:
     }
 
 
-def list_of_chapters(folder: Path = CHAPTERS) -> Shown:
-    """The chapters as links beside the opening page."""
+def sets_of_work(folder: Path) -> list[tuple[str, str]]:
+    """The pages that a trainer sent, below a folder: where each is, and its title."""
+    pages = sorted(page for place in PLACES for page in folder.glob(place))
+    titled = [(page.relative_to(folder).as_posix(), _title_of_set(page)) for page in pages]
+    return [(at, title) for at, title in titled if title]
+
+
+def _title_of_set(path: Path) -> str:
+    """Empty where it is none: a set is called as its folder is, and has the mark of its writer."""
+    if path.stem != path.parent.name:
+        return ""
+    try:
+        if not isinstance(read_page(path)["metadata"][MARK]["set"], str):
+            return ""
+        return re.sub(r"\\(.)", r"\1", _chapter(path).title)
+    except (OSError, ValueError, LookupError, TypeError, AttributeError, StopIteration):
+        return ""  # whatever it is, another program wrote it
+
+
+def list_of_chapters(folder: Path = CHAPTERS, own: Path | None = None) -> Shown:
+    """The chapters as links beside the opening page, under what a trainer sent to `own`."""
     found = chapters(folder)
     items = "".join(
         f'<li><a href="{quote(c.file)}">{escape(c.title)}</a><br>{escape(c.about)}</li>'
         for c in found
     )
     text = "\n".join(f"{c.title}: {c.about} ({c.file})" for c in found)
-    return Shown(f'<ul class="w2w-contents">{items}</ul>', text)
+    chosen = f'<ul class="w2w-contents">{items}</ul>'
+    if work := sets_of_work(own or Path.cwd()):
+        links = "".join(f'<li><a href="{quote(at)}">{escape(name)}</a></li>' for at, name in work)
+        chosen = f'<h3>From your trainer</h3><ul class="w2w-contents">{links}</ul><h3>Chapters</h3>{chosen}'
+    return Shown(chosen, text)

@@ -11,6 +11,7 @@ from time import monotonic
 
 from ipywidgets import HTML, Button, Dropdown, Layout, VBox, Widget
 
+from .saying import heard, say
 from .shown import css
 
 __all__ = [
@@ -35,19 +36,6 @@ START = (
 )
 AUTO = {"width": "auto"}
 LABELLED = {"description_width": "initial"}
-STATES = {
-    "right": ("✓", "Right"),
-    "mistake": ("↺", "Look again"),
-    "close": ("≈", "Close"),
-    "wrong": ("✗", "Not yet"),
-    "unreadable": ("?", "Not read"),
-    "worked": ("=", "Worked out"),
-    "missing": ("+", "More is needed"),
-    "contradiction": ("≠", "Readings disagree"),
-    "notice": ("!", "Please check"),
-    "note": ("›", "Note"),
-    "fault": ("!", "Something went wrong"),
-}
 
 
 def classed(widget: Widget, *names: str) -> Widget:
@@ -55,30 +43,6 @@ def classed(widget: Widget, *names: str) -> Widget:
     for name in names:
         widget.add_class(name)
     return widget
-
-
-def heard(text: str) -> str:
-    """A region that a screen reader speaks and nobody sees."""
-    return f'<div class="w2w-heard" role="status">{escape(text)}</div>'
-
-
-def say(state: str, *sentences: str, spoken: str = "", html: str = "", foot: str = "") -> str:
-    """A region that a screen reader speaks: a mark, a word, then sentences, all escaped.
-
-    `spoken` is heard but not seen; `html` follows as it is; `foot` comes last, in a softer colour.
-    Without a state the region is empty.
-    """
-    if not state:
-        return '<div class="w2w-say" role="status" aria-live="polite"></div>'
-    mark, word = STATES[state]
-    body = "".join(f"<p>{escape(sentence)}</p>" for sentence in sentences if sentence)
-    unseen = f'<span class="w2w-heard">{escape(spoken)}</span>' if spoken else ""
-    last = f'<p class="w2w-foot">{escape(foot)}</p>' if foot else ""
-    return (
-        f'<div class="w2w-say w2w-{state}" role="status" aria-live="polite">'
-        f'<p class="w2w-state"><span class="w2w-mark" aria-hidden="true">{mark}</span>{word}</p>'
-        f"{body}{unseen}{html}{last}</div>"
-    )
 
 
 def button(text: str, action: Callable[[], None], *, first: bool = False) -> Button:
@@ -144,10 +108,14 @@ class Panel(VBox):
 
         return self.safely(run)
 
+    def plain(self) -> dict[str, str]:
+        """What a page that can show no widgets has in its place, by its kind."""
+        return {"text/plain": START}
+
     def _ipython_display_(self) -> None:
         from IPython.display import display
 
-        shown = {**super()._repr_mimebundle_(), "text/plain": START}
+        shown = {**super()._repr_mimebundle_(), **self.plain()}
         display(shown, raw=True)
         line = (
             f'<p style="color: var(--jp-ui-font-color1, #444)"><small>{escape(START)}</small></p>'

@@ -6,14 +6,14 @@ is replaced by a newer edition; a page the reader changed is kept beside it unde
 
 import json
 import os
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from pathlib import Path
 
 from platformdirs import user_documents_path
 
 from workbook.pages import MARK, fingerprint, read_page, shipped_pages
 
-__all__ = ["CannotWrite", "bring_up_to_date", "default_folders"]
+__all__ = ["CannotWrite", "bring_up_to_date", "default_folders", "state_of", "write_page"]
 
 NAME = "Wire to Water"
 COPIED_FROM = "copied_from"
@@ -28,15 +28,16 @@ def default_folders() -> list[Path]:
     return [user_documents_path() / NAME, Path.home() / NAME]
 
 
-def bring_up_to_date(folder: Path) -> list[str]:
-    """Copy the shipped pages to `folder` and return a sentence for each page kept aside.
+def bring_up_to_date(folder: Path, pages: Iterable[Path] | None = None) -> list[str]:
+    """Copy these pages, or else the chapters, to `folder`; a sentence for each page kept aside.
 
     Raises CannotWrite when the folder does not allow it.
     """
     try:
         folder.mkdir(parents=True, exist_ok=True)
         _try_writing(folder)
-        return [said for page in shipped_pages() for said in _bring(page, folder / page.name)]
+        wanted = shipped_pages() if pages is None else pages
+        return [said for page in wanted for said in _bring(page, folder / page.name)]
     except OSError as error:
         raise CannotWrite(f"{folder}: {error.strerror}") from error
 
@@ -51,17 +52,17 @@ def _bring(shipped: Path, own: Path) -> Iterator[str]:
     page = read_page(shipped)
     edition = fingerprint(page)
     if own.exists():
-        text, copied_from = _state(own)
+        text, copied_from = state_of(own)
         if edition in (text, copied_from):
             return  # the newest edition already, as it came or with the reader's changes
         if text is None or text != copied_from:
             aside = _free_name(own)
             own.rename(aside)
             yield f'You had changed "{own.name}". Yours is now "{aside.name}", beside the new one.'
-    _write(page, edition, own)
+    write_page(page, edition, own)
 
 
-def _state(own: Path) -> tuple[str | None, str | None]:
+def state_of(own: Path) -> tuple[str | None, str | None]:
     """Return the page's text now and the one it was copied from, as fingerprints."""
     try:
         page = read_page(own)
@@ -76,7 +77,8 @@ def _free_name(own: Path) -> Path:
     return next(path for name in names if not (path := own.with_name(name)).exists())
 
 
-def _write(page: dict, edition: str, own: Path) -> None:
+def write_page(page: dict, edition: str, own: Path) -> None:
+    """Write a page that remembers the text it has now, by its fingerprint."""
     page["metadata"].setdefault(MARK, {})[COPIED_FROM] = edition
     half = own.with_name(own.name + ".part")
     half.write_text(json.dumps(page, indent=1, ensure_ascii=False) + "\n", encoding="utf-8")

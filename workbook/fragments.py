@@ -9,10 +9,11 @@ from solver.render_html import rule_html, step_html
 from solver.show import unit_in_words
 from solver.vocabulary import quantity_named
 
-from .controls import say
 from .practice import Practice, Reply
+from .saying import say
 
 __all__ = [
+    "after_state",
     "answer_label",
     "chain",
     "hints",
@@ -67,11 +68,11 @@ def said_of(case: Case, reply: Reply) -> str:
     verdict = reply.verdict
     read = f"Read as {verdict.echo}." if verdict.echo else ""
     where = chain(case, verdict.mistake) if verdict.status == "mistake" else ""
-    said = (read, _after_state(verdict.says), reply.fault)
+    said = (read, after_state(verdict.says), reply.fault)
     return say(verdict.status, *said, html=where, foot=reply.note)
 
 
-def _after_state(says: str) -> str:
+def after_state(says: str) -> str:
     """The solver's sentence without the word that the state above it says already."""
     for opening, instead in (
         ("Right: ", "The worked answer is "),

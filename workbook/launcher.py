@@ -20,7 +20,7 @@ from workbook.child import environment, started
 from workbook.folder import CannotWrite, bring_up_to_date, default_folders
 from workbook.pages import OPENING
 
-__all__ = ["CannotOpen", "open_workbook", "served"]
+__all__ = ["CannotOpen", "keep_open", "open_workbook", "served"]
 
 SETTINGS = Path(__file__).resolve().parent / "settings"
 HOST = "127.0.0.1"
@@ -28,6 +28,7 @@ PORTS = range(8790, 8890)
 # These draw in the terminal: they would take its window over, and cannot run the pages.
 TEXT_BROWSERS = {"www-browser", "links", "elinks", "lynx", "w3m"}
 PATIENCE = 180  # seconds; the first start on an old laptop reads every file from a slow disk
+Serving = Iterator[tuple[subprocess.Popen, str]]
 
 
 class CannotOpen(RuntimeError):
@@ -40,9 +41,14 @@ class PortTaken(CannotOpen):
 
 def open_workbook(folder: str | None, port: int | None, browser: bool = True, say=print) -> int:
     """Open the workbook and keep it open until Ctrl+C; return the exit status."""
+    return keep_open(lambda: _prepare(folder, say), OPENING, port, browser, say)
+
+
+def keep_open(prepare, opening: str, port: int | None, browser: bool, say) -> int:
+    """Keep the folder that `prepare()` gives open at the page `opening`; return the exit status."""
     try:
-        own = _prepare(folder, say)
-        with _served_somewhere(own, port, say) as (server, address):
+        own = prepare()
+        with _served_somewhere(own, port, say, opening) as (server, address):
             say(f"Your pages are in {own}")
             _show(address, browser, say)
             say("Keep this window open while you work. To stop, press Ctrl+C here.")
@@ -101,14 +107,12 @@ def _choose_port(wanted: int | None, say) -> int:
 
 
 @contextmanager
-def _served_somewhere(
-    folder: Path, wanted: int | None, say
-) -> Iterator[tuple[subprocess.Popen, str]]:
+def _served_somewhere(folder: Path, wanted: int | None, say, opening: str = OPENING) -> Serving:
     """Serve `folder` on the port wanted, or on a free one that nobody takes meanwhile."""
     with ExitStack() as stack:
         for last in (wanted is not None, False, False, True):
             try:
-                found = stack.enter_context(served(folder, _choose_port(wanted, say)))
+                found = stack.enter_context(served(folder, _choose_port(wanted, say), opening))
                 break
             except PortTaken:
                 if last:
@@ -117,8 +121,8 @@ def _served_somewhere(
 
 
 @contextmanager
-def served(folder: Path, port: int) -> Iterator[tuple[subprocess.Popen, str]]:
-    """Serve `folder`; give the server and the opening page's address, with its key.
+def served(folder: Path, port: int, opening: str = OPENING) -> Serving:
+    """Serve `folder`; give the server and the address of the page `opening`, with its key.
 
     Raises CannotOpen when the server does not start.
     """
@@ -141,7 +145,7 @@ def served(folder: Path, port: int) -> Iterator[tuple[subprocess.Popen, str]]:
         ) as server,
     ):
         _wait_for(server, port, token, log.name)
-        yield server, f"http://{HOST}:{port}/doc/workspaces/pages/tree/{OPENING}?token={token}"
+        yield server, f"http://{HOST}:{port}/doc/workspaces/pages/tree/{opening}?token={token}"
 
 
 def _own_settings() -> Path:

@@ -5,6 +5,7 @@ Everything is imported when it is called: a page that shows one card loads no mo
 
 __all__ = [
     "cautions",
+    "class_report",
     "contents",
     "exam",
     "figure",
@@ -16,6 +17,10 @@ __all__ = [
     "progress",
     "record",
     "reference",
+    "set_mark",
+    "set_question",
+    "set_work",
+    "setting",
     "study",
     "worked_example",
 ]
@@ -127,6 +132,55 @@ def reference():
     from .reference.panel import ReferencePanel
 
     return ReferencePanel(units_of(past()))
+
+
+def set_work(part: str = "top"):
+    """Work set by a trainer: who works here and how it stands; or "end", how to hand it in."""
+    from pathlib import Path
+
+    from .trainer.own_set import own_set
+    from .trainer.set_panel import HandIn, SetTop
+
+    own = own_set(Path.cwd())
+    if part == "end":
+        return HandIn(own)
+    own.read()
+    return SetTop(own)
+
+
+def set_question(number: int):
+    """The card of one question of the set of work in this folder, from 1."""
+    from pathlib import Path
+
+    from .trainer.own_set import own_set
+    from .trainer.set_card import SetCard
+
+    return SetCard(own_set(Path.cwd()), number)
+
+
+def set_mark(number: int):
+    """The feedback and the points of one question, where nbgrader runs it; else nothing."""
+    from .trainer.grade_cell import set_mark
+
+    return set_mark(number)
+
+
+def setting():
+    """Set work to the class whose course this folder is: chosen, seen as anybody, written."""
+    from pathlib import Path
+
+    from .trainer.setting.panel import SettingPanel
+
+    return SettingPanel(Path.cwd())
+
+
+def class_report():
+    """How the class of this course did in a set: marks, mistakes to teach, who needs a hand."""
+    from pathlib import Path
+
+    from .trainer.report.panel import ClassPanel
+
+    return ClassPanel(Path.cwd())
 
 
 def cautions(*topics: str):

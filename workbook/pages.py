@@ -4,10 +4,21 @@ import hashlib
 import json
 from pathlib import Path
 
-__all__ = ["CHAPTERS", "MARK", "OPENING", "code_cells", "fingerprint", "shipped_pages"]
+__all__ = [
+    "CHAPTERS",
+    "MARK",
+    "OPENING",
+    "TRAINERS",
+    "TRAINERS_OPENING",
+    "code_cells",
+    "fingerprint",
+    "shipped_pages",
+]
 
 CHAPTERS = Path(__file__).resolve().parent / "chapters"
 OPENING = "00-start-here.ipynb"
+TRAINERS = CHAPTERS.parent / "trainer" / "pages"
+TRAINERS_OPENING = "01-set-work.ipynb"
 MARK = "wire_to_water"
 
 

@@ -6,7 +6,7 @@ Jupyter loads it by name, from settings/jupyter_server_config.json.
 import os
 from pathlib import Path
 
-from workbook.pages import CHAPTERS, code_cells, shipped_pages
+from workbook.pages import CHAPTERS, TRAINERS, code_cells, shipped_pages
 
 __all__ = ["pages_under"]
 
@@ -14,17 +14,18 @@ __all__ = ["pages_under"]
 def pages_under(root):
     """Map each page the server shows, by its path under `root`, to the code that ships in it.
 
-    Two places count: `root` itself, which is the reader's own folder, and the shipped chapters
-    where they lie under `root`, as they do in a checkout that is served whole.
+    Two places count: `root` itself, which is the reader's own folder or a trainer's course, and
+    those where the pages ship, if they lie under `root`, as they do in a checkout served whole.
     """
-    pages = {path.name: code_cells(path) for path in shipped_pages()}
-    chapters = Path(os.path.relpath(CHAPTERS, root)).as_posix() if _under(root) else None
-    beside = {f"{chapters}/{name}": code for name, code in pages.items()} if chapters else {}
-    return pages | beside
+    return {at: code for folder in (CHAPTERS, TRAINERS) for at, code in _pages(folder, root)}
 
 
-def _under(root):
-    return CHAPTERS.is_relative_to(Path(root).resolve())
+def _pages(folder, root):
+    shipped = os.path.relpath(folder, root) if folder.is_relative_to(Path(root).resolve()) else ""
+    for path in shipped_pages(folder):
+        yield path.name, code_cells(path)
+        if shipped:
+            yield (Path(shipped) / path.name).as_posix(), code_cells(path)
 
 
 def _jupyter_server_extension_points():

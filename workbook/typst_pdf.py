@@ -1,4 +1,4 @@
-"""A PDF set by typst from a template beside the code.
+"""A PDF set by typst from a template beside the code, after what all share (printed.typ).
 
 All text goes to typst as JSON and stays data: nothing that was typed can be run there. The same
 data give the same PDF: no clock is read, and only the fonts that typst carries are used.
@@ -12,6 +12,7 @@ from solver import SolverError
 
 __all__ = ["CannotPrint", "compiled", "needed", "page_count"]
 
+SHARED = Path(__file__).with_name("printed.typ")
 NO_TYPST = "A PDF needs the package typst, which is not here. Type: python3 -m pip install typst"
 
 
@@ -22,14 +23,12 @@ class CannotPrint(SolverError):
 def compiled(template: Path, data: Any, kind: str = "pdf", dots: float | None = None):
     """The PDF, or a list of its pages as "png" pictures of so many dots an inch.
 
-    The template reads `data` with `json(bytes(sys.inputs.data))`.
+    The template has `data` from printed.typ.
 
     Raises:
         CannotPrint: typst is not installed.
     """
-    made = needed().compile(
-        template.read_bytes(), format=kind, ppi=dots, timestamp=0, **_reading(data)
-    )
+    made = needed().compile(_source(template), format=kind, ppi=dots, timestamp=0, **_reading(data))
     return [made] if kind == "png" and isinstance(made, bytes) else made  # one page comes bare
 
 
@@ -40,7 +39,7 @@ def page_count(template: Path, data: Any) -> int:
         CannotPrint: typst is not installed.
     """
     reading = _reading(data)
-    said = needed().query(template.read_bytes(), "<pages>", field="value", one=True, **reading)
+    said = needed().query(_source(template), "<pages>", field="value", one=True, **reading)
     return json.loads(said)
 
 
@@ -51,6 +50,10 @@ def needed():
     except ImportError:
         raise CannotPrint(NO_TYPST) from None
     return typst
+
+
+def _source(template: Path) -> bytes:
+    return SHARED.read_bytes() + template.read_bytes()
 
 
 def _reading(data: Any) -> dict[str, Any]:

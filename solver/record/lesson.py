@@ -7,7 +7,6 @@ Problems with a record's own numbers have no code. They are shared by sharing th
 record gives the same problems anywhere.
 """
 
-import re
 from collections.abc import Iterable, Mapping
 from math import log
 from typing import NamedTuple
@@ -146,15 +145,7 @@ def _exercise(
         case = posed(family, level, units, values, told)
     except Unfit as refusal:
         return Exercise(family, level, given, None, str(refusal))
-    return Exercise(family, level, given, case._replace(question=_begun(case.question, told)))
-
-
-def _begun(question: str, told: Mapping[str, str]) -> str:
-    """The question with a capital letter where one of these names begins a sentence."""
-    for name in told.values():
-        start = re.compile(rf"(?:^|(?<=[.?:] )){re.escape(name)}")
-        question = start.sub(lambda found: found[0][:1].upper() + found[0][1:], question)
-    return question
+    return Exercise(family, level, given, case)
 
 
 def _asked_once(found: Iterable[Exercise]) -> Iterable[Exercise]:

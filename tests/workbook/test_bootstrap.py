@@ -43,7 +43,8 @@ def project(tmp_path, monkeypatch):
     project = Project()
     project.lists.mkdir()
     (project.lists / bootstrap.READER).write_text("one==1.0\n")
-    (project.lists / bootstrap.TESTER).write_text("-r requirements.txt\ntwo==2.0\n")
+    (project.lists / bootstrap.CLASS).write_text("-r requirements.txt\nfive==5.0\n")
+    (project.lists / bootstrap.TESTER).write_text("-r requirements-class.txt\ntwo==2.0\n")
     monkeypatch.setattr(bootstrap, "BINDER", project.lists)
     monkeypatch.setattr(bootstrap, "HOME", project.home)
     monkeypatch.setattr(bootstrap, "STAMP", project.home / "stamp.json")
@@ -60,7 +61,7 @@ def test_a_pin_for_another_system_is_left_out(project):
         f'# A remark.\none==1.0\nthree==3.0 ; sys_platform == "{other}"\n'
         f'four==4.0 ; sys_platform == "{sys.platform}"\n'
     )
-    expected = {"one": "1.0", "four": "4.0", "two": "2.0"}
+    expected = {"one": "1.0", "four": "4.0", "five": "5.0", "two": "2.0"}
     assert expected == bootstrap.pins(bootstrap.TESTER)
 
 
@@ -104,14 +105,30 @@ def test_a_project_moved_to_another_folder_is_set_up_again(project, monkeypatch,
     assert "Setting up Wire to Water." in project.said[0]
 
 
-def test_what_tests_need_is_installed_besides_what_a_reader_needs(project):
+@pytest.mark.parametrize("more", [bootstrap.CLASS, bootstrap.TESTER])
+def test_a_longer_list_is_installed_besides_what_a_reader_needs(project, more):
     project.python(bootstrap.READER)
     project.said.clear()
-    project.python(bootstrap.TESTER)
+    project.python(more)
     assert "Everything is set up." == project.said[-1]
     project.said.clear()
     project.python(bootstrap.READER)
     assert [] == project.said
+
+
+def test_what_tests_need_holds_what_a_class_needs(project):
+    project.python(bootstrap.TESTER)
+    project.said.clear()
+    project.python(bootstrap.CLASS)
+    assert [] == project.said
+
+
+def test_a_changed_list_of_a_class_is_installed_for_the_tests_too(project):
+    project.python(bootstrap.TESTER)
+    (project.lists / bootstrap.CLASS).write_text("-r requirements.txt\nfive==5.1\n")
+    project.said.clear()
+    project.python(bootstrap.TESTER)
+    assert "Everything is set up." == project.said[-1]
 
 
 @pytest.fixture

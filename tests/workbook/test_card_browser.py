@@ -7,6 +7,7 @@ focus, double clicks, narrow screens, themes.
 import re
 
 import pytest
+from playwright.sync_api import expect
 
 from solver import draw
 
@@ -116,7 +117,7 @@ def test_hints_and_the_solution_show_fractions_and_keep_the_answer(card):
     press(card, "Show the worked solution")
     wait_for_text(card, "Step 3: motor power")
     line = card.get_by_role("img", name=re.compile("^water power = flow × head"))
-    assert 2 == line.locator(".w2w-frac").count()
+    expect(line.locator(".w2w-frac")).to_have_count(2)  # the hints go a moment after it comes
     assert "30" == box(card).input_value()
 
 

@@ -13,9 +13,10 @@ import pytest
 from solver import FAMILIES, case_from_code
 from workbook.chapter import formulas_of
 from workbook.figures import FIGURES
-from workbook.pages import OPENING, shipped_pages
+from workbook.pages import OPENING, TRAINERS, shipped_pages
 
 PAGES = shipped_pages()
+EVERY = [*PAGES, *shipped_pages(TRAINERS)]  # a trainer's pages keep the same rules
 # The pages after the chapters, each with what it calls.
 AFTER = {
     "12-mixed-practice.ipynb": ["cautions", "mixed"],
@@ -81,7 +82,7 @@ def has_formulas(path):
     return bool(formulas_of(*dict(calls(path))["practice"]))
 
 
-@by_name(PAGES)
+@by_name(EVERY)
 def test_a_page_is_a_valid_notebook_that_may_run_by_itself(path):
     nbformat.validate(json.loads(path.read_text(encoding="utf-8")))
     page = read(path)
@@ -89,14 +90,14 @@ def test_a_page_is_a_valid_notebook_that_may_run_by_itself(path):
     assert "python3" == page.metadata.kernelspec.name
 
 
-@by_name(PAGES)
+@by_name(EVERY)
 def test_cells_have_names_that_say_what_they_are(path):
     ids = [cell.id for cell in read(path).cells]
     assert [] == [name for name in ids if not re.fullmatch(r"[a-z]+(-[a-z]+)*", name)]
     assert len(set(ids)) == len(ids)
 
 
-@by_name(PAGES)
+@by_name(EVERY)
 def test_code_is_one_hidden_line_under_a_friendly_comment_and_keeps_no_output(path):
     for number, cell in enumerate(cells(path, "code")):
         comment, *lines = cell.source.splitlines()
@@ -115,14 +116,14 @@ def test_a_chapter_has_every_part_in_the_order_of_reading(path):
     assert parts == [cell.id for cell in read(path).cells]
 
 
-@by_name(PAGES)
+@by_name(EVERY)
 def test_a_page_has_one_title_and_no_heading_out_of_order(path):
     text = "\n".join(cell.source for cell in cells(path, "markdown"))
     levels = [len(marks) for marks in re.findall(r"^(#+) ", text, flags=re.MULTILINE)]
     assert [1] + [2] * (len(levels) - 1) == levels
 
 
-@by_name(PAGES)
+@by_name(EVERY)
 def test_sentences_are_under_twenty_words_and_calm(path):
     for line in prose(path):
         assert "!" not in line, line
@@ -130,14 +131,14 @@ def test_sentences_are_under_twenty_words_and_calm(path):
             assert len(sentence.split()) <= LONGEST, sentence
 
 
-@by_name(PAGES)
+@by_name(EVERY)
 def test_no_formula_is_typed_into_the_prose(path):
     assert [] == [line for line in prose(path) if FORMULA.search(line)]
 
 
-@by_name(PAGES)
+@by_name(EVERY)
 def test_links_lead_to_pages_that_ship(path):
-    assert set() == set(links(path)) - {page.name for page in PAGES}
+    assert set() == set(links(path)) - {page.name for page in EVERY}
 
 
 def test_the_opening_page_leads_to_the_chapters_and_every_chapter_on_and_back():
@@ -185,7 +186,7 @@ def test_the_chapters_together_practise_every_family():
     assert {family.chapter for family in FAMILIES} == practised
 
 
-@by_name(PAGES)
+@by_name(EVERY)
 def test_dangers_are_named_before_anything_is_asked(path):
     names = [name for name, _ in calls(path)]
     assert "cautions" == names[0]
@@ -194,8 +195,8 @@ def test_dangers_are_named_before_anything_is_asked(path):
 
 def test_every_page_runs_from_top_to_bottom_without_an_error(root, tmp_path):
     # nbval runs each cell in a kernel; lax, for the names of widgets differ each time.
-    copies = [tmp_path / path.name for path in PAGES]
-    for path, copy in zip(PAGES, copies, strict=True):
+    copies = [tmp_path / path.name for path in EVERY]
+    for path, copy in zip(EVERY, copies, strict=True):
         copy.write_bytes(path.read_bytes())
     command = [sys.executable, "-m", "pytest", "--nbval-lax", "-p", "no:cacheprovider"]
     kept = {name: value for name, value in os.environ.items() if not name.startswith("XDG_")}
@@ -206,5 +207,5 @@ def test_every_page_runs_from_top_to_bottom_without_an_error(root, tmp_path):
         capture_output=True,
         text=True,
     )
-    total = sum(len(cells(path, "code")) for path in PAGES)
+    total = sum(len(cells(path, "code")) for path in EVERY)
     assert re.search(rf"\b{total} passed in", told.stdout), told.stdout + told.stderr

@@ -279,8 +279,12 @@ def test_a_port_that_another_server_takes_meanwhile_is_given_up_for_the_next(tmp
 
 def test_only_pages_of_ours_are_named_as_those_that_may_run(root):
     listed = server.pages_under(root)
-    beside = {f"workbook/chapters/{path.name}" for path in pages.shipped_pages()}
-    assert beside | {path.name for path in pages.shipped_pages()} == set(listed)
+    ours = {
+        "workbook/chapters": pages.shipped_pages(),
+        "workbook/trainer/pages": pages.shipped_pages(pages.TRAINERS),
+    }
+    beside = {f"{folder}/{path.name}" for folder, paths in ours.items() for path in paths}
+    assert beside | {path.name for paths in ours.values() for path in paths} == set(listed)
 
 
 def test_the_server_keeps_to_this_computer_and_wants_its_key(serve):

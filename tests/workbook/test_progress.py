@@ -282,7 +282,7 @@ def test_pictures_are_drawn_again_only_when_a_number_changed(show, log, monkeypa
     drawn = []
     panel = show(one())
     monkeypatch.setattr(
-        "workbook.progress.panel.picture", lambda figure, view: drawn.append(figure.name) or ""
+        "workbook.figures.beside.picture", lambda figure, view: drawn.append(figure.name) or ""
     )
     panel.again.click()
     assert [] == drawn

@@ -5,23 +5,22 @@ from typing import Any
 
 from solver import SolverError
 from solver.paper import Paper
-from solver.render import ROUNDING, given_rows, step_lines
+from solver.render import ROUNDING
 
 from ..cautions import caution_lines
 from ..controls import say
+from ..printing import PAPER, UNITS, asked, solved
 from ..reference.formulas import by_chapter
 from ..reference.sheet import sheet_of
 from ..saving import link
 from ..ticks import titled
 from ..typst_pdf import compiled
-from .question import Question, questions_of
+from .question import questions_of
 from .result import answer_of
 
 __all__ = ["pdf_of", "pictures_of", "printed", "save_pdf"]
 
 TEMPLATE = Path(__file__).with_name("exam.typ")
-PAPER = {"us": "us-letter", "si": "a4"}
-UNITS = {"us": "US units", "si": "metric units"}
 
 
 def pdf_of(paper: Paper) -> bytes:
@@ -44,31 +43,10 @@ def printed(paper: Paper) -> dict[str, Any]:
         "chapters": list(titled(paper.chapters).values()),
         "always": caution_lines()[-1],
         "rounding": ROUNDING,
-        "questions": [_asked(each) for each in questions],
-        "key": [_solved(each) for each in questions],
-    }
-
-
-def _asked(asked: Question) -> dict[str, Any]:
-    case = asked.case
-    return {
-        "text": case.question,
-        "given": [
-            [label[0].upper() + label[1:], value]
-            for label, value in given_rows(case.given, case.units)
+        "questions": [
+            asked(each.case, [choice.text for choice in each.choices]) for each in questions
         ],
-        "choices": [choice.text for choice in asked.choices],
-    }
-
-
-def _solved(asked: Question) -> dict[str, Any]:
-    case = asked.case
-    return {
-        "answer": answer_of(asked),
-        "code": case.code,
-        "steps": [
-            list(step_lines(step, case.known, case.given, case.units)) for step in case.steps
-        ],
+        "key": [solved(each.case, answer_of(each)) for each in questions],
     }
 
 

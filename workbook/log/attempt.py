@@ -22,6 +22,7 @@ VERSION = 1
 SHOWN = "shown"  # the worked solution was opened before the right answer was given
 STATUSES = ("right", "mistake", "close", "wrong", SHOWN)
 LONGEST = 20_000  # characters of a line; an answer is cut long before
+LONGEST_SECONDS = 1e15  # beyond any life; a whole number may have more digits than a float holds
 
 
 class NotAnAttempt(ValueError):
@@ -103,7 +104,7 @@ def read_line(line: str | bytes) -> Attempt:
         found = json.loads(line)
     except (ValueError, RecursionError):
         raise NotAnAttempt("it is not whole") from None
-    if not isinstance(found, dict) or not isinstance(found.get("v"), int):
+    if not isinstance(found, dict) or type(found.get("v")) is not int:
         raise NotAnAttempt("it is not a line of a log")
     if found["v"] > VERSION:
         raise NotAnAttempt("a later edition of the workbook wrote it")
@@ -114,7 +115,7 @@ def _brought_up(found: dict) -> dict:
     version = found.pop("v")
     while version < VERSION:
         if version not in EARLIER:
-            raise NotAnAttempt(f"no edition wrote version {version}")
+            raise NotAnAttempt(f"no edition wrote version {str(version)[:10]}")
         found, version = EARLIER[version](found), version + 1
     return found
 
@@ -151,7 +152,8 @@ def _could_be(attempt: Attempt) -> bool:
 def _whole_seconds(found: dict) -> dict:
     """Another program may have written 41.0 as 41."""
     seconds = found.get("seconds")
-    return {"seconds": float(seconds)} if type(seconds) is int else {}
+    fits = type(seconds) is int and abs(seconds) < LONGEST_SECONDS
+    return {"seconds": float(seconds)} if fits else {}
 
 
 def _say_what_is_off(found: dict) -> None:

@@ -15,15 +15,15 @@ from workbook.study import Study
 from ..card import Card
 from ..contents import titles
 from ..controls import Panel, button, chooser, classed, say
-from ..figures.frame import LOOK, NO_PICTURE, table_html
-from ..figures.ink import picture
+from ..figures.beside import Beside
+from ..figures.frame import LOOK, table_html
 from ..figures.view import View
 from ..guided import Focused
 from ..keeper import keep, units_of
 from ..ticks import in_words
 from . import words
 from .facts import Flaw, kinds, progress
-from .pictures import Pictured, chapters_picture, days_picture
+from .pictures import chapters_picture, days_picture
 
 __all__ = ["ProgressPanel"]
 
@@ -60,7 +60,7 @@ class ProgressPanel(Panel):
     def _make_parts(self) -> None:
         self.top, self.ready, self.kinds, self.coming = (HTML() for _ in range(4))
         classed(self.kinds, "w2w-numbers")
-        self.chapters, self.days = _Beside("w2w-wide"), _Beside()
+        self.chapters, self.days = Beside("w2w-wide"), Beside()
         self.flaws, self.due, self.practising = VBox(), VBox(), VBox()
         self.again = button("Look again", self.once(self.look))
         options = [(name, chapter) for chapter, name in self.names.items()]
@@ -86,8 +86,8 @@ class ProgressPanel(Panel):
         self.told = progress(self.families, self.study, now)
         self.top.value = words.summary(self.told, self.kept)
         self.ready.value = words.ready(self.told)
-        self.chapters.show(chapters_picture(self.told, self.names))
-        self.days.show(days_picture(self.told, now.date()))
+        self.chapters.show(*chapters_picture(self.told, self.names))
+        self.days.show(*days_picture(self.told, now.date()))
         self.coming.value = words.coming(self.told, now.date())
         self._show_kinds(self.chapter.value)
         self._show_flaws()
@@ -126,26 +126,6 @@ class ProgressPanel(Panel):
                 self.practising.children[0].answer.box.focus()
 
         return button(label, self.once(show))
-
-
-class _Beside:
-    """A picture and its table; drawn anew only where a number has changed."""
-
-    def __init__(self, *names: str):
-        self.picture, self.table = classed(HTML(), "w2w-picture"), classed(HTML(), "w2w-numbers")
-        self.box = classed(Box([self.picture, self.table]), "w2w-beside", *names)
-        self.shown: View | None = None
-
-    def show(self, pictured: Pictured) -> None:
-        figure, view = pictured
-        if view == self.shown:
-            return
-        self.table.value = table_html(view, "The same numbers")
-        try:
-            self.picture.value = picture(figure, view)
-        except ImportError:
-            self.picture.value = f"<p>{NO_PICTURE}</p>"
-        self.shown = view
 
 
 def _names(families: Sequence[Family]) -> dict[str, str]:

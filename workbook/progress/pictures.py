@@ -2,8 +2,10 @@
 
 from collections.abc import Mapping, Sequence
 from datetime import date, timedelta
+from functools import partial
 from typing import TYPE_CHECKING
 
+from ..figures.shares import draw_shares
 from ..figures.view import Figure, View
 from .facts import Progress
 from .words import NONE, minutes
@@ -40,23 +42,8 @@ def chapters_picture(told: Progress, titles: Mapping[str, str]) -> Pictured:
         f"{row[0]}: {row[1]}" for row in rows
     )
     view = View("Right at once, lately", alt, columns, rows, known, "")
-    return _figure("progress", view, _draw_chapters, 0.7 + 0.5 * len(rows))
-
-
-def _draw_chapters(axes: "Axes", view: View) -> None:
-    """A bar a chapter from none to all, under its name, for names are long; how many is beside."""
-    places = range(len(view.rows))
-    axes.barh(places, view.known.values(), color="C0", height=0.4)
-    for place, (name, said, *_) in zip(places, view.rows, strict=True):
-        share = view.known[name]
-        inside = share > 50
-        axes.text(0, place - 0.24, name, va="bottom")
-        axes.annotate(
-            said, (share, place), xytext=(-5 if inside else 5, 0), textcoords="offset points",
-            ha="right" if inside else "left", va="center", color="white" if inside else None,
-        )  # fmt: skip
-    axes.set(xlim=(0, 100), ylim=(len(view.rows) - 0.7, -0.75), xlabel="Right at once, %")
-    axes.set_yticks([])
+    draw = partial(draw_shares, label="Right at once, %")
+    return _figure("progress", view, draw, 0.7 + 0.5 * len(rows))
 
 
 def days_picture(told: Progress, today: date) -> Pictured:

@@ -7,18 +7,19 @@ whatever the file is.
 import csv
 import io
 from collections import deque
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator, Sequence
 from itertools import islice
 from typing import BinaryIO, NamedTuple
 
 from solver.refusals import quoted
 
-__all__ = ["SEPARATORS", "Lines", "Row", "cells_of"]
+__all__ = ["LOOKED_AT", "Lines", "Row", "cells_of"]
 
 SEPARATORS = ",;\t|"
 LONGEST = 50_000  # characters of a line; what is beyond is not read
 MOST_JOINED = 20  # lines that one quoted cell may run over
 PEEKED = 4096
+LOOKED_AT = 10  # rows at the top, one of which must be the headings
 BOMS = ((b"\xef\xbb\xbf", "utf-8-sig"), (b"\xff\xfe", "utf-16"), (b"\xfe\xff", "utf-16"))
 
 
@@ -115,6 +116,16 @@ class Lines:
         while len(self._ahead) < count and (got := self._read()):
             self._ahead.append(got)
         return [line for line, _ in islice(self._ahead, count)]
+
+    def head(self, known: Callable[[Sequence[str]], int]) -> tuple[str, int] | None:
+        """The separator, and how many rows stand before that with most `known` headings, if any."""
+        found = [
+            (known(cells_of(line, separator)[0]), -at, -SEPARATORS.index(separator))
+            for at, line in enumerate(self.peek(LOOKED_AT))
+            for separator in SEPARATORS
+        ]
+        most, at, which = max(found, default=(0, 0, 0))
+        return (SEPARATORS[-which], -at) if most else None
 
     def _read(self) -> tuple[str, str] | None:
         """The next line, and its fault; what is beyond the longest line is passed over."""

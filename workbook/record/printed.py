@@ -24,12 +24,11 @@ from solver.show import figures, with_unit
 from solver.vocabulary import quantity_named
 
 from ..cautions import caution_lines
+from ..printing import PAPER
 from .page import read_rows, summary
 from .plots import Plot, plots_of, print_svg, table_of
 
 __all__ = ["Sheet", "in_full", "printed"]
-
-PAPER = {"us": "us-letter", "si": "a4"}
 
 
 class Sheet(NamedTuple):

@@ -1,6 +1,5 @@
 """Pumps from a CSV file, one at a time: each row a record, with a message for each fault in it."""
 
-import re
 from collections.abc import Iterator
 from dataclasses import replace
 from typing import BinaryIO, NamedTuple
@@ -9,17 +8,13 @@ from solver import SolverError
 from solver.record import Record, read_entries
 from solver.refusals import quoted
 
+from ..decimal_comma import may_be_thousands, with_point
 from .headings import KEPT, Column, columns, known_headings
-from .lines import SEPARATORS, Lines, Row, cells_of
+from .lines import LOOKED_AT, Lines, Row
 
 __all__ = ["Message", "NoHeadings", "Pump", "PumpFile"]
 
-LOOKED_AT = 10  # rows at the top, one of which must be the headings
-DECIMAL_COMMA = re.compile(
-    r"([+-]?(?:\d+(?=,(?:\d{1,2}|\d{4,})(?!\d))|0(?=,\d))),(\d+)(?![\d.,])(.*)", re.S
-)
 NAMES = {"pump", "station"}
-EITHER = re.compile(r"[+-]?[1-9]\d{0,2},\d{3}(?![\d.,])")
 TEMPLATE = "For a file with all headings, type: python3 -m workbook record --template"
 
 
@@ -97,21 +92,14 @@ class PumpFile:
 
     def _find_headings(self) -> tuple[str, int]:
         """The separator, and how many rows stand before the headings."""
-        lines = self._lines.peek(LOOKED_AT)
-        found = [
-            (known_headings(cells_of(line, separator)[0]), -at, -SEPARATORS.index(separator))
-            for at, line in enumerate(lines)
-            for separator in SEPARATORS
-        ]
-        if not any(line.strip() for line in lines):
+        if found := self._lines.head(known_headings):
+            return found
+        first = "".join(self._lines.peek(LOOKED_AT)).strip().partition("\n")[0].strip()
+        if not first:
             raise NoHeadings(f"The file is empty. {TEMPLATE}")
-        most, at, which = max(found)
-        if not most:
-            first = next(line for line in lines if line.strip()).strip()
-            raise NoHeadings(
-                f"No row near the top has a heading known here. It begins with {quoted(first)}. {TEMPLATE}"
-            )
-        return SEPARATORS[-which], -at
+        raise NoHeadings(
+            f"No row near the top has a heading known here. It begins with {quoted(first)}. {TEMPLATE}"
+        )
 
     def _say_before(self, row: Row) -> None:
         text = " ".join(filter(None, row.cells)).strip()
@@ -175,18 +163,15 @@ class PumpFile:
         """
         if self.separator != ";" or column.field.is_text or "," not in cell:
             return cell
-        if EITHER.match(cell.strip()):
+        if may_be_thousands(cell):
             says = (
                 f"{quoted(cell)} may have a decimal comma or thousands. Write it without a comma."
             )
             messages.append(Message(says, row.number, column.name))
             held[column.field.name] = cell
             return ""
-        match = DECIMAL_COMMA.fullmatch(cell.strip())
-        if not match:
-            return cell
-        plain = "{}.{}{}".format(*match.groups())
-        if not self._comma_said:
+        plain = with_point(cell)
+        if plain != cell and not self._comma_said:
             says = f"Commas are decimal marks here: {quoted(cell)} is read as {quoted(plain)}."
             messages.append(Message(says, row.number, column.name))
             self._comma_said = True

@@ -12,14 +12,13 @@ from solver.units import convert
 from ..cautions import caution_lines
 from ..chapter import formulas_of
 from ..contents import titles
+from ..printing import PAPER, UNITS
 from ..ticks import in_words
 from .entry import long
 from .tables import constants_in, value_said
 
 __all__ = ["CONVERSIONS", "laid_out"]
 
-PAPER = {"us": "us-letter", "si": "a4"}
-SYSTEM = {"us": "US units", "si": "metric units"}
 ABOUT = (
     "The unit of each quantity stands behind it. (decimal): a percentage goes in as a decimal, "
     "82% as 0.82. Numbers are as the trade rounds them."
@@ -57,7 +56,7 @@ def laid_out(
         "paper": PAPER[units],
         "size": size,
         "columns": columns,
-        "title": f"Formulas, {SYSTEM[units]}",
+        "title": f"Formulas, {UNITS[units]}",
         "about": ABOUT,
         "left": _left(left),
         "parts": _parts(chapters, kept, units),

@@ -7,6 +7,9 @@
  * Any notebook could carry our mark, and running a stranger's code unasked is dangerous. So a page
  * runs only when the server lists its path (see workbook/server.py) and every code cell in it is
  * letter for letter the one that ships.
+ *
+ * A page that a trainer sends comes from outside, so it never runs unasked: a button starts it. Its
+ * code is put out of sight only where each cell is a call of the workbook, as the writer makes it.
  */
 (() => {
   const NAME = "wire-to-water";
@@ -14,6 +17,13 @@
   const STYLE = new URL("page.css", document.currentScript.src).href;
   const ASK_AGAIN = 2_000; // ms; a question to a program that is just ending gets no answer
   const PATIENCE = 90_000; // ms; longer than a first start on an old laptop
+  const SET_LINE =
+    /^# [^\n]*\nfrom workbook import page\n\npage\.(cautions|set_(work|question|mark))\([\w", ]*\)$/;
+  const START = "Start this page";
+  const AGAIN = "Start this page again";
+  const FROM_TRAINER = "This page comes from your trainer. Start it only if you expect it.";
+  const FROM_ELSEWHERE =
+    "This page has code that is not the workbook's. Start it only if you know who wrote it.";
   const RETRIES = 2; // a page whose own program ends it must not start for ever
 
   let shared; // JupyterLab's table of the modules it shares with extensions
@@ -27,12 +37,20 @@
     return Boolean(model.getMetadata(MARK)?.page);
   }
 
+  /* A set of work, by the mark that its writer gives it. */
+  function isSet(model) {
+    return isMarked(model) && typeof model.getMetadata(MARK).set === "string";
+  }
+
+  function sources(model) {
+    const cells = Array.from(model.cells).filter((cell) => cell.type === "code");
+    return cells.map((cell) => cell.sharedModel.getSource());
+  }
+
   function isOurs(context, shipped) {
     const path = context.path.replace(/^[^/:]*:/, ""); // a drive's name may stand before it
     const wanted = Object.hasOwn(shipped, path) ? shipped[path] : null;
-    const cells = Array.from(context.model.cells).filter((cell) => cell.type === "code");
-    const found = cells.map((cell) => cell.sharedModel.getSource());
-    return wanted !== null && JSON.stringify(found) === JSON.stringify(wanted);
+    return wanted !== null && JSON.stringify(sources(context.model)) === JSON.stringify(wanted);
   }
 
   function element(tag, attributes, text) {
@@ -45,19 +63,29 @@
   function makeStrip(panel, Widget, start) {
     const node = element("div", { class: "wtw-strip" }, "");
     const line = element("span", { role: "status", class: "wtw-state" }, "");
-    const again = element("button", { type: "button" }, "Start this page again");
+    const again = element("button", { type: "button" }, AGAIN);
     const code = element("button", { type: "button", "aria-pressed": "false" }, "Show the code");
-    again.addEventListener("click", () => start(true));
+    again.addEventListener("click", () => {
+      const afresh = again.textContent === AGAIN;
+      again.textContent = AGAIN;
+      start(afresh);
+    });
     code.addEventListener("click", () => {
-      const shown = code.getAttribute("aria-pressed") !== "true";
-      code.setAttribute("aria-pressed", String(shown));
-      showAsPage(panel, !shown);
+      strip.showCode(code.getAttribute("aria-pressed") !== "true");
     });
     node.append(line, again, code);
     const strip = new Widget({ node });
     strip.say = (state, text) => {
       node.dataset.state = state;
       line.textContent = text;
+    };
+    strip.showCode = (shown) => {
+      code.setAttribute("aria-pressed", String(shown));
+      showAsPage(panel, !shown);
+    };
+    strip.waitForReader = (text) => {
+      again.textContent = START;
+      strip.say("waiting", text);
     };
     panel.contentHeader.addWidget(strip);
     return strip;
@@ -69,7 +97,14 @@
     panel.toolbar.setHidden(asPage);
     for (const cell of panel.content.widgets) {
       cell.node.toggleAttribute("data-lm-suppress-shortcuts", asPage);
+      cell.node.toggleAttribute("data-wtw-aside", isEmptyAnswer(cell.model));
     }
+  }
+
+  /* A cell to write into where no card shows; one that was written into stays in sight. */
+  function isEmptyAnswer({ sharedModel }) {
+    const { answer } = sharedModel.getMetadata(MARK) ?? {};
+    return Boolean(answer) && !/Answer:\s*\S/.test(sharedModel.getSource());
   }
 
   /* A double click marks a word to read or copy; it must not open the text for change. */
@@ -143,14 +178,16 @@
       const done = await NotebookActions.runCells(content, content.widgets, sessionContext);
       // The program ended meanwhile: what it made is gone.
       if (replaced) return retries > 0 && run(false, wanted, retries - 1);
-      // What a run leaves on the page is made again on opening, so there is nothing to save.
-      context.model.dirty = false;
+      // What a run leaves on our page is made again on opening, so there is nothing to save. On one
+      // that is handed in, the questions stay readable, and what was written into it must be kept.
+      if (isSet(context.model)) context.save().catch(console.error);
+      else context.model.dirty = false;
       return done;
     }
 
     function ended(byServer) {
       replaced = byServer;
-      if (!underWay) say("stopped", "This page has stopped. Choose Start this page again.");
+      if (newest && !underWay) say("stopped", `This page has stopped. Choose ${AGAIN}.`);
     }
 
     sessionContext.statusChanged.connect((_, status) => {
@@ -165,7 +202,7 @@
       const tell = (state, text) => wanted() && say(state, text);
       const late = setTimeout(() => {
         if (wanted()) replaced = false; // it never came: the next start asks for one itself
-        tell("slow", "This is taking long. You can wait, or choose Start this page again.");
+        tell("slow", `This is taking long. You can wait, or choose ${AGAIN}.`);
       }, PATIENCE);
       underWay = true;
       say("starting", "Getting this page ready. The first page can take a minute.");
@@ -173,10 +210,10 @@
         await sessionContext.ready;
         const done = await run(afresh, wanted, RETRIES);
         if (done) tell("ready", "This page is ready.");
-        else tell("stopped", "Part of this page did not start. Choose Start this page again.");
+        else tell("stopped", `Part of this page did not start. Choose ${AGAIN}.`);
       } catch (error) {
         if (wanted()) console.error(error);
-        tell("stopped", "This page could not start. Choose Start this page again.");
+        tell("stopped", `This page could not start. Choose ${AGAIN}.`);
       }
       clearTimeout(late);
       if (wanted()) underWay = false;
@@ -187,16 +224,25 @@
     await panel.context.ready;
     const { context } = panel;
     const ours = isMarked(context.model) && isOurs(context, shipped);
-    panel.node.dataset.wireToWater = ours ? "page" : "other";
-    if (!ours) return;
+    const kind = ours ? "page" : isSet(context.model) ? "set" : "other";
+    panel.node.dataset.wireToWater = kind;
+    if (kind === "other") return;
     const { NotebookActions } = await borrow("@jupyterlab/notebook");
     const { Widget } = await borrow("@lumino/widgets");
 
     const strip = makeStrip(panel, Widget, (afresh) => start(afresh));
     const start = makeStart(panel, NotebookActions, strip.say);
-    showAsPage(panel, true);
     panel.node.addEventListener("dblclick", keepTextClosed, true);
-    await Promise.all([clearAround(app), start(false)]);
+    if (ours) {
+      showAsPage(panel, true);
+      await Promise.all([clearAround(app), start(false)]);
+      return;
+    }
+    const plain = sources(context.model).every((source) => SET_LINE.test(source));
+    strip.waitForReader(plain ? FROM_TRAINER : FROM_ELSEWHERE);
+    strip.showCode(!plain);
+    if (!plain) panel.content.widgets.forEach((cell) => { cell.inputHidden = false; });
+    await clearAround(app);
   }
 
   async function makePlugin() {

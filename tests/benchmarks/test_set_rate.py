@@ -1,0 +1,72 @@
+"""How fast the problems of a set are drawn, which marking a class waits for.
+
+    python -m pytest tests/benchmarks/test_set_rate.py --benchmark-enable
+
+What is asserted is ratios of one run: a set adds little to the draws it consists of, and neither
+one question alone nor the ranges of a plant make a whole set be drawn.
+"""
+
+import time
+from statistics import median
+
+import pytest
+
+from solver.library import draw
+from solver.own_plant import plant_of
+from solver.work_set import case_for, cases_for, set_of
+
+KEYS = {"chapters": ("horsepower", "head", "efficiency", "cost"), "count": 12, "seed": 5}
+WORK = set_of(**KEYS)
+PUMP = {"name": "Pump 2", "station": "the Quarry Road lift station"}
+PEOPLE = [f"p{number:03}" for number in range(200)]
+
+
+def seconds(*works) -> list[float]:
+    """The median time of each for one person, person by person in turn, after a first round."""
+    times: list[list[float]] = [[] for _ in works]
+    for turn in range(5):
+        for person in PEOPLE:
+            for work, spent in zip(works, times, strict=True):
+                started = time.perf_counter()
+                work(person)
+                if turn:
+                    spent.append(time.perf_counter() - started)
+    return [median(spent) for spent in times]
+
+
+def rate(one: float) -> str:
+    return f"{1000 * one:10.2f} ms a person {WORK.count / one:10,.0f} problems a second"
+
+
+@pytest.mark.benchmark(group="set")
+def test_a_set_takes_little_more_than_the_draws_it_consists_of(table):
+    drawn = {
+        person: [(c.family, c.seed, c.units, c.level) for c in cases_for(WORK, person)]
+        for person in PEOPLE
+    }
+    whole, bare = seconds(
+        lambda person: cases_for(WORK, person),
+        lambda person: [draw(*each) for each in drawn[person]],
+    )
+    table["twelve problems of a person"] = rate(whole)
+    assert whole < 1.5 * bare
+
+
+@pytest.mark.benchmark(group="set")
+def test_one_question_alone_takes_a_third_of_twelve_at_most():
+    one, whole = seconds(
+        lambda person: case_for(WORK, person, 12), lambda person: cases_for(WORK, person)
+    )
+    assert one < whole / 3
+
+
+@pytest.mark.benchmark(group="set")
+def test_ranges_that_a_class_has_been_through_cost_no_more_than_half_again(table):
+    ranges = {"flow": [300, 900], "head": [30, 90]}
+    plant = plant_of({"name": "Marlow Bend", "pumps": [PUMP | {"ranges": ranges}]})
+    own = set_of(**KEYS, plant=plant)
+    ranged, plain = seconds(
+        lambda person: cases_for(own, person), lambda person: cases_for(WORK, person)
+    )
+    table["the same within ranges"] = rate(ranged)
+    assert ranged < 1.5 * plain

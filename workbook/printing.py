@@ -1,0 +1,41 @@
+"""What printed pages share: their paper, and a question and its worked solution as plain data.
+
+`printed.typ` sets them.
+"""
+
+from collections.abc import Sequence
+from typing import Any
+
+from solver import Case
+from solver.render import given_rows, step_lines
+
+__all__ = ["PAPER", "UNITS", "asked", "solved"]
+
+PAPER = {"us": "us-letter", "si": "a4"}
+UNITS = {"us": "US units", "si": "metric units"}
+ROOM, LITTLE = 1.3, 0.25  # inches to write in: where there are readings to work with, and where not
+
+
+def asked(
+    case: Case, choices: Sequence[str], *, asks: str = "Answer", table: bool = True
+) -> dict[str, Any]:
+    """A question. `asks` stands before the line for its answer; `table` repeats what is given."""
+    rows = given_rows(case.given, case.units) if table else []
+    return {
+        "text": case.question,
+        "given": [[label[0].upper() + label[1:], value] for label, value in rows],
+        "choices": list(choices),
+        "asks": asks,
+        "room": ROOM if case.given else LITTLE,
+    }
+
+
+def solved(case: Case, answer: str) -> dict[str, Any]:
+    """The answer in words, the code, and each step."""
+    return {
+        "answer": answer,
+        "code": case.code,
+        "steps": [
+            list(step_lines(step, case.known, case.given, case.units)) for step in case.steps
+        ],
+    }

@@ -1,0 +1,76 @@
+"""python3 -m workbook course, set and mark: what can be typed after each.
+
+Only the standard library is imported at the top, for options are read before all is installed.
+"""
+
+import argparse
+import sys
+from datetime import UTC, datetime
+
+__all__ = ["course_options", "mark_options", "run", "set_options"]
+
+
+def course_options(parser: argparse.ArgumentParser) -> None:
+    """What can be typed after `course`."""
+    parser.add_argument("folder", help="where the course is, or shall be")
+    parser.add_argument("--people", metavar="CSV", help="who is in it; its first line has an id")
+    parser.add_argument("--name", default="", help="what nbgrader calls it; the folder's name")
+    parser.add_argument("--exchange", metavar="FOLDER", default="", help="that all here share")
+
+
+def set_options(parser: argparse.ArgumentParser) -> None:
+    """What can be typed after `set`."""
+    _set_and_course(parser)
+    parser.add_argument("--file", metavar="TOML", help="the set as a file, such as the example's")
+    parser.add_argument("--chapters", metavar="A,B", default="", help="make a set of these")
+    parser.add_argument("--families", metavar="A,B", default="", help="or of these kinds")
+    parser.add_argument("--count", type=int, default=10, help="questions of a set made so; 10")
+    parser.add_argument("--level", type=int, default=0, help="1 is the easiest; 0 mixes all")
+    parser.add_argument("--units", choices=("us", "si"), default="us", help="of a set made so")
+    parser.add_argument("--replace", action="store_true", help="put aside another of this name")
+    parser.add_argument("--release", action="store_true", help="give it out by the exchange")
+
+
+def mark_options(parser: argparse.ArgumentParser) -> None:
+    """What can be typed after `mark`."""
+    _set_and_course(parser)
+    parser.add_argument("--hand-in", metavar="FOLDER", help="take in zip files and folders first")
+    parser.add_argument("--when", type=_when, help="when those came; else what each file says")
+    parser.add_argument("--collect", action="store_true", help="take in what the exchange has")
+    parser.add_argument("--nbgrader", action="store_true", help="let nbgrader mark, which is slow")
+    parser.add_argument("--again", action="store_true", help="with it: what is marked already too")
+    parser.add_argument("--feedback", action="store_true", help="make a page for each person")
+    parser.add_argument("--release", action="store_true", help="give those out by the exchange")
+    parser.add_argument("--grades", metavar="CSV", help="write the grades to this file")
+
+
+def _set_and_course(parser: argparse.ArgumentParser) -> None:
+    parser.add_argument("set", help="the name of the set, such as week-3")
+    parser.add_argument("--course", metavar="FOLDER", default=".", help="the course; this folder")
+
+
+def _when(text: str) -> datetime:
+    try:
+        return datetime.fromisoformat(text).astimezone(UTC).replace(tzinfo=None)
+    except (ValueError, OverflowError, OSError):
+        raise argparse.ArgumentTypeError(
+            f"{text} is not a time; type one such as 2026-12-01T18:00"
+        ) from None
+
+
+def run(options: argparse.Namespace) -> int:
+    """Do what one of the three commands asks, and say each thing as it is done; the exit status."""
+    from solver import SolverError
+
+    from ..folder import CannotWrite
+    from .steps import STEPS
+
+    for stream in (sys.stdout, sys.stderr):
+        stream.reconfigure(encoding="utf-8")
+    try:
+        for sentence in STEPS[options.command](options):
+            print(sentence, flush=True)
+    except (SolverError, CannotWrite) as fault:
+        print(fault, file=sys.stderr)
+        return 2
+    return 0

@@ -1,0 +1,82 @@
+"""What one person handed in for a set, as it lies in the course: bytes, read and nothing more."""
+
+import os
+import stat
+from datetime import UTC, datetime
+from pathlib import Path
+from typing import NamedTuple
+
+from .answer_sheet import SHEET
+
+__all__ = ["SECRET", "TIMESTAMP", "Handed", "read_handed", "read_when"]
+
+TIMESTAMP, SECRET = "timestamp.txt", "submission_secret.txt"  # nbgrader's own names
+MOST = 20_000_001  # bytes; what is longer is told from what is just long enough
+
+
+class Handed(NamedTuple):
+    """The answer sheet and the notebook of a person, None where missing.
+
+    `when` is the time of handing in, in UTC and without an offset, as nbgrader keeps it. `note`
+    says what could not be read.
+    """
+
+    person: str
+    sheet: bytes | None
+    notebook: bytes | None
+    when: datetime | None = None
+    note: str = ""
+
+
+def read_handed(folder: Path, name: str, person: str) -> Handed:
+    """What stands in the folder where a person's work for the set `name` lies; it never raises."""
+    folder = str(folder)
+    text = _read(os.path.join(folder, TIMESTAMP))
+    when, note = None, ""
+    if text and text.strip():
+        try:
+            when = read_when(text.decode())
+        except ValueError:
+            note = f"{TIMESTAMP} holds no time, so this was not taken as late."
+    sheet = _read(os.path.join(folder, SHEET))
+    return Handed(person, sheet, _read(os.path.join(folder, f"{name}.ipynb")), when, note)
+
+
+def _read(path: str) -> bytes | None:
+    """The bytes of a plain file; a link or a pipe is none."""
+    try:
+        if not stat.S_ISREG(os.lstat(path).st_mode):
+            return None
+        with open(path, "rb", buffering=0) as file:
+            return file.read(MOST)
+    except OSError:
+        return None
+
+
+def read_when(text: str) -> datetime:
+    """The time in a timestamp of nbgrader's, in UTC without an offset.
+
+    >>> read_when("2026-12-01 18:04:31.250000 UTC")
+    datetime.datetime(2026, 12, 1, 18, 4, 31, 250000)
+    >>> read_when("2026-12-01T12:04:31-06:00")
+    datetime.datetime(2026, 12, 1, 18, 4, 31)
+
+    Raises:
+        ValueError: it is no time.
+    """
+    text = text.strip()
+    try:
+        found = datetime.fromisoformat(text.removesuffix(" UTC"))
+    except ValueError:
+        return _as_nbgrader_reads(text)
+    return found.astimezone(UTC).replace(tzinfo=None) if found.tzinfo else found
+
+
+def _as_nbgrader_reads(text: str) -> datetime:
+    """Any other form; slow, and seldom met."""
+    from nbgrader.utils import parse_utc
+
+    try:
+        return parse_utc(text)
+    except (OverflowError, TypeError, AttributeError) as fault:
+        raise ValueError(str(fault)) from fault

@@ -1,0 +1,87 @@
+"""python3 -m workbook paper: a set printed as sheets with a key, and marked as it is typed back.
+
+Only the standard library is imported at the top, for options are read before all is installed.
+"""
+
+import argparse
+import sys
+from collections.abc import Iterator
+from pathlib import Path
+
+__all__ = ["options", "run"]
+
+MOST_SAID = 20  # sentences about rows that are printed; all of them stand in the file
+MOST_SHEETS = 99_999
+
+
+def options(parser: argparse.ArgumentParser) -> None:
+    """What can be typed after `paper`."""
+    parser.add_argument("set", help="the file of a set or its folder, or its name in the course")
+    parser.add_argument("--course", metavar="FOLDER", default=".", help="the course; this folder")
+    parser.add_argument("--sheets", type=_numbers, metavar="N", help="so many, or 31-60 of them")
+    parser.add_argument("--people", metavar="CSV", help="for these people, by id and name")
+    parser.add_argument("--pdf", metavar="OUT", help="print the sheets, then the key")
+    parser.add_argument("--solved", metavar="3,7", default="", help="work these sheets in full too")
+    parser.add_argument("--mark", metavar="CSV", help="mark the answers that were typed into this")
+    parser.add_argument("--csv", metavar="OUT", help="write the marks, every question, to this")
+    parser.add_argument("--report", action="store_true", help="say how the class did")
+
+
+def _numbers(text: str) -> tuple[int, int]:
+    first, dash, last = text.partition("-")
+    found = (first, last) if dash else ("1", first)
+    if all(each.isdecimal() and each.isascii() for each in found):
+        low, high = map(int, found)
+        if 1 <= low <= high <= MOST_SHEETS:
+            return low, high
+    raise argparse.ArgumentTypeError(f"{text} is no number of sheets; type one such as 30 or 31-60")
+
+
+def run(options: argparse.Namespace) -> int:
+    """Do what the options of the command ask; return the exit status."""
+    from solver import SolverError
+
+    for stream in (sys.stdout, sys.stderr):
+        stream.reconfigure(encoding="utf-8")  # × and ≥ are in no code page of Windows' pipes
+    try:
+        for sentence in _steps(options):
+            print(sentence, flush=True)
+    except SolverError as refusal:
+        print(refusal, file=sys.stderr)
+        return 2
+    except OSError as error:
+        from ...record.writing import PART
+
+        name = str(error.filename).removesuffix(PART)
+        print(f"{name}: {error.strerror}. Check the name and the place.", file=sys.stderr)
+        return 2
+    return 0
+
+
+def _steps(options: argparse.Namespace) -> Iterator[str]:
+    from solver import SolverError
+
+    from ..coming_in.people import read_people
+    from ..set_file import read_set_file
+    from .steps import mark_typed_file, print_sheets
+
+    if bool(options.pdf) == bool(options.mark):
+        raise SolverError("Type --pdf and a name to print, or --mark and a file to mark it.")
+    assigned = read_set_file(_file(options))
+    people = read_people(Path(options.people)) if options.people else []
+    if options.pdf:
+        return print_sheets(assigned, people, options)
+    return mark_typed_file(assigned, people, options)
+
+
+def _file(options: argparse.Namespace) -> Path:
+    """The file of the set: as it is named, in the folder named, or in the course."""
+    from ..set_file import SET_FILE
+
+    named = Path(options.set)
+    if named.is_file():
+        return named
+    in_course = Path(options.course) / "source" / options.set / SET_FILE
+    return (
+        in_course if in_course.is_file() and not (named / SET_FILE).is_file() else named / SET_FILE
+    )

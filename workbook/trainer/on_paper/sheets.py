@@ -1,0 +1,73 @@
+"""The sheets of a set: one for each person, with its number, its code and its problems."""
+
+from collections.abc import Sequence
+from typing import NamedTuple
+
+from solver import Case
+from solver.sheet_code import SheetCode, sheet_code
+from solver.work_set import cases_for
+
+from ..assigned import Assigned
+from ..coming_in.people import Person
+
+__all__ = ["Sheet", "name_of", "numbered", "numbered_id", "sheets_of"]
+
+
+class Sheet(NamedTuple):
+    """A person's sheet. `name` is "" where none is known; `is_named`, whether it is somebody's."""
+
+    code: SheetCode
+    person: str
+    name: str
+    cases: tuple[Case, ...]
+
+    @property
+    def number(self) -> int:
+        """The number of the sheet, from 1."""
+        return self.code.number
+
+    @property
+    def is_named(self) -> bool:
+        """Whether it is for somebody known, and not for whoever gets it."""
+        return self.person != numbered_id(self.number)
+
+    @property
+    def who(self) -> str:
+        """The name, or the id where there is none; "" where nobody is known."""
+        return (self.name or self.person) if self.is_named else ""
+
+
+def numbered_id(number: int) -> str:
+    """The id of whoever gets the sheet with this number.
+
+    >>> numbered_id(17)
+    'sheet-017'
+    """
+    return f"sheet-{number:03}"
+
+
+def numbered(count: int) -> tuple[Person, ...]:
+    """As many people as asked for, known by the number of their sheet alone."""
+    return tuple(Person(numbered_id(number)) for number in range(1, count + 1))
+
+
+def name_of(person: Person) -> str:
+    """Somebody's first and last name; "" where neither is known."""
+    return " ".join(filter(None, (person.first_name, person.last_name)))
+
+
+def sheets_of(
+    assigned: Assigned, people: Sequence[Person], first: int = 1, last: int | None = None
+) -> tuple[Sheet, ...]:
+    """A sheet for each of them, in this order; or for those with the numbers `first` to `last`."""
+    work = assigned.work
+    same = () if work.each or not people else cases_for(work, people[0].id)
+    return tuple(
+        Sheet(
+            sheet_code(work.code, number, each.id),
+            each.id,
+            name_of(each),
+            same or cases_for(work, each.id),
+        )
+        for number, each in enumerate(people[first - 1 : last], first)
+    )

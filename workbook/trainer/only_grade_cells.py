@@ -1,0 +1,59 @@
+"""How nbgrader marks in a settled course: nothing that was handed in is run, and no kernel starts.
+
+A notebook that comes back may have cells copied, split, deleted or edited, and code in it would run
+with the trainer's rights. So the trainer's own notebook takes its place; what was typed is read as
+data; and the trainer's grade cells get the output that running them would have given.
+"""
+
+from pathlib import Path
+
+import nbformat
+from nbconvert.exporters import NotebookExporter
+from nbgrader.coursedir import CourseDirectory
+from nbgrader.preprocessors import NbGraderPreprocessor
+
+from .handed_in import Handed, read_handed
+from .marked_page import fill_in, show_plain_answers
+from .marking import mark
+from .plain_answers import plain_answers
+from .set_file import SET_FILE, read_set_file
+
+__all__ = ["MARKED", "MarkGradeCells", "TrainersNotebook"]
+
+MARKED = "wire_to_water"  # where the marks stand among what preprocessors hand on
+
+
+def _handed(course: CourseDirectory, of: dict) -> Handed:
+    name, person = of["assignment"], of["student"]
+    folder = course.format_path(course.submitted_directory, person, name)
+    return read_handed(Path(folder), name, person)
+
+
+class TrainersNotebook(NotebookExporter):
+    """Exports the trainer's notebook in the place of each one that was handed in."""
+
+    def from_file(self, file_stream, resources=None, **kw):
+        """The trainer's copy as it went out, with the plain answers of the one handed in."""
+        course, of = self.parent.coursedir, resources["nbgrader"]
+        name, notebook = of["assignment"], of["notebook"]
+        folder = course.format_path(course.release_directory, ".", name)
+        page = nbformat.read(Path(folder, f"{notebook}.ipynb"), as_version=4)
+        if notebook == name:
+            show_plain_answers(page, plain_answers(_handed(course, of).notebook))
+        return self.from_notebook_node(page, resources=resources, **kw)
+
+
+class MarkGradeCells(NbGraderPreprocessor):
+    """Marks what was handed in and fills the grade cells with it, in the place of running them."""
+
+    def preprocess(self, nb, resources):
+        """The notebook with its marks; they also go on to the preprocessors that come after."""
+        course, of = self.parent.parent.coursedir, resources["nbgrader"]
+        name, marked = of["assignment"], None
+        if of["notebook"] == name:
+            folder = course.format_path(course.source_directory, ".", name)
+            assigned, handed = read_set_file(Path(folder, SET_FILE)), _handed(course, of)
+            marked = mark(assigned, handed.person, handed.sheet, handed.notebook)
+        fill_in(nb, marked)
+        resources[MARKED] = marked
+        return nbformat.from_dict(nb), resources

@@ -1,0 +1,160 @@
+"""The set in a folder as the person at this page has it: what is set, who they are, what is kept.
+
+All cards of a page share one, so that a name given at the top reaches every question. There are no
+widgets here; `parts` are what shows it, by name, and each has a `redraw`.
+"""
+
+import atexit
+import shutil
+import tempfile
+from collections.abc import Sequence
+from functools import cache, cached_property
+from pathlib import Path
+
+from solver import SolverError
+from solver.work_set import cases_for
+from workbook.log import SHOWN
+from workbook.pages import MARK, read_page
+
+from .answer_sheet import SHEET, AnswerSheet
+from .asked import Asked
+from .course import CONFIG
+from .set_file import SET_FILE, Assigned, read_set_file
+from .who import Person, keep_person, person_at
+
+__all__ = ["PROGRESS", "SAY_WHO", "NothingToShow", "OwnSet", "own_set"]
+
+PROGRESS = ("top", "end")  # the parts that tell how the work stands
+COURSE_COPIES = ("source", "release")
+NOT_THERE = (
+    f"The file {SET_FILE} is not beside this page, so there is nothing to show. "
+    "Get the whole folder from your trainer again, and keep its files together."
+)
+OTHER = (
+    "This page was made for the set {}, but here the set is {}. "
+    "Ask your trainer for the folder again, and which edition of the workbook to use."
+)
+SAY_WHO = "First say who you are, at the top of this page."
+
+
+class NothingToShow(SolverError):
+    """A question or a sheet that cannot be shown yet; the sentence says what to do."""
+
+
+class OwnSet:
+    """The set of a folder. `fault` says why there is none to show; it is empty where there is."""
+
+    def __init__(self, folder: Path):
+        self.folder, self.parts = folder, {}
+        self.read()
+
+    @cached_property
+    def course_copy(self) -> bool:
+        """Whether this is the copy of a course, which goes out to everybody as it stands."""
+        where = self.folder.absolute().parent
+        return where.name in COURSE_COPIES and (where.parent / CONFIG).exists()
+
+    @cached_property
+    def keeps_in(self) -> Path:
+        """Where a name and answers are kept; what a trainer tries out must not go out."""
+        if not self.course_copy:
+            return self.folder
+        aside = tempfile.mkdtemp(prefix="tried-out-")
+        atexit.register(shutil.rmtree, aside, ignore_errors=True)
+        return Path(aside)
+
+    def read(self) -> None:
+        """Take in the set and the person as the folder has them now."""
+        self.assigned: Assigned | None = None
+        self.fault, self.sheet = "", None
+        self.person = Person("")
+        try:
+            if not (self.folder / SET_FILE).exists():
+                raise NothingToShow(NOT_THERE)
+            self.assigned = read_set_file(self.folder / SET_FILE)
+            self._fits_its_page()
+            self._belongs_to(person_at(self.keeps_in))
+        except SolverError as fault:
+            self.fault = str(fault)
+        for part in list(self.parts.values()):
+            part.redraw()
+
+    def _fits_its_page(self) -> None:
+        """The page was made for one set; another edition would ask other questions unnoticed."""
+        try:
+            page = read_page(self.folder / f"{self.assigned.name}.ipynb")
+            made_for = page["metadata"][MARK]["set"]
+        except (OSError, ValueError, LookupError, TypeError):
+            return  # under another name, perhaps; the set's file alone says what is asked
+        if made_for != self.assigned.work.code:
+            raise NothingToShow(OTHER.format(made_for, self.assigned.work.code))
+
+    def _belongs_to(self, person: Person) -> None:
+        self.person, self.sheet = person, None
+        self.__dict__.pop("codes", None)
+        if person.id:
+            self.sheet = AnswerSheet(self.keeps_in / SHEET, self.assigned, person.id)
+
+    def begin_as(self, text: str) -> None:
+        """This is the name or number of the person; raises as `keep_person` does."""
+        self._belongs_to(keep_person(self.keeps_in, text))
+        for part in list(self.parts.values()):
+            part.redraw()
+
+    def ask_again(self) -> None:
+        """Ask anew who the person is.
+
+        Raises:
+            NothingToShow: answers are kept under this name; the sentence says what to do.
+        """
+        if self.sheet and self.sheet.read():
+            raise NothingToShow(
+                f"Answers are kept as {self.person.id}, so the name stays. To begin under "
+                "another, get a fresh copy of the folder from your trainer."
+            )
+        self._belongs_to(Person(""))
+        for part in list(self.parts.values()):
+            part.redraw()
+
+    def question(self, number: int, clock) -> Asked:
+        """Question `number` of this person.
+
+        Raises:
+            NothingToShow: there is none yet, or none of this number.
+        """
+        if self.fault:
+            raise NothingToShow(
+                "This question cannot be shown. Why stands at the top of this page."
+            )
+        count = self.assigned.work.count
+        if not 1 <= number <= count:
+            raise NothingToShow(f"There is no question {number}; this set has 1 to {count}.")
+        if self.sheet is None:
+            raise NothingToShow(SAY_WHO)
+        return Asked(self.sheet, number, clock)
+
+    @cached_property
+    def codes(self) -> Sequence[str]:
+        """The code of each of this person's problems, in order."""
+        return [case.code for case in cases_for(self.assigned.work, self.person.id)]
+
+    def unanswered(self) -> list[int]:
+        """The numbers of the questions without an answer; raises NotRead as a sheet does."""
+        answered = {line.code for line in self.sheet.read() if line.status != SHOWN}
+        return [number for number, code in enumerate(self.codes, 1) if code not in answered]
+
+    def unchecked(self) -> list[int]:
+        """The numbers of the questions in whose box something stands that is no answer yet."""
+        return [part.number for part in self.parts.values() if getattr(part, "unsent", "")]
+
+    def told(self) -> None:
+        """Something was answered or typed, so how the work stands may have changed."""
+        for name in PROGRESS:
+            if part := self.parts.get(name):
+                part.redraw()
+
+
+@cache
+def own_set(folder: Path) -> OwnSet:
+    """The set of a folder; one for all cards of a page."""
+    return OwnSet(folder)

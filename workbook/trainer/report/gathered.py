@@ -1,0 +1,86 @@
+"""A class as its course has it: all that was handed in for a set, marked by the trainer's copy."""
+
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from contextlib import suppress
+from pathlib import Path
+from typing import NamedTuple
+
+from solver import SolverError
+from solver.work_set import person_id
+
+from ..assigned import Assigned
+from ..bulk import marks_of, set_in
+from ..coming_in.people import people_in
+from ..course import Course, course_at
+from ..marking import Marked
+from .facts import ClassFacts, facts
+
+__all__ = ["Gathered", "gathered"]
+
+NAMED = 5  # folders named in a sentence
+
+
+class Gathered(NamedTuple):
+    """A set and what its marks say. `left_out` are folders named as no id can be."""
+
+    assigned: Assigned
+    facts: ClassFacts
+    left_out: tuple[str, ...]
+
+    def notes(self, hidden: bool) -> list[str]:
+        """What must be known about the marks, in sentences; `hidden` leaves all names out."""
+        return [*_left_out(self.left_out, hidden), *_late(self.assigned)]
+
+
+def gathered(
+    folder: Path, name: str, step: Callable[[int, int], object] = lambda done, of: None
+) -> Gathered:
+    """Mark what was handed in for the set `name` of the course in `folder`, and say what it shows.
+
+    `step` hears how many are marked, and of how many. Nothing is written.
+
+    Raises:
+        SolverError: there is no course or no such set; the sentence says what to do.
+    """
+    course = course_at(folder)
+    assigned, people = set_in(course, name), course.handed_in(name)
+    left = set(people)
+    absent = sorted(people_in(course) - _ids(people))
+    told = facts(_marked(course, name, people, left, step), absent)
+    return Gathered(assigned, told, tuple(sorted(left)))
+
+
+def _ids(folders: Iterable[str]) -> set[str]:
+    """Those whose folders these are; a folder may have another form of an id."""
+    found = set()
+    for folder in folders:
+        with suppress(SolverError):
+            found.add(person_id(folder))
+    return found
+
+
+def _marked(
+    course: Course, name: str, people: list[str], left: set[str], step: Callable[[int, int], object]
+) -> Iterator[Marked]:
+    for done, (handed, marked) in enumerate(marks_of(course, name, people), 1):
+        left.discard(handed.person)
+        step(done, len(people))
+        yield marked
+
+
+def _left_out(folders: Sequence[str], hidden: bool) -> list[str]:
+    if not folders:
+        return []
+    were = "folder was" if len(folders) == 1 else "folders were"
+    many = f"{len(folders):,} {were} left out, as no id can be so"
+    if hidden:
+        return [f"{many}."]
+    named = ", ".join(f"“{each[:40]}”" for each in folders[:NAMED])
+    more = f" and {len(folders) - NAMED:,} more" if len(folders) > NAMED else ""
+    return [f"{many}: {named}{more}.", "Rename each to the id of its person, and look again."]
+
+
+def _late(assigned: Assigned) -> list[str]:
+    if not (assigned.due and assigned.late):
+        return []
+    return ["The points here are those before anything is taken off for being late."]

@@ -1,0 +1,106 @@
+"""The page of a class: a set chosen and marked, and how the class did, with names or without."""
+
+from collections.abc import Callable
+from html import escape
+from pathlib import Path
+from time import monotonic
+
+from ipywidgets import HTML, Box, VBox
+
+from solver import SolverError
+from solver.show import counted
+
+from ...controls import Panel, button, chooser, classed, say
+from ...saving import link
+from ...ticks import tick
+from ..setting.keep import sets_in
+from .files import FILES
+from .gathered import Gathered, gathered
+from .hands import LOW
+from .sections import report
+from .shown import Parts
+
+__all__ = ["ClassPanel"]
+
+UNDERS = [(f"Under {under:.0%} of the points", under) for under in (0.5, 0.6, 0.7, 0.8)]
+TOLD_EVERY = 2  # seconds
+NO_SETS = "There is no set in this course yet. The page “Set work” makes one."
+ABOUT = (
+    "It marks what was handed in anew each time, by your own copy of the set. Nothing is written."
+)
+
+
+class ClassPanel(Panel):
+    """How the class of a course did in one of its sets; it changes only when asked to."""
+
+    def __init__(self, course: Path, clock: Callable[[], float] = monotonic):
+        super().__init__("w2w-class", clock=clock)
+        self.course, self.found = course, None
+        self.sets = chooser("Set", sets_in(self.course), lambda _: None)
+        self.see = button("Mark and show", self.once(self.look), first=True)
+        self.hidden = tick("No names", False, self.safely(lambda _: self._show()))
+        self.low = chooser("Needs a hand", UNDERS, self.safely(lambda _: self._show()), LOW)
+        self.parts, self.saves = Parts(), HTML()
+        self.save = button("Make files to save", self.once(self._save))
+        self.keep = VBox(
+            [HTML("<h3>Keep it</h3>"), classed(Box([self.save]), "w2w-buttons"), self.saves]
+        )
+        self.put(
+            HTML(f'<h3>The class</h3><p class="w2w-about">{escape(ABOUT)}</p>'),
+            classed(Box([self.sets, self.low, self.hidden]), "w2w-grid"),
+            classed(Box([self.see]), "w2w-buttons"), self.said, self.parts.box, self.keep,
+        )  # fmt: skip
+        self._show()
+        if not self.sets.options:
+            self.said.value = say("note", NO_SETS)
+
+    def look(self) -> None:
+        """Mark what was handed in for the set chosen, and show how it went."""
+        chosen, names = self.sets.value, sets_in(self.course)
+        if names != list(self.sets.options):
+            self.sets.options = names
+            self.sets.value = chosen if chosen in names else next(iter(names), None)
+        if not self.sets.value:
+            self.said.value = say("note", NO_SETS)
+            return
+        try:
+            self.found = gathered(self.course, self.sets.value, self._step())
+        except SolverError as fault:
+            self.said.value = say("missing", str(fault))
+            return
+        many = counted(len(self.found.facts.people), "sheet")
+        self.said.value = say("worked", f"{many} marked.")
+        self._show()
+
+    def _step(self) -> Callable[[int, int], None]:
+        """What tells how far it is, now and then."""
+        told = monotonic()
+
+        def step(done: int, of: int) -> None:
+            nonlocal told
+            if monotonic() - told > TOLD_EVERY:
+                told = monotonic()
+                self.said.value = say("note", f"{done:,} of {counted(of, 'sheet')} marked so far.")
+
+        return step
+
+    def _show(self) -> None:
+        """What was found, with names or without."""
+        found: Gathered | None = self.found
+        self.saves.value = ""
+        self.keep.layout.display = "" if found and found.facts.people else "none"
+        if found:
+            hidden, low = self.hidden.value, self.low.value
+            notes = found.notes(hidden)
+            title = found.assigned.title
+            self.parts.show(report(found.facts, title, notes, hidden=hidden, low=low))
+
+    def _save(self) -> None:
+        name, hidden = self.found.assigned.name, self.hidden.value
+        links = [
+            link(one.says, f"{name}-{one.name}.csv", "text/csv", one.made(self.found.facts, hidden))
+            for one in FILES
+        ]
+        items = "".join(f"<li>{each}</li>" for each in links)
+        names = "They hold no names." if hidden else "They hold the ids of people: keep them safe."
+        self.saves.value = f'<ul class="w2w-saves">{items}</ul><p>{names}</p>'

@@ -1,0 +1,108 @@
+"""A class report as its parts, in order; a page and a terminal show the same ones."""
+
+from collections.abc import Sequence
+from typing import NamedTuple
+
+from ...figures.view import View
+from .facts import ClassFacts
+from .hands import LOW, hands
+from .pictures import Pictured, hardest_picture, spread_picture
+from .words import (
+    HAND_HEADS,
+    QUESTION_HEADS,
+    flaw_lines,
+    hand_rows,
+    names_for,
+    question_rows,
+    summary,
+    telling_lines,
+)
+
+__all__ = ["Point", "Section", "report"]
+
+HARDEST = 8  # questions in the picture; all of them stand in the table
+HANDS = 60  # people told at once
+FLAWS = 10  # mistakes told; a class makes many that one person makes
+
+
+class Point(NamedTuple):
+    """One thing in a list: its head, its lines, and the name of the chapter where it is taught."""
+
+    head: str
+    lines: Sequence[str]
+    chapter: str
+
+
+class Section(NamedTuple):
+    """A part of the report: sentences, then a picture with its numbers, points, or a table."""
+
+    title: str
+    lines: Sequence[str]
+    pictured: Pictured | None = None
+    points: Sequence[Point] = ()
+    table: View | None = None
+
+
+def report(
+    told: ClassFacts,
+    title: str,
+    notes: Sequence[str] = (),
+    *,
+    hidden: bool = False,
+    low: float = LOW,
+) -> tuple[Section, ...]:
+    """Every part of the report on a set with this title; `hidden` leaves all names out.
+
+    Whoever has under the share `low` of the points needs a hand. `notes` stand with the summary.
+    """
+    first = Section(title, [*summary(told), *notes])
+    if not told.there:
+        return (first, _hands(told, hidden, low)) if told.people else (first,)
+    return (
+        first,
+        Section("How the points are spread", (), spread_picture(told)),
+        Section("The hardest questions", (), hardest_picture(told.hardest[:HARDEST])),
+        _flaws(told),
+        _hands(told, hidden, low),
+        _questions(told),
+    )
+
+
+def _flaws(told: ClassFacts) -> Section:
+    there = len(told.there)
+    points = [
+        Point(
+            flaw.what[:1].upper() + flaw.what[1:],
+            flaw_lines(flaw, there),
+            flaw.chapter,
+        )
+        for flaw in told.flaws[:FLAWS]
+    ]
+    lines = [
+        "They are those in the answers that count, the commonest first.",
+        "The file of mistakes has all of them, and what the file of a set calls each.",
+    ]
+    if not points:
+        lines = ["No answer that counts has a known mistake."]
+    return Section("Mistakes to teach again", lines, points=points)
+
+
+def _hands(told: ClassFacts, hidden: bool, low: float) -> Section:
+    found = hands(told.people, low)
+    lines = [] if found else ["Nobody, by what was handed in."]
+    if (more := len(found) - HANDS) > 0:
+        lines = [f"These {HANDS} come first; {more:,} more stand in the file of people."]
+    rows = hand_rows(found[:HANDS], names_for(told, hidden))
+    table = _table("Whom to see first stands on top", HAND_HEADS, rows) if rows else None
+    return Section("Who needs a hand", lines, table=table)
+
+
+def _questions(told: ClassFacts) -> Section:
+    rows = question_rows(told.questions)
+    lines = telling_lines(len(told.there))
+    table = _table("Answers by what became of them", QUESTION_HEADS, rows)
+    return Section("Question by question", lines, table=table)
+
+
+def _table(caption: str, heads: tuple[str, ...], rows: tuple[tuple[str, ...], ...]) -> View:
+    return View(caption, "", heads, rows, {}, "")

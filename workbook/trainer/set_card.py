@@ -1,0 +1,105 @@
+"""The card of one question of a set: the question, an answer, what became of it, tries left."""
+
+from collections.abc import Callable
+from html import escape
+from time import monotonic
+
+from ipywidgets import HTML, Box
+
+from solver import SolverError
+from workbook.log import NotRead
+
+from .. import fragments
+from ..controls import Panel, button, classed, say
+from ..entry import Entry
+from ..practice import Reply
+from .asked import Asked, in_words
+from .own_set import OwnSet
+
+__all__ = ["SetCard"]
+
+LEAVE = "Where no box to type in shows, write your answer into the cell below this one."
+
+
+class SetCard(Panel):
+    """Question `number` of a set. After a reload it stands as the answer sheet has it."""
+
+    def __init__(self, own: OwnSet, number: int, clock: Callable[[], float] = monotonic):
+        super().__init__("w2w-card", "w2w-asked", clock=clock)
+        self.own, self.number = own, number
+        self.asked: Asked | None = None
+        self._settled = ""  # the text in the box that is kept, or was told not to count
+        self.problem = HTML()
+        self.answer = Entry(self, "Your answer", self._answer)
+        self.check = button("Check", self.answer.gate.click, first=True)
+        self.answer.box.observe(self.safely(lambda _: own.told()), "value")
+        ask = classed(Box([self.answer.box, self.check]), "w2w-ask")
+        self.answering = classed(Box([ask, classed(self.said, "w2w-told")]), "w2w-answering")
+        self.put(self.problem, self.answering)
+        name = f"question {number}"
+        before, own.parts[name] = own.parts.get(name), self
+        self.redraw()
+        if before and before.unsent and self._is_of(before.asked):
+            self.answer.box.value = before.unsent
+
+    def _is_of(self, asked: Asked | None) -> bool:
+        return bool(asked and self.asked and asked.case == self.asked.case)
+
+    @property
+    def unsent(self) -> str:
+        """What was typed and is no answer yet: it was not checked, or could not be read."""
+        text = self.answer.box.value
+        return text.strip() if self.asked and text != self._settled else ""
+
+    def redraw(self) -> None:
+        """The question of whoever this is now; what was typed and not checked stays with it."""
+        try:
+            asked = self.own.question(self.number, self.clock)
+            last = asked.last()
+        except (SolverError, NotRead) as why:
+            self.asked, self.answering.layout.display = None, "none"
+            self.problem.value = _aside(str(why))
+            return
+        if self._is_of(asked) and self.unsent:
+            return
+        self.asked, self.answering.layout.display = asked, ""
+        self.answer.box.description = (
+            f"Question {self.number}. {fragments.answer_label(asked.case)}"
+        )
+        self._settled = last[0] if last else ""
+        self.answer.fill(self._settled)
+        self.said.value = self._kept(*last) if last else say("")
+        self.problem.value = fragments.problem(asked.case) + self._how_many()
+
+    def _kept(self, typed: str, reply: Reply) -> str:
+        return self._said(reply._replace(note=f"This answer is kept. {reply.note}"))
+
+    def _said(self, reply: Reply) -> str:
+        return fragments.said_of(self.asked.case, reply)
+
+    def _how_many(self) -> str:
+        limit = self.own.assigned.tries
+        return _aside(f"You have {in_words(limit)} for this question.") if limit else ""
+
+    def _answer(self, text: str) -> None:
+        try:
+            reply = self.asked.answer(text)
+        except NotRead as fault:
+            self.said.value = say("fault", str(fault), "Your answer was not checked.")
+            return
+        if reply.verdict.counts:
+            self._settled = text
+        self.said.value = self._said(reply)
+        self.own.told()
+
+    def plain(self) -> dict[str, str]:
+        """The question for a page that can show no widgets."""
+        if self.asked is None:
+            return super().plain()
+        shown = f"{self.problem.value}<p>{escape(LEAVE)}</p>"
+        return {**super().plain(), "text/html": shown}
+
+
+def _aside(sentence: str) -> str:
+    """In no region that speaks: a page has many cards, and all say it."""
+    return f'<p class="w2w-about">{escape(sentence)}</p>'

@@ -1,0 +1,147 @@
+"""What a value in a set's file may be: each check gives the value to use, or None for one it is not.
+
+A list of names, and a table of shares, raise SetFault themselves, to say which part is at fault.
+"""
+
+import math
+from collections.abc import Callable, Sequence
+from datetime import UTC, date, datetime, time
+from difflib import get_close_matches
+from typing import Any
+
+from solver import SolverError
+
+__all__ = [
+    "SET_FILE",
+    "SetFault",
+    "due",
+    "got",
+    "meant",
+    "names",
+    "number",
+    "one_of",
+    "share",
+    "shares",
+    "table",
+    "text",
+    "whole",
+]
+
+SET_FILE = "set.toml"
+SHOWN = 40  # characters of what was got that a sentence repeats
+DEEPEST = 5  # points in a key
+END_OF_DAY = time(23, 59, 59)
+
+
+class SetFault(SolverError, ValueError):
+    """A set's file that cannot be used; it names the key, what was got and what to write."""
+
+
+def got(value: Any) -> str:
+    """A short, printable piece of what stands there.
+
+    >>> got("one\\ntwo"), got(0.5), got({})
+    ('“one?two”', '0.5', 'a table')
+    """
+    if isinstance(value, dict):
+        return "a table"
+    if isinstance(value, list):
+        return f"[{', '.join(map(got, value[:2]))}{', …' if len(value) > 2 else ''}]"[:SHOWN]
+    shown = str(value)[: SHOWN + 1]
+    piece = shown if len(shown) <= SHOWN else f"{shown[:-2]}…"
+    piece = "".join(mark if mark.isprintable() else "?" for mark in piece)
+    return f"“{piece}”" if isinstance(value, str) else piece
+
+
+def meant(name: str, known: Sequence[str]) -> str:
+    """A question that names the nearest name there is; empty where none is near."""
+    near = get_close_matches(name[:SHOWN], known, 1)
+    return f"Did you mean “{near[0]}”?" if near else ""
+
+
+def whole(low: int, high: int) -> Callable:
+    """A whole number."""
+    return lambda value, key: value if type(value) is int and low <= value <= high else None
+
+
+def number(low: float, high: float) -> Callable:
+    """A number; with or without a point."""
+
+    def check(value: Any, key: str) -> float | None:
+        fits = type(value) in (int, float) and math.isfinite(value) and low <= value <= high
+        return float(value) if fits else None
+
+    return check
+
+
+share = number(0, 1)
+
+
+def shares(value: Any, key: str) -> dict[str, float] | None:
+    """Shares by name. A name with points in it, unless it is quoted, comes as tables in tables."""
+    if not isinstance(value, dict) or key.count(".") > DEEPEST:
+        return None
+    found: dict[str, float] = {}
+    for name, each in value.items():
+        if isinstance(each, dict):
+            inner = shares(each, f"{key}.{name}")
+            if inner is None:
+                return None
+            found |= {f"{name}.{rest}": one for rest, one in inner.items()}
+        elif (one := share(each, name)) is None:
+            what = f"{SET_FILE}: {key}.{name} is {got(each)}"
+            raise SetFault(f"{what}. Write a share from 0 to 1, such as 0.25.")
+        else:
+            found[name] = one
+    return found
+
+
+def one_of(*words: str) -> Callable:
+    """One of these words."""
+    return lambda value, key: value if isinstance(value, str) and value in words else None
+
+
+def text(value: Any, key: str) -> str | None:
+    """A line of words."""
+    fits = isinstance(value, str) and value.isprintable() and 1 <= len(value.strip()) <= 100
+    return value.strip() if fits else None
+
+
+def table(value: Any, key: str) -> dict | None:
+    """A table, whose keys are checked by what reads it."""
+    return value if isinstance(value, dict) else None
+
+
+def names(known: Sequence[str], where: str) -> Callable:
+    """A list of names, each one of those known; `where` says where to find them."""
+
+    def check(value: Any, key: str) -> tuple[str, ...] | None:
+        if not isinstance(value, list) or not all(isinstance(name, str) for name in value):
+            return None
+        for name in value:
+            if name not in known:
+                instead = meant(name, known) or where
+                raise SetFault(f"{SET_FILE}: {key} has {got(name)}, which is none. {instead}")
+        return tuple(dict.fromkeys(value))
+
+    return check
+
+
+def due(value: Any, key: str) -> datetime | None:
+    """A time, in UTC. Without an offset it is local; a day alone lasts until its end."""
+    try:
+        if isinstance(value, str):
+            value = _time_in(value.strip())
+        if type(value) is date:
+            value = datetime.combine(value, END_OF_DAY)
+        moment = value.astimezone(UTC) if isinstance(value, datetime) else None
+        return moment if moment and 2000 <= moment.year < 9000 else None
+    except (ValueError, OverflowError, OSError):
+        return None
+
+
+def _time_in(said: str) -> date | datetime:
+    try:
+        return date.fromisoformat(said)
+    except ValueError:
+        return datetime.fromisoformat(said)

@@ -1,0 +1,158 @@
+"""Above the questions of a set: who works here and how the work stands. Below them: handing in."""
+
+from collections.abc import Callable
+from html import escape
+from time import monotonic
+
+from ipywidgets import HTML, Box, VBox
+
+from solver import SolverError
+from workbook.log import NotKept, NotRead
+
+from ..controls import Panel, button, classed, say
+from ..entry import Entry
+from ..saving import link
+from .hand_in import work_as_zip
+from .own_set import SAY_WHO, OwnSet
+from .standing import standing
+from .who import PERSON
+
+__all__ = ["HandIn", "SetTop"]
+
+WHO = "Your name or number, as your trainer has it"
+ABOUT = "It is asked once. Your answers are kept and marked under it."
+OWN_NUMBERS = "Your numbers are drawn from it."
+TRIED_OUT = "This is the copy of a course. What you try out here is not kept."
+BY_HAND = f"Where no box shows, write it into a file {PERSON} beside this page, and run it again."
+ON_A_HUB = (
+    "Save this page. Then open Assignment List in the Nbgrader menu, and choose Submit there."
+)
+BY_FILE = "Save this page. Then choose the button below, and send the file to your trainer."
+
+
+class SetTop(Panel):
+    """Who works here, asked once, and how the work stands."""
+
+    def __init__(self, own: OwnSet, clock: Callable[[], float] = monotonic):
+        super().__init__("w2w-set", clock=clock)
+        self.own = own
+        self.head, self.stands = HTML(), HTML()
+        self.name = Entry(self, WHO, self._begin)
+        self.use = button("Use this name", self.name.gate.click, first=True)
+        self.other = button("Use another name", self.once(self._ask_again))
+        ask = classed(Box([self.name.box, self.use]), "w2w-ask")
+        self.asking = VBox([classed(HTML(f"<p>{self._about()}</p>"), "w2w-about"), ask])
+        self.changing = classed(Box([self.other]), "w2w-buttons")
+        self.put(self.head, self.asking, classed(self.said, "w2w-told"), self.stands, self.changing)
+        own.parts["top"] = self
+        self.redraw()
+
+    def _about(self) -> str:
+        assigned = self.own.assigned
+        own_numbers = assigned and assigned.work.each
+        return f"{ABOUT} {OWN_NUMBERS}" if own_numbers else ABOUT
+
+    def redraw(self) -> None:
+        """All of it as it is now; what was said last stays while it is true."""
+        own, person = self.own, self.own.person
+        ready = not own.fault
+        _show(self.asking, ready and not person.id)
+        _show(self.changing, ready and bool(person.id) and not person.signed_in)
+        self.head.value = self._head()
+        self.stands.value = _standing(own) if ready and person.id else ""
+        if own.fault:
+            self.said.value = say("missing", own.fault)
+        elif person.note:
+            self.said.value = say("notice", person.note)
+
+    def _head(self) -> str:
+        if not (name := self.own.person.id):
+            return "<h3>Who you are</h3>"
+        tried = f"<p>{TRIED_OUT}</p>" if self.own.course_copy else ""
+        return f"<h3>Your work</h3><p>Name or number: <b>{escape(name)}</b></p>{tried}"
+
+    def _begin(self, text: str) -> None:
+        try:
+            self.own.begin_as(text)
+        except SolverError as refusal:
+            self.said.value = say("unreadable", str(refusal))
+            return
+        except NotKept as fault:
+            self.said.value = say("fault", str(fault))
+            return
+        self.said.value = say(
+            "note",
+            "Your questions are below.",
+            "If the name is not right, change it before you answer.",
+        )
+        self.other.focus()
+
+    def _ask_again(self) -> None:
+        before = self.own.person.id
+        try:
+            self.own.ask_again()
+        except (SolverError, NotRead) as refusal:
+            self.said.value = say("note", str(refusal))
+            return
+        self.name.fill(before)
+        self.said.value = say("note", "Nothing is answered yet, so you can change the name.")
+        self.name.box.focus()
+
+    def plain(self) -> dict[str, str]:
+        """What a page that can show no widgets has in their place."""
+        shown = self.head.value + self.stands.value
+        asks = self.own.fault or ("" if self.own.person.id else f"{WHO}. {BY_HAND}")
+        return {**super().plain(), "text/html": f"{shown}<p>{escape(asks)}</p>"}
+
+
+class HandIn(Panel):
+    """How the work stands, and how it is handed in."""
+
+    def __init__(self, own: OwnSet, clock: Callable[[], float] = monotonic):
+        super().__init__("w2w-set", clock=clock)
+        self.own = own
+        self.stands, self.saved = HTML(), HTML()
+        self.pack = button("Save your work as one file", self.once(self._pack), first=True)
+        self.packing = classed(Box([self.pack]), "w2w-buttons")
+        self.put(self.stands, self.packing, classed(self.said, "w2w-told"), self.saved)
+        own.parts["end"] = self
+        self.redraw()
+
+    def redraw(self) -> None:
+        """How it stands now; a file made before is no longer all of it."""
+        own = self.own
+        ready = not own.fault and bool(own.person.id)
+        how = ON_A_HUB if own.person.signed_in else BY_FILE
+        _show(self.packing, ready and not own.course_copy)
+        self.saved.value, self.said.value = "", say("")
+        self.stands.value = f"{_standing(own)}<p>{escape(how)}</p>" if ready else ""
+        if not ready:
+            self.stands.value = f'<p class="w2w-about">{escape(own.fault or SAY_WHO)}</p>'
+
+    def _pack(self) -> None:
+        person = self.own.person.id
+        try:
+            data, lacks = work_as_zip(self.own.folder, person)
+        except NotRead as fault:
+            self.said.value = say("fault", str(fault))
+            return
+        name = f"{self.own.assigned.name}-{person}.zip"
+        self.saved.value = f"<p>{link('Save the file', name, 'application/zip', data)}</p>"
+        missing = [f"It lacks {each}, which is not in the folder." for each in lacks]
+        self.said.value = say("note", "The file is ready. Choose the link to save it.", *missing)
+
+    def plain(self) -> dict[str, str]:
+        """What a page that can show no widgets has in their place."""
+        return {**super().plain(), "text/html": self.stands.value}
+
+
+def _show(part, shown: bool) -> None:
+    part.layout.display = "" if shown else "none"
+
+
+def _standing(own: OwnSet) -> str:
+    try:
+        said = standing(own)
+    except NotRead as fault:
+        said = [str(fault)]
+    return "".join(f"<p>{escape(sentence)}</p>" for sentence in said)

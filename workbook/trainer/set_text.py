@@ -1,0 +1,99 @@
+"""A set as the text of its file, which reads back as the same set."""
+
+import json
+from collections.abc import Iterable, Mapping
+from datetime import datetime
+from typing import Any
+
+from solver import FAMILIES
+from solver.own_plant import Plant, table_of
+from solver.paper import CHAPTERS
+
+from .assigned import Assigned
+from .set_keys import EACH, SAME
+
+__all__ = ["chosen_names", "toml_of"]
+
+
+def toml_of(assigned: Assigned) -> str:
+    """The text of a set's file.
+
+    >>> from .set_file import parse_set_file
+    >>> week = parse_set_file('draw = 48213\\nchapters = ["head"]', "week-3")
+    >>> parse_set_file(toml_of(week), "week-3") == week
+    True
+    """
+    work, credit = assigned.work, assigned.credit
+    top = {
+        "title": assigned.title,
+        **chosen_names(work.families),
+        "level": work.level,
+        "units": work.units,
+        "count": work.count,
+        "numbers": EACH if work.each else SAME,
+        "draw": work.seed,
+        "points": assigned.points,
+        "tries": assigned.tries,
+        "counts": assigned.counts,
+        "due": assigned.due,
+        "late": assigned.late,
+    }
+    shares = credit._asdict()
+    by_mistake = shares.pop("by_mistake")
+    return "\n".join(
+        [
+            *_lines(top),
+            "\n[credit]",
+            *_lines(shares),
+            *(["\n[credit.by_mistake]", *_lines(by_mistake)] if by_mistake else []),
+            *(_plant(work.plant) if work.plant else []),
+            "",
+        ]
+    )
+
+
+def chosen_names(families: Iterable[str]) -> dict[str, list[str]]:
+    """Whole chapters by their names; the families that are left over by theirs."""
+    chosen = set(families)
+    members = {c: {f.name for f in FAMILIES if f.chapter == c} for c in CHAPTERS}
+    chapters = [chapter for chapter, names in members.items() if names <= chosen]
+    left = chosen.difference(*(members[chapter] for chapter in chapters))
+    named = {"chapters": chapters, "families": [f.name for f in FAMILIES if f.name in left]}
+    return {key: names for key, names in named.items() if names}
+
+
+def _lines(values: Mapping[str, Any]) -> list[str]:
+    """A line for each value; what is empty is left out, as reading takes it so."""
+    said = {name: value for name, value in values.items() if value not in (None, [], {})}
+    return [f"{_key(name)} = {_value(value)}" for name, value in said.items()]
+
+
+def _key(name: str) -> str:
+    return name if name.isascii() and name.isidentifier() else _text(name)
+
+
+def _value(value: Any) -> str:
+    if isinstance(value, str):
+        return _text(value)
+    if isinstance(value, list | tuple):
+        return f"[{', '.join(map(_value, value))}]"
+    if isinstance(value, Mapping):
+        return f"{{ {', '.join(_lines(value))} }}"
+    if isinstance(value, datetime):
+        return value.isoformat()
+    whole = isinstance(value, float) and value.is_integer() and value < 1e15
+    return repr(int(value) if whole else value)
+
+
+def _text(text: str) -> str:
+    """JSON writes a string as TOML does, but for one control character."""
+    return json.dumps(text, ensure_ascii=False).replace("\x7f", "\\u007f")
+
+
+def _plant(plant: Plant) -> list[str]:
+    table = table_of(plant)
+    pumps = table.pop("pumps")
+    lines = ["\n[plant]", *_lines(table)]
+    for pump in pumps:
+        lines += ["\n[[plant.pumps]]", *_lines(pump)]
+    return lines

@@ -1,0 +1,146 @@
+"""What a trainer filled in, as typed, and the set that it makes, or everything that keeps it from one.
+
+There are no widgets here; form.py fills a draft, and fills the form from one.
+"""
+
+from collections.abc import Callable, Mapping
+from datetime import UTC, datetime
+from types import MappingProxyType
+from typing import NamedTuple
+
+from solver import SolverError
+from solver.credit import Credit
+from solver.own_plant import Plant
+from solver.show import exact
+from solver.work_set import MOST, WorkSet, set_of
+
+from ...exam.start import whole_number
+from ..assigned import Assigned
+from ..set_text import chosen_names
+from .boxes import name_in, points_in, share_in, title_in
+
+__all__ = ["Draft", "assigned_from", "draft_of"]
+
+MOST_TRIES = 99
+LATE_FOR_WHAT = "Something is taken off for being late, but no due time is set. Set one."
+
+
+class Draft(NamedTuple):
+    """A form as it stands. Numbers are as typed; shares are percentages, and empty tries no limit.
+
+    `name` may be empty, which takes it from the title. `right` and `by_mistake` have no box; they
+    stay as the file of the set had them.
+    """
+
+    title: str = ""
+    name: str = ""
+    chapters: tuple[str, ...] = ()
+    families: tuple[str, ...] = ()
+    level: int = 0
+    units: str = "us"
+    count: str = "10"
+    each: bool = True
+    points: str = "1"
+    tries: str = ""
+    counts: str = "best"
+    due: datetime | None = None
+    late: str = ""
+    close: str = "80"
+    mistake: str = "50"
+    each_try: str = "0"
+    seed: int = 0
+    plant: Plant | None = None
+    right: float = 1.0
+    by_mistake: Mapping[str, float] = MappingProxyType({})
+
+
+def assigned_from(draft: Draft) -> tuple[Assigned | None, list[str]]:
+    """The set that a draft makes, or None with a sentence for each thing that is in the way."""
+    tried = _Tried()
+    title = tried(title_in, draft.title)
+    name = tried(name_in, draft.name, title) if title else None
+    count = tried(whole_number, draft.count, "questions", MOST)
+    work = tried(_work, draft, count or 1)
+    points = tried(points_in, draft.points)
+    tries = tried(whole_number, draft.tries, "tries", MOST_TRIES) if draft.tries.strip() else 0
+    late, credit = (
+        tried(share_in, "Taken off for being late", draft.late or "0"),
+        _credit(draft, tried),
+    )
+    due = draft.due and draft.due.astimezone(UTC)
+    if late and not due:
+        tried.faults.append(LATE_FOR_WHAT)
+    if tried.faults:
+        return None, tried.faults
+    return Assigned(name, title, work, points, tries, draft.counts, due, late, credit), []
+
+
+class _Tried:
+    """Reads one thing after another, and keeps the sentence of each that cannot be read."""
+
+    def __init__(self):
+        self.faults: list[str] = []
+
+    def __call__(self, reading: Callable, *words):
+        try:
+            return reading(*words)
+        except SolverError as fault:
+            self.faults.append(str(fault))
+            return None
+
+
+def _credit(draft: Draft, tried: _Tried) -> Credit:
+    return Credit(
+        right=draft.right,
+        close=tried(share_in, "A close answer earns", draft.close),
+        mistake=tried(share_in, "A known slip earns", draft.mistake),
+        by_mistake=dict(draft.by_mistake),
+        each_try=tried(share_in, "Taken off for each earlier try", draft.each_try),
+    )
+
+
+def _work(draft: Draft, count: int) -> WorkSet:
+    if not (draft.chapters or draft.families):
+        raise SolverError("Nothing is chosen to ask. Tick a chapter or a kind of problem.")
+    return set_of(
+        chapters=draft.chapters,
+        families=draft.families,
+        level=draft.level,
+        units=draft.units,
+        count=count,
+        each=draft.each,
+        seed=draft.seed,
+        plant=draft.plant,
+    )
+
+
+def draft_of(assigned: Assigned) -> Draft:
+    """The form that makes this set again."""
+    work, credit = assigned.work, assigned.credit
+    names = chosen_names(work.families)
+    return Draft(
+        assigned.title,
+        assigned.name,
+        tuple(names.get("chapters", ())),
+        tuple(names.get("families", ())),
+        work.level,
+        work.units,
+        str(work.count),
+        work.each,
+        exact(assigned.points).replace(",", ""),
+        str(assigned.tries or ""),
+        assigned.counts,
+        assigned.due,
+        _percent(assigned.late),
+        _percent(credit.close),
+        _percent(credit.mistake),
+        _percent(credit.each_try),
+        work.seed,
+        work.plant,
+        credit.right,
+        credit.by_mistake,
+    )
+
+
+def _percent(share: float) -> str:
+    return f"{round(100 * share, 4):g}"

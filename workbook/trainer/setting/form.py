@@ -1,0 +1,113 @@
+"""The form of a set: every choice in its box, with what most trainers take filled in."""
+
+from html import escape
+
+from ipywidgets import HTML, Box, DatetimePicker, VBox
+
+from solver.paper import ANY_LEVEL, CHAPTERS
+from solver.work_set import MOST, TOP
+
+from ...controls import AUTO, LABELLED, SYSTEMS, Panel, chooser, classed
+from ...entry import Entry, Gate
+from ...ticks import ChapterTicks
+from .draft import Draft
+from .kinds import Kinds
+
+__all__ = ["Form"]
+
+LEVELS = [("Any level", ANY_LEVEL), *((f"Level {n}", n) for n in range(1, TOP + 1))]
+NUMBERS = [("Each person's own", True), ("The same for all", False)]
+COUNTS = [("The best try", "best"), ("The last try", "last"), ("The first try", "first")]
+
+
+class Form:
+    """The boxes of a set. `draft` reads them; `fill` puts a draft into them."""
+
+    def __init__(self, panel: Panel, gate: Gate):
+        self._kept = Draft()
+        self.chapters = ChapterTicks(panel, CHAPTERS, ())
+        self.kinds = Kinds(panel)
+        self._make_texts(panel, gate)
+        self._make_choices()
+        self.due = DatetimePicker(description="Due, in your own time", style=LABELLED, layout=AUTO)
+        classed(self.due, "w2w-field")
+        self.box = VBox(self._parts())
+        self.fill(self._kept)
+
+    def _make_texts(self, panel: Panel, gate: Gate) -> None:
+        self.texts = {
+            name: Entry(panel, label, lambda _: None, gate)
+            for name, label in (
+                ("title", "Title"),
+                ("name", "Folder name (empty: from the title)"),
+                ("count", f"Questions, 1 to {MOST}"),
+                ("points", "Points of each question"),
+                ("tries", "Tries at each (empty: no limit)"),
+                ("late", "Taken off for being late, % of the score"),
+                ("close", "A close answer earns, %"),
+                ("mistake", "A known slip earns, %"),
+                ("each_try", "Taken off for each earlier try, %"),
+            )
+        }
+
+    def _make_choices(self) -> None:
+        self.choices = {
+            name: chooser(label, options, lambda _: None)
+            for name, label, options in (
+                ("level", "Level", LEVELS),
+                ("units", "Units", SYSTEMS),
+                ("each", "Numbers", NUMBERS),
+                ("counts", "Which try counts", COUNTS),
+            )
+        }
+
+    def _parts(self) -> list:
+        text, choice = {name: entry.box for name, entry in self.texts.items()}, self.choices
+        return [
+            _grid(text["title"], text["name"]),
+            classed(VBox([self.chapters.box]), "w2w-wanted"),
+            classed(VBox([self.kinds.box]), "w2w-wanted"),
+            _heading("The questions"),
+            _grid(text["count"], choice["level"], choice["units"], choice["each"]),
+            _heading("Points and tries"),
+            _grid(text["points"], text["tries"], choice["counts"], text["each_try"]),
+            _grid(text["mistake"], text["close"]),
+            _heading("When it is due"),
+            _grid(self.due, text["late"]),
+        ]
+
+    def draft(self) -> Draft:
+        """What stands in the form."""
+        typed = {name: entry.box.value for name, entry in self.texts.items()}
+        chosen = {name: box.value for name, box in self.choices.items()}
+        return self._kept._replace(
+            **typed,
+            **chosen,
+            chapters=self.chapters.chosen,
+            families=self.kinds.chosen,
+            due=self.due.value,
+        )
+
+    def fill(self, draft: Draft) -> None:
+        """Put a draft into the form; what has no box is kept beside it."""
+        self._kept = draft
+        for name, entry in self.texts.items():
+            entry.fill(getattr(draft, name))
+        for name, box in self.choices.items():
+            box.value = getattr(draft, name)
+        for name, box in self.chapters.boxes.items():
+            box.value = name in draft.chapters
+        self.kinds.choose(draft.families)
+        self.due.value = draft.due
+
+    def keep(self, **fields) -> None:
+        """Other values for what has no box: the number drawn from, the plant."""
+        self._kept = self._kept._replace(**fields)
+
+
+def _grid(*boxes) -> Box:
+    return classed(Box(boxes), "w2w-grid")
+
+
+def _heading(text: str) -> HTML:
+    return HTML(f"<h4>{escape(text)}</h4>")

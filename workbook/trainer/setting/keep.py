@@ -1,0 +1,109 @@
+"""A set written into its course, and never over another one unless that was asked for."""
+
+import shutil
+from datetime import datetime
+from pathlib import Path
+from typing import NamedTuple
+
+from solver import SolverError
+from solver.show import counted
+
+from ...folder import CannotWrite
+from ..assigned import Assigned
+from ..notebook import write_source
+from ..set_file import SET_FILE, SetFault, read_set_file
+
+__all__ = ["CannotPut", "Standing", "put", "sets_in", "standing"]
+
+INSTEAD = "Take another name for this one, or say that it replaces that one."
+ASIDE = "replaced"  # folder of a course where earlier editions of sets go
+
+
+class CannotPut(SolverError):
+    """A set that was not written; the sentence says why, and what to do."""
+
+
+class Standing(NamedTuple):
+    """What stands where a set would be written: `same` as it, or another; `says` tells about it."""
+
+    same: bool
+    says: tuple[str, ...]
+
+
+def sets_in(course: Path) -> list[str]:
+    """The names of the sets of a course, in order."""
+    return sorted(path.parent.name for path in course.glob(f"source/*/{SET_FILE}"))
+
+
+def standing(course: Path, assigned: Assigned) -> Standing | None:
+    """What stands in the place of this set; None where it is free."""
+    place = _place(course, assigned.name)
+    if place is None:
+        return None
+    try:
+        there = read_set_file(place / SET_FILE)
+    except SetFault:
+        there = None
+    if there and there._replace(name=assigned.name) == assigned and place.name == assigned.name:
+        return Standing(True, (f"“{place.name}” stands in this course as it is here.",))
+    return Standing(
+        False,
+        (
+            f"“{place.name}” stands in this course already.",
+            *_changes(there, assigned),
+            *_hands_in(course, place.name),
+        ),
+    )
+
+
+def _place(course: Path, name: str) -> Path | None:
+    """The folder of a set with this name; some systems hold capital and small letters alike."""
+    found = (path for path in course.glob("source/*") if path.name.casefold() == name.casefold())
+    return next(found, None)
+
+
+def _changes(there: Assigned | None, assigned: Assigned) -> list[str]:
+    if there is None:
+        return ["What stands there is no set that can be read."]
+    if there.work.code != assigned.work.code:
+        return [
+            f"Its questions are others: it is {there.work.code}, and this is {assigned.work.code}.",
+            "Answers to its questions would no longer count.",
+        ]
+    return ["Its questions are the same; points, tries, credit, title or due time differ."]
+
+
+def _hands_in(course: Path, name: str) -> list[str]:
+    many = sum(path.is_dir() for path in course.glob(f"submitted/*/{name}"))
+    were = "was" if many == 1 else "were"
+    return [f"{counted(many, 'sheet')} {were} handed in for it so far."] * bool(many)
+
+
+def put(course: Path, assigned: Assigned, now: datetime, *, replace: bool = False) -> list[str]:
+    """Write the set and its notebook; sentences say what was written and what was put aside.
+
+    Raises:
+        CannotPut: another set stands there and `replace` was not said, or its notebook was changed
+            by hand, or the folder cannot be written to.
+    """
+    there = standing(course, assigned)
+    other = there and not there.same
+    if other and not replace:
+        raise CannotPut(" ".join([*there.says, INSTEAD]))
+    try:
+        said = _aside(course, _place(course, assigned.name), now) if other else []
+        page = write_source(assigned, course)
+    except (SolverError, CannotWrite) as fault:
+        raise CannotPut(str(fault)) from fault
+    return [*said, f"The set is written: {page.with_name(SET_FILE)}, with its notebook beside it."]
+
+
+def _aside(course: Path, place: Path, now: datetime) -> list[str]:
+    """Copy what stands there out of the way, say where, and make its place free."""
+    where = course / ASIDE / f"{place.name} {now:%Y-%m-%d %H.%M.%S}"
+    try:
+        shutil.copytree(place, where)
+        shutil.rmtree(place)
+    except OSError as error:
+        raise CannotWrite(f"{place} cannot be put aside: {error.strerror or error}.") from error
+    return [f"What stood there is kept in {where}."]

@@ -1,0 +1,93 @@
+"""What a set comes to, in sentences, and what to do once it is written."""
+
+from collections.abc import Sequence
+from datetime import UTC, datetime
+
+from solver.show import counted, exact
+
+from ...exam.printed import UNITS
+from ..assigned import Assigned
+
+__all__ = ["next_steps", "summary"]
+
+COUNTS = {"best": "the best one counts", "last": "the last one counts", "first": "the first counts"}
+
+
+def summary(assigned: Assigned, now: datetime) -> list[str]:
+    """Everything that was chosen, to be read over before it is written; `now` has its zone."""
+    work = assigned.work
+    level = f"at level {work.level}" if work.level else "at any level"
+    kinds = counted(len(work.families), "kind")
+    whose = "Each person has numbers of their own." if work.each else "All have the same numbers."
+    return [
+        f"{counted(work.count, 'question')} {level}, in {UNITS[work.units]}, of {kinds} of problem.",
+        whose,
+        *_points(assigned),
+        _tries(assigned),
+        *_due(assigned, now),
+        *_plant(assigned),
+    ]
+
+
+def _points(assigned: Assigned) -> list[str]:
+    credit, each = assigned.credit, assigned.points
+    noun = "point" if each == 1 else "points"
+    whole = exact(round(each * assigned.work.count, 4))
+    slip, close = _percent(credit.mistake), _percent(credit.close)
+    lines = [
+        f"Each is worth {exact(each)} {noun}, {whole} in all.",
+        f"A known slip earns {slip} of them, and a close answer {close}.",
+    ]
+    if credit.by_mistake:
+        some = counted(len(credit.by_mistake), "mistake")
+        lines.append(f"The file of the set gives {some} a share of its own, which stays.")
+    return lines
+
+
+def _percent(share: float) -> str:
+    return f"{round(100 * share, 2):g}%"
+
+
+def _tries(assigned: Assigned) -> str:
+    tries, off = assigned.tries, assigned.credit.each_try
+    if tries == 1:
+        return "There is one try for each question."
+    many = f"Up to {tries} tries for each question" if tries else "Any number of tries"
+    taken = f" Each earlier try takes off {_percent(off)}." if off else ""
+    return f"{many}; {COUNTS[assigned.counts]}.{taken}"
+
+
+def _due(assigned: Assigned, now: datetime) -> list[str]:
+    if not assigned.due:
+        return ["No due time is set, so nothing is late."]
+    here = assigned.due.astimezone(now.tzinfo)
+    lines = [f"Due on {here:%A} {here.day} {here:%B %Y} at {_clock(assigned.due, here)}."]
+    if assigned.due <= now:
+        lines.append("That time has passed, so all that comes in is late. Check the date.")
+    off = f"takes off {_percent(assigned.late)} of the score" if assigned.late else "costs nothing"
+    return [*lines, f"Being late {off}."]
+
+
+def _clock(due: datetime, here: datetime) -> str:
+    there = due.astimezone(UTC)
+    if here.utcoffset() == there.utcoffset():
+        return f"{there:%H:%M} UTC; the form has it in your own time"
+    day = "" if here.date() == there.date() else f" on {there:%A}"
+    return f"{here:%H:%M} on this computer, which is {there:%H:%M} UTC{day}"
+
+
+def _plant(assigned: Assigned) -> list[str]:
+    if not (plant := assigned.work.plant):
+        return []
+    pumps = counted(len(plant.places), "pump")
+    return [f"The problems are about “{plant.name}”, with {pumps}."]
+
+
+def next_steps(assigned: Assigned) -> Sequence[tuple[str, str]]:
+    """What to do now, each with the command to type in the course's folder."""
+    name = assigned.name
+    return (
+        ("Make what people get", f"python3 -m workbook set {name}"),
+        ("When work has come in, mark it", f"python3 -m workbook mark {name}"),
+        ("See how the class did, here or in text", f"python3 -m workbook class {name}"),
+    )

@@ -1,0 +1,133 @@
+"""What the commands course, set and mark do, a sentence for each thing done."""
+
+import argparse
+from collections.abc import Iterable, Iterator
+from datetime import datetime
+from pathlib import Path
+from secrets import randbelow
+
+from solver import SolverError
+from solver.show import counted
+from solver.work_set import set_of
+
+from . import walk
+from .assigned import Assigned
+from .bulk import Summary, mark_all
+from .coming_in.taking_in import take_in
+from .course import Course, course_at, make_course
+from .feedback_pages import write_feedback
+from .set_file import SET_FILE, SetFault, parse_set_file, read_set_file
+from .setting.keep import put
+
+__all__ = ["STEPS"]
+
+DRAWS = 100_000
+MOST_SAID = 20  # people told one by one
+
+
+def _course(options: argparse.Namespace) -> Iterator[str]:
+    course = make_course(options.folder, name=options.name, exchange=options.exchange)
+    yield f"The course is in {course.root}."
+    if options.people:
+        many = walk.enrol(course, Path(options.people).expanduser())
+        yield f"{many:,} {'person is' if many == 1 else 'people are'} in it."
+
+
+def _set(options: argparse.Namespace) -> Iterator[str]:
+    course, name = course_at(options.course), options.set
+    yield from put(course.root, _chosen(course, options), datetime.now(), replace=options.replace)
+    walk.validate(course, name)
+    yield "Right answers to it get all the points."
+    yield f"Give people the folder {walk.generate_assignment(course, name)}."
+    if options.release:
+        walk.release(course, name)
+        yield f"It is given out by the exchange in {course.exchange}."
+
+
+def _chosen(course: Course, options: argparse.Namespace) -> Assigned:
+    """The set that the options say, or else the one that stands in the course."""
+    name = options.set
+    if options.file:
+        return _from_file(Path(options.file).expanduser(), name)
+    if options.chapters or options.families:
+        work = set_of(
+            chapters=_names(options.chapters),
+            families=_names(options.families),
+            count=options.count,
+            level=options.level,
+            units=options.units,
+            seed=randbelow(DRAWS),
+        )
+        return Assigned(name, name, work)
+    path = course.folder("source", name) / SET_FILE
+    if not path.exists():
+        raise SolverError(
+            f"There is no set “{name}” yet. Add --chapters horsepower,head to make one, or --file."
+        )
+    return read_set_file(path)
+
+
+def _from_file(path: Path, name: str) -> Assigned:
+    try:
+        return parse_set_file(path.read_text(encoding="utf-8-sig"), name)
+    except (OSError, UnicodeDecodeError):
+        raise SetFault(f"{path} cannot be read. Check its name, and save it as UTF-8.") from None
+
+
+def _names(text: str) -> list[str]:
+    return [name.strip() for name in text.split(",") if name.strip()]
+
+
+def _mark(options: argparse.Namespace) -> Iterator[str]:
+    course, name = course_at(options.course), options.set
+    if options.collect:
+        walk.collect(course, name)
+    if options.hand_in:
+        taken = take_in(course, name, Path(options.hand_in), options.when)
+        yield f"Work of {_people(len(taken.people))} was taken in."
+        yield from taken.notes
+    if options.nbgrader:
+        yield from walk.autograde(course, name, options.again)
+        yield f"nbgrader has marked “{name}”."
+    else:
+        yield from _summed_up(name, mark_all(course.root, name))
+    yield from _given_out(course, options)
+
+
+def _people(many: int) -> str:
+    return f"{many:,} {'person' if many == 1 else 'people'}"
+
+
+def _summed_up(name: str, found: Summary) -> Iterator[str]:
+    yield f"“{name}” is marked for {_people(found.people)}; {found.late:,} of them late."
+    yield from found.notes
+    if found.to_look_at:
+        yield f"Somebody must look at the work of {_people(len(found.to_look_at))}:"
+    yield from _some(f"  {person}: {reason}" for person, reason in found.to_look_at)
+
+
+def _some(lines: Iterable[str]) -> Iterator[str]:
+    """The first of them, and how many more there are."""
+    lines = list(lines)
+    yield from lines[:MOST_SAID]
+    if len(lines) > MOST_SAID:
+        yield f"  And {len(lines) - MOST_SAID:,} more; the class's report names them all."
+
+
+def _given_out(course: Course, options: argparse.Namespace) -> Iterator[str]:
+    name = options.set
+    if options.feedback and options.nbgrader:
+        walk.generate_feedback(course, name)
+        yield f"The feedback is in {course.root / 'feedback'}."
+    elif options.feedback:
+        pages = counted(write_feedback(course, name), "page")
+        yield f"{pages} of feedback made, in {course.root / 'feedback'}."
+    if options.release:
+        walk.release_feedback(course, name)
+        yield "The feedback is given out by the exchange."
+    if options.grades:
+        walk.export_grades(course, Path(options.grades), [name])
+        yield f"The grades are in {options.grades}."
+
+
+STEPS = {"course": _course, "set": _set, "mark": _mark}

@@ -1,0 +1,170 @@
+"""A set on its way through nbgrader's own commands, from the trainer's folder to the feedback.
+
+Each function runs one of them in the course. What nbgrader says goes into the file `nbgrader.log`
+there, and what has to be known is said in a sentence.
+"""
+
+import re
+import secrets
+import shutil
+import subprocess
+import sys
+from collections.abc import Sequence
+from pathlib import Path
+
+from solver import SolverError
+
+from .. import child
+from .coming_in.people import keep_people, read_people
+from .course import Course, CourseFault
+from .handed_in import SECRET, TIMESTAMP, read_handed
+
+__all__ = [
+    "StepFailed",
+    "autograde",
+    "collect",
+    "enrol",
+    "export_grades",
+    "generate_assignment",
+    "generate_feedback",
+    "release",
+    "release_feedback",
+    "validate",
+]
+
+LOG = "nbgrader.log"
+PASSED = "Success! Your notebook passes all the tests."
+NOT_MARKED = re.compile(r"error processing assignment '.*' for student '(.*)'")
+SPOILT = TIMESTAMP + ".unreadable"
+NO_EXCHANGE = (
+    "This course has no exchange. Give people the folder {folder}, and take their work in with "
+    "--hand-in."
+)
+
+
+class StepFailed(SolverError):
+    """A command of nbgrader's did not do what it should; the sentence says where to look."""
+
+
+def _nbgrader(course: Course, *words: str, where: Path | None = None) -> tuple[int, str]:
+    """Run one command of nbgrader's; its exit status, and what it said."""
+    command = [sys.executable, "-m", "nbgrader", *words]
+    piped = {"stdout": subprocess.PIPE, "stderr": subprocess.STDOUT, "text": True}
+    options = {**piped, "encoding": "utf-8", "errors": "replace", "env": child.environment()}
+    with child.started(command, cwd=where or course.root, **options) as running:
+        said = running.stdout.read()
+        status = running.wait()
+    with (course.root / LOG).open("a", encoding="utf-8") as log:
+        log.write(f"$ nbgrader {' '.join(words)}\n{said}\n")
+    return status, said
+
+
+def _do(course: Course, what: str, *words: str, where: Path | None = None) -> str:
+    """Run one command of nbgrader's that must end well; what it said."""
+    status, said = _nbgrader(course, *words, where=where)
+    if status:
+        raise StepFailed(f"{what} did not end well. What nbgrader says is in {course.root / LOG}.")
+    return said
+
+
+def enrol(course: Course, path: Path) -> int:
+    """Take the people of a CSV file into the course and the gradebook; how many they are.
+
+    Raises:
+        SolverError: the file cannot be used, or nbgrader refuses it.
+    """
+    people = read_people(path)
+    kept = keep_people(course, people)
+    _do(course, "Taking in the people", "db", "student", "import", kept.name)
+    return len(people)
+
+
+def validate(course: Course, name: str) -> None:
+    """Run the trainer's notebook: right answers must get all the points."""
+    said = _do(
+        course,
+        "Trying the notebook",
+        "validate",
+        f"{name}.ipynb",
+        where=course.folder("source", name),
+    )
+    if PASSED not in said:
+        raise StepFailed(f"The notebook does not give all points for right answers. See {LOG}.")
+
+
+def generate_assignment(course: Course, name: str) -> Path:
+    """Make what goes out to people, and the set's place in the gradebook; the folder to give out."""
+    _do(course, "Making what people get", "generate_assignment", name, "--force")
+    return course.folder("release", name)
+
+
+def _exchange(course: Course, name: str) -> None:
+    if sys.platform == "win32" or not course.exchange:
+        raise CourseFault(NO_EXCHANGE.format(folder=course.folder("release", name)))
+
+
+def release(course: Course, name: str) -> None:
+    """Give a set out by the exchange."""
+    _exchange(course, name)
+    _do(course, "Giving the set out", "release_assignment", name, "--force")
+
+
+def collect(course: Course, name: str) -> None:
+    """Take in what people handed in by the exchange, and newer work for older."""
+    _exchange(course, name)
+    _do(course, "Taking work in", "collect", name, "--update")
+
+
+def autograde(course: Course, name: str, again: bool = False) -> list[str]:
+    """Mark what was handed in, the slow way; sentences about what had to be put right for it.
+
+    Work that is marked already, and no newer work has come for, is marked again only when asked.
+    """
+    people = course.handed_in(name)
+    if not people:
+        raise CourseFault(f"Nobody has handed in “{name}” yet.")
+    notes = [note for person in people for note in _made_whole(course, name, person)]
+    words = ["autograde", name, *["--force"] * again]
+    status, said = _nbgrader(course, *words)
+    failed = sorted(set(NOT_MARKED.findall(said)))
+    if status and not failed:
+        raise StepFailed(f"Marking did not end well. What nbgrader says is in {course.root / LOG}.")
+    return [*notes, *(f"{person}: not marked. See {course.root / LOG}." for person in failed)]
+
+
+def _made_whole(course: Course, name: str, person: str) -> list[str]:
+    """Put right what nbgrader would stumble over; nothing that was handed in is lost."""
+    folder, said = course.folder("submitted", name, person), []
+    if not (folder / f"{name}.ipynb").is_file():
+        shutil.copy(course.folder("release", name) / f"{name}.ipynb", folder)
+        said.append(f"{person}: no notebook was handed in; the answer sheet counts without it.")
+    handed = read_handed(folder, name, person)
+    if handed.note:
+        (folder / TIMESTAMP).rename(folder / SPOILT)
+        said.append(f"{person}: {handed.note}")
+    return said
+
+
+def generate_feedback(course: Course, name: str) -> None:
+    """Make a page for each person whose work nbgrader has marked."""
+    _do(course, "Making the feedback", "generate_feedback", name, "--force")
+
+
+def release_feedback(course: Course, name: str) -> None:
+    """Give the feedback out by the exchange, to those who handed in by it."""
+    _exchange(course, name)
+    for page in course.root.glob(f"feedback/*/{name}/{name}.html"):
+        # Without these two nbgrader gives out nothing at all, to nobody.
+        for file, text in ((TIMESTAMP, ""), (SECRET, secrets.token_hex(64))):
+            if not page.with_name(file).exists():
+                page.with_name(file).write_text(text, encoding="ascii")
+    _do(course, "Giving the feedback out", "release_feedback", name)
+
+
+def export_grades(course: Course, path: Path, names: Sequence[str] = ()) -> None:
+    """Write the grades of these sets, or of all, to a CSV file, as nbgrader does."""
+    to = Path(path).expanduser().absolute()
+    only = [f"--ExportPlugin.assignment={name}" for name in names]
+    _do(course, "Writing the grades", "export", f"--to={to}", *only)
+    if not to.exists():
+        raise StepFailed(f"The grades could not be written to {to}. See {course.root / LOG}.")

@@ -1,0 +1,76 @@
+"""Whose work it is: the id a trainer knows somebody by, asked once and kept beside the notebook."""
+
+import contextlib
+import os
+from pathlib import Path
+from typing import NamedTuple
+
+from solver import SolverError
+from solver.work_set import person_id
+from workbook.log import NotKept
+
+__all__ = ["PERSON", "Person", "keep_person", "person_at"]
+
+PERSON = "person.txt"
+HUB_USER = "JUPYTERHUB_USER"
+MOST = 1000  # bytes of the file that are looked at; an id is far shorter
+
+
+class Person(NamedTuple):
+    """Somebody's id, empty where it is not known yet; whether a hub says it; a sentence about it."""
+
+    id: str
+    signed_in: bool = False
+    note: str = ""
+
+
+def person_at(folder: Path) -> Person:
+    """Who works in this folder: who is signed in, or else whom the file there names."""
+    user = os.environ.get(HUB_USER, "")
+    if not user:
+        return _kept_in(folder)
+    try:
+        signed_in = person_id(user)
+    except SolverError as refusal:
+        asked = _kept_in(folder)
+        why = f"The name you are signed in with cannot be used. {refusal}"
+        return asked if asked.id else asked._replace(note=why)
+    other = _kept_in(folder).id
+    note = f"The file {PERSON} names {other}; you are signed in, so it is not used."
+    return Person(signed_in, True, note if other not in ("", signed_in) else "")
+
+
+def _kept_in(folder: Path) -> Person:
+    path = folder / PERSON
+    try:
+        with path.open("rb") as file:
+            text = file.read(MOST).decode("utf-8-sig").strip()
+    except FileNotFoundError:
+        return Person("")
+    except (OSError, UnicodeDecodeError):
+        return Person("", note=f"The file {PERSON} cannot be read, so you are asked again.")
+    try:
+        return Person(person_id(text))
+    except SolverError:
+        return Person("", note=f"The file {PERSON} holds no name that can be used.")
+
+
+def keep_person(folder: Path, text: str) -> Person:
+    """Keep who works in this folder; the id as it is used everywhere.
+
+    Raises:
+        SolverError: nobody can have this id; the sentence says what to type.
+        NotKept: it cannot be written there; the sentence says why.
+    """
+    found = person_id(text)
+    half = folder / f"{PERSON}.part"
+    try:
+        half.write_text(found + "\n", encoding="utf-8")
+        os.replace(half, folder / PERSON)
+    except OSError as error:
+        with contextlib.suppress(OSError):
+            half.unlink()
+        why = error.strerror or error
+        told = f"Your name could not be kept in {folder}: {why}. Allow writing there."
+        raise NotKept(told) from error
+    return Person(found)
