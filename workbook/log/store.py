@@ -8,6 +8,8 @@ from typing import NamedTuple
 
 from platformdirs import user_data_path
 
+from workbook.online.drive import kept
+
 from .attempt import Attempt, NotAnAttempt, line_of, read_line
 from .disk import NotRead, add_lines, locked_if_possible
 from .merging import in_order, union
@@ -25,7 +27,7 @@ class Strange(NamedTuple):
 
 def default_path() -> Path:
     """Where a reader's own log stands."""
-    return user_data_path("Wire to Water", appauthor=False) / "attempts.jsonl"
+    return (kept() or user_data_path("Wire to Water", appauthor=False)) / "attempts.jsonl"
 
 
 def parse(data: bytes, first: int = 1) -> tuple[list[Attempt], list[Strange]]:

@@ -1,0 +1,95 @@
+"""Builds the workbook as a static site: files that any web host can serve."""
+
+import hashlib
+import json
+import shutil
+import subprocess
+import sys
+import tempfile
+from pathlib import Path
+
+from workbook.pages import shipped_pages
+
+from .front import write_front
+from .lock import FIGURES, lock_of, names_in
+from .refusal import NotBuilt
+from .runtime import LOCK, Brought, Usual
+from .settings import OVERRIDES, page_config
+from .wheels import gather
+
+__all__ = ["build"]
+
+INSTALLED = Path(sys.prefix) / "share" / "jupyter" / "labextensions"
+KERNEL, WIDGETS = "@jupyterlite/pyodide-kernel-extension", "@jupyter-widgets/jupyterlab-manager"
+OURS = (
+    Path(__file__).parent.parent / "settings" / "labextensions",
+    Path(__file__).with_name("labextension"),
+)
+WHEELS = Path("static/wheels")
+
+
+def build(out: Path, runtime: Brought | Usual) -> bool:
+    """Build the site in `out`, a new folder or an earlier site; whether figures can be had.
+
+    Raises:
+        NotBuilt: what happened and what to do.
+    """
+    _check(out)
+    with tempfile.TemporaryDirectory() as folder:
+        parts, site, ours = (Path(folder) / name for name in ("parts", "site", "ours"))
+        wheels = gather(INSTALLED / KERNEL / "static" / "pypi", ours)
+        theirs = runtime.lock()
+        lock = lock_of(theirs, wheels, runtime.where)
+        own, later = names_in(lock)
+        _lay_out(parts)
+        _lite(parts, site)
+        first = runtime.bring(site, [theirs["packages"][name]["file_name"] for name in later])
+        config = page_config(first[0], _place(wheels, lock, site), own)
+        write_front(site, config, first, [lock["packages"][name]["file_name"] for name in later])
+        shutil.rmtree(out, ignore_errors=True)
+        shutil.copytree(site, out)
+    return FIGURES in lock["packages"]
+
+
+def _check(out: Path) -> None:
+    """A folder with anything but an earlier site in it is left alone."""
+    if out.exists() and not (out.is_dir() and (not any(out.iterdir()) or (out / WHEELS).is_dir())):
+        raise NotBuilt(f"{out} holds other things. Type the name of a new folder after --out.")
+
+
+def _lay_out(parts: Path) -> None:
+    """The pages, and what is added to JupyterLab, laid out as the builder wants them."""
+    pages = parts / "pages"
+    pages.mkdir(parents=True)
+    for page in shipped_pages():
+        shutil.copy(page, pages)
+    for name in (KERNEL, WIDGETS):
+        shutil.copytree(INSTALLED / name, parts / "labextensions" / name)
+    for folder in OURS:
+        shutil.copytree(folder, parts / "labextensions", dirs_exist_ok=True)
+    shutil.copy(OVERRIDES, parts / "overrides.json")
+
+
+def _lite(parts: Path, site: Path) -> None:
+    command = [sys.executable, "-m", "jupyterlite_core", "build", "--apps=notebooks"]
+    command += [f"--lite-dir={parts}", f"--output-dir={site}", f"--contents={parts / 'pages'}"]
+    command += [f"--FederatedExtensionAddon.extra_labextensions_path={parts / 'labextensions'}"]
+    command += ["--ignore-sys-prefix", "--no-libarchive"]
+    command += ["--no-sourcemaps", "--no-unused-shared-packages"]
+    done = subprocess.run(command, cwd=parts, capture_output=True, text=True, check=False)
+    if done.returncode:
+        raise NotBuilt(f"JupyterLite could not build the site. It said: {done.stderr[-2000:]}")
+
+
+def _place(wheels: list[Path], lock: dict, site: Path) -> str:
+    """Put wheels and list into a folder that has its name from what is in it.
+
+    A browser that still holds an earlier wheel of the same name cannot mix the two.
+    """
+    text = json.dumps(lock).encode()
+    folder = site / WHEELS / hashlib.sha256(text).hexdigest()[:12]
+    folder.mkdir(parents=True)
+    for wheel in wheels:
+        shutil.copy(wheel, folder)
+    (folder / LOCK).write_bytes(text)
+    return f"./{(folder / LOCK).relative_to(site).as_posix()}"

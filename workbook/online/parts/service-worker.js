@@ -1,0 +1,117 @@
+/* Keeps the site in the browser for when the network is away, and carries what Python writes.
+ *
+ * A page that is ready asks for every file of the site to be kept. Once all are there, pages come
+ * from what is kept, all of one edition; before, all come from the network. A newer edition is
+ * fetched whole in the background and takes over when the last page is closed.
+ *
+ * Python runs beside the page and waits while it reads or writes a file. The page keeps the files;
+ * JupyterLite carries question and answer over this channel.
+ */
+const EDITION = "{{edition}}";
+const FILES = {{files}}; // address, as seen from the site -> mark of its content
+const LATER = {{later}}; // addresses of what is kept only when it was used
+const SCOPE = self.registration.scope;
+const PREFIX = `wire-to-water ${SCOPE} `;
+const LIST = `${SCOPE}kept-files.json`;
+const CHANNEL = "/sw-api.v1";
+const PATIENCE = 15_000; // ms; a page that is closed never answers
+
+const at = (address) => new URL(address, SCOPE).href;
+const KNOWN = new Set([...Object.keys(FILES), ...LATER].map(at));
+const opened = () => caches.open(PREFIX + EDITION);
+
+async function earlier() {
+  const names = await caches.keys();
+  return names.filter((name) => name.startsWith(PREFIX) && name !== PREFIX + EDITION);
+}
+
+/* A file as an earlier edition kept it, where it is still the same. */
+async function unchanged(address, mark) {
+  for (const name of await earlier()) {
+    const cache = await caches.open(name);
+    const list = await (await cache.match(LIST))?.json();
+    const kept = list?.[address] === mark && (await cache.match(at(address)));
+    if (kept) return kept;
+  }
+  return null;
+}
+
+/* Ask again whether a file is still the same: all must be of one edition. */
+async function fetched(url) {
+  const file = await fetch(url, { cache: "no-cache" });
+  if (!file.ok) throw new Error(`${url}: ${file.status}`);
+  return file;
+}
+
+async function keepAll() {
+  const cache = await opened();
+  if (await cache.match(LIST)) return;
+  for (const [address, mark] of Object.entries(FILES)) {
+    const url = at(address);
+    if (await cache.match(url)) continue;
+    await cache.put(url, (await unchanged(address, mark)) ?? (await fetched(url)));
+  }
+  await cache.put(LIST, new Response(JSON.stringify(FILES)));
+}
+
+async function forgetEarlier() {
+  for (const name of await earlier()) await caches.delete(name);
+}
+
+/* Words after a question mark choose a page and change no file. */
+function fileOf(request) {
+  const url = request.url.split(/[?#]/)[0];
+  return url === SCOPE ? at("index.html") : url;
+}
+
+async function answer(request, url) {
+  const cache = await opened();
+  if (!(await cache.match(LIST))) return fetch(request);
+  const kept = await cache.match(url);
+  if (kept) return kept;
+  const file = await fetched(url);
+  await cache.put(url, file.clone());
+  return file;
+}
+
+/* Pass on what Python asks of its files, to the page that started it. */
+async function pass(request) {
+  const asked = await request.json();
+  const channel = new BroadcastChannel(CHANNEL);
+  const heard = new Promise((resolve) => {
+    setTimeout(() => resolve(new Response("no answer", { status: 504 })), PATIENCE);
+    channel.onmessage = ({ data }) => {
+      if (data.requestId !== asked.requestId || !("response" in data)) return;
+      resolve(new Response(JSON.stringify(data.response)));
+    };
+  });
+  channel.postMessage({ ...asked, pathname: new URL(request.url).pathname });
+  return heard.finally(() => channel.close());
+}
+
+self.addEventListener("install", (event) => {
+  // The first time there is nothing to take over from, and a page waits for its files.
+  event.waitUntil(self.registration.active ? keepAll() : self.skipWaiting());
+});
+
+self.addEventListener("activate", (event) => {
+  event.waitUntil(Promise.all([self.clients.claim(), forgetEarlier()]));
+});
+
+self.addEventListener("message", (event) => {
+  if (event.data !== "keep") return;
+  const told = keepAll().then(() => event.source.postMessage("kept"));
+  event.waitUntil(told.catch((error) => console.warn(`Not all files are kept: ${error}`)));
+});
+
+self.addEventListener("fetch", (event) => {
+  const { request } = event;
+  const url = fileOf(request);
+  if (new URL(url).pathname === "/api/service-worker-heartbeat") {
+    event.respondWith(new Response("ok"));
+  } else if (url.startsWith(at("api/drive"))) {
+    event.respondWith(pass(request));
+  } else if (request.method === "GET" && KNOWN.has(url)) {
+    event.respondWith(answer(request, url));
+  }
+});

@@ -1,0 +1,80 @@
+"""The Python that browsers run: at its usual address, or a copy that the site brings along."""
+
+import json
+import shutil
+import urllib.request
+from collections.abc import Iterable
+from pathlib import Path
+
+from jupyterlite_pyodide_kernel.constants import PYODIDE_CDN_URL, PYODIDE_VERSION
+
+from .refusal import NotBuilt
+
+__all__ = ["LOCK", "Brought", "Usual"]
+
+LOCK = "pyodide-lock.json"
+START = "pyodide.mjs"
+CORE = (START, "pyodide.asm.mjs", "pyodide.asm.wasm", "python_stdlib.zip")
+COPY = Path("static/pyodide")  # in the site
+FETCH = f"npm pack pyodide@{PYODIDE_VERSION}"
+
+
+class Usual:
+    """The runtime at the address that the kernel knows by itself, or at another like it."""
+
+    def __init__(self, address: str = PYODIDE_CDN_URL):
+        self.address = address.rstrip("/")
+
+    def lock(self) -> dict:
+        """Its list of packages.
+
+        Raises:
+            NotBuilt: it could not be fetched.
+        """
+        try:
+            with urllib.request.urlopen(self.where(LOCK), timeout=60) as answer:
+                return json.load(answer)
+        except (OSError, ValueError) as error:
+            raise NotBuilt(
+                f"{self.where(LOCK)} could not be fetched: {error}. Check that this computer is on "
+                "the internet, or give a copy of the runtime after --runtime."
+            ) from error
+
+    def where(self, file: str) -> str:
+        """The address of one of its files."""
+        return f"{self.address}/{file}"
+
+    def bring(self, site: Path, files: Iterable[str]) -> list[str]:
+        """Nothing of it is in the site; the addresses of what browsers load first."""
+        return [self.where(file) for file in CORE]
+
+
+class Brought:
+    """A copy of the runtime in a folder; the site serves it, and no reader needs the internet.
+
+    Raises:
+        NotBuilt: the folder lacks a file of it.
+    """
+
+    def __init__(self, folder: Path):
+        self.folder = folder
+        if lacking := [name for name in (*CORE, LOCK) if not (folder / name).is_file()]:
+            raise NotBuilt(
+                f"The folder {folder} lacks {', '.join(lacking)}. Unpack the runtime there, "
+                f"version {PYODIDE_VERSION}. To fetch it, type: {FETCH}"
+            )
+
+    def lock(self) -> dict:
+        """Its list of packages."""
+        return json.loads((self.folder / LOCK).read_text(encoding="utf-8"))
+
+    def where(self, file: str) -> str | None:
+        """The address of one of its files, seen from our list; None where the folder lacks it."""
+        return f"../../{COPY.name}/{file}" if (self.folder / file).is_file() else None
+
+    def bring(self, site: Path, files: Iterable[str]) -> list[str]:
+        """Copy its core and these files; the addresses of what browsers load first."""
+        (site / COPY).mkdir(parents=True)
+        for file in (*CORE, *files):
+            shutil.copy(self.folder / file, site / COPY)
+        return [f"./{(COPY / file).as_posix()}" for file in CORE]

@@ -1,0 +1,99 @@
+"""The packages that a page needs in the browser, as wheels that hold no more than it uses."""
+
+import re
+import shutil
+import subprocess
+import sys
+import tomllib
+from collections.abc import Iterable, Iterator
+from pathlib import Path
+from zipfile import ZIP_DEFLATED, ZipFile
+
+from workbook.bootstrap import pins
+from workbook.child import ROOT
+
+from .lighter import lighter
+from .refusal import NotBuilt
+
+__all__ = ["canonical", "gather", "wanted"]
+
+LIST = Path(__file__).with_name("browser.txt")
+PACKAGES = ("solver", "workbook")
+# Data that pages read; what only a computer runs, shows or prints stays out.
+READ = {".css", ".csv", ".ipynb", ".mplstyle", ".py", ".toml", ".txt"}
+ONLY_HERE = ("workbook/online/browser.txt", "workbook/settings/")
+# The kernel asks for it by name, and IPython does without: 5 MB that complete typed code.
+EMPTY = ("jedi",)
+# Wheels are for the Python that the kernel brings, or for any.
+PLATFORM = ["--implementation=cp", "--abi=cp314", "--abi=none", "--python-version=3.14"]
+PLATFORM += ["--platform=pyemscripten_2026_0_wasm32", "--platform=any"]
+
+
+def canonical(name: str) -> str:
+    """A package's name as lists write it.
+
+    >>> canonical("ipython_pygments.lexers")
+    'ipython-pygments-lexers'
+    """
+    return re.sub(r"[-_.]+", "-", name).lower()
+
+
+def wanted() -> dict[str, str]:
+    """The exact version of each package to fetch, by its name."""
+    here = {canonical(name): version for name, version in pins("requirements.txt").items()}
+    lines = [line.split("#")[0].strip() for line in LIST.read_text(encoding="utf-8").splitlines()]
+    named = [line.partition("==") for line in lines if line]
+    return {canonical(name): version or here[canonical(name)] for name, _, version in named}
+
+
+def gather(kernel: Path, folder: Path) -> list[Path]:
+    """Put every wheel into `folder`: the fetched ones, those of the kernel's folder, our own.
+
+    Raises:
+        NotBuilt: one could not be fetched.
+    """
+    fetched = folder / "fetched"
+    fetched.mkdir(parents=True)
+    _fetch(fetched)
+    for wheel in kernel.glob("*.whl"):
+        shutil.copy(wheel, fetched)
+    _own(fetched)
+    for name in EMPTY:
+        _wheel(fetched, name, "0", ())
+    return [lighter(wheel, folder) for wheel in sorted(fetched.glob("*.whl"))]
+
+
+def _fetch(folder: Path) -> None:
+    exact = [f"{name}=={version}" for name, version in wanted().items()]
+    command = [sys.executable, "-m", "pip", "download", "--quiet", "--disable-pip-version-check"]
+    command += ["--no-deps", "--only-binary=:all:", *PLATFORM, f"--dest={folder}", *exact]
+    done = subprocess.run(command, capture_output=True, text=True, check=False)
+    if done.returncode:
+        why = [line for line in done.stderr.splitlines() if line.startswith("ERROR: ")]
+        raise NotBuilt(
+            "The packages for the browser could not be fetched. Check that this computer is on "
+            f"the internet, then type the same command again. In short: {(why or ['nothing'])[-1]}"
+        )
+
+
+def _own(folder: Path) -> None:
+    """The solver and the workbook of this checkout."""
+    project = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["project"]
+    _wheel(folder, project["name"], project["version"], _ours())
+
+
+def _wheel(folder: Path, name: str, version: str, files: Iterable[Path]) -> None:
+    plain = name.replace("-", "_")
+    with ZipFile(folder / f"{plain}-{version}-py3-none-any.whl", "w", ZIP_DEFLATED) as wheel:
+        for path in files:
+            wheel.write(path, path.relative_to(ROOT).as_posix())
+        about = f"Metadata-Version: 2.4\nName: {name}\nVersion: {version}\n"
+        wheel.writestr(f"{plain}-{version}.dist-info/METADATA", about)
+
+
+def _ours() -> Iterator[Path]:
+    for package in PACKAGES:
+        for path in sorted((ROOT / package).rglob("*")):
+            inside = path.relative_to(ROOT).as_posix()
+            if path.suffix in READ and not inside.startswith(ONLY_HERE):
+                yield path
