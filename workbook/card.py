@@ -24,9 +24,8 @@ class Card(Panel):
         super().__init__("w2w-card", clock=clock)
         self.practice = practice
         self._setting = False
-        self.problem, self.hints, self.solution, self.code_said = (HTML() for _ in range(4))
+        self.problem, self.hints, self.solution = (HTML() for _ in range(3))
         self.answer = Entry(self, "Your answer", self._answer)
-        self.code = Entry(self, "Code of this problem", self._open)
         self._make_buttons()
         self._make_choosers()
         self.put(self.problem, *self._rows())
@@ -36,7 +35,12 @@ class Card(Panel):
         self.check = button("Check", self.answer.gate.click, first=True)
         self.more = button("Give me a hint", self.once(self._hint))
         self.worked = button(SHOW, self.once(self._reveal))
+        self._make_ways_on()
+
+    def _make_ways_on(self) -> None:
+        """What leads to other problems."""
         self.next = button("New numbers", self.once(self._new))
+        self.code, self.code_said = Entry(self, "Code of this problem", self._open), HTML()
         self.go = button("Open this code", self.code.gate.click)
 
     def _make_choosers(self) -> None:

@@ -54,10 +54,10 @@ def units_of(attempts: Sequence[Attempt]) -> str:
     return "us"
 
 
-def keep(told: Try) -> str:
-    """Write a try through to the log; a sentence where that is not possible."""
+def keep(told: Try, log: Log | None = None, of: str = "", who: str = "") -> str:
+    """Write a try through to a log, else the reader's own; a sentence where that cannot be."""
     try:
-        own_log().keep(attempt_of(told))
+        (log or own_log()).keep(attempt_of(told, of, who))
     except NotKept as fault:
         return str(fault)
     return ""

@@ -10,6 +10,7 @@ __all__ = [
     "exam",
     "figure",
     "formulas",
+    "group",
     "log_copies",
     "mixed",
     "own_numbers",
@@ -85,6 +86,25 @@ def log_copies():
     from .log_copies import LogCopies
 
     return LogCopies(own_log())
+
+
+def group(part: str = "work"):
+    """Group study: "work" at a set, "make" one, or put the "results" of all members together."""
+    from .group.own_group import own_group
+
+    own = own_group()
+    if part == "make":
+        from .group.make_panel import MakePanel
+        from .keeper import past, units_of
+
+        return MakePanel(own, units_of(past()))
+    if part == "results":
+        from .group.results_panel import ResultsPanel
+
+        return ResultsPanel(own)
+    from .group.work_panel import WorkPanel
+
+    return WorkPanel(own)
 
 
 def _keep(told) -> str:

@@ -24,6 +24,7 @@ AFTER = {
     "14-your-study.ipynb": ["cautions", "study", "progress", "log_copies"],
     "15-practice-exam.ipynb": ["cautions", "exam"],
     "16-formulas-and-tables.ipynb": ["cautions", "reference"],
+    "17-group-study.ipynb": ["cautions", "group", "group", "group"],
 }
 MIXED = "12-mixed-practice.ipynb"
 CHAPTERS = [path for path in PAGES if path.name not in (OPENING, *AFTER)]

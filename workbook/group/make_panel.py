@@ -1,0 +1,178 @@
+"""A set made: from codes that are typed, and from problems drawn; its text to copy, and its link."""
+
+import secrets
+from collections.abc import Callable
+from html import escape
+from time import monotonic
+from urllib.parse import urlencode, urlsplit
+
+from ipywidgets import HTML, Box
+
+from solver import SolverError
+from solver.paper import CHAPTERS, SEEDS, Paper, cases_of
+from solver.show import counted
+from workbook.online import address
+
+from ..controls import SYSTEMS, Panel, button, chooser, classed, say
+from ..entry import Entry, Gate
+from ..exam.start import whole_number
+from ..ticks import titled
+from .own_group import WORD, OwnGroup
+from .paste import Paste
+from .posed import questions_of
+from .set_text import MOST, MOST_TITLE, BadSet, ProblemSet, codes_in, set_of
+
+__all__ = ["PAGE", "MakePanel"]
+
+PAGE = "17-group-study.ipynb"
+LEVELS = [("Level 1", 1), ("Level 2", 2), ("Level 3", 3), ("Any level", 0)]
+ABOUT = (
+    "Type the codes of problems you have met, or add problems drawn by chance. "
+    "You may move codes about and take some out."
+)
+SEND = "Copy this text into a message to your group. Everyone who opens it gets these problems."
+SITE = "Address of your group's site, if it has one"
+NO_SITE = (
+    "“{}” is no address of a site. It begins with https:// or http://, as the browser shows it."
+)
+
+
+class MakePanel(Panel):
+    """Where a set is made."""
+
+    def __init__(
+        self,
+        own: OwnGroup,
+        units: str = "us",
+        pick: Callable[[int], int] = secrets.randbelow,
+        clock: Callable[[], float] = monotonic,
+    ):
+        super().__init__("w2w-together", clock=clock)
+        self.own, self.pick, self.problems = own, pick, None
+        drawing, making = Gate(self, self._draw), Gate(self, self._make)
+        self._make_boxes(drawing, making, units)
+        self.add = button("Add problems", drawing.click)
+        self.make = button("Make the set", making.click, first=True)
+        self.here = button("Open it on this page", self.once(self._open))
+        self.made = HTML()
+        self.open_row = classed(Box([self.here]), "w2w-buttons")
+        self.put(*self._parts())
+        self._show()
+
+    def _make_boxes(self, drawing: Gate, making: Gate, units: str) -> None:
+        chapters = [("All chapters", CHAPTERS)]
+        chapters += [(title, (name,)) for name, title in titled(CHAPTERS).items()]
+        self.chapter = chooser("Chapter", chapters, lambda _: None)
+        self.level = chooser("Level", LEVELS, lambda _: None)
+        self.units = chooser("Units", SYSTEMS, lambda _: None, units)
+        self.count = Entry(self, f"How many, 1 to {MOST}", lambda _: None, drawing)
+        self.count.fill("5")
+        self.codes = Paste("Codes of the problems, in order", drawing, making)
+        self.title = Entry(self, "Title of the set", lambda _: None, making)
+        self.site = Entry(self, SITE, lambda _: None, making)
+
+    def _parts(self) -> list:
+        drawn = [self.chapter, self.level, self.units, self.count.box]
+        site = [] if address.link(PAGE) else [self.site.box]
+        named = classed(Box([self.title.box, *site]), "w2w-grid")
+        return [
+            HTML(f'<p class="w2w-about">{ABOUT}</p>'),
+            classed(Box(drawn), "w2w-grid"),
+            classed(Box([self.add]), "w2w-buttons"),
+            classed(Box([self.codes.box]), "w2w-ask"),
+            named,
+            classed(Box([self.make]), "w2w-buttons"),
+            classed(self.said, "w2w-told"),
+            self.made,
+            self.open_row,
+        ]
+
+    def _draw(self) -> None:
+        """Add fresh problems to the codes that stand there."""
+        before = codes_in(self.codes.box.value)
+        try:
+            count = whole_number(self.count.box.value, "problems", MOST)
+            if len(before) + count > MOST:
+                raise SolverError(f"A set has at most {MOST} problems; {len(before)} stand there.")
+        except SolverError as refusal:
+            self.said.value = say("missing", str(refusal))
+            return
+        level, units = self.level.value, self.units.value
+        paper = Paper(self.chapter.value, level, units, count, 60, False, self.pick(SEEDS))
+        fresh = [case.code for case in cases_of(paper)]
+        self.codes.fill("\n".join([*before, *fresh]))
+        many = counted(len(before) + count, "problem")
+        self.said.value = say("note", f"{count} added. The set has {many} now; make it below.")
+
+    def _make(self) -> None:
+        try:
+            title = self.title.box.value
+            if len(title) > MOST_TITLE:
+                raise BadSet(f"A title has up to {MOST_TITLE} characters; yours has {len(title)}.")
+            problems = set_of(title, codes_in(self.codes.box.value))
+            self._are_here(problems)
+            self.link = self._link(problems)
+        except BadSet as refusal:
+            self.said.value = say("unreadable", *refusal.sentences)
+            return
+        self.problems = problems
+        self.said.value = say("note", "The set is ready. Its text stands below.")
+        self._show()
+
+    def _are_here(self, problems: ProblemSet) -> None:
+        """What others should open must open here first."""
+        faults = [
+            f"Problem {one.number}: {one.fault}" for one in questions_of(problems) if one.fault
+        ]
+        if faults:
+            raise BadSet(*faults)
+
+    def _link(self, problems: ProblemSet) -> str:
+        if here := address.link(PAGE, **{WORD: problems.text}):
+            return here
+        typed = self.site.box.value.strip()
+        return link_at(typed, problems) if typed else ""
+
+    def _show(self) -> None:
+        """The text, the link and the problems of the set that was made last."""
+        problems = self.problems
+        self.open_row.layout.display = "" if problems else "none"
+        if not problems:
+            return
+        items = "".join(f"<li>{escape(one.title)}</li>" for one in questions_of(problems))
+        label = f"Text of {problems.name}, to copy"
+        link = ""
+        if self.link:
+            says = "Or send this link, which opens the set in a browser"
+            link = f'<p>{says}:<br><a class="w2w-save" href="{escape(self.link)}" target="_blank" rel="noreferrer">{escape(self.link)}</a></p>'
+        self.made.value = (
+            f"<h3>{escape(problems.name)}</h3><p>{SEND}</p>"
+            f'<textarea class="w2w-copy" readonly rows="4" aria-label="{escape(label)}">'
+            f"{escape(problems.text)}</textarea>{link}<p>In it, in this order:</p><ol>{items}</ol>"
+        )
+
+    def _open(self) -> None:
+        self.own.open(self.problems)
+        self.said.value = say("note", "The set is open above, under “Work at a set”.")
+
+
+def link_at(site: str, problems: ProblemSet) -> str:
+    """The link to a set on a static site whose address somebody typed.
+
+    >>> link_at("https://example.org/pumps?a=1", ProblemSet("A", ("BP-2U1-7-68",)))[:62]
+    'https://example.org/pumps/?path=17-group-study.ipynb&set=W2W%5B'
+
+    Raises:
+        BadSet: the sentence says what an address is.
+    """
+    try:
+        parts = urlsplit(site)
+    except ValueError:
+        parts = urlsplit("")
+    if parts.scheme not in ("http", "https") or not parts.netloc or any(map(str.isspace, site)):
+        raise BadSet(NO_SITE.format(site[:60]))
+    folder = parts.path.removesuffix("index.html")
+    query = urlencode({"path": PAGE, WORD: problems.text})
+    return (
+        f"{parts.scheme}://{parts.netloc}{folder if folder.endswith('/') else f'{folder}/'}?{query}"
+    )

@@ -1,0 +1,98 @@
+"""The set that is open on a page, and the name its answers are kept under.
+
+All parts of the page share one. There are no widgets here; `parts` are what shows it, and each has
+a `redraw`.
+"""
+
+from collections.abc import Callable, Sequence
+from contextlib import suppress
+from functools import cache
+from time import monotonic
+
+from workbook.log import SHOWN, Attempt, Log, NotRead
+from workbook.online.address import words_of_address
+
+from ..keeper import keep, own_log
+from ..practice import Try
+from .posed import Question, questions_of
+from .set_text import BadSet, ProblemSet, plain, read_set
+
+__all__ = ["MOST_NAME", "WORD", "OwnGroup", "own_group"]
+
+MOST_NAME = 40  # characters
+WORD = "set"  # in the address of a page
+
+
+class OwnGroup:
+    """The set open here, if there is one; `name` may be empty, as for somebody alone."""
+
+    def __init__(self, kept: Log, clock: Callable[[], float] = monotonic):
+        self.kept, self.clock = kept, clock
+        self.problems: ProblemSet | None = None
+        self.questions: Sequence[Question] = ()
+        self.name, self.parts = "", {}
+        self._from_address, self._since = "", clock()
+
+    def open(self, problems: ProblemSet) -> None:
+        """Work at this set, under the name that was used for it last."""
+        self.problems, self.questions = problems, questions_of(problems)
+        self.name = next((each.who for each in reversed(self._all()) if each.who), self.name)
+        self._since = self.clock()
+        self._changed()
+
+    def open_address(self) -> Sequence[str]:
+        """Open the set in the address of the page, unless that was done; what is wrong with it."""
+        text = (words_of_address() or {}).get(WORD, "")
+        if not text or text == self._from_address:
+            return ()
+        self._from_address = text
+        try:
+            self.open(read_set(text))
+        except BadSet as refusal:
+            return refusal.sentences
+        return ()
+
+    def call(self, text: str) -> None:
+        """Keep answers under this name from now on, and show what is kept under it."""
+        self.name = plain(text, MOST_NAME)
+        self._changed()
+
+    def _changed(self) -> None:
+        for part in list(self.parts.values()):
+            part.redraw()
+
+    def _all(self) -> Sequence[Attempt]:
+        """What the log has of this set, under any name, oldest first."""
+        with suppress(NotRead):
+            self.kept.read()
+        return [each for each in self.kept.attempts if each.of == self.problems.key]
+
+    def made(self) -> Sequence[Attempt]:
+        """What the log has of this set under this name; what has no name counts for any."""
+        return [each for each in self._all() if each.who in ("", self.name)]
+
+    def others(self) -> Sequence[str]:
+        """Other names that the log has answers of this set under."""
+        names = dict.fromkeys(each.who for each in self._all())
+        return [name for name in names if name not in ("", self.name)]
+
+    def unanswered(self) -> Sequence[int]:
+        """The numbers of the questions without an answer."""
+        done = {each.code for each in self.made() if each.status != SHOWN}
+        return [each.number for each in self.questions if each.case and each.code not in done]
+
+    def keep(self, told: Try) -> str:
+        """Keep a try in the log; a sentence where that is not possible.
+
+        All questions show at once, so the time for one begins at the answer before it.
+        """
+        now = self.clock()
+        told = told._replace(seconds=min(told.seconds, now - self._since))
+        self._since = now
+        return keep(told, self.kept, self.problems.key, self.name)
+
+
+@cache
+def own_group() -> OwnGroup:
+    """The set open here; one for all parts of a page."""
+    return OwnGroup(own_log())

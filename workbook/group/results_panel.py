@@ -1,0 +1,137 @@
+"""The results of a group put together: files brought in, and what they say, with names or without."""
+
+from collections.abc import Callable
+from html import escape
+from time import monotonic
+
+from ipywidgets import HTML, Box, FileUpload, VBox
+
+from solver.show import counted
+
+from ..controls import AUTO, Panel, button, classed, say
+from ..figures.frame import LOOK
+from ..saving import link
+from ..ticks import tick
+from . import words
+from .facts import GroupFacts, facts
+from .own_group import OwnGroup
+from .result import NotAResult, Result, read_result
+from .shown import flaws_html, questions_html, table_of_counts
+
+__all__ = ["ResultsPanel"]
+
+MOST_FILES = 100
+TOLD = 8  # faults of files told at once
+ABOUT = (
+    "Open the set above first. Then bring in the files that the members sent you, in any order. "
+    "The same file twice does no harm. They are read on this page, kept nowhere and sent nowhere."
+)
+NO_SET = "Open the set first, at “Work at a set”. Then bring the results in."
+NOTHING = "Nothing is brought in yet. Your own answers show here once you have given some."
+
+
+class ResultsPanel(Panel):
+    """What the members got. It holds what was brought in until the page is closed."""
+
+    def __init__(self, own: OwnGroup, clock: Callable[[], float] = monotonic):
+        super().__init__("w2w-together", "w2w-results", clock=clock)
+        self.own, self.problems, self.results = own, own.problems, []
+        self.told: GroupFacts | None = None
+        self.upload = FileUpload(accept=".jsonl", multiple=True, description="Bring in results")
+        self.upload.layout = AUTO
+        classed(self.upload, "w2w-button").observe(self.safely(self._brought), "value")
+        self.look = button("Look again", self.once(self.redraw))
+        self.again = button("Begin again", self.once(self._begin_again))
+        changed = self.safely(lambda _: self.redraw())
+        self.mine = tick("With my own answers", True, changed)
+        self.hidden = tick("No names", False, changed)
+        self.top, self.counts, self.flaws, self.all = (HTML() for _ in range(4))
+        classed(self.counts, "w2w-numbers")
+        self.save = button("Make a file for a spreadsheet", self.once(self._save))
+        self.saved = HTML()
+        self.put(*self._parts())
+        own.parts["results"] = self
+        self.redraw()
+
+    def _parts(self) -> list:
+        self.shown = VBox([
+            HTML("<h3>What to look at together</h3>"), self.flaws,
+            HTML("<h3>How many got what</h3>"), self.counts,
+            HTML("<h3>Question by question</h3><p>Open one to see who got what.</p>"), self.all,
+            classed(Box([self.save]), "w2w-buttons"), self.saved,
+        ])  # fmt: skip
+        return [
+            HTML(f'{LOOK}<p class="w2w-about">{ABOUT}</p>'),
+            classed(Box([self.upload, self.look, self.again]), "w2w-buttons"),
+            classed(Box([self.mine, self.hidden]), "w2w-ticks"),
+            classed(self.said, "w2w-told"), self.top, self.shown,
+        ]  # fmt: skip
+
+    def _brought(self, _) -> None:
+        if not self.upload.value:
+            return
+        files, self.upload.value = self.upload.value, ()
+        if not self.own.problems:
+            self.said.value = say("missing", NO_SET)
+            return
+        before = len(self.results)
+        faults = [self._bring(number, file) for number, file in enumerate(files, 1)]
+        faults = [fault for fault in faults if fault]
+        more = [f"And {counted(len(faults) - TOLD, 'more file')}."] * (len(faults) > TOLD)
+        self.redraw()
+        here = f"{counted(len(files), 'file')} looked at; {len(self.results) - before} new."
+        self.said.value = say("notice" if faults else "note", here, *faults[:TOLD], *more)
+
+    def _bring(self, number: int, file) -> str:
+        """Take one file in; a sentence where there is something to say of it."""
+        # A file's name may be that of a member.
+        called = f"File {number}" if self.hidden.value else f"“{file['name'][:80]}”"
+        if len(self.results) == MOST_FILES:
+            return f"{called} was left out: {MOST_FILES} results are here already."
+        try:
+            result = read_result(bytes(file["content"]), self.own.problems)
+        except NotAResult as refusal:
+            return f"{called} was left out: {refusal}"
+        if result.attempts not in [other.attempts for other in self.results]:
+            self.results.append(result)
+        if not result.strange:
+            return ""
+        return f"{called}: {counted(result.strange, 'line')} of it could not be read and stayed out."
+
+    def _begin_again(self) -> None:
+        self.results = []
+        self.redraw()
+        self.said.value = say(
+            "note", "What was brought in is put aside. Your files are as they were."
+        )
+
+    def redraw(self) -> None:
+        """What the results say now. Those of another set go when that is closed."""
+        if self.problems != self.own.problems:
+            self.problems, self.results = self.own.problems, []
+            self.said.value = say("")
+        mine = self._mine() if self.problems and self.mine.value else []
+        results = [*self.results, *mine]
+        self.told = facts(self.own.questions, results) if results else None
+        self.shown.layout.display = "" if self.told else "none"
+        self.saved.value = ""
+        if not self.told:
+            self.top.value = f"<p>{NOTHING if self.problems else NO_SET}</p>"
+            return
+        names = words.names_for(self.told, self.problems, self.hidden.value)
+        self.top.value = f"<h3>{escape(self.problems.name)}</h3><p>{words.summary(self.told)}</p>"
+        self.flaws.value = flaws_html(self.told)
+        self.counts.value = table_of_counts(self.told)
+        self.all.value = questions_html(self.told, names)
+
+    def _mine(self) -> list[Result]:
+        made = self.own.made()
+        return [Result(self.own.name, made)] if made else []
+
+    def _save(self) -> None:
+        hidden = self.hidden.value
+        names = words.names_for(self.told, self.problems, hidden)
+        name = f"wire-to-water-group-{self.problems.mark.lower()}.csv"
+        saves = link(f"Save {name}", name, "text/csv", words.results_csv(self.told, names))
+        says = "It holds no names." if hidden else "It holds the names that members typed."
+        self.saved.value = f"<p>{saves}</p><p>{says}</p>"

@@ -1,0 +1,133 @@
+"""The sentences, tables and files of a group's results, with names or without."""
+
+from collections import Counter
+from collections.abc import Mapping, Sequence
+from hashlib import sha256
+
+from solver.show import counted
+
+from ..exam.desk import listed
+from ..figures.view import View
+from ..practice import ordinal
+from ..spreadsheet import csv_of
+from ..trainer.report.flaws import Flaw
+from .facts import AT_ONCE, LATER, STATES, UNTRIED, Cell, GroupFacts
+from .posed import Question
+from .set_text import ProblemSet
+
+__all__ = [
+    "by_member",
+    "flaw_lines",
+    "mistakes_in",
+    "names_for",
+    "results_csv",
+    "state",
+    "summary",
+    "table",
+]
+
+HEADS = ("Question", "At once", "Later", "Not yet", "Not tried")
+CSV_HEADS = (
+    "member",
+    "question",
+    "kind",
+    "code",
+    "state",
+    "tries",
+    "hints",
+    "in words",
+    "mistakes",
+)
+
+
+def names_for(told: GroupFacts, problems: ProblemSet, hidden: bool) -> dict[str, str]:
+    """What each member is called, by key, in the order to show them.
+
+    Without names it is a number that says nothing of them: the same each time for the same
+    results, and in no order of names.
+    """
+    keys = [member.key for member in told.members]
+    if hidden:
+        keys.sort(
+            key=lambda key: sha256(f"{problems.key} {key}".encode("utf-8", "replace")).digest()
+        )
+        return {key: f"Member {number}" for number, key in enumerate(keys, 1)}
+    nameless = [member.key for member in told.members if not member.name]
+    return {
+        member.key: member.name or f"No name {nameless.index(member.key) + 1}"
+        for member in told.members
+    }
+
+
+def summary(told: GroupFacts) -> str:
+    """How many members there are, and how much they got."""
+    many, members = len(told.questions) * len(told.members), len(told.members)
+    states = Counter(cell.state for row in told.cells for cell in row)
+    right = states[AT_ONCE] + states[LATER]
+    return (
+        f"{counted(members, 'member')}, {counted(len(told.questions), 'question')}: "
+        f"{right:,} of {many:,} right, {states[AT_ONCE]:,} of them at once."
+    )
+
+
+def table(told: GroupFacts) -> View:
+    """How many members stand how with each question."""
+    rows = tuple(
+        (f"{question.number}. {question.title}", *_counts(row))
+        for question, row in zip(told.questions, told.cells, strict=True)
+    )
+    return View("How many of you got what", "", HEADS, rows, {}, "")
+
+
+def _counts(row: Sequence[Cell]) -> list[str]:
+    states = Counter(cell.state for cell in row)
+    return [str(states[state]) for state in STATES]
+
+
+def by_member(told: GroupFacts, names: Mapping[str, str], row: Sequence[Cell]) -> dict[str, Cell]:
+    """How each member stands with a question, by what they are called, in the order to show them."""
+    places = {member.key: place for place, member in enumerate(told.members)}
+    return {name: row[places[key]] for key, name in names.items()}
+
+
+def state(cell: Cell) -> str:
+    """How a member stands with a question."""
+    hints = f", with {counted(cell.hints, 'hint')}" if cell.hints else ""
+    if cell.state == AT_ONCE:
+        return "right at once"
+    if cell.state == LATER:
+        return f"right at the {ordinal(cell.tries)} try{hints}"
+    if cell.state == UNTRIED:
+        return "not tried"
+    after = f"after the {ordinal(cell.tries)} try" if cell.tries else "before any try"
+    seen = "opened the worked solution" if cell.shown else "not right yet"
+    return f"{seen} {after}{hints}"
+
+
+def mistakes_in(question: Question, cell: Cell) -> list[str]:
+    """A sentence for each mistake of a member that has a name."""
+    says = {mistake.id: mistake.says for mistake in question.case.mistakes}
+    return [says[mistake] for mistake in cell.mistakes if mistake in says]
+
+
+def flaw_lines(flaw: Flaw, members: int) -> list[str]:
+    """How many made a mistake and where, what was done, and why that is wrong."""
+    where = f"question{'s' * (len(flaw.questions) > 1)} {listed(flaw.questions)}"
+    why = f"{flaw.why[:1].upper()}{flaw.why[1:]}"
+    return [f"{len(flaw.people)} of {counted(members, 'member')}, in {where}.", flaw.says, why]
+
+
+def results_csv(told: GroupFacts, names: Mapping[str, str]) -> bytes:
+    """A row for each question and member, for a spreadsheet."""
+    rows = [
+        _row(name, question, cell)
+        for question, row in zip(told.questions, told.cells, strict=True)
+        for name, cell in by_member(told, names, row).items()
+    ]
+    return csv_of([CSV_HEADS, *rows])
+
+
+def _row(name: str, question: Question, cell: Cell) -> list:
+    asked = question.number, question.title, question.code
+    mistakes = " ".join(mistakes_in(question, cell))
+    return [name, *asked, cell.state, cell.tries, cell.hints, state(cell), mistakes]

@@ -1,0 +1,174 @@
+"""A set opened as a page of cards: all its questions in order, a name, and the result as a file."""
+
+from collections.abc import Callable
+from html import escape
+from time import monotonic
+
+from ipywidgets import HTML, Box, VBox
+
+from solver.show import counted
+
+from ..controls import Panel, button, classed, say
+from ..entry import Entry, Gate
+from ..exam.desk import listed
+from ..practice import Try
+from ..saving import link
+from .own_group import OwnGroup
+from .paste import Paste
+from .posed import Posed, Question
+from .posed_card import PosedCard
+from .result import KIND, result_file
+from .set_text import BadSet, read_set
+
+__all__ = ["WorkPanel"]
+
+ABOUT = (
+    "Paste the message that holds the set, and open it. A link to the set opens it by itself. "
+    "There is no server and no account, and nothing is sent anywhere."
+)
+WHO = "Your name in the group, if you like"
+ABOUT_NAME = (
+    "Your answers are kept under it, in your own log. It also stands in your result, for others "
+    "to see. Two people on one computer each type their own."
+)
+NO_NAME = "Answers are kept without a name from now on."
+ABOUT_RESULT = (
+    "Your result is a small file: your answers, when you gave them, and your name. "
+    "Send it to whoever puts the results together."
+)
+
+
+class WorkPanel(Panel):
+    """The set that is open: where to paste one, then its cards, then the result to save."""
+
+    def __init__(self, own: OwnGroup, clock: Callable[[], float] = monotonic):
+        super().__init__("w2w-together", clock=clock)
+        self.own, self.cards, self._shown = own, {}, None
+        self.head, self.stands, self.saved = HTML(), HTML(), HTML()
+        self.faults, self.asked, self.named = HTML(), VBox(), HTML(say(""))
+        open_ = Gate(self, self._open)
+        self.pasted = Paste("Text of the set", open_)
+        self.open = button("Open this set", open_.click, first=True)
+        save = Gate(self, self._save)
+        self.name = Entry(self, WHO, self._call)
+        self.name.box.observe(save.changed, "value")
+        self.name.box.observe(self.safely(self._named), "value")
+        self.save = button("Save my result", save.click, first=True)
+        self.keeping = HTML(say(""))
+        self.working = VBox(self._parts())
+        about = HTML(f'<p class="w2w-about">{ABOUT}</p>')
+        ask = classed(Box([self.pasted.box, self.open]), "w2w-ask")
+        self.put(about, ask, classed(self.said, "w2w-told"), self.working)
+        own.parts["work"] = self
+        self._begin()
+
+    def _parts(self) -> list:
+        name = classed(Box([self.name.box]), "w2w-ask")
+        about = [HTML(f'<p class="w2w-about">{text}</p>') for text in (ABOUT_NAME, ABOUT_RESULT)]
+        buttons = classed(Box([self.save]), "w2w-buttons")
+        result = [HTML("<h3>Your result</h3>"), self.stands, about[1], buttons, self.saved]
+        return [
+            self.head, name, about[0], self.named, self.faults, self.asked,
+            classed(VBox([*result, self.keeping]), "w2w-wanted"),
+        ]  # fmt: skip
+
+    def _begin(self) -> None:
+        """Open what the address has; else show what was open before this cell ran again."""
+        wrong = self.own.open_address()
+        self.redraw()
+        if wrong:
+            self.said.value = say("unreadable", "The link holds no set to open.", *wrong)
+
+    def _open(self) -> None:
+        try:
+            problems = read_set(self.pasted.box.value)
+        except BadSet as refusal:
+            still = "The set that was open still is." if self.own.problems else ""
+            self.said.value = say("unreadable", *refusal.sentences, still)
+            return
+        if problems == self.own.problems:
+            self.said.value = say("note", "This set is open already.")
+            return
+        self.own.open(problems)
+
+    def redraw(self) -> None:
+        """The set and the name as they are now; what is typed and not checked stays."""
+        problems = self.own.problems
+        self.working.layout.display = "" if problems else "none"
+        if not problems:
+            return
+        if problems != self._shown:
+            self._show()
+        self.name.fill(self.own.name)
+        made = self.own.made()
+        for code, card in self.cards.items():
+            card.restore([each for each in made if each.code == code])
+        self._told()
+
+    def _show(self) -> None:
+        """The cards of a set just opened."""
+        problems, questions, left = self.own.problems, self.own.questions, self._unchecked()
+        self._shown = problems
+        many = counted(len(questions), "question")
+        self.head.value = (
+            f'<h3>{escape(problems.name)}</h3><p class="w2w-about">{many}. The mark of this set is '
+            f"{problems.mark}; it is the same for all of you.</p>"
+        )
+        faults = [f"Question {one.number}: {one.fault}" for one in questions if one.fault]
+        self.faults.value = say("notice", *faults, "The others are below.") if faults else ""
+        self.cards = {one.code: self._card(one) for one in questions if one.case}
+        self.asked.children = list(self.cards.values())
+        self.said.value = say("note", f"“{problems.name}” is open below, with {many}.", left)
+
+    def _unchecked(self) -> str:
+        """What was typed into the cards and never checked, before others take their place."""
+        typed = [
+            f"“{unsent[:60]}” for {card.practice.case.code}"
+            for card in self.cards.values()
+            if (unsent := card.answer.unsent)
+        ]
+        return f"You had typed, and not checked: {', '.join(typed)}." if typed else ""
+
+    def _card(self, question: Question) -> PosedCard:
+        posed = Posed(question.case, self._tried, self.clock)
+        return PosedCard(question.number, posed, self.clock)
+
+    def _tried(self, told: Try) -> str:
+        fault = self.own.keep(told)
+        self._told()
+        return fault
+
+    def _told(self) -> None:
+        """How the work stands; a result made before no longer holds it all."""
+        left, many = self.own.unanswered(), len(self.cards)
+        self.saved.value = self.keeping.value = ""
+        if not left:
+            said = "You have answered every question."
+        else:
+            said = f"You have answered {many - len(left)} of {counted(many, 'question')}."
+            said += f" Not answered yet: {listed(left)}." if len(left) < many else ""
+        self.stands.value = f"<p>{said}</p>"
+
+    def _named(self, _) -> None:
+        """A name counts as soon as it is typed: nobody should have to press a button for it."""
+        self._call(self.name.box.value)
+
+    def _call(self, text: str) -> None:
+        if text == self.own.name:
+            return
+        self.own.call(text)
+        name, others = self.own.name, self.own.others()
+        kept = f"Answers are kept under “{name}” from now on." if name else NO_NAME
+        there = f"Answers under {', '.join(f'“{one}”' for one in others)} are kept too."
+        self.named.value = say("note", kept, there if others else "")
+
+    def _save(self) -> None:
+        made = self.own.made()
+        if not made:
+            self.keeping.value = say(
+                "note", "There is nothing to save yet. Answer a question first."
+            )
+            return
+        name, data = result_file(self.own.problems, self.own.name, made)
+        self.saved.value = f"<p>{link(f'Save {name}', name, KIND, data)}</p>"
+        self.keeping.value = say("note", "Your result is ready. Choose the link to save it.")
