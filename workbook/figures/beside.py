@@ -1,9 +1,12 @@
 """A picture and its numbers side by side, drawn anew only where a number has changed."""
 
+from functools import partial
+
 from ipywidgets import HTML, Box
 
 from ..controls import classed
-from .frame import NO_PICTURE, table_html
+from ..online.later import no_picture
+from .frame import table_html
 from .ink import picture
 from .view import Figure, View
 
@@ -23,8 +26,13 @@ class Beside:
         if view == self.shown:
             return
         self.table.value = table_html(view, "The same numbers")
+        self.shown, self._draw = view, partial(self._show, figure, view)
+        self._draw()
+
+    def _show(self, figure: Figure, view: View) -> None:
+        if view != self.shown:
+            return  # another one has taken its place while it waited
         try:
             self.picture.value = picture(figure, view)
         except ImportError:
-            self.picture.value = f"<p>{NO_PICTURE}</p>"
-        self.shown = view
+            self.picture.value = f"<p>{no_picture(self._draw)}</p>"

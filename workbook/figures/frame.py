@@ -8,15 +8,13 @@ from solver.units import convert
 from solver.vocabulary import quantity_named
 
 from ..controls import Panel, chooser, classed
+from ..online.later import no_picture
 from .ink import picture
 from .view import Figure, Slide, View
 
 __all__ = ["Explorer"]
 
 SYSTEMS = [("US units", "us"), ("Metric units", "si")]
-NO_PICTURE = (
-    "The picture needs matplotlib, which is not installed here. The table has every number."
-)
 UNBROKEN = 9  # characters, as in "3,034 kWh"
 # What only figures have; look.css has the rest.
 LOOK = """<style>
@@ -143,4 +141,4 @@ class Explorer(Panel):
         try:
             self.picture.value = picture(self.figure, self.view)
         except ImportError:
-            self.picture.value = f"<p>{NO_PICTURE}</p>"
+            self.picture.value = f"<p>{no_picture(self._tell)}</p>"

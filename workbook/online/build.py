@@ -7,9 +7,11 @@ import subprocess
 import sys
 import tempfile
 from pathlib import Path
+from typing import NamedTuple
 
 from workbook.pages import shipped_pages
 
+from .bytecode import to_bytecode
 from .front import write_front
 from .lock import FIGURES, lock_of, names_in
 from .refusal import NotBuilt
@@ -17,7 +19,7 @@ from .runtime import LOCK, Brought, Usual
 from .settings import OVERRIDES, page_config
 from .wheels import gather
 
-__all__ = ["build"]
+__all__ = ["Built", "build"]
 
 INSTALLED = Path(sys.prefix) / "share" / "jupyter" / "labextensions"
 KERNEL, WIDGETS = "@jupyterlite/pyodide-kernel-extension", "@jupyter-widgets/jupyterlab-manager"
@@ -28,8 +30,16 @@ OURS = (
 WHEELS = Path("static/wheels")
 
 
-def build(out: Path, runtime: Brought | Usual) -> bool:
-    """Build the site in `out`, a new folder or an earlier site; whether figures can be had.
+class Built(NamedTuple):
+    """A site: where it is, whether it starts quickly, and whether it can draw its figures."""
+
+    out: Path
+    quick: bool
+    figures: bool
+
+
+def build(out: Path, runtime: Brought | Usual) -> Built:
+    """Build the site in `out`, a new folder or an earlier site.
 
     Raises:
         NotBuilt: what happened and what to do.
@@ -38,6 +48,7 @@ def build(out: Path, runtime: Brought | Usual) -> bool:
     with tempfile.TemporaryDirectory() as folder:
         parts, site, ours = (Path(folder) / name for name in ("parts", "site", "ours"))
         wheels = gather(INSTALLED / KERNEL / "static" / "pypi", ours)
+        quick = to_bytecode(ours, runtime)
         theirs = runtime.lock()
         lock = lock_of(theirs, wheels, runtime.where)
         own, later = names_in(lock)
@@ -48,7 +59,7 @@ def build(out: Path, runtime: Brought | Usual) -> bool:
         write_front(site, config, first, [lock["packages"][name]["file_name"] for name in later])
         shutil.rmtree(out, ignore_errors=True)
         shutil.copytree(site, out)
-    return FIGURES in lock["packages"]
+    return Built(out, quick, FIGURES in lock["packages"])
 
 
 def _check(out: Path) -> None:

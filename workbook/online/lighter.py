@@ -1,4 +1,4 @@
-"""A wheel without what no page uses: tests, bills of materials, readers of other languages."""
+"""A wheel without what no page uses: tests, other languages, other terminals."""
 
 from fnmatch import fnmatch
 from pathlib import Path
@@ -6,12 +6,18 @@ from zipfile import ZIP_DEFLATED, ZipFile, ZipInfo
 
 __all__ = ["lighter"]
 
-LEFT_OUT = ("*/tests/*", "*.dist-info/sboms/*", "pygments/lexers/*")
+LEFT_OUT = (
+    "*/tests/*",
+    "*.dist-info/sboms/*",
+    "pygments/lexers/*",
+    "wcwidth/table_grapheme_overrides/_known*",
+)
 KEPT = tuple(f"pygments/lexers/{name}.py" for name in ("__init__", "_mapping", "python"))
 
 
 def lighter(wheel: Path, folder: Path) -> Path:
     """The wheel in `folder`, without what is left out."""
+    folder.mkdir(exist_ok=True)
     made = folder / wheel.name
     with ZipFile(wheel) as whole, ZipFile(made, "w", ZIP_DEFLATED) as light:
         for name in whole.namelist():

@@ -6,12 +6,17 @@ import urllib.request
 from collections.abc import Iterable
 from pathlib import Path
 
-from jupyterlite_pyodide_kernel.constants import PYODIDE_CDN_URL, PYODIDE_VERSION
+from jupyterlite_pyodide_kernel.constants import (
+    PYODIDE_CDN_URL,
+    PYODIDE_PYTHON_VERSION,
+    PYODIDE_VERSION,
+)
 
 from .refusal import NotBuilt
 
-__all__ = ["LOCK", "Brought", "Usual"]
+__all__ = ["LOCK", "PYTHON", "Brought", "Usual"]
 
+PYTHON = tuple(map(int, PYODIDE_PYTHON_VERSION.split(".")))
 LOCK = "pyodide-lock.json"
 START = "pyodide.mjs"
 CORE = (START, "pyodide.asm.mjs", "pyodide.asm.wasm", "python_stdlib.zip")

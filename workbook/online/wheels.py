@@ -4,10 +4,11 @@ import re
 import shutil
 import subprocess
 import sys
+import tempfile
 import tomllib
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator, Mapping
 from pathlib import Path
-from zipfile import ZIP_DEFLATED, ZipFile
+from zipfile import ZipFile
 
 from workbook.bootstrap import pins
 from workbook.child import ROOT
@@ -22,8 +23,9 @@ PACKAGES = ("solver", "workbook")
 # Data that pages read; what only a computer runs, shows or prints stays out.
 READ = {".css", ".csv", ".ipynb", ".mplstyle", ".py", ".toml", ".txt"}
 ONLY_HERE = ("workbook/online/browser.txt", "workbook/settings/")
-# The kernel asks for it by name, and IPython does without: 5 MB that complete typed code.
-EMPTY = ("jedi",)
+# The kernel asks for these by name, and pages do without: 6 MB and a second, to complete typed code
+# and to install packages. Of `piplite` it sets two names in a module.
+EMPTY = {"jedi": (), "micropip": (), "piplite": ("piplite/__init__.py", "piplite/piplite.py")}
 # Wheels are for the Python that the kernel brings, or for any.
 PLATFORM = ["--implementation=cp", "--abi=cp314", "--abi=none", "--python-version=3.14"]
 PLATFORM += ["--platform=pyemscripten_2026_0_wasm32", "--platform=any"]
@@ -52,15 +54,16 @@ def gather(kernel: Path, folder: Path) -> list[Path]:
     Raises:
         NotBuilt: one could not be fetched.
     """
-    fetched = folder / "fetched"
-    fetched.mkdir(parents=True)
-    _fetch(fetched)
-    for wheel in kernel.glob("*.whl"):
-        shutil.copy(wheel, fetched)
-    _own(fetched)
-    for name in EMPTY:
-        _wheel(fetched, name, "0", ())
-    return [lighter(wheel, folder) for wheel in sorted(fetched.glob("*.whl"))]
+    with tempfile.TemporaryDirectory() as first:
+        fetched = Path(first)
+        _fetch(fetched)
+        for wheel in kernel.glob("*.whl"):
+            if wheel.name.split("-")[0] not in EMPTY:
+                shutil.copy(wheel, fetched)
+        _own(fetched)
+        for name, modules in EMPTY.items():
+            _wheel(fetched, name, "0", dict.fromkeys(modules, b""))
+        return [lighter(wheel, folder) for wheel in sorted(fetched.glob("*.whl"))]
 
 
 def _fetch(folder: Path) -> None:
@@ -79,16 +82,16 @@ def _fetch(folder: Path) -> None:
 def _own(folder: Path) -> None:
     """The solver and the workbook of this checkout."""
     project = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["project"]
-    _wheel(folder, project["name"], project["version"], _ours())
+    files = {path.relative_to(ROOT).as_posix(): path.read_bytes() for path in _ours()}
+    _wheel(folder, project["name"], project["version"], files)
 
 
-def _wheel(folder: Path, name: str, version: str, files: Iterable[Path]) -> None:
-    plain = name.replace("-", "_")
-    with ZipFile(folder / f"{plain}-{version}-py3-none-any.whl", "w", ZIP_DEFLATED) as wheel:
-        for path in files:
-            wheel.write(path, path.relative_to(ROOT).as_posix())
-        about = f"Metadata-Version: 2.4\nName: {name}\nVersion: {version}\n"
-        wheel.writestr(f"{plain}-{version}.dist-info/METADATA", about)
+def _wheel(folder: Path, name: str, version: str, files: Mapping[str, bytes]) -> None:
+    stem = f"{name.replace('-', '_')}-{version}"
+    about = f"Metadata-Version: 2.4\nName: {name}\nVersion: {version}\n"
+    with ZipFile(folder / f"{stem}-py3-none-any.whl", "w") as wheel:
+        for inside, data in (*files.items(), (f"{stem}.dist-info/METADATA", about)):
+            wheel.writestr(inside, data)
 
 
 def _ours() -> Iterator[Path]:

@@ -86,7 +86,12 @@ class RecordPanel(Panel):
         self.said.value = say("")
         if years is not self._years:
             self._years = years
-            course = trends_html([examine(one.record) for one in years[-MOST_FOLLOWED:]])
+            self._show_trends()
+
+    def _show_trends(self) -> None:
+        if self._years:
+            followed = [examine(one.record) for one in self._years[-MOST_FOLLOWED:]]
+            course = trends_html(followed, self._show_trends)
             self.trends.value = f"<h4>Over the years</h4>{course}"
 
     def _change_units(self, units: str) -> None:

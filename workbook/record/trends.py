@@ -1,12 +1,13 @@
 """The trends of one pump for a page: small pictures, what each says, one table of the numbers."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from html import escape
 
 from solver.record import Examined
 
-from ..figures.frame import LOOK, NO_PICTURE, table_html
+from ..figures.frame import LOOK, table_html
 from ..figures.view import View
+from ..online.later import no_picture
 from .plots import CAPTION, Plot, page_svg, plots_of, table_of
 
 __all__ = ["trends_html", "trends_text"]
@@ -22,16 +23,17 @@ GRID = """<style>
 </style>"""
 
 
-def trends_html(examined: Sequence[Examined]) -> str:
+def trends_html(examined: Sequence[Examined], redraw: Callable[[], None] | None = None) -> str:
     """The trends of one pump as HTML inside a panel; all that was typed is escaped.
 
-    `examined` is what `examine` gave for its records, in any order.
+    `examined` is what `examine` gave for its records, in any order. `redraw` is called once the
+    pictures can be had, where they cannot yet.
     """
     plots = plots_of(examined)
     if not plots:
         return f"<p>{TOO_FEW}</p>"
     pictures = "".join(
-        f"<div>{_picture(plot)}<p>{escape(plot.view.headline)}</p></div>" for plot in plots
+        f"<div>{_picture(plot, redraw)}<p>{escape(plot.view.headline)}</p></div>" for plot in plots
     )
     columns, rows = table_of(plots)
     table = table_html(View("", "", columns, rows, {}, ""), CAPTION)
@@ -41,11 +43,11 @@ def trends_html(examined: Sequence[Examined]) -> str:
     )
 
 
-def _picture(plot: Plot) -> str:
+def _picture(plot: Plot, redraw: Callable[[], None] | None) -> str:
     try:
         return f'<div class="w2w-picture">{page_svg(plot)}</div>'
     except ImportError:
-        return f"<p>{NO_PICTURE}</p>"
+        return f"<p>{no_picture(redraw)}</p>"
 
 
 def trends_text(examined: Sequence[Examined]) -> str:

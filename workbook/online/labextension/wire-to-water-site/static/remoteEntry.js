@@ -2,8 +2,8 @@
  *
  * Only the static site has this file. Starting Python takes seconds in a browser, so it starts as
  * early as can be, and a link leads to the next page on the Python that runs already. What runs in
- * a page, and when, is the work of its neighbour wire-to-water. It is written by hand in the form of
- * a module-federation container, so nothing is built.
+ * a page, and when, is the work of its neighbour wire-to-water, which tells of it by events. It is
+ * written by hand in the form of a module-federation container, so nothing is built.
  */
 (() => {
   const NAME = "wire-to-water-site";
@@ -16,32 +16,62 @@
     return (await copy.get())();
   }
 
-  const words = () => new URL(location.href).searchParams;
-
-  /* The page that an address asks for; the opening page where there is none such. */
-  function pageOf(searchParams, pages) {
-    const path = searchParams.get("path");
+  /* The page that the address asks for; the opening page where there is none such. */
+  function pageOf(address, pages) {
+    const path = new URL(address).searchParams.get("path");
     return pages.includes(path) ? path : pages[0];
   }
 
   /* The service worker carries what Python writes; a page without one goes on after a while. */
   function workerReady() {
     const { serviceWorker } = navigator;
-    if (!serviceWorker) return null; // not a safe address, or a private window
+    if (!serviceWorker) return null; // an address without https, or a private window
     const late = new Promise((resolve) => setTimeout(resolve, WORKER_PATIENCE));
     return Promise.race([serviceWorker.ready, late]);
   }
 
-  /* Python cannot see the address of the page. Percent signs leave nothing that ends a string. */
-  function tell(kernel, base) {
-    const query = encodeURIComponent(location.search.slice(1));
-    const site = encodeURIComponent(base);
-    const code = `from workbook.online import address\naddress.tell("${site}", "${query}")\ndel address`;
-    kernel.requestExecute({ code, silent: true, store_history: false });
+  /* Once a page is there, all others are kept for when the network is away. */
+  const keepAll = () => void navigator.serviceWorker?.controller?.postMessage("keep");
+
+  function run(kernel, code) {
+    kernel?.requestExecute({ code, silent: true, store_history: false });
   }
 
-  function makeSite({ commands, serviceManager, shell }, pages, base) {
-    let kernel = null; // the one that all pages share
+  /* Python cannot see the address of the page. Percent signs leave nothing that ends a string. */
+  function tellAddress(kernel, base) {
+    const [site, query] = [base, location.search.slice(1)].map(encodeURIComponent);
+    run(kernel, `from workbook.online import address\naddress.tell("${site}", "${query}")\ndel address`);
+  }
+
+  function fetchPictures(kernel) {
+    run(kernel, "from workbook.online import later\nlater.begin()\ndel later");
+  }
+
+  /* A tab has the name of its page; JupyterLab now and then gives it another. */
+  function tabNamer(siteName) {
+    let wanted = siteName;
+    const put = () => document.title === wanted || (document.title = wanted);
+    new MutationObserver(put).observe(document.querySelector("title"), { childList: true });
+    return (model) => {
+      const [line] = model.cells.get(0).sharedModel.getSource().split("\n");
+      const heading = line.replace(/^#+\s*/, "");
+      wanted = heading === siteName ? siteName : `${heading} - ${siteName}`;
+      put();
+    };
+  }
+
+  /* Where a link leads within the site; null for any other. */
+  function targetOf(link, pages, base) {
+    const url = new URL(link.getAttribute("href"), base);
+    if (!url.href.startsWith(base)) return null;
+    const name = decodeURIComponent(url.pathname.split("/").pop());
+    if (pages.includes(name)) return `${base}?path=${encodeURIComponent(name)}`;
+    return url.href.split(/[?#]/)[0] === base ? url.href : null;
+  }
+
+  function makeSite({ commands, name, serviceManager, shell }, pages, base) {
+    let kernel = null; // all pages share one
+    const nameTab = tabNamer(name);
 
     /* Python starts before there is a page; the page finds it by its own path. */
     async function startPython(path) {
@@ -57,49 +87,64 @@
       await commands.execute("docmanager:open", { path, factory: "Notebook", options, ...sharing });
     }
 
+    /* The address has changed. */
     async function follow() {
       shell.currentWidget?.dispose();
-      await show(pageOf(words(), pages));
+      await show(pageOf(location.href, pages));
     }
 
-    /* A link to a page changes the page; any other goes where it leads. */
+    /* A link that is opened elsewhere, or copied, must lead to the page and not to its file. */
+    function onLink({ target, type }) {
+      const link = target instanceof Element ? target.closest("a[href]") : null;
+      const place = link && targetOf(link, pages, base);
+      if (place && type !== "click") link.href = place;
+      return place;
+    }
+
     function onClick(event) {
-      const link = event.target.closest("a[href]");
-      if (!link || event.button || event.ctrlKey || event.metaKey || event.shiftKey) return;
-      const target = link.dataset.page ?? targetOf(link);
-      if (!target) return;
+      const place = onLink(event);
+      if (!place || event.button || event.ctrlKey || event.metaKey || event.shiftKey) return;
       event.preventDefault();
       event.stopImmediatePropagation();
-      history.pushState(null, "", target);
+      history.pushState(null, "", place);
       void follow();
     }
 
-    /* Where a link leads within the site, or null. */
-    function targetOf(link) {
-      const url = new URL(link.getAttribute("href"), base);
-      const name = decodeURIComponent(url.pathname.split("/").pop());
-      if (url.origin !== location.origin || !url.href.startsWith(base)) return null;
-      if (pages.includes(name)) return `${base}?path=${encodeURIComponent(name)}`;
-      return url.href.split(/[?#]/)[0] === base ? url.href : null;
+    function onPage({ context, node, sessionContext }) {
+      void context.ready.then(() => nameTab(context.model));
+      node.addEventListener("wire-to-water:starts", () => {
+        kernel = sessionContext.session?.kernel;
+        tellAddress(kernel, base);
+      });
+      node.addEventListener("wire-to-water:settled", () => {
+        fetchPictures(sessionContext.session?.kernel);
+        keepAll();
+      });
     }
 
-    function onPage(panel) {
-      const { sessionContext } = panel;
-      const told = () => {
-        kernel = sessionContext.session?.kernel ?? kernel;
-        if (sessionContext.session?.kernel) tell(sessionContext.session.kernel, base);
-      };
-      void sessionContext.ready.then(told);
-      sessionContext.statusChanged.connect((_, status) => status === "restarting" && told());
-    }
-
-    return { startPython, show, follow, onClick, onPage };
+    return { startPython, show, follow, onLink, onClick, onPage };
   }
 
   /* Menus, bars and logo are for those who write notebooks. */
   function clear(shell) {
     shell.collapseTop();
     shell.menu.setHidden(true);
+    document.getElementById("opening")?.remove();
+  }
+
+  function start(app, tracker, pages) {
+    const site = makeSite(app, pages, new URL(".", location.href).href);
+    tracker.widgetAdded.connect((_, panel) => site.onPage(panel));
+    window.addEventListener("click", site.onClick, true);
+    for (const event of ["pointerover", "focusin"]) window.addEventListener(event, site.onLink, true);
+    window.addEventListener("popstate", () => void site.follow());
+    const path = pageOf(location.href, pages);
+    const python = site.startPython(path);
+    void app.started.then(async () => {
+      await python;
+      clear(app.shell);
+      await site.show(path);
+    });
   }
 
   async function makePlugin() {
@@ -111,18 +156,7 @@
       autoStart: true,
       requires: [INotebookTracker],
       activate: (app, tracker) => {
-        const pages = Object.keys(JSON.parse(PageConfig.getOption("wireToWaterPages") || "{}"));
-        const site = makeSite(app, pages, new URL(".", location.href).href);
-        tracker.widgetAdded.connect((_, panel) => site.onPage(panel));
-        window.addEventListener("click", site.onClick, true);
-        window.addEventListener("popstate", () => void site.follow());
-        const path = pageOf(words(), pages);
-        const python = site.startPython(path);
-        void app.started.then(async () => {
-          clear(app.shell);
-          await python;
-          await site.show(path);
-        });
+        start(app, tracker, Object.keys(JSON.parse(PageConfig.getOption("wireToWaterPages"))));
       },
     };
   }

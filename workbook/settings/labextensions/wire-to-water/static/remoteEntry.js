@@ -168,12 +168,16 @@
     let newest = 0; // only the newest start goes on and speaks
     let underWay = false;
     let replaced = false; // by the server, since the page last began to run
+    // The static site has more to do around a page.
+    const announce = (what) =>
+      content.node.dispatchEvent(new CustomEvent(`wire-to-water:${what}`, { bubbles: true }));
 
     async function run(afresh, wanted, retries) {
       if (afresh && !replaced) await renew(sessionContext);
       await answer(sessionContext);
       if (!wanted()) return false;
       replaced = false;
+      announce("starts");
       // Run as a list, the cells stay where they are; "run all" goes to the foot of the page.
       const done = await NotebookActions.runCells(content, content.widgets, sessionContext);
       // The program ended meanwhile: what it made is gone.
@@ -217,6 +221,7 @@
       }
       clearTimeout(late);
       if (wanted()) underWay = false;
+      if (wanted()) announce("settled");
     };
   }
 
