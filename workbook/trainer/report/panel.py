@@ -68,7 +68,7 @@ class ClassPanel(Panel):
         except SolverError as fault:
             self.said.value = say("missing", str(fault))
             return
-        many = counted(len(self.found.facts.people), "sheet")
+        many = counted(self.found.marked, "sheet")
         self.said.value = say("worked", f"{many} marked.")
         self._show()
 
