@@ -43,6 +43,8 @@ c.Autograde.autograde_preprocessors = [
     "nbgrader.preprocessors.CheckCellMetadata",
 ]
 
+c.GenerateFeedback.preprocessors.insert(0, "workbook.trainer.only_grade_cells.OnlyMarks")
+
 # What is due when, and what being late costs, stand in the file of each set.
 c.GenerateAssignment.preprocessors.append("workbook.trainer.gradebook.saving.SaveDue")
 c.AssignLatePenalties.plugin_class = "workbook.trainer.gradebook.saving.LateShare"
