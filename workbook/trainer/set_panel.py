@@ -9,7 +9,7 @@ from ipywidgets import HTML, Box, VBox
 from solver import SolverError
 from workbook.log import NotKept, NotRead
 
-from ..controls import Panel, button, classed, say
+from ..controls import PAUSE, Panel, button, classed, say
 from ..entry import Entry
 from ..saving import link
 from .hand_in import work_as_zip
@@ -36,6 +36,7 @@ class SetTop(Panel):
     def __init__(self, own: OwnSet, clock: Callable[[], float] = monotonic):
         super().__init__("w2w-set", clock=clock)
         self.own = own
+        self._begun = -PAUSE
         self.head, self.stands = HTML(), HTML()
         self.name = Entry(self, WHO, self._begin)
         self.use = button("Use this name", self.name.gate.click, first=True)
@@ -85,9 +86,12 @@ class SetTop(Panel):
             "Your questions are below.",
             "If the name is not right, change it before you answer.",
         )
+        self._begun = self.clock()
         self.other.focus()
 
     def _ask_again(self) -> None:
+        if self.clock() - self._begun < PAUSE:
+            return  # the second press of Enter, which meant the name
         before = self.own.person.id
         try:
             self.own.ask_again()
