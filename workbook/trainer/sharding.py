@@ -69,7 +69,7 @@ def _client(workers: int, scheduler: str):
             ) from error
     # With keys of its own: others who use this computer could else have it run what they like.
     cluster = LocalCluster(
-        n_workers=workers, threads_per_worker=1, dashboard_address=None, security=True
+        n_workers=workers, threads_per_worker=1, dashboard_address="127.0.0.1:0", security=True
     )
     return Client(cluster), cluster
 
