@@ -16,7 +16,7 @@ from workbook.trainer.assigned import Assigned
 from workbook.trainer.coming_in.people import Person
 from workbook.trainer.on_paper import printed
 from workbook.trainer.on_paper.files import answers_csv
-from workbook.trainer.on_paper.printed import MOST_ASKED, TooMany, pdf_of, pictures_of
+from workbook.trainer.on_paper.printed import MOST_ASKED, TooMany, pdf_of
 from workbook.trainer.on_paper.sheets import numbered, sheets_of
 from workbook.typst_pdf import SHARED
 
@@ -190,7 +190,7 @@ def test_a_long_name_breaks_and_runs_over_nothing():
 def test_the_template_gives_no_warning_and_takes_in_nothing_from_outside(made):
     sheets, _ = made
     source = SHARED.read_text("utf-8") + printed.TEMPLATE.read_text("utf-8")
-    data = json.dumps(printed.printed(WEEK, sheets, {"sheet-001"}))
+    data = json.dumps({**printed.printed(WEEK, sheets, {"sheet-001"}), "two-sided": True})
     _, warnings = typst.compile_with_warnings(
         source.encode(), format="pdf", ignore_system_fonts=True, sys_inputs={"data": data}
     )
@@ -211,9 +211,14 @@ def test_a_reader_of_the_file_finds_each_sheet_and_the_key_in_its_contents(made)
     assert [*titles, "Key", "Sheet 3, solved"] == [each["/Title"] for each in outline]
 
 
-def test_the_pages_can_be_had_as_pictures():
-    (first, *_) = pictures_of(WEEK, sheets_of(WEEK, numbered(1)), dots=40)
-    assert first.startswith(b"\x89PNG\r\n")
+def test_printed_on_both_sides_each_part_begins_a_leaf_and_is_numbered_as_before(made):
+    sheets, single = made
+    double = pages(pdf_of(WEEK, sheets, {"sheet-003"}, two_sided=True))
+    assert len(single) < len(double)
+    assert single == [text for text in double if text.strip()]
+    firsts = [at for at, text in enumerate(double) if flat("Page 1 of") in flat(text)]
+    assert len(sheets) + 2 == len(firsts)
+    assert [] == [at for at in firsts if at % 2]
 
 
 def test_no_sheets_at_all_are_a_key_without_rows():
