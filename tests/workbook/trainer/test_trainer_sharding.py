@@ -13,7 +13,7 @@ from distributed import LocalCluster
 
 from solver.work_set import set_of
 from tests.workbook.trainer.a_class import handed_in, people
-from tests.workbook.trainer.in_course import kept_in
+from tests.workbook.trainer.in_course import kept_in, trainer
 from tests.workbook.trainer.nbgrader_steps import nbgrader
 from workbook.trainer import sharding
 from workbook.trainer.answer_sheet import SHEET
@@ -66,11 +66,14 @@ def small_pieces(monkeypatch):
     monkeypatch.setattr(sharding, "PEOPLE", 5)
 
 
-def test_two_processes_of_this_computer_give_the_marks_that_one_gives(course, alone):
+def test_two_processes_of_this_computer_give_the_marks_that_one_gives(course, alone, tmp_path):
     summary, kept = alone
     assert (MANY, 12) == (summary.people, len(summary.to_look_at))
-    with shared(workers=2) as mapper:
-        assert (summary, kept) == marked(course, "two.db", mapper)
+    shutil.copytree(course.root, tmp_path / "pumps")
+    said = trainer("mark", "week-1", "--course", "pumps", "--workers", "2", folder=tmp_path)
+    assert f"“week-1” is marked for {MANY} people; 0 of them late." == said.splitlines()[0]
+    assert "Somebody must look at the work of 12 people:" == said.splitlines()[1]
+    assert kept == kept_in(tmp_path / "pumps/gradebook.db")
 
 
 @pytest.mark.usefixtures("small_pieces")
