@@ -1,6 +1,7 @@
 """Above the questions of a set: who works here and how the work stands. Below them: handing in."""
 
 from collections.abc import Callable
+from contextlib import suppress
 from html import escape
 from time import monotonic
 
@@ -54,7 +55,7 @@ class SetTop(Panel):
         return f"{ABOUT} {OWN_NUMBERS}" if own_numbers else ABOUT
 
     def redraw(self) -> None:
-        """All of it as it is now; what was said last stays while it is true."""
+        """All of it as it is now; what was said of a name holds until something is answered."""
         own, person = self.own, self.own.person
         ready = not own.fault
         _show(self.asking, ready and not person.id)
@@ -65,6 +66,8 @@ class SetTop(Panel):
             self.said.value = say("missing", own.fault)
         elif person.note:
             self.said.value = say("notice", person.note)
+        elif _begun(own):
+            self.said.value = say("")
 
     def _head(self) -> str:
         if not (name := self.own.person.id):
@@ -152,6 +155,12 @@ class HandIn(Panel):
 
 def _show(part, shown: bool) -> None:
     part.layout.display = "" if shown else "none"
+
+
+def _begun(own: OwnSet) -> bool:
+    with suppress(NotRead):
+        return own.begun()
+    return False
 
 
 def _standing(own: OwnSet) -> str:

@@ -167,6 +167,12 @@ def test_enter_pressed_twice_on_a_name_does_not_ask_for_it_again(folder):
     assert not shown(at.top.asking)
 
 
+def test_that_a_name_can_be_changed_is_said_until_something_is_answered(opened):
+    assert "change it before you answer" in words(opened.top.said.value)
+    opened.answer(1, right(1))
+    assert "" == words(opened.top.said.value)
+
+
 def test_a_name_with_answers_stays_and_what_to_do_is_said(opened):
     opened.answer(1, right(1))
     opened.top.other.click()

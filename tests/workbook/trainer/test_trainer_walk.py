@@ -69,7 +69,7 @@ def test_the_commands_say_what_they_did_in_short_sentences(walked):
         f"It is given out by the exchange in {root.parent}/exchange.\n"
     ) == walked.said["set"]
     assert (
-        "Work of 27 people was taken in.\n"
+        "Work of 28 people was taken in.\n"
         "quin.r: no notebook was handed in; the answer sheet counts without it.\n"
         f"nbgrader has marked “{NAME}”.\nThe feedback is in {root}/feedback.\n"
         "The feedback is given out by the exchange.\nThe grades are in grades.csv.\n"
