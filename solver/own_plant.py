@@ -13,11 +13,11 @@ from unicodedata import normalize
 
 from .errors import SolverError
 from .family import Family
-from .scenario import Place, kind_of
+from .scenario import Place, kind_of, kinds_of
 from .show import figures, with_unit
 from .vocabulary import QUANTITIES, Quantity, quantity_named
 
-__all__ = ["Plant", "Pump", "Range", "between", "kinds_of", "plant_of", "set_at", "table_of"]
+__all__ = ["Plant", "Pump", "Range", "between", "plant_of", "set_at", "table_of"]
 
 KINDS = ("lift", "booster", "plant")
 LONGEST_NAME = 60
@@ -65,14 +65,8 @@ class Plant(NamedTuple):
 
 def set_at(family: Family, plant: Plant) -> tuple[Pump, ...]:
     """The pumps that the problems of a family can be about: a booster station has no wet well."""
-    kinds = kinds_of(family)
+    kinds = kinds_of(family.places)
     return tuple(pump for pump in plant.places if pump.kind in kinds)
-
-
-def kinds_of(family: Family) -> tuple[str, ...]:
-    """The kinds of pump that the problems of a family can be about."""
-    kinds = {kind_of(place) for place in family.places}
-    return tuple(kind for kind in KINDS if kind in kinds)
 
 
 def plant_of(table: Mapping) -> Plant:

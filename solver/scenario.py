@@ -3,9 +3,20 @@
 None of them exists. The plant is small, and its pumps are ordinary ones.
 """
 
+from functools import lru_cache
 from typing import NamedTuple
 
-__all__ = ["PEOPLE", "PLANT", "PUMPS", "TOWN", "WITHOUT_LIFT", "WITH_WET_WELL", "Place", "kind_of"]
+__all__ = [
+    "PEOPLE",
+    "PLANT",
+    "PUMPS",
+    "TOWN",
+    "WITHOUT_LIFT",
+    "WITH_WET_WELL",
+    "Place",
+    "kind_of",
+    "kinds_of",
+]
 
 TOWN = "Marlow Bend"
 PLANT = "Marlow Bend Water Reclamation Plant"
@@ -22,6 +33,12 @@ def kind_of(place: Place) -> str:
     """Where a pump stands, by the words of its station: "booster", "lift", or else "plant"."""
     words = place.station.casefold()
     return next((kind for kind in ("booster", "lift") if kind in words), "plant")
+
+
+@lru_cache(maxsize=16)
+def kinds_of(places: tuple[Place, ...]) -> tuple[str, ...]:
+    """The kinds that stand among some places."""
+    return tuple(sorted({kind_of(place) for place in places}))
 
 
 PUMPS = (

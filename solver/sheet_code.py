@@ -3,8 +3,8 @@
     SH-4821-017-35051-92
 
 holds a mark of the set, the number of the sheet, a mark of the set and the person together, and
-two check digits. The marks are drawn from the text of the set's code and the person's id, so a
-sheet of another set, or of another person, fits nobody by accident. A code begins with letters,
+two check digits. The marks are drawn from the text of the set's code and the person's id, so the
+sheet of another person fits by one chance in a hundred thousand. A code begins with letters,
 and none of them are those of a month, so that spreadsheets leave it as it is.
 
 Small letters, spaces for hyphens and no hyphens at all are read too, with or without the SH.

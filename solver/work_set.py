@@ -16,9 +16,10 @@ from .coded import SYSTEMS, UNIT_LETTERS, opened
 from .errors import BadCode, SolverError
 from .families import FAMILIES
 from .kept_ranges import keeping
-from .own_plant import Plant, kinds_of, set_at
+from .own_plant import Plant, set_at
 from .paper import CHAPTERS, EDITION, chapters_in
 from .person import person_id
+from .scenario import kinds_of
 from .set_cases import case_for, cases_for
 from .set_plan import Asked, WorkSet, plan_of
 
@@ -141,7 +142,7 @@ def _check_plant(work: WorkSet, plant: Plant) -> None:
         if not pumps:
             raise SolverError(
                 f"No pump of this plant fits “{family.title}”. Leave that out, or add a pump of "
-                f"the kind “{kinds_of(family)[0]}”."
+                f"the kind “{kinds_of(family.places)[0]}”."
             )
         for pump in pumps:
             keeping(family, level, work.units, pump).seed_from(0)

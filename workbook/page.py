@@ -158,6 +158,8 @@ def set_work(part: str = "top"):
     """Work set by a trainer: who works here and how it stands; or "end", how to hand it in."""
     from pathlib import Path
 
+    if _is_marked():
+        return None
     from .trainer.own_set import own_set
     from .trainer.set_panel import HandIn, SetTop
 
@@ -172,10 +174,19 @@ def set_question(number: int):
     """The card of one question of the set of work in this folder, from 1."""
     from pathlib import Path
 
+    if _is_marked():
+        return None
     from .trainer.own_set import own_set
     from .trainer.set_card import SetCard
 
     return SetCard(own_set(Path.cwd()), number)
+
+
+def _is_marked() -> bool:
+    """Whether nbgrader marks this page, so that nobody is there to answer."""
+    from .trainer.nbgrader_step import AUTOGRADE, nbgrader_step
+
+    return nbgrader_step() == AUTOGRADE
 
 
 def set_mark(number: int):

@@ -1,75 +1,110 @@
-"""How many answer sheets are marked in a second, and what that costs beside drawing the problems.
+"""How fast a class is marked, set against nbgrader's own autograde of an empty notebook.
 
     python -m pytest tests/benchmarks/test_marking_rate.py --benchmark-enable
 
-The rate stands in the table for this machine. What is asserted are ratios.
+A figure is the time of one submission, of twelve questions; all are taken in one run, and without
+the start of a program. The empty notebook has one cell, and its course nbgrader's own settings.
+The goals: 1.15 times its time at most in a settled course, and a five-hundredth of it for a class
+marked at once.
 """
 
-from time import process_time
+import subprocess
+import sys
+import time
+from pathlib import Path
 
+import nbformat
 import pytest
 
-from solver.work_set import cases_for
 from tests.workbook.trainer.a_class import handed_in, people
-from workbook.trainer import marking
-from workbook.trainer.set_file import parse_set_file
+from tests.workbook.trainer.week_three import NAME, WEEK
+from workbook import child
+from workbook.trainer.answer_sheet import SHEET
+from workbook.trainer.bulk import mark_all
+from workbook.trainer.course import CONFIG, course_at, make_course
+from workbook.trainer.feedback_pages import write_feedback
+from workbook.trainer.notebook import write_source
 
-PEOPLE = people(40)
-
-
-def work(numbers: str):
-    return parse_set_file(
-        f'draw = 48213\nchapters = ["horsepower", "head", "machine"]\ncount = 12\nnumbers = "{numbers}"',
-        "week-3",
-    )
-
-
-OWN, SAME = work("own for each person"), work("the same for all")
-
-
-def least(action) -> float:
-    """Seconds of the processor, of the best of some rounds: what else runs here counts less."""
-    rounds = []
-    for _ in range(7):
-        started = process_time()
-        action()
-        rounds.append(process_time() - started)
-    return min(rounds)
+FEW, MANY = 8, 1000
+PLAIN = 'c = get_config()\nc.CourseDirectory.course_id = "plain"\n'
+AUTOGRADE = """
+import sys, time
+from nbgrader.apps import AutogradeApp
+app = AutogradeApp()
+app.initialize([sys.argv[1], "--Application.log_level=CRITICAL"])
+started = time.perf_counter()
+app.start()
+print(time.perf_counter() - started)
+"""
 
 
-@pytest.mark.benchmark(group="marking")
-def test_sheets_are_marked(benchmark):
-    sheets = dict(handed_in(OWN, PEOPLE))
-
-    def all_of_them():
-        return [marking.mark(OWN, person, sheet) for person, sheet in sheets.items()]
-
-    assert 40 == len(benchmark.pedantic(all_of_them, rounds=5, warmup_rounds=1))
-    if benchmark.stats:
-        benchmark.extra_info["sheets a second"] = round(40 / benchmark.stats.stats.median)
+def run(course: Path, *words: str) -> str:
+    """What a program of Python's says that must end well."""
+    command = [sys.executable, *words]
+    options = {"env": child.environment(), "check": True, "capture_output": True, "text": True}
+    return subprocess.run(command, cwd=course, **options).stdout
 
 
-def test_reading_and_grading_a_sheet_costs_less_than_drawing_its_problems(table):
-    sheets = dict(handed_in(SAME, PEOPLE))
-    marking.mark(SAME, PEOPLE[0], None)  # draws what everybody has, once
-    graded = least(lambda: [marking.mark(SAME, who, sheet) for who, sheet in sheets.items()])
-    drawn = least(lambda: [cases_for(OWN.work, who) for who in sheets])
-    table["a sheet read and graded, for its problems drawn"] = f"{graded / drawn:.2f}"
-    table["a sheet of 12 answers read and graded, ms"] = f"{graded / 40 * 1e3:.2f}"
-    assert graded < drawn
+def handed_in_by(course: Path, many: int) -> None:
+    """The released notebook with a sheet of answers, from this many people."""
+    released = (course / f"release/{NAME}/{NAME}.ipynb").read_bytes()
+    for person, sheet in handed_in(WEEK, people(many)):
+        folder = course / "submitted" / person / NAME
+        folder.mkdir(parents=True)
+        (folder / f"{NAME}.ipynb").write_bytes(released)
+        (folder / SHEET).write_bytes(sheet)
 
 
-def test_ten_times_the_tries_take_about_ten_times_as_long():
-    [(who, sheet)] = handed_in(SAME, PEOPLE[:1])
-    lines = sheet.splitlines()
+def empty_course(root: Path) -> Path:
+    """A course with an empty notebook, and nbgrader's own settings."""
+    (root / "source" / NAME).mkdir(parents=True)
+    page = nbformat.v4.new_notebook(cells=[nbformat.v4.new_code_cell("")])
+    page.metadata["kernelspec"] = {"name": "python3", "display_name": "Python 3"}
+    nbformat.write(page, root / "source" / NAME / f"{NAME}.ipynb")
+    (root / CONFIG).write_text(PLAIN)
+    return root
 
-    def tried(times: int) -> bytes:
-        each = (
-            line.replace(who.encode() + b"-", b"%d-" % at) for at in range(times) for line in lines
-        )
-        return b"\n".join(each)
 
-    few, many = tried(10), tried(100)
-    assert least(lambda: marking.mark(SAME, who, many)) < 20 * least(
-        lambda: marking.mark(SAME, who, few)
-    )
+def our_course(root: Path, settings: str = "") -> Path:
+    """A course with our set; a settled one, or one with these settings."""
+    write_source(WEEK, make_course(root).root)
+    if settings:
+        (root / CONFIG).write_text(settings)
+    return root
+
+
+@pytest.fixture(scope="module")
+def seconds(tmp_path_factory) -> dict[str, float]:
+    """Seconds of a submission, by the way it was marked."""
+    base, found = tmp_path_factory.mktemp("rate"), {}
+    courses = {
+        "empty notebook": empty_course(base / "empty"),
+        "our set, settled course": our_course(base / "settled"),
+        "our set, plain course": our_course(base / "plain", PLAIN),
+    }
+    for way, course in courses.items():
+        run(course, "-m", "nbgrader", "generate_assignment", NAME)
+        handed_in_by(course, FEW)
+        found[way] = float(run(course, "-c", AUTOGRADE, NAME)) / FEW
+    many = our_course(base / "many")
+    run(many, "-m", "nbgrader", "generate_assignment", NAME)
+    handed_in_by(many, MANY)
+    for way in ("at once", "at once, again"):
+        started = time.perf_counter()
+        assert MANY == mark_all(many, NAME).people
+        found[way] = (time.perf_counter() - started) / MANY
+    started = time.perf_counter()
+    assert MANY == write_feedback(course_at(many), NAME)
+    found["feedback pages"] = (time.perf_counter() - started) / MANY
+    return found
+
+
+def test_a_settled_course_takes_little_longer_than_an_empty_notebook(seconds, table):
+    empty = seconds["empty notebook"]
+    for way, each in seconds.items():
+        table[way] = f"{1000 * each:8.2f} ms a submission   1/{empty / each:.1f} of an empty one"
+    assert seconds["our set, settled course"] < 1.15 * empty
+
+
+def test_a_class_at_once_is_five_hundred_times_as_fast(seconds):
+    assert 500 * seconds["at once"] < seconds["empty notebook"]

@@ -7,13 +7,14 @@ whatever the file is.
 import csv
 import io
 from collections import deque
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from itertools import islice
+from types import MappingProxyType
 from typing import BinaryIO, NamedTuple
 
-from solver.refusals import quoted
+from .cells import cells_of, repaired
 
-__all__ = ["LOOKED_AT", "Lines", "Row", "cells_of"]
+__all__ = ["LOOKED_AT", "Lines", "Row"]
 
 SEPARATORS = ",;\t|"
 LONGEST = 50_000  # characters of a line; what is beyond is not read
@@ -24,11 +25,20 @@ BOMS = ((b"\xef\xbb\xbf", "utf-8-sig"), (b"\xff\xfe", "utf-16"), (b"\xfe\xff", "
 
 
 class Row(NamedTuple):
-    """One row: its number as a spreadsheet counts, its cells, and what is wrong with it."""
+    """One row: its number as a spreadsheet counts, its cells, and what is wrong with it.
+
+    `letters` says by column, from 0, which cells have letters that may be others.
+    """
 
     number: int
     cells: list[str]
-    faults: tuple[str, ...] = ()
+    broken: tuple[str, ...] = ()
+    letters: Mapping[int, str] = MappingProxyType({})
+
+    @property
+    def faults(self) -> tuple[str, ...]:
+        """All that is wrong with it."""
+        return (*self.broken, *self.letters.values())
 
     @property
     def is_blank(self) -> bool:
@@ -47,38 +57,6 @@ class _LeftOpen(io.BufferedIOBase):
 
     def read1(self, size: int = -1) -> bytes:
         return self._stream.read(size)
-
-
-class _Once:
-    """Gives the csv module one line, and tells whether it asked for another: a quote is open."""
-
-    def __init__(self, line: str):
-        self.line, self.asked = line, 0
-
-    def __iter__(self):
-        return self
-
-    def __next__(self) -> str:
-        self.asked += 1
-        if self.asked > 1:
-            raise StopIteration
-        return self.line
-
-
-def cells_of(line: str, separator: str, *, strict: bool = False) -> tuple[list[str], bool]:
-    """The cells of a line, and whether a quotation mark is still open at its end.
-
-    With `strict`, also where text follows a closing mark: then it closed nothing.
-
-    >>> cells_of('Pump 2,"8 in, new",12', ",")
-    (['Pump 2', '8 in, new', '12'], False)
-    """
-    once = _Once(line)
-    try:
-        found = next(csv.reader(once, delimiter=separator, strict=strict), [])
-    except csv.Error:
-        return [], True
-    return found, once.asked > 1
 
 
 class Lines:
@@ -156,8 +134,7 @@ class Lines:
                 cells, more = self._joined(line, separator, width)
                 faults += more
             self._number += 1
-            cells, more = _repaired(cells)
-            yield Row(self._number, cells, faults + more)
+            yield Row(self._number, cells, faults, repaired(cells))
 
     def _joined(
         self, line: str, separator: str, width: int | None
@@ -178,20 +155,3 @@ class Lines:
         plain = csv.reader([line], delimiter=separator, quoting=csv.QUOTE_NONE)
         fault = "A quotation mark is opened and not closed. The row is read without it."
         return next(plain, []), (fault,)
-
-
-def _repaired(cells: list[str]) -> tuple[list[str], tuple[str, ...]]:
-    """Letters that are not UTF-8, read as older spreadsheets of western Europe and America write."""
-    faults = []
-    for at, cell in enumerate(cells):
-        if cell.isascii():
-            continue
-        if any("\udc80" <= mark <= "\udcff" for mark in cell):
-            raw = cell.encode("utf-8", "surrogateescape")
-            cells[at] = raw.decode("cp1252", "replace")
-            faults.append(
-                f"A letter in column {at + 1} is not in UTF-8. It is read as {quoted(cells[at])}."
-            )
-        elif "\ufffd" in cell:
-            faults.append(f"A letter in column {at + 1} cannot be read: {quoted(cell)}.")
-    return cells, tuple(faults)

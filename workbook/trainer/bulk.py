@@ -57,8 +57,7 @@ def mark_all(
     """
     course = course_at(folder)
     assigned = set_in(course, name)
-    score = partial(_score, course, assigned)
-    found = mapper(score, course.handed_in(name) if people is None else people)
+    found = mapper(partial(_score, assigned), _handed(course, name, people))
     done, late, look, notes = 0, 0, [], []
     with opened(db or course.gradebook) as connection:
         rows = set_rows(connection, name)
@@ -87,18 +86,22 @@ def marks_of(
         SetFault: the set cannot be read.
     """
     assigned = set_in(course, name)
-    for person in course.handed_in(name) if people is None else people:
-        handed = read_handed(course.folder("submitted", name, person), name, person)
+    for handed in _handed(course, name, people):
         try:
-            yield handed, mark(assigned, person, handed.sheet, handed.notebook)
+            yield handed, mark(assigned, handed.person, handed.sheet, handed.notebook)
         except SolverError:
             continue
 
 
-def _score(course: Course, assigned: Assigned, person: str) -> tuple[Scored | None, list[str]]:
+def _handed(course: Course, name: str, people: Sequence[str] | None = None) -> Iterator[Handed]:
+    """What each person handed in for a set; it is read when it is asked for."""
+    for person in course.handed_in(name) if people is None else people:
+        yield read_handed(course.folder("submitted", name, person), name, person)
+
+
+def _score(assigned: Assigned, handed: Handed) -> tuple[Scored | None, list[str]]:
     """The scores of one person, as plain data that another process can send; and what to say."""
-    name = assigned.name
-    handed = read_handed(course.folder("submitted", name, person), name, person)
+    person = handed.person
     notes = [f"{person}: {handed.note}"] if handed.note else []
     try:
         marked = mark(assigned, person, handed.sheet, handed.notebook)
@@ -109,10 +112,10 @@ def _score(course: Course, assigned: Assigned, person: str) -> tuple[Scored | No
 
 
 def _check(rows: SetRows, assigned: Assigned) -> None:
-    """That the gradebook has just the questions that the set has."""
-    wanted = {grade_id(number) for number in range(1, assigned.work.count + 1)}
-    if wanted != set(rows.cells):
+    """That the gradebook has just the questions that the set has, and what they are worth."""
+    numbers = range(1, assigned.work.count + 1)
+    if {grade_id(number): assigned.points for number in numbers} != rows.worth:
         raise GradebookFault(
-            f"The notebook of “{assigned.name}” does not have just the questions of its set. "
-            "Make the set again, or mark it with --nbgrader."
+            f"The gradebook has other questions or points than the set “{assigned.name}” now. "
+            f"Type: python3 -m workbook set {assigned.name}"
         )

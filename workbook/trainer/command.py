@@ -42,11 +42,22 @@ def mark_options(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--feedback", action="store_true", help="make a page for each person")
     parser.add_argument("--release", action="store_true", help="give those out by the exchange")
     parser.add_argument("--grades", metavar="CSV", help="write the grades to this file")
+    many = parser.add_mutually_exclusive_group()
+    many.add_argument(
+        "--workers", metavar="N", type=_workers, default=0, help="processes that mark"
+    )
+    many.add_argument("--scheduler", metavar="ADDRESS", default="", help="of other computers' dask")
 
 
 def _set_and_course(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("set", help="the name of the set, such as week-3")
     parser.add_argument("--course", metavar="FOLDER", default=".", help="the course; this folder")
+
+
+def _workers(text: str) -> int:
+    if text.isdecimal() and 1 <= int(text) <= 64:
+        return int(text)
+    raise argparse.ArgumentTypeError(f"{text} is not a number of workers; type 1 to 64")
 
 
 def _when(text: str) -> datetime:

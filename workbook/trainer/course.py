@@ -43,6 +43,8 @@ c.Autograde.autograde_preprocessors = [
     "nbgrader.preprocessors.CheckCellMetadata",
 ]
 
+c.GenerateFeedback.preprocessors.insert(0, "workbook.trainer.only_grade_cells.OnlyMarks")
+
 # What is due when, and what being late costs, stand in the file of each set.
 c.GenerateAssignment.preprocessors.append("workbook.trainer.gradebook.saving.SaveDue")
 c.AssignLatePenalties.plugin_class = "workbook.trainer.gradebook.saving.LateShare"
@@ -89,8 +91,8 @@ def make_course(folder: Path, *, name: str = "", exchange: str = "") -> Course:
     root = Path(folder).expanduser().absolute()
     try:
         if not (root / CONFIG).exists():
-            root.mkdir(parents=True, exist_ok=True)
             text = _settings(_named(name or root.name), exchange)
+            root.mkdir(parents=True, exist_ok=True)
             (root / CONFIG).write_text(text, encoding="utf-8")
         for step in ("source", "submitted"):
             (root / step).mkdir(exist_ok=True)

@@ -31,7 +31,10 @@ PAGE = """<!DOCTYPE html>
 <html lang="en"><head><meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>{title}: {person}</title>{look}
-<style>body {{ margin: 1em auto; max-width: 54rem; }}</style></head>
+<style>
+body {{ margin: 1em auto; max-width: 54rem; }}
+.w2w-feedback {{ margin-top: 2em; padding-top: 1.5em; border-top: 2px solid var(--w2w-line); }}
+</style></head>
 <body><main class="w2w-panel"><h1>{title}</h1>
 <p>Marked for {person}: <b>{points} of {out_of} points</b>.</p>{notes}
 {questions}

@@ -7,7 +7,6 @@ honest is: the person and the set come from the folders that nbgrader made, neve
 notebook, and the sheet is read as data.
 """
 
-import os
 from functools import cache
 from html import escape
 from pathlib import Path
@@ -20,12 +19,11 @@ from .gradebook.scores import score_of
 from .handed_in import read_handed
 from .marked_page import shown
 from .marking import Marked, mark
-from .own_set import OwnSet
+from .nbgrader_step import AUTOGRADE, VALIDATE, nbgrader_step
 from .set_file import SET_FILE, Assigned, read_set_file
 
 __all__ = ["set_mark"]
 
-STEP = "NBGRADER_EXECUTION"  # set by nbgrader while it runs a notebook
 ANYBODY = "anybody"
 
 
@@ -34,11 +32,11 @@ def set_mark(number: int) -> float | None:
 
     Points are a plain float up to what the question is worth, as nbgrader takes them.
     """
-    step, folder = os.environ.get(STEP), Path.cwd()
-    if step not in ("autograde", "validate"):
+    step, folder = nbgrader_step(), Path.cwd()
+    if step not in (AUTOGRADE, VALIDATE):
         return None
     try:
-        marked = _marked(folder) if step == "autograde" else _tried_out(folder)
+        marked = _marked(folder) if step == AUTOGRADE else _tried_out(folder)
         question = marked.questions[number - 1]
     except (SolverError, IndexError) as fault:
         said = f"This question could not be marked. {fault}"
@@ -77,6 +75,8 @@ def _tried_out(folder: Path) -> Marked:
     So `nbgrader validate` tells a learner what is still to do, and proves to a trainer that right
     answers get all the points.
     """
+    from .own_set import OwnSet  # marking needs nothing of it
+
     own = OwnSet(folder)
     if own.fault:
         raise SolverError(own.fault)

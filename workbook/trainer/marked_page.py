@@ -9,7 +9,9 @@ from .marking import Marked
 from .plain_answers import ANSWER, METADATA
 from .tries import QuestionMark
 
-__all__ = ["fill_in", "outputs_of", "show_plain_answers", "shown"]
+__all__ = ["ANSWERED", "fill_in", "outputs_of", "show_plain_answers", "shown"]
+
+ANSWERED = "<pre>"  # a plain answer was put in after this
 
 
 def fill_in(page: dict, marked: Marked | None) -> None:
@@ -39,7 +41,7 @@ def outputs_of(question: QuestionMark) -> list[dict]:
 def shown(question: QuestionMark) -> dict[str, str]:
     """The feedback of a question for a cell; the first one brings the look for all of them."""
     look = css() if question.number == 1 else ""
-    html = f'{look}<div class="w2w-panel">{feedback_html(question)}</div>'
+    html = f'{look}<div class="w2w-panel" style="max-width: 54em">{feedback_html(question)}</div>'
     return {"text/html": html, "text/plain": comment_of(question)}
 
 
@@ -49,4 +51,4 @@ def show_plain_answers(page: dict, answers: dict[int, str]) -> None:
         number = cell["metadata"].get(METADATA, {}).get("answer")
         if number in answers:
             before = "".join(cell["source"]).partition(ANSWER)[0]
-            cell["source"] = f"{before}{ANSWER}\n\n<pre>{escape(answers[number])}</pre>"
+            cell["source"] = f"{before}{ANSWER}\n\n{ANSWERED}{escape(answers[number])}</pre>"

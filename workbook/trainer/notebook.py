@@ -18,10 +18,11 @@ from workbook.pages import MARK, code_cells, fingerprint, shipped_pages
 
 from .asked import in_words
 from .assigned import Assigned
+from .gradebook.scores import grade_id
 from .plain_answers import ANSWER
 from .set_file import SET_FILE, read_set_file, toml_of
 
-__all__ = ["NotOurs", "grade_id", "notebook_of", "write_source"]
+__all__ = ["NotOurs", "notebook_of", "write_source"]
 
 CAUTIONS = re.compile(r"^page\.cautions\((.+)\)$", re.MULTILINE)
 KERNEL = {"display_name": "Python 3", "language": "python", "name": "python3"}
@@ -47,15 +48,6 @@ You can close this page and come back. What you have answered is still here."""
 
 class NotOurs(SolverError):
     """A notebook stands there that was changed by hand; the sentence says what to do."""
-
-
-def grade_id(number: int) -> str:
-    """What nbgrader calls the cell of a question.
-
-    >>> grade_id(3)
-    'question-03'
-    """
-    return f"question-{number:02}"
 
 
 def write_source(assigned: Assigned, folder: Path) -> Path:

@@ -13,12 +13,12 @@ from nbgrader.coursedir import CourseDirectory
 from nbgrader.preprocessors import NbGraderPreprocessor
 
 from .handed_in import Handed, read_handed
-from .marked_page import fill_in, show_plain_answers
+from .marked_page import ANSWERED, fill_in, show_plain_answers
 from .marking import mark
-from .plain_answers import plain_answers
+from .plain_answers import METADATA, plain_answers
 from .set_file import SET_FILE, read_set_file
 
-__all__ = ["MARKED", "MarkGradeCells", "TrainersNotebook"]
+__all__ = ["MARKED", "MarkGradeCells", "OnlyMarks", "TrainersNotebook"]
 
 MARKED = "wire_to_water"  # where the marks stand among what preprocessors hand on
 
@@ -57,3 +57,26 @@ class MarkGradeCells(NbGraderPreprocessor):
         fill_in(nb, marked)
         resources[MARKED] = marked
         return nbformat.from_dict(nb), resources
+
+
+class OnlyMarks(NbGraderPreprocessor):
+    """Leaves on a page of feedback what tells about marks; cards that do not work there go."""
+
+    def preprocess(self, nb, resources):
+        """The notebook with its headings, plain answers and marks; any other notebook as it is."""
+        if METADATA in nb.metadata:
+            nb.cells = [cell for cell in nb.cells if self._tells(cell)]
+            for cell in nb.cells:
+                if cell.cell_type == "code":
+                    cell.source = ""
+                    cell.outputs = [
+                        put for put in cell.outputs if put.output_type == "display_data"
+                    ]
+        return nb, resources
+
+    def _tells(self, cell) -> bool:
+        if cell.cell_type == "code":
+            return cell.metadata.get("nbgrader", {}).get("grade", False)
+        if "answer" in cell.metadata.get(METADATA, {}):
+            return ANSWERED in cell.source
+        return cell.id == "title" or cell.id.startswith("heading-")

@@ -107,7 +107,7 @@ class OwnSet:
         Raises:
             NothingToShow: answers are kept under this name; the sentence says what to do.
         """
-        if self.sheet and self.sheet.read():
+        if self.begun():
             raise NothingToShow(
                 f"Answers are kept as {self.person.id}, so the name stays. To begin under "
                 "another, get a fresh copy of the folder from your trainer."
@@ -142,6 +142,10 @@ class OwnSet:
         """The numbers of the questions without an answer; raises NotRead as a sheet does."""
         answered = {line.code for line in self.sheet.read() if line.status != SHOWN}
         return [number for number, code in enumerate(self.codes, 1) if code not in answered]
+
+    def begun(self) -> bool:
+        """Whether anything is answered; raises NotRead as a sheet does."""
+        return bool(self.sheet and self.sheet.read())
 
     def unchecked(self) -> list[int]:
         """The numbers of the questions in whose box something stands that is no answer yet."""

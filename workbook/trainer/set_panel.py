@@ -1,6 +1,7 @@
 """Above the questions of a set: who works here and how the work stands. Below them: handing in."""
 
 from collections.abc import Callable
+from contextlib import suppress
 from html import escape
 from time import monotonic
 
@@ -9,7 +10,7 @@ from ipywidgets import HTML, Box, VBox
 from solver import SolverError
 from workbook.log import NotKept, NotRead
 
-from ..controls import Panel, button, classed, say
+from ..controls import PAUSE, Panel, button, classed, say
 from ..entry import Entry
 from ..saving import link
 from .hand_in import work_as_zip
@@ -36,6 +37,7 @@ class SetTop(Panel):
     def __init__(self, own: OwnSet, clock: Callable[[], float] = monotonic):
         super().__init__("w2w-set", clock=clock)
         self.own = own
+        self._begun = -PAUSE
         self.head, self.stands = HTML(), HTML()
         self.name = Entry(self, WHO, self._begin)
         self.use = button("Use this name", self.name.gate.click, first=True)
@@ -53,7 +55,7 @@ class SetTop(Panel):
         return f"{ABOUT} {OWN_NUMBERS}" if own_numbers else ABOUT
 
     def redraw(self) -> None:
-        """All of it as it is now; what was said last stays while it is true."""
+        """All of it as it is now; what was said of a name holds until something is answered."""
         own, person = self.own, self.own.person
         ready = not own.fault
         _show(self.asking, ready and not person.id)
@@ -64,6 +66,8 @@ class SetTop(Panel):
             self.said.value = say("missing", own.fault)
         elif person.note:
             self.said.value = say("notice", person.note)
+        elif _begun(own):
+            self.said.value = say("")
 
     def _head(self) -> str:
         if not (name := self.own.person.id):
@@ -85,9 +89,12 @@ class SetTop(Panel):
             "Your questions are below.",
             "If the name is not right, change it before you answer.",
         )
+        self._begun = self.clock()
         self.other.focus()
 
     def _ask_again(self) -> None:
+        if self.clock() - self._begun < PAUSE:
+            return  # the second press of Enter, which meant the name
         before = self.own.person.id
         try:
             self.own.ask_again()
@@ -148,6 +155,12 @@ class HandIn(Panel):
 
 def _show(part, shown: bool) -> None:
     part.layout.display = "" if shown else "none"
+
+
+def _begun(own: OwnSet) -> bool:
+    with suppress(NotRead):
+        return own.begun()
+    return False
 
 
 def _standing(own: OwnSet) -> str:

@@ -18,6 +18,7 @@ from .course import Course, course_at, make_course
 from .feedback_pages import write_feedback
 from .set_file import SET_FILE, SetFault, parse_set_file, read_set_file
 from .setting.keep import put
+from .sharding import shared
 
 __all__ = ["STEPS"]
 
@@ -90,7 +91,9 @@ def _mark(options: argparse.Namespace) -> Iterator[str]:
         yield from walk.autograde(course, name, options.again)
         yield f"nbgrader has marked “{name}”."
     else:
-        yield from _summed_up(name, mark_all(course.root, name))
+        with shared(options.workers, options.scheduler) as mapper:
+            found = mark_all(course.root, name, mapper=mapper)
+        yield from _summed_up(name, found)
     yield from _given_out(course, options)
 
 

@@ -16,7 +16,8 @@ from workbook.cautions import topics
 from workbook.folder import CannotWrite
 from workbook.trainer.assigned import Assigned
 from workbook.trainer.course import make_course
-from workbook.trainer.notebook import NotOurs, grade_id, notebook_of, write_source
+from workbook.trainer.gradebook.scores import grade_id
+from workbook.trainer.notebook import NotOurs, notebook_of, write_source
 from workbook.trainer.plain_answers import plain_answers
 from workbook.trainer.set_file import read_set_file
 

@@ -78,12 +78,16 @@ class GradebookFault(SolverError):
 
 
 class SetRows(NamedTuple):
-    """A set as the gradebook has it: its ids, when it is due, the ids of its grade cells by name."""
+    """A set as the gradebook has it: its ids, when it is due, and its grade cells by name.
+
+    Of these `cells` has the ids, and `worth` the most points.
+    """
 
     assignment: str
     notebook: str
     due: datetime | None
     cells: Mapping[str, str]
+    worth: Mapping[str, float]
 
 
 class Graded(NamedTuple):
@@ -118,7 +122,7 @@ def opened(address: str) -> Iterator[Connection]:
     try:
         where = engine.url.database or ""
         if engine.dialect.name == "sqlite" and not Path(where).exists():
-            raise GradebookFault(f"There is no gradebook {where} yet. Make a set first.")
+            raise GradebookFault(f"There is no gradebook {where} yet. Set work first.")
         with engine.begin() as connection:
             yield connection
     except DBAPIError as error:
@@ -142,16 +146,19 @@ def set_rows(connection: Connection, name: str) -> SetRows:
         .where(ASSIGNMENT.c.name == name)
     ).all()
     if name not in [row[3] for row in found]:
-        raise GradebookFault(f"The gradebook has no set “{name}” yet. Make the set first.")
+        raise GradebookFault(
+            f"The gradebook has no set “{name}” yet. Type: python3 -m workbook set {name}"
+        )
     if len(found) > 1:
         raise GradebookFault(f"“{name}” has other notebooks too; mark it with --nbgrader.")
     assignment, due, notebook, _ = found[0]
     cells = connection.execute(
-        select(CELL.c.name, CELL.c.id)
+        select(CELL.c.name, CELL.c.id, GRADE_CELL.c.max_score)
         .join(GRADE_CELL, GRADE_CELL.c.id == CELL.c.id)
         .where(CELL.c.notebook_id == notebook)
-    )
-    return SetRows(assignment, notebook, due, dict(cells.all()))
+    ).all()
+    ids, worth = {cell[0]: cell[1] for cell in cells}, {cell[0]: cell[2] for cell in cells}
+    return SetRows(assignment, notebook, due, ids, worth)
 
 
 def entries_of(connection: Connection, rows: SetRows, people: Sequence[str]) -> dict[str, Entry]:

@@ -4,6 +4,7 @@ Only the standard library is imported at the top, for options are read before al
 """
 
 import argparse
+import re
 import sys
 from collections.abc import Iterator
 from pathlib import Path
@@ -11,7 +12,7 @@ from pathlib import Path
 __all__ = ["options", "run"]
 
 MOST_SAID = 20  # sentences about rows that are printed; all of them stand in the file
-MOST_SHEETS = 99_999
+NUMBERS = re.compile(r"([0-9]{1,5})(?:-([0-9]{1,5}))?")
 
 
 def options(parser: argparse.ArgumentParser) -> None:
@@ -22,17 +23,17 @@ def options(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--people", metavar="CSV", help="for these people, by id and name")
     parser.add_argument("--pdf", metavar="OUT", help="print the sheets, then the key")
     parser.add_argument("--solved", metavar="3,7", default="", help="work these sheets in full too")
+    parser.add_argument("--two-sided", action="store_true", help="a new leaf for each sheet")
     parser.add_argument("--mark", metavar="CSV", help="mark the answers that were typed into this")
     parser.add_argument("--csv", metavar="OUT", help="write the marks, every question, to this")
     parser.add_argument("--report", action="store_true", help="say how the class did")
 
 
 def _numbers(text: str) -> tuple[int, int]:
-    first, dash, last = text.partition("-")
-    found = (first, last) if dash else ("1", first)
-    if all(each.isdecimal() and each.isascii() for each in found):
-        low, high = map(int, found)
-        if 1 <= low <= high <= MOST_SHEETS:
+    """The first and the last number that is meant."""
+    if match := NUMBERS.fullmatch(text):
+        low, high = map(int, match.groups() if match[2] else ("1", match[1]))
+        if 1 <= low <= high:
             return low, high
     raise argparse.ArgumentTypeError(f"{text} is no number of sheets; type one such as 30 or 31-60")
 

@@ -8,7 +8,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from typing import NamedTuple
 
 from solver import SolverError
-from solver.sheet_code import SheetCode, read_sheet_code
+from solver.sheet_code import SheetCode, read_sheet_code, sheet_code
 from solver.work_set import person_id
 
 from ..assigned import Assigned
@@ -60,63 +60,80 @@ def marks_of(
     """The marks of every row, in order. `people` are those the sheets were printed for, if named.
 
     It never raises for what a row holds. All rows are read before the first is marked, as a sheet
-    may stand twice: the first row counts, and a person must look where the answers differ.
+    may stand twice: the first row with answers counts, and a person must look where others differ.
     """
-    found = [_whose(assigned, row, people) for row in rows]
-    first: dict[str, TypedRow] = {}
-    differs: dict[str, int] = {}
+    everybody = _Everybody(assigned.work.code, people)
+    found = [_whose(assigned, row, everybody) for row in rows]
+    of_one: dict[str, list[TypedRow]] = {}
     for each in found:
         if isinstance(each, _Whose):
-            before = first.setdefault(each.person, each.typed)
-            if before.answers != each.typed.answers:
-                differs.setdefault(each.person, each.typed.row)
+            of_one.setdefault(each.person, []).append(each.typed)
+    counting = {person: _counting(typed) for person, typed in of_one.items()}
     for each in found:
         if isinstance(each, RowMark):
             yield each
-        elif (counts := first[each.person]) is not each.typed:
-            said = TWICE if counts.answers != each.typed.answers else AGAIN
-            yield _unmarked(assigned, each.typed, said.format(counts.row))
+            continue
+        counts, others = counting[each.person]
+        if each.typed is counts:
+            yield _marked(assigned, each, [TWICE.format(other) for other in sorted(others)])
         else:
-            more = [TWICE.format(differs[each.person])] if each.person in differs else []
-            yield _marked(assigned, each, more)
+            differs = each.typed.row in others
+            yield _unmarked(assigned, each.typed, (TWICE if differs else AGAIN).format(counts.row))
 
 
-def _whose(assigned: Assigned, row: TypedRow, people: Sequence[Person]) -> _Whose | RowMark:
+def _counting(rows: Sequence[TypedRow]) -> tuple[TypedRow, set[int]]:
+    """Of one person's rows the one that counts, and the numbers of those with other answers."""
+    filled = [row for row in rows if row.answers]
+    counts = (filled or rows)[0]
+    return counts, {row.row for row in filled if row.answers != counts.answers}
+
+
+def _whose(assigned: Assigned, row: TypedRow, everybody: "_Everybody") -> _Whose | RowMark:
     try:
         if not row.fits:
             raise _Refused(PARTED)
-        person, odd = _person(assigned.work.code, row, people)
+        person, odd = everybody.person(row)
     except SolverError as fault:
         return _unmarked(assigned, row, told((*row.faults, str(fault))))
     return _Whose(row, person, (*row.faults, *odd))
 
 
-def _person(work: str, row: TypedRow, people: Sequence[Person]) -> tuple[str, tuple[str, ...]]:
-    """The id of whom the code was made for, and what is odd; BadCode or _Refused where nobody is."""
-    code = read_sheet_code(row.sheet)
-    if not code.is_of_set(work):
-        raise _Refused(OTHER_SET)
-    said = _id(row.who)
-    if said and code.is_of(work, said):
-        return said, ()
-    if code.is_of(work, numbered := numbered_id(code.number)):
-        found, odd = Person(numbered), ()
-    else:
-        found, odd = _listed(work, code, people)
-    if row.who and not _same(row.who, found):
-        raise _Refused(OTHER.format(found.id, quoted(row.who)))
-    return found.id, odd
+class _Everybody:
+    """Whom the sheets of a set may have been made for: those of a list, and nobody known."""
 
+    def __init__(self, work: str, people: Sequence[Person]):
+        self._work, self._people = work, people
+        self._by_mark: dict[int, list[Person]] = {}
+        for each in people:
+            mark = sheet_code(work, 1, each.id).of_person
+            self._by_mark.setdefault(mark, []).append(each)
 
-def _listed(work: str, code: SheetCode, people: Sequence[Person]) -> tuple[Person, tuple[str, ...]]:
-    """Whom of the list the code was made for: in its place there, or elsewhere, which is odd."""
-    place = people[code.number - 1 : code.number]
-    if place and code.is_of(work, place[0].id):
-        return place[0], ()
-    fitting = [each for each in people if code.is_of(work, each.id)]
-    if len(fitting) != 1:
-        raise _Refused(NOBODY)
-    return fitting[0], (MOVED.format(fitting[0].id),)
+    def person(self, row: TypedRow) -> tuple[str, tuple[str, ...]]:
+        """The id of whom the code of a row was made for, and what is odd about it.
+
+        Raises BadCode, or _Refused where it is nobody's for certain.
+        """
+        code = read_sheet_code(row.sheet)
+        if not code.is_of_set(self._work):
+            raise _Refused(OTHER_SET)
+        said = _id(row.who)
+        if said and code.is_of(self._work, said):
+            return said, ()
+        found, odd = self._made_for(code)
+        if row.who and not _same(row.who, found):
+            raise _Refused(OTHER.format(found.id, quoted(row.who)))
+        return found.id, odd
+
+    def _made_for(self, code: SheetCode) -> tuple[Person, tuple[str, ...]]:
+        """Whom the code fits: in its place of the list, nobody known, or elsewhere in the list."""
+        place = self._people[code.number - 1 : code.number]
+        for each in (*place, Person(numbered_id(code.number))):
+            if code.is_of(self._work, each.id):
+                return each, ()
+        fitting = self._by_mark.get(code.of_person, [])
+        if len(fitting) != 1:
+            raise _Refused(NOBODY)
+        return fitting[0], (MOVED.format(fitting[0].id),)
 
 
 def _id(text: str) -> str:

@@ -17,7 +17,7 @@ from ..assigned import Assigned
 from ..odd import plain
 from .sheets import Sheet
 
-__all__ = ["MOST_ASKED", "TooMany", "pdf_of", "pictures_of", "printed"]
+__all__ = ["MOST_ASKED", "TooMany", "check_room", "pdf_of", "printed"]
 
 TEMPLATE = Path(__file__).with_name("sheets.typ")
 MOST_ASKED = 10_000  # questions on all sheets together; they take 1.3 GB while they are set
@@ -38,61 +38,73 @@ class TooMany(SolverError, ValueError):
     """More sheets than one PDF holds; the sentence says what to do."""
 
 
-def pdf_of(assigned: Assigned, sheets: Sequence[Sheet], in_full: Collection[str] = ()) -> bytes:
+def check_room(assigned: Assigned, sheets: int) -> None:
+    """Raise TooMany where so many sheets of the set find no room in one PDF."""
+    most = MOST_ASKED // assigned.work.count
+    if sheets > most:
+        raise TooMany(
+            f"One PDF holds {most:,} sheets of this set. Print them in parts: --sheets 1-{most}."
+        )
+
+
+def pdf_of(
+    assigned: Assigned,
+    sheets: Sequence[Sheet],
+    in_full: Collection[str] = (),
+    *,
+    two_sided: bool = False,
+) -> bytes:
     """The sheets and their key; with the worked solutions of the people `in_full` names.
+
+    With `two_sided`, each sheet begins a new leaf.
 
     Raises:
         TooMany: there are too many for one PDF.
         CannotPrint: typst is not installed.
     """
-    return compiled(TEMPLATE, printed(assigned, sheets, in_full))
-
-
-def pictures_of(
-    assigned: Assigned, sheets: Sequence[Sheet], in_full: Collection[str] = (), dots: float = 96
-) -> list[bytes]:
-    """The pages as PNG pictures, so many dots an inch; raises as `pdf_of` does."""
-    return compiled(TEMPLATE, printed(assigned, sheets, in_full), "png", dots)
+    data = printed(assigned, sheets, in_full)
+    return compiled(TEMPLATE, {**data, "two-sided": two_sided})
 
 
 def printed(
     assigned: Assigned, sheets: Sequence[Sheet], in_full: Collection[str] = ()
 ) -> dict[str, Any]:
-    """All that stands on the pages; raises TooMany."""
-    work = assigned.work
-    if len(sheets) * work.count > MOST_ASKED:
-        most = MOST_ASKED // work.count
-        raise TooMany(
-            f"One PDF holds {most:,} sheets of this set. Print them in parts: --sheets 1-{most}."
-        )
+    """All that stands on the pages, but for how they are laid out; raises TooMany."""
+    check_room(assigned, len(sheets))
+    each = assigned.work.each
     # Where all have the same problems, these stand in the data once.
-    different = sheets if work.each else sheets[:1]
-    points = "point" if assigned.points == 1 else "points"
+    different = sheets if each else sheets[:1]
+    solved = [one for one in sheets if one.person in in_full]
+    return {
+        **_head(assigned),
+        "sheets": [_sheet(sheet, at if each else 0) for at, sheet in enumerate(sheets)],
+        "questions": [[_asked(case) for case in sheet.cases] for sheet in different],
+        "key": _key(different, each),
+        "solved": [_solved(sheet, each) for sheet in (solved if each else solved[:1])],
+    }
+
+
+def _head(assigned: Assigned) -> dict[str, str]:
+    work = assigned.work
+    points = f"{exact(assigned.points)} {'point' if assigned.points == 1 else 'points'} each"
     return {
         "paper": PAPER[work.units],
         "title": _breakable(assigned.title),
-        "about": f"{counted(work.count, 'question')}, {exact(assigned.points)} {points} each, "
-        f"{UNITS[work.units]}.",
+        "about": f"{counted(work.count, 'question')}, {points}, {UNITS[work.units]}.",
         "how": HOW,
         "always": caution_lines()[-1],
         "rounding": ROUNDING,
         "set-code": work.code,
-        "sheets": [
-            {
-                "number": sheet.number,
-                "who": _breakable(sheet.who),
-                "code": str(sheet.code),
-                "questions": at if work.each else 0,
-            }
-            for at, sheet in enumerate(sheets)
-        ],
-        "questions": [[_asked(case) for case in sheet.cases] for sheet in different],
-        "key": _key(different, work.each),
-        "solved": [
-            _solved(sheet, work.each)
-            for sheet in (sheets if work.each else different * bool(in_full))
-            if sheet.person in in_full or not work.each
-        ],
+    }
+
+
+def _sheet(sheet: Sheet, questions: int) -> dict[str, Any]:
+    """A sheet, and which of all the questions are on it."""
+    return {
+        "number": sheet.number,
+        "who": _breakable(sheet.who),
+        "code": str(sheet.code),
+        "questions": questions,
     }
 
 

@@ -13,7 +13,7 @@ from ..coming_in.people import Person
 from ..feedback import points_of
 from .files import answers_csv, marks_csv
 from .marks import RowMark, marks_of
-from .printed import pdf_of
+from .printed import check_room, pdf_of
 from .sheets import Sheet, numbered, sheets_of
 from .typed import TypedFile
 
@@ -35,7 +35,7 @@ def print_sheets(
     in_full = _in_full(sheets, options.solved)
     pdf = Path(options.pdf)
     with whole_file(pdf, "wb") as file:
-        file.write(pdf_of(assigned, sheets, in_full))
+        file.write(pdf_of(assigned, sheets, in_full, two_sided=options.two_sided))
     yield f"{pdf} has {counted(len(sheets), 'sheet')}, each with its code; the key comes last."
     path = pdf.with_name(f"{pdf.stem}-answers.csv")
     made = answers_csv(sheets)
@@ -56,6 +56,7 @@ def _sheets(
     first, last = asked or (1, len(people))
     if people and last > len(people):
         raise CannotPrint(f"The list has {len(people):,} people; there is no sheet {last:,}.")
+    check_room(assigned, last - first + 1)
     return sheets_of(assigned, people or numbered(last), first, last)
 
 

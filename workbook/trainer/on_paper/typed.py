@@ -31,6 +31,7 @@ EITHER = "{} may have a decimal comma or thousands. Type it without a comma."
 SPOILT = (
     "{} looks like what a spreadsheet made of an answer. Type it again from the sheet, as text."
 )
+LONGEST = 400  # characters of a cell that are looked at; no answer that can be read has as many
 WRITE = (
     "Begin the file that is made with the sheets, or head a column “sheet” and the others 1, 2, 3."
 )
@@ -141,10 +142,15 @@ class TypedFile:
             elif self.separator != ",":
                 text = with_point(text)
             answers[number] = text
-        return TypedRow(row.number, sheet, who, answers, odd, row.faults, self._fits(row))
+        return TypedRow(row.number, sheet, who, answers, odd, self._faults(row), self._fits(row))
 
     def _cell(self, row: Row, at: int) -> str:
-        return row.cells[at].strip() if at < len(row.cells) else ""
+        return row.cells[at][:LONGEST].strip() if at < len(row.cells) else ""
+
+    def _faults(self, row: Row) -> tuple[str, ...]:
+        """What is wrong with the row, but for letters in columns that are passed over."""
+        read = self._at.values()
+        return (*row.broken, *(said for at, said in row.letters.items() if at in read))
 
     def _fits(self, row: Row) -> bool:
         return not any(cell.strip() for cell in row.cells[self._width :])

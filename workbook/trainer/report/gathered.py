@@ -21,10 +21,14 @@ NAMED = 5  # folders named in a sentence
 
 
 class Gathered(NamedTuple):
-    """A set and what its marks say. `left_out` are folders named as no id can be."""
+    """A set, what its marks say, and how many were handed in and marked.
+
+    `left_out` are folders named as no id can be.
+    """
 
     assigned: Assigned
     facts: ClassFacts
+    marked: int
     left_out: tuple[str, ...]
 
     def notes(self, hidden: bool) -> list[str]:
@@ -47,7 +51,7 @@ def gathered(
     left = set(people)
     absent = sorted(people_in(course) - _ids(people))
     told = facts(_marked(course, name, people, left, step), absent)
-    return Gathered(assigned, told, tuple(sorted(left)))
+    return Gathered(assigned, told, len(people) - len(left), tuple(sorted(left)))
 
 
 def _ids(folders: Iterable[str]) -> set[str]:

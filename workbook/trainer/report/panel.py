@@ -1,6 +1,6 @@
 """The page of a class: a set chosen and marked, and how the class did, with names or without."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from html import escape
 from pathlib import Path
 from time import monotonic
@@ -13,6 +13,7 @@ from solver.show import counted
 from ...controls import Panel, button, chooser, classed, say
 from ...saving import link
 from ...ticks import tick
+from ..set_file import SET_FILE
 from ..setting.keep import sets_in
 from .files import FILES
 from .gathered import Gathered, gathered
@@ -30,13 +31,20 @@ ABOUT = (
 )
 
 
+def _newest(course: Path, names: Sequence[str]) -> str | None:
+    """The set that was written last, which is most often the one to see."""
+    files = {name: course / "source" / name / SET_FILE for name in names}
+    return max(files, key=lambda name: files[name].stat().st_mtime, default=None)
+
+
 class ClassPanel(Panel):
     """How the class of a course did in one of its sets; it changes only when asked to."""
 
     def __init__(self, course: Path, clock: Callable[[], float] = monotonic):
         super().__init__("w2w-class", clock=clock)
         self.course, self.found = course, None
-        self.sets = chooser("Set", sets_in(self.course), lambda _: None)
+        names = sets_in(course)
+        self.sets = chooser("Set", names, lambda _: None, _newest(course, names))
         self.see = button("Mark and show", self.once(self.look), first=True)
         self.hidden = tick("No names", False, self.safely(lambda _: self._show()))
         self.low = chooser("Needs a hand", UNDERS, self.safely(lambda _: self._show()), LOW)
@@ -59,7 +67,7 @@ class ClassPanel(Panel):
         chosen, names = self.sets.value, sets_in(self.course)
         if names != list(self.sets.options):
             self.sets.options = names
-            self.sets.value = chosen if chosen in names else next(iter(names), None)
+            self.sets.value = chosen if chosen in names else _newest(self.course, names)
         if not self.sets.value:
             self.said.value = say("note", NO_SETS)
             return
@@ -68,7 +76,7 @@ class ClassPanel(Panel):
         except SolverError as fault:
             self.said.value = say("missing", str(fault))
             return
-        many = counted(len(self.found.facts.people), "sheet")
+        many = counted(self.found.marked, "sheet")
         self.said.value = say("worked", f"{many} marked.")
         self._show()
 

@@ -15,6 +15,7 @@ from .sections import Point, Section
 
 __all__ = ["Parts"]
 
+NO_SHORTCUTS = "data-lm-suppress-shortcuts"  # or arrow keys would go to JupyterLab's cells
 FEW = 4  # columns that a telephone has room for
 
 
@@ -68,5 +69,6 @@ def _table(table: View) -> str:
     if len(table.columns) <= FEW:
         return f'<div class="w2w-reasons">{shown}</div>'
     return (
-        f'<div class="w2w-across" tabindex="0" role="region" aria-label="{caption}">{shown}</div>'
+        f'<div class="w2w-across" tabindex="0" role="region" aria-label="{caption}" '
+        f"{NO_SHORTCUTS}>{shown}</div>"
     )

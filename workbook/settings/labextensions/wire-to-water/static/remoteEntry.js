@@ -23,7 +23,7 @@
   const AGAIN = "Start this page again";
   const FROM_TRAINER = "This page comes from your trainer. Start it only if you expect it.";
   const FROM_ELSEWHERE =
-    "This page has code that is not the workbook's. Start it only if you know who wrote it.";
+    "Some code here is not the workbook's. Start it only if you trust its writer.";
   const RETRIES = 2; // a page whose own program ends it must not start for ever
 
   let shared; // JupyterLab's table of the modules it shares with extensions

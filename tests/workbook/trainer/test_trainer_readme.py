@@ -1,0 +1,73 @@
+"""The README's walk for a trainer, typed just as it stands there."""
+
+import re
+import shutil
+import subprocess
+
+import pytest
+
+from solver.work_set import cases_for
+from tests.workbook.trainer.sheets import line, mistaken, right, sheet
+from workbook import child
+from workbook.trainer.answer_sheet import SHEET
+from workbook.trainer.hand_in import work_as_zip
+from workbook.trainer.set_file import read_set_file
+
+NAME = "week-3"
+WALK = re.compile(r"^    (python3 -m workbook (\w+) .*~/pumps.*)$", re.MULTILINE)
+
+
+@pytest.fixture(scope="module")
+def walk(root):
+    """The lines of the README, by the command they type."""
+    readme = (root / "README.md").read_text(encoding="utf-8")
+    lines = {found[2]: found[1] for found in WALK.finditer(readme)}
+    assert ["course", "set", "mark", "class"] == list(lines)
+    return lines
+
+
+def answer(released, home, person, how):
+    """Somebody copies the folder of the set, answers, and saves the work as one file."""
+    own = home / "people" / person / NAME
+    shutil.copytree(released, own)
+    work = read_set_file(own / "set.toml")
+    numbers = range(1, work.work.count + 1)
+    (own / SHEET).write_bytes(sheet(*(line(work, person, number, how) for number in numbers)))
+    packed, _ = work_as_zip(own, person)
+    (home / "handed-in").mkdir(exist_ok=True)
+    (home / "handed-in" / f"{NAME}-{person}.zip").write_bytes(packed)
+
+
+def test_the_readmes_lines_take_a_class_from_its_list_to_feedback_grades_and_report(
+    walk, root, tmp_path
+):
+    environment = child.environment(
+        HOME=str(tmp_path), WIRE_TO_WATER_SET_UP_FOR="requirements-class.txt"
+    )
+
+    def typed(command):
+        done = subprocess.run(
+            walk[command], shell=True, cwd=root, env=environment, text=True, capture_output=True
+        )  # fmt: skip
+        assert (0, "") == (done.returncode, done.stderr)
+        return done.stdout
+
+    (tmp_path / "people.csv").write_text("id,first_name\nana.r,Ana\nBen.K,Ben\n")
+    assert "2 people are in it." in typed("course")
+    released = tmp_path / "pumps" / "release" / NAME
+    assert f"Give people the folder {released}." in typed("set")
+    answer(released, tmp_path, "ana.r", right)
+    answer(released, tmp_path, "ben.k", mistaken)
+    said = typed("mark")
+    assert "Work of 2 people was taken in." in said
+    assert "“week-3” is marked for 2 people; 0 of them late." in said
+    assert "2 pages of feedback made" in said
+    grades = (tmp_path / "grades.csv").read_text().splitlines()
+    assert [["ana.r", "12.0"], ["ben.k", "6.0"]] == sorted(
+        [row.split(",")[3], row.split(",")[9]] for row in grades[1:]
+    )
+    page = tmp_path / f"pumps/feedback/ben.k/{NAME}/{NAME}.html"
+    work = read_set_file(released / "set.toml").work
+    for case in cases_for(work, "ben.k"):
+        assert case.code in page.read_text(encoding="utf-8")
+    assert "2 people" in typed("class")
