@@ -8,9 +8,15 @@ from solver import BadCode
 from solver.code import read_code
 
 from .log import SHOWN, Attempt, Log, NotKept, default_path, made
+from .online.journal import lasting
 from .practice import Try
 
 __all__ = ["attempt_of", "keep", "own_log", "past", "units_of"]
+
+FORGOTTEN = (
+    "This browser forgets your answers when you close the page. "
+    "Open Your study and save a copy of them first."
+)
 
 
 @cache

@@ -14,16 +14,15 @@ from pathlib import Path
 
 from workbook.log import default_path
 
-__all__ = ["ANSWER", "BEGIN", "END", "EXAMS", "FLAG", "TICK", "events", "folder", "line", "sittings"]
+__all__ = ["ANSWER", "BEGIN", "END", "FLAG", "TICK", "events", "folder", "line", "sittings"]
 
 VERSION = 1
-EXAMS = "exams"
 BEGIN, ANSWER, FLAG, TICK, END = "begin", "answer", "flag", "tick", "end"
 
 
 def folder() -> Path:
     """Where sittings are kept: beside the log."""
-    return default_path().parent / EXAMS
+    return default_path().parent / "exams"
 
 
 def sittings(where: Path) -> list[Path]:

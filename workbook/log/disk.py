@@ -13,6 +13,8 @@ from pathlib import Path
 
 from filelock import FileLock, Timeout
 
+from workbook.online import journal
+
 __all__ = ["NotKept", "NotRead", "add_lines", "locked_if_possible"]
 
 PATIENCE = 10  # seconds to wait for another page that is writing
@@ -42,7 +44,9 @@ def add_lines(path: Path, lines: Iterable[str]) -> None:
     try:
         path.parent.mkdir(parents=True, exist_ok=True)
         with _lock(path):
-            _append(path, "".join(f"{line}\n" for line in lines).encode("utf-8", "replace"))
+            data = "".join(f"{line}\n" for line in lines).encode("utf-8", "replace")
+            _append(path, data)
+            journal.note(path, data)
     except Timeout:
         raise NotKept(
             "Another page has held your log too long. Close other pages, then try again."
@@ -67,7 +71,7 @@ def locked_if_possible(path: Path) -> Iterator[None]:
 
 def _lock(path: Path) -> contextlib.AbstractContextManager:
     if sys.platform == "emscripten":
-        # A browser's files know no locks. Its pages write one after another, as a reader answers.
+        # A browser's files know no locks, and each page has its own.
         return contextlib.nullcontext()
     return FileLock(path.with_name(path.name + ".lock"), timeout=PATIENCE)
 

@@ -8,7 +8,7 @@ from typing import NamedTuple
 
 from platformdirs import user_data_path
 
-from workbook.online.drive import kept
+from workbook.online.journal import folder
 
 from .attempt import Attempt, NotAnAttempt, line_of, read_line
 from .disk import NotRead, add_lines, locked_if_possible
@@ -27,7 +27,7 @@ class Strange(NamedTuple):
 
 def default_path() -> Path:
     """Where a reader's own log stands."""
-    return (kept() or user_data_path("Wire to Water", appauthor=False)) / "attempts.jsonl"
+    return (folder() or user_data_path("Wire to Water", appauthor=False)) / "attempts.jsonl"
 
 
 def parse(data: bytes, first: int = 1) -> tuple[list[Attempt], list[Strange]]:

@@ -6,7 +6,7 @@ Python runs beside the page and cannot see its address. Elsewhere nothing is tol
 
 from urllib.parse import parse_qsl, unquote, urlencode
 
-__all__ = ["link", "tell", "words_of_address"]
+__all__ = ["link", "site", "tell", "words_of_address"]
 
 MOST_WORDS = 50
 _told: dict[str, str] = {}
@@ -15,6 +15,11 @@ _told: dict[str, str] = {}
 def tell(base: str, query: str) -> None:
     """Take the site's own address and what stands after the question mark, both percent-encoded."""
     _told.update(base=unquote(base), query=unquote(query))
+
+
+def site() -> str | None:
+    """The site's own address, which ends in a slash; None outside the static site."""
+    return _told.get("base")
 
 
 def words_of_address() -> dict[str, str] | None:

@@ -1,19 +1,32 @@
-"""The command that builds the static site."""
+"""The command that builds the static site; what it needs is imported when it runs."""
 
 import sys
-from argparse import Namespace
+from argparse import ArgumentParser, Namespace
 from collections.abc import Iterator
 from pathlib import Path
+from typing import TYPE_CHECKING
 
-from .build import Built, build
-from .refusal import NotBuilt
-from .runtime import Brought, Usual
+if TYPE_CHECKING:
+    from .build import Built
+    from .runtime import Brought, Usual
 
-__all__ = ["run"]
+__all__ = ["options", "run"]
+
+
+def options(parser: ArgumentParser) -> None:
+    """What can be typed after `site`."""
+    parser.add_argument("--out", metavar="DIR", required=True, help="the folder to build it in")
+    parser.add_argument(
+        "--runtime", metavar="DIR", help="a copy of Pyodide for the site to serve by itself"
+    )
 
 
 def run(options: Namespace, say=print) -> int:
     """Build the site and say what readers will load, and from where; return the exit status."""
+    from .build import build
+    from .refusal import NotBuilt
+    from .runtime import Brought, Usual
+
     out = Path(options.out).expanduser().resolve()
     try:
         runtime = Brought(Path(options.runtime).expanduser()) if options.runtime else Usual()
@@ -26,12 +39,12 @@ def run(options: Namespace, say=print) -> int:
     return 0
 
 
-def sentences(built: Built, runtime: Brought | Usual) -> Iterator[str]:
+def sentences(built: "Built", runtime: "Brought | Usual") -> Iterator[str]:
     """What there is to know of a site that is built."""
     size = sum(path.stat().st_size for path in built.out.rglob("*") if path.is_file())
     yield f"The site is in {built.out}. It has {size / 1e6:.0f} MB; put all of it on a web host."
-    if isinstance(runtime, Usual):
-        yield f"Readers' browsers load Python, numpy and matplotlib from {runtime.address}"
+    if runtime.outside:
+        yield f"Readers' browsers load Python, numpy and matplotlib from {runtime.outside}"
         yield "Nothing else comes from outside, and nothing is sent."
         yield "To serve that from your host too, give a copy of it after --runtime."
     else:

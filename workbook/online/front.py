@@ -40,7 +40,7 @@ def write_front(site: Path, config: dict, first: list[str], later: list[str]) ->
             shutil.rmtree(path) if path.is_dir() else path.unlink()
     for part in PARTS.iterdir():
         shutil.copy(part, site)
-    write_listing(site / "api" / "contents")
+    write_listing(site / "api" / "contents" / "all.json")
     # Inside a script, "</" would end it.
     text = json.dumps(settings).replace("</", "<\\/")
     _fill(site / "index.html", config=text, opening=OPENING, bundle=bundle, first=json.dumps(first))

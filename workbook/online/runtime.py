@@ -25,10 +25,13 @@ FETCH = f"npm pack pyodide@{PYODIDE_VERSION}"
 
 
 class Usual:
-    """The runtime at the address that the kernel knows by itself, or at another like it."""
+    """The runtime at the address that the kernel knows by itself, or at another like it.
+
+    `outside` is that address.
+    """
 
     def __init__(self, address: str = PYODIDE_CDN_URL):
-        self.address = address.rstrip("/")
+        self.outside = address.rstrip("/")
 
     def lock(self) -> dict:
         """Its list of packages.
@@ -47,7 +50,7 @@ class Usual:
 
     def where(self, file: str) -> str:
         """The address of one of its files."""
-        return f"{self.address}/{file}"
+        return f"{self.outside}/{file}"
 
     def bring(self, site: Path, files: Iterable[str]) -> list[str]:
         """Nothing of it is in the site; the addresses of what browsers load first."""
@@ -60,6 +63,8 @@ class Brought:
     Raises:
         NotBuilt: the folder lacks a file of it.
     """
+
+    outside = ""  # nothing of the site comes from another address
 
     def __init__(self, folder: Path):
         self.folder = folder

@@ -10,13 +10,15 @@ __all__ = ["OVERRIDES", "page_config"]
 LAB = Path(__file__).parent.parent / "settings" / "labconfig"
 OVERRIDES = LAB / "default_setting_overrides.json"
 KERNEL = "@jupyterlite/pyodide-kernel-extension:kernel"
-# Bars and marks that pages do not show, and what asks for parts that are switched off.
+# Bars and marks that pages do not show; what asks for parts that are switched off; JupyterLite's own
+# service worker, which shows files to Python: pages need none, and ours keeps the site.
 SWITCHED_OFF = (
     "@jupyterlite/notebook-application-extension:logo",
     "@jupyter-notebook/application-extension:top",
     "@jupyter-notebook/notebook-extension:kernel-logo",
     "@jupyter-notebook/notebook-extension:tab-icon",
     "@jupyterlite/application-extension:lsp-connection-manager",
+    "@jupyterlite/application-extension:service-worker-manager",
 )
 
 

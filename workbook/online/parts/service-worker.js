@@ -1,11 +1,8 @@
-/* Keeps the site in the browser for when the network is away, and carries what Python writes.
+/* Keeps the site in the browser for when the network is away.
  *
  * A page that is ready asks for every file of the site to be kept. Once all are there, pages come
  * from what is kept, all of one edition; before, all come from the network. A newer edition is
  * fetched whole in the background and takes over when the last page is closed.
- *
- * Python runs beside the page and waits while it reads or writes a file. The page keeps the files;
- * JupyterLite carries question and answer over this channel.
  */
 const EDITION = "{{edition}}";
 const FILES = {{files}}; // address, as seen from the site -> mark of its content
@@ -13,8 +10,6 @@ const LATER = {{later}}; // addresses of what is kept only when it was used
 const SCOPE = self.registration.scope;
 const PREFIX = `wire-to-water ${SCOPE} `;
 const LIST = `${SCOPE}kept-files.json`;
-const CHANNEL = "/sw-api.v1";
-const PATIENCE = 15_000; // ms; a page that is closed never answers
 
 const at = (address) => new URL(address, SCOPE).href;
 const KNOWN = new Set([...Object.keys(FILES), ...LATER].map(at));
@@ -74,23 +69,8 @@ async function answer(request, url) {
   return file;
 }
 
-/* Pass on what Python asks of its files, to the page that started it. */
-async function pass(request) {
-  const asked = await request.json();
-  const channel = new BroadcastChannel(CHANNEL);
-  const heard = new Promise((resolve) => {
-    setTimeout(() => resolve(new Response("no answer", { status: 504 })), PATIENCE);
-    channel.onmessage = ({ data }) => {
-      if (data.requestId !== asked.requestId || !("response" in data)) return;
-      resolve(new Response(JSON.stringify(data.response)));
-    };
-  });
-  channel.postMessage({ ...asked, pathname: new URL(request.url).pathname });
-  return heard.finally(() => channel.close());
-}
-
 self.addEventListener("install", (event) => {
-  // The first time there is nothing to take over from, and a page waits for its files.
+  // The first time there is nothing to take over from; the page asks when it is ready.
   event.waitUntil(self.registration.active ? keepAll() : self.skipWaiting());
 });
 
@@ -107,11 +87,5 @@ self.addEventListener("message", (event) => {
 self.addEventListener("fetch", (event) => {
   const { request } = event;
   const url = fileOf(request);
-  if (new URL(url).pathname === "/api/service-worker-heartbeat") {
-    event.respondWith(new Response("ok"));
-  } else if (url.startsWith(at("api/drive"))) {
-    event.respondWith(pass(request));
-  } else if (request.method === "GET" && KNOWN.has(url)) {
-    event.respondWith(answer(request, url));
-  }
+  if (request.method === "GET" && KNOWN.has(url)) event.respondWith(answer(request, url));
 });

@@ -7,7 +7,6 @@
  */
 (() => {
   const NAME = "wire-to-water-site";
-  const WORKER_PATIENCE = 5_000; // ms; without its service worker a browser keeps no answers
 
   let shared; // JupyterLab's table of the modules it shares with extensions
 
@@ -22,14 +21,6 @@
     return pages.includes(path) ? path : pages[0];
   }
 
-  /* The service worker carries what Python writes; a page without one goes on after a while. */
-  function workerReady() {
-    const { serviceWorker } = navigator;
-    if (!serviceWorker) return null; // an address without https, or a private window
-    const late = new Promise((resolve) => setTimeout(resolve, WORKER_PATIENCE));
-    return Promise.race([serviceWorker.ready, late]);
-  }
-
   /* Once a page is there, all others are kept for when the network is away. */
   const keepAll = () => void navigator.serviceWorker?.controller?.postMessage("keep");
 
@@ -37,10 +28,16 @@
     kernel?.requestExecute({ code, silent: true, store_history: false });
   }
 
-  /* Python cannot see the address of the page. Percent signs leave nothing that ends a string. */
-  function tellAddress(kernel, base) {
+  /* Python cannot see the page's address, and has no files yet. Percent signs end no string. */
+  function prepare(kernel, base) {
     const [site, query] = [base, location.search.slice(1)].map(encodeURIComponent);
-    run(kernel, `from workbook.online import address\naddress.tell("${site}", "${query}")\ndel address`);
+    run(
+      kernel,
+      `from workbook.online import address, journal
+address.tell("${site}", "${query}")
+await journal.open_journal(address.site())
+del address, journal`,
+    );
   }
 
   function fetchPictures(kernel) {
@@ -75,7 +72,7 @@
 
     /* Python starts before there is a page; the page finds it by its own path. */
     async function startPython(path) {
-      await Promise.all([workerReady(), serviceManager.ready]);
+      await serviceManager.ready;
       const options = { path, name: path, type: "notebook", kernel: { name: "python" } };
       const session = await serviceManager.sessions.startNew(options);
       session.dispose(); // only this hold on it: the first to hold it would get what widgets send
@@ -114,7 +111,7 @@
       void context.ready.then(() => nameTab(context.model));
       node.addEventListener("wire-to-water:starts", () => {
         kernel = sessionContext.session?.kernel;
-        tellAddress(kernel, base);
+        prepare(kernel, base);
       });
       node.addEventListener("wire-to-water:settled", () => {
         fetchPictures(sessionContext.session?.kernel);
