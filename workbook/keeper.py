@@ -66,4 +66,4 @@ def keep(told: Try, log: Log | None = None, of: str = "", who: str = "") -> str:
         (log or own_log()).keep(attempt_of(told, of, who))
     except NotKept as fault:
         return str(fault)
-    return ""
+    return "" if lasting() else FORGOTTEN

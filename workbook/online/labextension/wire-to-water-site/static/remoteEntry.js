@@ -68,6 +68,7 @@ del address, journal`,
 
   function makeSite({ commands, name, serviceManager, shell }, pages, base) {
     let kernel = null; // all pages share one
+    let shown = location.search; // a place within a page changes the address as well
     const nameTab = tabNamer(name);
 
     /* Python starts before there is a page; the page finds it by its own path. */
@@ -86,6 +87,8 @@ del address, journal`,
 
     /* The address has changed. */
     async function follow() {
+      if (location.search === shown) return;
+      shown = location.search;
       shell.currentWidget?.dispose();
       await show(pageOf(location.href, pages));
     }
