@@ -1,6 +1,6 @@
 """The card of one problem of a set: the practice card without what leads to other problems."""
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Sequence
 from html import escape
 
 from ipywidgets import Box
@@ -21,7 +21,7 @@ class PosedCard(Card):
     practice: Posed
 
     def __init__(self, number: int, practice: Posed, clock: Callable[[], float]):
-        self.number = number
+        self.number, self.before = number, []
         super().__init__(practice, clock)
         self.add_class("w2w-posed")
 
@@ -54,8 +54,9 @@ class PosedCard(Card):
         head = f"<h4>Question {self.number}. {escape(case.family.title)}</h4>"
         return head + fragments.question(case, case.choices)
 
-    def restore(self, before: Iterable[Attempt]) -> None:
+    def restore(self, before: Sequence[Attempt]) -> None:
         """Show what was answered before; what is typed and not yet checked stays."""
+        self.before = before
         last = self.practice.restore(before)
         if not self.answer.unsent:
             self.answer.fill(last[0] if last else "")

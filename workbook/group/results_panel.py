@@ -96,7 +96,9 @@ class ResultsPanel(Panel):
             self.results.append(result)
         if not result.strange:
             return ""
-        return f"{called}: {counted(result.strange, 'line')} of it could not be read and stayed out."
+        return (
+            f"{called}: {counted(result.strange, 'line')} of it could not be read and stayed out."
+        )
 
     def _begin_again(self) -> None:
         self.results = []
@@ -132,6 +134,8 @@ class ResultsPanel(Panel):
         hidden = self.hidden.value
         names = words.names_for(self.told, self.problems, hidden)
         name = f"wire-to-water-group-{self.problems.mark.lower()}.csv"
-        saves = link(f"Save {name}", name, "text/csv", words.results_csv(self.told, names))
+        saves = link(
+            "Save the file for a spreadsheet", name, "text/csv", words.results_csv(self.told, names)
+        )
         says = "It holds no names." if hidden else "It holds the names that members typed."
-        self.saved.value = f"<p>{saves}</p><p>{says}</p>"
+        self.saved.value = f'<p class="w2w-saves">{saves}</p><p>{says}</p>'

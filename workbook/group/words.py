@@ -8,7 +8,6 @@ from solver.show import counted
 
 from ..exam.desk import listed
 from ..figures.view import View
-from ..practice import ordinal
 from ..spreadsheet import csv_of
 from ..trainer.report.flaws import Flaw
 from .facts import AT_ONCE, LATER, STATES, UNTRIED, Cell, GroupFacts
@@ -76,7 +75,7 @@ def table(told: GroupFacts) -> View:
         (f"{question.number}. {question.title}", *_counts(row))
         for question, row in zip(told.questions, told.cells, strict=True)
     )
-    return View("How many of you got what", "", HEADS, rows, {}, "")
+    return View("Members, by how they stand with each question", "", HEADS, rows, {}, "")
 
 
 def _counts(row: Sequence[Cell]) -> list[str]:
@@ -91,17 +90,19 @@ def by_member(told: GroupFacts, names: Mapping[str, str], row: Sequence[Cell]) -
 
 
 def state(cell: Cell) -> str:
-    """How a member stands with a question."""
-    hints = f", with {counted(cell.hints, 'hint')}" if cell.hints else ""
+    """How a member stands with a question.
+
+    >>> state(Cell(LATER, 2, 1)), state(Cell("not yet", 1)), state(Cell("not yet", shown=True))
+    ('right after 2 tries, with 1 hint', 'not right yet after one try', 'opened the worked solution')
+    """
     if cell.state == AT_ONCE:
         return "right at once"
-    if cell.state == LATER:
-        return f"right at the {ordinal(cell.tries)} try{hints}"
     if cell.state == UNTRIED:
         return "not tried"
-    after = f"after the {ordinal(cell.tries)} try" if cell.tries else "before any try"
+    after = f" after {'one try' if cell.tries == 1 else f'{cell.tries} tries'}" * bool(cell.tries)
+    hints = f", with {counted(cell.hints, 'hint')}" if cell.hints else ""
     seen = "opened the worked solution" if cell.shown else "not right yet"
-    return f"{seen} {after}{hints}"
+    return f"{'right' if cell.state == LATER else seen}{after}{hints}"
 
 
 def mistakes_in(question: Question, cell: Cell) -> list[str]:

@@ -102,7 +102,9 @@ class WorkPanel(Panel):
         self.name.fill(self.own.name)
         made = self.own.made()
         for code, card in self.cards.items():
-            card.restore([each for each in made if each.code == code])
+            ours = [each for each in made if each.code == code]
+            if ours != card.before:  # else hints that were shown stay
+                card.restore(ours)
         self._told()
 
     def _show(self) -> None:
@@ -135,6 +137,8 @@ class WorkPanel(Panel):
 
     def _tried(self, told: Try) -> str:
         fault = self.own.keep(told)
+        code = told.case.code
+        self.cards[code].before = [each for each in self.own.made() if each.code == code]
         self._told()
         return fault
 
@@ -170,5 +174,6 @@ class WorkPanel(Panel):
             )
             return
         name, data = result_file(self.own.problems, self.own.name, made)
-        self.saved.value = f"<p>{link(f'Save {name}', name, KIND, data)}</p>"
+        saves = link("Save the file of my result", name, KIND, data)
+        self.saved.value = f'<p class="w2w-saves">{saves}</p>'
         self.keeping.value = say("note", "Your result is ready. Choose the link to save it.")
