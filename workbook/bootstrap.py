@@ -17,12 +17,13 @@ from pathlib import Path
 
 from workbook.child import ROOT, started
 
-__all__ = ["CLASS", "READER", "TESTER", "SetupFailed", "python_with", "unmet"]
+__all__ = ["CLASS", "READER", "SITE", "TESTER", "SetupFailed", "python_with", "unmet"]
 
 READER = "requirements.txt"
 CLASS = "requirements-class.txt"
+SITE = "requirements-site.txt"
 TESTER = "requirements-test.txt"
-LISTS = (READER, CLASS, TESTER)  # each holds all that the one before it holds
+LISTS = (READER, CLASS, SITE, TESTER)  # each holds all that the one before it holds
 
 BINDER = ROOT / "binder"
 HOME = ROOT / ".venv"

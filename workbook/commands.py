@@ -12,6 +12,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from workbook import bootstrap, child
+from workbook.online import command as site
 from workbook.trainer import command as trainer
 from workbook.trainer.on_paper import command as on_paper
 from workbook.trainer.report import command as report
@@ -128,6 +129,7 @@ COMMANDS = {
         "set work, and make what people get", trainer.run, trainer.set_options, bootstrap.CLASS
     ),
     "sheet": Command("print the formulas of chapters on one or two pages", _sheet, _sheet_options),
+    "site": Command("build the static site", site.run, site.options, bootstrap.SITE),
     "trainer": Command(
         "open a trainer's course and pages", _trainer, _trainer_options, bootstrap.CLASS
     ),

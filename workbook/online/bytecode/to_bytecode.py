@@ -6,6 +6,7 @@ folder of the wheels, and needs the standard library alone.
 
 import marshal
 import sys
+from importlib.abc import InspectLoader
 from importlib.util import MAGIC_NUMBER, source_hash
 from pathlib import Path
 from zipfile import ZIP_DEFLATED, ZipFile, ZipInfo
@@ -15,7 +16,7 @@ UNCHECKED = (1).to_bytes(4, "little")  # its source is known by a hash, and is n
 
 def bytecode(source: bytes, name: str) -> bytes:
     """What Python would have kept of a module, after reading it."""
-    code = compile(source, name, "exec", dont_inherit=True)
+    code = InspectLoader.source_to_code(source, name)
     return MAGIC_NUMBER + UNCHECKED + source_hash(source) + marshal.dumps(code)
 
 
