@@ -10,10 +10,13 @@ from typing import Any
 
 from solver import SolverError
 
+from .online import in_browser
+
 __all__ = ["CannotPrint", "compiled", "needed", "page_count"]
 
 SHARED = Path(__file__).with_name("printed.typ")
 NO_TYPST = "A PDF needs the package typst, which is not here. Type: python3 -m pip install typst"
+IN_BROWSER = "A browser cannot make a PDF. The same page of the workbook on a computer makes it."
 
 
 class CannotPrint(SolverError):
@@ -48,7 +51,7 @@ def needed():
     try:
         import typst
     except ImportError:
-        raise CannotPrint(NO_TYPST) from None
+        raise CannotPrint(IN_BROWSER if in_browser() else NO_TYPST) from None
     return typst
 
 

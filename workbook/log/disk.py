@@ -7,13 +7,12 @@ write ends that line first. A write that the system breaks off leaves the file a
 import contextlib
 import errno
 import os
-import sys
 from collections.abc import Iterable, Iterator
 from pathlib import Path
 
 from filelock import FileLock, Timeout
 
-from workbook.online import journal
+from workbook.online import in_browser, journal
 
 __all__ = ["NotKept", "NotRead", "add_lines", "locked_if_possible"]
 
@@ -70,7 +69,7 @@ def locked_if_possible(path: Path) -> Iterator[None]:
 
 
 def _lock(path: Path) -> contextlib.AbstractContextManager:
-    if sys.platform == "emscripten":
+    if in_browser():
         # A browser's files know no locks, and each page has its own.
         return contextlib.nullcontext()
     return FileLock(path.with_name(path.name + ".lock"), timeout=PATIENCE)

@@ -100,7 +100,9 @@ def _place(wheels: list[Path], lock: dict, site: Path) -> str:
     text = json.dumps(lock).encode()
     folder = site / WHEELS / hashlib.sha256(text).hexdigest()[:12]
     folder.mkdir(parents=True)
+    listed = {entry["file_name"] for entry in lock["packages"].values()}
     for wheel in wheels:
-        shutil.copy(wheel, folder)
+        if wheel.name in listed:  # of two versions of one package, the list has the later
+            shutil.copy(wheel, folder)
     (folder / LOCK).write_bytes(text)
     return f"./{(folder / LOCK).relative_to(site).as_posix()}"

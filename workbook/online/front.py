@@ -21,7 +21,7 @@ LEFT_OUT = (
     "bootstrap.js", "config-utils.js", "doc", "edit", "icon-*.png", "index.html",
     "jupyter-lite.*", "jupyterlite.schema*", "lab", "manifest.webmanifest", "notebooks",
     "overrides.json", "package.json", "rspack.config*", "service-worker.js", "tree",
-    "build/lab", "build/*.eot", "build/*.ttf", "build/*.svg",
+    "build/lab", "build/service-worker.js", "build/*.eot", "build/*.ttf", "build/*.svg",
     "extensions/*/*/install.json", "extensions/*/*/static/pypi",
 )  # fmt: skip
 WORKER = "service-worker.js"  # JupyterLite asks for it by this name

@@ -6,8 +6,9 @@ opens writes its files again from the journal; pages that are open together tell
 """
 
 import asyncio
-import sys
 from pathlib import Path
+
+from . import in_browser
 
 __all__ = ["folder", "lasting", "note", "open_journal"]
 
@@ -19,12 +20,12 @@ _fault: list[str] = []  # why the browser refused to keep lines
 
 def folder() -> Path | None:
     """Where a page of the static site writes; None elsewhere."""
-    return FOLDER if sys.platform == "emscripten" else None
+    return FOLDER if in_browser() else None
 
 
 def lasting() -> bool:
     """Whether what is written is still there when the page is opened again."""
-    return sys.platform != "emscripten" or (bool(_open) and not _fault)
+    return not in_browser() or (bool(_open) and not _fault)
 
 
 async def open_journal(name: str) -> None:

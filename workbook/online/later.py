@@ -6,8 +6,9 @@ it is ready (see labextension); panels that lack a picture have asked for it by 
 
 import asyncio
 import importlib
-import sys
 from collections.abc import Callable
+
+from . import in_browser
 
 __all__ = ["begin", "no_picture"]
 
@@ -30,7 +31,7 @@ def no_picture(redraw: Callable[[], None] | None = None) -> str:
     >>> no_picture()
     'The picture needs matplotlib, which is not installed here. The table has every number.'
     """
-    if sys.platform != "emscripten":
+    if not in_browser():
         return MISSING
     if _failed:
         return FAILED

@@ -1,0 +1,82 @@
+"""Pictures in the static site come when the page is ready, and no panel waits for them."""
+
+import asyncio
+import sys
+from types import SimpleNamespace
+
+import pytest
+
+from workbook.figures import show
+from workbook.online import later
+
+
+@pytest.fixture
+def browser(monkeypatch):
+    """A browser's Python, as far as pictures go; `asked` are the packages it was asked for."""
+    asked = []
+
+    async def load(name, **options):
+        asked.append(name)
+
+    for name in ("_ready", "_fetching", "_failed"):
+        monkeypatch.setattr(later, name, [])
+    monkeypatch.setattr(later, "_waiting", {})
+    monkeypatch.setattr(later, "BREATH", 0)
+    monkeypatch.setattr(later, "in_browser", lambda: True)
+    monkeypatch.setitem(sys.modules, "pyodide_js", SimpleNamespace(loadPackage=load))
+    return asked
+
+
+def wait_for(*redraws):
+    """Ask for pictures, say that the page is ready, and let everything come."""
+
+    async def run():
+        said = [later.no_picture(redraw) for redraw in redraws]
+        later.begin()
+        while later._fetching:
+            await asyncio.sleep(0)
+        return said
+
+    return asyncio.run(run())
+
+
+def test_outside_a_browser_nothing_is_promised():
+    assert later.no_picture(lambda: None) == later.MISSING
+
+
+def test_nothing_is_fetched_before_the_page_is_ready(browser):
+    assert later.no_picture(lambda: None) == later.COMING
+    assert [] == browser
+
+
+def test_each_panel_draws_once_when_the_pictures_can_be_had(browser):
+    drawn = []
+    first, second = (lambda: drawn.append("first")), (lambda: drawn.append("second"))
+    assert [later.COMING] * 3 == wait_for(first, second, first)
+    assert ["first", "second"] == sorted(drawn)
+    assert ["matplotlib"] == browser
+
+
+def test_a_page_without_pictures_fetches_nothing(browser):
+    assert [] == wait_for()
+    assert [] == browser
+
+
+def test_where_they_cannot_be_had_the_panel_says_so_for_good(browser, monkeypatch):
+    monkeypatch.setattr(later, "PARTS", ("no_such_module_anywhere",))
+    said = []
+    wait_for(lambda: said.append(later.no_picture(lambda: None)))
+    assert [later.FAILED] == said
+    assert 1 == len(browser)
+
+
+def test_a_figure_shows_its_table_first_and_then_its_picture(browser, monkeypatch):
+    missing = {name: None for name in sys.modules if name.split(".")[0] == "matplotlib"}
+    with monkeypatch.context() as without:
+        for name in {**missing, "matplotlib": None}:
+            without.setitem(sys.modules, name, None)
+        figure = show("legs")
+    assert f"<p>{later.COMING}</p>" == figure.picture.value
+    assert "<table>" in figure.table.value
+    wait_for()
+    assert figure.picture.value.startswith("<svg")
