@@ -178,7 +178,8 @@ def wanted_by(name):
 )
 def test_the_exact_versions_are_complete_on_every_system_for(root, names):
     have = pinned(root, *names)
-    elsewhere = {"appnope", "colorama", "pywin32", "pywinpty"}  # not installed where this runs, and no needs
+    # Not installed where this runs, and without needs of their own.
+    elsewhere = {"appnope", "colorama", "pywin32", "pywinpty"}
     needs = {need for name in have - elsewhere for need in wanted_by(name)}
     assert set() == needs - have
 
