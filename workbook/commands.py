@@ -13,6 +13,7 @@ from dataclasses import dataclass
 
 from workbook import bootstrap, child
 from workbook.online import command as site
+from workbook.online import links
 from workbook.trainer import command as trainer
 from workbook.trainer.on_paper import command as on_paper
 from workbook.trainer.report import command as report
@@ -119,6 +120,7 @@ COMMANDS = {
     "course": Command(
         "make a course for a class", trainer.run, trainer.course_options, bootstrap.CLASS
     ),
+    "links": Command("say the links that open it online", links.run, links.options),
     "mark": Command(
         "mark what a class handed in", trainer.run, trainer.mark_options, bootstrap.CLASS
     ),

@@ -3,20 +3,11 @@
 The pages here are stand-ins, served from a copy of the workbook whose chapters they are.
 """
 
-import contextlib
 import json
-import os
 import shutil
-import socket
-import subprocess
-import sys
-import time
 import urllib.request
-from pathlib import Path
 
 import pytest
-
-from workbook import child
 
 pytestmark = pytest.mark.browser
 
@@ -251,32 +242,6 @@ def test_a_copy_of_our_page_in_another_folder_does_not_run(other, page):
     page.goto(other.url(f"got/{NEXT}"))
     page.locator('[data-wire-to-water="other"]').wait_for()
     assert page.locator(".wtw-strip").count() == 0
-
-
-@pytest.mark.skipif(sys.platform == "win32", reason="Binder runs on Linux")
-def test_on_binder_the_pages_run_where_they_lie_in_the_checkout(root, project, page, tmp_path):
-    with socket.socket() as trial:
-        trial.bind(("127.0.0.1", 0))
-        port = trial.getsockname()[1]
-    server = [sys.executable, "-m", "jupyterlab", "--no-browser", "--allow-root", f"--port={port}"]
-    place = [f"--ServerApp.root_dir={project}", "--ServerApp.port_retries=0"]
-    programs = f"{Path(sys.executable).parent}{os.pathsep}{os.environ['PATH']}"
-    own = {"HOME": str(tmp_path), "PATH": programs, "PYTHONPATH": str(project)}
-    environment = {**os.environ, **own, "JUPYTER_TOKEN": "key"}
-    start = [root / "binder" / "start", *server, *place, "--ServerApp.answer_yes=True"]
-    with child.started(start, cwd=project, env=environment, stderr=subprocess.DEVNULL) as jupyter:
-        base = f"http://127.0.0.1:{port}"
-        while not _answers(f"{base}/api"):
-            assert jupyter.poll() is None, "the server did not start"
-            time.sleep(0.1)
-        page.goto(f"{base}/doc/tree/workbook/chapters/{NEXT}?token=key")
-        shown(page, str(project / "workbook" / "__init__.py"))
-
-
-def _answers(address):
-    with contextlib.suppress(OSError), urllib.request.urlopen(address, timeout=5):
-        return True
-    return False
 
 
 def test_the_strip_and_the_page_have_no_accessibility_fault(served, page, axe):
