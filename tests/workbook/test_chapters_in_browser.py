@@ -1,10 +1,11 @@
-"""Every chapter as a reader meets it: it opens, its card answers, its own numbers are at hand."""
+"""Every chapter as a reader meets it: it opens, its card answers, and all of it fits a telephone."""
 
 import re
 
 import pytest
 
 from solver import case_from_code
+from tests.workbook.on_a_phone import faults_on_a_phone
 from workbook.pages import code_cells, shipped_pages
 
 pytestmark = pytest.mark.browser
@@ -19,7 +20,7 @@ CHAPTERS = {
 
 
 @pytest.mark.parametrize("name", CHAPTERS)
-def test_a_chapter_opens_and_its_card_marks_a_right_answer_and_opens_a_code(
+def test_a_chapter_opens_its_card_marks_a_right_answer_and_opens_a_code_and_it_fits_a_telephone(
     name, workbook_server, page
 ):
     case = case_from_code(CHAPTERS[name])
@@ -34,3 +35,7 @@ def test_a_chapter_opens_and_its_card_marks_a_right_answer_and_opens_a_code(
     answer.press("Enter")
     card.locator(".w2w-right").wait_for()
     assert "This was your first try." in card.inner_text()
+    for button in ("Show the worked solution", "Show every step"):
+        page.get_by_role("button", name=button).click()
+    page.locator(".w2w-steps").nth(1).wait_for()
+    assert [] == faults_on_a_phone(page)

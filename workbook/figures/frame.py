@@ -28,7 +28,7 @@ LOOK = """<style>
 .w2w-sliders .widget-hslider .slider-container { flex: 1 1 8em; }
 .w2w-sliders .widget-hslider .noUi-target { background: var(--jp-ui-font-color3, #888); }
 .w2w-sliders .widget-hslider .noUi-handle { background: var(--w2w-accent);
-  border-color: var(--w2w-page); }
+  border-color: var(--w2w-page); width: 24px; height: 24px; top: -10px; right: -12px; }
 .w2w-sliders .widget-readout { margin: 0 0 0 1em; font-variant-numeric: tabular-nums; }
 .w2w-panel .w2w-beside { display: flex; flex-wrap: wrap; gap: 0.6em 2em; }
 .w2w-figure .w2w-ask .w2w-field { flex: 0 1 13em; margin-bottom: 0.6em; }
