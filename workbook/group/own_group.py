@@ -15,26 +15,35 @@ from workbook.online.address import words_of_address
 from ..keeper import keep, own_log
 from ..practice import Try
 from .posed import Question, questions_of
-from .set_text import BadSet, ProblemSet, plain, read_set
+from .result import Result
+from .set_text import MOST_NAME, BadSet, ProblemSet, plain, read_set
 
-__all__ = ["MOST_NAME", "WORD", "OwnGroup", "own_group"]
+__all__ = ["WORD", "OwnGroup", "own_group"]
 
-MOST_NAME = 40  # characters
 WORD = "set"  # in the address of a page
 
 
 class OwnGroup:
-    """The set open here, if there is one; `name` may be empty, as for somebody alone."""
+    """The set open here, if there is one; `name` may be empty, as for somebody alone.
+
+    `results` are those brought in for it. They stay while Python runs, whatever page is shown.
+    """
 
     def __init__(self, kept: Log, clock: Callable[[], float] = monotonic):
         self.kept, self.clock = kept, clock
         self.problems: ProblemSet | None = None
         self.questions: Sequence[Question] = ()
+        self.results: list[Result] = []
         self.name, self.parts = "", {}
         self._from_address, self._since = "", clock()
 
     def open(self, problems: ProblemSet) -> None:
-        """Work at this set, under the name that was used for it last."""
+        """Work at this set, under the name that was used for it last.
+
+        Results that were brought in belong to their set, whatever its title; they go with it.
+        """
+        if self.problems and problems.key != self.problems.key:
+            self.results = []
         self.problems, self.questions = problems, questions_of(problems)
         self.name = next((each.who for each in reversed(self._all()) if each.who), self.name)
         self._since = self.clock()

@@ -8,8 +8,7 @@ from solver import SolverError
 from solver.show import counted
 from workbook.log import Attempt, line_of, parse
 
-from .own_group import MOST_NAME
-from .set_text import ProblemSet, plain
+from .set_text import MOST_NAME, ProblemSet, plain
 
 __all__ = ["MOST_BYTES", "MOST_LINES", "NotAResult", "Result", "read_result", "result_file"]
 

@@ -31,11 +31,11 @@ NOTHING = "Nothing is brought in yet. Your own answers show here once you have g
 
 
 class ResultsPanel(Panel):
-    """What the members got. It holds what was brought in until the page is closed."""
+    """What the members got, by the results brought in and one's own answers."""
 
     def __init__(self, own: OwnGroup, clock: Callable[[], float] = monotonic):
         super().__init__("w2w-together", "w2w-results", clock=clock)
-        self.own, self.problems, self.results = own, own.problems, []
+        self.own, self.problems = own, own.problems
         self.told: GroupFacts | None = None
         self.upload = FileUpload(accept=".jsonl", multiple=True, description="Bring in results")
         self.upload.layout = AUTO
@@ -74,26 +74,26 @@ class ResultsPanel(Panel):
         if not self.own.problems:
             self.said.value = say("missing", NO_SET)
             return
-        before = len(self.results)
+        before = len(self.own.results)
         faults = [self._bring(number, file) for number, file in enumerate(files, 1)]
         faults = [fault for fault in faults if fault]
         more = [f"And {counted(len(faults) - TOLD, 'more file')}."] * (len(faults) > TOLD)
         self.redraw()
-        here = f"{counted(len(files), 'file')} looked at; {len(self.results) - before} new."
+        here = f"{counted(len(files), 'file')} looked at; {len(self.own.results) - before} new."
         self.said.value = say("notice" if faults else "note", here, *faults[:TOLD], *more)
 
     def _bring(self, number: int, file) -> str:
         """Take one file in; a sentence where there is something to say of it."""
         # A file's name may be that of a member.
         called = f"File {number}" if self.hidden.value else f"“{file['name'][:80]}”"
-        if len(self.results) == MOST_FILES:
+        if len(self.own.results) == MOST_FILES:
             return f"{called} was left out: {MOST_FILES} results are here already."
         try:
             result = read_result(bytes(file["content"]), self.own.problems)
         except NotAResult as refusal:
             return f"{called} was left out: {refusal}"
-        if result.attempts not in [other.attempts for other in self.results]:
-            self.results.append(result)
+        if result.attempts not in [other.attempts for other in self.own.results]:
+            self.own.results.append(result)
         if not result.strange:
             return ""
         return (
@@ -101,19 +101,19 @@ class ResultsPanel(Panel):
         )
 
     def _begin_again(self) -> None:
-        self.results = []
+        self.own.results = []
         self.redraw()
         self.said.value = say(
             "note", "What was brought in is put aside. Your files are as they were."
         )
 
     def redraw(self) -> None:
-        """What the results say now. Those of another set go when that is closed."""
+        """What the results say now."""
         if self.problems != self.own.problems:
-            self.problems, self.results = self.own.problems, []
+            self.problems = self.own.problems
             self.said.value = say("")
         mine = self._mine() if self.problems and self.mine.value else []
-        results = [*self.results, *mine]
+        results = [*self.own.results, *mine]
         self.told = facts(self.own.questions, results) if results else None
         self.shown.layout.display = "" if self.told else "none"
         self.saved.value = ""

@@ -18,10 +18,21 @@ from solver import BadCode, SolverError
 from solver.code import read_code
 from solver.show import counted
 
-__all__ = ["MOST", "MOST_TITLE", "BadSet", "ProblemSet", "codes_in", "plain", "read_set", "set_of"]
+__all__ = [
+    "MOST",
+    "MOST_NAME",
+    "MOST_TITLE",
+    "BadSet",
+    "ProblemSet",
+    "codes_in",
+    "plain",
+    "read_set",
+    "set_of",
+]
 
 MOST = 40  # problems
 MOST_TITLE = 60  # characters; as many emoji still fit into a link with the codes
+MOST_NAME = 40  # characters of a member's name
 LONGEST = 2_000  # characters of a set
 MOST_PASTED = 5_000  # characters looked at, with the message around
 TOLD = 5  # faults told at once
@@ -104,6 +115,15 @@ def set_of(title: str, codes: Sequence[str]) -> ProblemSet:
         raise BadSet("There is no code in this set. Put at least one in.")
     if len(codes) > MOST:
         raise BadSet(f"A set has at most {MOST} problems; here are {len(codes):,}. Leave some out.")
+    found, faults = _read(codes)
+    if faults:
+        more = [f"And {counted(len(faults) - TOLD, 'more fault')}."] * (len(faults) > TOLD)
+        raise BadSet(*faults[:TOLD], *more)
+    return ProblemSet(plain(title, MOST_TITLE), tuple(found))
+
+
+def _read(codes: Sequence[str]) -> tuple[list[str], list[str]]:
+    """The codes as they are shown, and a sentence for each that is none or stands there twice."""
     places: dict[str, int] = {}
     faults = []
     for number, typed in enumerate(codes, 1):
@@ -115,10 +135,7 @@ def set_of(title: str, codes: Sequence[str]) -> ProblemSet:
         if first := places.get(code):
             faults.append(f"Problem {number} is the same as problem {first}: leave out one {code}.")
         places.setdefault(code, number)
-    if faults:
-        more = [f"And {counted(len(faults) - TOLD, 'more fault')}."] * (len(faults) > TOLD)
-        raise BadSet(*faults[:TOLD], *more)
-    return ProblemSet(plain(title, MOST_TITLE), tuple(places))
+    return list(places), faults
 
 
 def codes_in(text: str) -> list[str]:
@@ -143,8 +160,7 @@ def read_set(text: str) -> ProblemSet:
         raise BadSet(NOTHING)
     if len(text) > MOST_PASTED:
         raise BadSet(TOO_LONG)
-    match = _SHAPE.search(text)
-    if not match:
+    if not (match := _SHAPE.search(text)):
         raise BadSet(CUT if re.search(_START, text, re.I) else NO_SET)
     if len(match[0]) > LONGEST:
         raise BadSet(TOO_LONG)
