@@ -17,6 +17,8 @@ from pathlib import Path
 from shutil import which
 from urllib.parse import unquote, urlsplit
 
+import psutil
+
 from tests.conftest import FLAGS, PATIENCE
 
 SERVER = """
@@ -92,7 +94,10 @@ def main(site: Path, count: int) -> None:
             port = int(server.stdout.readline())
             files = first_load(site, f"http://127.0.0.1:{port}/")
             for each in (1, count):
-                print(_told(files, asyncio.run(readers(port, files, each))), flush=True)
+                before = sum(psutil.Process(server.pid).cpu_times()[:2])
+                print(_told(files, asyncio.run(readers(port, files, each))))
+                used = sum(psutil.Process(server.pid).cpu_times()[:2]) - before
+                print(f"the server took {used / each:.3f} s of a processor for each", flush=True)
         finally:
             server.terminate()
 
