@@ -10,7 +10,7 @@ from workbook.pages import OPENING
 
 from .listing import write_listing
 
-__all__ = ["write_front"]
+__all__ = ["PARTS", "WORKER", "fill_worker", "write_front"]
 
 PARTS = Path(__file__).with_name("parts")
 APP = "notebooks"
@@ -44,6 +44,11 @@ def write_front(site: Path, config: dict, first: list[str], later: list[str]) ->
     # Inside a script, "</" would end it.
     text = json.dumps(settings).replace("</", "<\\/")
     _fill(site / "index.html", config=text, opening=OPENING, bundle=bundle, first=json.dumps(first))
+    fill_worker(site, first, later)
+
+
+def fill_worker(site: Path, first: list[str] = (), later: list[str] = ()) -> None:
+    """Tell the service worker of a site which files there are, and which come from elsewhere."""
     files = _marks(site) | {address: "" for address in first if "://" in address}
     used = [address for address in later if "://" in address]
     used += [path for path in files if path.startswith("static/pyodide/") and path.endswith(".whl")]

@@ -5,7 +5,6 @@ from pathlib import Path
 
 import pytest
 
-from tests.workbook.online.serving import Served
 from workbook.online.build import Built, build
 from workbook.online.runtime import Brought
 
@@ -24,10 +23,3 @@ def runtime(root) -> Path:
 def built(runtime, tmp_path_factory) -> Built:
     """The site of this checkout, which brings its own copy of Python."""
     return build(tmp_path_factory.mktemp("online") / "site", Brought(runtime))
-
-
-@pytest.fixture
-def served(built):
-    """The site on a port of its own, for one test that may stop it."""
-    with Served(built.out) as site:
-        yield site

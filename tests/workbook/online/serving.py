@@ -25,24 +25,32 @@ class _Files(SimpleHTTPRequestHandler):
 
 
 class Served:
-    """A folder, served until `stop` is called or the block ends. `asked` are the paths asked for."""
+    """A folder, served while the block lasts. `asked` are the paths that were asked for."""
 
     def __init__(self, folder: Path):
-        self._server = ThreadingHTTPServer(("127.0.0.1", 0), partial(_Files, directory=str(folder)))
-        self._server.asked = self.asked = []
-        self.address = f"http://127.0.0.1:{self._server.server_port}"
-        self._thread = threading.Thread(target=self._server.serve_forever, daemon=True)
+        self._files = partial(_Files, directory=str(folder))
+        self._port = 0  # any; when it is started again, the same
+        self.asked: list[str] = []
+
+    @property
+    def address(self) -> str:
+        """Where it is served, without a slash at the end."""
+        return f"http://127.0.0.1:{self._port}"
+
+    def start(self) -> None:
+        """Answer requests, on the port of before."""
+        self._server = ThreadingHTTPServer(("127.0.0.1", self._port), self._files)
+        self._server.asked, self._port = self.asked, self._server.server_port
+        threading.Thread(target=self._server.serve_forever, daemon=True).start()
+
+    def stop(self) -> None:
+        """No request is answered any more."""
+        self._server.shutdown()
+        self._server.server_close()
 
     def __enter__(self):
-        self._thread.start()
+        self.start()
         return self
 
     def __exit__(self, *_):
         self.stop()
-
-    def stop(self) -> None:
-        """No request is answered any more."""
-        if self._thread.is_alive():
-            self._server.shutdown()
-            self._server.server_close()
-            self._thread.join()

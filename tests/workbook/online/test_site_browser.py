@@ -1,0 +1,268 @@
+"""The static site in a browser, with every address but its own refused.
+
+One reader's browser goes through the pages as readers do; a second one is somebody else's.
+"""
+
+import re
+from contextlib import contextmanager
+
+import pytest
+
+from solver import draw
+from tests.workbook.online.serving import Served
+from workbook import typst_pdf
+from workbook.log import read_line
+from workbook.online import later
+from workbook.pages import shipped_pages
+
+pytestmark = pytest.mark.browser
+
+START, FIRST, STUDY = "00-start-here.ipynb", "01-three-horsepowers.ipynb", "14-your-study.ipynb"
+CASE = draw("motor_power", 5, "us", 2)
+NAMED = next(m for m in CASE.mistakes if m.id.startswith("brake_power."))
+STATE = '.wtw-strip:is([data-state="ready"], [data-state="stopped"])'
+# Whatever reaches over the edge of the screen, or is cut by what holds it.
+OUTSIDE = """(nodes, width) => nodes
+  .filter(node => node.offsetParent && !node.closest('.w2w-symbols'))
+  .filter(node => node.getBoundingClientRect().right > width + 1
+    || (getComputedStyle(node).overflowX === 'hidden' && node.scrollWidth > node.clientWidth + 1))
+  .map(node => node.className + ' ' + node.textContent.slice(0, 40))"""
+KEPT = """async () => {
+  const [name] = (await caches.keys()).filter((name) => name.startsWith("wire-to-water"));
+  return Boolean(name && await (await caches.open(name)).match("kept-files.json"));
+}"""
+PATIENCE = 180_000  # ms; a busy machine starts Python slowly
+
+
+class Reader:
+    """Somebody's own browser, at the site. `outside` are the addresses that were refused."""
+
+    def __init__(self, context, address):
+        self.address, self.outside, self.faults = address, [], []
+        context.set_default_timeout(PATIENCE)
+        context.route(lambda url: not url.startswith(address), self._refuse)
+        self.page = context.new_page()
+        self.page.on("pageerror", lambda error: self.faults.append(str(error)))
+
+    def _refuse(self, route):
+        self.outside.append(route.request.url)
+        route.abort()
+
+    def open(self, name=""):
+        self.page.goto(f"{self.address}/?path={name}" if name else f"{self.address}/")
+        self.wait()
+
+    def open_at(self, name):
+        """Open a page on the Python that runs already, as the browser's Forward does."""
+        self.page.evaluate(
+            """name => {
+              document.querySelector(".wtw-strip").dataset.state = "left";
+              history.pushState(null, "", `?path=${name}`);
+              dispatchEvent(new PopStateEvent("popstate"));
+            }""",
+            name,
+        )
+        self.wait()
+
+    def wait(self):
+        state = self.page.locator(STATE)
+        state.wait_for()
+        assert state.get_attribute("data-state") == "ready", state.inner_text()
+
+    def follow(self, text):
+        """Choose a link to another page, which opens on the Python that runs already."""
+        before = self.page.title()
+        self.page.get_by_role("link", name=text, exact=True).first.click()
+        self.page.wait_for_function("title => document.title !== title", arg=before)
+        self.wait()
+
+    @property
+    def card(self):
+        return self.page.locator(".w2w-card").first
+
+    def open_code(self, case):
+        box = self.card.get_by_label("Code of this problem")
+        box.fill(case.code)
+        box.press("Enter")
+        self.card.locator(".w2w-question", has_text=case.question).wait_for()
+
+    def answer(self, text):
+        box = self.card.get_by_label(re.compile("^Your answer"))
+        box.fill(text)
+        box.press("Enter")
+
+
+@pytest.fixture(scope="module")
+def site(built):
+    with Served(built.out) as served:
+        yield served
+
+
+@pytest.fixture(scope="module")
+def browser(chromium, site):
+    """A function that gives somebody's own browser at the site."""
+
+    @contextmanager
+    def opened(width=1200):
+        with chromium.new_context(viewport={"width": width, "height": 900}) as context:
+            yield Reader(context, site.address)
+
+    return opened
+
+
+@pytest.fixture(scope="module")
+def reader(browser):
+    """A reader who opened the site's own address."""
+    with browser() as reader:
+        reader.open()
+        yield reader
+
+
+def test_the_address_alone_opens_the_opening_page_as_a_page(reader):
+    page = reader.page
+    assert "Wire to Water" == page.title()
+    assert page.get_by_role("heading", name="What this is").is_visible()
+    assert [] == [
+        part
+        for part in ("#menu-panel", "#top-panel", "#jp-left-stack", ".jp-NotebookPanel-toolbar")
+        if page.locator(part).is_visible()
+    ]
+    assert not page.get_by_text("from workbook import page").first.is_visible()
+
+
+def test_no_accessibility_rule_is_broken(reader, axe):
+    assert [] == axe(reader.page, ".wtw-strip, .w2w-panel, .jp-RenderedMarkdown")
+
+
+def test_a_link_opens_the_next_page_on_the_python_that_runs(reader):
+    reader.open()
+    workers = len(reader.page.workers)
+    reader.follow("1. Three horsepowers")
+    assert reader.page.url.endswith(f"/?path={FIRST}")
+    assert "1. Three horsepowers - Wire to Water" == reader.page.title()
+    assert workers == len(reader.page.workers)
+    reader.page.go_back()
+    reader.page.get_by_role("heading", name="What this is").wait_for()
+    assert "Wire to Water" == reader.page.title()
+
+
+@pytest.fixture(scope="module")
+def first(reader):
+    """The reader at the first chapter, where one wrong answer and the right one were given."""
+    reader.open(FIRST)
+    reader.open_code(CASE)
+    reader.answer(f"{NAMED.value:.5g}")
+    reader.card.get_by_text(NAMED.says).wait_for()
+    reader.page.wait_for_timeout(500)  # later than a double click
+    reader.answer(f"{CASE.answer:.4g} hp")
+    reader.card.locator(".w2w-right").wait_for()
+    return reader
+
+
+def test_a_wrong_answer_is_named_and_a_right_one_is_right(first):
+    assert "This was your second try." in first.card.inner_text()
+
+
+def test_a_figure_without_matplotlib_shows_its_table_and_says_why(first):
+    figure = first.page.locator(".w2w-figure")
+    figure.get_by_text(later.FAILED).wait_for()
+    assert figure.locator("table").is_visible()
+
+
+def test_at_360_pixels_nothing_is_cut_and_the_page_does_not_scroll_sideways(first):
+    page = first.page
+    page.set_viewport_size({"width": 360, "height": 740})
+    try:
+        assert 360 == page.evaluate("document.documentElement.scrollWidth")
+        assert [] == page.eval_on_selector_all(
+            ".wtw-strip, .w2w-panel, .w2w-panel *:not(.w2w-heard)", OUTSIDE, 360
+        )
+    finally:
+        page.set_viewport_size({"width": 1200, "height": 900})
+
+
+@pytest.fixture(scope="module")
+def copy(first, tmp_path_factory):
+    """The copy of the log that the reader saves, on a page that was opened anew."""
+    first.open(STUDY)
+    copies = first.page.locator(".w2w-copies")
+    copies.get_by_role("button", name="Make a copy to save").click()
+    with first.page.expect_download() as saving:
+        copies.get_by_role("link").click()
+    path = tmp_path_factory.mktemp("saved") / saving.value.suggested_filename
+    saving.value.save_as(path)
+    return path
+
+
+def test_what_was_answered_is_still_there_when_the_page_is_opened_again(copy, reader):
+    reader.page.get_by_text("You have worked on 1 problem, on 1 day.").wait_for()
+    typed = [read_line(line).typed for line in copy.read_text("utf-8").splitlines()]
+    assert [f"{NAMED.value:.5g}", f"{CASE.answer:.4g} hp"] == typed
+
+
+@pytest.fixture(scope="module")
+def other(browser):
+    """Somebody else, whose browser has never been here, on a phone."""
+    with browser(width=360) as reader:
+        reader.open(STUDY)
+        yield reader
+
+
+def test_a_copy_is_brought_in_elsewhere(copy, other):
+    with other.page.expect_file_chooser() as choosing:
+        other.page.get_by_role("button", name="Bring in a copy").click()
+    choosing.value.set_files(copy)
+    other.page.get_by_text("2 answers brought in, 0 were here already.").wait_for()
+
+
+def test_a_code_opens_the_same_question_elsewhere(other):
+    other.open_at(FIRST)
+    other.open_code(CASE)
+    assert CASE.code == other.card.get_by_label("Code of this problem").input_value()
+
+
+@pytest.mark.parametrize("name", [path.name for path in shipped_pages()])
+def test_every_page_opens_and_shows_no_error(name, other):
+    other.open_at(name)
+    assert 0 == other.page.locator("[data-mime-type='application/vnd.jupyter.stderr']").count()
+    assert 0 == other.page.locator(".w2w-fault").count()
+    assert 360 == other.page.evaluate("document.documentElement.scrollWidth")
+    assert [] == other.faults
+
+
+def test_a_pdf_cannot_be_made_in_a_browser_and_the_page_says_so(other):
+    other.open_at("16-formulas-and-tables.ipynb")
+    other.page.get_by_role("button", name="Make the sheet to print").click()
+    other.page.get_by_text(typst_pdf.IN_BROWSER).wait_for()
+
+
+def test_an_exam_goes_on_where_it_was_when_python_is_started_again(other):
+    other.open_at("15-practice-exam.ipynb")
+    other.page.get_by_role("button", name="Start the exam").click()
+    question = other.page.locator(".w2w-exam .w2w-question")
+    question.wait_for()
+    asked = question.inner_text()
+    other.page.get_by_role("button", name="Start this page again").click()
+    other.page.locator(".jp-Dialog button.jp-mod-accept").click()
+    other.wait()
+    other.page.get_by_role("button", name="Go on").first.click()
+    question.wait_for()
+    assert asked == question.inner_text()
+
+
+def test_without_a_network_a_page_opens_and_answers_once_the_site_is_kept(other, site):
+    other.page.wait_for_function(KEPT)
+    site.stop()
+    try:
+        other.open("06-head.ipynb")
+        case = draw("static_head", 3)
+        other.open_code(case)
+        other.answer(f"{case.answer:.4g}")
+        other.card.locator(".w2w-right").wait_for()
+    finally:
+        site.start()
+
+
+def test_nothing_was_asked_of_any_other_address(reader, other):
+    assert [] == [*reader.outside, *other.outside]
+    assert [] == [*reader.faults, *other.faults]

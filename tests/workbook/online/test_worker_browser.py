@@ -1,0 +1,96 @@
+"""What the service worker keeps, on a site of three small files and no Python."""
+
+import shutil
+
+import pytest
+
+from tests.workbook.online.serving import Served
+from workbook.online.front import PARTS, WORKER, fill_worker
+
+pytestmark = pytest.mark.browser
+
+SHOW = """<title>Small</title><p id="edition">{edition}</p><script>
+  navigator.serviceWorker.register("service-worker.js");
+  navigator.serviceWorker.onmessage = ({{ data }}) => document.body.append(data);
+</script>"""
+KEEP = "navigator.serviceWorker.ready.then(({ active }) => active.postMessage('keep'))"
+
+
+def write(folder, edition):
+    """Write an edition of the site over the one before."""
+    folder.mkdir(exist_ok=True)
+    shutil.copy(PARTS / WORKER, folder)
+    (folder / "index.html").write_text(SHOW.format(edition=edition))
+    (folder / "other.txt").write_text(f"other of {edition}")
+    (folder / "same.txt").write_text("never changed")
+    fill_worker(folder)
+
+
+@pytest.fixture
+def small(tmp_path):
+    write(tmp_path / "site", "first")
+    with Served(tmp_path / "site") as site:
+        yield site
+
+
+def keep(page):
+    page.evaluate(KEEP)
+    page.get_by_text("kept").wait_for()
+
+
+def read(page, name):
+    return page.evaluate("name => fetch(name).then((file) => file.text())", name)
+
+
+def test_what_was_kept_is_there_without_a_network(small, page):
+    page.goto(small.address)
+    keep(page)
+    small.stop()
+    try:
+        page.goto(f"{small.address}/?path=whatever")
+        assert "first" == page.locator("#edition").inner_text()
+        assert "other of first" == read(page, "other.txt")
+    finally:
+        small.start()
+
+
+def test_until_all_is_kept_every_file_comes_from_the_network(small, page, tmp_path):
+    page.goto(small.address)
+    page.evaluate("navigator.serviceWorker.ready.then(() => true)")
+    (tmp_path / "site" / "other.txt").write_text("changed meanwhile")
+    page.reload()
+    assert "changed meanwhile" == read(page, "other.txt")
+
+
+def test_a_newer_edition_takes_over_whole_once_the_pages_are_closed(small, page, tmp_path):
+    page.goto(small.address)
+    keep(page)
+    write(tmp_path / "site", "second")
+    page.reload()
+    page.evaluate(
+        """() => navigator.serviceWorker.ready.then((found) => new Promise((resolve) => {
+          const look = () => found.waiting ? resolve() : setTimeout(look, 20);
+          found.update().then(look);
+        }))"""
+    )
+    assert "first" == page.locator("#edition").inner_text()
+    assert "other of first" == read(page, "other.txt")
+    context = page.context
+    page.close()
+    later = context.new_page()
+    later.goto(small.address)
+    assert "second" == later.locator("#edition").inner_text()
+    assert "other of second" == read(later, "other.txt")
+
+
+def test_a_file_that_has_not_changed_is_not_fetched_again(small, page, tmp_path):
+    page.goto(small.address)
+    keep(page)
+    before = small.asked.count("/same.txt")
+    write(tmp_path / "site", "second")
+    page.evaluate("navigator.serviceWorker.ready.then((found) => found.update())")
+    page.wait_for_function(
+        "() => navigator.serviceWorker.getRegistration().then(({ waiting }) => !!waiting)"
+    )
+    assert before == small.asked.count("/same.txt")
+    assert small.asked.count("/other.txt") == 2
