@@ -404,6 +404,15 @@ def test_other_questions_change_the_code_and_what_is_written_is_what_was_seen(pa
     assert second == read_set_file(course / "source" / "week-3-power" / SET_FILE)
 
 
+def test_what_is_written_unseen_is_shown_with_all_that_was_chosen(panel, course):
+    fill(panel)
+    panel.writing.write.click()
+    kept = read_set_file(course / "source" / "week-3-power" / SET_FILE)
+    assert kept == panel.looking.seen
+    assert "No due time is set, so nothing is late." in panel.looking.said.value
+    assert ("week-3-power", kept.name) == (panel.sets.value, panel.sets.options[-1][1])
+
+
 def test_single_kinds_of_several_chapters_are_set_beside_whole_chapters(panel):
     kinds = panel.form.kinds
     for chapter, name in (("cost", "energy_cost"), ("head", "velocity")):

@@ -103,12 +103,17 @@ class SettingPanel(Panel):
         self.said.value = say("")
         self.writing.clear()
         if assigned := self._assigned():
-            self.looking.show(assigned, summary(assigned, self.now()))
+            self._show(assigned)
+
+    def _show(self, assigned: Assigned) -> None:
+        self.looking.show(assigned, summary(assigned, self.now()))
 
     def _other_questions(self) -> None:
         self.form.keep(seed=self.pick(SEEDS))
         self.look()
 
-    def _written(self, name: str) -> None:
+    def _written(self, assigned: Assigned) -> None:
+        """What is written is always shown too, whether it was looked at before or not."""
+        self._show(assigned)
         self.sets.options = self._sets()
-        self.sets.value = name
+        self.sets.value = assigned.name
