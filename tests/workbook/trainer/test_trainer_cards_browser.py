@@ -139,6 +139,15 @@ def test_a_page_with_other_code_shows_it_and_does_not_run_unasked(served, sent, 
     assert (sent / "it-ran.txt").exists()
 
 
+def test_files_beside_the_page_do_not_run_in_the_place_of_libraries(served, sent, page):
+    for name in ("ipykernel_launcher", "ipywidgets", "workbook"):
+        (sent / f"{name}.py").write_text("open('it-ran.txt', 'w').close()")
+    waiting(served, page, sent)
+    start(page)
+    begin(page)
+    assert not (sent / "it-ran.txt").exists()
+
+
 def test_started_it_is_cards_without_code_that_name_mistakes_and_keep_answers(served, sent, page):
     waiting(served, page, sent)
     start(page)
