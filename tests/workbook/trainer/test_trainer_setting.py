@@ -433,8 +433,12 @@ def test_another_set_of_the_name_is_replaced_only_by_the_button_for_it(panel, co
     assert "python3 -m workbook set week-3-power" in panel.writing.said.value
     place = course / "source" / "week-3-power" / SET_FILE
     before = place.read_bytes()
+    panel.form.texts["count"].box.value = "x"
+    panel.writing.write.click()
+    assert "You typed “x” for the questions." in panel.looking.said.value
     panel.form.texts["count"].box.value = "12"
     panel.writing.write.click()
+    assert "12 questions" in panel.looking.said.value
     assert "Nothing was written." in panel.writing.said.value
     assert ("", before) == (panel.writing.replace.layout.display, place.read_bytes())
     panel.form.texts["count"].box.value = "14"  # changed after it was asked: it asks again

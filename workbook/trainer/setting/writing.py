@@ -22,7 +22,7 @@ class Writing:
     """A button that writes the set, and one that replaces what stands in its place.
 
     `assigned` gives the set that the form holds, or None where it has told what is in the way;
-    `written` hears of it.
+    `written` hears its name.
     """
 
     def __init__(
@@ -30,7 +30,7 @@ class Writing:
         panel: Panel,
         course: Path,
         assigned: Callable[[], Assigned | None],
-        written: Callable[[Assigned], None],
+        written: Callable[[str], None],
         now: Callable[[], datetime],
     ):
         self._course, self._assigned, self._written, self._now = course, assigned, written, now
@@ -86,4 +86,4 @@ class Writing:
         )
         html = f"<p>Now, in a terminal in the folder of this course:</p><ol>{steps}</ol>"
         self.said.value = say("worked", *said, html=html)
-        self._written(assigned)
+        self._written(assigned.name)
