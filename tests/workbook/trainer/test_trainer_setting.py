@@ -10,6 +10,7 @@ from solver import FAMILIES, SolverError
 from solver.credit import Credit
 from solver.paper import CHAPTERS
 from solver.work_set import cases_for, plan_of, read_set, set_of
+from workbook.folder import CannotWrite
 from workbook.trainer.assigned import Assigned
 from workbook.trainer.course import make_course
 from workbook.trainer.set_file import SET_FILE, read_set_file
@@ -277,6 +278,22 @@ def test_what_is_replaced_is_kept_aside_whole(course):
     assert 2.0 == read_set_file(place / SET_FILE).points
     with pytest.raises(CannotPut, match="cannot be put aside: File exists"):
         put(course, WEEK, NOW, replace=True)  # in the same second
+
+
+def test_where_what_stood_there_is_kept_is_told_though_the_new_one_cannot_be_written(
+    course, monkeypatch
+):
+    put(course, WEEK, NOW)
+
+    def full(*_):
+        raise CannotWrite("The disk is full.")
+
+    monkeypatch.setattr("workbook.trainer.setting.keep.write_source", full)
+    with pytest.raises(CannotPut, match="The disk is full. What stood there is kept in") as told:
+        put(course, WEEK._replace(points=2.0), NOW, replace=True)
+    (aside,) = (course / "replaced").iterdir()
+    assert str(aside) in str(told.value)
+    assert WEEK.work == read_set_file(aside / SET_FILE).work
 
 
 def test_a_file_that_is_no_set_stands_in_the_way_too(course):
