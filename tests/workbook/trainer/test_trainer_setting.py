@@ -289,7 +289,7 @@ def test_where_what_stood_there_is_kept_is_told_though_the_new_one_cannot_be_wri
         raise CannotWrite("The disk is full.")
 
     monkeypatch.setattr("workbook.trainer.setting.keep.write_source", full)
-    with pytest.raises(CannotPut, match="The disk is full. What stood there is kept in") as told:
+    with pytest.raises(CannotPut, match=r"The disk is full\. What stood there is kept in") as told:
         put(course, WEEK._replace(points=2.0), NOW, replace=True)
     (aside,) = (course / "replaced").iterdir()
     assert str(aside) in str(told.value)
