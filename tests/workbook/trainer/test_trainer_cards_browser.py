@@ -13,7 +13,6 @@ import zipfile
 from html import unescape
 
 import pytest
-from playwright.sync_api import TimeoutError
 
 from solver.work_set import cases_for, set_of
 from workbook import child
@@ -339,13 +338,10 @@ def test_in_a_plain_jupyterlab_it_works_when_all_cells_are_run_by_hand(root, mad
 
 
 def run_all_cells(page):
-    """By the menu, and again where the program behind the page was not up yet."""
-    for _ in range(5):
-        page.get_by_role("menuitem", name="Run", exact=True).click()
-        page.locator('[data-command="runmenu:run-all"]').click()
-        with contextlib.suppress(TimeoutError):
-            page.get_by_label("Your name or number").wait_for(timeout=30_000)
-            return
+    """By the menu, once the program behind the page is up; before, JupyterLab asks which to take."""
+    page.get_by_text("Python 3 (ipykernel) | Idle").wait_for()
+    page.get_by_role("menuitem", name="Run", exact=True).click()
+    page.locator('[data-command="runmenu:run-all"]').click()
 
 
 @contextlib.contextmanager
