@@ -76,6 +76,8 @@ def _client(workers: int, scheduler: str):
 
 def _mapped(client, score: Callable[[Handed], Any], handed: Iterable[Handed]) -> Iterator[Any]:
     """What `score` gives for each, in order; only a few pieces are in memory at any time."""
+    from distributed import KilledWorker
+
     waiting, edition = deque(), _edition()
     try:
         for piece in _pieces(handed):
@@ -86,6 +88,10 @@ def _mapped(client, score: Callable[[Handed], Any], handed: Iterable[Handed]) ->
             yield from _result(client, waiting.popleft())
     except SolverError:
         raise
+    except KilledWorker as error:
+        raise NotShared(
+            f"Several workers were lost at the same work. Give each more memory. {NOTHING_CHANGED}"
+        ) from error
     except Exception as error:
         raise NotShared(f"The workers could not mark: {error}. {NOTHING_CHANGED}") from error
 
