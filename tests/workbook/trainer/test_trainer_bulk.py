@@ -1,5 +1,6 @@
 """A class marked at once: what it writes into nbgrader's gradebook, and what it leaves alone."""
 
+import re
 import shutil
 from datetime import UTC, datetime
 
@@ -12,7 +13,7 @@ from tests.workbook.trainer.in_course import kept_in
 from tests.workbook.trainer.nbgrader_steps import nbgrader
 from tests.workbook.trainer.sheets import line, right, sheet, wrong
 from tests.workbook.trainer.week_three import COUNT, NAME, SET, WEEK, answers, numeric
-from workbook.trainer import bulk
+from workbook.trainer import bulk, walk
 from workbook.trainer.answer_sheet import SHEET
 from workbook.trainer.bulk import mark_all
 from workbook.trainer.course import course_at, make_course
@@ -236,6 +237,21 @@ def test_pages_are_written_over_those_that_nbgrader_made_unwritable(course):
     write_feedback(course, NAME)
     assert "2098-01-01 12:00:01 UTC" == (folder / "timestamp.txt").read_text()
     assert "The worked solution" in (folder / f"{NAME}.html").read_text(encoding="utf-8")
+
+
+def test_nbgrader_gives_out_pages_that_it_did_not_make(tmp_path):
+    course = make_course(tmp_path / "pumps", exchange=str(tmp_path / "exchange"))
+    write_source(WEEK, course.root)
+    nbgrader(course.root, NAME, "generate_assignment", "release_assignment")
+    for person in (ANA, BEN):  # neither has a secret, as nobody has who sent work by mail
+        hand_in(course, person, answers(person, right))
+    mark_all(course.root, NAME)
+    write_feedback(course, NAME)
+    walk.release_feedback(course, NAME)
+    given = [p.read_text(encoding="utf-8") for p in tmp_path.glob("exchange/pumps/feedback/*.html")]
+    assert {f"Marked for {person}:" for person in (ANA, BEN)} == {
+        re.search("Marked for .*?:", page)[0] for page in given
+    }
 
 
 def test_who_is_not_marked_yet_gets_no_page(course):
