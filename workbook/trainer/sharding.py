@@ -6,6 +6,7 @@ worker that is lost is done again by another.
 """
 
 import hashlib
+import logging
 import sys
 from collections import deque
 from collections.abc import Callable, Iterable, Iterator
@@ -69,7 +70,11 @@ def _client(workers: int, scheduler: str):
             ) from error
     # With keys of its own: others who use this computer could else have it run what they like.
     cluster = LocalCluster(
-        n_workers=workers, threads_per_worker=1, dashboard_address="127.0.0.1:0", security=True
+        n_workers=workers,
+        threads_per_worker=1,
+        dashboard_address="127.0.0.1:0",
+        security=True,
+        silence_logs=logging.ERROR,
     )
     return Client(cluster), cluster
 
