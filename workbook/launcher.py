@@ -164,6 +164,8 @@ def _jupyter_environment(settings: Path, token: str) -> dict[str, str]:
         JUPYTER_CONFIG_DIR=str(settings),
         JUPYTER_CONFIG_PATH=str(SETTINGS),
         JUPYTER_PATH=str(SETTINGS),
+        # A folder that somebody sent may hold a file called as a library is; it must not be taken.
+        PYTHONSAFEPATH="1",
     )
 
 

@@ -339,7 +339,7 @@ def test_nothing_kept_is_lost_though_the_program_is_killed_two_hundred_times(roo
     assert len(log.strange) <= 200
 
 
-MANY = 5_000
+MANY = 2_000
 
 
 def test_two_kernels_writing_at_once_lose_nothing(root, path):

@@ -81,7 +81,10 @@ def run(options: argparse.Namespace) -> int:
     try:
         for sentence in STEPS[options.command](options):
             print(sentence, flush=True)
+        return 0
     except (SolverError, CannotWrite) as fault:
         print(fault, file=sys.stderr)
-        return 2
-    return 0
+    except OSError as error:
+        why = f"{error.filename}: {error.strerror}" if error.filename else error
+        print(f"{why}. Check the name and the place.", file=sys.stderr)
+    return 2

@@ -6,6 +6,7 @@ worker that is lost is done again by another.
 """
 
 import hashlib
+import logging
 import sys
 from collections import deque
 from collections.abc import Callable, Iterable, Iterator
@@ -69,13 +70,19 @@ def _client(workers: int, scheduler: str):
             ) from error
     # With keys of its own: others who use this computer could else have it run what they like.
     cluster = LocalCluster(
-        n_workers=workers, threads_per_worker=1, dashboard_address="127.0.0.1:0", security=True
+        n_workers=workers,
+        threads_per_worker=1,
+        dashboard_address="127.0.0.1:0",
+        security=True,
+        silence_logs=logging.ERROR,
     )
     return Client(cluster), cluster
 
 
 def _mapped(client, score: Callable[[Handed], Any], handed: Iterable[Handed]) -> Iterator[Any]:
     """What `score` gives for each, in order; only a few pieces are in memory at any time."""
+    from distributed import KilledWorker
+
     waiting, edition = deque(), _edition()
     try:
         for piece in _pieces(handed):
@@ -86,6 +93,10 @@ def _mapped(client, score: Callable[[Handed], Any], handed: Iterable[Handed]) ->
             yield from _result(client, waiting.popleft())
     except SolverError:
         raise
+    except KilledWorker as error:
+        raise NotShared(
+            f"Several workers were lost at the same work. Give each more memory. {NOTHING_CHANGED}"
+        ) from error
     except Exception as error:
         raise NotShared(f"The workers could not mark: {error}. {NOTHING_CHANGED}") from error
 

@@ -7,17 +7,16 @@ there, and what has to be known is said in a sentence.
 import re
 import secrets
 import shutil
-import subprocess
 import sys
 from collections.abc import Sequence
 from pathlib import Path
 
 from solver import SolverError
 
-from .. import child
 from .coming_in.people import keep_people, read_people
 from .course import Course, CourseFault
 from .handed_in import SECRET, TIMESTAMP, read_handed
+from .nbgrader_program import run_nbgrader
 
 __all__ = [
     "StepFailed",
@@ -46,22 +45,17 @@ class StepFailed(SolverError):
     """A command of nbgrader's did not do what it should; the sentence says where to look."""
 
 
-def _nbgrader(course: Course, *words: str, where: Path | None = None) -> tuple[int, str]:
+def _nbgrader(course: Course, *words: str) -> tuple[int, str]:
     """Run one command of nbgrader's; its exit status, and what it said."""
-    command = [sys.executable, "-m", "nbgrader", *words]
-    piped = {"stdout": subprocess.PIPE, "stderr": subprocess.STDOUT, "text": True}
-    options = {**piped, "encoding": "utf-8", "errors": "replace", "env": child.environment()}
-    with child.started(command, cwd=where or course.root, **options) as running:
-        said = running.stdout.read()
-        status = running.wait()
+    status, said = run_nbgrader(course.root, words)
     with (course.root / LOG).open("a", encoding="utf-8") as log:
         log.write(f"$ nbgrader {' '.join(words)}\n{said}\n")
     return status, said
 
 
-def _do(course: Course, what: str, *words: str, where: Path | None = None) -> str:
+def _do(course: Course, what: str, *words: str) -> str:
     """Run one command of nbgrader's that must end well; what it said."""
-    status, said = _nbgrader(course, *words, where=where)
+    status, said = _nbgrader(course, *words)
     if status:
         raise StepFailed(f"{what} did not end well. What nbgrader says is in {course.root / LOG}.")
     return said
@@ -81,13 +75,7 @@ def enrol(course: Course, path: Path) -> int:
 
 def validate(course: Course, name: str) -> None:
     """Run the trainer's notebook: right answers must get all the points."""
-    said = _do(
-        course,
-        "Trying the notebook",
-        "validate",
-        f"{name}.ipynb",
-        where=course.folder("source", name),
-    )
+    said = _do(course, "Trying the notebook", "validate", f"source/{name}/{name}.ipynb")
     if PASSED not in said:
         raise StepFailed(f"The notebook does not give all points for right answers. See {LOG}.")
 

@@ -107,9 +107,9 @@ def _tampering() -> Iterator[Person]:
     forged = answers("ada.b", right).replace(b'"who": "ada.b"', b'"who": "yan.z"')
     not_set = "which this person was not set"
     yield Person("yan.z", "a forged id", forged, NOTHING, (1,), not_set)
-    numbers = numeric("zoe.a")
-    called = sheet(*(line(WEEK, "zoe.a", n, wrong, status="right") for n in numbers))
-    yield Person("zoe.a", "a forged verdict", called, NOTHING, tuple(numbers), "right; it is wrong")
+    numbers = numeric("zoë.a")
+    called = sheet(*(line(WEEK, "zoë.a", n, wrong, status="right") for n in numbers))
+    yield Person("zoë.a", "a forged verdict", called, NOTHING, tuple(numbers), "right; it is wrong")
     third = sheet(*(line(WEEK, "abe.b", n, right, 3) for n in ALL))
     missing = "An earlier try is missing from the sheet."
     yield Person("abe.b", "earlier tries taken out", third, (1.6,) * COUNT, tuple(ALL), missing)

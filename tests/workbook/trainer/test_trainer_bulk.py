@@ -4,32 +4,24 @@ import shutil
 from datetime import UTC, datetime
 
 import pytest
-from nbgrader.api import Base, Comment, Gradebook
+from nbgrader.api import Base, Gradebook
 from sqlalchemy import create_engine, text
 
 from solver import SolverError
 from tests.workbook.trainer.in_course import kept_in
-from tests.workbook.trainer.nbgrader_steps import nbgrader
+from tests.workbook.trainer.marked import ANA, BEN, by_hand, hand_in, kept, made_ready
 from tests.workbook.trainer.sheets import line, right, sheet, wrong
 from tests.workbook.trainer.week_three import COUNT, NAME, SET, WEEK, answers, numeric
 from workbook.trainer import bulk
-from workbook.trainer.answer_sheet import SHEET
 from workbook.trainer.bulk import mark_all
-from workbook.trainer.course import course_at, make_course
-from workbook.trainer.feedback_pages import write_feedback
+from workbook.trainer.course import course_at
 from workbook.trainer.gradebook.tables import TABLES, GradebookFault
-from workbook.trainer.notebook import write_source
-
-ANA, BEN = "ana.r", "ben.k"
 
 
 @pytest.fixture(scope="module")
 def made(tmp_path_factory):
     """A course whose set nbgrader has made ready, and nothing handed in."""
-    course = make_course(tmp_path_factory.mktemp("bulk") / "pumps")
-    write_source(WEEK, course.root)
-    nbgrader(course.root, NAME, "generate_assignment")
-    return course.root
+    return made_ready(tmp_path_factory.mktemp("bulk") / "pumps").root
 
 
 @pytest.fixture
@@ -37,31 +29,6 @@ def course(made, tmp_path):
     """The same course for one test."""
     shutil.copytree(made, tmp_path / "pumps")
     return course_at(tmp_path / "pumps")
-
-
-def hand_in(course, person, data, when=None):
-    folder = course.folder("submitted", NAME, person)
-    folder.mkdir(parents=True, exist_ok=True)
-    (folder / SHEET).write_bytes(data)
-    if when:
-        (folder / "timestamp.txt").write_text(when)
-
-
-def kept(course, person=ANA):
-    return [row for row in kept_in(course.root / "gradebook.db") if row.person == person]
-
-
-def by_hand(course, number=1, **values):
-    """What a trainer sets on nbgrader's own page for a question of ANA's."""
-    with Gradebook(course.gradebook) as gradebook:
-        grade = gradebook.find_grade(f"question-{number:02}", NAME, NAME, ANA)
-        comment = values.pop("manual_comment", None)
-        for name, value in values.items():
-            setattr(grade, name, value)
-        if comment:
-            where = {"cell_id": grade.cell_id, "notebook_id": grade.notebook_id}
-            gradebook.db.query(Comment).filter_by(**where).one().manual_comment = comment
-        gradebook.db.commit()
 
 
 def test_the_tables_are_those_of_nbgraders_own_models():
@@ -205,45 +172,6 @@ def test_a_gradebook_that_another_program_holds_is_told(course):
         with pytest.raises(GradebookFault, match=r"nothing in it was changed: database is locked"):
             mark_all(course.root, NAME, f"{course.gradebook}?timeout=0.05")
     other.dispose()
-
-
-# Pages of feedback.
-
-
-def test_a_page_tells_what_was_decided_by_hand_and_shows_it_as_text(course):
-    hand_in(course, ANA, answers(ANA, right), "2099-01-01 12:00:01 UTC")
-    mark_all(course.root, NAME)
-    by_hand(course, manual_score=1.25, manual_comment="<b>Mind</b> the units.")
-    mark_all(course.root, NAME)
-    assert 1 == write_feedback(course, NAME)
-    page = (course.root / f"feedback/{ANA}/{NAME}/{NAME}.html").read_text(encoding="utf-8")
-    assert "Your trainer gave 1.25 points for this question." in page
-    assert "Your trainer says: &lt;b&gt;Mind&lt;/b&gt; the units." in page
-    assert "It was late, which took 2.325 off." in page
-    assert "<b>20.925 of 24 points</b>" in page
-    assert page.count("<h4>The worked solution</h4>") == COUNT
-
-
-def test_pages_are_written_over_those_that_nbgrader_made_unwritable(course):
-    hand_in(course, ANA, answers(ANA, right), "2098-01-01 12:00:01 UTC")
-    mark_all(course.root, NAME)
-    for step in ("autograded", "feedback"):
-        folder = course.folder(step, NAME, ANA)
-        folder.mkdir(parents=True)
-        for name in (f"{NAME}.ipynb", f"{NAME}.html", "timestamp.txt"):
-            (folder / name).write_text("old")
-            (folder / name).chmod(0o444)
-    write_feedback(course, NAME)
-    assert "2098-01-01 12:00:01 UTC" == (folder / "timestamp.txt").read_text()
-    assert "The worked solution" in (folder / f"{NAME}.html").read_text(encoding="utf-8")
-
-
-def test_who_is_not_marked_yet_gets_no_page(course):
-    hand_in(course, ANA, answers(ANA, right))
-    mark_all(course.root, NAME)
-    hand_in(course, BEN, answers(BEN, right))
-    assert 1 == write_feedback(course, NAME)
-    assert not course.folder("feedback", NAME, BEN).exists()
 
 
 def test_times_are_kept_in_utc(course):

@@ -13,7 +13,6 @@ import zipfile
 from html import unescape
 
 import pytest
-from playwright.sync_api import TimeoutError
 
 from solver.work_set import cases_for, set_of
 from workbook import child
@@ -137,6 +136,15 @@ def test_a_page_with_other_code_shows_it_and_does_not_run_unasked(served, sent, 
     assert not (sent / "it-ran.txt").exists()
     start(page)
     assert (sent / "it-ran.txt").exists()
+
+
+def test_files_beside_the_page_do_not_run_in_the_place_of_libraries(served, sent, page):
+    for name in ("ipykernel_launcher", "ipywidgets", "workbook"):
+        (sent / f"{name}.py").write_text("open('it-ran.txt', 'w').close()")
+    waiting(served, page, sent)
+    start(page)
+    begin(page)
+    assert not (sent / "it-ran.txt").exists()
 
 
 def test_started_it_is_cards_without_code_that_name_mistakes_and_keep_answers(served, sent, page):
@@ -330,13 +338,10 @@ def test_in_a_plain_jupyterlab_it_works_when_all_cells_are_run_by_hand(root, mad
 
 
 def run_all_cells(page):
-    """By the menu, and again where the program behind the page was not up yet."""
-    for _ in range(5):
-        page.get_by_role("menuitem", name="Run", exact=True).click()
-        page.locator('[data-command="runmenu:run-all"]').click()
-        with contextlib.suppress(TimeoutError):
-            page.get_by_label("Your name or number").wait_for(timeout=30_000)
-            return
+    """By the menu, once the program behind the page is up; before, JupyterLab asks which to take."""
+    page.get_by_text("Python 3 (ipykernel) | Idle").wait_for()
+    page.get_by_role("menuitem", name="Run", exact=True).click()
+    page.locator('[data-command="runmenu:run-all"]').click()
 
 
 @contextlib.contextmanager

@@ -3,6 +3,7 @@
 import argparse
 import base64
 import re
+import shutil
 from datetime import UTC, datetime
 
 import pytest
@@ -51,6 +52,14 @@ def test_those_of_the_class_who_handed_in_nothing_are_there_and_a_bad_name_is_to
     gone = [one for one in hands(found.facts.people) if not one.person.handed_in]
     assert people(14)[12:] == [one.person.person for one in gone]
     assert {("Nothing was answered.",)} == {one.why for one in gone}
+
+
+def test_before_anybody_has_handed_in_nobody_is_behind(course):
+    put(course.root, WEEK._replace(name="week-4"), datetime.now())
+    try:
+        assert () == gathered(course.root, "week-4").facts.people
+    finally:
+        shutil.rmtree(course.folder("source", "week-4"))
 
 
 def test_what_is_late_is_told_as_not_taken_off_here():

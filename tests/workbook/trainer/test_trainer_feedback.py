@@ -92,7 +92,9 @@ def test_points_are_said_as_they_are(points):
 
 
 @pytest.mark.parametrize("at", [N, C], ids=["a number", "a choice"])
-@pytest.mark.parametrize("answer", [None, right, mistaken, "12..5"], ids=str)
+@pytest.mark.parametrize(
+    "answer", [None, right, mistaken, "12..5"], ids=["none", "right", "mistaken", "unreadable"]
+)
 def test_feedback_has_the_question_and_every_step_of_these_very_numbers(at, answer):
     case = cases_for(WEEK.work, ANA)[at - 1]
     html = feedback_html(one(answer, at))

@@ -49,12 +49,6 @@ def rows(data: bytes) -> list[list[str]]:
     return list(csv.reader(StringIO(data.decode("utf-8-sig"))))
 
 
-def slip(person: str, number: int, at: int = 0) -> tuple[str, str]:
-    """The mistake of a person's question, by its place: its id, and what it makes one type."""
-    found = cases_for(POWER.work, person)[number - 1].mistakes[at]
-    return found.id, f"{found.value:.6g}"
-
-
 # Facts
 
 
@@ -210,6 +204,16 @@ def test_one_mistake_in_two_kinds_of_problem_is_one_mistake_and_counts_people_on
     assert "water power" == flaw.what
     assert "Flow and head are added. Power takes flow times head." == flaw.says
     assert "Lifting more water, or lifting it higher, takes more power." == flaw.why
+    assert ("horsepower", "water_power.added") == (flaw.chapter, flaw.id)
+
+
+def test_a_mistake_on_the_way_leads_to_the_chapter_that_teaches_its_step():
+    cost = Assigned("cost", "Cost", set_of(families=["input_power"], level=2, count=1, seed=5))
+    (case,) = cases_for(cost.work, "ana")
+    slip = next(one for one in case.mistakes if one.id.startswith("brake_power."))
+    sheet = answered(cost, "ana", {1: f"{slip.value:.6g}"}, "mistake")
+    (flaw,) = facts([mark(cost, "ana", sheet)]).flaws
+    assert (slip.id, "cost", "horsepower") == (flaw.id, case.family.chapter, flaw.chapter)
 
 
 def test_a_mistake_is_told_without_the_reason_twice_and_with_its_chapter(told):

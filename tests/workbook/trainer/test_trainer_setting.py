@@ -10,6 +10,7 @@ from solver import FAMILIES, SolverError
 from solver.credit import Credit
 from solver.paper import CHAPTERS
 from solver.work_set import cases_for, plan_of, read_set, set_of
+from workbook.folder import CannotWrite
 from workbook.trainer.assigned import Assigned
 from workbook.trainer.course import make_course
 from workbook.trainer.set_file import SET_FILE, read_set_file
@@ -279,6 +280,22 @@ def test_what_is_replaced_is_kept_aside_whole(course):
         put(course, WEEK, NOW, replace=True)  # in the same second
 
 
+def test_where_what_stood_there_is_kept_is_told_though_the_new_one_cannot_be_written(
+    course, monkeypatch
+):
+    put(course, WEEK, NOW)
+
+    def full(*_):
+        raise CannotWrite("The disk is full.")
+
+    monkeypatch.setattr("workbook.trainer.setting.keep.write_source", full)
+    with pytest.raises(CannotPut, match=r"The disk is full\. What stood there is kept in") as told:
+        put(course, WEEK._replace(points=2.0), NOW, replace=True)
+    (aside,) = (course / "replaced").iterdir()
+    assert str(aside) in str(told.value)
+    assert WEEK.work == read_set_file(aside / SET_FILE).work
+
+
 def test_a_file_that_is_no_set_stands_in_the_way_too(course):
     place = course / "source" / "week-3-power"
     place.mkdir()
@@ -404,6 +421,15 @@ def test_other_questions_change_the_code_and_what_is_written_is_what_was_seen(pa
     assert second == read_set_file(course / "source" / "week-3-power" / SET_FILE)
 
 
+def test_what_is_written_unseen_is_shown_with_all_that_was_chosen(panel, course):
+    fill(panel)
+    panel.writing.write.click()
+    kept = read_set_file(course / "source" / "week-3-power" / SET_FILE)
+    assert kept == panel.looking.seen
+    assert "No due time is set, so nothing is late." in panel.looking.said.value
+    assert ("week-3-power", kept.name) == (panel.sets.value, panel.sets.options[-1][1])
+
+
 def test_single_kinds_of_several_chapters_are_set_beside_whole_chapters(panel):
     kinds = panel.form.kinds
     for chapter, name in (("cost", "energy_cost"), ("head", "velocity")):
@@ -424,8 +450,12 @@ def test_another_set_of_the_name_is_replaced_only_by_the_button_for_it(panel, co
     assert "python3 -m workbook set week-3-power" in panel.writing.said.value
     place = course / "source" / "week-3-power" / SET_FILE
     before = place.read_bytes()
+    panel.form.texts["count"].box.value = "x"
+    panel.writing.write.click()
+    assert "You typed “x” for the questions." in panel.looking.said.value
     panel.form.texts["count"].box.value = "12"
     panel.writing.write.click()
+    assert "12 questions" in panel.looking.said.value
     assert "Nothing was written." in panel.writing.said.value
     assert ("", before) == (panel.writing.replace.layout.display, place.read_bytes())
     panel.form.texts["count"].box.value = "14"  # changed after it was asked: it asks again

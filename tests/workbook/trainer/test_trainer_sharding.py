@@ -125,12 +125,8 @@ def test_work_is_sent_out_as_it_is_asked_for_and_not_all_at_once(course, cluster
             yield sharding.Handed(person, sheet, None)
 
     with shared(scheduler=cluster.scheduler_address) as mapper:
-        next(iter(mapper(_length, counted())))
+        next(iter(mapper(len, counted())))
     assert read["people"] <= 5 * (sharding.AHEAD * 2 + 1)
-
-
-def _length(handed):
-    return len(handed.sheet)
 
 
 def test_a_worker_with_another_edition_of_the_workbook_marks_nothing(course, cluster, monkeypatch):
@@ -153,6 +149,21 @@ def test_an_error_of_a_worker_is_a_sentence_and_nothing_is_written(course, clust
 
 def _fail(handed):
     raise OSError("no room")
+
+
+def test_work_that_ends_every_worker_is_given_up_with_a_sentence(course, cluster, monkeypatch):
+    def ending(score, handed):
+        return mapper(_end, handed)
+
+    monkeypatch.setattr(cluster.scheduler, "allowed_failures", 0)
+    with shared(scheduler=cluster.scheduler_address) as mapper:
+        with pytest.raises(NotShared, match="Several workers were lost at the same work"):
+            marked(course, "ended.db", ending)
+        assert [] == kept_in(course.root / "ended.db")
+
+
+def _end(handed):
+    os._exit(1)
 
 
 def test_without_a_worker_it_is_said_that_there_is_none(monkeypatch):

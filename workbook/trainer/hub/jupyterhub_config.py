@@ -1,8 +1,8 @@
 """A hub for a class: everybody works in a browser, on one Linux computer of the class.
 
 JupyterHub signs people in by the accounts of that computer and starts a server of their own for
-each. Learners are its group `pump-class`, trainers its group `pump-trainers`. As root, in a folder
-where the hub may keep its own files:
+each. Learners are its group `pump-class`, trainers its group `pump-trainers`. Everybody must be able
+to read this project and its `.venv`. As root, in a folder where the hub may keep its own files:
 
     jupyterhub --config jupyterhub_config.py
 
@@ -19,6 +19,7 @@ a desk, without accounts, where anybody can be anybody:
 """
 
 import os
+import sys
 from pathlib import Path
 
 PROJECT = Path(__file__).resolve().parents[3]
@@ -42,7 +43,8 @@ c.Spawner.environment = {
     "JUPYTER_CONFIG_PATH": settings_for(LEARNER, SETTINGS),
     "JUPYTER_PATH": settings_for(SETTINGS),
     "PYTHONPATH": str(PROJECT),
+    "PATH": os.pathsep.join([str(Path(sys.executable).parent), os.environ["PATH"]]),
 }
-c.Spawner.env_keep.extend(["PATH", "WIRE_TO_WATER_EXCHANGE"])
+c.Spawner.env_keep.append("WIRE_TO_WATER_EXCHANGE")
 # Seconds. A server nobody uses makes room for others; what was answered is in files, and stays.
 c.Spawner.args = ["--ServerApp.shutdown_no_activity_timeout=3600"]

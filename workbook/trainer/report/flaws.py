@@ -2,7 +2,7 @@
 
 from typing import TYPE_CHECKING, NamedTuple
 
-from solver import Case, Mistake, Step
+from solver import FAMILIES, Case, Mistake, Step
 from solver.render import label_of
 
 if TYPE_CHECKING:
@@ -14,9 +14,9 @@ __all__ = ["Flaw", "Flaws"]
 class Flaw(NamedTuple):
     """A mistake: `people` made it, in the answer that counts, in these questions.
 
-    `what` names the step or the kind of problem; `says`, what was done; `why`, the reason to teach
-    again. `chapter` is that of the first question. `varies` tells that its words were of one
-    person's numbers. `id` is what the file of a set calls it.
+    `id` is what the file of a set calls it. `what` names the step or the kind of problem; `says`,
+    what was done; `why`, the reason to teach again, in `chapter`. `varies` tells that its words
+    were of one person's numbers.
     """
 
     id: str
@@ -70,7 +70,13 @@ class _Made:
         else:
             said = label_of(step.name), _done(case, step, known.says), step.why
         people, questions = tuple(sorted(self.people)), tuple(sorted(self.questions))
-        return Flaw(known.id, *said, case.family.chapter, people, questions, step is None)
+        return Flaw(known.id, *said, _chapter(case, step), people, questions, step is None)
+
+
+def _chapter(case: Case, step: Step | None) -> str:
+    """Where it is taught: the chapter with a kind of problem for that very step, or the question's."""
+    name = step.name if step else ""
+    return next((each.chapter for each in FAMILIES if each.name == name), case.family.chapter)
 
 
 def _done(case: Case, step: Step, says: str) -> str:

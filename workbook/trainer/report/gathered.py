@@ -49,7 +49,8 @@ def gathered(
     course = course_at(folder)
     assigned, people = set_in(course, name), course.handed_in(name)
     left = set(people)
-    absent = sorted(people_in(course) - _ids(people))
+    # Before anybody has handed in, nobody is behind.
+    absent = sorted(people_in(course) - _ids(people)) if people else []
     told = facts(_marked(course, name, people, left, step), absent)
     return Gathered(assigned, told, len(people) - len(left), tuple(sorted(left)))
 

@@ -27,7 +27,8 @@ UNDERS = [(f"Under {under:.0%} of the points", under) for under in (0.5, 0.6, 0.
 TOLD_EVERY = 2  # seconds
 NO_SETS = "There is no set in this course yet. The page “Set work” makes one."
 ABOUT = (
-    "It marks what was handed in anew each time, by your own copy of the set. Nothing is written."
+    "It marks what was handed in anew each time, by your own copy of the set, and writes nothing. "
+    "Points that you changed by hand in nbgrader do not count here."
 )
 
 

@@ -90,11 +90,12 @@ def put(course: Path, assigned: Assigned, now: datetime, *, replace: bool = Fals
     other = there and not there.same
     if other and not replace:
         raise CannotPut(" ".join([*there.says, INSTEAD]))
+    said: list[str] = []
     try:
-        said = _aside(course, _place(course, assigned.name), now) if other else []
+        said += _aside(course, _place(course, assigned.name), now) if other else []
         page = write_source(assigned, course)
     except (SolverError, CannotWrite) as fault:
-        raise CannotPut(str(fault)) from fault
+        raise CannotPut(" ".join([str(fault), *said])) from fault
     return [*said, f"The set is written: {page.with_name(SET_FILE)}, with its notebook beside it."]
 
 

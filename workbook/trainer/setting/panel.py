@@ -92,9 +92,11 @@ class SettingPanel(Panel):
         self.said.value = say("note", f"“{assigned.title}” is open. Change what you like.")
 
     def _assigned(self) -> Assigned | None:
-        """The set that the form holds; where there is none, what is in the way is told."""
+        """The set that the form holds, and it is shown; or None, and what is in the way is told."""
         assigned, faults = assigned_from(self.form.draft())
-        if assigned is None:
+        if assigned:
+            self.looking.show(assigned, summary(assigned, self.now()))
+        else:
             self.looking.refuse(faults)
         return assigned
 
@@ -102,8 +104,7 @@ class SettingPanel(Panel):
         """Show the set that the form holds now."""
         self.said.value = say("")
         self.writing.clear()
-        if assigned := self._assigned():
-            self.looking.show(assigned, summary(assigned, self.now()))
+        self._assigned()
 
     def _other_questions(self) -> None:
         self.form.keep(seed=self.pick(SEEDS))

@@ -88,6 +88,9 @@ def next_steps(assigned: Assigned) -> Sequence[tuple[str, str]]:
     name = assigned.name
     return (
         ("Make what people get", f"python3 -m workbook set {name}"),
-        ("When work has come in, mark it", f"python3 -m workbook mark {name}"),
+        (
+            "Put what people send back into a folder, and mark it",
+            f"python3 -m workbook mark {name} --hand-in FOLDER",
+        ),
         ("See how the class did, here or in text", f"python3 -m workbook class {name}"),
     )
