@@ -16,7 +16,7 @@ from workbook.child import ROOT
 from .lighter import lighter
 from .refusal import NotBuilt
 
-__all__ = ["canonical", "gather", "wanted"]
+__all__ = ["canonical", "fetch", "gather", "wanted"]
 
 LIST = Path(__file__).with_name("browser.txt")
 PACKAGES = ("solver", "workbook")
@@ -56,7 +56,7 @@ def gather(kernel: Path, folder: Path) -> list[Path]:
     """
     with tempfile.TemporaryDirectory() as first:
         fetched = Path(first)
-        _fetch(fetched)
+        fetch(wanted(), fetched)
         for wheel in kernel.glob("*.whl"):
             if wheel.name.split("-")[0] not in EMPTY:
                 shutil.copy(wheel, fetched)
@@ -66,8 +66,13 @@ def gather(kernel: Path, folder: Path) -> list[Path]:
         return [lighter(wheel, folder) for wheel in sorted(fetched.glob("*.whl"))]
 
 
-def _fetch(folder: Path) -> None:
-    exact = [f"{name}=={version}" for name, version in wanted().items()]
+def fetch(packages: Mapping[str, str], folder: Path) -> None:
+    """Fetch the wheels of these packages, in these versions, for the browsers' Python.
+
+    Raises:
+        NotBuilt: one could not be fetched.
+    """
+    exact = [f"{name}=={version}" for name, version in packages.items()]
     command = [sys.executable, "-m", "pip", "download", "--quiet", "--disable-pip-version-check"]
     command += ["--no-deps", "--only-binary=:all:", *PLATFORM, f"--dest={folder}", *exact]
     done = subprocess.run(command, capture_output=True, text=True, check=False)

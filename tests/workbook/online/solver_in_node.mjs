@@ -1,6 +1,6 @@
 /* Runs the solver's tests on the Python that browsers run:
  *
- *     node in_browsers_python.mjs RUNTIME PROJECT BUILT PACKAGES [words for pytest]
+ *     node solver_in_node.mjs RUNTIME PROJECT BUILT PACKAGES [words for pytest]
  *
  * BUILT is a folder of packages built for that Python. PACKAGES is one of packages installed for
  * another; those in plain Python are used from there. It ends with pytest's own status.
@@ -26,6 +26,7 @@ process.exit(
 import os, sys
 os.chdir("/project")
 sys.path += places
+sys.modules["dask"] = None  # pint looks for it, and that one is not in plain Python
 sys.dont_write_bytecode = True
 import pytest
 int(pytest.main(words))
