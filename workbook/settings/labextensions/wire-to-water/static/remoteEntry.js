@@ -15,7 +15,9 @@
   const NAME = "wire-to-water";
   const MARK = "wire_to_water";
   const STYLE = new URL("page.css", document.currentScript.src).href;
-  const ASK_AGAIN = 2_000; // ms; a question to a program that is just ending gets no answer
+  // ms, between two questions; one to a program that is just ending or coming gets no answer
+  const ASK_SOON = 125;
+  const ASK_AGAIN = 2_000;
   const PATIENCE = 90_000; // ms; longer than a first start on an old laptop
   const SET_LINE =
     /^# [^\n]*\nfrom workbook import page\n\npage\.(cautions|set_(work|question|mark))\([\w", ]*\)$/;
@@ -147,14 +149,14 @@
   /* Wait until the program behind a page answers; nothing JupyterLab keeps says that it is there. */
   async function answer(sessionContext) {
     let heard = false;
-    while (!heard) {
+    for (let wait = ASK_SOON; !heard; wait = Math.min(2 * wait, ASK_AGAIN)) {
       const kernel = sessionContext.session?.kernel;
       if (!kernel || kernel.isDisposed) throw new Error("The program is gone.");
       const asked = kernel.requestKernelInfo().then(
         (reply) => { heard ||= Boolean(reply); },
-        () => pause(ASK_AGAIN), // not connected yet, or the program ended over the question
+        () => pause(wait), // not connected yet, or the program ended over the question
       );
-      await Promise.race([asked, pause(ASK_AGAIN)]);
+      await Promise.race([asked, pause(wait)]);
     }
   }
 
