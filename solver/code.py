@@ -7,6 +7,7 @@ for each other where a digit stands. Check digits, not a letter: a letter could 
 """
 
 import re
+from string import ascii_uppercase
 from typing import NamedTuple
 
 from .errors import BadCode
@@ -16,6 +17,7 @@ __all__ = ["MOST_SEED", "Code", "check_digits", "read_code"]
 MOST_SEED = 999_999_999
 _UNIT_LETTERS = {"us": "U", "si": "M"}
 _UNITS = {letter: units for units, letter in _UNIT_LETTERS.items()}
+_VALUES = str.maketrans({letter: f"{int(letter, 36)}" for letter in ascii_uppercase})
 _ALIKE = str.maketrans("OIL", "011")
 _PATTERN = re.compile(r"([A-Z]{2,4})([1-9IL])([UM])([1-9IL])([0-9OIL]{1,9})([0-9OIL]{2})")
 _LONGEST = 60
@@ -42,7 +44,7 @@ def check_digits(text: str) -> str:
     >>> check_digits("794")
     '44'
     """
-    number = int("".join(str(int(letter, 36)) for letter in text))
+    number = int(text.translate(_VALUES))
     return f"{98 - number * 100 % 97:02}"
 
 

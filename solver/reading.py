@@ -98,10 +98,10 @@ def _plain(text: str, wanted: Unit) -> str:
     """The text with plain signs and single spaces, if it can be looked at."""
     if len(text) > _LONGEST:
         raise Unreadable(f"That is {len(text):,} characters long; type {one(wanted)}.")
-    plain = " ".join(text.translate(_PLAIN).split())
+    plain = " ".join((text if text.isascii() else text.translate(_PLAIN)).split())
     if not plain:
         raise Unreadable(f"Nothing is typed yet; type {one(wanted)}.")
-    if any(mark.isdecimal() and not mark.isascii() for mark in plain):
+    if not plain.isascii() and any(mark.isdecimal() and not mark.isascii() for mark in plain):
         raise Unreadable(f"{quoted(plain)} has digits other than 0 to 9; type 0 to 9.")
     return plain
 

@@ -24,7 +24,9 @@ pytestmark = pytest.mark.browser
 @pytest.fixture(scope="module")
 def opened(workbook_server, chromium):
     """A function that opens a page, in a window large enough for its panels."""
-    context = chromium.new_context(viewport={"width": 1000, "height": 2600}, device_scale_factor=1.25)
+    context = chromium.new_context(
+        viewport={"width": 1000, "height": 2600}, device_scale_factor=1.25
+    )
     context.set_default_timeout(180_000)
 
     def open_page(name: str):

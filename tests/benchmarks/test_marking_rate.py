@@ -2,12 +2,13 @@
 
     python -m pytest tests/benchmarks/test_marking_rate.py --benchmark-enable
 
-A figure is the time of one submission, of twelve questions; all are taken in one run, and without
-the start of a program. The empty notebook has one cell, and its course nbgrader's own settings.
+A figure is the time of one submission, of twelve questions: the best of some rounds, all in one run,
+and without the start of a program. The empty notebook has one cell, and its course nbgrader's own settings.
 The goals: 1.15 times its time at most in a settled course, and a five-hundredth of it for a class
 marked at once.
 """
 
+import shutil
 import subprocess
 import sys
 import time
@@ -25,13 +26,13 @@ from workbook.trainer.course import CONFIG, course_at, make_course
 from workbook.trainer.feedback_pages import write_feedback
 from workbook.trainer.notebook import write_source
 
-FEW, MANY = 8, 1000
+FEW, MANY, ROUNDS = 6, 1000, 3
 PLAIN = 'c = get_config()\nc.CourseDirectory.course_id = "plain"\n'
 AUTOGRADE = """
 import sys, time
 from nbgrader.apps import AutogradeApp
 app = AutogradeApp()
-app.initialize([sys.argv[1], "--Application.log_level=CRITICAL"])
+app.initialize([sys.argv[1], "--force", "--Application.log_level=CRITICAL"])
 started = time.perf_counter()
 app.start()
 print(time.perf_counter() - started)
@@ -82,21 +83,28 @@ def seconds(tmp_path_factory) -> dict[str, float]:
         "our set, settled course": our_course(base / "settled"),
         "our set, plain course": our_course(base / "plain", PLAIN),
     }
-    for way, course in courses.items():
+    for course in courses.values():
         run(course, "-m", "nbgrader", "generate_assignment", NAME)
-        handed_in_by(course, FEW)
-        found[way] = float(run(course, "-c", AUTOGRADE, NAME)) / FEW
-    many = our_course(base / "many")
-    run(many, "-m", "nbgrader", "generate_assignment", NAME)
+    many = base / "many"
+    shutil.copytree(courses["our set, settled course"], many)
+    empty = (many / "gradebook.db").read_bytes()
     handed_in_by(many, MANY)
-    for way in ("at once", "at once, again"):
-        started = time.perf_counter()
-        assert MANY == mark_all(many, NAME).people
-        found[way] = (time.perf_counter() - started) / MANY
-    started = time.perf_counter()
-    assert MANY == write_feedback(course_at(many), NAME)
-    found["feedback pages"] = (time.perf_counter() - started) / MANY
-    return found
+    for course in courses.values():
+        handed_in_by(course, FEW)
+    for _ in range(ROUNDS):
+        for way, course in courses.items():
+            found.setdefault(way, []).append(float(run(course, "-c", AUTOGRADE, NAME)) / FEW)
+        (many / "gradebook.db").write_bytes(empty)
+        for way, step in {
+            "a class at once": lambda: mark_all(many, NAME),
+            "a class at once, again": lambda: mark_all(many, NAME),
+            "feedback pages besides": lambda: write_feedback(course_at(many), NAME),
+        }.items():
+            started = time.perf_counter()
+            step()
+            found.setdefault(way, []).append((time.perf_counter() - started) / MANY)
+    assert MANY == mark_all(many, NAME).people
+    return {way: min(times) for way, times in found.items()}
 
 
 def test_a_settled_course_takes_little_longer_than_an_empty_notebook(seconds, table):
@@ -107,4 +115,4 @@ def test_a_settled_course_takes_little_longer_than_an_empty_notebook(seconds, ta
 
 
 def test_a_class_at_once_is_five_hundred_times_as_fast(seconds):
-    assert 500 * seconds["at once"] < seconds["empty notebook"]
+    assert 500 * seconds["a class at once"] < seconds["empty notebook"]

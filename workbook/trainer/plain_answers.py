@@ -58,6 +58,6 @@ def _answer(cell: dict) -> str:
         source = "".join(line for line in source if isinstance(line, str))
     if not isinstance(source, str) or cell.get("cell_type") != "markdown":
         return ""
-    after = REMARK.sub("", source[:LONGEST].partition(ANSWER)[2])
-    lines = (line.strip(AROUND) for line in after.splitlines())
-    return next(filter(None, lines), "")
+    after = source[:LONGEST].partition(ANSWER)[2].strip()
+    lines = (line.strip(AROUND) for line in REMARK.sub("", after).splitlines())
+    return next(filter(None, lines), "") if after else ""

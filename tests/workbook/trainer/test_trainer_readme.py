@@ -22,7 +22,7 @@ def walk(root):
     """The lines of the README, by the command they type."""
     readme = (root / "README.md").read_text(encoding="utf-8")
     lines = {found[2]: found[1] for found in WALK.finditer(readme)}
-    assert ["course", "set", "mark", "class"] == list(lines)
+    assert ["course", "set", "mark", "class", "trainer"] == list(lines)
     return lines
 
 

@@ -33,6 +33,7 @@ from .to_look_at import Kept
 __all__ = ["Entry", "GradebookFault", "Graded", "SetRows", "entries_of", "opened", "set_rows"]
 
 TABLES = MetaData()
+BY_NAME = {"paramstyle": "named"}
 
 
 def _table(called: str, /, **columns) -> Table:
@@ -118,7 +119,8 @@ def opened(address: str) -> Iterator[Connection]:
     Raises:
         GradebookFault: it is not there, or refuses; the sentence says what to do.
     """
-    engine = create_engine(address)
+    # By name in every database, so that rows can be handed on as they are.
+    engine = create_engine(address, **(BY_NAME if address.startswith("sqlite") else {}))
     try:
         where = engine.url.database or ""
         if engine.dialect.name == "sqlite" and not Path(where).exists():
