@@ -38,6 +38,13 @@ def keep(page):
     page.get_by_text("kept").wait_for()
 
 
+def look_for_a_newer_edition(page):
+    page.evaluate("navigator.serviceWorker.ready.then((found) => found.update())")
+    page.wait_for_function(
+        "() => navigator.serviceWorker.getRegistration().then(({ waiting }) => !!waiting)"
+    )
+
+
 def read(page, name):
     return page.evaluate("name => fetch(name).then((file) => file.text())", name)
 
@@ -67,12 +74,7 @@ def test_a_newer_edition_takes_over_whole_once_the_pages_are_closed(small, page,
     keep(page)
     write(tmp_path / "site", "second")
     page.reload()
-    page.evaluate(
-        """() => navigator.serviceWorker.ready.then((found) => new Promise((resolve) => {
-          const look = () => found.waiting ? resolve() : setTimeout(look, 20);
-          found.update().then(look);
-        }))"""
-    )
+    look_for_a_newer_edition(page)
     assert "first" == page.locator("#edition").inner_text()
     assert "other of first" == read(page, "other.txt")
     context = page.context
@@ -88,9 +90,6 @@ def test_a_file_that_has_not_changed_is_not_fetched_again(small, page, tmp_path)
     keep(page)
     before = small.asked.count("/same.txt")
     write(tmp_path / "site", "second")
-    page.evaluate("navigator.serviceWorker.ready.then((found) => found.update())")
-    page.wait_for_function(
-        "() => navigator.serviceWorker.getRegistration().then(({ waiting }) => !!waiting)"
-    )
+    look_for_a_newer_edition(page)
     assert before == small.asked.count("/same.txt")
     assert small.asked.count("/other.txt") == 2
