@@ -5,10 +5,12 @@ One reader's browser goes through the pages as readers do; a second one is someb
 
 import re
 from contextlib import contextmanager
+from urllib.parse import urlencode
 
 import pytest
 
-from solver import draw
+from solver import case_from_code, draw
+from tests.workbook.group.members import WEDNESDAY, results
 from tests.workbook.online.serving import Served
 from workbook import typst_pdf
 from workbook.log import read_line
@@ -18,6 +20,7 @@ from workbook.pages import shipped_pages
 pytestmark = pytest.mark.browser
 
 START, FIRST, STUDY = "00-start-here.ipynb", "01-three-horsepowers.ipynb", "14-your-study.ipynb"
+GROUP = "17-group-study.ipynb"
 CASE = draw("motor_power", 5, "us", 2)
 NAMED = next(m for m in CASE.mistakes if m.id.startswith("brake_power."))
 STATE = '.wtw-strip:is([data-state="ready"], [data-state="stopped"])'
@@ -228,6 +231,29 @@ def test_every_page_opens_and_shows_no_error(name, other):
     assert 0 == other.page.locator(".w2w-fault").count()
     assert 360 == other.page.evaluate("document.documentElement.scrollWidth")
     assert [] == other.faults
+
+
+def test_a_link_to_a_set_opens_its_problems_and_five_results_are_put_together(other, tmp_path):
+    other.page.goto(f"{other.address}/?{urlencode({'path': GROUP, 'set': WEDNESDAY.text})}")
+    other.wait()
+    other.page.get_by_text("“Wednesday pumps” is open below, with 3 questions.").wait_for()
+    asked = other.page.locator(".w2w-posed").all_inner_texts()
+    questions = [case_from_code(code).question for code in WEDNESDAY.codes]
+    assert [True] * 3 == [q in text for q, text in zip(questions, asked, strict=True)]
+    sent = tmp_path / "sent"
+    sent.mkdir()
+    for name, data in results(tmp_path / "members").items():
+        (sent / name).write_bytes(data)
+    with other.page.expect_file_chooser() as choosing:
+        other.page.get_by_role("button", name="Bring in results").click()
+    choosing.value.set_files(sorted(sent.iterdir()))
+    other.page.get_by_text("5 members, 3 questions:").wait_for()
+    assert [] == other.faults
+
+
+def test_nothing_keeps_the_browser_from_installing_the_site(other):
+    asked = other.page.context.new_cdp_session(other.page)
+    assert [] == asked.send("Page.getInstallabilityErrors")["installabilityErrors"]
 
 
 def test_a_pdf_cannot_be_made_in_a_browser_and_the_page_says_so(other):

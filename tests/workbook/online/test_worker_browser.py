@@ -1,6 +1,8 @@
 """What the service worker keeps, on a site of three small files and no Python."""
 
+import os
 import shutil
+import time
 
 import pytest
 
@@ -16,19 +18,22 @@ SHOW = """<title>Small</title><p id="edition">{edition}</p><script>
 KEEP = "navigator.serviceWorker.ready.then(({ active }) => active.postMessage('keep'))"
 
 
-def write(folder, edition):
-    """Write an edition of the site over the one before."""
+def write(folder, edition, age=0):
+    """Write an edition of the site over the one before, `age` seconds ago."""
     folder.mkdir(exist_ok=True)
     shutil.copy(PARTS / WORKER, folder)
     (folder / "index.html").write_text(SHOW.format(edition=edition))
     (folder / "other.txt").write_text(f"other of {edition}")
     (folder / "same.txt").write_text("never changed")
     fill_worker(folder)
+    written = time.time() - age  # the server tells editions apart by whole seconds
+    for path in folder.iterdir():
+        os.utime(path, (written, written))
 
 
 @pytest.fixture
 def small(tmp_path):
-    write(tmp_path / "site", "first")
+    write(tmp_path / "site", "first", age=60)
     with Served(tmp_path / "site") as site:
         yield site
 

@@ -1,0 +1,64 @@
+"""A JupyterLite site of one notebook with one widget: what the workbook's own site is measured against.
+
+It is built with the same runtime and the same packages in the same versions, with JupyterLite's own
+settings. Its packages are whole, and it has what the kernel asks for to complete typed code.
+"""
+
+import json
+import shutil
+import subprocess
+import sys
+from pathlib import Path
+
+import nbformat
+
+from workbook.online.lock import lock_of
+from workbook.online.runtime import LOCK, Brought
+from workbook.online.settings import KERNEL
+from workbook.online.wheels import fetch, wanted
+
+__all__ = ["NOTEBOOK", "build_bare"]
+
+NOTEBOOK = "bare.ipynb"
+CELL = "import ipywidgets\nipywidgets.Text()"
+EXTENSIONS = Path(sys.prefix) / "share/jupyter/labextensions"
+FOR_THE_KERNEL = ("micropip", "jedi", "parso")  # in the versions that the runtime lists
+PYTHON, WHEELS = "static/pyodide", "static/wheels"
+
+
+def build_bare(runtime: Brought, out: Path, scratch: Path) -> None:
+    """Build that site in `out`; `scratch` is a folder for what it is made of."""
+    wheels, source = scratch / "wheels", scratch / "source"
+    source.mkdir()
+    cell = nbformat.v4.new_code_cell(CELL)
+    nbformat.write(nbformat.v4.new_notebook(cells=[cell]), source / NOTEBOOK)
+    _gather(runtime, wheels)
+    theirs = runtime.lock()
+    lock = lock_of(theirs, wheels.iterdir(), lambda file: None)
+    _lite(source, out, sorted(lock["packages"]))
+    runtime.bring(out, [])
+    shutil.copytree(wheels, out / WHEELS)
+    (out / WHEELS / LOCK).write_text(json.dumps(lock), encoding="utf-8")
+
+
+def _gather(runtime: Brought, wheels: Path) -> None:
+    """The packages, as they are published."""
+    listed = runtime.lock()["packages"]
+    wheels.mkdir()
+    fetch(wanted() | {name: listed[name]["version"] for name in FOR_THE_KERNEL}, wheels)
+    own = EXTENSIONS / "@jupyterlite/pyodide-kernel-extension/static/pypi"
+    for wheel in own.glob("*.whl"):
+        if not wheel.name.startswith("widgetsnbextension-3"):  # for an edition of long ago
+            shutil.copy(wheel, wheels)
+
+
+def _lite(source: Path, out: Path, packages: list[str]) -> None:
+    kernel = {
+        "pyodideUrl": f"./{PYTHON}/pyodide.mjs",
+        "loadPyodideOptions": {"lockFileURL": f"/{WHEELS}/{LOCK}", "packages": packages},
+    }
+    settings = {"jupyter-config-data": {"litePluginSettings": {KERNEL: kernel}}}
+    (source / "jupyter-lite.json").write_text(json.dumps(settings), encoding="utf-8")
+    command = [sys.executable, "-m", "jupyterlite_core", "build", "--no-libarchive"]
+    command += [f"--lite-dir={source}", f"--output-dir={out}", f"--contents={source / NOTEBOOK}"]
+    subprocess.run(command, cwd=source, capture_output=True, check=True)
