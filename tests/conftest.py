@@ -41,6 +41,15 @@ def _absent(what: str):
     (pytest.fail if os.environ.get("CI") == "true" else pytest.skip)(f"{what}; see .ci/run")
 
 
+def pytest_collection_modifyitems(items):
+    """Those that take long come first, so that a run of several at a time does not end with one."""
+    items.sort(key=lambda item: (item.get_closest_marker("browser") is None, _is_quick(item)))
+
+
+def _is_quick(item) -> bool:
+    return "workbook" not in item.path.relative_to(ROOT).parts[:2]
+
+
 @pytest.fixture(scope="session")
 def root() -> Path:
     """The project's own folder."""

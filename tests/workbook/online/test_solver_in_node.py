@@ -37,7 +37,7 @@ APART = (
     "tests/solver/test_command_line.py::test_it_runs_as_a_program_in_the_plainest_surroundings",
     "tests/solver/test_determinism.py::test_leaving_out_assertions_changes_no_problem",
     "tests/solver/test_determinism.py::test_the_order_of_hashes_changes_no_problem",
-    "tests/solver/test_purity.py::test_importing_the_solver_brings_in_nothing_heavy",
+    "tests/solver/test_purity.py::test_importing_all_of_the_solver_brings_in_nothing_heavy",
     "tests/solver/test_questions.py::test_importing_the_solver_reads_no_questions",
     "tests/solver/test_set_cases.py::test_a_persons_problems_hang_on_no_order_of_hashes",
     "tests/solver/test_units.py::test_units_and_reading_do_not_wait_for_pint",
