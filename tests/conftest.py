@@ -15,12 +15,17 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from pathlib import Path
 
+import hypothesis
 import pytest
 
 from workbook.child import environment
 
 # As `python3 -m workbook test` has it, also where pytest was started in another way.
 os.environ["PATH"] = environment()["PATH"]
+
+# A test is right or wrong, never late: the same one runs on a busy machine and in a browser's Python.
+hypothesis.settings.register_profile("untimed", deadline=None)
+hypothesis.settings.load_profile("untimed")
 
 ROOT = Path(__file__).resolve().parent.parent
 FLAGS = (
@@ -146,13 +151,13 @@ class Served:
         assert state.get_attribute("data-state") == "ready", state.inner_text()
 
 
-@pytest.fixture(scope="session")
+@pytest.fixture(scope="module")
 def serve(tmp_path_factory) -> Iterator[Callable[..., Served]]:
     """A function that opens the workbook as a reader does, but for the browser.
 
     `serve()` opens this checkout; `serve(root)` another copy of the project; `serve(course=True)` a
     trainer's course. The folder and the settings are temporary. Everything is closed when the tests
-    end.
+    of the module end.
     """
     with contextlib.ExitStack() as opened:
 
@@ -164,7 +169,7 @@ def serve(tmp_path_factory) -> Iterator[Callable[..., Served]]:
 
 
 @pytest.fixture(scope="session")
-def workbook_server(serve) -> Served:
+def workbook_server(tmp_path_factory) -> Iterator[Served]:
     """The workbook of this checkout with all its chapters, opened once for all tests.
 
     For a test of a card:
@@ -177,7 +182,8 @@ def workbook_server(serve) -> Served:
     Pages share one reader's folder, so what one test records another can see. A test that needs a
     reader with no history calls `serve()` for one of its own.
     """
-    return serve()
+    with _workbook(ROOT, tmp_path_factory.mktemp("reader"), course=False) as served:
+        yield served
 
 
 @contextlib.contextmanager

@@ -13,7 +13,8 @@ from .controls import AUTO, LABELLED, PAUSE, Panel, classed
 
 __all__ = ["Entry", "Gate"]
 
-ARRIVAL = 0.3  # seconds in which a changed text follows what was pressed
+AFTER_ENTER = 1.0  # seconds in which a changed text follows the key, on a slow computer too
+AFTER_CLICK = 0.3  # seconds in which it follows a click
 JUST_NOW = 0.1  # seconds before a click in which the text that it sends came
 
 
@@ -29,7 +30,7 @@ class Gate:
         self._changed_at = self._done_at = -PAUSE
         self.changed = panel.safely(self._changed)
         self.click = panel.safely(self._click)
-        self.enter = panel.safely(self._wait)
+        self.enter = panel.safely(lambda: self._wait(AFTER_ENTER))
         self._late = panel.safely(self._no_text_came)
 
     def _changed(self, _=None) -> None:
@@ -41,14 +42,14 @@ class Gate:
         if self._fresh and self._clock() - self._changed_at < JUST_NOW:
             self._do()
         else:
-            self._wait()
+            self._wait(AFTER_CLICK)
 
-    def _wait(self) -> None:
+    def _wait(self, arrival: float) -> None:
         self._presses += 1
         self._wanted = self._presses
         again = not self._fresh and self._clock() - self._done_at < PAUSE
         try:
-            asyncio.get_running_loop().call_later(ARRIVAL, self._late, self._wanted, again)
+            asyncio.get_running_loop().call_later(arrival, self._late, self._wanted, again)
         except RuntimeError:  # no loop runs, so nothing can follow
             self._late(self._wanted, again)
 

@@ -4,7 +4,7 @@ from itertools import pairwise
 from math import sqrt
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 
 from solver.draw import Draw
@@ -127,7 +127,6 @@ def test_more_unbalance_never_allows_more_load():
 reading = st.integers(min_value=1, max_value=9999).map(lambda tenths: tenths / 10)
 
 
-@settings(deadline=None)
 @given(reading, reading, reading)
 def test_the_spread_is_one_and_a_half_to_two_times_the_unbalance(a, b, c):
     # Arithmetic, whatever the readings: the two that are not furthest share its deviation.

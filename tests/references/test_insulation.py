@@ -4,7 +4,7 @@ from math import inf
 
 import numpy as np
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 
 from solver import draw, family_named
@@ -131,13 +131,11 @@ def in_numpy(kind: str, phases: tuple[float, ...]) -> list[float]:
 ohms = st.floats(0.05, 20)
 
 
-@settings(deadline=None)
 @given(st.sampled_from(["wye", "delta"]), ohms, ohms, ohms)
 def test_ohms_between_leads_are_those_of_the_circuit(kind, a, b, c):
     assert in_numpy(kind, (a, b, c)) == pytest.approx(between_leads(kind, (a, b, c)), rel=1e-6)
 
 
-@settings(deadline=None)
 @given(ohms, ohms)
 def test_a_delta_with_an_open_phase_reads_through_the_other_two(a, b):
     assert in_numpy("delta", (a, b, inf)) == pytest.approx(between_leads("delta", (a, b, inf)))

@@ -6,7 +6,7 @@ needs no angles and stays near the true figure.
 
 import numpy as np
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 
 from solver.formulas import FORMULAS
@@ -67,14 +67,12 @@ def test_phasors_close_and_keep_their_sizes():
 volts = st.floats(440, 480)
 
 
-@settings(deadline=None)
 @given(volts, volts, volts)
 def test_two_ways_to_the_true_unbalance_agree(ab, bc, ca):
     if max(ab, bc, ca) - min(ab, bc, ca) > 0.5:
         assert true_unbalance(ab, bc, ca) == pytest.approx(by_cigre(ab, bc, ca), rel=1e-3)
 
 
-@settings(deadline=None)
 @given(volts, volts, volts)
 def test_nemas_rule_is_never_far_from_the_true_unbalance(ab, bc, ca):
     # Small unbalance: the true one is 1 to 2 / root 3 times NEMA's (arithmetic).

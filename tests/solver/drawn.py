@@ -27,7 +27,7 @@ PROBLEMS: tuple[tuple[Family, int, str], ...] = tuple(
 )
 NUMERIC = tuple(problem for problem in PROBLEMS if problem[0].judge is None)
 JUDGEMENTS = tuple(problem for problem in PROBLEMS if problem[0].judge is not None)
-SEEDS = int(os.environ.get("W2W_SEEDS", "100"))
+SEEDS = int(os.environ.get("W2W_SEEDS", "60"))
 _GOLDEN_STEP = 618_033_989  # shares no factor with the count of seeds, so none repeats
 
 

@@ -54,7 +54,7 @@ def test_any_code_reads_back_as_itself(code):
 
 
 @given(st.sampled_from(PROBLEMS), seeds)
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=200)
 def test_the_code_of_any_problem_gives_that_problem(problem, seed):
     family, level, units = problem
     expected = draw(family, seed, units, level)
@@ -70,7 +70,7 @@ def is_taken(text: str) -> bool:
 
 
 @given(codes())
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=150)
 def test_one_wrong_character_or_two_swapped_are_always_refused(code):
     """Every such slip in each code is tried, some 400 a code: one in 97 by chance would show."""
     assert [] == [slip for slip in slips(str(code).replace("-", "")) if is_taken(slip)]

@@ -3,7 +3,7 @@
 from math import inf, isclose
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 from scipy.optimize import brentq
 
@@ -32,7 +32,6 @@ def root(pump: Curve, system: Curve, pumps: int = 1) -> float:
     return brentq(over, 0, pumps * pump.runout + 1, xtol=1e-10, rtol=1e-14)
 
 
-@settings(deadline=None)
 @given(on_a_system())
 def test_the_curves_cross_where_scipy_finds_it(curves):
     pump, system = curves
@@ -42,7 +41,6 @@ def test_the_curves_cross_where_scipy_finds_it(curves):
     assert isclose(system.head_at(at.flow), at.head, rel_tol=1e-9)
 
 
-@settings(deadline=None)
 @given(on_a_system(), st.integers(2, 5))
 def test_pumps_in_parallel_cross_where_each_carries_its_share(curves, pumps):
     pump, system = curves
@@ -52,7 +50,6 @@ def test_pumps_in_parallel_cross_where_each_carries_its_share(curves, pumps):
     assert alone * (1 - 1e-9) <= at.flow <= pumps * alone * (1 + 1e-9)
 
 
-@settings(deadline=None)
 @given(on_a_system(), st.floats(0.3, 1.5), flows)
 def test_a_new_speed_moves_every_point_by_the_affinity_laws(curves, ratio, flow):
     pump, _ = curves

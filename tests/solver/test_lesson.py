@@ -272,7 +272,7 @@ def records(draw_from):
 
 
 every_record = [
-    settings(max_examples=150, deadline=None, suppress_health_check=list(HealthCheck)),
+    settings(max_examples=150, suppress_health_check=list(HealthCheck)),
     given(records()),
 ]
 

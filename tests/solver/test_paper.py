@@ -121,7 +121,7 @@ def test_another_seed_way_or_time_is_another_paper():
     assert 3 == len(codes)
 
 
-@settings(max_examples=25, deadline=None)
+@settings(max_examples=25)
 @given(PAPERS.filter(lambda paper: paper.count <= 60))
 def test_questions_are_as_many_as_asked_of_the_chapters_level_and_units_asked(paper):
     cases = cases_of(paper)
@@ -132,7 +132,7 @@ def test_questions_are_as_many_as_asked_of_the_chapters_level_and_units_asked(pa
         assert all(case.level == min(paper.level, len(case.family.levels)) for case in cases)
 
 
-@settings(max_examples=25, deadline=None)
+@settings(max_examples=25)
 @given(PAPERS.filter(lambda paper: paper.count <= 60))
 def test_chapters_have_equal_shares_and_no_family_comes_again_before_its_chapter_is_through(paper):
     families = [case.family for case in cases_of(paper)]

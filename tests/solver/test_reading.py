@@ -256,7 +256,6 @@ FITTING = [
 ]
 
 
-@settings(deadline=None)
 @given(
     value=st.floats(min_value=-900, max_value=900, allow_subnormal=False),
     pair=st.sampled_from(FITTING),
@@ -270,7 +269,6 @@ def test_a_number_written_out_with_a_fitting_unit_comes_back_converted(value, pa
     assert expected == read(text, asked.name).value
 
 
-@settings(deadline=None)
 @given(whole=st.integers(min_value=0, max_value=10**15))
 def test_thousands_marks_change_nothing(whole):
     assert float(whole) == read(f"{whole:,}", "gpm").value == read(str(whole), "gpm").value
@@ -288,7 +286,7 @@ ANYTHING = st.one_of(
 )
 
 
-@settings(deadline=None, max_examples=400)
+@settings(max_examples=400)
 @given(
     text=ANYTHING,
     asked=st.sampled_from(["hp", "%", "$", "$/kWh", "", "choice", "°C rise", "ft"]),

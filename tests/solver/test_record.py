@@ -474,7 +474,7 @@ ENTRIES = st.one_of(
 
 
 @given(ENTRIES, st.sampled_from(SYSTEMS))
-@settings(max_examples=300, deadline=None)
+@settings(max_examples=300)
 def test_any_entries_are_worked_judged_and_kept(entries, units):
     record, faults = read_entries(entries, units)
     for name, text in entries.items():

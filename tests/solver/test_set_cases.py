@@ -18,7 +18,7 @@ from .sets import SETS, WORK
 ROOT = Path(__file__).resolve().parents[2]
 
 
-@settings(max_examples=50, deadline=None)
+@settings(max_examples=50)
 @given(SETS)
 def test_a_plan_has_the_count_the_families_and_the_level_that_were_set(work):
     plan = plan_of(work)
@@ -29,14 +29,14 @@ def test_a_plan_has_the_count_the_families_and_the_level_that_were_set(work):
         assert level == min(work.level, top) if work.level else 1 <= level <= top
 
 
-@settings(max_examples=50, deadline=None)
+@settings(max_examples=50)
 @given(SETS)
 def test_no_family_comes_again_before_all_have_been_asked(work):
     times = Counter(asked.family.name for asked in plan_of(work))
     assert max(times.values()) - min(times.get(name, 0) for name in work.families) <= 1
 
 
-@settings(max_examples=50, deadline=None)
+@settings(max_examples=50)
 @given(SETS)
 def test_chapters_come_in_turn_while_they_have_families_left(work):
     left = Counter(f.chapter for f in FAMILIES if f.name in work.families)
@@ -51,7 +51,7 @@ def test_another_seed_is_another_plan():
     assert 1 < len({plan_of(WORK._replace(seed=seed)) for seed in range(5)})
 
 
-@settings(max_examples=25, deadline=None)
+@settings(max_examples=25)
 @given(SETS, st.sampled_from(["ana.r", "p017", "zoë@plant"]))
 def test_problems_are_of_the_kinds_of_the_plan_in_its_order(work, person):
     cases = cases_for(work, person)
@@ -61,7 +61,7 @@ def test_problems_are_of_the_kinds_of_the_plan_in_its_order(work, person):
     assert {work.units} == {case.units for case in cases}
 
 
-@settings(max_examples=25, deadline=None)
+@settings(max_examples=25)
 @given(SETS, st.data())
 def test_one_question_drawn_alone_is_the_one_drawn_with_the_others(work, data):
     number = data.draw(st.integers(1, work.count))
@@ -99,7 +99,7 @@ def test_a_text_that_is_nobodys_id_has_no_problems_of_its_own():
         cases_for(WORK, "ana r")
 
 
-@settings(max_examples=20, deadline=None)
+@settings(max_examples=20)
 @given(SETS)
 def test_each_problem_has_the_code_that_gives_it_again(work):
     for case in cases_for(work, "ana.r"):

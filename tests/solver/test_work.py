@@ -249,7 +249,7 @@ VALUES = st.one_of(
 
 
 @given(st.dictionaries(NAMES, VALUES, max_size=6), NAMES, st.sampled_from(["us", "si"]))
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=150)
 def test_any_readings_get_an_answer_or_a_sentence_on_what_to_add(readings, find, system):
     found = work(readings, find, system)
     assert (found.answer is None) or isinstance(found.answer, float)

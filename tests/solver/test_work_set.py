@@ -28,7 +28,7 @@ def test_a_set_comes_back_from_its_code(work):
     assert work == read_set(work.code)
 
 
-@settings(max_examples=10, deadline=None)
+@settings(max_examples=10)
 @given(OF_A_PLANT)
 def test_a_set_of_a_plant_comes_back_from_its_code_and_its_plant(work):
     assert work == read_set(work.code, PLANT)
@@ -51,7 +51,7 @@ def test_a_letter_is_taken_for_the_digit_it_looks_like_but_no_digit_for_a_letter
         read_set(f"{head}-W0-{rest}")
 
 
-@settings(max_examples=20, deadline=None)
+@settings(max_examples=20)
 @given(SETS)
 def test_every_single_mistyped_character_is_refused(work):
     code = work.code
@@ -62,7 +62,7 @@ def test_every_single_mistyped_character_is_refused(work):
                     read_set(code[:at] + wrong + code[at + 1 :])
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=40)
 @given(SETS)
 def test_every_swap_of_two_neighbours_is_refused(work):
     code = work.code

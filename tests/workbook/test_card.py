@@ -11,12 +11,13 @@ from workbook import page
 from workbook.card import Card
 from workbook.chapter import families_of
 from workbook.controls import PAUSE, Panel, say
-from workbook.entry import Entry, Gate
+from workbook.entry import AFTER_ENTER, Entry, Gate
 from workbook.fragments import answer_label, chain
 from workbook.practice import MIXED, Practice, ordinal
 
 CHAPTERS = tuple(dict.fromkeys(family.chapter for family in FAMILIES))
 HORSEPOWER = families_of("horsepower")
+LATER = AFTER_ENTER + 0.1  # seconds; what was going to be sent has been by then
 
 
 class Clock:
@@ -432,7 +433,7 @@ def test_enter_waits_for_the_text_that_follows_it():
         assert [] == heard
         entry.box.value = "12"
         assert ["12"] == heard
-        await asyncio.sleep(0.4)
+        await asyncio.sleep(LATER)
         return heard
 
     assert ["12"] == asyncio.run(typed())
@@ -443,7 +444,7 @@ def test_enter_on_a_text_already_here_sends_it_after_a_moment():
         entry, heard = gate()
         entry.box.value = "12"  # the learner left the box, and came back
         enter(entry)
-        await asyncio.sleep(0.4)
+        await asyncio.sleep(LATER)
         return heard
 
     assert ["12"] == asyncio.run(typed())
@@ -460,7 +461,7 @@ def test_a_click_that_overtakes_its_text_waits_for_it():
         entry, heard = gate()
         entry.gate.click()
         entry.box.value = "12"
-        await asyncio.sleep(0.4)
+        await asyncio.sleep(LATER)
         return heard
 
     assert ["12"] == asyncio.run(typed())
@@ -472,7 +473,7 @@ def test_a_click_long_after_the_box_was_left_waits_for_what_was_typed_since():
         entry.box.value = "12"
         entry.gate.click()
         entry.box.value = "13"
-        await asyncio.sleep(0.4)
+        await asyncio.sleep(LATER)
         return heard
 
     assert ["13"] == asyncio.run(typed())
@@ -486,7 +487,7 @@ def test_two_answers_in_quick_succession_are_both_sent():
         for text in ("12", "13"):
             enter(entry)
             entry.box.value = text
-        await asyncio.sleep(0.4)
+        await asyncio.sleep(LATER)
         return heard
 
     assert ["12", "13"] == asyncio.run(typed())

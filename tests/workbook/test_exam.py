@@ -119,9 +119,7 @@ EVENTS = st.one_of(
 )
 
 
-@settings(
-    max_examples=60, deadline=None, suppress_health_check=[HealthCheck.function_scoped_fixture]
-)
+@settings(max_examples=60, suppress_health_check=[HealthCheck.function_scoped_fixture])
 @given(st.lists(EVENTS, max_size=25))
 def test_a_sitting_opened_again_at_any_moment_is_as_it_was(tmp_path, events):
     clock = Clock()

@@ -245,10 +245,11 @@ def test_no_browser_is_looked_for_when_none_is_wanted(monkeypatch):
 def test_a_server_that_stops_at_once_is_reported_with_its_log(tmp_path, monkeypatch):
     monkeypatch.setattr(launcher, "_own_settings", lambda: tmp_path)
     monkeypatch.setattr(launcher.sys, "executable", shutil.which("false") or "false")
-    log = tmp_path / "port-8799.log"
+    port = launcher._choose_port(None, lambda said: None)
+    log = tmp_path / f"port-{port}.log"
     with (
         pytest.raises(launcher.CannotOpen, match=r"could not start\. Why is written in") as refused,
-        launcher.served(tmp_path, 8799),
+        launcher.served(tmp_path, port),
     ):
         pytest.fail("it was served")
     assert str(log) in str(refused.value)

@@ -379,7 +379,7 @@ def broken(draw):
 
 
 @given(broken())
-@settings(max_examples=500, deadline=None, suppress_health_check=[HealthCheck.too_slow])
+@settings(max_examples=500, suppress_health_check=[HealthCheck.too_slow])
 def test_every_fault_is_told_at_its_place_and_nothing_is_lost(sheet):
     pumps, messages = read(sheet.data())
     expected = {(sheet.number(row), name): says for row, name, says in sheet.told}
@@ -410,7 +410,7 @@ def keeps_all(record, cells):
 
 
 @given(broken(), st.sampled_from(["us", "si"]))
-@settings(max_examples=100, deadline=None, suppress_health_check=[HealthCheck.too_slow])
+@settings(max_examples=100, suppress_health_check=[HealthCheck.too_slow])
 def test_what_is_left_of_a_broken_file_is_worked(sheet, units):
     for pump in opened(sheet.data(), units):
         assert examine(pump.record).always
@@ -423,7 +423,7 @@ def test_what_is_left_of_a_broken_file_is_worked(sheet, units):
     st.binary(max_size=400)
     | st.text(max_size=200).map(lambda text: text.encode("utf-8", "replace"))
 )
-@settings(max_examples=300, deadline=None)
+@settings(max_examples=300)
 def test_any_bytes_are_read_or_refused(data):
     with suppress(NoHeadings):
         pumps, messages = read(data)
@@ -432,7 +432,7 @@ def test_any_bytes_are_read_or_refused(data):
 
 
 @given(st.binary(max_size=400))
-@settings(max_examples=300, deadline=None)
+@settings(max_examples=300)
 def test_any_bytes_under_good_headings_are_kept_or_told(data):
     head = b"Pump,Flow (gpm),Notes\n"
     pumps, _ = read(head + data)
@@ -450,7 +450,7 @@ CELLS = st.text(
 
 
 @given(st.lists(st.lists(CELLS, min_size=1, max_size=6), min_size=1, max_size=5))
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=200)
 def test_every_cell_of_any_text_is_kept(rows):
     lines = [",".join(row) for row in rows]
     pumps, _ = read("Pump,Flow (gpm),Notes\n" + "\n".join(lines))

@@ -265,14 +265,14 @@ def test_a_pdf_cannot_be_made_in_a_browser_and_the_page_says_so(other):
 
 def test_an_exam_goes_on_where_it_was_when_python_is_started_again(other):
     other.open_at("15-practice-exam.ipynb")
-    other.page.get_by_role("button", name="Start the exam").click()
-    question = other.page.locator(".w2w-exam .w2w-question")
+    other.page.get_by_role("button", name="Begin this exam").click()
+    question = other.page.locator(".w2w-exams .w2w-question")
     question.wait_for()
     asked = question.inner_text()
     other.page.get_by_role("button", name="Start this page again").click()
-    other.page.locator(".jp-Dialog button.jp-mod-accept").click()
+    other.page.locator('.wtw-strip[data-state="starting"]').wait_for()
     other.wait()
-    other.page.get_by_role("button", name="Go on").first.click()
+    other.page.get_by_role("button", name="Go on with it").first.click()
     question.wait_for()
     assert asked == question.inner_text()
 

@@ -16,18 +16,10 @@ import pytest
 from workbook.bootstrap import TESTER, pins
 from workbook.online.wheels import fetch
 
-# Every code's problem, its grading, and what comes of records and sets: these must be alike.
+# Every code's problem, its reading and grading, and what comes of papers and records.
 ALIKE = (
     "tests/golden",
-    *(
-        f"tests/solver/test_{name}.py"
-        for name in ("code", "determinism", "grading", "reading", "paper", "record", "lesson")
-    ),
-    *(
-        f"tests/solver/test_families_{name}.py"
-        for name in ("balance", "cost", "head", "horsepower", "insulation", "nameplate", "speed")
-    ),
-    *(f"tests/solver/test_families_{name}.py" for name in ("units", "wet_well")),
+    *(f"tests/solver/test_{name}.py" for name in ("code", "reading", "paper", "record")),
 )
 # These start another program.
 APART = (

@@ -3,7 +3,7 @@
 import json
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import given
 from hypothesis import strategies as st
 
 from tests.workbook.trainer.sheets import line, mistaken, right, sheet, wrong
@@ -63,19 +63,16 @@ def checked(data, notebook=None):
     return found
 
 
-@settings(deadline=None)
 @given(st.binary(max_size=400), st.binary(max_size=400))
 def test_any_bytes(data, notebook):
     assert 0 == checked(data, notebook).points
 
 
-@settings(deadline=None)
 @given(SHEETS)
 def test_lines_with_anything_in_any_field(data):
     checked(data)
 
 
-@settings(deadline=None)
 @given(st.integers(0, len(HONEST)))
 def test_a_sheet_that_ends_anywhere_never_earns_more_and_says_where_it_is_torn(end):
     found = checked(HONEST[:end])
@@ -88,13 +85,11 @@ def reasons(found):
     return [found.reason, *(each.reason for each in found.questions)]
 
 
-@settings(deadline=None)
 @given(st.integers(0, len(HONEST) - 1), st.binary(max_size=3), st.integers(0, 3))
 def test_a_sheet_changed_anywhere_is_marked(at, put_in, left_out):
     checked(HONEST[:at] + put_in + HONEST[at + left_out :])
 
 
-@settings(deadline=None)
 @given(st.data())
 def test_lines_in_any_order_any_number_of_times_give_the_same_marks(data):
     lines = HONEST.splitlines()
@@ -103,7 +98,6 @@ def test_lines_in_any_order_any_number_of_times_give_the_same_marks(data):
     assert mark(WEEK, ANA, HONEST, None) == mark(WEEK, ANA, b"\n".join(shuffled), None)
 
 
-@settings(deadline=None)
 @given(SHEETS)
 def test_nothing_of_anothers_sheet_earns_a_point(data):
     lines = [json.loads(each) | {"who": BEN} for each in data.splitlines()]
@@ -111,7 +105,6 @@ def test_nothing_of_anothers_sheet_earns_a_point(data):
     assert 0 == found.points
 
 
-@settings(deadline=None)
 @given(SHEETS, st.integers(1, 4))
 def test_more_lines_never_raise_what_the_last_try_within_the_limit_earns(data, at):
     used_up = [line(WEEK, ANA, at, wrong_or_first, n) for n in range(1, 6)]
@@ -164,7 +157,6 @@ def test_a_hundred_thousand_lines_are_marked_by_those_at_the_beginning():
     assert (EARNED, True) == (found.points, found.needs_person)
 
 
-@settings(deadline=None)
 @given(VALUES, st.integers() | st.booleans() | WORDS)
 def test_a_notebook_with_anything_in_it_gives_no_answer_or_words(value, number):
     cell = {"cell_type": "markdown", "metadata": {"wire_to_water": {"answer": number}}}

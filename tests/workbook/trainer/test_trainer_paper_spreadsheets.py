@@ -125,7 +125,7 @@ def test_a_file_without_a_column_for_codes_is_refused_with_what_to_write(data):
         marked(data)
 
 
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=150)
 @given(st.lists(st.lists(st.text(max_size=40), max_size=9), max_size=6), st.sampled_from(",;\t"))
 @example([["\ud800".encode("utf-8", "replace").decode()]], ",")
 @example([[str(ANA.code), "ana.r", "", "9" * 300, "\u0663", "nan", "1e999"]], ",")
@@ -137,7 +137,7 @@ def test_whatever_stands_in_the_rows_each_has_its_marks_and_a_reason_or_none(row
     assert len(marks_csv(found, 4).splitlines()) >= 1 + len(found)
 
 
-@settings(max_examples=150, deadline=None)
+@settings(max_examples=150)
 @given(st.binary(max_size=300))
 def test_any_bytes_after_the_headings_are_marked_or_told(data):
     for each in marked(text().encode() + data):

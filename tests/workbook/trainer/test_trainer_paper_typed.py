@@ -154,7 +154,7 @@ def test_a_code_is_read_however_it_was_typed():
         assert "ana.r" == one(text([typed, "", "", *RIGHT])).person
 
 
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=200)
 @given(
     st.sampled_from(SHEETS),
     st.lists(st.tuples(st.integers(0, 19), st.sampled_from("0123456789SH-")), max_size=3),

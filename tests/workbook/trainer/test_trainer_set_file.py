@@ -305,7 +305,6 @@ def test_a_file_as_other_editors_save_it_is_read(tmp_path):
     assert parse_set_file(LEAST, tmp_path.name) == read_set_file(path)
 
 
-@settings(deadline=None)
 @given(st.text(max_size=200) | st.text("[]{}=.\"'\\\n#a1", max_size=60))
 def test_any_text_is_a_set_or_a_fault_in_words(text):
     said = ""
@@ -382,7 +381,7 @@ SETS = st.builds(
 )
 
 
-@settings(deadline=None, max_examples=200)
+@settings(max_examples=200)
 @given(SETS)
 def test_a_set_writes_itself_and_is_read_again_the_same(assigned):
     text = toml_of(assigned)
