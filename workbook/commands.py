@@ -69,8 +69,8 @@ def _open(options: argparse.Namespace) -> int:
 
 
 def _test(options: argparse.Namespace) -> int:
-    # All of it, four files at a time, as browsers keep it waiting; a part of it by itself.
-    words = options.rest or ["-n", "4", "--dist", "loadfile", "--no-loadscope-reorder"]
+    # All of it, three files at a time, as browsers keep it waiting; a part of it by itself.
+    words = options.rest or ["-n", "3", "--dist", "loadfile", "--no-loadscope-reorder"]
     command = [sys.executable, "-m", "pytest", *words]
     return child.run(command, cwd=child.ROOT, env=child.environment())
 

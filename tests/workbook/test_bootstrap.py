@@ -314,7 +314,7 @@ def test_a_mistyped_command_says_what_was_got_and_what_to_type(words, told, caps
     ("words", "told"),
     [
         (["-k", "nothing"], ["-k", "nothing"]),
-        ([], ["-n", "4", "--dist", "loadfile", "--no-loadscope-reorder"]),  # the whole run
+        ([], ["-n", "3", "--dist", "loadfile", "--no-loadscope-reorder"]),  # the whole run
     ],
 )
 def test_the_exit_status_of_the_tests_is_passed_on(monkeypatch, words, told):

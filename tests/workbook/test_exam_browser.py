@@ -8,6 +8,7 @@ import psutil
 import pytest
 
 from solver.paper import Paper
+from tests.conftest import PATIENCE
 from workbook.exam.question import questions_of
 
 pytestmark = pytest.mark.browser
@@ -35,14 +36,15 @@ def visit(served, chromium):
 
     def window():
         context = chromium.new_context(viewport={"width": 1200, "height": 1000})
+        context.set_default_timeout(PATIENCE)
         opened.append(context)
         page = context.new_page()
         page.goto(served.url(PAGE))
         state = page.locator('.wtw-strip:not([data-state="starting"])')
-        state.wait_for(timeout=120_000)
+        state.wait_for()
         if state.get_attribute("data-state") == "stopped":  # what was killed is on its way back
             page.get_by_role("button", name="Start this page again").click()
-        page.locator('.wtw-strip[data-state="ready"]').wait_for(timeout=120_000)
+        page.locator('.wtw-strip[data-state="ready"]').wait_for()
         page.locator(PANEL).wait_for()
         return page
 
@@ -70,11 +72,11 @@ def tab_to(page, name):
 
 
 def wait_for(page, text):
-    page.locator(PANEL).get_by_text(text).first.wait_for(timeout=20_000)
+    page.locator(PANEL).get_by_text(text).first.wait_for()
 
 
 def wait_for_answer_box(page):
-    page.wait_for_function("document.activeElement.matches('.w2w-answering input')", timeout=20_000)
+    page.wait_for_function("document.activeElement.matches('.w2w-answering input')")
 
 
 def choice(question):
@@ -106,7 +108,7 @@ def kill_kernels(served, page):
     assert killed
     for process in killed:
         process.kill()
-    page.get_by_text("This page has stopped.").wait_for(timeout=30_000)
+    page.get_by_text("This page has stopped.").wait_for()
 
 
 def logged(served):
@@ -178,7 +180,7 @@ def view(request, window):
         answer(window, 1)
     elif request.param == "formulas":
         press("Show the formulas")
-        panel.locator(".w2w-sheet mjx-container").first.wait_for(timeout=30_000)
+        panel.locator(".w2w-sheet mjx-container").first.wait_for()
     elif request.param == "handing in":
         press("Hide the formulas")
         press("Hand in")
@@ -230,8 +232,9 @@ def test_the_clock_goes_on_by_itself_and_stands_still_once_it_is_paused(visit):
     panel.get_by_label("Code of an exam").fill(PAPER.code)
     panel.get_by_label("Code of an exam").press("Enter")
     wait_for(page, "Question 1 of 8")
-    wait_for(page, "59 min 58 s left")
-    wait_for(page, "59 min 56 s left")
+    clock = panel.get_by_text(re.compile(r"\d+ min \d+ s left"))
+    stood = clock.first.inner_text()
+    clock.filter(has_not_text=stood).first.wait_for()
     panel.get_by_role("button", name="Hide the clock").click()
     wait_for(page, "The clock is hidden.")
     panel.get_by_role("button", name="Pause and leave").click()

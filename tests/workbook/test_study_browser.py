@@ -54,17 +54,15 @@ def study(reader, page):
 
 
 @pytest.fixture(scope="module")
-def opened(reader, chromium):
+def opened(reader, new_page):
     """The page with everything on it open, for tests that only look at it."""
-    context = chromium.new_context(viewport={"width": 1200, "height": 900})
-    page = context.new_page()
-    reader.open(page, PAGE)
-    page.locator(PROGRESS).get_by_role("button", name="Practise").first.click()
-    page.locator(f"{PROGRESS} .w2w-card h3").wait_for()
-    page.locator(COPIES).get_by_role("button", name="Make a copy to save").click()
-    page.locator(f"{COPIES} a").wait_for()
-    yield page
-    context.close()
+    with new_page() as page:
+        reader.open(page, PAGE)
+        page.locator(PROGRESS).get_by_role("button", name="Practise").first.click()
+        page.locator(f"{PROGRESS} .w2w-card h3").wait_for()
+        page.locator(COPIES).get_by_role("button", name="Make a copy to save").click()
+        page.locator(f"{COPIES} a").wait_for()
+        yield page
 
 
 def answer(card, text):
@@ -97,7 +95,7 @@ def test_an_answer_on_a_chapter_page_is_in_the_log_and_on_this_page_after_a_rest
     answer(guide, "99999")
     page.get_by_role("button", name="Start this page again").click()
     page.locator('.wtw-strip[data-state="starting"]').wait_for()
-    page.locator('.wtw-strip[data-state="ready"]').wait_for(timeout=120_000)
+    page.locator('.wtw-strip[data-state="ready"]').wait_for()
     problems(page, 2)
 
 

@@ -5,6 +5,7 @@ from datetime import UTC, datetime
 import pytest
 
 from solver.work_set import cases_for, set_of
+from tests.conftest import PATIENCE
 from tests.workbook.trainer.a_class import handed_in, people
 from workbook.pages import TRAINERS, shipped_pages
 from workbook.trainer.answer_sheet import SHEET
@@ -124,6 +125,7 @@ def test_a_click_right_after_typing_writes_what_was_typed(served, setting):
 
 def test_a_due_time_is_that_of_the_trainers_own_computer(served, chromium):
     context = chromium.new_context(timezone_id="America/Chicago")
+    context.set_default_timeout(PATIENCE)
     context.set_default_timeout(120_000)
     page = context.new_page()
     served.open(page, SET)
@@ -219,6 +221,7 @@ def test_a_mistake_leads_to_its_chapter_and_the_class_stays_open(report, page):
 def opened(served, chromium):
     """Both pages with everything on them shown, for tests that only look at them."""
     context = chromium.new_context(viewport={"width": WIDE, "height": 900})
+    context.set_default_timeout(PATIENCE)
     context.set_default_timeout(120_000)
     pages = {}
     for name, part in ((SET, FORM), (CLASS, REPORT)):
