@@ -31,7 +31,8 @@ def build_bare(runtime: Brought, out: Path, scratch: Path) -> None:
     wheels, source = scratch / "wheels", scratch / "source"
     source.mkdir()
     cell = nbformat.v4.new_code_cell(CELL)
-    nbformat.write(nbformat.v4.new_notebook(cells=[cell]), source / NOTEBOOK)
+    named = {"kernelspec": {"name": "python", "display_name": "Python", "language": "python"}}
+    nbformat.write(nbformat.v4.new_notebook(cells=[cell], metadata=named), source / NOTEBOOK)
     _gather(runtime, wheels)
     theirs = runtime.lock()
     lock = lock_of(theirs, wheels.iterdir(), lambda file: None)

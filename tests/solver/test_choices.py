@@ -7,7 +7,7 @@ import pytest
 
 from solver import case_from_code, draw, grade
 from solver.choices import choices_of
-from tests.solver.drawn import JUDGEMENTS, NUMERIC, PROBLEMS, named, seeds
+from tests.solver.drawn import IN_TURN, JUDGEMENTS, NUMERIC, NUMERIC_IN_TURN, named, seeds
 
 EACH = seeds(6)
 
@@ -31,7 +31,7 @@ def band(case, choice):
     return next((m.low, m.high) for m in case.mistakes if m.id == choice.mistake)
 
 
-@problems(PROBLEMS)
+@problems(IN_TURN)
 def test_exactly_one_choice_is_right_and_every_text_differs(problem):
     for case in cases(problem):
         choices = choices_of(case)
@@ -40,7 +40,7 @@ def test_exactly_one_choice_is_right_and_every_text_differs(problem):
         assert all(choice.says for choice in choices if choice.mistake)
 
 
-@problems(NUMERIC)
+@problems(NUMERIC_IN_TURN)
 def test_a_number_has_four_choices_and_no_two_within_each_other_s_band(problem):
     for case in cases(problem):
         choices = choices_of(case)
@@ -50,7 +50,7 @@ def test_a_number_has_four_choices_and_no_two_within_each_other_s_band(problem):
             assert high < other_low or other_high < low, case.code
 
 
-@problems(NUMERIC)
+@problems(NUMERIC_IN_TURN)
 def test_the_text_of_a_choice_typed_as_an_answer_is_graded_as_the_choice_is(problem):
     for case in cases(problem):
         for choice in choices_of(case):

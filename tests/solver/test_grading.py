@@ -9,14 +9,14 @@ from hypothesis import strategies as st
 from solver import Verdict, case_from_code, draw, grade
 from solver.units import convert
 
-from .drawn import PROBLEMS, named, typed
+from .drawn import IN_TURN, named, typed
 
 STATUSES = {"right", "mistake", "close", "wrong", "unreadable"}
 WATER = draw("water_power", 7)  # 46 gpm against 207 ft: 2.4045 hp
 PUMP = draw("pump_efficiency", 7)
 CHOICE = draw("which_power", 7)
 LAST = len(CHOICE.choices)
-CASES = {named((f, level, units)): draw(f, 5, units, level) for f, level, units in PROBLEMS}
+CASES = {named((f, level, units)): draw(f, 5, units, level) for f, level, units in IN_TURN}
 
 
 def status(case, text: str) -> str:

@@ -26,7 +26,7 @@ from solver.mistakes import mistaken_changes
 from solver.plan import find_plan
 from solver.vocabulary import quantity_named
 
-from .drawn import JUDGEMENTS, NUMERIC, named
+from .drawn import JUDGEMENTS, NUMERIC_IN_TURN, named
 
 water, brake, motor = map(Known, ("water_power", "brake_power", "motor_power"))
 pump, motor_share = (Fraction(Known(f"{part}_efficiency")) for part in ("pump", "motor"))
@@ -253,7 +253,7 @@ def faults(says: str) -> str:
     return "; ".join(found)
 
 
-@pytest.mark.parametrize("problem", NUMERIC, ids=named)
+@pytest.mark.parametrize("problem", NUMERIC_IN_TURN, ids=named)
 def test_a_mistake_is_told_in_short_plain_sentences_that_name_the_step(problem):
     family, level, units = problem
     plan = find_plan(family.level(level).given, family.asked, family.formulas, units)
@@ -275,7 +275,7 @@ def test_a_wrong_choice_is_told_in_short_plain_sentences(problem):
             assert "" == faults(says), f"{case.code}: {says}"
 
 
-@pytest.mark.parametrize("problem", NUMERIC, ids=named)
+@pytest.mark.parametrize("problem", NUMERIC_IN_TURN, ids=named)
 def test_every_numeric_problem_has_mistakes_to_learn_from(problem):
     family, level, units = problem
     for seed in range(20):

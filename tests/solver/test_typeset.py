@@ -27,7 +27,7 @@ from solver.tree import walk
 from solver.typeset import numbers, symbols, words
 
 from .arithmetic import figures_in, worked_out
-from .drawn import PROBLEMS, named, seeds
+from .drawn import IN_TURN, named, seeds
 
 flow, head, water, brake, motor = map(
     Known, ("flow", "head", "water_power", "brake_power", "motor_power")
@@ -121,7 +121,7 @@ def test_matplotlib_can_set_every_formula_in_latex(units):
             assert width > 10, formula.result
 
 
-@pytest.mark.parametrize("problem", PROBLEMS, ids=named)
+@pytest.mark.parametrize("problem", IN_TURN, ids=named)
 def test_the_numbers_put_in_come_to_the_result_that_stands_beside_them(problem):
     """Each line is worked again from what is written; figures shown are rounded to four."""
     family, level, units = problem
@@ -140,7 +140,7 @@ def test_the_numbers_put_in_come_to_the_result_that_stands_beside_them(problem):
             )
 
 
-@pytest.mark.parametrize("problem", PROBLEMS, ids=named)
+@pytest.mark.parametrize("problem", IN_TURN, ids=named)
 def test_words_and_numbers_have_one_shape(problem):
     """The numbers stand where the words stood: the same marks in the same order."""
     family, level, units = problem
