@@ -8,7 +8,7 @@ from urllib.parse import urlsplit
 from zipfile import ZipFile
 
 import pytest
-from jupyterlite_pyodide_kernel.constants import PYODIDE_CDN_URL
+from jupyterlite_pyodide_kernel.constants import PYODIDE_CDN_URL, PYODIDE_VERSION
 
 from tests.workbook.online.serving import Served
 from workbook.bootstrap import READER, pins
@@ -168,6 +168,11 @@ def test_no_address_of_python_stands_in_our_own_files(root):
     assert usual
     assert files
     assert [] == [p.name for p in files if usual in p.read_text(encoding="utf-8")]
+
+
+def test_the_runtime_is_the_one_that_the_kernel_asks_for_wherever_it_is_written(root):
+    for name in ("README.md", ".ci/run"):
+        assert f"pyodide@{PYODIDE_VERSION}" in (root / name).read_text(encoding="utf-8"), name
 
 
 def test_a_package_that_a_wheel_needs_and_nobody_brings_is_named(tmp_path):
