@@ -1,6 +1,6 @@
 """The solver on the Python that browsers run, which has no numpy and no other programs.
 
-The files here run each time. All of the solver's tests take a quarter of an hour there:
+The files here run each time. All of the solver's tests take four minutes there:
 
     W2W_WHOLE=1 python -m pytest tests/workbook/online/test_solver_in_node.py
 """
