@@ -25,9 +25,9 @@ TOP_LEVEL = {
 }
 # In pieces, or this file would be the first to break the rule.
 REGISTRIES = [
-    "pypi" + ".org",
-    "pythonhosted" + ".org",
-    "npmjs" + ".org",
+    "py" + "pi.org",
+    "python" + "hosted.org",
+    "npm" + "js.org",
     "deb" + ".debian" + ".org",
 ]
 MACHINES = ["/work" + "/main", "/work" + "/shared", "/tmp" + "/w2w", "/ro" + "ot/", "/ho" + "me/"]

@@ -12,6 +12,8 @@ from pathlib import Path
 
 import nbformat
 
+from workbook.online.build import INSTALLED
+from workbook.online.build import KERNEL as EXTENSION
 from workbook.online.lock import lock_of
 from workbook.online.runtime import LOCK, Brought
 from workbook.online.settings import KERNEL
@@ -21,7 +23,6 @@ __all__ = ["NOTEBOOK", "build_bare"]
 
 NOTEBOOK = "bare.ipynb"
 CELL = "import ipywidgets\nipywidgets.Text()"
-EXTENSIONS = Path(sys.prefix) / "share/jupyter/labextensions"
 FOR_THE_KERNEL = ("micropip", "jedi", "parso")  # in the versions that the runtime lists
 PYTHON, WHEELS = "static/pyodide", "static/wheels"
 
@@ -33,8 +34,8 @@ def build_bare(runtime: Brought, out: Path, scratch: Path) -> None:
     cell = nbformat.v4.new_code_cell(CELL)
     named = {"kernelspec": {"name": "python", "display_name": "Python", "language": "python"}}
     nbformat.write(nbformat.v4.new_notebook(cells=[cell], metadata=named), source / NOTEBOOK)
-    _gather(runtime, wheels)
     theirs = runtime.lock()
+    _gather(theirs["packages"], wheels)
     lock = lock_of(theirs, wheels.iterdir(), lambda file: None)
     _lite(source, out, sorted(lock["packages"]))
     runtime.bring(out, [])
@@ -42,13 +43,11 @@ def build_bare(runtime: Brought, out: Path, scratch: Path) -> None:
     (out / WHEELS / LOCK).write_text(json.dumps(lock), encoding="utf-8")
 
 
-def _gather(runtime: Brought, wheels: Path) -> None:
-    """The packages, as they are published."""
-    listed = runtime.lock()["packages"]
+def _gather(listed: dict, wheels: Path) -> None:
+    """The packages, as they are published; `listed` are those of the runtime."""
     wheels.mkdir()
     fetch(wanted() | {name: listed[name]["version"] for name in FOR_THE_KERNEL}, wheels)
-    own = EXTENSIONS / "@jupyterlite/pyodide-kernel-extension/static/pypi"
-    for wheel in own.glob("*.whl"):
+    for wheel in (INSTALLED / EXTENSION / "static" / "pypi").glob("*.whl"):
         if not wheel.name.startswith("widgetsnbextension-3"):  # for an edition of long ago
             shutil.copy(wheel, wheels)
 
