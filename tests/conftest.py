@@ -85,11 +85,15 @@ def chromium():
 
 @pytest.fixture(scope="module")
 def new_page(chromium):
-    """A context manager that opens a fresh page, for what several tests of a module share."""
+    """A context manager that opens a fresh page, for what several tests of a module share.
+
+    `options` are those of Playwright's new_context, such as a time zone.
+    """
 
     @contextlib.contextmanager
-    def opened(height: int = 900):
-        with chromium.new_context(viewport={"width": 1200, "height": height}) as context:
+    def opened(height: int = 900, **options):
+        size = {"width": 1200, "height": height}
+        with chromium.new_context(viewport=size, **options) as context:
             context.set_default_timeout(PATIENCE)
             yield context.new_page()
 

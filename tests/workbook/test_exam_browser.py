@@ -3,12 +3,12 @@
 import json
 import re
 import urllib.request
+from contextlib import ExitStack
 
 import psutil
 import pytest
 
 from solver.paper import Paper
-from tests.conftest import PATIENCE
 from workbook.exam.question import questions_of
 
 pytestmark = pytest.mark.browser
@@ -30,15 +30,12 @@ def served(serve):
 
 
 @pytest.fixture(scope="module")
-def visit(served, chromium):
+def visit(served, new_page):
     """A function that opens the page in a browser window of its own."""
-    opened = []
+    opened = ExitStack()
 
     def window():
-        context = chromium.new_context(viewport={"width": 1200, "height": 1000})
-        context.set_default_timeout(PATIENCE)
-        opened.append(context)
-        page = context.new_page()
+        page = opened.enter_context(new_page(height=1000))
         page.goto(served.url(PAGE))
         state = page.locator('.wtw-strip:not([data-state="starting"])')
         state.wait_for()
@@ -48,9 +45,8 @@ def visit(served, chromium):
         page.locator(PANEL).wait_for()
         return page
 
-    yield window
-    for context in opened:
-        context.close()
+    with opened:
+        yield window
 
 
 def focused(page):
@@ -211,6 +207,7 @@ def test_each_view_keeps_the_rules_of_accessibility_and_fits_a_narrow_screen(vie
             )
             assert [] == axe(page, PANEL), scheme
         page.set_viewport_size({"width": 400, "height": 900})
+        page.wait_for_function(f"document.querySelector('{PANEL}').clientWidth < 400")
         assert 400 == page.evaluate("document.documentElement.scrollWidth")
         assert [] == page.eval_on_selector_all(f"{PANEL} *:not(.w2w-heard)", OUTSIDE, 400)
     finally:

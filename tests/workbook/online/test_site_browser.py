@@ -174,6 +174,7 @@ def test_a_figure_without_matplotlib_shows_its_table_and_says_why(first):
 def test_at_360_pixels_nothing_is_cut_and_the_page_does_not_scroll_sideways(first):
     page = first.page
     page.set_viewport_size({"width": 360, "height": 740})
+    page.wait_for_function("document.querySelector('.jp-Notebook').clientWidth <= 360")
     try:
         assert 360 == page.evaluate("document.documentElement.scrollWidth")
         assert [] == page.eval_on_selector_all(

@@ -123,27 +123,25 @@ def test_a_click_right_after_typing_writes_what_was_typed(served, setting):
     assert 7 == read_set_file(served.folder / "source" / "at-once" / SET_FILE).work.count
 
 
-def test_a_due_time_is_that_of_the_trainers_own_computer(served, chromium):
-    context = chromium.new_context(timezone_id="America/Chicago")
-    context.set_default_timeout(PATIENCE)
-    context.set_default_timeout(120_000)
-    page = context.new_page()
-    served.open(page, SET)
-    setting = page.locator(FORM)
-    fill_in(setting, "Due in Chicago")
-    setting.get_by_label("Due, in your own time").fill("2026-12-01T18:00")
-    setting.get_by_label("Taken off for being late").fill("10")
-    setting.get_by_role("button", name="Write the set").click()
-    setting.get_by_text("The set is written").wait_for()
-    kept = read_set_file(served.folder / "source" / "due-in-chicago" / SET_FILE)
-    assert (datetime(2026, 12, 2, 0, tzinfo=UTC), 0.1) == (kept.due, kept.late)
-    # Opened again, the box has it as it was typed.
-    served.open(page, SET)
-    setting.get_by_label("Begin with").select_option("due-in-chicago")
-    setting.get_by_role("button", name="Open it").click()
-    setting.get_by_text("“Due in Chicago” is open.").wait_for()
-    assert "2026-12-01T18:00" == setting.get_by_label("Due, in your own time").input_value()[:16]
-    context.close()
+def test_a_due_time_is_that_of_the_trainers_own_computer(served, new_page):
+    with new_page(timezone_id="America/Chicago") as page:
+        served.open(page, SET)
+        setting = page.locator(FORM)
+        fill_in(setting, "Due in Chicago")
+        setting.get_by_label("Due, in your own time").fill("2026-12-01T18:00")
+        setting.get_by_label("Taken off for being late").fill("10")
+        setting.get_by_role("button", name="Write the set").click()
+        setting.get_by_text("The set is written").wait_for()
+        kept = read_set_file(served.folder / "source" / "due-in-chicago" / SET_FILE)
+        assert (datetime(2026, 12, 2, 0, tzinfo=UTC), 0.1) == (kept.due, kept.late)
+        # Opened again, the box has it as it was typed.
+        served.open(page, SET)
+        setting.get_by_label("Begin with").select_option("due-in-chicago")
+        setting.get_by_role("button", name="Open it").click()
+        setting.get_by_text("“Due in Chicago” is open.").wait_for()
+        assert (
+            "2026-12-01T18:00" == setting.get_by_label("Due, in your own time").input_value()[:16]
+        )
 
 
 def test_a_set_that_stands_there_is_not_replaced_without_its_own_button(served, setting):
@@ -222,7 +220,6 @@ def opened(served, chromium):
     """Both pages with everything on them shown, for tests that only look at them."""
     context = chromium.new_context(viewport={"width": WIDE, "height": 900})
     context.set_default_timeout(PATIENCE)
-    context.set_default_timeout(120_000)
     pages = {}
     for name, part in ((SET, FORM), (CLASS, REPORT)):
         page = pages[part] = context.new_page()
