@@ -1,0 +1,66 @@
+"""Turns of phrase that nobody at a plant would use, and words of another register.
+
+Each is a pattern and what to write instead. A test finds none of them in anything a reader can
+meet. To add one: put it here, run `python -m tests.words --turns`, and rewrite what it finds.
+"""
+
+import re
+from collections.abc import Iterator
+
+__all__ = ["TURNS", "turns_in"]
+
+TURNS: dict[str, str] = {
+    # the verb "have" turned round
+    r"\b(?:has|have|had) (?:it|he|she|they|each|the \w+|this \w+)(?: \w+)?\?": "does it have",
+    r"\bhas it\b": "does it have",
+    r"\bhow many \w+ has\b": "how many ... does ... have",
+    r"\bWhat do you say\b|\bWhat of\b": "What would you conclude?",
+    r"\bis no (?:pump|motor|sign|proof|reason|fault|lock|isolation|way)\b": "isn't a",
+    r"\bhas none\b|\bhave none\b": "doesn't have any",
+    r"\bso that no\w*\b": "so ... can't",
+    r"\bstands? (?:above|over|under|below) the line\b": "goes on top, goes on the bottom",
+    r"\bstands? (?:at|for itself|aside)\b": "is",
+    # archaic or foreign
+    r"\bdear(?:er|est)?\b": "on-peak, expensive",
+    r"\breckon\w*": "calculate, figure",
+    r"\bmend(?:s|ed|ing)?\b": "fix",
+    r"\bparts? (?:the|all the|no|every) wires?\b|\bparts no wire\b": "opens the circuit",
+    r"\bleft out of account\b": "ignored",
+    r"\bthus\b|\bhence\b|\bwhereby\b|\bthereof\b|\bherein\b": "so",
+    r"\bturned round\b|\bturn(?:s|ed)? (?:it )?round\b|\bround about\b": "rearranged, around",
+    r"\bgo(?:es)? well\b": "works",
+    r"\bwhom\b": "who",
+    r"\bLeft out: ": "You left out the ...",
+    r"\bThis (?:multiplies|divides|adds|subtracts|corrects)\b": "You ...",
+    r"\bmore dearly\b|\bcheaply\b|\bin vain\b|\bby no means\b|\bas yet\b": "plain words",
+    # school words, British words
+    r"\bsits? (?:an|the|certification|for)?\s*exams?\b|\bsit certification\b": "take an exam",
+    r"\bhand(?:s|ed|ing)? in\b": "turn in",
+    r"\bpractis\w+": "practice",
+    r"\b(?:colour|centre|metre|litre|judgement|licence|grey|fibre|neighbour|favour|labour)s?\b": (
+        "US spelling"
+    ),
+    r"\b(?:recognis|organis|realis|minimis|maximis|summaris|analys)(?:e|ed|es|ing)\b": "US spelling",
+    r"\b(?:whilst|amongst|learnt|spelt|anticlockwise|earthed|earthing|mains|spanner|pliers)\b": (
+        "US words"
+    ),
+    # names of the trade
+    r"\bwhat the pipe takes\b|\bwhat fittings take\b|\bfriction rate\b": "friction loss",
+    r"\bvapou?r head\b|\bthe atmosphere holds up\b": "vapor pressure, barometric pressure",
+    r"\bmegohm(?=[ .,;:?)]| and| or)(?<! 1 megohm)": "megohms",
+    r"\d °c\b": "°C",
+    r"\ba hundredfold\b|\bthe hundred of\b|\bthe minutes of an hour\b": "60 minutes per hour",
+    r"(?<![\w.])(?:gpm|psi|hp|kW) a (?:foot|minute|second|hour)\b": "per",
+}
+
+_COMPILED = {
+    re.compile(pattern, 0 if "°c" in pattern else re.IGNORECASE): instead
+    for pattern, instead in TURNS.items()
+}
+
+
+def turns_in(text: str) -> Iterator[str]:
+    """What the list finds in a text, each with what to write instead."""
+    for pattern, instead in _COMPILED.items():
+        for found in pattern.finditer(text):
+            yield f"{found[0]} → {instead}"
