@@ -17,6 +17,7 @@ from .family import Family
 from .scenario import PEOPLE, Place
 from .show import exact, with_unit
 from .solution import Mistake, be_plausible, judged, worked_out
+from .spoken import spoken
 from .steps import Step
 from .vocabulary import quantity_named
 
@@ -184,8 +185,9 @@ def _worded(case: Case) -> str:
         "unit": with_unit("", case.unit).strip(),
         **told,
     }
-    form = case.family.level(case.level).question
-    return _begun(form.format(asks=asks.format(**slots), **slots), told)
+    form = spoken(case.family.level(case.level).question, case.units)
+    asked = spoken(asks, case.units).format(**slots)
+    return _begun(form.format(asks=asked, **slots), told)
 
 
 def _shown(name: str, value: float, units: str) -> str:

@@ -13,6 +13,7 @@ from .draw import Draw
 from .errors import BadDefinition
 from .formula import Formula
 from .scenario import PUMPS, Place
+from .spoken import spoken
 from .vocabulary import quantity_named
 
 __all__ = ["Family", "Judgement", "Level", "Option"]
@@ -28,6 +29,9 @@ class Option:
     id: str
     text: str
     says: str
+
+    def __post_init__(self):
+        spoken(self.text + self.says, "us")
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,6 +50,9 @@ class Judgement:
     wrong: tuple[Option, ...]
     asks: str = ""
 
+    def __post_init__(self):
+        spoken(self.rule + self.numbers + self.asks, "us")
+
 
 Judge = Callable[[Mapping[str, float], str, Draw], Judgement | None]
 
@@ -56,7 +63,7 @@ class Level:
 
     The question has a slot in braces for every given ("{flow}" becomes "450 gpm"), and may use
     {place} ("Pump 2 at the Tannery Lane lift station"), {station}, {person} and {unit}, the unit
-    asked for. A judgement that asks another thing at each draw has {asks}. `find` names the
+    asked for. Names of quantities may be slots too (spoken.py). A judgement that asks another thing at each draw has {asks}. `find` names the
     quantities a judgement needs worked before it judges; other families leave it empty.
     `scene` and `judge` serve this level where the family's own do not fit.
     """
@@ -113,7 +120,8 @@ class Family:
             self._check_level(number, level)
 
     def _check_level(self, number: int, level: Level) -> None:
-        slots = {slot for _, slot, _, _ in Formatter().parse(level.question) if slot is not None}
+        question = spoken(level.question, "us")
+        slots = {slot for _, slot, _, _ in Formatter().parse(question) if slot is not None}
         judged = {"asks"} if level.judge or self.judge else set()
         unknown = slots - SLOTS - judged - set(level.given)
         if unknown or not level.question.rstrip().endswith(("?", ".", "{asks}")):

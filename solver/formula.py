@@ -13,6 +13,7 @@ from .algebra import isolate
 from .constant import Constant
 from .errors import BadDefinition
 from .expression import Exponential, Expr, Fraction, Known, Lookup, Number, Percent, Power, Product
+from .spoken import spoken
 from .tree import children, names
 from .units import compose
 from .vocabulary import quantity_named
@@ -35,6 +36,9 @@ class Slip:
     id: str
     expr: Expr
     says: str
+
+    def __post_init__(self):
+        spoken(self.says, "us")
 
 
 # A formula, and a plan, is itself and equal to no other: looking one up need not hash its tree.
@@ -65,6 +69,7 @@ class Formula:
     def __post_init__(self):
         if not (self.source.strip() and self.why.strip()):
             raise BadDefinition(f"formula for {self.result!r}: give both its source and its why")
+        spoken(self.why, "us")
         for slip in self.slips:
             for name in names(slip.expr):
                 quantity_named(name)

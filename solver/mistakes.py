@@ -27,6 +27,7 @@ from .expression import (
     Sum,
 )
 from .plan import Plan
+from .spoken import spoken
 from .tree import is_one, names
 from .units import unit
 from .vocabulary import quantity_named
@@ -181,7 +182,7 @@ def _slips(plan: Plan) -> Iterator[Change]:
     for at, link in enumerate(plan.links):
         for slip in link.formula.slips if link.as_defined else ():
             if known >= set(names(slip.expr)):
-                says = f"{_where(plan, at)} {slip.says}"
+                says = f"{_where(plan, at)} {spoken(slip.says, plan.units)}"
                 yield Change(f"{link.target}.{slip.id}", at, compiled(slip.expr, plan.units), says)
         known.add(link.target)
 
@@ -190,7 +191,7 @@ def _generic(plan: Plan) -> Iterator[Change]:
     for at, link in enumerate(plan.links):
         for v in variants(link.expr, plan.units):
             name = ".".join(filter(None, (link.target, v.kind, v.factor)))
-            says = f"{_where(plan, at)} {v.says} {link.formula.why}"
+            says = f"{_where(plan, at)} {v.says} {spoken(link.formula.why, plan.units)}"
             yield Change(name, at, compiled(v.expr, plan.units), says)
 
 

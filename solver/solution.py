@@ -10,6 +10,7 @@ from .mistakes import mistaken_changes
 from .plan import Plan, find_plan
 from .reading import MOST
 from .show import figures, with_unit
+from .spoken import spoken
 from .steps import Step, worked_steps
 from .tolerance import accepted_band
 from .vocabulary import quantity_named
@@ -135,17 +136,20 @@ def judged(
     judgement = (level.judge or family.judge)({**values, **known}, units, chance)
     if judgement is None:
         raise Unfit("It is too close to a limit to be judged fairly.")
-    return _choice(judgement, known, steps, chance)
+    return _choice(judgement, known, steps, units, chance)
 
 
-def _choice(judgement: Judgement, known: dict, steps: list[Step], chance: Draw) -> Solution:
+def _choice(
+    judgement: Judgement, known: dict, steps: list[Step], units: str, chance: Draw
+) -> Solution:
     options = chance.shuffled((judgement.right, *judgement.wrong))
     number = options.index(judgement.right) + 1.0
-    last = Step(
-        "choice", number, "choice", judgement.right.says, None, judgement.rule, judgement.numbers
+    why, rule, numbers = (
+        spoken(text, units) for text in (judgement.right.says, judgement.rule, judgement.numbers)
     )
+    last = Step("choice", number, "choice", why, None, rule, numbers)
     mistakes = tuple(
-        Mistake(option.id, float(i), option.says, float(i), float(i))
+        Mistake(option.id, float(i), spoken(option.says, units), float(i), float(i))
         for i, option in enumerate(options, 1)
         if option is not judgement.right
     )
@@ -157,6 +161,6 @@ def _choice(judgement: Judgement, known: dict, steps: list[Step], chance: Draw) 
         number,
         (*steps, last),
         mistakes,
-        tuple(option.text for option in options),
+        tuple(spoken(option.text, units) for option in options),
         judgement.asks,
     )

@@ -6,6 +6,7 @@ from typing import NamedTuple
 
 from .expression import Expr
 from .plan import Link, Plan
+from .spoken import spoken
 from .vocabulary import quantity_named
 
 __all__ = ["Step", "worked_steps"]
@@ -34,7 +35,8 @@ def worked_steps(plan: Plan, known: Mapping[str, float]) -> tuple[Step, ...]:
 @lru_cache(maxsize=1024)
 def _step_frames(plan: Plan) -> tuple[tuple[Link, str, str], ...]:
     return tuple(
-        (link, quantity_named(link.target).unit(plan.units), _why(link)) for link in plan.links
+        (link, quantity_named(link.target).unit(plan.units), spoken(_why(link), plan.units))
+        for link in plan.links
     )
 
 

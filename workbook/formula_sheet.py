@@ -8,6 +8,7 @@ from ipywidgets import HTMLMath
 from solver.expression import Fraction
 from solver.formula import Formula
 from solver.render_html import formula_html, formula_latex, formula_text
+from solver.spoken import spoken
 from solver.tree import walk
 from solver.vocabulary import quantity_named
 
@@ -60,7 +61,7 @@ def _item(formula: Formula, units: str) -> str:
         f'<li><div class="w2w-both">{formula_html(formula, units)}'
         f'<div class="w2w-symbols" role="img" tabindex="0" aria-label="{heard}">'
         f"${escape(formula_latex(formula, units))}$</div></div>"
-        f'<div class="w2w-why">{escape(formula.why)}</div>'
+        f'<div class="w2w-why">{escape(spoken(formula.why, units))}</div>'
         f'<div class="w2w-source mathjax_ignore">{escape(units_said(formula, units))}<br>'
         f"{escape(_source_said(formula))}</div></li>"
     )

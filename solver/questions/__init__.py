@@ -20,6 +20,7 @@ from typing import Any, NamedTuple
 
 from ..errors import BadDefinition
 from ..family import Option
+from ..spoken import spoken
 
 __all__ = ["Question", "question_of", "questions", "questions_of"]
 
@@ -101,8 +102,9 @@ def _check_asks(topic: str, row: dict[str, Any]) -> None:
     asks = row["asks"]
     _expect(topic, row, asks.endswith(("?", ".")), "end what it asks with ? or a full stop")
     try:
-        used = {slot for _, slot, _, _ in Formatter().parse(asks) if slot is not None}
-    except ValueError as fault:
+        asked = spoken(asks, "us")
+        used = {slot for _, slot, _, _ in Formatter().parse(asked) if slot is not None}
+    except (BadDefinition, ValueError) as fault:
         used = {str(fault)}
     _expect(topic, row, used <= SLOTS, f"it uses {sorted(used)}; there are {sorted(SLOTS)}")
 

@@ -7,6 +7,7 @@ from solver import FAMILIES
 from solver.formula import Formula
 from solver.formulas import FORMULAS
 from solver.render_html import formula_html, formula_latex, formula_text
+from solver.spoken import spoken
 from solver.units import unit
 from solver.vocabulary import quantity_named
 
@@ -68,7 +69,7 @@ def _html(formula: Formula, units: str, opened: bool) -> str:
     others = f'<p class="w2w-want">{TURNED}</p><ul class="w2w-entries">{forms}</ul>' * bool(forms)
     body = (
         f"{_symbols(formula, units, formula.result)}"
-        f'<div class="w2w-why">{escape(formula.why)}</div>'
+        f'<div class="w2w-why">{escape(spoken(formula.why, units))}</div>'
         f'<div class="w2w-source mathjax_ignore">{escape(units_said(formula, units))}</div>'
         f"{with_source(formula.source)}{others}"
     )
@@ -92,7 +93,7 @@ def _symbols(formula: Formula, units: str, name: str) -> str:
 def _words(formula: Formula, units: str) -> str:
     """Labels, symbols, units with their spellings, reason and source."""
     quantities = [quantity_named(name) for name in formula.names]
-    said = [formula_text(formula, units), formula.why, formula.source]
+    said = [formula_text(formula, units), spoken(formula.why, units), formula.source]
     said += [f"{q.label} {_typed(q.symbol)}" for q in quantities]
     kinds = (unit(name) for name in {q.unit(units) for q in quantities} if name)
     said += [f"{one.name} {' '.join(one.spellings)}" for one in kinds]

@@ -4,6 +4,7 @@ from typing import TYPE_CHECKING, NamedTuple
 
 from solver import FAMILIES, Case, Mistake, Step
 from solver.render import label_of
+from solver.spoken import spoken
 
 if TYPE_CHECKING:
     from ..marking import QuestionMark
@@ -82,7 +83,8 @@ def _chapter(case: Case, step: Step | None) -> str:
 def _done(case: Case, step: Step, says: str) -> str:
     """What was done, without the place and the reason that a learner is told beside it."""
     place = f"Look at step {case.steps.index(step) + 1}, the {label_of(step.name)}. "
-    why = next((each.why for each in case.family.formulas if says.endswith(each.why)), "")
+    whys = (spoken(each.why, case.units) for each in case.family.formulas)
+    why = next((each for each in whys if says.endswith(each)), "")
     return says.removeprefix(place).removesuffix(why).strip()
 
 

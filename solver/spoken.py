@@ -1,0 +1,55 @@
+"""A sentence with the names of quantities in it, as each system says them.
+
+"The {water_power:name} is too low." says "water horsepower" in US units and "water power" in metric.
+"""
+
+import re
+from collections.abc import Callable
+
+from .errors import BadDefinition
+from .vocabulary import QUANTITIES, Quantity
+
+__all__ = ["spoken"]
+
+_SLOT = re.compile(r"\{(\w+):(\w+)\}")
+
+
+def _name(quantity: Quantity, units: str) -> str:
+    return quantity.label
+
+
+def _capital(quantity: Quantity, units: str) -> str:
+    name = _name(quantity, units)
+    return name[:1].upper() + name[1:]
+
+
+def _short(quantity: Quantity, units: str) -> str:
+    return _name(quantity, units)
+
+
+_FORMS: dict[str, Callable[[Quantity, str], str]] = {
+    "name": _name,
+    "Name": _capital,
+    "short": _short,
+}
+
+
+def spoken(text: str, units: str) -> str:
+    """A text whose {QUANTITY:name}, {QUANTITY:Name} and {QUANTITY:short} are said in "us" or "si".
+
+    Other braces stay as they are. BadDefinition names a quantity or a form that there is not.
+
+    >>> spoken("{Flow} and the {flow:name}", "us")
+    '{Flow} and the flow'
+    """
+    return _SLOT.sub(lambda slot: _said(slot, units), text) if "{" in text else text
+
+
+def _said(slot: re.Match[str], units: str) -> str:
+    quantity, form = QUANTITIES.get(slot[1]), _FORMS.get(slot[2])
+    if quantity is None or form is None:
+        raise BadDefinition(
+            f"the slot {slot[0]}: write a quantity's name of solver/quantities, a colon, and one "
+            f"of {', '.join(_FORMS)}"
+        )
+    return form(quantity, units)
