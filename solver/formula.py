@@ -52,7 +52,8 @@ class Formula:
     `empirical` marks one fitted to measurements, such as Hazen-Williams, in which the units do
     not cancel; its source must then name the units it holds in. `turns` names the quantities it
     may be turned round for, where not all: a pump has a suction lift or a suction head, and
-    what is left over is no sign of which.
+    what is left over is no sign of which. `back` is the reason that fits the equation turned
+    round: from wire to water each machine passes on less.
     """
 
     result: str
@@ -65,11 +66,12 @@ class Formula:
     yields_to: tuple[str, ...] = ()
     empirical: bool = False
     turns: tuple[str, ...] | None = None
+    back: str = ""
 
     def __post_init__(self):
         if not (self.source.strip() and self.why.strip()):
             raise BadDefinition(f"formula for {self.result!r}: give both its source and its why")
-        spoken(self.why, "us")
+        spoken(self.why + self.back, "us")
         for slip in self.slips:
             for name in names(slip.expr):
                 quantity_named(name)

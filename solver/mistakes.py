@@ -28,6 +28,7 @@ from .expression import (
 )
 from .plan import Plan
 from .spoken import spoken
+from .steps import reason
 from .tree import is_one, names
 from .units import unit
 from .vocabulary import quantity_named
@@ -191,7 +192,7 @@ def _generic(plan: Plan) -> Iterator[Change]:
     for at, link in enumerate(plan.links):
         for v in variants(link.expr, plan.units):
             name = ".".join(filter(None, (link.target, v.kind, v.factor)))
-            says = f"{_where(plan, at)} {v.says} {spoken(link.formula.why, plan.units)}"
+            says = f"{_where(plan, at)} {v.says} {reason(link, plan.units)}"
             yield Change(name, at, compiled(v.expr, plan.units), says)
 
 

@@ -1,6 +1,8 @@
 """A sentence with the names of quantities in it, as each system says them.
 
 "The {water_power:name} is too low." says "water horsepower" in US units and "water power" in metric.
+{water_power:Name} begins with a capital, {water_power:short} is its abbreviation, or its name where
+there is none, and {water_power:full} is both, for its first use: "water horsepower (WHP)".
 """
 
 import re
@@ -27,15 +29,21 @@ def _short(quantity: Quantity, units: str) -> str:
     return _name(quantity, units)
 
 
+def _full(quantity: Quantity, units: str) -> str:
+    name, short = _name(quantity, units), _short(quantity, units)
+    return name if short == name else f"{name} ({short})"
+
+
 _FORMS: dict[str, Callable[[Quantity, str], str]] = {
     "name": _name,
     "Name": _capital,
     "short": _short,
+    "full": _full,
 }
 
 
 def spoken(text: str, units: str) -> str:
-    """A text whose {QUANTITY:name}, {QUANTITY:Name} and {QUANTITY:short} are said in "us" or "si".
+    """A text whose {QUANTITY:name}, :Name, :short and :full are said in "us" or "si".
 
     Other braces stay as they are. BadDefinition names a quantity or a form that there is not.
 

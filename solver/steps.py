@@ -9,7 +9,7 @@ from .plan import Link, Plan
 from .spoken import spoken
 from .vocabulary import quantity_named
 
-__all__ = ["Step", "worked_steps"]
+__all__ = ["Step", "reason", "worked_steps"]
 
 
 class Step(NamedTuple):
@@ -35,15 +35,16 @@ def worked_steps(plan: Plan, known: Mapping[str, float]) -> tuple[Step, ...]:
 @lru_cache(maxsize=1024)
 def _step_frames(plan: Plan) -> tuple[tuple[Link, str, str], ...]:
     return tuple(
-        (link, quantity_named(link.target).unit(plan.units), spoken(_why(link), plan.units))
+        (link, quantity_named(link.target).unit(plan.units), reason(link, plan.units))
         for link in plan.links
     )
 
 
-def _why(link: Link) -> str:
-    quantity = quantity_named(link.target)
+def reason(link: Link, units: str) -> str:
+    """Why a link is so, in the direction it is worked."""
     if link.as_defined:
-        return link.formula.why
-    if quantity.name.endswith("efficiency"):
-        return "Efficiency is what comes out over what goes in, as a percentage."
-    return f"{link.formula.why} Here it is turned round for the {quantity.label}."
+        return spoken(link.formula.why, units)
+    if link.target.endswith("efficiency"):
+        return "Efficiency is what comes out divided by what goes in, as a percent."
+    again = f"{link.formula.why} Here the formula is rearranged for the {{{link.target}:name}}."
+    return spoken(link.formula.back or again, units)

@@ -27,6 +27,7 @@ from solver.expression import (
 from solver.formula import Formula, Slip
 from solver.formulas import FORMULAS
 from solver.in_pint import registry
+from solver.spoken import spoken
 from solver.tables import motor_sizes
 from solver.tree import names
 from solver.units import unit, units
@@ -139,10 +140,11 @@ def test_pint_works_every_formula_to_the_same_number_in_the_same_unit(formula, u
 @pytest.mark.parametrize(("formula", "units"), EQUATIONS)
 def test_a_formula_has_a_source_and_one_plain_sentence_on_why(formula, units):
     assert formula.source.strip()
-    assert formula.why.endswith(".")
-    assert "!" not in formula.why
-    longest = max(len(sentence.split()) for sentence in formula.why.split(". "))
-    assert longest < 20, formula.why
+    for why in filter(None, (formula.why, formula.back)):
+        said = spoken(why, units)
+        assert said.endswith(".")
+        assert "!" not in said
+        assert max(len(sentence.split()) for sentence in said.split(". ")) < 20, said
 
 
 def test_units_that_do_not_cancel_are_refused_by_the_name_of_the_result():

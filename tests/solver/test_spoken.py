@@ -23,8 +23,8 @@ def test_a_name_is_said_in_its_sentence_and_begins_one_with_a_capital():
     assert expected == spoken("{motor_size:Name}: the {motor_size:name}.", "us")
 
 
-def test_a_short_name_without_an_abbreviation_is_the_name():
-    assert LABEL == spoken("{motor_size:short}", "si")
+def test_a_name_without_an_abbreviation_stands_for_it():
+    assert f"{LABEL}, {LABEL}" == spoken("{motor_size:short}, {motor_size:full}", "si")
 
 
 @pytest.mark.parametrize("text", ["no braces", "{}", "{flow}", "a {set} of {1, 2}", "{ : }", "}{"])
@@ -64,6 +64,17 @@ def test_the_question_the_reason_and_the_slip_are_said_in_the_system_of_the_prob
         named = {mistake.id: mistake.says for mistake in case.mistakes}
         twice = spoken("You used the {pump_efficiency:name} twice.", units)
         assert named[f"brake_power.{slip.id}"].endswith(twice)
+
+
+def test_a_formula_turned_round_has_the_reason_of_that_direction():
+    formula = replace(BRAKE, back="The {water_power:name} is what is left.", slips=())
+    for units in ("us", "si"):
+        level = Level(("brake_power", "pump_efficiency"), "{brake_power}, {pump_efficiency}?")
+        changes = {"levels": (level, level), "formulas": (formula,), "asked": "water_power"}
+        case = draw(replace(POWER, **changes), 5, units)
+        assert f"The {spoken('{water_power:name}', units)} is what is left." == case.steps[0].why
+        assert case.mistakes
+        assert all(mistake.says.endswith(case.steps[0].why) for mistake in case.mistakes)
 
 
 def test_what_a_judgement_says_is_said_in_the_system_of_the_problem():

@@ -4,7 +4,6 @@ from typing import TYPE_CHECKING, NamedTuple
 
 from solver import FAMILIES, Case, Mistake, Step
 from solver.render import label_of
-from solver.spoken import spoken
 
 if TYPE_CHECKING:
     from ..marking import QuestionMark
@@ -83,9 +82,7 @@ def _chapter(case: Case, step: Step | None) -> str:
 def _done(case: Case, step: Step, says: str) -> str:
     """What was done, without the place and the reason that a learner is told beside it."""
     place = f"Look at step {case.steps.index(step) + 1}, the {label_of(step.name)}. "
-    whys = (spoken(each.why, case.units) for each in case.family.formulas)
-    why = next((each for each in whys if says.endswith(each)), "")
-    return says.removeprefix(place).removesuffix(why).strip()
+    return says.removeprefix(place).removesuffix(step.why).strip()
 
 
 def _step(case: Case, mistake: str) -> Step | None:
