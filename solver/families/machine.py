@@ -19,14 +19,10 @@ def judge(topic: str, level: int) -> Judge:
 
     def drawn(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
         found = draw.pick(questions(topic, level))
-        right = replace(found.right, says=f"{found.right.says} {_cited(found.source)}")
+        right = replace(found.right, says=f"{found.right.says} Source: {found.source}.")
         return Judgement(found.rule, "", right, found.wrong, found.asks)
 
     return drawn
-
-
-def _cited(source: str) -> str:
-    return f"This is {source}." if source.startswith("common practice") else f"Source: {source}."
 
 
 def family(topic: str, tag: str, title: str) -> Family:
@@ -38,9 +34,9 @@ MACHINE = (
     family("lockout", "JL", "Lockout and verification"),
     family("permit_space", "JP", "Permit spaces"),
     family("rotation", "JR", "Rotation, and which legs to swap"),
-    family("check_valve", "JC", "What the check valve's arm tells"),
-    family("seal_oil", "JS", "Signs of seals, packing and oil"),
-    family("bearings", "JB", "Signs of bearings"),
+    family("check_valve", "JC", "What the check valve arm tells you"),
+    family("seal_oil", "JS", "Signs of trouble: seals, packing and oil"),
+    family("bearings", "JB", "Signs of trouble: bearings"),
     family("drifting_readings", "JD", "Why a reading drifts"),
-    family("out_of_balance", "JO", "Phases out of balance: what to check next"),
+    family("out_of_balance", "JO", "Legs out of balance: what to check next"),
 )
