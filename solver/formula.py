@@ -1,4 +1,4 @@
-"""One equation, and all its readings: its value, its unit check, itself turned round.
+"""One equation, and all its readings: its value, its unit check, itself rearranged.
 
 A formula proves itself when it is defined: every name must be in the vocabulary, and the units
 on the right must cancel to the unit on the left, in both systems, constants included.
@@ -26,11 +26,13 @@ Dimension = tuple[float, ...]
 
 @dataclass(frozen=True)
 class Slip:
-    """A mistake particular to one formula: the wrong equation, and what to look at instead.
+    """A mistake particular to one formula: the wrong equation, and what is right instead.
 
-    `id` is a short name; `says` is one or two plain sentences. `expr` may use any quantity that
-    the chain knows by that step. A slip counts only when it is asked for the formula as defined,
-    not turned round.
+    `id` is a short name. `says` begins with one sentence on what the learner did, "You added flow
+    and head.", then has one or two on what is right and why: "Multiply them: ...". Its numbers
+    are put in front by themselves ("Your 3.2 hp is (450 gpm + 62 ft) / 3,960."), so `says` has
+    none of the learner's numbers, nor the right result. `expr` may use any quantity that the
+    chain knows by that step. A slip counts only where the formula is used as defined.
     """
 
     id: str
@@ -46,14 +48,18 @@ class Slip:
 class Formula:
     """`result` equals `expr`; with its source and one sentence on why it is so.
 
+    `why` is told for the formula as defined, in the direction it goes: from water horsepower to
+    brake horsepower the number grows, because the pump wastes part. `back` is the reason that fits
+    it rearranged: from wire to water each machine passes on less. Where it has none, reasons.py
+    makes one from its shape.
+
     `systems` leaves out a system in which the equation is not used. `unless` names what it takes
     to be absent: with a drive between, brake power is not motor output. `yields_to` names what
     it is not wanted for once that is known: it stays true, and another formula makes more of it.
     `empirical` marks one fitted to measurements, such as Hazen-Williams, in which the units do
     not cancel; its source must then name the units it holds in. `turns` names the quantities it
-    may be turned round for, where not all: a pump has a suction lift or a suction head, and
-    what is left over is no sign of which. `back` is the reason that fits the equation turned
-    round: from wire to water each machine passes on less.
+    may be rearranged for, where not all: a pump has a suction lift or a suction head, and
+    what is left over is no sign of which.
     """
 
     result: str
@@ -109,7 +115,7 @@ class Formula:
 
     @cached_property
     def solvable(self) -> tuple[str, ...]:
-        """The quantities the equation can be turned round for, the result first."""
+        """The quantities the equation can be rearranged for, the result first."""
         return tuple(self._turned)
 
     def solved_for(self, name: str) -> Expr:
@@ -118,7 +124,7 @@ class Formula:
             return self._turned[name]
         except KeyError:
             raise BadDefinition(
-                f"the formula for {self.result!r} cannot be turned round for {name!r}; "
+                f"the formula for {self.result!r} cannot be rearranged for {name!r}; "
                 f"it gives {', '.join(self.solvable)}"
             ) from None
 

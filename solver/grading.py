@@ -8,6 +8,7 @@ from .errors import Unreadable
 from .reading import read
 from .show import figures, with_unit
 from .solution import Mistake
+from .telling import told
 from .vocabulary import quantity_named
 
 __all__ = ["Verdict", "grade"]
@@ -51,7 +52,8 @@ def _numeric(case: Case, value: float, echo: str) -> Verdict:
     if case.low <= value <= case.high:
         return verdict(RIGHT, f"Right: {_answer(case)}.")
     if found := _nearest_mistake(case, value):
-        return verdict(MISTAKE, found.says, found.id)
+        said = echo.partition(", which is ")[0]
+        return verdict(MISTAKE, told(case, found, value, said), found.id)
     if isclose(value, case.answer, rel_tol=CLOSE):
         return verdict(NEAR, "Close, but not within rounding. Keep more figures in each step.")
     return verdict(WRONG, _what_to_look_at(case, value))

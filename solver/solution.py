@@ -5,6 +5,7 @@ from typing import NamedTuple
 
 from .draw import Draw
 from .errors import Unfit
+from .expression import Expr
 from .family import Family, Judgement, Level
 from .mistakes import mistaken_changes
 from .plan import Plan, find_plan
@@ -15,17 +16,34 @@ from .steps import Step, worked_steps
 from .tolerance import accepted_band
 from .vocabulary import quantity_named
 
+THIS = "{this}"  # in a sentence: what the learner typed
+
 __all__ = ["Mistake", "Solution", "be_plausible", "judged", "worked_out"]
 
 
 class Mistake(NamedTuple):
-    """A wrong answer that a known mistake gives; `low` to `high` is where it is recognised."""
+    """A wrong answer that a known mistake gives; `low` to `high` is where it is recognised.
+
+    `did` is what was done, `why` what is right and why. `wrong` is what was worked instead, for
+    the quantity `of`; `form` tells how telling.py puts its numbers in front. `others` give the
+    same number another way.
+    """
 
     id: str
     value: float
-    says: str
     low: float
     high: float
+    did: str
+    why: str = ""
+    wrong: Expr | None = None
+    of: str = ""
+    form: str = ""
+    others: tuple["Mistake", ...] = ()
+
+    @property
+    def says(self) -> str:
+        """What a learner is told, without the numbers."""
+        return f"{self.did} {self.why}".strip().replace(THIS, "This")
 
 
 class Solution(NamedTuple):
@@ -103,7 +121,10 @@ def _mistakes(
         # Nobody types what is nearly nothing, or more than can be read.
         if not 1e-9 <= value <= MOST or (bare_decimal and value <= 1):
             continue
-        mistake = Mistake(change.id, value, change.says, bottom, top)
+        of = plan.links[change.at].target
+        mistake = Mistake(
+            change.id, value, bottom, top, change.did, change.why, change.expr, of, change.form
+        )
         if _stands_alone(mistake, kept):
             kept.append(mistake)
     return tuple(kept)
@@ -149,7 +170,7 @@ def _choice(
     )
     last = Step("choice", number, "choice", why, None, rule, numbers)
     mistakes = tuple(
-        Mistake(option.id, float(i), spoken(option.says, units), float(i), float(i))
+        Mistake(option.id, float(i), float(i), float(i), spoken(option.says, units))
         for i, option in enumerate(options, 1)
         if option is not judgement.right
     )

@@ -6,10 +6,10 @@ from typing import NamedTuple
 
 from .expression import Expr
 from .plan import Link, Plan
-from .spoken import spoken
+from .reasons import reason
 from .vocabulary import quantity_named
 
-__all__ = ["Step", "reason", "worked_steps"]
+__all__ = ["Step", "worked_steps"]
 
 
 class Step(NamedTuple):
@@ -38,13 +38,3 @@ def _step_frames(plan: Plan) -> tuple[tuple[Link, str, str], ...]:
         (link, quantity_named(link.target).unit(plan.units), reason(link, plan.units))
         for link in plan.links
     )
-
-
-def reason(link: Link, units: str) -> str:
-    """Why a link is so, in the direction it is worked."""
-    if link.as_defined:
-        return spoken(link.formula.why, units)
-    if link.target.endswith("efficiency"):
-        return "Efficiency is what comes out divided by what goes in, as a percent."
-    again = f"{link.formula.why} Here the formula is rearranged for the {{{link.target}:name}}."
-    return spoken(link.formula.back or again, units)

@@ -227,14 +227,14 @@ def test_a_constant_without_a_source_cannot_exist():
 
 def test_a_quantity_a_formula_cannot_give_is_named_with_those_it_can():
     formula = Formula("flow", Largest((flow, Known("daily_flow"))), SOURCE, WHY, systems=())
-    with pytest.raises(BadDefinition, match="'flow' cannot be turned round for 'daily_flow'; it g"):
+    with pytest.raises(BadDefinition, match="'flow' cannot be rearranged for 'daily_flow'; it g"):
         formula.solved_for("daily_flow")
 
 
 def test_a_formula_turns_round_only_for_what_it_may():
     formula = Formula("brake_power", water_power / pump, SOURCE, WHY, turns=("water_power",))
     assert ("brake_power", "water_power") == formula.solvable
-    with pytest.raises(BadDefinition, match="cannot be turned round for 'pump_efficiency'"):
+    with pytest.raises(BadDefinition, match="cannot be rearranged for 'pump_efficiency'"):
         formula.solved_for("pump_efficiency")
 
 

@@ -53,7 +53,20 @@ def test_an_efficiency_may_be_typed_as_percent_or_as_a_decimal(text):
 def test_a_mistake_is_named_with_what_it_says():
     for mistake in WATER.mistakes:
         verdict = grade(WATER, typed(mistake.value, "hp", 4))
-        assert ("mistake", mistake.says, mistake.id) == verdict[:3]
+        assert ("mistake", mistake.id) == (verdict.status, verdict.mistake)
+        assert verdict.says.endswith(mistake.says)
+
+
+def test_a_mistake_is_told_with_the_learner_s_own_numbers():
+    case = draw("brake_power", 7, "us", 2)  # 195 gpm against 132 ft: 6.5 hp of water, at 72 %
+    assert grade(case, "4.68").says.startswith(
+        "Your 4.68 hp is 6.5 hp × 0.72. You multiplied by the pump efficiency. From the "
+    )
+    assert grade(case, "0.0903 hp").says.startswith("Your 0.0903 hp is 6.5 hp / 72. You put")
+    assert grade(case, "26.66 MW").says.startswith("Your 26.66 MW uses 195 gpm × 132 ft for the")
+    assert grade(WATER, "9,522").says.startswith(
+        "So far so good: 46 gpm × 207 ft = 9,522. You left out the 3,960. Divide by 3,960."
+    )
 
 
 def test_an_answer_just_outside_the_band_is_close_and_is_not_right():

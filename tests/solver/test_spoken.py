@@ -63,7 +63,7 @@ def test_the_question_the_reason_and_the_slip_are_said_in_the_system_of_the_prob
         assert f"The {spoken('{water_power:name}', units)} is less." == case.steps[0].why
         named = {mistake.id: mistake.says for mistake in case.mistakes}
         twice = spoken("You used the {pump_efficiency:name} twice.", units)
-        assert named[f"brake_power.{slip.id}"].endswith(twice)
+        assert named[f"brake_power.{slip.id}"].startswith(twice)
 
 
 def test_a_formula_turned_round_has_the_reason_of_that_direction():

@@ -68,7 +68,7 @@ class _Made:
         if step is None:
             said = case.family.title, known.says, case.steps[-1].rule
         else:
-            said = label_of(step.name), _done(case, step, known.says), step.why
+            said = label_of(step.name), known.says.removesuffix(step.why).strip(), step.why
         people, questions = tuple(sorted(self.people)), tuple(sorted(self.questions))
         return Flaw(known.id, *said, _chapter(case, step), people, questions, step is None)
 
@@ -77,12 +77,6 @@ def _chapter(case: Case, step: Step | None) -> str:
     """Where it is taught: the chapter with a kind of problem for that very step, or the question's."""
     name = step.name if step else ""
     return next((each.chapter for each in FAMILIES if each.name == name), case.family.chapter)
-
-
-def _done(case: Case, step: Step, says: str) -> str:
-    """What was done, without the place and the reason that a learner is told beside it."""
-    place = f"Look at step {case.steps.index(step) + 1}, the {label_of(step.name)}. "
-    return says.removeprefix(place).removesuffix(step.why).strip()
 
 
 def _step(case: Case, mistake: str) -> Step | None:

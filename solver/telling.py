@@ -1,0 +1,62 @@
+"""A mistake told with the learner's own numbers: what was done, what is right, and why.
+
+The right result is never in it.
+"""
+
+from dataclasses import replace
+
+from .case import Case
+from .mistakes import SO_FAR
+from .show import figures, with_unit
+from .solution import THIS, Mistake
+from .spoken import spoken
+from .typeset import TEXT, numbers
+
+__all__ = ["told"]
+
+LONGEST = 90  # characters of worked numbers that are still read at a glance
+# 82 that went in as a whole number is told without its sign.
+BARE = replace(TEXT, valued=lambda number, unit: number if unit == "%" else with_unit(number, unit))
+
+
+def told(case: Case, mistake: Mistake, value: float, typed: str = "") -> str:
+    """What a learner is told who answered `value`; `typed` is how they wrote it, with its unit.
+
+    >>> from solver import draw
+    >>> case = draw("brake_power", 7, level=2)
+    >>> by_pump = next(m for m in case.mistakes if "multiplied_by.pump" in m.id)
+    >>> told(case, by_pump, by_pump.value)[:63]
+    'Your 4.68 hp is 6.5 hp × 0.72. You multiplied by the pump effic'
+    """
+    said = typed or with_unit(figures(value, case.unit), case.unit)
+    bare = figures(value, case.unit)
+    others = (_also(other) for other in mistake.others if other.low <= value <= other.high)
+    parts = (
+        _work(case, mistake, said, bare),
+        mistake.did.replace(THIS, f"Your {bare}"),
+        mistake.why,
+        next(others, ""),
+    )
+    return " ".join(filter(None, parts))
+
+
+def _work(case: Case, mistake: Mistake, said: str, bare: str) -> str:
+    """The learner's numbers put in, where that is short and says something."""
+    if mistake.wrong is None:
+        return ""
+    notation = BARE if "percent_as_whole" in mistake.id else TEXT
+    work = numbers(mistake.wrong, case.units, case.known, case.given, notation)
+    if not any(mark in work for mark in "×/+−√^") or len(work) > LONGEST:
+        return ""
+    if mistake.form == SO_FAR:
+        return f"So far so good: {work} = {bare}."
+    if mistake.of == case.asked:
+        return f"Your {said} is {work}."
+    return spoken(f"Your {said} uses {work} for the {{{mistake.of}:name}}.", case.units)
+
+
+def _also(other: Mistake) -> str:
+    """Another way to the same number."""
+    if other.did.startswith("You "):
+        return f"You also get this number if y{other.did[1:]}"
+    return f"It{other.did.removeprefix(THIS)}".replace("It is", "It is also", 1)
