@@ -49,8 +49,8 @@ CURRENT_UNBALANCE = Limits(
     "current_unbalance",
     5,
     10,
-    "up to 5% is good, up to 10% acceptable (common practice; compare Xylem IM103)",
-    "common practice; compare Xylem IM103",
+    "up to 5% is good, up to 10% is acceptable (common practice)",
+    "common practice, no source",
 )
 VOLTAGE_UNBALANCE = Limits(
     "voltage_unbalance",
@@ -63,7 +63,7 @@ DERATED = Limits(
     "brake_power",
     "derated_power",
     "motor_size",
-    "the load may not be over the derated power",
+    "the load must stay at or below the derated power",
     "NEMA MG 1 Figure 14-1 (from memory, a graph)",
 )
 NAMEPLATE_AMPS = Limits(
@@ -77,14 +77,14 @@ MOTOR_LOAD = Limits(
     "motor_load",
     50,
     100,
-    "from half load to full load a motor is in its range",
+    "a motor runs best from half load to full load",
     "US DOE fact sheet GO-10097-517 (from memory); the nameplate",
 )
 LOAD_BY_AMPS = Limits(
     "load_by_amps",
     50,
     100,
-    "amps follow the load from half load up; below that they say little",
+    "amps follow the load from half load up; below that they tell you little",
     "US DOE fact sheet GO-10097-517 (from memory)",
 )
 SERVICE_LOAD = Limits(
@@ -98,50 +98,52 @@ OVERLOAD_SETTING = Limits(
     "overload_setting",
     "overload_limit",
     "raised_limit",
-    "NEC 430.32(A)(1), then 430.32(C) for a motor that will not start; local code decides",
+    "NEC 430.32(A)(1), then 430.32(C) for a motor that won't start; your local code decides",
     "NEC (NFPA 70) 430.32",
 )
-FIELD_INSULATION = 100  # megohm at 40 °C; NETA's table is for gear other than rotating machines
-NETA = "100: common practice, after NETA MTS Table 100.1 for other gear (from memory)"
+FIELD_INSULATION = (
+    100  # megohms at 40 °C; NETA's table is for equipment other than rotating machines
+)
+NETA = "100: common practice, from NETA MTS Table 100.1 for other equipment (from memory)"
 IEEE_43 = "IEEE 43-2013 (from memory)"
 RANDOM_INSULATION = Limits(
     "insulation_at_40",
     5,
     FIELD_INSULATION,
-    "not under 5 megohms at 40 °C, random-wound or under 1,000 V (IEEE 43); "
-    "many shops want 100 or more, as NETA MTS does for other gear of the 600 V class",
+    "at least 5 megohms at 40 °C, random-wound or under 1,000 V (IEEE 43); "
+    "many shops want 100 or more, as NETA MTS asks of other 600 V equipment",
     f"{IEEE_43}; {NETA}",
 )
 FORM_INSULATION = Limits(
-    "insulation_at_40", 100, 100, "not under 100 megohms at 40 °C, form-wound (IEEE 43)", IEEE_43
+    "insulation_at_40", 100, 100, "at least 100 megohms at 40 °C, form-wound (IEEE 43)", IEEE_43
 )
 OLDER_INSULATION = Limits(
     "insulation_at_40",
     "least_insulation",
     FIELD_INSULATION,
-    "not under kV + 1 megohms at 40 °C, made before about 1970 (IEEE 43); "
-    "many shops want 100 or more, as NETA MTS does for other gear of the 600 V class",
+    "at least kV + 1 megohms at 40 °C, made before about 1970 (IEEE 43); "
+    "many shops want 100 or more, as NETA MTS asks of other 600 V equipment",
     f"IEEE 43; {NETA}",
 )
 POLARIZATION = Limits(
     "polarization_index",
     1.5,
     2.0,
-    "not under 1.5 for class A, not under 2.0 for class B, F and H; not used above 5,000 megohms",
+    "at least 1.5 for class A, at least 2.0 for class B, F and H; not used above 5,000 megohms",
     "IEEE 43-2000; the 5,000 megohms from memory",
 )
 ABSORPTION = Limits(
     "absorption_ratio",
     1.0,
     1.25,
-    "falling is bad, under 1.25 questionable",
-    "common practice (Megger, A Stitch in Time, from memory)",
+    "a falling reading is bad, and under 1.25 is questionable",
+    "common practice, no source",
 )
 TIME_ON_GROUND = Limits(
     "times_grounded",
     1,
     4,
-    "on ground for at least four times as long as the test",
+    "grounded for at least four times as long as the test",
     "IEEE 43 (from memory)",
 )
 RANDOM_OHMS = Limits(
@@ -154,34 +156,34 @@ MOTOR_CYCLE = Limits(
     "motor_cycle",
     "cycle_floor",
     "cycle_ceiling",
-    "EI 11C201 Table 7-1: least time between starts by motor size",
+    "EI 11C201 Table 7-1: minimum time between starts by motor size",
     "US Army Corps of Engineers EI 11C201 (1997), Table 7-1",
 )
 FLOW_SHARE = Limits(
     "flow_share",
     90,
     110,
-    "within 10% of the rated flow is as it should be (common practice)",
+    "a pump should move within 10% of its rated flow (common practice)",
     "common practice, no source",
 )
 LEAK_SHARE = Limits(
     "leak_share",
     10,
     50,
-    "under a tenth the check valves hold; over half it is mostly leakage (common practice)",
+    "under 10% the check valves are holding; over 50% it is mostly leakage (common practice)",
     "common practice, no source",
 )
 PARALLEL_GAIN = Limits(
     "parallel_gain",
     20,
     80,
-    "a second pump would double the flow only if the main had no friction",
+    "a second pump would double the flow only if the force main had no friction",
     "arithmetic; the limits are common practice, no source",
 )
 SPECIFIC_SPEED = Limits(
     "specific_speed",
     4000,
     9000,
-    "low specific speed radial, middle mixed flow, high axial (common practice; limits differ)",
+    "low specific speed is radial, medium is mixed flow, high is axial (common practice; limits vary)",
     "common practice, no source; in rpm, US gpm and feet",
 )

@@ -110,7 +110,9 @@ def _judged(check: Check, seen: Seen, worked: Mapping[str, float]) -> Verdict:
     """The verdict; what cannot be is to be looked into, whatever limit it keeps."""
     for name, value in worked.items():
         if impossible := _wrong(name, value, seen.units):
-            return Verdict(LOOK, impossible, then=f"Read again what the {check.label} comes from.")
+            return Verdict(
+                LOOK, impossible, then=f"Take the readings behind the {check.label} again."
+            )
     return check.judge(seen)
 
 
@@ -148,14 +150,14 @@ def _wrong(name: str, value: float, units: str) -> str:
         return ""
     side, limit = ("above", quantity.most) if value > quantity.most else ("below", quantity.least)
     says = f"The {quantity.label} {quantity.comes} to {shown(name, value, units)}."
-    return f"{says} It cannot be {side} {shown(name, limit, units)}."
+    return f"{says} It can't be {side} {shown(name, limit, units)}."
 
 
 def _cannot(check: Check, refusal: Exception) -> Verdict:
     why = str(refusal)
     if not isinstance(refusal, SolverError | OverflowError) or not why[:1].islower():
-        why = "its formula would divide by zero, or take the root of less than zero"
-    return Verdict(LOOK, f"The {check.label} cannot be worked: {why}.")
+        why = "these readings would divide by zero, or take the root of a negative number"
+    return Verdict(LOOK, f"The {check.label} can't be calculated: {why}.")
 
 
 def _not_measured(check: Check, unit: str, known: Mapping[str, float]) -> Finding:

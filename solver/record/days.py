@@ -69,8 +69,8 @@ def _year_last(text: str, one: int, two: int, year: int) -> Day:
     """Day first or month first: told apart only where one of the two cannot be a month."""
     if one <= 12 and two <= 12 and one != two:
         raise Unreadable(
-            f"{quoted(text)} may be {Day(year, one, two)} or {Day(year, two, one)}. "
-            "Write the year first, such as 2024-05-01."
+            f"{quoted(text)} could be {Day(year, one, two)} or {Day(year, two, one)}. "
+            "Type the year first, such as 2024-05-01."
         )
     return _checked(text, year, *((one, two) if one <= 12 else (two, one)))
 
@@ -85,4 +85,4 @@ def _checked(text: str, year: int, month: int, day: int) -> Day:
 
 
 def _refused(text: str) -> Unreadable:
-    return Unreadable(f"{quoted(text)} is not a date. Write it year first, such as 2024-05-01.")
+    return Unreadable(f"{quoted(text)} isn't a date. Type the year first, such as 2024-05-01.")

@@ -128,13 +128,13 @@ class _Found(NamedTuple):
         try:
             day_of(typed)
         except Unreadable as refusal:
-            self.faults.append(Fault("date", f"{refusal} It is kept as it stands."))
+            self.faults.append(Fault("date", f"{refusal} It is kept the way you typed it."))
 
     def _number(self, one: Field, typed: str) -> None:
         unit, plain = one.unit(self.units), typed
         if one.group == "insulation" and typed.casefold() in ENDLESS:
             raise Unreadable(
-                f"{quoted(typed)} is no number. Write the top of the meter's range, such as >2000."
+                f"{quoted(typed)} isn't a number. Type the top of the tester's range, such as >2000."
             )
         if one.group == "insulation" and OVER.match(typed):
             plain = OVER.sub("", typed, count=1)
@@ -147,14 +147,14 @@ class _Found(NamedTuple):
         self.values[one.name] = value
         if plain is not typed:
             self.over.add(one.name)
-            says = f"{quoted(typed)} is the top of the meter's range. It counts as {got.echo}."
+            says = f"{quoted(typed)} is the top of the tester's range. It counts as {got.echo}."
             self.faults.append(Fault(one.name, says))
 
     def _vacuum(self, value: float, unit: str, typed: str) -> None:
         """A suction gauge below zero, or in inches of mercury, shows a vacuum."""
         of = quantity_named("suction_vacuum").unit(self.units)
         self.values["suction_vacuum"] = convert(value, unit, of)
-        says = f"{quoted(typed)} on a suction gauge is a vacuum. It counts as one."
+        says = f"{quoted(typed)} on a suction gauge is a vacuum, and counts as one."
         self.faults.append(Fault("suction_gauge", says))
 
 
@@ -165,5 +165,5 @@ def _choice(one: Field, typed: str) -> str:
             return words[0]
     *rest, last = one.words
     raise Unreadable(
-        f"{quoted(typed)} is no {one.label} known here; write {', '.join(rest)} or {last}."
+        f"{quoted(typed)} isn't a known {one.label}. Type {', '.join(rest)} or {last}."
     )

@@ -15,15 +15,15 @@ from .verdict import LOOK, NOT_MEASURED, STATES
 __all__ = ["ALWAYS", "CHECKS", "Examined", "examine"]
 
 ALWAYS = (
-    "This record supports judgement. It never replaces a qualified person, your local codes or "
-    "the rules of your plant."
+    "This record supports your judgment. It never replaces a qualified person, your local codes or "
+    "your plant's rules."
 )
 CHECKS = (*INSULATION, *LEGS, *MOTOR, *WATER, *COST)
 ONE_PHASE = (
-    "It has one phase, so there are no three legs to hold against each other. Unbalance, rolled "
-    "leads, winding balance and three-phase power do not apply."
+    "It is single-phase, so there are no three legs to compare. Unbalance, rolled leads, "
+    "winding balance and three-phase power don't apply."
 )
-BOTH_RIGHT = "Take the readings again that contradict each other, before anything else."
+BOTH_RIGHT = "First take the readings that contradict each other again."
 FEW = 2  # more readings than this missing for a check are not worth asking for by themselves
 # Where the readings of one set are there, those of the others are not missing.
 INSTEAD = (
@@ -127,7 +127,7 @@ def _wanted(record: Record, findings: list[Finding]) -> list[str]:
             if len(way) <= FEW and all(_is_field(n) for n in way) and _begun(found.check, record):
                 tells.setdefault(way, []).append(found.check.label)
     return [
-        f"Measure the {in_words(way)} too. That tells the {', the '.join(labels)}."
+        f"Measure the {in_words(way)} too. That gives you the {', the '.join(labels)}."
         for way, labels in tells.items()
     ]
 

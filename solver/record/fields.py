@@ -106,12 +106,12 @@ _ROWS = {
         text("winding_kind", "winding kind", "winding", "winding type", choices=KINDS),
     ),
     "insulation": (
-        number("test_volts", "test volts", "test voltage", "megger volts", "test volts DC"),
+        number("test_volts", "test volts", "test voltage", "test volts DC"),
         number("insulation_30s", "insulation at 30 s", "megohms at 30 s", "30 s", "R30"),
         number(
             "insulation_1min", "insulation at 60 s", "insulation at 1 min", "megohms at 60 s",
             "megohms at 1 min", "60 s", "1 min", "R60", "insulation resistance", "megohms",
-            "insulation", "megger",
+            "insulation",
         ),
         number(
             "insulation_10min", "insulation at 10 min", "megohms at 10 min", "10 min", "R600"

@@ -35,12 +35,12 @@ FIELD_VOLTS = 1000  # volts DC that NETA MTS tests the 600 V class with
 FAR_OUT = 20  # percent: a winding this far off is open, shorted or badly joined
 TEST_SOURCE = "IEEE 43-2000; for the 600 V class also NETA MTS Table 100.1 (from memory)"
 DRY = (
-    "Isolate the motor, and look for moisture at the cable, splices and seal. "
-    "Dry it, and test again before it is energized."
+    "Isolate the motor and look for moisture at the cable, splices and seal. "
+    "Dry it out, and test again before you energize it."
 )
-TEST_AGAIN = "Clean and dry the leads, and test again. Compare with the earlier records."
+TEST_AGAIN = "Clean and dry the leads, then test again. Compare with earlier records."
 JOINTS = (
-    "Measure again at the motor leads, all at one temperature. Then look at splices and joints."
+    "Measure again at the motor leads, all at one temperature. Then check splices and connections."
 )
 
 
@@ -50,15 +50,15 @@ def volts_of_test(seen: Seen) -> Verdict:
     first, *others = table_rows("insulation_tests")
     row = next((row for row in reversed(others) if rated >= row["rated"]), first)
     least, most = row["least"], FIELD_VOLTS if rated < LOW else row["most"]
-    rule = f"{least:,.0f} V to {most:,.0f} V DC for a winding of {seen.shown('rated_volts')}"
+    rule = f"{least:,.0f} V to {most:,.0f} V DC for a {seen.shown('rated_volts')} winding"
     found = f"The test was made with {seen.shown('test_volts')}"
     if above(used, most):
-        then = "Use fewer volts next time: too many can break insulation down."
+        then = "Use a lower test voltage next time: too high can break down the insulation."
         return Verdict(BEYOND, f"{found}, over {most:,.0f} V.", rule, TEST_SOURCE, then)
     if above(least, used):
-        then = "Test with more volts: so few may not show a weak place."
+        then = "Use a higher test voltage: this low, it may not show a weak spot."
         return Verdict(LOOK, f"{found}, under {least:,.0f} V.", rule, TEST_SOURCE, then)
-    return Verdict(WITHIN, f"{found}, as is usual for its rating.", rule, TEST_SOURCE)
+    return Verdict(WITHIN, f"{found}, which is normal for its rating.", rule, TEST_SOURCE)
 
 
 def least(seen: Seen) -> Limits:
@@ -85,8 +85,8 @@ def insulation_as_read(seen: Seen) -> Verdict:
     """Without a temperature nothing can be brought to 40 °C; a very low reading is said anyhow."""
     value, limits = seen.known["insulation"], least(seen)
     low = seen.limit(limits.low)
-    says = f"It reads {seen.shown('insulation')}, which no temperature brings to 40 °C."
-    then = "Read the winding temperature too. A cold winding reads high."
+    says = f"It reads {seen.shown('insulation')}. Without a winding temperature it can't be corrected to 40 °C."
+    then = "Measure the winding temperature too. A cold winding reads high."
     if above(low, value):
         return Verdict(
             BEYOND, f"{says} That is under {low:g} megohms.", limits.rule, limits.source, DRY
@@ -97,10 +97,10 @@ def insulation_as_read(seen: Seen) -> Verdict:
 def told(seen: Seen, *names: str) -> Verdict | None:
     """Why a ratio of readings says nothing, or None where it does."""
     if seen.record.over & {*names}:
-        says = "The meter was at the top of its range, so a ratio tells nothing."
+        says = "The tester was at the top of its range, so the ratio tells you nothing."
         return Verdict(NO_LIMIT, says, POLARIZATION.rule, POLARIZATION.source)
     if above(seen.known["insulation_1min"], TOO_GOOD):
-        says = f"At {seen.shown('insulation_1min')} a ratio tells nothing."
+        says = f"At {seen.shown('insulation_1min')} the ratio tells you nothing."
         return Verdict(NO_LIMIT, says, POLARIZATION.rule, POLARIZATION.source)
     return None
 
@@ -112,8 +112,10 @@ def polarization(seen: Seen) -> Verdict:
         limits = limits._replace(high=limits.low)
     elif insulation_class:
         limits = limits._replace(low=limits.high)
-    then = f"Moisture or dirt carries current over the insulation. {TEST_AGAIN}"
-    found = at_least(seen, limits, "", f"Read the insulation class. {TEST_AGAIN}", then)
+    then = f"Moisture or dirt is carrying current across the insulation. {TEST_AGAIN}"
+    found = at_least(
+        seen, limits, "", f"Read the insulation class on the nameplate. {TEST_AGAIN}", then
+    )
     return told(seen, "insulation_1min", "insulation_10min") or found
 
 
@@ -123,7 +125,7 @@ def absorption(seen: Seen) -> Verdict:
         ABSORPTION,
         "",
         TEST_AGAIN,
-        f"The insulation reading fell during the test. {TEST_AGAIN}",
+        f"The reading dropped during the test. {TEST_AGAIN}",
     )
     return told(seen, "insulation_30s", "insulation_1min") or found
 
@@ -136,7 +138,7 @@ def resistance(seen: Seen) -> Verdict:
         both = f"{RANDOM_OHMS.rule}; {FORM_OHMS.rule}"
         limits = limits._replace(low=FORM_OHMS.low, rule=both)
     far = seen.known["resistance_unbalance"] > FAR_OUT
-    then = f"A phase may be open, shorted or badly joined. {JOINTS}" if far else JOINTS
+    then = f"A phase may be open, shorted or badly connected. {JOINTS}" if far else JOINTS
     return at_most(seen, limits, "", JOINTS, then)
 
 
@@ -150,7 +152,7 @@ def check(name: str, label: str, ways: tuple, find: str, judge, **more) -> Check
 INSULATION = (
     check("test_volts", "test volts", (("test_volts", "rated_volts"),), "test_volts", volts_of_test),
     check(
-        "least_insulation", "least insulation of an older winding",
+        "least_insulation", "minimum insulation of an older winding",
         (("rated_volts",),), "least_insulation", older, only=("winding_kind", OLDER),
     ),
     check(

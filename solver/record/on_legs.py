@@ -11,12 +11,12 @@ VOLTS = ("volts_ab", "volts_bc", "volts_ca")
 ONE_PHASE = ("phase", "1")
 OFF_NAMEPLATE = 0.10
 EVEN_SUPPLY = (
-    "Find what makes the volts uneven: single-phase loads, a loose joint, a weak fuse. "
-    "Then ask the power company."
+    "Find what makes the volts uneven: single-phase loads, a loose connection, a weak fuse. "
+    "Then call the power company."
 )
 ROLL = (
     "Have a qualified person roll the leads, locked out and tested dead. "
-    "That tells the supply from the motor. Check the rotation after."
+    "That shows whether it is the supply or the motor. Check the rotation afterward."
 )
 
 
@@ -29,7 +29,7 @@ def volts_against_nameplate(seen: Seen) -> Verdict:
 
 def volts_of_one_phase(seen: Seen) -> Verdict:
     """The one pair of lines within 10 % of the nameplate's volts."""
-    return volts_off(seen, "volts_ab", f"{seen.shown('volts_ab')} was read, against")
+    return volts_off(seen, "volts_ab", f"It reads {seen.shown('volts_ab')}, against")
 
 
 def volts_off(seen: Seen, name: str, said: str) -> Verdict:
@@ -38,20 +38,20 @@ def volts_off(seen: Seen, name: str, said: str) -> Verdict:
     off = abs(seen.known[name] - rated)
     over = above(off, OFF_NAMEPLATE * rated)
     says = f"{said} the nameplate's {seen.shown('rated_volts')}: {100 * off / rated:.3g}% off."
-    then = "Check the taps and the supply. Ask the power company." if over else ""
+    then = "Check the taps and the supply. Call the power company." if over else ""
     rule = "within 10% of the nameplate volts, at nameplate frequency"
     return Verdict(BEYOND if over else WITHIN, says, rule, "NEMA MG 1 12.44 (from memory)", then)
 
 
 def voltage_unbalance(seen: Seen) -> Verdict:
-    stop = f"Do not run the motor on these volts. {EVEN_SUPPLY}"
+    stop = f"Don't run the motor on these volts. {EVEN_SUPPLY}"
     return at_most(seen, VOLTAGE_UNBALANCE, "", EVEN_SUPPLY, stop)
 
 
 def current_unbalance(seen: Seen) -> Verdict:
     rolled = all(f"{leg}_2" in seen.known for leg in AMPS)
     then = "" if rolled else ROLL
-    return at_most(seen, CURRENT_UNBALANCE, "", then, f"One winding runs hot. {then}".strip())
+    return at_most(seen, CURRENT_UNBALANCE, "", then, f"One winding is running hot. {then}".strip())
 
 
 def amps_against_nameplate(seen: Seen) -> Verdict:
@@ -72,14 +72,14 @@ def amps_over(seen: Seen, limits: Limits) -> Verdict:
             seen,
             limits,
             "",
-            "The motor runs on its service factor, and hotter. Find out why: load, low volts, a drag.",
-            "The motor is overloaded. Take it out of service, and find the load or the fault.",
+            "The motor is running into its service factor, and hotter. Find out why: load, low volts, drag.",
+            "The motor is overloaded. Take it out of service and find the load or the fault.",
         )
     rule = limits.rule.partition(", then")[0]
     limits = limits._replace(high="full_load_amps", rule=rule)
     found = at_most(seen, limits, "", "", "Read the service factor on the nameplate.")
     if found.state == BEYOND:
-        return found._replace(state=LOOK, says=f"{found.says} The service factor is not known.")
+        return found._replace(state=LOOK, says=f"{found.says} The service factor isn't known.")
     return found
 
 
@@ -88,8 +88,8 @@ def derated_load(seen: Seen) -> Verdict:
         seen,
         DERATED,
         "",
-        f"The load is too much on volts this uneven. {EVEN_SUPPLY}",
-        "The load is over the nameplate itself. Reduce it, and find the cause.",
+        f"That is too much load on volts this uneven. {EVEN_SUPPLY}",
+        "The load is over the nameplate itself. Reduce it and find the cause.",
     )
 
 

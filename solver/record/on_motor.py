@@ -9,24 +9,26 @@ from .verdict import BEYOND, LOOK, NO_LIMIT, WITHIN, Seen, Verdict, above, no_li
 __all__ = ["MOTOR"]
 
 ELECTRICAL = ("electrical",)
-KILOWATTS = "Have the kilowatts measured: they tell the load better than amps."
-FACTOR_THEN = "Compare with your power company's terms: some charge for a low power factor."
+KILOWATTS = "Have a qualified person measure the kilowatts: they show the load better than amps."
+FACTOR_THEN = "Check your power company's rates: some charge extra for a low power factor."
 
 
 def motor_load(seen: Seen) -> Verdict:
     """The load by kilowatts: from half load to full load, and up to the service factor."""
     value, factor = seen.known["motor_load"], seen.known.get("service_factor", 1.0)
-    rule = f"{MOTOR_LOAD.rule}; over it only as far as the service factor"
+    rule = f"{MOTOR_LOAD.rule}; above that it goes only as far as the service factor"
     said = f"The load is {seen.shown('motor_load')} of nameplate power"
     found = Verdict(WITHIN, f"{said}.", rule, MOTOR_LOAD.source)
     if above(value, MOTOR_LOAD.high * factor):
         then = "The motor is overloaded. Find out what makes the pump need so much power."
-        return found._replace(state=BEYOND, says=f"{said}, more than it allows.", then=then)
+        return found._replace(state=BEYOND, says=f"{said}, more than it is rated for.", then=then)
     if above(value, MOTOR_LOAD.high):
-        then = "The motor runs on its service factor. Find out why."
+        then = "The motor is running into its service factor. Find out why."
         return found._replace(state=LOOK, then=then)
     if above(MOTOR_LOAD.low, value):
-        then = "Under half load efficiency and power factor fall. Look for a blocked or worn pump."
+        then = (
+            "Below half load, efficiency and power factor drop. Check for a clogged or worn pump."
+        )
         return found._replace(state=LOOK, then=then)
     return found
 
@@ -36,7 +38,9 @@ def load_by_amps(seen: Seen) -> Verdict:
     value, said = seen.known["load_by_amps"], f"By amps the load is {seen.shown('load_by_amps')}"
     found = Verdict(WITHIN, f"{said}.", LOAD_BY_AMPS.rule, LOAD_BY_AMPS.source, KILOWATTS)
     if above(LOAD_BY_AMPS.low, value):
-        return found._replace(state=NO_LIMIT, says=f"{said}, too little to tell the load by.")
+        return found._replace(
+            state=NO_LIMIT, says=f"{said}. That is too little to judge the load by amps."
+        )
     if above(value, LOAD_BY_AMPS.high):
         return found._replace(state=LOOK, says=f"{said}, over full load.")
     return found

@@ -20,7 +20,7 @@ BESIDES = (
 )
 HEIGHTS = {"discharge_gauge_height", "suction_gauge_height"}
 AGREE = 0.10  # two ways that differ by more are not both right
-CURVE = "Compare with the pump's curve at this head, and with earlier records."
+CURVE = "Compare with the pump curve at this head and with earlier records."
 EARLIER = "Compare with earlier records of this pump."
 
 
@@ -31,10 +31,14 @@ def two_ways(name: str, by: str) -> Callable[[Seen], Verdict]:
         read, worked = seen.record.values.get(name), seen.known[name]
         if read is None:
             return no_limit(seen, name, CURVE)
-        says = f"By the {by} it is {seen.shown(name)}, as read {shown(name, read, seen.units)}."
-        rule, source = "two ways to one thing agree within 10%", "common practice, no source"
+        says = (
+            f"By {by} it comes to {seen.shown(name)}; "
+            f"it was read as {shown(name, read, seen.units)}."
+        )
+        rule = "two ways to measure the same thing should agree within 10%"
+        source = "common practice, no source"
         if above(abs(worked - read), AGREE * max(worked, read)):
-            then = f"Check the {by} and the reading of the {quantity_named(name).label}."
+            then = f"Check the {by} and the reading of {quantity_named(name).label}."
             return Verdict(LOOK, says, rule, source, then)
         return Verdict(WITHIN, says, rule, source)
 
@@ -47,7 +51,7 @@ def by_gauges(seen: Seen) -> Verdict:
     unknown = HEIGHTS - seen.record.values.keys()
     if len(unknown) == 1:
         side = unknown.pop().removesuffix("_gauge_height")
-        why = f"The height of the {side} gauge is not known, so it counts as level with the pump."
+        why = f"The height of the {side} gauge is missing, so it counts as level with the pump."
         return found._replace(says=f"{found.says} {why}")
     return found
 
@@ -58,10 +62,10 @@ def flow_share(seen: Seen) -> Verdict:
     says = f"The pump moves {seen.shown('flow_share')} of its rated flow."
     found = Verdict(WITHIN, says, FLOW_SHARE.rule, FLOW_SHARE.source)
     if above(FLOW_SHARE.low, share):
-        then = "Look for wear, a clog, a half-closed valve or a leak back. Take the gauges too."
+        then = "Check for wear, a clog, a half-closed valve or water leaking back. Read the gauges too."
         return found._replace(state=LOOK, then=then)
     if above(share, FLOW_SHARE.high):
-        then = "Check the test first. Then look for a broken main or an open bypass."
+        then = "Check the test first. Then look for a broken force main or an open bypass."
         return found._replace(state=LOOK, then=then)
     return found
 

@@ -15,8 +15,8 @@ __all__ = ["AMPS", "TURNS", "cause", "readings", "rolled"]
 
 AMPS, TURNS = ("amps_a", "amps_b", "amps_c"), ("", "_2", "_3")
 STANDS_OUT = 0.01  # a high leg is told from the next by this share of the average, or not at all
-RULE = "the high leg stays with the line: supply; it moves with the lead: motor, cable or splice"
-MANUALS = "Grundfos SP, Goulds VS and Berkeley submersible manuals"
+RULE = "high leg stays with the line: supply; high leg moves with the lead: motor, cable or splice"
+PRACTICE = "common practice, no source"
 
 
 def high_leg(seen: Seen, turn: str) -> str | None:
@@ -36,17 +36,20 @@ def cause(legs: list[str | None]) -> tuple[str, str]:
     'The high leg moves on with its lead (A, then B, then C): the motor, its cable or a splice.'
     """
     if None in legs:
-        return "No leg stands out by 1% of the average, so rolling tells nothing.", ""
+        return (
+            "No leg is off by as much as 1% of the average, so rolling the leads tells you nothing.",
+            "",
+        )
     path = ", then ".join(legs)
     moved = {("ABC".index(after) - "ABC".index(before)) % 3 for before, after in pairwise(legs)}
     if moved == {0}:
-        says = f"The high leg stays on line {legs[0]}, whichever lead is on it: the supply."
-        return says, f"Look at the supply of line {legs[0]}: fuse, contact, joint, transformer."
+        says = f"The high leg stays on line {legs[0]}, whichever lead is on it. The cause is in the supply."
+        return says, f"Check the supply of line {legs[0]}: fuse, contact, connection, transformer."
     if len(moved) == 1:
-        says = f"The high leg moves on with its lead ({path}): the motor, its cable or a splice."
-        return says, "Look at the splice and the cable of that lead, then at the winding."
-    says = f"The high leg goes {path}: neither with the line nor with the lead."
-    return says, "Read all the connections again, at the same load."
+        says = f"The high leg moves with its lead ({path}). The cause is the motor, its cable or a splice."
+        return says, "Check the splice and the cable of that lead, then the winding."
+    says = f"The high leg goes {path}. That follows neither the line nor the lead."
+    return says, "Read all the connections again at the same load."
 
 
 def best(seen: Seen, turns: tuple[str, ...]) -> str:
@@ -56,7 +59,7 @@ def best(seen: Seen, turns: tuple[str, ...]) -> str:
     if size[second] - size[first] < CLEAR:
         return "No connection is clearly better."
     name = CONNECTIONS[TURNS.index(first)].lower()
-    return f"The least unbalance is {size[first]:.3g}%, {name}: keep that. Check the rotation."
+    return f"The lowest unbalance is {size[first]:.3g}%, {name}. Keep that connection, and check the rotation."
 
 
 def rolled(turns: tuple[str, ...]) -> Callable[[Seen], Verdict]:
@@ -70,9 +73,7 @@ def rolled(turns: tuple[str, ...]) -> Callable[[Seen], Verdict]:
         keep = best(seen, turns)
         then = f"{look} {keep}".strip() if above(seen.known["current_unbalance"], low) else ""
         rule = f"{RULE}; {CURRENT_UNBALANCE.rule}"
-        return Verdict(
-            state, f"{says} {keep}", rule, f"{MANUALS}; {CURRENT_UNBALANCE.source}", then
-        )
+        return Verdict(state, f"{says} {keep}", rule, PRACTICE, then)
 
     return judge
 

@@ -18,9 +18,9 @@ RISING, FALLING, STEADY, TOO_FEW = "rising", "falling", "steady", "too few readi
 FLOAT_NOISE = 1e-9
 SUDDEN = 2  # times the steady change: so far off steady readings something has happened
 RULE = (
-    "The later half of the readings is set against the earlier half, by their averages. "
-    "A middle one counts in neither. A change of more than {share} is rising or falling. "
-    "A last reading twice that far from steady ones before it is sudden. "
+    "The average of the later half of the readings is compared with the average of the earlier "
+    "half. With an odd number, the middle one is skipped. A change of more than {share} is rising "
+    "or falling. After steady readings, a last one twice that far off is sudden. "
     "This is our own rule (common practice, no source)."
 )
 
@@ -72,9 +72,11 @@ def trend(records: Sequence[Record]) -> tuple[Trend, ...]:
 def trend_of(examined: Sequence[Examined]) -> tuple[Trend, ...]:
     """The same for records that are examined already."""
     if len({_pump(one.record) for one in examined}) > 1:
-        raise SolverError("These records are of more than one pump. Take one pump at a time.")
+        raise SolverError("These records are from more than one pump. Take one pump at a time.")
     if len({one.record.units for one in examined}) > 1:
-        raise SolverError("Some records are in US units and some in metric. Read all in one.")
+        raise SolverError(
+            "Some records are in US units and some in metric. Enter them all in one system."
+        )
     units = examined[0].record.units if examined else "us"
     return tuple(_trend(followed, examined, units) for followed in FOLLOWED)
 
@@ -134,7 +136,7 @@ def _sudden(followed: Followed, values: list[float]) -> str:
         return ""
     went = "rose" if change > 0 else "fell"
     return (
-        f"The last reading {went} by {_sized(followed, change)} from the average of those before, "
+        f"The last reading {went} {_sized(followed, change)} from the average of earlier ones, "
         "which were steady. Find out what happened since."
     )
 
@@ -162,14 +164,14 @@ def _says(
 ) -> str:
     quantity, (direction, change) = quantity_named(followed.name), course
     if direction == TOO_FEW:
-        return f"It takes two dated readings of the {quantity.label} or more to see a change."
+        return f"It takes two or more dated readings of the {quantity.label} to see a change."
     unit = quantity.unit(units)
     first, last = (with_unit(figures(points[at].value, unit), unit) for at in (0, -1))
     if direction == STEADY:
         went = f"steady, within {followed.share}"
     elif change is None:
-        went = f"{direction} from nothing"
+        went = f"{direction} from zero"
     else:
         went = f"{direction}, by {_sized(followed, change)}"
     says = f"The {quantity.label} {quantity.be} {went}: {first} in {points[0].day.year}, {last} in {points[-1].day.year}."
-    return f"{says} Two readings show a change, not yet a trend." if len(points) == 2 else says
+    return f"{says} Two readings show a change, but not a trend yet." if len(points) == 2 else says

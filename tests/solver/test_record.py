@@ -186,7 +186,7 @@ def test_a_gauge_whose_height_is_not_known_counts_as_level_with_the_pump_and_it_
     assert 32 * 2.31 + 1 == pytest.approx(both.finding("gauges").value)
     assert "counts as level" not in both.finding("gauges").verdict.says
     assert 32 * 2.31 + 2 == pytest.approx(one.finding("gauges").value)
-    assert "suction gauge is not known, so it counts as level" in one.finding("gauges").verdict.says
+    assert "suction gauge is missing, so it counts as level" in one.finding("gauges").verdict.says
 
 
 def test_a_vacuum_and_both_pipes_count_with_gauge_heights_and_one_pipe_alone_does_not():
@@ -245,7 +245,7 @@ def test_every_record_says_that_it_replaces_nobody():
 def test_one_reading_that_would_tell_more_is_asked_for_with_what_it_tells():
     left = {name: text for name, text in KNOWN.items() if name != "winding_temperature"}
     found = examined(left)
-    wanted = "Measure the winding temperature too. That tells the insulation at 40 °C."
+    wanted = "Measure the winding temperature too. That gives you the insulation at 40 °C."
     assert wanted in found.next_checks
     assert "insulation_as_read" in [one.name for one in found.findings]
 
@@ -264,7 +264,7 @@ def test_a_wire_to_water_efficiency_over_100_percent_is_a_contradiction():
     found = examined(KNOWN | {"input_power": "4"})
     assert any("cannot be above 100%" in text for text in found.contradictions)
     assert LOOK == found.finding("overall_efficiency").state
-    assert found.next_checks[0].startswith("Take the readings again that contradict")
+    assert found.next_checks[0].startswith("First take the readings that contradict")
 
 
 def test_kilowatts_volts_amps_and_power_factor_that_disagree_are_a_contradiction():
@@ -312,30 +312,30 @@ def rolled(*connections):
 
 def test_a_high_leg_that_stays_on_its_line_is_the_supply():
     verdict = rolled((24, 25, 29), (25, 24, 29), (24.5, 24.5, 29))
-    assert "stays on line C, whichever lead is on it: the supply" in verdict.says
+    assert "stays on line C, whichever lead is on it. The cause is in the supply" in verdict.says
     assert "Look at the supply of line C" in verdict.then
 
 
 def test_a_high_leg_that_moves_with_its_lead_is_the_motor_side():
     verdict = rolled((29, 25, 24), (24, 29, 25))
-    assert "moves on with its lead (A, then B): the motor, its cable or a splice" in verdict.says
+    assert "moves with its lead (A, then B). The cause is the motor, its cable or a splice" in verdict.says
     verdict = rolled((29, 25, 24), (24, 29, 25), (25, 24, 29))
     assert "(A, then B, then C): the motor" in verdict.says
 
 
 def test_a_high_leg_that_jumps_about_is_to_be_read_again():
     verdict = rolled((29, 25, 24), (24, 29, 25), (25, 29, 24))
-    assert "neither with the line nor with the lead" in verdict.says
+    assert "follows neither the line nor the lead" in verdict.says
     assert "Read all the connections again" in verdict.then
 
 
 def test_legs_that_hardly_differ_tell_nothing():
-    assert "No leg stands out" in rolled((25, 25.1, 25.2), (25.1, 25, 25.2)).says
+    assert "No leg is off by as much as 1%" in rolled((25, 25.1, 25.2), (25.1, 25, 25.2)).says
 
 
 def test_the_connection_with_the_least_unbalance_is_the_one_to_keep():
     verdict = rolled((29, 25, 24), (25.5, 26.5, 26), (28, 24, 26))
-    assert "rolled once: keep that. Check the rotation." in verdict.says
+    assert "rolled once. Keep that connection, and check the rotation." in verdict.says
     assert "within limit" == verdict.state
 
 
@@ -381,7 +381,7 @@ def test_a_meter_at_the_top_of_its_range_counts_but_gives_no_ratio():
 
 def test_a_meter_without_a_number_is_told_what_to_write():
     _, (fault,) = read_entries({"insulation_1min": "OL"})
-    assert "Write the top of the meter's range, such as >2000." in fault.says
+    assert "Type the top of the tester's range, such as >2000." in fault.says
 
 
 @pytest.mark.parametrize("text", ["-5 inHg", "5 inHg", "-5.0 inches of mercury"])
@@ -405,7 +405,7 @@ def test_words_of_the_nameplate_may_be_written_in_several_ways(text, kept):
 
 def test_a_word_that_is_no_choice_is_answered_with_the_choices():
     _, (fault,) = read_entries({"insulation_class": "Z"})
-    assert '"Z" is no insulation class known here; write A, B, F or H.' == fault.says
+    assert '"Z" isn\'t a known insulation class. Type A, B, F or H.' == fault.says
 
 
 def test_units_are_us_or_si():
@@ -435,7 +435,7 @@ def test_a_date_that_is_clear_is_read(text, day):
 @pytest.mark.parametrize(
     ("text", "says"),
     [
-        ("5/1/2024", "may be 2024-05-01 or 2024-01-05"),
+        ("5/1/2024", "could be 2024-05-01 or 2024-01-05"),
         ("31/4/2024", "is not a date"),
         ("29 Feb 2023", "is not a date"),
         ("Monday", "is not a date"),

@@ -41,7 +41,7 @@ def test_nothing_of_three_phases_is_worked_even_where_all_legs_are_filled_in():
     found = examined(**legs, ohms_23="2", ohms_31="3")
     assert set() == OF_THREE & {one.name for one in found.findings}
     (says,) = found.notices
-    assert "Unbalance, rolled leads, winding balance and three-phase power do not apply." in says
+    assert "Unbalance, rolled leads, winding balance and three-phase power don't apply." in says
 
 
 def test_its_one_current_and_its_volts_are_set_against_the_nameplate():
@@ -50,7 +50,7 @@ def test_its_one_current_and_its_volts_are_set_against_the_nameplate():
     assert (LOOK, 11) == (amps.state, amps.value)
     assert "11 A, over the nameplate full-load amps of 10 A" in amps.verdict.says
     assert WITHIN == volts.state
-    assert "228 V was read, against the nameplate's 230 V: 0.87% off." == volts.verdict.says
+    assert "It reads 228 V, against the nameplate's 230 V: 0.87% off." == volts.verdict.says
 
 
 def test_what_only_three_phases_have_is_not_called_missing():
@@ -70,7 +70,7 @@ def test_a_nameplate_below_zero_volts_is_looked_into_and_stops_nothing():
     record, _ = read_entries({"rated_volts": "-460", "test_volts": "500", "pump": "Pump 1"})
     found = examine(record).finding("test_volts")
     assert LOOK == found.state
-    assert "The nameplate volts come to -460 V. It cannot be below 0 V." in found.verdict.says
+    assert "The nameplate volts come to -460 V. It can't be below 0 V." in found.verdict.says
 
 
 def test_a_reading_is_not_asked_for_to_tell_itself():

@@ -104,12 +104,12 @@ def test_a_reading_without_a_clear_date_is_counted_and_left_out():
 
 
 def test_two_readings_are_a_change_and_not_yet_a_trend():
-    assert "Two readings show a change, not yet a trend." in insulation([500, 100]).says
+    assert "Two readings show a change, but not a trend yet." in insulation([500, 100]).says
 
 
 def test_readings_of_two_pumps_or_two_systems_are_not_mixed():
     other = read_entries({"station": "Heron Slough", "pump": "Pump 1"})[0]
-    with pytest.raises(SolverError, match=r"of more than one pump\. Take one pump at a time"):
+    with pytest.raises(SolverError, match=r"from more than one pump\. Take one pump at a time"):
         trend([record("2020"), other])
     with pytest.raises(SolverError, match="Some records are in US units and some in metric"):
         trend([record("2020"), record("2021", "si")])
@@ -137,7 +137,7 @@ def test_the_trends_are_the_figures_an_annual_check_follows():
 def test_a_reading_that_was_nothing_is_no_division_by_zero():
     found = insulation([0, 5])
     assert ("rising", None) == (found.direction, found.change)
-    assert "rising from nothing: 0 megohm in 2020, 5 megohm in 2021" in found.says
+    assert "rising from zero: 0 megohm in 2020, 5 megohm in 2021" in found.says
 
 
 @pytest.mark.parametrize(
