@@ -1,33 +1,64 @@
-"""Rows for a spreadsheet, as CSV. What a person typed is never taken for a formula there."""
+"""Every CSV of the project is written here. What a person typed never becomes a formula there.
+
+A spreadsheet works a cell as a formula where it begins with = + - @, whoever typed it. So an
+apostrophe goes before it, which our own readers take away again: a file reads back as it was.
+"""
 
 import csv
-from collections.abc import Iterable, Sequence
+import re
+from collections.abc import Callable, Iterable, Sequence
 from io import StringIO
+from typing import TextIO
 
-__all__ = ["csv_of", "harmless"]
+__all__ = ["CODING", "as_typed", "csv_of", "harmless", "row_writer"]
 
-# A cell that begins so is worked as a formula; the wide letters are those of other keyboards.
-FORMULA = ("=", "+", "-", "@", "\t", "\r", "\n", "＝", "＋", "－", "＠")
+CODING = "utf-8-sig"  # with its mark at the start, spreadsheets know the letters
+NUMBER = re.compile(r"[+-]?(\d+(\.\d*)?|\.\d+)([eE][+-]?\d+)?", re.ASCII)
+# A cell may be cut again at these, by a spreadsheet of a country that parts its cells so.
+CUTS = r"\t\r\n;|"
+# The wide letters are those of other keyboards. Blanks before a formula do not stop it.
+BEGINS = rf"(?=[^\S{CUTS}]*[\x00\ufeff\u200b]*[=+\-@＝＋－＠])"
+FORMULA = re.compile(rf"(?:\A(?='*[\t\r\n])|(?:\A|(?<=[{CUTS}]))(?='*{BEGINS}))")
+NEUTRAL = re.compile(rf"(?:\A'(?='*[\t\r\n])|(?:\A|(?<=[{CUTS}]))'(?='*{BEGINS}))")
 
 
 def harmless(text: str) -> str:
     """The text, with an apostrophe before it where a spreadsheet would work it as a formula.
 
-    >>> harmless("=1+1"), harmless("ana.r"), harmless(" =1+1")
-    ("'=1+1", 'ana.r', "' =1+1")
+    A number is none, so it stays as it is.
+
+    >>> harmless("=1+1"), harmless("ana.r"), harmless(" =1+1"), harmless("-3.2")
+    ("'=1+1", 'ana.r', "' =1+1", '-3.2')
     """
-    return f"'{text}" if text.lstrip(" \N{NO-BREAK SPACE}").startswith(FORMULA) else text
+    return text if NUMBER.fullmatch(text) else FORMULA.sub("'", text)
+
+
+def as_typed(cell: str) -> str:
+    """The text that `harmless` made a cell of.
+
+    >>> as_typed(harmless("=1+1")), as_typed("the pump's name")
+    ('=1+1', "the pump's name")
+    """
+    return NEUTRAL.sub("", cell) if "'" in cell else cell
+
+
+def row_writer(file: TextIO) -> Callable[[Sequence[object]], None]:
+    """What writes a row into a file that is open as text, in `CODING` and with newline="".
+
+    Texts are made harmless, and numbers stay numbers.
+    """
+    write = csv.writer(file).writerow
+    return lambda row: write([harmless(one) if isinstance(one, str) else one for one in row])
 
 
 def csv_of(rows: Iterable[Sequence[object]]) -> bytes:
-    """The rows as a CSV file; texts in them are made harmless, and numbers stay numbers.
+    """The rows as a whole CSV file.
 
     >>> csv_of([["who", "points"], ["@ana", 7.5]]).decode("utf-8-sig")
     "who,points\\r\\n'@ana,7.5\\r\\n"
     """
     text = StringIO(newline="")
-    write = csv.writer(text)
+    write = row_writer(text)
     for row in rows:
-        write.writerow([harmless(cell) if isinstance(cell, str) else cell for cell in row])
-    # With its mark at the start, spreadsheets know the letters.
-    return text.getvalue().encode("utf-8-sig")
+        write(row)
+    return text.getvalue().encode(CODING)

@@ -6,10 +6,8 @@ Each reading is worked from what the pump is like that year, so that no two read
 each other, then rounded as its meter shows it. Chance is small, and the same everywhere.
 """
 
-import csv
 from collections.abc import Iterator
 from dataclasses import dataclass
-from io import StringIO
 from random import Random
 
 from solver.formulas import FORMULAS
@@ -18,6 +16,7 @@ from solver.record import FIELDS
 from solver.scenario import PEOPLE, PUMPS
 from workbook.record.demo import FILE
 from workbook.record.headings import heading_of
+from workbook.spreadsheet import CODING, csv_of
 
 YEARS = range(2020, 2025)
 PRICES = (0.108, 0.111, 0.117, 0.122, 0.126)
@@ -245,11 +244,9 @@ def made() -> str:
     """The CSV: the columns in which anything stands, in the order of the template."""
     found = list(rows())
     fields = [field for field in FIELDS if any(field.name in row for row in found)]
-    file = StringIO()
-    writer = csv.writer(file, lineterminator="\n")
-    writer.writerow(heading_of(field, "us") for field in fields)
-    writer.writerows([row.get(field.name, "") for field in fields] for row in found)
-    return file.getvalue()
+    heads = [heading_of(field, "us") for field in fields]
+    made = csv_of([heads, *([row.get(field.name, "") for field in fields] for row in found)])
+    return made.decode(CODING).replace("\r\n", "\n")
 
 
 if __name__ == "__main__":

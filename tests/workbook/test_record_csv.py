@@ -39,7 +39,7 @@ def places(messages):
 def test_the_template_is_read_without_a_word(units):
     cells = ["7" if not one.is_text else "" for one in FIELDS]
     cells[0], cells[1] = "Heron Slough", "Pump 1"
-    pumps, messages = read(template(units) + ",".join(cells), units)
+    pumps, messages = read(template(units) + ",".join(cells).encode(), units)
     assert [] == messages
     (pump,) = pumps
     assert {one.name: 7.0 for one in FIELDS if not one.is_text} == pump.record.values

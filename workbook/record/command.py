@@ -11,6 +11,7 @@ from typing import BinaryIO
 from solver.record import Examined, examine
 from solver.show import counted
 
+from ..spreadsheet import CODING
 from .demo import demo_csv
 from .page import page_text
 from .reading import Message, NoHeadings, Pump, PumpFile
@@ -27,7 +28,7 @@ def run(options: argparse.Namespace) -> int:
     for stream in (sys.stdout, sys.stderr):
         stream.reconfigure(encoding="utf-8")  # × and ≥ are in no code page of Windows' pipes
     if options.template:
-        sys.stdout.write(template(options.units).replace("\r\n", "\n"))
+        sys.stdout.write(template(options.units).decode(CODING).replace("\r\n", "\n"))
         return 0
     if options.demo:
         sys.stdout.write(demo_csv())

@@ -1,7 +1,7 @@
 """The rows of a CSV file, one at a time, from any file that a spreadsheet or a logger may have made.
 
 A row is never held back for a fault: it comes with what is wrong with it. Memory stays bounded,
-whatever the file is.
+whatever the file is. An apostrophe that keeps a cell from being a formula is none of its text.
 """
 
 import csv
@@ -12,6 +12,7 @@ from itertools import islice
 from types import MappingProxyType
 from typing import BinaryIO, NamedTuple
 
+from ..spreadsheet import as_typed
 from .cells import cells_of, repaired
 
 __all__ = ["LOOKED_AT", "Lines", "Row"]
@@ -134,7 +135,8 @@ class Lines:
                 cells, more = self._joined(line, separator, width)
                 faults += more
             self._number += 1
-            yield Row(self._number, cells, faults, repaired(cells))
+            letters = repaired(cells)
+            yield Row(self._number, [*map(as_typed, cells)], faults, letters)
 
     def _joined(
         self, line: str, separator: str, width: int | None

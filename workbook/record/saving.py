@@ -1,12 +1,11 @@
 """A record as a file to keep: links that hold the whole file."""
 
-import csv
 import json
-from io import StringIO
 
 from solver.record import ALWAYS, Examined
 
 from ..saving import link
+from ..spreadsheet import csv_of
 from .data import flat_headings, flat_row, pump_json
 from .reading import Pump
 from .writing import page_name, template
@@ -22,12 +21,7 @@ def file_name(pump: Pump, ending: str) -> str:
 def as_csv(pump: Pump, examined: Examined) -> bytes:
     """The record in one row, with all that was worked; it can be read in again."""
     kept = list(examined.record.others)
-    text = StringIO(newline="")
-    write = csv.writer(text).writerow
-    write(flat_headings(examined.record.units, kept))
-    write(flat_row(pump, examined, kept))
-    # With its mark at the start, spreadsheets know the letters.
-    return text.getvalue().encode("utf-8-sig")
+    return csv_of([flat_headings(examined.record.units, kept), flat_row(pump, examined, kept)])
 
 
 def as_json(pump: Pump, examined: Examined) -> bytes:
@@ -52,5 +46,5 @@ def saves_html(pump: Pump, examined: Examined) -> str:
 
 def template_link(units: str) -> str:
     """A link to an empty file with every heading."""
-    data = template(units).encode("utf-8-sig")
-    return f"<p>{link('Save an empty CSV with every heading', 'pumps.csv', 'text/csv', data)}</p>"
+    says = "Save an empty CSV with every heading"
+    return f"<p>{link(says, 'pumps.csv', 'text/csv', template(units))}</p>"

@@ -4,7 +4,6 @@ A file appears under its name only when it is whole; until then it has ".part" b
 """
 
 import contextlib
-import csv
 import json
 import re
 from collections.abc import Callable, Iterator, Sequence
@@ -14,6 +13,7 @@ from typing import IO
 from solver import SolverError
 from solver.record import ALWAYS, FIELDS, Examined
 
+from ..spreadsheet import CODING, csv_of, row_writer
 from .data import flat_headings, flat_row, pump_json
 from .headings import heading_of
 from .page import page_text
@@ -41,13 +41,9 @@ class CannotWrite(SolverError):
     """Why a result cannot be written, and what to do."""
 
 
-def template(units: str) -> str:
+def template(units: str) -> bytes:
     """A CSV with every heading and no row, to be filled in."""
-    return ",".join(_cell(heading_of(field, units)) for field in FIELDS) + "\r\n"
-
-
-def _cell(text: str) -> str:
-    return f'"{text}"' if "," in text else text
+    return csv_of([[heading_of(field, units) for field in FIELDS]])
 
 
 @contextlib.contextmanager
@@ -68,9 +64,8 @@ def csv_writer(path: Path, units: str, kept: Sequence[str]) -> Iterator[Write]:
 
     It can be read in again. `kept` are the names of columns that are passed on as they stand.
     """
-    # With its mark at the start, spreadsheets know the letters.
-    with whole_file(path, encoding="utf-8-sig", newline="") as file:
-        write = csv.writer(file).writerow
+    with whole_file(path, encoding=CODING, newline="") as file:
+        write = row_writer(file)
         write(flat_headings(units, kept))
         yield lambda pump, examined: write(flat_row(pump, examined, kept))
 

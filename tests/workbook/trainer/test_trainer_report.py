@@ -350,7 +350,7 @@ def test_the_file_of_questions_holds_every_count(told):
         assert pytest.approx(question.telling.value, abs=1e-4) == float(row[at + 6])
 
 
-@pytest.mark.parametrize("text", ["=1+1", "+1", "-1", "@a", "\t=1", "\r=1", " =1", "＝1", "－1"])
+@pytest.mark.parametrize("text", ["=1+1", "+1-1", "-1 ft", "@a", "\t1", "\r1", " =1", "＝1", "－1"])
 def test_what_a_spreadsheet_would_work_as_a_formula_is_made_text(text, told):
     assert f"'{text}" == harmless(text)
     person = told.people[0]._replace(person=text, reasons=(text,), needs=True)
@@ -359,5 +359,5 @@ def test_what_a_spreadsheet_would_work_as_a_formula_is_made_text(text, told):
 
 
 def test_numbers_stay_numbers_and_plain_texts_as_they_are():
-    data = csv_of([["a = b", -1.5, "x-1", "", 3]])
-    assert "a = b,-1.5,x-1,,3\r\n" == data.decode("utf-8-sig")
+    data = csv_of([["a = b", -1.5, "-3.2", "x-1", "", 3]])
+    assert "a = b,-1.5,-3.2,x-1,,3\r\n" == data.decode("utf-8-sig")

@@ -9,13 +9,14 @@ from typing import NamedTuple
 from solver import SolverError
 from solver.work_set import person_id
 
-from ...spreadsheet import csv_of
+from ...spreadsheet import as_typed, csv_of
 from ..course import Course, CourseFault
 
 __all__ = ["PEOPLE", "Person", "keep_people", "people_in", "read_people"]
 
 PEOPLE = "people.csv"
-HEADS = ("id", "first_name", "last_name", "email")  # nbgrader's own names of the columns
+FIRST = "id,first_name,last_name,email"  # nbgrader's own names of the columns
+HEADS = tuple(FIRST.split(","))
 MOST = 2_000_000  # characters; some twenty thousand people
 LONGEST = 128  # characters of a name, as many as the gradebook holds
 
@@ -44,7 +45,7 @@ def read_people(path: Path) -> list[Person]:
     reader = csv.DictReader(StringIO(text, newline=""))
     heads = [(head or "").strip().lower() for head in reader.fieldnames or ()]
     if "id" not in heads:
-        raise CourseFault(f"{path} has no column “id”. Its first line is: {','.join(HEADS)}")
+        raise CourseFault(f"{path} has no column “id”. Its first line is: {FIRST}")
     reader.fieldnames = heads
     return list(_rows(path, reader))
 
@@ -52,7 +53,7 @@ def read_people(path: Path) -> list[Person]:
 def _rows(path: Path, reader: csv.DictReader) -> Iterator[Person]:
     seen: dict[str, int] = {}
     for row in reader:
-        found = {head: (row.get(head) or "").strip() for head in HEADS}
+        found = {head: as_typed((row.get(head) or "").strip()) for head in HEADS}
         if not any(found.values()):
             continue
         where = f"{path}, line {reader.line_num}"
