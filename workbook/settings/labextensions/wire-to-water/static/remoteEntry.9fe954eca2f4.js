@@ -14,7 +14,7 @@
 (() => {
   const NAME = "wire-to-water";
   const MARK = "wire_to_water";
-  const STYLE = new URL("page.css", document.currentScript.src).href;
+  const STYLE = new URL("page.f88dc304d624.css", document.currentScript.src).href;
   // ms, between two questions; one to a program that is just ending or coming gets no answer
   const ASK_SOON = 125;
   const ASK_AGAIN = 2_000;
