@@ -238,10 +238,10 @@ for turn in range(40):
     if not (writer := os.fork()):
         answer_for_ever(out)
     os.close(out)
-    time.sleep(0.005 * (turn % 12) + 0.04)
+    # It answers as fast as it can: after so many answers it is in the middle of another one.
+    said = b"".join(os.read(heard, 2) for _ in range(turn % 5))
     os.kill(writer, signal.SIGKILL)
     os.waitpid(writer, 0)
-    said = b""
     while data := os.read(heard, 65536):
         said += data
     os.close(heard)

@@ -4,22 +4,35 @@ import re
 import subprocess
 import sys
 import textwrap
-import time
 from concurrent.futures import ThreadPoolExecutor
+from datetime import UTC, datetime, timedelta
+from threading import Event
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 from jupyter_client.manager import start_new_kernel
 
+from tests.benchmarks.damage import (
+    LOG,
+    SITTING,
+    killed,
+    read_log,
+    read_sitting,
+    turned,
+    unchecked,
+)
 from workbook.log import (
     SHOWN,
     Attempt,
     Log,
+    NotALine,
     NotAnAttempt,
     NotKept,
     NotRead,
     add_lines,
+    checked_line,
+    fields_of,
     line_of,
     made,
     merged,
@@ -28,7 +41,9 @@ from workbook.log import (
 )
 
 WORDS = st.text(st.characters(exclude_categories=("Cs",)), max_size=20)
-TIMES = st.datetimes().map(lambda moment: moment.isoformat(timespec="milliseconds") + "Z")
+TIMES = st.datetimes(datetime(1970, 1, 1), datetime(2199, 12, 31)).map(
+    lambda moment: moment.isoformat(timespec="milliseconds") + "Z"
+)
 ATTEMPTS = st.builds(
     Attempt,
     id=st.sampled_from("abcdef"),  # few, so that logs share attempts and differ in some
@@ -91,16 +106,24 @@ def test_bytes_of_any_kind_are_read_or_set_aside_by_their_number(data):
     [
         ("{", "it is not whole"),
         ("[" * 9_000, "it is not whole"),
+        ('{"v": 1, "id": ' + "[" * 100_000 + "]" * 100_000 + "}", "it is longer than any attempt"),
         ("7", "it is not a line of a log"),
         ('{"v": "1"}', "it is not a line of a log"),
-        ('{"v": 2}', "a later edition of the workbook wrote it"),
+        ('{"v": 2}', "its check is missing, so something in it changed"),
+        ('{"v": 3}', "a later edition of the workbook wrote it"),
+        (checked_line(3, {"id": "a"}), "a later edition of the workbook wrote it"),
+        (line_of(one("12.5")).replace("12.5", "12.6"), "something in it changed after it was"),
+        (line_of(one()).replace("check", "chuck"), "its check is missing"),
         ('{"v": true}', "it is not a line of a log"),
         ('{"v": 0}', "no edition wrote version 0"),
         ('{"v": 1, "id": "a"}', "it lacks when, code, family, level, typed, status"),
-        (line_of(one())[:-1] + ', "more": 1}', "it has more too many"),
+        (checked_line(2, one()._asdict() | {"more": 1}), "it has more too many"),
+        (line_of(one())[:-1] + ', "more": 1}', "something in it changed after it was written"),
         (line_of(one(level=True)), "its level is not as it should be"),
         (line_of(one()._replace(when="yesterday")), "its time is not one in UTC"),
         (line_of(one()._replace(when="2026-11-25T18:04:31")), "its time is not one in UTC"),
+        (line_of(one()._replace(when="9999-12-31T23:59:59Z")), "its year is 9999"),
+        (line_of(one()._replace(when="0001-01-01T00:00:00Z")), "its year is 0001"),
         (line_of(one(seconds=float("nan"))), "a number in it is below what it can be"),
         (line_of(one(seconds=10**400)), "its seconds is not as it should be"),
         (line_of(one(level=0)), "a number in it is below what it can be"),
@@ -124,6 +147,38 @@ def test_a_line_of_the_first_edition_still_reads():
     attempt = read_line(line)
     assert ("BP-2U1-7-68", "12.5 hp", 41.0) == (attempt.code, attempt.typed, attempt.seconds)
     assert attempt.unaided
+
+
+def test_a_line_that_another_program_ended_otherwise_still_has_its_check():
+    attempt = one('½ \N{PRIME}, "check": "')
+    assert attempt == read_line(line_of(attempt).encode() + b"\r")
+
+
+@given(st.dictionaries(WORDS.map("_{}".format), WORDS | st.integers() | st.lists(WORDS)))
+def test_what_has_a_check_comes_back_and_with_another_letter_does_not(fields):
+    line = checked_line(2, fields).encode()
+    assert {"v": 2, **fields} == fields_of(line, 2)
+    for at in range(len(line)):
+        with pytest.raises(NotALine, match=r"changed|whole|line of a log"):
+            fields_of(line[:at] + bytes([line[at] ^ 0x81]) + line[at + 1 :], 2)
+
+
+def moment(days):
+    when = datetime.now(UTC) + timedelta(days)
+    return when.isoformat(timespec="microseconds").replace("+00:00", "Z")
+
+
+def test_a_time_ahead_of_now_counts_as_that_of_the_next_answer_written_or_as_now(path):
+    ahead, past = moment(365), moment(-3)
+    lines = [("1", moment(-9)), ("2", ahead), ("3", ahead), ("4", past), ("5", ahead)]
+    add_lines(path, [line_of(one(text)._replace(when=when)) for text, when in lines])
+    log = Log(path)
+    log.read()
+    when = {attempt.typed: attempt.when for attempt in log.attempts}
+    assert (past, past, past) == (when["2"], when["3"], when["4"])
+    assert past < when["5"] <= moment(0)
+    assert 3 == path.read_text("utf-8").count(ahead)  # the file stays as it was written
+    assert 0 == log.merge(parse(path.read_bytes())[0])
 
 
 def test_what_one_page_keeps_another_reads(path):
@@ -196,27 +251,25 @@ def test_a_log_that_cannot_be_read_says_so_and_where_it_stands(path):
         Log(path).read()
 
 
-class Slow(list):
-    """A list after whose growth much else can happen."""
-
-    def extend(self, more):
-        super().extend(more)
-        time.sleep(0.1)
-
-
 def test_two_threads_of_one_page_that_answer_at_once_lose_nothing(path, monkeypatch):
+    on_its_way, asked_again = Event(), Event()
+
     def slowly(path, lines):
         lines = list(lines)
-        time.sleep(0.2)
+        on_its_way.set()
+        assert asked_again.wait(60)
         add_lines(path, lines)
+
+    def keep_second(log):
+        asked_again.set()
+        log.keep(one("2"))
 
     monkeypatch.setattr("workbook.log.store.add_lines", slowly)
     log = Log(path)
-    log.waiting = Slow()
     with ThreadPoolExecutor(2) as pool:
         first = pool.submit(log.keep, one("1"))
-        time.sleep(0.25)  # its lines are on their way, and then forgotten
-        pool.submit(log.keep, one("2")).result()
+        assert on_its_way.wait(60)  # its lines are on their way, and then forgotten
+        pool.submit(keep_second, log).result()
         first.result()
     assert ["1", "2"] == typed(Log(path))
 
@@ -298,45 +351,28 @@ def test_merging_adds_what_is_missing_and_nothing_twice(path):
     assert 2 == len(path.read_text().splitlines())
 
 
-KILLED = """
-import os, pathlib, random, signal, sys, time
-from workbook.log import Log, made
-
-path, times = pathlib.Path(sys.argv[1]), int(sys.argv[2])
-chance = random.Random(7)
-fields = dict(code="BP-2U1-7-68", family="brake_power", level=2, status="wrong")
-
-def write_for_ever(out):
-    log = Log(path)
-    while True:
-        attempt = made(typed="9" * chance.randrange(1, 3000), **fields)
-        log.keep(attempt)
-        os.write(out, attempt.id.encode())
-
-for turn in range(times):
-    heard, out = os.pipe()
-    if not (writer := os.fork()):
-        write_for_ever(out)
-    os.close(out)
-    time.sleep(chance.uniform(0, 0.08))
-    os.kill(writer, signal.SIGKILL)
-    os.waitpid(writer, 0)
-    while ids := os.read(heard, 32 * 1024):
-        sys.stdout.write(ids.decode())
-    os.close(heard)
-"""
+def test_nothing_kept_is_lost_though_the_program_is_killed_two_hundred_times(path):
+    kept, lost, torn = killed(path, 200)
+    assert kept > 100
+    assert 0 == lost
+    assert torn <= 200  # only ever one line a killing, and none of it was said to be kept
 
 
-def test_nothing_kept_is_lost_though_the_program_is_killed_two_hundred_times(root, path):
-    told = python(KILLED, path, 200, cwd=root)
-    assert "" == told.stderr
-    kept = {told.stdout[n : n + 32] for n in range(0, len(told.stdout), 32)}
-    log = Log(path)
-    log.read()
-    assert len(kept) > 100
-    assert kept <= {attempt.id for attempt in log.attempts}
-    # What is torn is only ever one line a killing, and none of it was said to be kept.
-    assert len(log.strange) <= 200
+@pytest.mark.parametrize(("lines", "read"), [(LOG, read_log), (SITTING, read_sitting)])
+def test_a_bit_that_turned_is_noticed_wherever_it_is(lines, read):
+    became = turned(lines, read)
+    assert 0 == became["taken as another"]
+    assert (
+        became["taken as another"] < turned(tuple(map(unchecked, lines)), read)["taken as another"]
+    )
+
+
+@pytest.mark.parametrize(("lines", "read"), [(LOG, read_log), (SITTING, read_sitting)])
+def test_lines_written_before_there_was_a_check_read_as_they_were(lines, read):
+    old = read(b"\n".join(map(unchecked, lines)))
+    new = read(b"\n".join(lines))
+    assert len(lines) == len(old)
+    assert new == [one if isinstance(one, Attempt) else one | {"v": 2} for one in old]
 
 
 MANY = 2_000

@@ -1,22 +1,22 @@
 """The files of sittings: one for each, a line for each thing that happens in it.
 
-    {"v": 1, "event": "begin", "at": 0.0, "code": "EXAM-33-2U-20-60-C-1-48213-92"}
-    {"v": 1, "event": "answer", "at": 95.2, "question": 1, "typed": "2", "seconds": 41.0,
-     "when": "2026-11-25T18:04:31.250000Z"}
-    {"v": 1, "event": "flag", "at": 97.0, "question": 1, "on": true}
+    {"v": 2, "event": "begin", "at": 0.0, "code": "EXAM-33-2U-20-60-C-1-48213-92", "check": "…"}
+    {"v": 2, "event": "answer", "at": 95.2, "question": 1, "typed": "2", "seconds": 41.0,
+     "when": "2026-11-25T18:04:31.250000Z", "check": "…"}
+    {"v": 2, "event": "flag", "at": 97.0, "question": 1, "on": true, "check": "…"}
 
-`at` is the time used when it happened, in seconds. "tick" only keeps that, and "end" is the last.
+`check` is that of the log's lines. `at` is the time used when it happened, in seconds. "tick" only keeps that, and "end" is the last.
 """
 
-import json
+import contextlib
 from collections.abc import Iterator
 from pathlib import Path
 
-from workbook.log import default_path
+from workbook.log import NotALine, checked_line, default_path, fields_of
 
 __all__ = ["ANSWER", "BEGIN", "END", "FLAG", "TICK", "events", "folder", "line", "sittings"]
 
-VERSION = 1
+VERSION = 2
 BEGIN, ANSWER, FLAG, TICK, END = "begin", "answer", "flag", "tick", "end"
 
 
@@ -32,15 +32,11 @@ def sittings(where: Path) -> list[Path]:
 
 def line(kind: str, at: float, **fields) -> str:
     """An event as a line, without its end."""
-    return json.dumps({"v": VERSION, "event": kind, "at": at, **fields}, ensure_ascii=False)
+    return checked_line(VERSION, {"event": kind, "at": at, **fields})
 
 
 def events(data: bytes) -> Iterator[dict]:
     """What can be read of the lines; one torn by an accident was never acknowledged."""
     for each in data.split(b"\n"):
-        try:
-            event = json.loads(each)
-        except (ValueError, RecursionError):
-            continue
-        if isinstance(event, dict) and event.get("v") == VERSION:
-            yield event
+        with contextlib.suppress(NotALine):
+            yield fields_of(each, VERSION)

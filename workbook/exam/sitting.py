@@ -78,7 +78,8 @@ class Sitting:
         self._read_to += data.rfind(b"\n") + 1  # a line that is being written is read again
         for event in events(data):
             if self.paper is None:
-                self.paper = read_paper(str(event.get("code")))
+                # Where its first line was damaged, the file's own name has the code.
+                self.paper = read_paper(str(event.get("code") or self.path.stem.rpartition("-")[0]))
             # A line that somebody spoilt by hand is as one that is torn.
             with contextlib.suppress(KeyError, TypeError, ValueError):
                 self._take(**event)

@@ -8,6 +8,7 @@
 """
 
 from .attempt import SHOWN, Attempt, NotAnAttempt, line_of, made, now, read_line
+from .checked import NotALine, checked_line, fields_of
 from .disk import NotKept, NotRead, add_lines
 from .merging import merged
 from .store import Log, Strange, default_path, parse
@@ -16,12 +17,15 @@ __all__ = [
     "SHOWN",
     "Attempt",
     "Log",
+    "NotALine",
     "NotAnAttempt",
     "NotKept",
     "NotRead",
     "Strange",
     "add_lines",
+    "checked_line",
     "default_path",
+    "fields_of",
     "line_of",
     "made",
     "merged",

@@ -2,26 +2,30 @@
 
 A line is one JSON object, whole in itself, so that a log can be cut, joined and sorted by line:
 
-    {"v": 1, "id": "9f…", "when": "2026-11-25T18:04:31.250000Z", "code": "BP-2U1-7-68",
+    {"v": 2, "id": "9f…", "when": "2026-11-25T18:04:31.250000Z", "code": "BP-2U1-7-68",
      "family": "brake_power", "level": 2, "typed": "12.5 hp", "status": "right", "mistake": "",
-     "seconds": 41.5, "tries": 1, "hints": 0, "solution": false, "of": "", "who": ""}
+     "seconds": 41.5, "tries": 1, "hints": 0, "solution": false, "of": "", "who": "",
+     "check": "5d0c3a91"}
 
 `v` is the version of this form. A line of a later version is set aside, never guessed at; one of
-an earlier version is brought up by `EARLIER`. `of` is the code of an exam or of a set of work, and
-`who` the name or number of a person in a class or group; a candidate's own lines have neither.
+an earlier version is brought up by `EARLIER`. By `check` a line that changed is noticed; see
+`checked.py`. `of` is the code of an exam or of a set of work, and `who` the name or number of a
+person in a class or group; a candidate's own lines have neither.
 """
 
-import json
 import uuid
 from datetime import UTC, datetime, timedelta
 from typing import NamedTuple
 
+from .checked import NotALine, checked_line, fields_of
+
 __all__ = ["SHOWN", "VERSION", "Attempt", "NotAnAttempt", "line_of", "made", "now", "read_line"]
 
-VERSION = 1
+VERSION = 2
 SHOWN = "shown"  # the worked solution was opened before the right answer was given
 STATUSES = ("right", "mistake", "close", "wrong", SHOWN)
 LONGEST = 20_000  # characters of a line; an answer is cut long before
+YEARS = range(1970, 2200)  # a clock may be wrong; beyond these no schedule can be worked
 LONGEST_SECONDS = 1e15  # beyond any life; a whole number may have more digits than a float holds
 
 
@@ -66,7 +70,8 @@ class Attempt(NamedTuple):
 TYPES = tuple(Attempt.__annotations__.values())
 ALWAYS = tuple(name for name in Attempt._fields if name not in Attempt._field_defaults)
 NO_OFFSET = timedelta(0)
-EARLIER: dict[int, object] = {}  # version -> a function from its fields to those of the next
+# version -> a function from its fields to those of the next
+EARLIER = {1: lambda fields: fields}  # the second only has the check more
 
 
 def now() -> str:
@@ -85,7 +90,7 @@ def made(**fields) -> Attempt:
 
 def line_of(attempt: Attempt) -> str:
     """The attempt as a line, without its end."""
-    return json.dumps({"v": VERSION, **attempt._asdict()}, ensure_ascii=False)
+    return checked_line(VERSION, attempt._asdict())
 
 
 def read_line(line: str | bytes) -> Attempt:
@@ -101,13 +106,9 @@ def read_line(line: str | bytes) -> Attempt:
     if len(line) > LONGEST:
         raise NotAnAttempt("it is longer than any attempt")
     try:
-        found = json.loads(line)
-    except (ValueError, RecursionError):
-        raise NotAnAttempt("it is not whole") from None
-    if not isinstance(found, dict) or type(found.get("v")) is not int:
-        raise NotAnAttempt("it is not a line of a log")
-    if found["v"] > VERSION:
-        raise NotAnAttempt("a later edition of the workbook wrote it")
+        found = fields_of(line, VERSION)
+    except NotALine as reason:
+        raise NotAnAttempt(str(reason)) from None
     return _checked(_brought_up(found))
 
 
@@ -136,6 +137,8 @@ def _checked(found: dict) -> Attempt:
         raise NotAnAttempt(f"its status is not one of {', '.join(STATUSES)}")
     if not _could_be(attempt):
         raise NotAnAttempt("its time is not one in UTC, or a number in it is below what it can be")
+    if int(attempt.when[:4]) not in YEARS:
+        raise NotAnAttempt(f"its year is {attempt.when[:4]}, and no computer's clock says that")
     return attempt
 
 

@@ -8,7 +8,23 @@ from collections.abc import Iterable, Mapping
 
 from .attempt import Attempt, line_of
 
-__all__ = ["in_order", "merged", "union"]
+__all__ = ["in_order", "merged", "none_ahead", "union"]
+
+
+def none_ahead(attempts: Iterable[Attempt], now: str) -> list[Attempt]:
+    """The attempts as they were written, with no time later than now.
+
+    A clock was wrong where a time is ahead. It counts as that of the next attempt that was written
+    with a time that can be, or as now.
+    """
+    found, by_then = [], now
+    for attempt in reversed(list(attempts)):
+        if attempt.when > now:
+            found.append(attempt._replace(when=by_then))
+        else:
+            by_then = attempt.when
+            found.append(attempt)
+    return found[::-1]
 
 
 def union(by_id: dict[str, Attempt], attempts: Iterable[Attempt]) -> list[Attempt]:

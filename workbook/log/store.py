@@ -10,9 +10,9 @@ from platformdirs import user_data_path
 
 from workbook.online.journal import folder
 
-from .attempt import Attempt, NotAnAttempt, line_of, read_line
+from .attempt import Attempt, NotAnAttempt, line_of, now, read_line
 from .disk import NotRead, add_lines, locked_if_possible
-from .merging import in_order, union
+from .merging import in_order, none_ahead, union
 
 __all__ = ["Log", "Strange", "default_path", "parse"]
 
@@ -46,8 +46,8 @@ class Log:
     """A log file, what has been read of it, and what still waits to be written.
 
     `read()` takes in what has come since, from this page or another. `attempts` are in order of
-    time; `strange` are the lines set aside; `waiting` are attempts that could not yet be written.
-    Nothing in the file is ever changed or taken out.
+    time, none of them ahead of now; `strange` are the lines set aside; `waiting` are attempts that
+    could not yet be written. Nothing in the file is ever changed or taken out.
     """
 
     def __init__(self, path: Path):
@@ -107,7 +107,7 @@ class Log:
             return len(new)
 
     def _take(self, attempts: Iterable[Attempt]) -> None:
-        if union(self._by_id, attempts):
+        if union(self._by_id, none_ahead(attempts, now())):
             self._in_order = None
 
     def _fresh(self) -> bytes:

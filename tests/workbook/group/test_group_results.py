@@ -29,7 +29,7 @@ from workbook.group.result import MOST_LINES, read_result
 from workbook.group.results_panel import MOST_FILES, ResultsPanel
 from workbook.group.set_text import ProblemSet, set_of
 from workbook.group.words import names_for
-from workbook.log import line_of
+from workbook.log import checked_line, line_of
 
 EVE = "=Eve<script>alert(1)</script>"
 
@@ -230,6 +230,7 @@ def hostile(tmp_path, files):
     """Files that are no results, each with what must be said of it."""
     good = next(iter(files.values()))
     line = json.loads(good.splitlines()[0])
+    del line["v"], line["check"]
     two = good + files[list(files)[1]]
     other = saved(member(tmp_path, "Ana", [[FAR]], set_of("", WEDNESDAY.codes[::-1])))[1]
     yield b" " * 2_000_001, "it is larger than 2 MB."
@@ -239,11 +240,15 @@ def hostile(tmp_path, files):
     yield b"<script>alert(1)</script>", "it holds no answers."
     yield b"[" * 100_000, "it holds no answers."
     yield b"\x89PNG\r\n\x1a\n\x00\xff", "it holds no answers."
-    yield json.dumps({**line, "v": 99}).encode(), "it holds no answers."
-    yield json.dumps({**line, "status": "splendid"}).encode(), "it holds no answers."
-    yield json.dumps({**line, "of": ["GROUP"]}).encode(), "it holds no answers."
-    yield json.dumps({**line, "code": "BP-2U1-8-66"}).encode(), "it has no answers of this set."
-    yield json.dumps({**line, "of": ""}).encode(), "it has no answers of this set."
+    yield checked_line(99, line).encode(), "it holds no answers."
+    yield checked_line(2, {**line, "status": "splendid"}).encode(), "it holds no answers."
+    yield checked_line(2, {**line, "of": ["GROUP"]}).encode(), "it holds no answers."
+    yield good.splitlines()[0].replace(b"status", b"state"), "it holds no answers."
+    yield (
+        checked_line(2, {**line, "code": "BP-2U1-8-66"}).encode(),
+        "it has no answers of this set.",
+    )
+    yield checked_line(2, {**line, "of": ""}).encode(), "it has no answers of this set."
     yield other, "it has no answers of this set."
     yield two, "it has answers of 2 names."
 

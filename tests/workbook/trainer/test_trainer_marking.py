@@ -16,7 +16,7 @@ from tests.workbook.trainer.sheets import (
     shown,
     wrong,
 )
-from workbook.log import line_of
+from workbook.log import checked_line, line_of
 from workbook.trainer.answer_sheet import AnswerSheet, read_sheet
 from workbook.trainer.marking import mark
 from workbook.trainer.set_file import parse_set_file
@@ -302,7 +302,7 @@ def test_a_torn_line_that_shows_no_problem_is_told_of_the_sheet():
 
 
 def test_a_line_of_a_later_edition_is_told_and_not_guessed_at():
-    later = json.dumps({"v": 2, **line(WEEK, ANA, N, right)._asdict()}).encode()
+    later = checked_line(3, line(WEEK, ANA, N, right)._asdict()).encode()
     found = question(later)
     assert ("blank", 0.0, True) == (found.status, found.points, found.needs_person)
     why = "a later edition of the workbook wrote it"
