@@ -22,8 +22,8 @@ def thinner(altitude: float, units: str) -> float:
         if low <= altitude <= high:
             return above + (below - above) * (altitude - low) / (high - low)
     raise NotSolvable(
-        f"an altitude of {altitude:,.0f} is outside the table, which goes from 0 to "
-        f"{rows[-1][0]:,.0f}: give the head of the atmosphere itself"
+        f"the altitude table goes from 0 to {rows[-1][0]:,.0f}, and {altitude:,.0f} is outside it: "
+        "give the barometric pressure instead"
     )
 
 

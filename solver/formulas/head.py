@@ -1,4 +1,4 @@
-"""Total dynamic head, from two gauges or from its parts; static head and pipes stand beside it."""
+"""Total dynamic head, from two gauges or from its parts; with static head and pipes."""
 
 from collections.abc import Iterator, Mapping
 from itertools import chain, combinations
@@ -15,11 +15,13 @@ __all__ = ["HEAD"]
 
 GAUGES = "common practice, no source: each gauge as head at the pump, then discharge less suction"
 PARTS = "common practice, no source: static head, friction, and what else the water must overcome"
-ALWAYS = "The pump must lift the water and make up for every loss on the way."
-MISSES_HEIGHT = "A gauge above the pump misses the water that stands between them."
-MISSES_SPEED = "A gauge feels the pressure, and not the speed of the water."
-COUNTS_AS_LEVEL = "Where no height is given, a gauge counts as level with the pump."
-LEVEL = "The gauges sit level and the pipes are of one size, so the pressures alone count."
+ALWAYS = "The pump has to lift the water and make up for every loss on the way."
+MISSES_HEIGHT = "A gauge mounted above the pump doesn't feel the water between it and the pump."
+MISSES_SPEED = "A gauge feels pressure, not speed, so velocity head is counted separately."
+COUNTS_AS_LEVEL = "With no gauge height given, count the gauge as level with the pump."
+LEVEL = (
+    "The gauges are level and the pipes are the same size, so you can compare the pressures directly."
+)
 
 pressure, discharge_head, suction_head = map(Known, ("pressure", "discharge_head", "suction_head"))
 discharge_gauge, suction_gauge = map(Known, ("discharge_gauge", "suction_gauge"))
@@ -86,7 +88,7 @@ def at_the_pump(part: str) -> Iterator[Formula]:
         as_head.name,
         gauge * HEAD_PER_PRESSURE,
         HEAD_PER_PRESSURE.source,
-        "A gauge shows pressure; head is the height of water it holds up.",
+        "A gauge shows pressure. Head is the height of water that makes this pressure.",
     )
     yield velocity_of(velocity.name, diameter)
     yield velocity_head_of(f"{part}_velocity_head", velocity)
@@ -98,7 +100,11 @@ def at_the_pump(part: str) -> Iterator[Formula]:
             f"{part}_velocity_head": Part(MISSES_SPEED, SPEEDS),
         },
         source=GAUGES,
-        slips=(Slip("gauge_alone", as_head, "This is the gauge alone. Add what it misses."),),
+        slips=(Slip(
+                "gauge_alone",
+                as_head,
+                "You used the gauge alone. Correct it to the pump: add what the gauge doesn't feel.",
+            ),),
     )
 
 
@@ -107,12 +113,13 @@ TWO_GAUGES = (
         "pressure",
         discharge_gauge - suction_gauge,
         GAUGES,
-        f"The pump adds only what the discharge has over the suction. {LEVEL}",
+        f"The pump adds only the difference between the two pressures. {LEVEL}",
         slips=(
             Slip(
                 "suction_left_out",
                 discharge_gauge,
-                "This is the discharge alone. Take away what the water brings to the pump.",
+                "You used the discharge gauge alone. Subtract the pressure the water already has at "
+                "the suction.",
             ),
         ),
         unless=BY_THEMSELVES,
@@ -121,7 +128,7 @@ TWO_GAUGES = (
         "pressure_now",
         Known("discharge_gauge_now") - Known("suction_gauge_now"),
         GAUGES,
-        "The same for the readings of today.",
+        "Take the same difference with today's readings.",
     ),
     *at_the_pump("discharge"),
     *at_the_pump("suction"),
@@ -129,24 +136,25 @@ TWO_GAUGES = (
         "suction_gauge_head",
         Sum((), (Known("suction_vacuum") * HEAD_PER_VACUUM,)),
         HEAD_PER_VACUUM.source,
-        "A vacuum is a gauge below zero.",
+        "A vacuum is a gauge reading below zero.",
         turns=(),
     ),
     Formula(
         "head",
         discharge_head - suction_head,
         GAUGES,
-        "The pump adds only what the discharge side has over the suction side.",
+        "The pump adds only the difference between the discharge side and the suction side.",
         slips=(
             Slip(
                 "suction_left_out",
                 discharge_head,
-                "This is the discharge side alone. Take away what the water brings to the pump.",
+                "You used the discharge side alone. Subtract the head the water already has at the "
+                "suction.",
             ),
             Slip(
                 "gauges_alone",
                 (discharge_gauge - suction_gauge) * HEAD_PER_PRESSURE,
-                "These are the gauges alone. Set each right to the pump first.",
+                "You used the gauges as they read. Correct each one to the pump first.",
             ),
         ),
         turns=("discharge_head",),
@@ -155,17 +163,18 @@ TWO_GAUGES = (
         "head",
         Known("discharge_gauge_head") + Known("dynamic_suction_lift"),
         GAUGES,
-        "A vacuum is below zero, so the pump makes up for it too: add.",
+        "A vacuum is below zero, so the pump has to make up for it too.",
         slips=(
             Slip(
                 "vacuum_left_out",
                 Known("discharge_gauge_head"),
-                "Left out: the lift that the vacuum shows.",
+                "You left out the suction lift that the vacuum shows. The pump makes up for it too: "
+                "add it.",
             ),
             Slip(
                 "vacuum_taken_away",
                 Known("discharge_gauge_head") - Known("dynamic_suction_lift"),
-                "The vacuum is taken away. It is below zero, so it adds to the head.",
+                "You subtracted the vacuum. It is below zero, so it adds to the head.",
             ),
         ),
         unless=BY_THEMSELVES,
@@ -185,8 +194,16 @@ FROM_PARTS = (
         },
         source=PARTS,
         slips=(
-            Slip("static_alone", static_head, "This is the static head alone. Add the rest."),
-            Slip("friction_alone", friction_head, "This is the friction alone. Add the rest."),
+            Slip(
+                "static_alone",
+                static_head,
+                "You used the static head alone. Add the friction loss: the pump makes up for that too.",
+            ),
+            Slip(
+                "friction_alone",
+                friction_head,
+                "You used the friction loss alone. Add the static head: the water still has to be lifted.",
+            ),
         ),
     ),
     velocity_head_of("outlet_velocity_head", Known("outlet_velocity")),
@@ -194,7 +211,7 @@ FROM_PARTS = (
         "delivery_head",
         Known("delivery_pressure") * HEAD_PER_PRESSURE,
         HEAD_PER_PRESSURE.source,
-        "Pressure that must be left at the end is head that the pump must give.",
+        "Pressure you need at the end of the pipe is head the pump has to supply.",
     ),
 )
 

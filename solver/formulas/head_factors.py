@@ -21,7 +21,7 @@ VELOCITY = Constant(
 )
 GRAVITY = Constant(
     "gravity",
-    "gravity",
+    "acceleration of gravity",
     us=Figure(32.2, "ft/s2", also=(32.17, 32.174), exact=32.174049),
     si=Figure(9.81, "m/s2", also=(9.8, 9.807), exact=9.80665),
     source="NIST SP 811: standard gravity 9.80665 m/s2; 32.2 ft/s2 in common practice",
@@ -39,8 +39,8 @@ FRICTION = Constant(
 )
 HUNDRED = Constant(
     "hundred",
-    "hundred of the table",
+    "100 in the table",
     us=Figure(100, "ft/100 ft", exact=100),
     si=Figure(100, "m/100 m", exact=100),
-    source="arithmetic: the table counts by 100 ft, or 100 m, of pipe",
+    source="arithmetic: the table gives the loss per 100 ft, or per 100 m, of pipe",
 )

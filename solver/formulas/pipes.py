@@ -1,4 +1,4 @@
-"""Water in pipes: its velocity and velocity head, friction, and what fittings take."""
+"""Water in pipes: its velocity and velocity head, friction, and minor losses in fittings."""
 
 from ..expression import Expr, Known, Number
 from ..formula import Formula, Slip
@@ -7,7 +7,7 @@ from .head_factors import FRICTION, GRAVITY, HUNDRED, VELOCITY
 __all__ = ["FITTINGS", "PIPES", "velocity_head_of", "velocity_of"]
 
 TORRICELLI = "v squared over 2g: US EPA, EPANET 2.2 manual ch. 3, and any text on hydraulics"
-TABLE = "common practice, no source: a friction table counts by 100 ft, or 100 m, of pipe"
+TABLE = "common practice, no source: a friction table gives the loss per 100 ft, or per 100 m, of pipe"
 HAZEN_WILLIAMS = (
     f"Hazen-Williams, fitted to water at ordinary temperatures in full pipes; {FRICTION.source}"
 )
@@ -27,12 +27,13 @@ def velocity_of(result: str, diameter: Expr) -> Formula:
         result,
         VELOCITY * flow / diameter**2,
         VELOCITY.source,
-        "The same flow runs faster through a smaller area, and area goes with diameter squared.",
+        "The same flow moves faster through a smaller area, and the area depends on the diameter "
+        "squared.",
         slips=(
             Slip(
                 "radius_for_diameter",
                 VELOCITY * flow / (diameter / Number(2)) ** 2,
-                "The radius is squared here. This constant takes the whole diameter.",
+                "You squared the radius. This constant takes the full diameter.",
             ),
         ),
     )
@@ -44,12 +45,12 @@ def velocity_head_of(result: str, velocity: Expr) -> Formula:
         result,
         velocity**2 / (Number(2) * GRAVITY),
         TORRICELLI,
-        "It is the height from which water falls to reach this velocity.",
+        "Velocity head is how far water would have to fall to reach this velocity.",
         slips=(
             Slip(
                 "two_left_out",
                 velocity**2 / GRAVITY,
-                "Left out: the 2. Velocity head is v squared over twice gravity.",
+                "You left out the 2. Velocity head is v squared divided by 2g.",
             ),
         ),
     )
@@ -62,14 +63,14 @@ PIPES = (
         "friction_rate",
         FRICTION * (flow / c_factor) ** 1.852 / diameter**4.87,
         HAZEN_WILLIAMS,
-        "A rougher, narrower pipe or a larger flow costs more head. C is high for smooth pipe.",
+        "More flow, a narrower pipe or a rougher pipe costs more head. A high C means smooth pipe.",
         empirical=True,
     ),
     Formula(
         "friction_head",
         rate * length / HUNDRED,
         TABLE,
-        "The rate holds for 100 ft, or 100 m; the pipe has so many of those.",
+        "The table's loss is for each 100 ft (or 100 m) of pipe, so count the hundreds in the length.",
     ),
 )
 
@@ -78,19 +79,19 @@ FITTINGS = (
         "elbows_coefficient",
         elbows * one_elbow,
         EPANET_K,
-        "Each elbow takes its share.",
-        slips=(Slip("one_elbow", one_elbow, "This is one elbow. Count each of them."),),
+        "Each elbow has its own loss.",
+        slips=(Slip("one_elbow", one_elbow, "You counted one elbow. Count every elbow."),),
     ),
     Formula(
         "loss_coefficient",
         all_elbows + check + gate + outlet,
         EPANET_K,
-        "The same water passes every fitting in turn, so their K add up.",
+        "The same water goes through every fitting, so the K values add up.",
         slips=(
             Slip(
                 "one_elbow",
                 one_elbow + check + gate + outlet,
-                "This counts one elbow. Count each of them.",
+                "You counted one elbow. Count every elbow.",
             ),
         ),
     ),
@@ -98,12 +99,12 @@ FITTINGS = (
         "minor_loss",
         Known("loss_coefficient") * Known("velocity_head"),
         EPANET_K,
-        "K says how many velocity heads the fittings take.",
+        "K is the number of velocity heads that the fittings use up.",
         slips=(
             Slip(
                 "velocity_for_its_head",
                 Known("loss_coefficient") * Known("velocity"),
-                "This takes K times the velocity. K counts velocity heads, v squared over 2g.",
+                "You multiplied K by the velocity. K counts velocity heads, so use v squared over 2g.",
             ),
         ),
     ),

@@ -1,4 +1,4 @@
-"""Static lift and head, the suction side, and the air that pushes water up to a pump."""
+"""Static lift and head, the suction side, and the air pressure that pushes water to a pump."""
 
 from ..expression import Known
 from ..formula import Formula, Slip
@@ -8,7 +8,7 @@ from .head_factors import HEAD_PER_VACUUM
 __all__ = ["STATIC", "SUCTION"]
 
 LEVELS = "common practice, no source: static head is the difference of the two water levels"
-CENTRE = "common practice, no source: lifts and heads are measured from the pump's centerline"
+CENTERLINE = "common practice, no source: lifts and heads are measured from the pump's centerline"
 HI = "common practice of NPSH, as in the Hydraulic Institute's standards (from memory)"
 
 discharge_elevation, suction_elevation = map(Known, ("discharge_elevation", "suction_elevation"))
@@ -23,71 +23,86 @@ STATIC = (
         "static_head",
         discharge_elevation - suction_elevation,
         LEVELS,
-        "Only the levels of the water count, whatever way the pipe takes between them.",
+        "Only the two water levels count, whatever route the pipe takes between them.",
         slips=(
             Slip(
                 "elevation_for_head",
                 discharge_elevation,
-                "This is the elevation of the discharge. Take away that of the water pumped from.",
+                "You used the discharge elevation alone. Subtract the elevation of the water you pump "
+                "from.",
             ),
         ),
     ),
     Formula(
         "static_head",
         discharge + lift,
-        CENTRE,
-        "The water stands below the pump, so the pump lifts it that height too.",
+        CENTERLINE,
+        "The water is below the pump, so the pump lifts it that far too.",
         slips=(
             Slip(
                 "lift_taken_away",
                 discharge - lift,
-                "The lift is taken away. Water below the pump must be lifted up to it: add.",
+                "You subtracted the suction lift. Water below the pump has to be lifted up to it: add.",
             ),
-            Slip("lift_left_out", discharge, "Left out: the static suction lift."),
+            Slip(
+                "lift_left_out",
+                discharge,
+                "You left out the static suction lift. The pump lifts the water that far too: add it.",
+            ),
         ),
         turns=("static_discharge_head",),
     ),
     Formula(
         "static_head",
         discharge - flooded,
-        CENTRE,
-        "The water stands above the pump and helps it by that height.",
-        slips=(Slip("suction_head_left_out", discharge, "Left out: the static suction head."),),
+        CENTERLINE,
+        "The water is above the pump, so its height helps the pump.",
+        slips=(
+            Slip(
+                "suction_head_left_out",
+                discharge,
+                "You left out the static suction head. Water above the pump helps it: subtract it.",
+            ),
+        ),
         turns=("static_discharge_head",),
     ),
 )
 
 
-AIR = "The air on the water is all that pushes it up to the pump."
-TWICE = "Every loss before the pump leaves less to keep the water from boiling in it."
+AIR = "Air pressure on the water is all that pushes it up to the pump."
+TWICE = "Every loss before the pump leaves less pressure to keep the water from boiling."
 
 SUCTION = (
     Formula(
         "dynamic_suction_lift",
         Known("suction_vacuum") * HEAD_PER_VACUUM,
         HEAD_PER_VACUUM.source,
-        "A vacuum at the pump is the height that it draws the water up, losses included.",
+        "The vacuum at the pump shows the whole lift: the height plus the losses in the suction pipe.",
         unless=("suction_gauge_height",),
     ),
     Formula(
         "dynamic_suction_lift",
         Known("suction_vacuum") * HEAD_PER_VACUUM - Known("suction_gauge_height"),
-        CENTRE,
-        "A gauge above the pump shows more vacuum than the pump has. "
-        "Where its line holds air, the height is that of its tapping.",
+        CENTERLINE,
+        "A gauge above the pump shows more vacuum than there is at the pump. "
+        "If the gauge line holds air, use the height of the tap on the pipe.",
         turns=("suction_vacuum",),
     ),
     Formula(
         "dynamic_suction_lift",
         lift + loss,
-        CENTRE,
-        "While water flows, the suction pipe adds its loss to the lift.",
+        CENTERLINE,
+        "While water flows, the loss in the suction pipe adds to the lift.",
         slips=(
-            Slip("loss_left_out", lift, "Left out: the loss in the suction pipe."),
+            Slip(
+                "loss_left_out",
+                lift,
+                "You left out the loss in the suction pipe. While water flows it adds to the lift.",
+            ),
             Slip(
                 "loss_taken_away",
                 lift - loss,
-                "The loss is taken away. It comes on top of the lift: add.",
+                "You subtracted the loss in the suction pipe. It comes on top of the lift: add it.",
             ),
         ),
     ),
@@ -95,12 +110,12 @@ SUCTION = (
         "atmospheric_head",
         at_altitude(),
         ATMOSPHERE,
-        "Higher up the air is thinner, and pushes the water less far.",
+        "The higher you are, the thinner the air, and the less it pushes on the water.",
         slips=(
             Slip(
                 "at_sea_level",
                 at_altitude(sea_level),
-                "This is the air at sea level. Higher up it is thinner.",
+                "You used the air pressure at sea level. Higher up, the air is thinner and pushes less.",
             ),
         ),
     ),
@@ -116,12 +131,12 @@ SUCTION = (
         "npsh_available",
         atmosphere + flooded - vapor - loss,
         HI,
-        f"Water above the pump helps the air to push. {TWICE}",
+        f"Water above the pump helps the air push. {TWICE}",
         slips=(
             Slip(
                 "head_taken_away",
                 atmosphere - flooded - vapor - loss,
-                "The suction head is taken away. Water above the pump helps: add it.",
+                "You subtracted the static suction head. Water above the pump helps: add it.",
             ),
         ),
         unless=("suction_lift",),
@@ -131,12 +146,13 @@ SUCTION = (
         "npsh_available",
         atmosphere - vapor - Known("dynamic_suction_lift"),
         HI,
-        f"{AIR} The vacuum at the pump shows lift and losses together.",
+        f"{AIR} The vacuum reading already includes the lift and the losses.",
         slips=(
             Slip(
                 "vapor_left_out",
                 atmosphere - Known("dynamic_suction_lift"),
-                "Left out: the vapor head. Water boils before the pressure is gone.",
+                "You left out the vapor pressure. Water starts to boil before its pressure is down to "
+                "zero.",
             ),
         ),
         unless=("static_suction_head", "suction_lift"),
@@ -146,24 +162,26 @@ SUCTION = (
         "npsh_usable",
         available - margin,
         HI,
-        "The margin is kept for warm days, low levels and a foul suction.",
+        "The margin covers warm days, low levels and a dirty suction strainer.",
         turns=(),
     ),
     Formula(
         "greatest_lift",
         atmosphere - vapor - loss - required - margin,
         HI,
-        "What the pump itself needs, and a margin, must be left of the air's push.",
+        "The pump needs its NPSHr and a margin at its inlet. What is left of the air pressure can "
+        "lift the water.",
         slips=(
             Slip(
                 "margin_left_out",
                 atmosphere - vapor - loss - required,
-                "Left out: the margin. Without it any warm day or low level cavitates the pump.",
+                "You left out the margin. Without it, a warm day or a low level makes the pump "
+                "cavitate.",
             ),
             Slip(
                 "required_left_out",
                 atmosphere - vapor - loss - margin,
-                "Left out: the NPSH that the pump requires.",
+                "You left out the NPSHr. The pump needs that much at its inlet.",
             ),
         ),
         turns=(),
