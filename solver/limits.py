@@ -163,14 +163,14 @@ FLOW_SHARE = Limits(
     "flow_share",
     90,
     110,
-    "a pump should move within 10% of its rated flow (common practice)",
+    "a pump should move within 10% of its rated flow",
     "common practice, no source",
 )
 LEAK_SHARE = Limits(
     "leak_share",
     10,
     50,
-    "under 10% the check valves are holding; over 50% it is mostly leakage (common practice)",
+    "under 10% the check valves are holding; over 50% it is mostly leakage",
     "common practice, no source",
 )
 PARALLEL_GAIN = Limits(
@@ -184,6 +184,6 @@ SPECIFIC_SPEED = Limits(
     "specific_speed",
     4000,
     9000,
-    "low specific speed is radial, medium is mixed flow, high is axial (common practice; limits vary)",
-    "common practice, no source; in rpm, US gpm and feet",
+    "low specific speed is radial, medium is mixed flow, high is axial",
+    "common practice, no source, and books differ on the limits; in rpm, US gpm and feet",
 )

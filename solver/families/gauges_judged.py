@@ -1,8 +1,8 @@
-"""What two gauges say of a pump that has changed: a closed valve, a blocked suction, wear.
+"""What two gauges tell about a pump that has changed: a closed valve, a blocked suction, wear.
 
 A pump gives more head as its flow falls. A blockage after it raises the discharge gauge, one
-before it lowers the suction gauge, and wear brings the two nearer (common practice, no source;
-compare WaterWorld, Pump Maintenance Know-How, January 2007).
+before it lowers the suction gauge, and wear brings the two closer together (common practice, no
+source).
 """
 
 from collections.abc import Callable, Mapping
@@ -18,7 +18,8 @@ __all__ = ["GAUGES_STORY"]
 
 PSI = {"us": 1, "si": 7}  # what a psi is in the unit of the system, roundly
 RULE = (
-    "blocked after the pump: discharge rises; before it: suction falls; worn or slow: they close in"
+    "blocked after the pump: the discharge gauge goes up; blocked before it: the suction gauge "
+    "drops; a worn or slow pump: the two gauges come closer together"
 )
 
 
@@ -68,35 +69,36 @@ def deeper(draw: Draw, usual: Readings, psi: float) -> Readings:
 CAUSES = (
     Cause(
         "closed",
-        "The discharge is shut off: a closed valve or a blocked main",
+        "Something blocks the discharge: a closed valve or a plugged main",
         "a closed discharge valve",
-        "The discharge gauge rises far more than the suction gauge.",
+        "The discharge gauge goes up far more than the suction gauge.",
         closed,
-        "Do not leave it running so: the water in the pump heats. Open the valve or stop it.",
+        "Don't leave it running this way: the water in the pump heats up. Open the valve or stop "
+        "the pump.",
     ),
     Cause(
         "blocked",
-        "The suction is blocked: a valve, a strainer or rags",
+        "Something blocks the suction: a closed valve, a dirty strainer or rags",
         "a blocked suction",
-        "The suction gauge falls, and takes the discharge gauge down with it.",
+        "The suction gauge drops and takes the discharge gauge down with it.",
         blocked,
-        "Stop it before it cavitates. Lock it out before you open the suction.",
+        "Stop it before it cavitates. Lock it out before anyone opens the suction.",
     ),
     Cause(
         "worn",
-        "The impeller is worn, or the pump turns too slowly",
+        "The pump makes less head: a worn impeller or too low a speed",
         "a worn impeller",
-        "The discharge gauge falls and the suction gauge rises a little.",
+        "The discharge gauge drops and the suction gauge goes up a little.",
         worn,
-        "Compare speed and amps with the records before the pump is opened.",
+        "Check the pump's speed and amps against your records before anyone opens the pump.",
     ),
     Cause(
         "deeper",
-        "The water it draws stands higher; the pump is as it was",
-        "a higher level in the wet well, with the pump as it was",
-        "Both gauges rise alike, so the pressure rise stays.",
+        "The wet well level is higher: nothing is wrong with the pump",
+        "a higher level in the wet well, with nothing wrong with the pump",
+        "Both gauges go up by the same amount, so the pressure rise is the same.",
         deeper,
-        "The pump gives what it gave before.",
+        "The pump itself hasn't changed.",
     ),
 )
 
@@ -128,10 +130,10 @@ def judge_cause(values: Mapping[str, float], units: str, draw: Draw) -> Judgemen
     rise, now = (shown(values[name], units, figures) for name in ("pressure", "pressure_now"))
     return Judgement(
         RULE,
-        f"the pressure rise was {rise}, and is {now}",
+        f"the pressure rise was {rise} and is now {now}",
         Option(cause.id, cause.text, f"{cause.shows} {cause.then}"),
         tuple(
-            Option(other.id, other.text, f"There it is otherwise. {other.shows}")
+            Option(other.id, other.text, f"That would look different. {other.shows}")
             for other in CAUSES
             if other is not cause
         ),
@@ -157,7 +159,7 @@ def judge_pair(values: Mapping[str, float], units: str, draw: Draw) -> Judgement
         f"usual: discharge {shown(usual.discharge, units)}, suction {shown(usual.suction, units)}",
         Option(asked.id, text(asked), f"{asked.shows} {asked.then}"),
         tuple(
-            Option(other.id, text(other), f"This shows {other.asked}. {other.shows}")
+            Option(other.id, text(other), f"That pair shows {other.asked}. {other.shows}")
             for other in CAUSES
             if other is not asked
         ),
@@ -168,19 +170,19 @@ def judge_pair(values: Mapping[str, float], units: str, draw: Draw) -> Judgement
 GAUGES_STORY = judged(
     "gauges_story",
     "HO",
-    "What two gauges say of a change",
+    "What two gauges tell you",
     judge_cause,
     story,
     Level(
         ("discharge_gauge", "suction_gauge", "discharge_gauge_now", "suction_gauge_now"),
-        "{place} usually reads {discharge_gauge} at the discharge and {suction_gauge} at "
-        "the suction. Today it reads {discharge_gauge_now} and {suction_gauge_now}. "
-        "What has changed?",
+        "The gauges on {place} usually read {discharge_gauge} on the discharge and {suction_gauge} on "
+        "the suction. Today they read {discharge_gauge_now} and {suction_gauge_now}. "
+        "What would you conclude?",
         find=("pressure", "pressure_now"),
     ),
     Level(
         ("discharge_gauge", "suction_gauge"),
-        "{place} usually reads {discharge_gauge} at the discharge and {suction_gauge} at "
+        "The gauges on {place} usually read {discharge_gauge} on the discharge and {suction_gauge} on "
         "the suction. {asks}",
         judge=judge_pair,
     ),

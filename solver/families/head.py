@@ -11,20 +11,28 @@ from .head_family import numeric
 from .judged_head import MISSING_PART, WHICH_PIPE
 from .judged_suction import NPSH_CHECK, SUCTION_LIMIT, VELOCITY_CHECK
 from .scenes_head import flooded, gauges, low_lift_gauges, station, suction
-from .total_head import PIPES, TOTAL
+from .total_head import PIPES, TDH, TOTAL
 
 __all__ = ["HEAD"]
 
 GAUGES = (
-    "The gauges of {place} read {discharge_gauge} at the discharge and {suction_gauge} at the "
+    "The gauges on {place} read {discharge_gauge} on the discharge and {suction_gauge} on the "
     "suction."
 )
+LEVEL = "They are at the same level, on pipes of the same size."
 HEIGHTS = (
-    "The discharge gauge sits {discharge_gauge_height} above the pump, the suction gauge "
+    "The discharge gauge is {discharge_gauge_height} above the pump, and the suction gauge is "
     "{suction_gauge_height} above it."
 )
-AIR = "The atmosphere there holds up {atmospheric_head} of water, whose vapor head is {vapor_head}."
-BELOW = "The water stands {suction_lift} below the pump, and the suction pipe takes {suction_loss}."
+AIR = (
+    "Barometric pressure is {atmospheric_head} of water, and the water's vapor pressure is "
+    "{vapor_head}."
+)
+LOSS = "Friction loss in the suction pipe is {suction_loss}."
+NPSHA = "What is the net positive suction head available (NPSHa)?"
+NPSHR = (
+    "The pump's required NPSH (NPSHr) is {npsh_required}, and you want a margin of {npsh_margin}."
+)
 
 LEVELS = (
     numeric(
@@ -35,18 +43,18 @@ LEVELS = (
         station,
         Level(
             ("discharge_elevation", "suction_elevation"),
-            "The wet well of {station} stands at an elevation of {suction_elevation}. "
-            "The main ends at {discharge_elevation}. What is the static head?",
+            "At {station}, the water in the wet well is at an elevation of {suction_elevation}. "
+            "The force main discharges at {discharge_elevation}. What is the static head?",
         ),
         Level(
             ("static_discharge_head", "suction_lift"),
-            "{place} stands {suction_lift} above the water it draws. It discharges "
-            "{static_discharge_head} above itself. What is the static head?",
+            "{place} is {suction_lift} above the water in the wet well. It discharges at a point "
+            "{static_discharge_head} above the pump. What is the static head?",
         ),
         Level(
             ("static_discharge_head", "static_suction_head"),
-            "The water stands {static_suction_head} above {place}. It discharges "
-            "{static_discharge_head} above itself. What is the static head?",
+            "The water in the wet well is {static_suction_head} above {place}. The pump discharges at "
+            "a point {static_discharge_head} above itself. What is the static head?",
             scene=flooded,
         ),
     ),
@@ -61,7 +69,7 @@ FROM_GAUGES = (
         low_lift_gauges,
         Level(
             ("discharge_gauge", "suction_gauge"),
-            f"{GAUGES} They sit level, on pipes of one size. What is the total dynamic head?",
+            f"{GAUGES} {LEVEL} {TDH}",
             scene=gauges(),
         ),
         Level(
@@ -71,13 +79,12 @@ FROM_GAUGES = (
                 "discharge_gauge_height",
                 "suction_gauge_height",
             ),
-            f"{GAUGES} {HEIGHTS} The pipes are of one size. What is the total dynamic head?",
+            f"{GAUGES} {HEIGHTS} The pipes are the same size. {TDH}",
         ),
         Level(
             ("discharge_gauge", "suction_vacuum"),
-            "{place} shows {discharge_gauge} at the discharge and a vacuum of {suction_vacuum} at "
-            "the suction. The gauges sit level, on pipes of one size. "
-            "What is the total dynamic head?",
+            "The gauges on {place} read {discharge_gauge} on the discharge and a vacuum of "
+            f"{{suction_vacuum}} on the suction. {LEVEL} {TDH}",
         ),
         Level(
             (
@@ -86,9 +93,8 @@ FROM_GAUGES = (
                 "discharge_velocity_head",
                 "suction_velocity_head",
             ),
-            f"{GAUGES} They sit level with the pump. The velocity head is "
-            "{discharge_velocity_head} in the discharge pipe and {suction_velocity_head} in the "
-            "wider suction pipe. What is the total dynamic head?",
+            f"{GAUGES} Both are level with the pump. The velocity head is {{discharge_velocity_head}} "
+            f"in the discharge pipe and {{suction_velocity_head}} in the larger suction pipe. {TDH}",
             scene=gauges(20, 38),
         ),
     ),
@@ -100,12 +106,13 @@ FROM_GAUGES = (
         gauges(),
         Level(
             ("head", "suction_gauge"),
-            "By its curve {place} should give {head} of head now. The suction gauge reads "
-            "{suction_gauge}, level with the discharge gauge. What should the discharge gauge read?",
+            "By its curve, {place} should make {head} of head right now. The suction gauge reads "
+            "{suction_gauge} and is level with the discharge gauge. "
+            "What should the discharge gauge read?",
         ),
         Level(
             ("head", "suction_gauge", "discharge_gauge_height", "suction_gauge_height"),
-            "By its curve {place} should give {head} of head now. The suction gauge reads "
+            "By its curve, {place} should make {head} of head right now. The suction gauge reads "
             f"{{suction_gauge}}. {HEIGHTS} What should the discharge gauge read?",
             scene=low_lift_gauges,
         ),
@@ -121,65 +128,61 @@ SUCTION_SIDE = (
         suction((2, 5)),
         Level(
             ("suction_vacuum",),
-            "The suction gauge of {place} shows a vacuum of {suction_vacuum}. "
+            "The suction gauge on {place} reads a vacuum of {suction_vacuum}. "
             "What is the dynamic suction lift?",
         ),
         Level(
             ("suction_lift", "suction_loss"),
-            "{place} stands {suction_lift} above the water it draws. Its suction pipe takes "
-            "{suction_loss}. What is the dynamic suction lift?",
+            "{place} is {suction_lift} above the water in the wet well. "
+            f"{LOSS} What is the dynamic suction lift?",
         ),
     ),
     numeric(
         "suction_loss",
         "HU",
-        "What the suction pipe takes",
+        "Loss in the suction pipe",
         "suction_loss",
         suction((3.5, 8)),
         Level(
             ("dynamic_suction_lift", "suction_lift"),
-            "{place} stands {suction_lift} above the water it draws. Its dynamic suction lift is "
-            "{dynamic_suction_lift}. What does the suction pipe take?",
+            "{place} is {suction_lift} above the water in the wet well. Its dynamic suction lift is "
+            "{dynamic_suction_lift}. What is the loss in the suction pipe?",
         ),
         Level(
             ("suction_vacuum", "suction_lift"),
-            "{place} stands {suction_lift} above the water it draws. Its suction gauge shows a "
-            "vacuum of {suction_vacuum}. What does the suction pipe take?",
+            "{place} is {suction_lift} above the water in the wet well. Its suction gauge reads a "
+            "vacuum of {suction_vacuum}. What is the loss in the suction pipe?",
         ),
     ),
     SUCTION_LIMIT,
     numeric(
         "npsh_available",
         "HN",
-        "NPSH available",
+        "Net positive suction head available",
         "npsh_available",
         suction(),
         Level(
             ("atmospheric_head", "vapor_head", "suction_lift", "suction_loss"),
-            f"{AIR} {BELOW} What is the NPSH available?",
+            f"{AIR} The pump is {{suction_lift}} above the water. {LOSS} {NPSHA}",
         ),
         Level(
             ("atmospheric_head", "vapor_head", "static_suction_head", "suction_loss"),
-            f"{AIR} It stands {{static_suction_head}} above the pump, and the suction pipe takes "
-            "{suction_loss}. What is the NPSH available?",
+            f"{AIR} The water is {{static_suction_head}} above the pump. {LOSS} {NPSHA}",
         ),
         Level(
             ("atmospheric_head", "vapor_head", "suction_vacuum"),
-            f"{AIR} The suction gauge of {{place}} shows a vacuum of {{suction_vacuum}}. "
-            "What is the NPSH available?",
+            f"{AIR} The suction gauge on {{place}} reads a vacuum of {{suction_vacuum}}. {NPSHA}",
         ),
     ),
     numeric(
         "greatest_lift",
         "HI",
-        "How high a pump may stand above its water",
+        "How far a pump can be above its water",
         "greatest_lift",
         suction(),
         Level(
             ("atmospheric_head", "vapor_head", "suction_loss", "npsh_required", "npsh_margin"),
-            f"{AIR} The suction pipe takes {{suction_loss}}. The pump requires {{npsh_required}} "
-            "of NPSH, and {npsh_margin} is wanted as a margin. "
-            "How high may it stand above the water?",
+            f"{AIR} {LOSS} {NPSHR} How far above the water can the pump be?",
         ),
         Level(
             (
@@ -190,9 +193,8 @@ SUCTION_SIDE = (
                 "npsh_required",
                 "npsh_margin",
             ),
-            f"{AIR} Today the pump stands {{suction_lift}} above the water, and its dynamic "
-            "suction lift is {dynamic_suction_lift}. It requires {npsh_required} of NPSH, and "
-            "{npsh_margin} is wanted as a margin. How high may it stand above the water?",
+            f"{AIR} Today the pump is {{suction_lift}} above the water, with a dynamic suction lift of "
+            f"{{dynamic_suction_lift}}. {NPSHR} How far above the water can the pump be?",
         ),
     ),
     NPSH_CHECK,

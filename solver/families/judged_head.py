@@ -1,4 +1,4 @@
-"""A total that lacks a part, and a pipe told by its C factor."""
+"""A total with a part missing, and a pipe known by its C factor."""
 
 from collections.abc import Mapping
 
@@ -9,9 +9,16 @@ from ..tables import named_rows
 from ..vocabulary import quantity_named
 from .head_family import judged
 from .scenes_head import FOOT, force_main, only, station, worked
+from .total_head import PARTS
 
 __all__ = ["MISSING_PART", "WHICH_PIPE"]
 
+CALLED = {
+    "static_head": "static head",
+    "friction_head": "friction loss",
+    "minor_loss": "minor losses",
+    "delivery_head": "pressure at the end",
+}
 APART = 0.04  # of the total: parts nearer than this could not be told from a rounded sum
 
 
@@ -45,23 +52,26 @@ def judge_missing(*parts: str) -> Judge:
             return None
         gone = parts[int(values["gone"])]
         short = shown("head", total - values["head"], units)
-        names = {part: quantity_named(part).label.removesuffix(" as head") for part in parts}
-        all_of_it = f"all parts come to {shown('head', total, units)}"
+        all_of_it = f"all the parts add up to {shown('head', total, units)}"
         return Judgement(
-            "what the figure is short of the sum is the part that was left out",
+            "what the total falls short by is the part that was left out",
             f"{all_of_it}; {shown('head', values['head'], units, exact)} is {short} short",
-            Option(gone, f"the {names[gone]}", f"The figure is {short} short: the {names[gone]}."),
+            Option(
+                gone,
+                f"The {CALLED[gone]}",
+                f"The total is {short} short, which is the {CALLED[gone]}.",
+            ),
             (
                 *(
                     Option(
                         f"took_{part}",
-                        f"the {names[part]}",
-                        f"The {names[part]} is {shown(part, size, units)}. The figure is {short} short.",
+                        f"The {CALLED[part]}",
+                        f"That part is {shown(part, size, units)}, but the total is {short} short.",
                     )
                     for part, size in sizes.items()
                     if part != gone
                 ),
-                Option("nothing", "nothing", f"Add again: {all_of_it}."),
+                Option("nothing", "Nothing was left out", f"Add it up again: {all_of_it}."),
             ),
         )
 
@@ -79,15 +89,13 @@ MISSING_PART = judged(
     left_out_of(*THREE),
     Level(
         (*THREE, "head"),
-        "{place} lifts the water by {static_head}. The pipe takes {friction_head} and the "
-        "fittings {minor_loss}. {person} notes {head} of total dynamic head. "
-        "What was left out?",
+        f"{PARTS} {{person}} wrote down a total dynamic head (TDH) of {{head}}. What was left out?",
     ),
     Level(
         ("static_head", "friction_head", "delivery_pressure", "head"),
-        "{place} lifts the water by {static_head}. The pipe takes {friction_head}. At the end "
-        "{delivery_pressure} must be left. {person} notes {head} of total dynamic head. "
-        "What was left out?",
+        "{place} works against a static head of {static_head}. Friction loss is {friction_head}, and "
+        "the pressure at the end of the pipe must be {delivery_pressure}. {person} wrote down a "
+        "total dynamic head (TDH) of {head}. What was left out?",
         find=("delivery_head",),
         scene=left_out_of(*FOUR),
         judge=judge_missing(*FOUR),
@@ -123,15 +131,20 @@ def judge_pipe(values: Mapping[str, float], units: str, draw: Draw) -> Judgement
         return f"{low:g}" if low == high else f"{low:g} to {high:g}"
 
     return Judgement(
-        "C by pipe: " + "; ".join(f"{name} {usual(name)}" for name in (right, *others)),
+        "C factors: " + "; ".join(f"{name} {usual(name)}" for name in (right, *others)),
         f"C is {figures(found)}",
         Option(
             "fits",
-            right,
-            f"Its C is {usual(right)}. C falls as a pipe roughens: note it with the date.",
+            right[:1].upper() + right[1:],
+            f"This pipe's C is {usual(right)}. C drops as a pipe gets rougher, so write it down with "
+            "the date.",
         ),
         tuple(
-            Option(f"other_{i}", name, f"Its C would be {usual(name)}; here it is {found:.0f}.")
+            Option(
+                f"other_{i}",
+                name[:1].upper() + name[1:],
+                f"That pipe's C would be {usual(name)}, but here C is {found:.0f}.",
+            )
             for i, name in enumerate(others, 1)
         ),
     )
@@ -140,20 +153,21 @@ def judge_pipe(values: Mapping[str, float], units: str, draw: Draw) -> Judgement
 WHICH_PIPE = judged(
     "which_pipe",
     "HE",
-    "Which pipe has this C factor",
+    "Which kind of pipe has this C factor",
     judge_pipe,
     old_or_new,
     Level(
         ("flow", "pipe_diameter", "friction_rate"),
-        "A test on the main of {place} finds {friction_rate} at {flow}. The inside diameter is "
-        "{pipe_diameter}. By Hazen-Williams, which pipe is it most like?",
+        "A test on the force main of {place} finds a friction loss of {friction_rate} at {flow}. The "
+        "inside diameter is {pipe_diameter}. Going by Hazen-Williams, what kind of pipe is it most "
+        "likely to be?",
         find=("c_factor",),
     ),
     Level(
         ("flow", "pipe_diameter", "pipe_length", "friction_head"),
-        "A test finds {friction_head} of friction over {pipe_length} of the main of {place}. "
-        "The flow is {flow}, the inside diameter {pipe_diameter}. "
-        "By Hazen-Williams, which pipe is it most like?",
+        "A test on the force main of {place} finds {friction_head} of friction loss over "
+        "{pipe_length} of pipe. The flow is {flow}, and the inside diameter is {pipe_diameter}. Going by "
+        "Hazen-Williams, what kind of pipe is it most likely to be?",
         find=("friction_rate", "c_factor"),
     ),
 )

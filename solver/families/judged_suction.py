@@ -16,8 +16,11 @@ def by_system(us: Limits, si: Limits, *zones: Zone) -> Judge:
     return lambda values, units, draw: judges[units](values, units, draw)
 
 
-CLEANSING = "Ten States Standards (from memory): at least 2 ft/s or 0.6 m/s in a force main"
-SPEED = "slower than {} lets solids settle; over {} is hard on pipe and valves (common practice)"
+CLEANSING = (
+    "Ten States Standards (from memory): at least 2 ft/s or 0.6 m/s in a force main; the upper limit "
+    "is common practice, no source"
+)
+SPEED = "slower than {}, solids settle; faster than {} is hard on the pipe and valves"
 
 
 def at_any_speed(draw: Draw, units: str) -> dict[str, float]:
@@ -33,46 +36,43 @@ def at_any_speed(draw: Draw, units: str) -> dict[str, float]:
 VELOCITY_CHECK = judged(
     "velocity_check",
     "HQ",
-    "Does the water in a main run too slowly or too fast",
+    "Velocity in a force main: too slow or too fast",
     by_system(
         Limits("velocity", 2, 8, SPEED.format("2 ft/s", "8 ft/s"), CLEANSING),
         Limits("velocity", 0.6, 2.4, SPEED.format("0.6 m/s", "2.4 m/s"), CLEANSING),
         (
             "too_slow",
-            "Too slowly: solids settle in the main",
-            "What settles narrows the main, and turns septic. Look at the flow, or flush it.",
+            "Too slow: solids will settle in the main",
+            "Solids that settle narrow the main and turn septic. Check the flow, or flush the main.",
         ),
         (
             "as_usual",
-            "As it should: fast enough to carry solids, and not too fast",
-            "Solids are carried along, and friction stays moderate.",
+            "About right: solids keep moving without undue wear",
+            "It is fast enough to carry the solids, and friction stays moderate.",
         ),
         (
             "too_fast",
-            "Too fast: it wears the pipe, and a stop hammers",
+            "Too fast: hard on the pipe, with water hammer at a stop",
             "Friction is high, and a sudden stop sends a heavy surge through the main.",
         ),
     ),
     at_any_speed,
     Level(
         ("flow", "pipe_diameter"),
-        "{place} sends {flow} through a force main of {pipe_diameter} inside diameter. "
-        "How does the water run?",
+        "{place} pumps {flow} through a force main with an inside diameter of {pipe_diameter}. "
+        "What would you conclude about the velocity?",
         find=("velocity",),
     ),
     Level(
         ("daily_flow", "pipe_diameter"),
-        "The pumps at {station} send {daily_flow} at all hours through a force main of {pipe_diameter} inside "
-        "diameter. How does the water run?",
+        "The pumps at {station} send a steady {daily_flow} through a force main with an inside diameter "
+        "of {pipe_diameter}. What would you conclude about the velocity?",
         find=("flow", "velocity"),
     ),
 )
 
-LIFT = (
-    "at sea level: up to {} is common practice; about {} is the practical limit "
-    "(Engineering ToolBox, suction head and altitude)"
-)
-TOOLBOX = "common practice; Engineering ToolBox, suction head and altitude"
+LIFT = "at sea level, up to {} is usual, and about {} is the practical limit"
+PRACTICE = "common practice, no source; a pump's own required NPSH decides"
 
 
 def any_lift(draw: Draw, units: str) -> dict[str, float]:
@@ -90,34 +90,34 @@ SUCTION_LIMIT = judged(
     "HL",
     "Is the suction lift too high",
     by_system(
-        Limits("dynamic_suction_lift", 15, 22, LIFT.format("15 ft", "22 ft"), TOOLBOX),
-        Limits("dynamic_suction_lift", 4.5, 6.7, LIFT.format("4.5 m", "6.7 m"), TOOLBOX),
+        Limits("dynamic_suction_lift", 15, 22, LIFT.format("15 ft", "22 ft"), PRACTICE),
+        Limits("dynamic_suction_lift", 4.5, 6.7, LIFT.format("4.5 m", "6.7 m"), PRACTICE),
         (
             "usual",
-            "No: it is within common practice",
-            "Most pumps manage that. The maker's NPSH still has the last word.",
+            "No: it is within the usual limit",
+            "Most pumps can handle that. The pump's own required NPSH (NPSHr) still decides.",
         ),
         (
             "check",
-            "It may be: work the NPSH before it runs",
-            "Some pumps manage that, others cavitate. Compare NPSH available and required.",
+            "Maybe: work out the NPSH before you run it",
+            "Some pumps can handle that, and others cavitate. Compare NPSHa with NPSHr.",
         ),
         (
             "too_high",
-            "Yes: over the practical limit at sea level",
-            "It will lose its prime or cavitate. Stop it, and look for a blocked suction.",
+            "Yes: it is over the practical limit at sea level",
+            "The pump will lose its prime or cavitate. Stop it, and look for a blocked suction.",
         ),
     ),
     any_lift,
     Level(
         ("suction_lift", "suction_loss"),
-        "At sea level {place} stands {suction_lift} above the water it draws. Its suction pipe "
-        "takes {suction_loss}. Is the dynamic suction lift too high?",
+        "At sea level, {place} is {suction_lift} above the water in the wet well. Friction loss in the "
+        "suction pipe is {suction_loss}. Is the dynamic suction lift too high?",
         find=("dynamic_suction_lift",),
     ),
     Level(
         ("suction_vacuum",),
-        "At sea level the suction gauge of {place} shows a vacuum of {suction_vacuum}. "
+        "At sea level, the suction gauge on {place} reads a vacuum of {suction_vacuum}. "
         "Is the dynamic suction lift too high?",
         find=("dynamic_suction_lift",),
     ),
@@ -144,31 +144,31 @@ def any_need(draw: Draw, units: str) -> dict[str, float]:
 NPSH_CHECK = judged(
     "npsh_check",
     "HJ",
-    "Is there enough NPSH",
+    "Is there enough NPSH for the pump",
     against(
         Limits("npsh_required", "npsh_usable", "npsh_available"),
-        "NPSH available must be over NPSH required, by the margin that is wanted",
+        "NPSHa must be above NPSHr by the margin you want",
         (
             "enough",
-            "Yes: the margin is kept",
+            "Yes: the full margin is there",
             "The pump gets what it needs, with the margin left for a bad day.",
         ),
         (
             "in_margin",
-            "Only just: the margin is not kept",
-            "A warm day, a low level or a foul strainer makes it cavitate. Keep the margin.",
+            "Barely: it cuts into the margin",
+            "A warm day, a low level or a dirty strainer would make it cavitate. Get the margin back.",
         ),
         (
             "cavitates",
-            "No: the pump cavitates",
-            "Water boils in the impeller, with a noise like gravel. Stop it and mend the suction.",
+            "No: the pump will cavitate",
+            "Water boils in the impeller and sounds like gravel. Stop the pump and fix the suction.",
         ),
     ),
     any_need,
     Level(
         ("npsh_available", "npsh_margin", "npsh_required"),
-        "{place} has {npsh_available} of NPSH available. Its curve asks for {npsh_required}, and "
-        "{npsh_margin} is wanted as a margin. Is there enough?",
+        "{place} has an available NPSH (NPSHa) of {npsh_available}. Its curve calls for a required NPSH "
+        "(NPSHr) of {npsh_required}, and you want a margin of {npsh_margin}. Is there enough?",
         find=("npsh_usable",),
     ),
     Level(
@@ -180,10 +180,10 @@ NPSH_CHECK = judged(
             "npsh_margin",
             "npsh_required",
         ),
-        "The atmosphere holds up {atmospheric_head} of water, whose vapor head is {vapor_head}. "
-        "{place} stands {suction_lift} above it, and the suction pipe takes {suction_loss}. Its "
-        "curve asks for {npsh_required} of NPSH, and {npsh_margin} is wanted as a margin. "
-        "Is there enough?",
+        "Barometric pressure is {atmospheric_head} of water, and vapor pressure is {vapor_head}. "
+        "{place} is {suction_lift} above the water, and the suction pipe loses {suction_loss}. Its "
+        "curve calls for an NPSHr of {npsh_required}, and you want a margin of {npsh_margin}. "
+        "Is there enough NPSH?",
         find=("npsh_available", "npsh_usable"),
     ),
 )

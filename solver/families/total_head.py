@@ -1,16 +1,17 @@
-"""Pipes and what they take, and the total dynamic head from its parts, to power and back."""
+"""Losses in pipes, and the total dynamic head from its parts, to power and back."""
 
 from ..family import Level
 from .head_family import numeric
 from .scenes_head import force_main, friction_heavy, station
 
-__all__ = ["PIPES", "TOTAL"]
+__all__ = ["PARTS", "PIPES", "TDH", "TOTAL"]
 
-MAIN = (
-    "{place} sends {flow} through {pipe_length} of pipe. Its inside diameter is "
-    "{pipe_diameter}, its C {c_factor}."
+PIPE = (
+    "through {pipe_length} of pipe with an inside diameter of {pipe_diameter} and a C factor of "
+    "{c_factor}."
 )
-WILLIAMS = "Use Hazen-Williams."
+MAIN = f"{{place}} pumps {{flow}} {PIPE}"
+TDH = "What is the total dynamic head (TDH)?"
 
 PIPES = (
     numeric(
@@ -21,13 +22,13 @@ PIPES = (
         force_main,
         Level(
             ("flow", "pipe_diameter"),
-            "{place} sends {flow} through a pipe of {pipe_diameter} inside diameter. "
-            "What is the velocity?",
+            "{place} pumps {flow} through a pipe with an inside diameter of {pipe_diameter}. "
+            "What is the velocity in the pipe?",
         ),
         Level(
             ("daily_flow", "pipe_diameter"),
-            "The pumps at {station} send {daily_flow} at all hours through a pipe of {pipe_diameter} inside "
-            "diameter. What is the velocity?",
+            "The pumps at {station} send a steady {daily_flow} through a pipe with an inside diameter "
+            "of {pipe_diameter}. What is the velocity in the pipe?",
         ),
     ),
     numeric(
@@ -38,69 +39,69 @@ PIPES = (
         force_main,
         Level(
             ("velocity",),
-            "The water in the main of {station} runs at {velocity}. What is its velocity head?",
+            "Water moves through the force main of {station} at {velocity}. "
+            "What is the velocity head?",
         ),
         Level(
             ("flow", "pipe_diameter"),
-            "{place} sends {flow} through a pipe of {pipe_diameter} inside diameter. "
+            "{place} pumps {flow} through a pipe with an inside diameter of {pipe_diameter}. "
             "What is the velocity head?",
         ),
     ),
     numeric(
         "friction_head",
         "HF",
-        "Friction head in a pipe",
+        "Friction loss in a pipe",
         "friction_head",
         force_main,
         Level(
             ("friction_rate", "pipe_length"),
-            "A friction table gives {friction_rate} for the flow of {place}. Its main is "
-            "{pipe_length} long. What is the friction head?",
+            "For the flow of {place}, the friction table gives a loss of {friction_rate}. The force "
+            "main is {pipe_length} long. What is the friction loss?",
         ),
         Level(
             ("flow", "pipe_length", "pipe_diameter", "c_factor"),
-            f"{MAIN} {WILLIAMS} What is the friction head?",
+            f"{MAIN} Using Hazen-Williams, what is the friction loss?",
         ),
         Level(
             ("daily_flow", "pipe_length", "pipe_diameter", "c_factor"),
-            "The pumps at {station} send {daily_flow} at all hours through {pipe_length} of pipe. Its inside "
-            f"diameter is {{pipe_diameter}}, its C {{c_factor}}. {WILLIAMS} "
-            "What is the friction head?",
+            f"The pumps at {{station}} send a steady {{daily_flow}} {PIPE} "
+            "Using Hazen-Williams, what is the friction loss?",
         ),
     ),
     numeric(
         "c_factor",
         "HC",
-        "The C factor of a main",
+        "The C factor of a force main",
         "c_factor",
         force_main,
         Level(
             ("flow", "pipe_diameter", "friction_rate"),
-            "A test on the main of {place} finds {friction_rate} at {flow}. The inside diameter "
-            f"is {{pipe_diameter}}. {WILLIAMS} What is its C factor?",
+            "A test on the force main of {place} finds a friction loss of {friction_rate} at {flow}. "
+            "The inside diameter is {pipe_diameter}. Using Hazen-Williams, what is the C factor?",
         ),
         Level(
             ("flow", "pipe_diameter", "pipe_length", "friction_head"),
-            "A test finds {friction_head} of friction over {pipe_length} of the main of {place}. "
-            "The flow is {flow}, the inside diameter {pipe_diameter}. "
-            f"{WILLIAMS} What is its C factor?",
+            "A test on the force main of {place} finds {friction_head} of friction loss over "
+            "{pipe_length} of pipe. The flow is {flow}, and the inside diameter is {pipe_diameter}. "
+            "Using Hazen-Williams, what is the C factor?",
         ),
     ),
     numeric(
         "minor_loss",
         "HM",
-        "What fittings take",
+        "Minor losses in fittings and valves",
         "minor_loss",
         force_main,
         Level(
             ("loss_coefficient", "velocity_head"),
-            "The fittings of {place} have K that add up to {loss_coefficient}. The velocity head "
-            "is {velocity_head}. What are the minor losses?",
+            "The K values of the fittings and valves on {place} add up to {loss_coefficient}. "
+            "The velocity head is {velocity_head}. What are the minor losses?",
         ),
         Level(
             ("loss_coefficient", "velocity"),
-            "The fittings of {place} have K that add up to {loss_coefficient}. The water runs at "
-            "{velocity}. What are the minor losses?",
+            "The K values of the fittings and valves on {place} add up to {loss_coefficient}. "
+            "The water moves at {velocity}. What are the minor losses?",
         ),
         Level(
             (
@@ -111,12 +112,17 @@ PIPES = (
                 "outlet_coefficient",
                 "velocity",
             ),
-            "The pipe of {place} has {elbows} elbows with K {elbow_coefficient} each. Its check "
-            "valve has K {check_valve_coefficient}, its gate valve {gate_valve_coefficient} and "
-            "its outlet {outlet_coefficient}. The water runs at {velocity}. "
+            "The pipe of {place} has {elbows} elbows with a K of {elbow_coefficient} each. The check "
+            "valve has a K of {check_valve_coefficient}, the gate valve {gate_valve_coefficient} "
+            "and the pipe outlet {outlet_coefficient}. The water moves at {velocity}. "
             "What are the minor losses?",
         ),
     ),
+)
+
+PARTS = (
+    "{place} works against a static head of {static_head}. Friction loss in the pipe is "
+    "{friction_head}, and minor losses are {minor_loss}."
 )
 
 TOTAL = (
@@ -128,20 +134,18 @@ TOTAL = (
         station,
         Level(
             ("static_head", "friction_head", "minor_loss"),
-            "{place} lifts the water by {static_head}. The pipe takes {friction_head} and the "
-            "fittings {minor_loss}. What is the total dynamic head?",
+            f"{PARTS} {TDH}",
         ),
         Level(
             ("static_discharge_head", "suction_lift", "friction_head", "outlet_velocity"),
-            "{place} stands {suction_lift} above the water it draws, and discharges "
-            "{static_discharge_head} above itself. The pipe takes {friction_head}. The water "
-            "leaves at {outlet_velocity}. What is the total dynamic head?",
+            "{place} is {suction_lift} above the water in the wet well and discharges "
+            "{static_discharge_head} above itself. Friction loss is {friction_head}. The water "
+            "leaves the pipe at {outlet_velocity}. What is the total dynamic head (TDH), with the "
+            "velocity head at the outlet?",
         ),
         Level(
             ("static_head", "friction_head", "minor_loss", "delivery_pressure"),
-            "{place} lifts the water by {static_head}. The pipe takes {friction_head} and the "
-            "fittings {minor_loss}. At the end {delivery_pressure} must be left. "
-            "What is the total dynamic head?",
+            f"{PARTS} The pressure at the end of the pipe must be {{delivery_pressure}}. {TDH}",
         ),
         Level(
             (
@@ -152,22 +156,22 @@ TOTAL = (
                 "pipe_diameter",
                 "c_factor",
             ),
-            "The wet well of {station} stands at an elevation of {suction_elevation}, and the main "
-            "ends at {discharge_elevation}. The pump sends {flow} through {pipe_length} of pipe. "
-            f"Its inside diameter is {{pipe_diameter}}, its C {{c_factor}}. {WILLIAMS} "
-            "What is the total dynamic head?",
+            "At {station}, the water in the wet well is at elevation {suction_elevation}, and the force main "
+            f"discharges at elevation {{discharge_elevation}}. The pump sends {{flow}} {PIPE} "
+            "Using Hazen-Williams, what is the total dynamic head (TDH)?",
         ),
     ),
     numeric(
         "power_for_head",
         "HW",
-        "Brake power from the parts of the head",
+        "From static head and friction loss to power",
         "brake_power",
         station,
         Level(
             ("flow", "static_head", "friction_head", "pump_efficiency"),
-            "{place} moves {flow}. It lifts the water by {static_head}, and the pipe takes "
-            "{friction_head}. The pump efficiency is {pump_efficiency}. What is the brake power?",
+            "{place} pumps {flow} against a static head of {static_head} and a friction loss of "
+            "{friction_head}. The pump efficiency is {pump_efficiency}. "
+            "What is the {brake_power:name}?",
         ),
         Level(
             (
@@ -178,31 +182,31 @@ TOTAL = (
                 "c_factor",
                 "pump_efficiency",
             ),
-            f"{MAIN} The lift is {{static_head}}. The pump efficiency is "
-            f"{{pump_efficiency}}. {WILLIAMS} What is the brake power?",
+            f"{MAIN} The static head is {{static_head}}, and the pump efficiency is "
+            "{pump_efficiency}. Using Hazen-Williams, what is the {brake_power:name}?",
         ),
     ),
     numeric(
         "friction_from_power",
         "HB",
-        "Friction head from the power, back again",
+        "From power back to friction loss",
         "friction_head",
         friction_heavy,
         Level(
             ("head", "static_head"),
-            "{place} works against {head} of total head and lifts the water by {static_head}. "
-            "The rest is friction. How much is that?",
+            "{place} works against a total dynamic head (TDH) of {head}. The static head is "
+            "{static_head}, and the rest is friction loss. How much is the friction loss?",
         ),
         Level(
             ("water_power", "flow", "static_head"),
-            "{place} gives the water {water_power} while it moves {flow}. It lifts the water by "
-            "{static_head}; the rest of the head is friction. How much is that?",
+            "{place} puts {water_power} into the water at {flow}. The static head is {static_head}, "
+            "and the rest of the head is friction loss. How much is the friction loss?",
         ),
         Level(
             ("brake_power", "pump_efficiency", "flow", "static_head"),
-            "The shaft of {place} carries {brake_power} at a pump efficiency of "
-            "{pump_efficiency}. It moves {flow} and lifts the water by {static_head}. "
-            "The rest of the head is friction. How much is that?",
+            "{place} takes {brake_power} at the shaft, and its pump efficiency is {pump_efficiency}. "
+            "It pumps {flow} against a static head of {static_head}. The rest of the head is "
+            "friction loss. How much is the friction loss?",
         ),
     ),
 )

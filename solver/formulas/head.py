@@ -19,9 +19,7 @@ ALWAYS = "The pump has to lift the water and make up for every loss on the way."
 MISSES_HEIGHT = "A gauge mounted above the pump doesn't feel the water between it and the pump."
 MISSES_SPEED = "A gauge feels pressure, not speed, so velocity head is counted separately."
 COUNTS_AS_LEVEL = "With no gauge height given, count the gauge as level with the pump."
-LEVEL = (
-    "The gauges are level and the pipes are the same size, so you can compare the pressures directly."
-)
+LEVEL = "The gauges are level and the pipes are the same size, so you can compare the pressures directly."
 
 pressure, discharge_head, suction_head = map(Known, ("pressure", "discharge_head", "suction_head"))
 discharge_gauge, suction_gauge = map(Known, ("discharge_gauge", "suction_gauge"))
@@ -100,11 +98,13 @@ def at_the_pump(part: str) -> Iterator[Formula]:
             f"{part}_velocity_head": Part(MISSES_SPEED, SPEEDS),
         },
         source=GAUGES,
-        slips=(Slip(
+        slips=(
+            Slip(
                 "gauge_alone",
                 as_head,
                 "You used the gauge alone. Correct it to the pump: add what the gauge doesn't feel.",
-            ),),
+            ),
+        ),
     )
 
 

@@ -7,7 +7,9 @@ from .head_factors import FRICTION, GRAVITY, HUNDRED, VELOCITY
 __all__ = ["FITTINGS", "PIPES", "velocity_head_of", "velocity_of"]
 
 TORRICELLI = "v squared over 2g: US EPA, EPANET 2.2 manual ch. 3, and any text on hydraulics"
-TABLE = "common practice, no source: a friction table gives the loss per 100 ft, or per 100 m, of pipe"
+TABLE = (
+    "common practice, no source: a friction table gives the loss per 100 ft, or per 100 m, of pipe"
+)
 HAZEN_WILLIAMS = (
     f"Hazen-Williams, fitted to water at ordinary temperatures in full pipes; {FRICTION.source}"
 )

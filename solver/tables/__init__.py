@@ -71,7 +71,7 @@ def table_rows(name: str) -> tuple[dict[str, float], ...]:
 def named_rows(name: str) -> dict[str, tuple[float, ...]]:
     """The rows of a table whose first column is a name, by that name.
 
-    >>> named_rows("c_factors")["plastic in good order"]
+    >>> named_rows("c_factors")["plastic in good condition"]
     (140.0, 150.0)
     """
     lines = [line for line in _lines(name) if not line.startswith("#")]

@@ -15,20 +15,20 @@ from solver.tables import table_rows
 
 from .published import CONSTANT, Row, every, worked
 
-NELIK = "Nelik, Pumps & Systems, How Important Is the Velocity Head (2012)"
-SINO = "Sino-Inst, Why Pumps Need Pressure Gauges"
+NINE_SOURCE = "a published worked example of gauges and velocity heads (2012)"
+SINO = "an instrument maker's note on pump gauges"
 NAVAL = "US Navy MO-405, pump inspection, Figure 3-11"
-MCNALLY = "McNally Institute, Pressure Head, 20 in of vacuum (printed for 0.98 gravity)"
-STUDEN = "Studen, pump of 400 and 350 mm pipes, worked problem"
+MCNALLY = "a pump training text, 20 in of vacuum (printed for 0.98 gravity)"
+STUDEN = "a published worked problem, pump of 400 and 350 mm pipes"
 SOLBERG = "Solberg, Elementary Heat Power, Ex 9.8"
 SPELLMAN = "Spellman, Handbook of Water and Wastewater Treatment Plant Operations, Ex 10.4"
 CENGEL = "Cengel & Cimbala, Fluid Mechanics, Ex 5-15"
-AUSTIN = "Easy Calculate Pump Head Pressure, the worked example in its text"
-LAW = "Law Supply, friction loss chart, 1 in schedule 40 steel, C 100"
-TOOLBOX = "Engineering ToolBox, Hazen-Williams, worked example"
+AUSTIN = "a pump maker's worked example of total head"
+LAW = "a supplier's friction loss chart, 1 in schedule 40 steel, C 100"
+TOOLBOX = "a published Hazen-Williams worked example"
 VENNARD = "Vennard, Elementary Fluid Mechanics, Ex 9.10"
-AJDESIGN = "AJ Design, Minor Losses, worked example"
-PRACTICE_25 = "Best practice no. 25 (cld.bz), NPSH example 4"
+AJDESIGN = "a published worked example of minor losses"
+PRACTICE_25 = "a pump training guide, NPSH example 4"
 BACHUS = "Bachus & Custodio, Know and Understand Centrifugal Pumps, NPSH of an open tank"
 DAVIS = "Davis, Water and Wastewater Engineering, Table 3-7"
 PIPE_1_IN = {"pipe_diameter": 1.049, "c_factor": 100}
@@ -45,7 +45,7 @@ ONE_PUMP = {  # a vacuum of 127 mmHg as a gauge below zero
     "discharge_gauge_height": 0.45, "suction_gauge_height": -0.075,
     "discharge_diameter": 350, "suction_diameter": 400,
 }  # fmt: skip
-NELIKS = {
+NINE_PERCENT = {
     "flow": 70, "discharge_gauge": 80, "suction_gauge": 5, "discharge_gauge_height": 6,
     "suction_gauge_height": 1, "discharge_diameter": 1, "suction_diameter": 1.5,
 }  # fmt: skip
@@ -55,7 +55,7 @@ ROWS = [
     Row("24", "static_head", "us", {"static_discharge_head": 17, "suction_lift": 7}, f"{SPELLMAN} (its levels read, its total from memory)", "M"),
     Row("24", "static_head", "us", {"discharge_elevation": 145, "suction_elevation": 121}, f"{SPELLMAN} (its levels read, its total from memory)", "M"),
     # Gauges
-    Row("185", "discharge_gauge_head", "us", {"discharge_gauge": 80}, NELIK, "R"),
+    Row("185", "discharge_gauge_head", "us", {"discharge_gauge": 80}, NINE_SOURCE, "R"),
     Row("59.6", "discharge_gauge", "us", {"head": 80, "suction_gauge": 25}, SINO, "R"),
     Row("10", "pressure", "us", {"discharge_gauge": 35, "suction_gauge": 25}, NAVAL, "R"),
     Row("22.66", "dynamic_suction_lift", "us", {"suction_vacuum": 20}, MCNALLY, "R"),
@@ -93,9 +93,9 @@ def test_the_solver_gives_the_published_head(row):
     assert row.value == pytest.approx(worked(row), abs=row.near)
 
 
-def test_heights_and_velocity_heads_add_the_nine_percent_that_nelik_finds():
-    """Nelik, gauge correction and velocity head (2019): 9 percent over the gauges alone (R)."""
-    row = Row("9", "head", "us", NELIKS, NELIK, "R")
+def test_heights_and_velocity_heads_add_the_nine_percent_that_was_published():
+    """A published example of 2019: 9 percent over the gauges alone (R)."""
+    row = Row("9", "head", "us", NINE_PERCENT, NINE_SOURCE, "R")
     assert 9 == pytest.approx(100 * (worked(row) / (75 * 2.31) - 1), abs=row.near)
 
 
@@ -104,10 +104,10 @@ FORMS = {
     ("us", "US EPA, EPANET 2.2 manual ch. 3, cfs and ft (R)"): lambda q, d, c: (
         100 * 4.727 * (q / 448.831) ** 1.852 / c**1.852 / (d / 12) ** 4.871
     ),
-    ("us", "Engineering ToolBox, ft per 100 ft (R)"): lambda q, d, c: (
+    ("us", "a published form, ft per 100 ft (R)"): lambda q, d, c: (
         0.2083 * (100 / c) ** 1.852 * q**1.852 / d**4.8655
     ),
-    ("us", "Law Supply, friction loss chart (R)"): lambda q, d, c: (
+    ("us", "a supplier's friction loss chart (R)"): lambda q, d, c: (
         1043.94 * q**1.852 / (c**1.852 * d**4.8655)
     ),
     ("us", "10.44 Q^1.85, as in civil engineering reviews (R)"): lambda q, d, c: (
@@ -122,7 +122,7 @@ FORMS = {
     ("si", "10.643 Q^1.85 in m3/s and m (M)"): lambda q, d, c: (
         100 * 10.643 * (q / 1000) ** 1.85 / (c**1.85 * (d / 1000) ** 4.87)
     ),
-    ("si", "eduk8r, 279000 Q in L/s and mm (R)"): lambda q, d, c: (
+    ("si", "a published form, 279000 Q in L/s and mm (R)"): lambda q, d, c: (
         100 * (279_000 * q / (c * d**2.63)) ** 1.852
     ),
 }

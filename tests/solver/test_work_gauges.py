@@ -64,7 +64,7 @@ def test_a_gauge_without_a_height_counts_as_level_and_its_step_says_so(suction, 
     (named,) = given
     other = {"discharge": "suction_head", "suction": "discharge_head"}[named.split("_")[0]]
     said = {step.name: step.why for step in found.steps}
-    assert "Where no height is given, a gauge counts as level with the pump." == said[other]
+    assert "With no gauge height given, count the gauge as level with the pump." == said[other]
 
 
 def test_a_discharge_gauge_is_worked_back_from_the_head_with_heights_below_zero():
