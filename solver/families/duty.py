@@ -14,19 +14,19 @@ __all__ = ["WITHOUT_STATIC", "changed_duty", "judge_duty"]
 CAUSES = ("restricted", "lifted", "worn", "opened")
 WITHOUT_STATIC = ("restricted", "worn", "opened")
 CLEAR = 0.96  # a share nearer to one than this, either way, may be the readings alone
-CHECK = "Check the gauges first. Lock out before anyone opens the pump or closes a valve."
+CHECK = "Check the gauges first. Lock out the pump before anyone opens it or closes a valve."
 
 TEXTS = {
-    "restricted": "Something holds the flow back: a valve is closing, or the main clogs",
-    "lifted": "The static head rose: a lower wet well, or a higher level or pressure at the far end",
-    "worn": "The pump itself gives less: it is worn, or something is in its impeller",
-    "opened": "The water gets away more easily: a broken main, or a valve opened",
+    "restricted": "Something is holding the flow back: a valve closing or the main clogging",
+    "lifted": "The static head went up: a lower wet well, or more level or pressure at the far end",
+    "worn": "The pump itself does less: it is worn or partly plugged",
+    "opened": "Water gets away more easily: the main is broken or a valve was opened",
 }
 SHOWS = {
-    "restricted": "less flow against more head, with the same static head",
-    "lifted": "less flow against more head, and more static head with the pumps off",
+    "restricted": "less flow at more head, with the same static head",
+    "lifted": "less flow at more head, with more static head when the pumps are off",
     "worn": "less flow and less head",
-    "opened": "more flow against less head",
+    "opened": "more flow at less head",
 }
 
 
@@ -96,9 +96,9 @@ def judge_duty(causes: tuple[str, ...] = CAUSES) -> Judge:
         if found not in causes:
             return None
         shown = [with_unit(figures(100 * share), "%") for share in shares]
-        said = f"flow {shown[0]} and head {shown[1]} of what they were"
+        said = f"flow is {shown[0]} and head is {shown[1]} of what they were"
         if "lifted" in causes:
-            said += f"; static head {shown[2]}"
+            said += f"; static head is {shown[2]}"
         options = {
             cause: Option(cause, TEXTS[cause], f"That would show {SHOWS[cause]}.")
             for cause in causes
@@ -106,7 +106,7 @@ def judge_duty(causes: tuple[str, ...] = CAUSES) -> Judge:
         del options[found]
         right = Option(found, TEXTS[found], f"The readings show {SHOWS[found]}. {CHECK}")
         return Judgement(
-            "the pump moves along its curve when the system changes, and off it when it wears",
+            "when the system changes, the pump moves along its curve; when it wears, it drops below it",
             said,
             right,
             tuple(options.values()),

@@ -7,15 +7,15 @@ from .against import against
 from .duty import WITHOUT_STATIC, changed_duty, judge_duty
 from .scenes import noted, round_flow
 from .scenes_wells import checked_pump, resting_motor
-from .well_family import PER_DEPTH, judged
+from .well_family import FALLS, LOSES, PER_DEPTH, judged
 
 __all__ = ["DRAWDOWN_CAUSE", "DRAWDOWN_CHECK", "STARTS_LIMIT"]
 
 TABLE = (
-    "EI 11C201 Table 7-1 sets the least time between starts. For motors under 20 hp (15 kW) it is "
-    "10 to 15 minutes. Up to 100 hp (75 kW) it is 15 to 20, and above that 20 to 30."
+    "EI 11C201 Table 7-1 gives the least time between starts: 10 to 15 minutes under 20 hp (15 kW), "
+    "15 to 20 up to 100 hp (75 kW), and 20 to 30 above that."
 )
-TENTH = "Common practice looks for the cause beyond 10% either way."
+TENTH = "More than 10% off either way is worth looking into."
 
 STARTS_LIMIT = judged(
     "starts_limit",
@@ -26,39 +26,38 @@ STARTS_LIMIT = judged(
         MOTOR_CYCLE.rule,
         (
             "too_often",
-            "Too often: the time is under the table's lower figure",
-            "Each start heats the windings. Set the floats further apart, or ask for a design check.",
+            "Too often: the time is below the table's lower figure",
+            "Each start heats the windings. Set the floats farther apart, or ask for a design check.",
         ),
         (
             "maker_decides",
-            "It depends on the motor: the time is between the two figures",
-            "Keep to the maker's limit on starts, which comes before any table.",
+            "Depends on the motor: the time is between the two figures",
+            "Go by the motor manufacturer's limit on starts. It comes before any table.",
         ),
         (
             "seldom_enough",
-            "Not too often: the time is over the table's upper figure",
-            "The motor cools between starts. Still keep to the maker's own limit.",
+            "Not too often: the time is above the table's upper figure",
+            "The motor has time to cool between starts. Still keep to the manufacturer's own limit.",
         ),
     ),
     resting_motor,
     Level(
         ("motor_size", "motor_cycle"),
-        f"The {{motor_size}} motor of {{place}} has {{motor_cycle}} from one start to its next. "
+        f"The {{motor_size}} motor of {{place}} gets {{motor_cycle}} from one start to its next. "
         f"{TABLE} Does it start too often?",
         find=("cycle_floor", "cycle_ceiling"),
     ),
     Level(
         ("motor_size", "cycle_time", "alternating_pumps"),
-        "At {station} it is {cycle_time} from one start to the next. Its {alternating_pumps} "
-        f"pumps take turns, each with a motor of {{motor_size}}. {TABLE} "
-        "Does each motor start too often?",
+        "At {station}, it is {cycle_time} from one start to the next. Its {alternating_pumps} pumps "
+        f"alternate, and each has a {{motor_size}} motor. {TABLE} Does each motor start too often?",
         find=("cycle_floor", "cycle_ceiling", "motor_cycle"),
     ),
     Level(
         ("motor_size", "working_volume", "flow", "inflow", "alternating_pumps"),
-        "The wet well of {station} holds {working_volume} between floats, and the inflow is "
-        "{inflow}. Its {alternating_pumps} pumps take turns. Each moves {flow} and has a motor "
-        f"of {{motor_size}}. {TABLE} Does each motor start too often?",
+        "The wet well of {station} holds {working_volume} between floats, and inflow is {inflow}. Its "
+        "{alternating_pumps} pumps alternate. Each moves {flow} and has a {motor_size} motor. "
+        f"{TABLE} Does each motor start too often?",
         find=("cycle_floor", "cycle_ceiling", "motor_cycle"),
     ),
 )
@@ -66,45 +65,43 @@ STARTS_LIMIT = judged(
 DRAWDOWN_CHECK = judged(
     "drawdown_check",
     "WB",
-    "A drawdown test against the rated flow",
+    "A drawdown test compared with the rated flow",
     against(
         FLOW_SHARE,
         FLOW_SHARE.rule,
         (
             "low",
-            "Low: look for wear, a clog, a half-closed valve or a leak back",
-            "Take the gauges too: they tell a tired pump from a blocked main.",
+            "Low: look for wear, a clog, a partly closed valve or a leak back",
+            "Read the gauges too. They tell you whether the pump is worn or the main is blocked.",
         ),
         (
             "as_rated",
-            "As it should be: within 10%",
-            "Note it with the date and the gauges, so that a later change shows.",
+            "Good: within 10% of the rated flow",
+            "Write it down with the date and the gauge readings, so you can see a later change.",
         ),
         (
             "high",
-            "High: check the test, then look for a broken main",
-            "A pump moves more than rated only against less head. Measure again first.",
+            "High: repeat the test, then look for a broken main",
+            "A pump moves more than its rated flow only against less head. Measure again first.",
         ),
     ),
     checked_pump,
     Level(
         ("flow", "rated_flow"),
-        "A drawdown test of {place} gives {flow}. It is rated for {rated_flow} at this head. "
-        f"{TENTH} What do you say of it?",
+        "A drawdown test of {place} shows {flow}. The pump is rated for {rated_flow} at this head. "
+        f"{TENTH} What is your call?",
         find=("flow_share",),
     ),
     Level(
         ("drawdown_rate", "inflow", "rated_flow"),
-        "While {place} runs, the wet well loses {drawdown_rate}, by how fast its level falls. The "
-        f"inflow is {{inflow}}. The pump is rated for {{rated_flow}} at this head. {TENTH} "
-        "What do you say of it?",
+        f"{LOSES} Inflow is {{inflow}}. The pump is rated for {{rated_flow}} at this head. {TENTH} "
+        "What is your call?",
         find=("flow", "flow_share"),
     ),
     Level(
         ("volume_per_depth", "drawdown_read", "drawdown_time", "inflow", "rated_flow"),
-        f"{PER_DEPTH} While one pump runs, its level takes {{drawdown_time}} to fall "
-        "{drawdown_read}. The inflow is {inflow}. The pump is rated for {rated_flow} at this "
-        f"head. {TENTH} What do you say of it?",
+        f"{PER_DEPTH} {FALLS} Inflow is {{inflow}}. The pump is rated for {{rated_flow}} at this head. "
+        f"{TENTH} What is your call?",
         find=("flow", "flow_share"),
     ),
 )
@@ -120,20 +117,19 @@ def drawn_down(draw: Draw, units: str) -> dict[str, float]:
 DRAWDOWN_CAUSE = judged(
     "drawdown_cause",
     "WG",
-    "Drawdown and gauges: worn, held back, or broken open",
+    "What changed, from a drawdown test and two gauges",
     judge_duty(WITHOUT_STATIC),
     drawn_down,
     Level(
         ("flow", "head", "rated_flow", "rated_head"),
-        "A drawdown test of {place} gives {flow}, and its gauges show {head} of head. When it was "
-        "new it moved {rated_flow} against {rated_head}, at the same levels. What has changed?",
+        "A drawdown test of {place} shows {flow}, and its gauges show {head} of head. When new, it "
+        "moved {rated_flow} at {rated_head}, with the same water levels. What changed?",
         find=("flow_share", "head_share"),
     ),
     Level(
         ("drawdown_rate", "inflow", "head", "rated_flow", "rated_head"),
-        "While {place} runs, the wet well loses {drawdown_rate}, by how fast its level falls. The "
-        "inflow is {inflow}, and the gauges show {head} of head. When it was new the pump moved "
-        "{rated_flow} against {rated_head}, at the same levels. What has changed?",
+        f"{LOSES} Inflow is {{inflow}}, and the gauges show {{head}} of head. When new, the pump moved "
+        "{rated_flow} at {rated_head}, with the same water levels. What changed?",
         find=("flow", "flow_share", "head_share"),
     ),
 )

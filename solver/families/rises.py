@@ -19,37 +19,38 @@ CLEAR = 0.95  # above this it made no difference; between the two nobody can say
 RISE_SOURCE = judged(
     "rise_source",
     "WX",
-    "Pumps off, and the level rises: from where",
+    "Where the water comes from with the pumps off",
     against(
         LEAK_SHARE,
         LEAK_SHARE.rule,
         (
             "inflow",
             "Nearly all from the sewer: the check valves hold",
-            "Closing the valves hardly changed the rise, so hardly any water came back.",
+            "Closing the valves hardly changed the rise, so hardly any water was coming back.",
         ),
         (
             "both",
-            "From the sewer, and part of it from the force main",
-            "A check valve passes. Find which one, and plan to open it, locked out.",
+            "Part of it from the sewer, part of it back from the force main",
+            "A check valve is leaking. Find which one, and plan to open it, locked out.",
         ),
         (
             "check_valve",
-            "Most of it from the force main, back through a check valve",
-            "The pump moves this water again and again. Find which valve, and repair it, locked out.",
+            "Most of it back from the force main, through a check valve",
+            "The pump moves the same water over and over. Find which valve leaks, and repair it, "
+            "locked out.",
         ),
     ),
     rising_well,
     Level(
         ("rise_rate", "inflow"),
-        f"{OPENED}, the wet well of {{station}} takes in {{rise_rate}}. With the discharge "
-        "valves closed it takes in {inflow}. Where does the water come from?",
+        f"{OPENED}, the wet well of {{station}} takes in {{rise_rate}}. With the discharge valves "
+        "closed too, it takes in {inflow}. Where does the water come from?",
         find=("leakage", "leak_share"),
     ),
     Level(
         ("volume_per_depth", "rise_read", "rise_time", "closed_rise_read", "closed_rise_time"),
-        f"{PER_DEPTH} {OPENED}, its level takes {{rise_time}} to rise {{rise_read}}. With the "
-        "discharge valves closed it takes {closed_rise_time} to rise {closed_rise_read}. "
+        f"{PER_DEPTH} {OPENED}, the level takes {{rise_time}} to rise {{rise_read}}. With the "
+        "discharge valves closed too, it takes {closed_rise_time} to rise {closed_rise_read}. "
         "Where does the water come from?",
         find=("rise_rate", "inflow", "leakage", "leak_share"),
     ),
@@ -57,12 +58,12 @@ RISE_SOURCE = judged(
 
 
 VALVES = {
-    (False, False): ("neither", "Neither: the sewer fills the well"),
-    (True, False): ("pump_1", "The check valve of pump 1"),
-    (False, True): ("pump_2", "The check valve of pump 2"),
+    (False, False): ("neither", "Neither one: the water comes from the sewer"),
+    (True, False): ("pump_1", "Pump 1's check valve"),
+    (False, True): ("pump_2", "Pump 2's check valve"),
     (True, True): ("both", "Both check valves"),
 }
-REPAIR = "Lock out, close and drain before anyone opens a check valve."
+REPAIR = "Lock out the pump, close the valves and drain the pipe before anyone opens a check valve."
 
 
 def judge_valves(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
@@ -80,8 +81,10 @@ def judge_valves(values: Mapping[str, float], units: str, draw: Draw) -> Judgeme
             if here != there:
                 slowed = "slowed the rise" if here else "hardly changed the rise"
                 holds = "leaks" if here else "holds"
-                return f"Closing the valve of pump {pump} {slowed}, so its check valve {holds}."
-        told = "so the water came back there" if any(leaks) else "so no water came back"
+                return (
+                    f"Closing Pump {pump}'s discharge valve {slowed}, so its check valve {holds}."
+                )
+        told = "so that is where water was coming back" if any(leaks) else "so no water came back"
         slowed = "slowed" if any(leaks) else "hardly changed"
         which = "Closing that valve" if sum(leaks) == 1 else "Closing either valve"
         return f"{which} {slowed} the rise, {told}. {REPAIR if any(leaks) else ''}".strip()
@@ -89,8 +92,8 @@ def judge_valves(values: Mapping[str, float], units: str, draw: Draw) -> Judgeme
     options = {leaks: Option(*VALVES[leaks], says(leaks)) for leaks in VALVES}
     right = options.pop(found)
     return Judgement(
-        "a rise that slows when one discharge valve is closed came back through its check valve",
-        f"both open {shown[0]}; pump 1 closed {shown[1]}; pump 2 closed {shown[2]}",
+        "if closing one discharge valve slows the rise, that pump's check valve leaks",
+        f"both open {shown[0]}; Pump 1 closed {shown[1]}; Pump 2 closed {shown[2]}",
         right,
         tuple(options.values()),
     )
@@ -104,15 +107,15 @@ LEAKING_VALVE = judged(
     two_check_valves,
     Level(
         ("rise_rate", "rise_rate_1", "rise_rate_2"),
-        f"{OPENED}, the wet well of {{station}} takes in {{rise_rate}}. With the discharge valve "
-        "of pump 1 closed it takes in {rise_rate_1}. With that of pump 2 closed instead it takes in "
+        f"{OPENED}, the wet well of {{station}} takes in {{rise_rate}}. With only Pump 1's "
+        "discharge valve closed, it takes in {rise_rate_1}. With only Pump 2's closed, it takes in "
         "{rise_rate_2}. Which check valve leaks?",
     ),
     Level(
         ("volume_per_depth", "rise_read", "rise_time", "rise_time_1", "rise_time_2"),
-        f"{PER_DEPTH} {OPENED}, its level takes {{rise_time}} to rise {{rise_read}}. With the "
-        "discharge valve of pump 1 closed the same rise takes {rise_time_1}. With that of pump 2 "
-        "closed instead it takes {rise_time_2}. Which check valve leaks?",
+        f"{PER_DEPTH} {OPENED}, the level takes {{rise_time}} to rise {{rise_read}}. With only "
+        "Pump 1's discharge valve closed, the same rise takes {rise_time_1}. With only Pump 2's "
+        "closed, it takes {rise_time_2}. Which check valve leaks?",
         find=("rise_rate", "rise_rate_1", "rise_rate_2"),
     ),
 )

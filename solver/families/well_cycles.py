@@ -7,11 +7,11 @@ from .well_family import PER_DEPTH, TURNS, numeric
 __all__ = ["CYCLES"]
 
 FLOATS = (
-    "The wet well of {station} is round, {well_diameter} across. Its pump starts at {on_level} "
-    "and stops at {off_level} above the floor."
+    "The wet well of {station} is round and {well_diameter} across inside. The pump starts at "
+    "{on_level} and stops at {off_level} above the floor."
 )
 ROUND = ("well_diameter", "on_level", "off_level")
-PUMPED = "The pump moves {flow} and the inflow is {inflow}."
+PUMPED = "The pump moves {flow}, and inflow is {inflow}."
 BETWEEN = "The wet well of {station} holds {working_volume} between floats."
 
 CYCLES = (
@@ -22,46 +22,46 @@ CYCLES = (
         "fill_time",
         Level(
             ("working_volume", "inflow"),
-            f"{BETWEEN} The inflow is {{inflow}}. How long does it take to fill, in {{unit}}?",
+            f"{BETWEEN} Inflow is {{inflow}}. How long does it take to fill, in {{unit}}?",
         ),
         Level(
             ("volume_per_depth", "on_level", "off_level", "inflow"),
-            f"{PER_DEPTH} Its pump starts at {{on_level}} and stops at {{off_level}} above the "
-            "floor. The inflow is {inflow}. How long does it take to fill, in {unit}?",
+            f"{PER_DEPTH} The pump starts at {{on_level}} and stops at {{off_level}} above the "
+            "floor. Inflow is {inflow}. How long does it take to fill, in {unit}?",
         ),
         Level(
             (*ROUND, "inflow"),
-            f"{FLOATS} The inflow is {{inflow}}. How long does it take to fill, in {{unit}}?",
+            f"{FLOATS} Inflow is {{inflow}}. How long does it take to fill, in {{unit}}?",
         ),
     ),
     numeric(
         "pump_down_time",
         "WT",
-        "How long a pump takes to empty the well",
+        "How long a pump-down takes",
         "pump_down_time",
         Level(
             ("working_volume", "flow", "inflow"),
-            f"{BETWEEN} {PUMPED} How long does the pump run in a cycle, in {{unit}}?",
+            f"{BETWEEN} {PUMPED} How long does the pump run each cycle, in {{unit}}?",
         ),
         Level(
             ("volume_per_depth", "working_depth", "flow", "inflow"),
-            f"{PER_DEPTH} Its floats are {{working_depth}} apart. {PUMPED} "
-            "How long does the pump run in a cycle, in {unit}?",
+            f"{PER_DEPTH} The floats are {{working_depth}} apart. {PUMPED} "
+            "How long does the pump run each cycle, in {unit}?",
         ),
         Level(
             (*ROUND, "flow", "inflow"),
-            f"{FLOATS} {PUMPED} How long does the pump run in a cycle, in {{unit}}?",
+            f"{FLOATS} {PUMPED} How long does the pump run each cycle, in {{unit}}?",
         ),
     ),
     numeric(
         "cycle_time",
         "WC",
-        "The cycle from start to start",
+        "Cycle time from start to start",
         "cycle_time",
         Level(
             ("fill_time", "pump_down_time"),
-            "The wet well of {station} fills in {fill_time} and its pump takes "
-            "{pump_down_time} to empty it. What is the cycle time?",
+            "The wet well of {station} takes {fill_time} to fill and {pump_down_time} to pump down. "
+            "What is the cycle time?",
         ),
         Level(
             ("working_volume", "flow", "inflow"),
@@ -74,41 +74,42 @@ CYCLES = (
     numeric(
         "starts_per_hour",
         "WS",
-        "Starts in an hour",
+        "Starts per hour",
         "starts_per_hour",
         Level(
             ("cycle_time",),
-            "At {station} it is {cycle_time} from one start to the next. "
-            "How many starts is that in an hour?",
+            "At {station}, it is {cycle_time} from one start to the next. "
+            "How many starts per hour is that?",
         ),
         Level(
             ("working_volume", "flow", "inflow"),
-            f"{BETWEEN} {PUMPED} How many starts are there in an hour?",
+            f"{BETWEEN} {PUMPED} How many starts per hour is that?",
         ),
         Level(
             ("volume_per_depth", "on_level", "off_level", "flow", "inflow"),
-            f"{PER_DEPTH} Its pump starts at {{on_level}} and stops at {{off_level}} above the "
-            f"floor. {PUMPED} How many starts are there in an hour?",
+            f"{PER_DEPTH} The pump starts at {{on_level}} and stops at {{off_level}} above the "
+            f"floor. {PUMPED} How many starts per hour is that?",
         ),
     ),
     numeric(
         "pump_starts",
         "WN",
-        "Starts of each pump, taking turns",
+        "Starts of each pump when they alternate",
         "pump_starts",
         Level(
             ("starts_per_hour", "alternating_pumps"),
-            f"{TURNS} The station has {{starts_per_hour}}. How often does each pump start?",
+            f"{TURNS} Together they make {{starts_per_hour}}. "
+            "How many times an hour does each pump start?",
         ),
         Level(
             ("cycle_time", "alternating_pumps"),
-            f"{TURNS} It is {{cycle_time}} from one start to the next. "
-            "How many starts in an hour does each pump have?",
+            f"{TURNS} It is {{cycle_time}} from one start at the station to the next. "
+            "How many times an hour does each pump start?",
         ),
         Level(
             ("working_volume", "flow", "inflow", "alternating_pumps"),
             f"{TURNS} The wet well holds {{working_volume}} between floats. One pump moves "
-            "{flow} and the inflow is {inflow}. How many starts in an hour does each pump have?",
+            "{flow}, and inflow is {inflow}. How many times an hour does each pump start?",
         ),
     ),
     numeric(
@@ -118,17 +119,17 @@ CYCLES = (
         "least_volume",
         Level(
             ("least_cycle", "flow"),
-            "The pump of {station} moves {flow} and may start once in {least_cycle} at most. "
+            "The pump at {station} moves {flow} and may start no more than once every {least_cycle}. "
             "What is the least volume between floats?",
         ),
         Level(
             ("most_starts", "flow"),
-            "The pump of {station} moves {flow}. Its maker allows {most_starts}. "
+            "The pump at {station} moves {flow}. Its manufacturer allows {most_starts}. "
             "What is the least volume between floats?",
         ),
         Level(
             ("most_starts", "alternating_pumps", "flow"),
-            f"{TURNS} Each moves {{flow}}, and its maker allows it {{most_starts}}. "
+            f"{TURNS} Each one moves {{flow}}, and the manufacturer allows it {{most_starts}}. "
             "What is the least volume between floats?",
             scene=small_pair,
         ),
@@ -140,33 +141,34 @@ CYCLES = (
         "least_depth",
         Level(
             ("least_volume", "volume_per_depth"),
-            f"{PER_DEPTH} It needs {{least_volume}} between floats. How far apart must they be?",
+            f"{PER_DEPTH} It needs {{least_volume}} between floats. How far apart must the floats be?",
         ),
         Level(
             ("least_cycle", "flow", "well_diameter"),
-            "The wet well of {station} is round, {well_diameter} across. Its pump moves {flow} and "
-            "may start once in {least_cycle} at most. How far apart must the floats be?",
+            "The wet well of {station} is round and {well_diameter} across inside. The pump moves "
+            "{flow} and may start no more than once every {least_cycle}. "
+            "How far apart must the floats be?",
         ),
         Level(
             ("most_starts", "flow", "well_length", "well_width"),
-            "The wet well of {station} is {well_length} by {well_width}. Its pump moves {flow}, "
-            "and its maker allows {most_starts}. How far apart must the floats be?",
+            "The wet well of {station} measures {well_length} by {well_width} inside. The pump moves "
+            "{flow}, and its manufacturer allows {most_starts}. How far apart must the floats be?",
         ),
     ),
     numeric(
         "shortest_cycle",
         "WQ",
-        "The shortest cycle there can be",
+        "The shortest possible cycle",
         "shortest_cycle",
         Level(
             ("working_volume", "flow"),
-            f"{BETWEEN} The pump moves {{flow}}. The inflow changes all day. "
-            "What is the shortest cycle there can be, in {unit}?",
+            f"{BETWEEN} The pump moves {{flow}}. Inflow changes all day. "
+            "What is the shortest possible cycle, in {unit}?",
         ),
         Level(
             (*ROUND, "flow"),
-            f"{FLOATS} The pump moves {{flow}}. The inflow changes all day. "
-            "What is the shortest cycle there can be, in {unit}?",
+            f"{FLOATS} The pump moves {{flow}}. Inflow changes all day. "
+            "What is the shortest possible cycle, in {unit}?",
         ),
     ),
 )

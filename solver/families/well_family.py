@@ -5,10 +5,12 @@ from ..formulas import SPEED_AND_IMPELLER, WET_WELL
 from ..scenario import WITH_WET_WELL
 from .scenes_wells import well
 
-__all__ = ["PER_DEPTH", "TURNS", "judged", "numeric"]
+__all__ = ["FALLS", "LOSES", "PER_DEPTH", "TURNS", "judged", "numeric"]
 
-PER_DEPTH = "The wet well of {station} holds {volume_per_depth}."
-TURNS = "The {alternating_pumps} pumps of {station} take turns."
+PER_DEPTH = "The wet well of {station} holds {volume_per_depth} of depth."
+FALLS = "With one pump running, the level takes {drawdown_time} to drop {drawdown_read}."
+LOSES = "While {place} runs, the falling level shows the wet well losing {drawdown_rate}."
+TURNS = "The {alternating_pumps} pumps at {station} alternate."
 
 
 def numeric(

@@ -10,48 +10,49 @@ HOURS = (
     numeric(
         "run_hours",
         "WU",
-        "The hours a pump must run in a day",
+        "How many hours a day a pump has to run",
         "hours_per_day",
         Level(
             ("daily_inflow", "flow"),
-            "The inflow of {station} is {daily_inflow}. Its one pump moves {flow}. "
-            "How many hours a day must it run?",
+            "Inflow at {station} is {daily_inflow}. Its only pump moves {flow}. "
+            "How many hours a day does it have to run?",
         ),
         Level(
             ("daily_inflow", "drawdown_rate", "inflow"),
-            "The inflow of {station} is {daily_inflow}. While its one pump is tested, the well loses "
-            "{drawdown_rate} and {inflow} comes in. How many hours a day must the pump run?",
+            "Inflow at {station} is {daily_inflow}. In a drawdown test of its only pump, the wet well "
+            "loses {drawdown_rate} while {inflow} flows in. "
+            "How many hours a day does the pump have to run?",
         ),
     ),
     numeric(
         "pump_hours",
         "WK",
-        "The hours on each pump's meter",
+        "Hours on each pump's meter",
         "pump_hours",
         Level(
             ("hours_per_day", "alternating_pumps"),
-            f"{TURNS} Together they run {{hours_per_day}}. How many hours a day does each run?",
+            f"{TURNS} Together they run {{hours_per_day}}. How many hours a day does each one run?",
         ),
         Level(
             ("daily_inflow", "flow", "alternating_pumps"),
-            f"{TURNS} Each moves {{flow}}, and the inflow is {{daily_inflow}}. "
-            "How many hours a day must each run?",
+            f"{TURNS} Each one moves {{flow}}, and inflow is {{daily_inflow}}. "
+            "How many hours a day does each one have to run?",
         ),
     ),
     numeric(
         "daily_inflow",
         "WJ",
-        "A day's volume from the hour meters",
+        "Daily inflow from the hour meters",
         "daily_inflow",
         Level(
             ("hours_per_day", "flow"),
-            "The one pump of {station} moves {flow} and runs {hours_per_day}. "
-            "What is the station's inflow in a day, in {unit}?",
+            "The only pump at {station} moves {flow} and runs {hours_per_day}. "
+            "What is the station's daily inflow, in {unit}?",
         ),
         Level(
             ("pump_hours", "alternating_pumps", "flow"),
-            f"{TURNS} Each moves {{flow}}, and each hour meter shows {{pump_hours}}. "
-            "What is the station's inflow in a day, in {unit}?",
+            f"{TURNS} Each one moves {{flow}}, and each hour meter shows {{pump_hours}}. "
+            "What is the station's daily inflow, in {unit}?",
         ),
     ),
 )
@@ -64,13 +65,13 @@ STORAGE = (
         "storage_time",
         Level(
             ("storage_volume", "inflow"),
-            "The power fails at {station}. The wet well can still hold {storage_volume}, and the "
+            "The power fails at {station}. The wet well can still hold {storage_volume}, and "
             "inflow is {inflow}. How long until it overflows, in {unit}?",
         ),
         Level(
             ("well_diameter", "storage_depth", "inflow"),
-            "The power fails at {station}. Its round wet well is {well_diameter} across, and the "
-            "overflow is {storage_depth} above the water. The inflow is {inflow}. "
+            "The power fails at {station}. The round wet well is {well_diameter} across inside, and "
+            "the overflow is {storage_depth} above the water. Inflow is {inflow}. "
             "How long until it overflows, in {unit}?",
         ),
         Level(
@@ -82,8 +83,8 @@ STORAGE = (
                 "inflow",
             ),
             f"The power fails. {PER_DEPTH} Measured from outside, it is {{depth_to_water}} from "
-            "the rim to the water and {depth_to_overflow} to the overflow. The sewer holds "
-            "{sewer_storage} more. The inflow is {inflow}. "
+            "the rim to the water and {depth_to_overflow} to the overflow. The sewer can hold "
+            "{sewer_storage} more. Inflow is {inflow}. "
             "How long until it overflows, in {unit}?",
         ),
         scene=failed_well,

@@ -10,53 +10,53 @@ from .judged_wells import DRAWDOWN_CAUSE, DRAWDOWN_CHECK, STARTS_LIMIT
 from .rises import LEAKING_VALVE, RISE_SOURCE
 from .scenes_wells import leaking_well
 from .well_cycles import CYCLES
-from .well_family import PER_DEPTH, numeric
+from .well_family import FALLS, LOSES, PER_DEPTH, numeric
 from .well_hours import HOURS, STORAGE
 
 __all__ = ["WET_WELL"]
 
-RECTANGULAR = "The wet well of {station} is {well_length} by {well_width} inside."
-ROUND = "The wet well of {station} is round, {well_diameter} across inside."
+RECTANGULAR = "The wet well of {station} measures {well_length} by {well_width} inside."
+ROUND = "The wet well of {station} is round and {well_diameter} across inside."
 
 VOLUMES = (
     numeric(
         "well_volume",
         "WV",
-        "The volume in a wet well",
+        "The volume of water in a wet well",
         "well_volume",
         Level(
             ("well_length", "well_width", "water_depth"),
-            f"{RECTANGULAR} The water is {{water_depth}} deep. What volume is in it?",
+            f"{RECTANGULAR} The water is {{water_depth}} deep. How much water is in it?",
         ),
         Level(
             ("well_diameter", "water_depth"),
-            f"{ROUND} The water is {{water_depth}} deep. What volume is in it?",
+            f"{ROUND} The water is {{water_depth}} deep. How much water is in it?",
         ),
         Level(
             ("well_diameter", "depth_to_floor", "depth_to_water"),
             f"{ROUND} Measured from outside, it is {{depth_to_floor}} from the rim to the floor "
-            "and {depth_to_water} to the water. What volume is in it?",
+            "and {depth_to_water} to the water. How much water is in it?",
         ),
     ),
     numeric(
         "volume_per_depth",
         "WD",
-        "The volume of one unit of depth",
+        "Volume per foot or meter of depth",
         "volume_per_depth",
         Level(
             ("well_length", "well_width"),
-            f"{RECTANGULAR} What volume does each unit of depth hold, in {{unit}}?",
+            f"{RECTANGULAR} How much does it hold per unit of depth, in {{unit}}?",
         ),
         Level(
             ("well_diameter",),
-            "{person} finds the round wet well of {station} to be {well_diameter} across inside. "
-            "What volume does each unit of depth hold, in {unit}?",
+            "{person} measures the round wet well of {station}. It is {well_diameter} across inside. "
+            "How much does it hold per unit of depth, in {unit}?",
         ),
         Level(
             ("working_volume", "on_level", "off_level"),
-            "The drawings of {station} give {working_volume} between floats. The pump-on level "
-            "is {on_level} and the pump-off level {off_level}. "
-            "What volume does each unit of depth hold, in {unit}?",
+            "The drawings of {station} show {working_volume} between floats. The pump-on level is "
+            "{on_level} and the pump-off level is {off_level}. "
+            "How much does the wet well hold per unit of depth, in {unit}?",
         ),
     ),
 )
@@ -65,68 +65,65 @@ FLOWS = (
     numeric(
         "drawdown_flow",
         "WR",
-        "A pump's flow by drawdown",
+        "A pump's flow from a drawdown test",
         "flow",
         Level(
             ("drawdown_rate", "inflow"),
-            "While {place} runs, the wet well loses {drawdown_rate}, by how fast its level falls. "
-            "The inflow is {inflow} meanwhile. What flow does the pump move?",
+            f"{LOSES} Inflow is {{inflow}} meanwhile. What is the pump's flow?",
         ),
         Level(
             ("volume_per_depth", "drawdown_read", "drawdown_time", "inflow"),
-            f"{PER_DEPTH} While one pump runs, its level takes {{drawdown_time}} to fall "
-            "{drawdown_read}. The inflow is {inflow} meanwhile. What flow does the pump move?",
+            f"{PER_DEPTH} {FALLS} Inflow is {{inflow}} meanwhile. What is the pump's flow?",
         ),
         Level(
             ("well_diameter", "drawdown_read", "drawdown_time", "rise_read", "rise_time"),
-            f"{ROUND} While one pump runs, its level takes {{drawdown_time}} to fall "
-            "{drawdown_read}. With all pumps off it takes {rise_time} to rise {rise_read}. "
-            "What flow does the pump move?",
+            f"{ROUND} {FALLS} With all pumps off, it takes {{rise_time}} to rise {{rise_read}}. "
+            "What is the pump's flow?",
         ),
     ),
     numeric(
         "inflow",
         "WI",
-        "Inflow by the rise of the level",
+        "Inflow from a rising level",
         "inflow",
         Level(
             ("closed_rise_volume", "closed_rise_time"),
-            "The pumps of {station} are locked out and their discharge valves closed. The wet "
+            "The pumps at {station} are locked out and their discharge valves are closed. The wet "
             "well takes in {closed_rise_volume} in {closed_rise_time}. What is the inflow?",
         ),
         Level(
             ("volume_per_depth", "closed_rise_read", "closed_rise_time"),
-            f"{PER_DEPTH} With its pumps locked out and their discharge valves closed, its level "
+            f"{PER_DEPTH} With the pumps locked out and their discharge valves closed, the level "
             "takes {closed_rise_time} to rise {closed_rise_read}. What is the inflow?",
         ),
         Level(
             ("well_diameter", "closed_rise_read", "closed_rise_time"),
-            f"{ROUND} With its pumps locked out and their discharge valves closed, its level "
+            f"{ROUND} With the pumps locked out and their discharge valves closed, the level "
             "takes {closed_rise_time} to rise {closed_rise_read}. What is the inflow?",
         ),
     ),
     numeric(
         "leakage",
         "WL",
-        "Leakage back through a check valve",
+        "Leakage back through check valves",
         "leakage",
         Level(
             ("rise_rate", "inflow"),
-            "With the pumps of {station} off, the wet well takes in {rise_rate}. With their "
-            "discharge valves closed as well it takes in {inflow}. "
-            "What leaks back through the check valves?",
+            "With the pumps at {station} off, the wet well takes in {rise_rate}. With their "
+            "discharge valves closed too, it takes in {inflow}. "
+            "How much leaks back through the check valves?",
         ),
         Level(
             ("volume_per_depth", "rise_read", "rise_time", "inflow"),
-            f"{PER_DEPTH} With its pumps off its level takes {{rise_time}} to rise {{rise_read}}. "
-            "With their discharge valves closed as well it takes in {inflow}. "
-            "What leaks back through the check valves?",
+            f"{PER_DEPTH} With the pumps off, the level takes {{rise_time}} to rise {{rise_read}}. "
+            "With their discharge valves closed too, it takes in {inflow}. "
+            "How much leaks back through the check valves?",
         ),
         Level(
             ("volume_per_depth", "rise_read", "rise_time", "closed_rise_read", "closed_rise_time"),
-            f"{PER_DEPTH} With its pumps off its level takes {{rise_time}} to rise {{rise_read}}. "
-            "With their discharge valves closed as well it takes {closed_rise_time} to rise "
-            "{closed_rise_read}. What leaks back through the check valves?",
+            f"{PER_DEPTH} With the pumps off, the level takes {{rise_time}} to rise {{rise_read}}. "
+            "With their discharge valves closed too, it takes {closed_rise_time} to rise "
+            "{closed_rise_read}. How much leaks back through the check valves?",
         ),
         scene=leaking_well,
     ),

@@ -13,9 +13,9 @@ CYCLE = "MIL-HDBK-1005/9A 2.5.3.6: fill time and pump-down time make the cycle"
 LEAST = (
     "US Army Corps of Engineers EI 11C201 (1997) chapter 7; MIL-HDBK-1005/9A 2.5.3.6: V = T q / 4"
 )
-TURNS = "common practice, no source: pumps that take turns share the starts"
-COOLING = "Larger motors heat more at each start, so they need longer to cool."
-FLOATS = "common practice, no source: the pump-on level less the pump-off level"
+TURNS = "common practice, no source: alternating pumps share the starts"
+COOLING = "A larger motor heats up more at each start, so it needs longer to cool."
+FLOATS = "common practice, no source: the pump-on level minus the pump-off level"
 
 flow, inflow, drawdown_rate = map(Known, ("flow", "inflow", "drawdown_rate"))
 per_depth, on_level, off_level = map(Known, ("volume_per_depth", "on_level", "off_level"))
@@ -32,8 +32,8 @@ def read_table(column: str) -> Lookup:
         *smaller, last = table_rows("cycles")
         if size > last[under]:
             raise NotSolvable(
-                f"a motor of {size:.4g} is above {last[under]:g}, where the table ends: "
-                "ask the motor's maker how often it may start"
+                f"the table ends at {last[under]:g}, and this motor is {size:.4g}: "
+                "ask the motor's manufacturer how often it may start"
             )
         return next((row for row in smaller if size < row[under]), last)[column]
 
@@ -46,12 +46,13 @@ WORKING = (
         "working_depth",
         on_level - off_level,
         FLOATS,
-        "Only the water between the two levels is pumped in a cycle.",
+        "Only the water between the two levels is pumped in each cycle.",
         slips=(
             Slip(
                 "on_level_alone",
                 on_level,
-                "This is the pump-on level alone. What is below the pump-off level stays.",
+                "You used the pump-on level alone. Water below the pump-off level stays in the well, so "
+                "subtract that level.",
             ),
         ),
     ),
@@ -59,37 +60,37 @@ WORKING = (
         "working_volume",
         per_depth * working_depth,
         "geometry: volume per depth times depth",
-        "Each unit of depth holds the same volume.",
+        "Every foot (or meter) of depth holds the same volume.",
     ),
     *minutes(
         "fill_time",
         working_volume,
         inflow,
         CYCLE,
-        "With the pump off, only the inflow fills the well.",
+        "With the pump off, inflow alone fills the well.",
     ),
     *minutes(
         "pump_down_time",
         working_volume,
         drawdown_rate,
         CYCLE,
-        "The well empties at the drawdown rate, as inflow keeps coming.",
+        "The well empties at the drawdown rate, because inflow keeps coming.",
     ),
     Formula(
         "cycle_time",
         fill_time + pump_down_time,
         CYCLE,
-        "From one start to the next the well fills once and empties once.",
+        "From one start to the next, the well fills once and is pumped down once.",
         slips=(
             Slip(
                 "fill_time_alone",
                 fill_time,
-                "This is the fill time alone. The cycle has the pump-down time too.",
+                "You used the fill time alone. The cycle includes the pump-down time too.",
             ),
             Slip(
                 "pump_down_time_alone",
                 pump_down_time,
-                "This is the pump-down time alone. The cycle has the fill time too.",
+                "You used the pump-down time alone. The cycle includes the fill time too.",
             ),
         ),
     ),
@@ -107,17 +108,17 @@ def least_volume(system: str, swept: Expr) -> Formula:
         "least_volume",
         swept / Number(4),
         LEAST,
-        "Starts are most frequent when the inflow is half the pump rate.",
+        "Starts come closest together when inflow is half of what the pump moves.",
         slips=(
             Slip(
                 "not_quartered",
                 swept,
-                "The 4 is left out. The least volume is cycle time times pump rate, over 4.",
+                "You left out the 4. The least volume is cycle time times pump flow, divided by 4.",
             ),
             Slip(
                 "halved",
                 swept / Number(2),
-                "This divides by 2. Half the cycle fills the well, at half the pump rate: divide by 4.",
+                "You divided by 2. Half of the cycle fills the well, at half the pump flow: divide by 4.",
             ),
         ),
         systems=(system,),
@@ -134,7 +135,8 @@ STARTS = (
             Slip(
                 "upside_down",
                 cycle_time / MINUTES_PER_HOUR,
-                "The ratio is upside down. The 60 minutes stand above the line.",
+                "You divided the cycle time by 60. Do it the other way: divide 60 minutes by the cycle "
+                "time.",
             ),
         ),
     ),
@@ -142,26 +144,26 @@ STARTS = (
         "pump_starts",
         starts / pumps,
         TURNS,
-        "Pumps that take turns share the starts equally.",
+        "Alternating pumps share the starts equally.",
     ),
     Formula(
         "motor_cycle",
         cycle_time * pumps,
         TURNS,
-        "A motor rests while the others take their turns.",
+        "Each motor rests while the other pumps take their turns.",
     ),
     Formula("cycle_floor", read_table("from"), table_source("cycles"), COOLING),
     Formula("cycle_ceiling", read_table("to"), table_source("cycles"), COOLING),
     most_starts(
         ARITHMETIC,
         Known("most_starts"),
-        "So many starts, evenly spread, must fit into 60 minutes.",
+        "That many starts, evenly spaced, have to fit into 60 minutes.",
         unless=("alternating_pumps",),
     ),
     most_starts(
         "US Army Corps of Engineers EI 11C201 (1997) chapter 7: alternating halves the volume",
         Known("most_starts") * pumps,
-        "Each pump may start so often; taking turns, the station may start more often.",
+        "Each pump may start that often, so with alternating pumps the station may start more often.",
     ),
     least_volume("us", least_cycle * flow),
     least_volume("si", least_cycle * SECONDS_PER_MINUTE * flow / LITRES_PER_CUBIC_METRE),
@@ -176,18 +178,19 @@ STARTS = (
         working_volume,
         flow,
         LEAST,
-        "So long would the pump need if nothing came in.",
+        "This is how long the pump would take if nothing came in.",
     ),
     Formula(
         "shortest_cycle",
         Number(4) * Known("sweep_time"),
         LEAST,
-        "At an inflow of half the pump rate, filling and emptying each take twice as long.",
+        "When inflow is half of what the pump moves, filling and emptying each take twice as long.",
         slips=(
             Slip(
                 "doubled_once",
                 Number(2) * Known("sweep_time"),
-                "This is twice the time. Filling takes twice, and emptying takes twice as well.",
+                "You doubled the time once. Filling takes twice as long, and so does emptying: multiply "
+                "by 4.",
             ),
         ),
     ),

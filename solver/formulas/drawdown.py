@@ -14,7 +14,10 @@ __all__ = ["DRAWDOWN", "OUTSIDE"]
 
 TIMED = "common practice, no source: a volume over the time it took is a flow"
 PUMP_RATE = "common practice, no source: pump rate = drawdown rate + inflow"
-OUTSIDE = "Measure from outside: a wet well is usually a permit space (29 CFR 1910.146)."
+OUTSIDE = (
+    "Measure from outside: a wet well is usually a permit-required confined space "
+    "(29 CFR 1910.146)."
+)
 
 per_depth, flow, inflow = map(Known, ("volume_per_depth", "flow", "inflow"))
 drawdown_rate, rise_rate = map(Known, ("drawdown_rate", "rise_rate"))
@@ -35,21 +38,21 @@ def moved(name: str, rate: str, why: str) -> tuple[Formula, ...]:
             level.name,
             read / INCHES_PER_FOOT,
             INCHES_PER_FOOT.source,
-            f"The well is measured in feet, so the inches become feet. {OUTSIDE}",
+            f"The well is measured in feet, so change the inches to feet. {OUTSIDE}",
             systems=in_us,
         ),
         Formula(
             level.name,
             read / CENTIMETRES_PER_METRE,
             CENTIMETRES_PER_METRE.source,
-            f"The well is measured in metres, so the centimetres become metres. {OUTSIDE}",
+            f"The well is measured in meters, so change the centimeters to meters. {OUTSIDE}",
             systems=in_si,
         ),
         Formula(
             volume.name,
             per_depth * level,
             "geometry: volume per depth times depth",
-            "Each unit of depth holds the same volume.",
+            "Every foot (or meter) of depth holds the same volume.",
         ),
         *over_time(rate, volume, time, why),
     )
@@ -66,12 +69,12 @@ def pumped(incoming: Expr, why: str, unless: tuple[str, ...]) -> Formula:
             Slip(
                 "inflow_forgotten",
                 drawdown_rate,
-                "What came in is left out. The pump moved that too.",
+                "You left out the inflow. The pump moved that water too.",
             ),
             Slip(
                 "inflow_taken_away",
                 drawdown_rate - incoming,
-                "What came in is taken away. The pump moved it as well, so add it.",
+                "You subtracted the inflow. The pump moved that water too, so add it.",
             ),
         ),
         unless=unless,
@@ -83,12 +86,17 @@ def pumped(incoming: Expr, why: str, unless: tuple[str, ...]) -> Formula:
 INFLOW_KNOWN = ("inflow", "leakage", "closed_rise_read", "closed_rise_level", "closed_rise_volume")
 
 DRAWDOWN = (
-    *moved("drawdown", "drawdown_rate", "The volume that left, over the time it took."),
-    *moved("rise", "rise_rate", "With the pumps off, this much comes into the well."),
+    *moved(
+        "drawdown",
+        "drawdown_rate",
+        "The rate is the volume that left, divided by the time it took.",
+    ),
+    *moved("rise", "rise_rate", "With the pumps off, this is how fast water comes into the well."),
     *moved(
         "closed_rise",
         "inflow",
-        "Pumps locked out and discharge valves closed: nothing leaks back, so this is all inflow.",
+        "With the pumps locked out and the discharge valves closed, nothing leaks back, so all of it "
+        "is inflow.",
     ),
     *(
         formula
@@ -97,38 +105,38 @@ DRAWDOWN = (
             f"rise_rate_{pump}",
             Known("rise_volume"),
             Known(f"rise_time_{pump}"),
-            f"With the valve of pump {pump} closed, its check valve cannot let water back.",
+            f"With the discharge valve of Pump {pump} closed, its check valve can't let water back.",
         )
     ),
-    pumped(inflow, "The pump moves what the well loses, and what came in meanwhile.", ()),
+    pumped(inflow, "The pump moves what the well loses plus what flows in meanwhile.", ()),
     pumped(
         rise_rate,
-        "The pump moves what the well loses, and what comes in meanwhile.",
+        "The pump moves what the well loses plus what flows in meanwhile.",
         INFLOW_KNOWN,
     ),
     Formula(
         "drawdown_rate",
         flow - inflow,
         PUMP_RATE,
-        "While the pump runs, inflow keeps coming, so the well falls more slowly.",
+        "Inflow keeps coming while the pump runs, so the well loses less than the pump moves.",
         slips=(
             Slip(
                 "inflow_forgotten",
                 flow,
-                "The inflow is left out. Water keeps coming in while the pump runs.",
+                "You left out the inflow. Water keeps coming in while the pump runs.",
             ),
         ),
     ),
     Formula(
         "leakage",
         rise_rate - inflow,
-        "common practice, no source: what rises beyond the inflow came back through a check valve",
-        "With the pumps off, what comes in beyond the inflow leaks back through a check valve.",
+        "common practice, no source: any rise beyond the inflow came back through a check valve",
+        "With the pumps off, anything beyond the inflow is leaking back through a check valve.",
         slips=(
             Slip(
                 "all_of_the_rise",
                 rise_rate,
-                "This is all that came in. The inflow is part of it: take it away.",
+                "You used the whole rise. Part of it is inflow, so subtract the inflow.",
             ),
         ),
     ),
@@ -136,12 +144,12 @@ DRAWDOWN = (
         "leak_share",
         Percent(Known("leakage") / rise_rate),
         "common practice, no source: leakage against the whole rise",
-        "This says how much of the rise came back from the force main.",
+        "This is how much of the rise came back from the force main.",
     ),
     Formula(
         "flow_share",
         Percent(flow / Known("rated_flow")),
         "common practice, no source: measured flow against the pump's rated flow",
-        "This says how much of its rated flow the pump still moves.",
+        "This is how much of its rated flow the pump still moves.",
     ),
 )

@@ -13,7 +13,7 @@ from .well_units import (
 __all__ = ["STORAGE"]
 
 ARITHMETIC = "arithmetic: a volume over a flow is a time"
-TURNS = "common practice, no source: pumps that take turns share the hours"
+TURNS = "common practice, no source: alternating pumps share the hours"
 TAPE = "common practice, no source: depths taken from the rim"
 
 flow, inflow, per_depth = map(Known, ("flow", "inflow", "volume_per_depth"))
@@ -25,24 +25,24 @@ HELD = (
         "storage_depth",
         Known("depth_to_water") - Known("depth_to_overflow"),
         TAPE,
-        "Water can rise from where it is to the overflow.",
+        "Water can still rise from its level now up to the overflow.",
     ),
     Formula(
         "storage_volume",
         per_depth * Known("storage_depth"),
         "geometry: volume per depth times depth",
-        "This much fits between the water and the overflow.",
+        "This much still fits between the water and the overflow.",
     ),
     Formula(
         "total_storage",
         storage_volume + sewer_storage,
         ARITHMETIC,
-        "Water that backs up in the sewer is held there too.",
+        "Water that backs up into the sewer is stored there too.",
         slips=(
             Slip(
                 "sewer_forgotten",
                 storage_volume,
-                "The sewer is left out. It holds water as well before anything overflows.",
+                "You left out the sewer. It holds water too before anything overflows.",
             ),
         ),
     ),
@@ -51,7 +51,7 @@ HELD = (
         storage_volume,
         inflow,
         ARITHMETIC,
-        "Without power no pump runs, so the inflow alone fills the well.",
+        "With no power, no pump runs, so inflow alone fills the well.",
         unless=("sewer_storage",),
     ),
     *minutes(
@@ -59,7 +59,7 @@ HELD = (
         Known("total_storage"),
         inflow,
         ARITHMETIC,
-        "Without power no pump runs, so the inflow alone fills what is left.",
+        "With no power, no pump runs, so inflow alone fills what is left.",
     ),
 )
 
@@ -69,9 +69,9 @@ HOURS = (
         daily_inflow / flow / MINUTES_PER_HOUR,
         daily_inflow * LITRES_PER_CUBIC_METRE / flow / SECONDS_PER_MINUTE / MINUTES_PER_HOUR,
         ARITHMETIC,
-        "All that comes in must be pumped, at the pump's own rate.",
+        "Everything that comes in has to be pumped out at the pump's own rate.",
     ),
-    Formula("pump_hours", hours / pumps, TURNS, "Pumps that take turns share the hours equally."),
+    Formula("pump_hours", hours / pumps, TURNS, "Alternating pumps share the hours equally."),
 )
 
 STORAGE = (*HELD, *HOURS)

@@ -18,42 +18,42 @@ __all__ = [
 
 GALLONS_PER_CUBIC_FOOT = Constant(
     "gallons_per_cubic_foot",
-    "gallons in a cubic foot",
+    "gallons per cubic foot",
     us=Figure(7.48, "gal / ft3", also=(7.4805, 7.481, 7.5), exact=7.480519),
     si=NONE,
     source="NIST SP 811 App. B (a cubic foot is 7.480519 gallons)",
 )
 INCHES_PER_FOOT = Constant(
     "inches_per_foot",
-    "inches in a foot",
+    "inches per foot",
     us=Figure(12, "in / ft", exact=12.0),
     si=NONE,
     source="definition of the foot",
 )
 CENTIMETRES_PER_METRE = Constant(
     "centimetres_per_metre",
-    "centimetres in a metre",
+    "centimeters per meter",
     us=NONE,
     si=Figure(100, "cm / m", exact=100.0),
-    source="definition of the centimetre",
+    source="definition of the centimeter",
 )
 LITRES_PER_CUBIC_METRE = Constant(
     "litres_per_cubic_metre",
-    "litres in a cubic metre",
+    "liters per cubic meter",
     us=NONE,
     si=Figure(1000, "L / m3", exact=1000.0),
-    source="definition of the litre",
+    source="definition of the liter",
 )
 SECONDS_PER_MINUTE = Constant(
     "seconds_per_minute",
-    "seconds in a minute",
+    "seconds per minute",
     us=Figure(60, "s / min", exact=60.0),
     si=Figure(60, "s / min", exact=60.0),
     source="definition of the minute",
 )
 MINUTES_PER_HOUR = Constant(
     "minutes_per_hour",
-    "minutes in an hour",
+    "minutes per hour",
     us=Figure(60, "min / h", exact=60.0),
     si=Figure(60, "min / h", exact=60.0),
     source="definition of the hour",
@@ -73,7 +73,9 @@ def minutes(
 ) -> tuple[Formula, Formula]:
     """A volume over a flow, in minutes."""
     multiplied = Slip(
-        "multiplied", volume * rate, "This multiplies volume and flow. A time is volume over flow."
+        "multiplied",
+        volume * rate,
+        "You multiplied volume by flow. Time is volume divided by flow.",
     )
     more = {**more, "slips": (multiplied, *more.get("slips", ()))}
     si = volume * LITRES_PER_CUBIC_METRE / rate / SECONDS_PER_MINUTE

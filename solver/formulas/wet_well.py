@@ -30,17 +30,17 @@ VOLUMES = (
         "well_area",
         CIRCLE_IN_SQUARE * diameter**2,
         GEOMETRY,
-        "A circle fills 0.785 of the square drawn around it.",
+        "A circle covers 0.785 of the square around it.",
         slips=(
             Slip(
                 "diameter_for_radius",
                 Number(4) * CIRCLE_IN_SQUARE * diameter**2,
-                "This squares the diameter times 3.14. With 3.14 it is the radius that is squared.",
+                "You squared the diameter and multiplied by 3.14. With 3.14, square the radius.",
             ),
             Slip(
                 "radius_for_diameter",
                 CIRCLE_IN_SQUARE * diameter**2 / Number(4),
-                "This squares the radius times 0.785. With 0.785 it is the diameter that is squared.",
+                "You squared the radius and multiplied by 0.785. With 0.785, square the diameter.",
             ),
         ),
     ),
@@ -48,10 +48,12 @@ VOLUMES = (
         "well_area",
         length * width,
         GEOMETRY,
-        "Four straight walls: the floor is length times width.",
+        "With four straight walls, the floor area is length times width.",
         slips=(
             Slip(
-                "added", length + width, "Length and width are added. The floor takes them times."
+                "added",
+                length + width,
+                "You added length and width. Multiply them to get the floor area.",
             ),
         ),
     ),
@@ -59,17 +61,18 @@ VOLUMES = (
         "water_depth",
         to_floor - to_water,
         GEOMETRY,
-        f"The tape gives what is above the water; the rest is water. {OUTSIDE}",
+        f"The tape shows how far down the water is, and the rest of the well is water. {OUTSIDE}",
         slips=(
             Slip(
                 "tape_for_depth",
                 to_water,
-                "This is how far down the water is, not how deep. Take it from the depth of the floor.",
+                "You used how far down the water is. Subtract that from the depth to the floor to get how "
+                "deep the water is.",
             ),
             Slip(
                 "floor_for_depth",
                 to_floor,
-                "This is the whole well, rim to floor. Only the part under water counts.",
+                "You used the whole well, rim to floor. Only the part under water counts.",
             ),
         ),
     ),
@@ -77,13 +80,13 @@ VOLUMES = (
         "well_volume",
         area * water_depth * GALLONS_PER_CUBIC_FOOT,
         f"{GEOMETRY}; {GALLONS_PER_CUBIC_FOOT.source}",
-        "The water stands as high as its depth on all of the floor.",
+        "The volume of water is the floor area times the depth.",
     ),
     Formula(
         "volume_per_depth",
         area * GALLONS_PER_CUBIC_FOOT,
         f"{GEOMETRY}; {GALLONS_PER_CUBIC_FOOT.source}",
-        "It is the volume of one layer of the well, one unit deep.",
+        "This is one layer of water, one foot (or one meter) deep.",
     ),
 )
 

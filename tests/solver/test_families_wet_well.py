@@ -257,7 +257,7 @@ def test_whoever_measures_a_level_reads_that_it_is_done_from_outside(problem):
         if any(name.endswith("_read") for name in case.given):
             why = " ".join(step.why for step in case.steps)
             assert "Measure from outside" in why, case.code
-            assert "permit space" in why, case.code
+            assert "permit-required confined space" in why, case.code
 
 
 @pytest.mark.parametrize("problem", PROBLEMS, ids=named)

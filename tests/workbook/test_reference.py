@@ -91,7 +91,7 @@ def test_every_constant_has_its_trade_value_its_exact_value_and_its_source(units
 def test_a_constant_shows_what_the_handbooks_print():
     # NIST SP 811 App. B: a US gallon is 3.785412 L, so a cubic foot (28.31685 L) is 7.480519 of them.
     text = words(shown(CONSTANTS, "us"))
-    assert "gallons in a cubic foot: 7.48 gal per ft³ Exact value: 7.480519." in text
+    assert "gallons per cubic foot: 7.48 gal per ft³ Exact value: 7.480519." in text
     assert "water power constant: 3,960 gpm·ft per hp Exact value: 3,956.044." in text
 
 
