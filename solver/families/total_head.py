@@ -171,7 +171,7 @@ TOTAL = (
             ("flow", "static_head", "friction_head", "pump_efficiency"),
             "{place} pumps {flow} against a static head of {static_head} and a friction loss of "
             "{friction_head}. The pump efficiency is {pump_efficiency}. "
-            "What is the {brake_power:name}?",
+            "What is the {brake_power:full}?",
         ),
         Level(
             (
@@ -183,7 +183,7 @@ TOTAL = (
                 "pump_efficiency",
             ),
             f"{MAIN} The static head is {{static_head}}, and the pump efficiency is "
-            "{pump_efficiency}. Using Hazen-Williams, what is the {brake_power:name}?",
+            "{pump_efficiency}. Using Hazen-Williams, what is the {brake_power:full}?",
         ),
     ),
     numeric(
