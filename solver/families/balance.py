@@ -12,9 +12,15 @@ from .rolled import BEST_CONNECTION, ROLLED_LEADS, ROTATION
 
 __all__ = ["BALANCE"]
 
-NEMA = "Take the largest deviation from the average, over the average (NEMA MG 1)."
-FIELD = "Take highest less lowest, over the average (a definition used in the field)."
-HEATING = "The rise grows by twice the square of the unbalance: 1.5% gives 4.5% more (US DOE Tip Sheet 7)."
+METHOD = "Use the largest deviation from the average, divided by the average"
+ON_AMPS = f"{METHOD}: NEMA MG 1's voltage method, used on amps."
+ON_VOLTS = f"{METHOD}, as NEMA MG 1 does."
+FIELD = "Spread, a method used in the field, is highest minus lowest, divided by the average."
+HEATING = (
+    "The extra rise, in percent, is about twice the square of the unbalance: "
+    "1.5% unbalance adds 4.5% (US DOE Tip Sheet 7)."
+)
+FULL_LOAD = "Nameplate full-load amps (FLA) are {full_load_amps}."
 # The middle reading is far from the average, so that leaving it out shows in the average.
 WIDE_APART = Ranges(amps=((6.5, 13),), middle=(0.38, 0.5))
 
@@ -29,18 +35,18 @@ BALANCE = (
     numeric(
         "amps_average",
         "UA",
-        "Average amps of three legs",
+        "Average amps of the three legs",
         "amps_average",
         Level(
             AMPS,
-            f"{LEGS_READ} What are the average amps?",
+            f"{LEGS_READ} What is the average?",
             scene=legs(WIDE_APART._replace(even=False)),
         ),
         Level(
             ("amps_deviation", "current_unbalance"),
-            "A report on {place} notes {amps_deviation} as the largest deviation from the "
-            "average. It gives the current unbalance, as NEMA MG 1 defines it, as "
-            "{current_unbalance}. What are the average amps?",
+            "A report on {place} gives {amps_deviation} as the largest deviation from the average. "
+            "It divides that by the average and gives {current_unbalance} current unbalance. "
+            "What is the average of the three legs?",
         ),
         ranges=WIDE_APART,
     ),
@@ -54,36 +60,35 @@ BALANCE = (
             f"{LEGS_READ} Their average is {{amps_average}}. "
             "What is the largest deviation from the average?",
         ),
-        Level(AMPS, f"{LEGS_READ} What is the largest deviation from their average?"),
+        Level(AMPS, f"{LEGS_READ} What is the largest deviation from the average?"),
         Level(
             ("amps_average", "current_unbalance"),
-            "The log sheet of {place} sets a limit of {current_unbalance} of current unbalance, "
-            "as NEMA MG 1 defines it. The legs average {amps_average}. "
-            "How many amps from the average may a leg be?",
+            "The log sheet for {place} sets a limit of {current_unbalance} current unbalance: the "
+            "largest deviation from the average, divided by the average. The legs average "
+            "{amps_average}. How many amps away from the average can a leg be?",
             scene=stated("current_unbalance", 5, 6, 8, 10),
         ),
     ),
     numeric(
         "current_unbalance",
         "UC",
-        "Current unbalance by NEMA MG 1",
+        "Current unbalance: largest deviation from the average",
         "current_unbalance",
         Level(
             ("amps_average", "amps_deviation"),
             "The legs of {place} average {amps_average}. The largest deviation from the average "
-            "is {amps_deviation}. What is the current unbalance by NEMA MG 1?",
+            "is {amps_deviation}. Using that deviation, what is the current unbalance?",
         ),
-        Level(AMPS, f"{LEGS_READ} {NEMA} What is the current unbalance?"),
+        Level(AMPS, f"{LEGS_READ} {ON_AMPS} What is the current unbalance?"),
         Level(
             (*AMPS, "full_load_amps"),
-            f"{LEGS_READ} The nameplate says {{full_load_amps}}. {NEMA} "
-            "What is the current unbalance?",
+            f"{LEGS_READ} {FULL_LOAD} {ON_AMPS} What is the current unbalance?",
         ),
     ),
     numeric(
         "current_spread",
         "UH",
-        "Current spread, highest less lowest",
+        "Current spread: highest minus lowest",
         "current_spread",
         Level(
             (*AMPS, "amps_average"),
@@ -92,8 +97,7 @@ BALANCE = (
         Level(AMPS, f"{LEGS_READ} {FIELD} What is the current spread?"),
         Level(
             (*AMPS, "full_load_amps"),
-            f"{LEGS_READ} The nameplate says {{full_load_amps}}. {FIELD} "
-            "What is the current spread?",
+            f"{LEGS_READ} {FULL_LOAD} {FIELD} What is the current spread?",
         ),
     ),
     CURRENT_LIMITS,
@@ -104,32 +108,32 @@ BALANCE = (
         "voltage_unbalance",
         Level(
             ("volts_average", "volts_deviation"),
-            "The lines of {place} average {volts_average}. The largest deviation from the "
+            "Line to line, {place} averages {volts_average}. The largest deviation from the "
             "average is {volts_deviation}. What is the voltage unbalance by NEMA MG 1?",
         ),
-        Level(VOLTS, f"{VOLTS_READ} {NEMA} What is the voltage unbalance?"),
+        Level(VOLTS, f"{VOLTS_READ} {ON_VOLTS} What is the voltage unbalance?"),
     ),
     VOLTAGE_LIMITS,
     numeric(
         "derated_power",
         "DP",
-        "What a motor may carry on unbalanced volts",
+        "What a motor can carry on unbalanced volts",
         "derated_power",
         Level(
             ("motor_size", "voltage_unbalance"),
-            "The motor of {place} has a nameplate of {motor_size}. The voltage unbalance is "
-            f"{{voltage_unbalance}}. {GRAPH} What may the motor carry?",
+            "The motor of {place} is rated {motor_size}. The voltage unbalance is "
+            f"{{voltage_unbalance}}. {GRAPH} How much load can the motor carry?",
             scene=stated("voltage_unbalance", 2, 3, 4, 5),
         ),
         Level(
             ("motor_size", "voltage_unbalance"),
-            "The motor of {place} has a nameplate of {motor_size}. The voltage unbalance is "
-            f"{{voltage_unbalance}}. {GRAPH} What may the motor carry?",
+            "The motor of {place} is rated {motor_size}. The voltage unbalance is "
+            f"{{voltage_unbalance}}. {GRAPH} How much load can the motor carry?",
         ),
         Level(
             ("motor_size", *VOLTS),
-            f"{VOLTS_READ} The motor's nameplate is {{motor_size}}. {GRAPH} "
-            "What may the motor carry?",
+            f"{VOLTS_READ} The motor is rated {{motor_size}}. {GRAPH} "
+            "How much load can the motor carry?",
         ),
         ranges=Ranges(volts=((2.3, 2.75), (3.3, 3.75), (4.3, 4.75))),
     ),
@@ -141,34 +145,33 @@ BALANCE = (
         "unbalanced_rise",
         Level(
             ("balanced_rise", "voltage_unbalance"),
-            "On even volts the windings of {place} show {balanced_rise}. The voltage "
-            f"unbalance is now {{voltage_unbalance}}. {HEATING} What is the rise now?",
+            "On balanced volts, tests show {balanced_rise} in the motor of {place}. The voltage "
+            f"unbalance is now {{voltage_unbalance}}. {HEATING} What is the temperature rise now?",
         ),
         Level(
             ("balanced_rise", *VOLTS),
-            f"{VOLTS_READ} On even volts its windings show {{balanced_rise}}. "
-            f"{HEATING} What is the rise now?",
+            f"{VOLTS_READ} On balanced volts, tests show {{balanced_rise}}. {HEATING} "
+            "What is the temperature rise now?",
         ),
     ),
     numeric(
         "load_amps",
         "AL",
-        "Share of full-load amps",
+        "Percent of full-load amps",
         "load_amps",
         Level(
             ("amps_highest", "full_load_amps"),
-            "The highest leg of {place} draws {amps_highest}. The nameplate says "
-            "{full_load_amps}. What share of full-load amps is that?",
+            f"The highest leg of {{place}} draws {{amps_highest}}. {FULL_LOAD} "
+            "What percent of full-load amps is that?",
         ),
         Level(
             (*AMPS, "full_load_amps"),
-            f"{LEGS_READ} The nameplate says {{full_load_amps}}. "
-            "What share of full-load amps does the highest leg draw?",
+            f"{LEGS_READ} {FULL_LOAD} What percent of full-load amps does the highest leg draw?",
         ),
         Level(
             (*AMPS, "full_load_amps", "service_factor"),
-            f"{LEGS_READ} The nameplate says {{full_load_amps}} and a service factor of "
-            "{service_factor}. What share of full-load amps does the highest leg draw?",
+            f"{LEGS_READ} {FULL_LOAD} The service factor (SF) is {{service_factor}}. "
+            "What percent of full-load amps does the highest leg draw?",
         ),
         ranges=Ranges(load=((0.7, 1.08),)),
     ),
@@ -179,14 +182,14 @@ BALANCE = (
         "service_factor_amps",
         Level(
             ("full_load_amps", "service_factor"),
-            "The nameplate of {place} says {full_load_amps} and a service factor of "
-            "{service_factor}. What are the service-factor amps?",
+            "The nameplate of {place} shows full-load amps (FLA) of {full_load_amps} and a service "
+            "factor (SF) of {service_factor}. What are the service-factor amps (SFA)?",
         ),
         Level(
             ("amps_highest", "load_amps", "service_factor"),
-            "The highest leg of {place} draws {amps_highest}, which is {load_amps} of its "
-            "full-load amps. The service factor is {service_factor}. "
-            "What are the service-factor amps?",
+            "The highest leg of {place} draws {amps_highest}, which is {load_amps} of full-load "
+            "amps (FLA). The service factor (SF) is {service_factor}. "
+            "What are the service-factor amps (SFA)?",
         ),
         ranges=Ranges(load=((0.7, 0.97),)),
     ),

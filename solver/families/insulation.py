@@ -27,68 +27,69 @@ __all__ = ["INSULATION"]
 
 any_temperature = brought_to(*LIKELY)
 EARLIER = (
-    "Last year the winding of {place} read {insulation_before} at {winding_temperature_before}. "
+    "Last year {place} read {insulation_before} with the winding at {winding_temperature_before}. "
 )
-NOW = "Now it reads {insulation} at {winding_temperature}. "
+NOW = "Today it reads {insulation} with the winding at {winding_temperature}. "
 
 AT_40 = (
     numeric(
         "insulation_at_40",
         "GC",
-        "A reading brought to 40 °C",
+        "A reading corrected to 40 °C",
         "insulation_at_40",
         at_40,
         Level(
             ("insulation", "winding_temperature"),
-            f"{TESTED}The winding reads {{insulation}} after one minute, at "
-            "{winding_temperature}. What is that at 40 °C?",
+            f"{TESTED}After one minute the winding reads {{insulation}} at "
+            "{winding_temperature}. What is that reading, corrected to 40 °C?",
         ),
         Level(
             ("insulation", "winding_temperature"),
-            f"{TESTED}The winding reads {{insulation}} after one minute, at "
-            "{winding_temperature}. What is that at 40 °C?",
+            f"{TESTED}After one minute the winding reads {{insulation}} at "
+            "{winding_temperature}. What is that reading, corrected to 40 °C?",
             scene=any_temperature,
         ),
         Level(
             ("test_volts", "leakage_current", "winding_temperature"),
-            f"{TESTED}At {{test_volts}} of test the winding leaks {{leakage_current}} after one "
-            "minute. It is at {winding_temperature}. What is the insulation resistance at 40 °C?",
+            f"{TESTED}At a test voltage of {{test_volts}}, the winding leaks {{leakage_current}} "
+            "after one minute. The winding is at {winding_temperature}. "
+            "What is its insulation resistance, corrected to 40 °C?",
             scene=any_temperature,
         ),
     ),
     numeric(
         "insulation_reading",
         "GR",
-        "What the megohmmeter shows",
+        "What the megohmmeter reads",
         "insulation",
         at_40,
         Level(
             ("test_volts", "leakage_current"),
-            f"{TESTED}At {{test_volts}} of test the winding leaks {{leakage_current}}. "
+            f"{TESTED}At a test voltage of {{test_volts}}, the winding leaks {{leakage_current}}. "
             "What is its insulation resistance?",
         ),
         Level(
             ("insulation_at_40", "winding_temperature"),
-            "The records of {place} have {insulation_at_40} at 40 °C. Today its winding is at "
-            "{winding_temperature}. If nothing has changed, what will the meter show?",
+            "The records for {place} show {insulation_at_40}, corrected to 40 °C. Today the "
+            "winding is at {winding_temperature}. If nothing has changed, what will the meter read?",
             scene=any_temperature,
         ),
     ),
     numeric(
         "least_insulation",
         "GM",
-        "Least resistance of an older winding",
+        "Minimum resistance for an older winding",
         "least_insulation",
         rated,
         Level(
             ("rated_kilovolts",),
             "{person} tests the motor of {place}, wound before 1970 and rated {rated_kilovolts}. "
-            "IEEE 43 asks for kV + 1 at 40 °C. What is the least resistance?",
+            "IEEE 43 asks for kV + 1 megohms at 40 °C. What is the minimum insulation resistance?",
         ),
         Level(
             ("rated_volts",),
             "{person} tests the motor of {place}, wound before 1970 and rated {rated_volts}. "
-            "IEEE 43 asks for kV + 1 at 40 °C. What is the least resistance?",
+            "IEEE 43 asks for kV + 1 megohms at 40 °C. What is the minimum insulation resistance?",
         ),
     ),
 )
@@ -103,18 +104,18 @@ ONE_TEST = (
         Level(
             ("insulation_30s", "insulation_1min"),
             f"{TESTED}The winding reads {{insulation_30s}} after 30 s and {{insulation_1min}} "
-            "after 1 min. What is the dielectric absorption ratio?",
+            "after 1 min. What is the dielectric absorption ratio (DAR)?",
         ),
         Level(
             ("insulation_30s", "insulation_1min", "insulation_10min"),
             f"{TESTED}The winding reads {{insulation_30s}} after 30 s, {{insulation_1min}} after "
             "1 min and {insulation_10min} after 10 min. "
-            "What is the dielectric absorption ratio?",
+            "What is the dielectric absorption ratio (DAR)?",
         ),
         Level(
             ("leakage_30s", "leakage_1min"),
-            f"{TESTED}At steady volts it leaks {{leakage_30s}} after 30 s and {{leakage_1min}} "
-            "after 1 min. What is the dielectric absorption ratio?",
+            f"{TESTED}At a steady test voltage, the winding leaks {{leakage_30s}} after 30 s and "
+            "{leakage_1min} after 1 min. What is the dielectric absorption ratio (DAR)?",
         ),
     ),
     numeric(
@@ -126,17 +127,17 @@ ONE_TEST = (
         Level(
             ("insulation_1min", "insulation_10min"),
             f"{TESTED}The winding reads {{insulation_1min}} after 1 min and {{insulation_10min}} "
-            "after 10 min. What is the polarization index?",
+            "after 10 min. What is the polarization index (PI)?",
         ),
         Level(
             ("insulation_30s", "insulation_1min", "insulation_10min"),
             f"{TESTED}The winding reads {{insulation_30s}} after 30 s, {{insulation_1min}} after "
-            "1 min and {insulation_10min} after 10 min. What is the polarization index?",
+            "1 min and {insulation_10min} after 10 min. What is the polarization index (PI)?",
         ),
         Level(
             ("leakage_1min", "leakage_10min"),
-            f"{TESTED}At steady volts it leaks {{leakage_1min}} after 1 min and "
-            "{leakage_10min} after 10 min. What is the polarization index?",
+            f"{TESTED}At a steady test voltage, the winding leaks {{leakage_1min}} after 1 min "
+            "and {leakage_10min} after 10 min. What is the polarization index (PI)?",
         ),
     ),
 )
@@ -145,18 +146,18 @@ OVER_YEARS = (
     numeric(
         "insulation_kept",
         "GK",
-        "What is left of an earlier reading",
+        "Insulation, this year and last",
         "insulation_kept",
         two_years((0.35, 0.62), (0.68, 0.85), (1.18, 1.3)),
         Level(
             ("insulation_at_40_before", "insulation_at_40"),
-            "At 40 °C the winding of {place} read {insulation_at_40_before} last year and "
-            "{insulation_at_40} now. What percent of the earlier reading is that?",
+            "Corrected to 40 °C, {place} read {insulation_at_40_before} last year. Today it reads "
+            "{insulation_at_40}. What percent of last year's reading is that?",
         ),
         Level(
             ("insulation_at_40_before", "insulation", "winding_temperature"),
-            "Last year the winding of {place} read {insulation_at_40_before} at 40 °C. "
-            f"{NOW}At 40 °C, what percent of the earlier reading is that?",
+            "Last year {place} read {insulation_at_40_before}, corrected to 40 °C. "
+            f"{NOW}Corrected to 40 °C, what percent of last year's reading is that?",
         ),
         Level(
             (
@@ -165,7 +166,8 @@ OVER_YEARS = (
                 "insulation",
                 "winding_temperature",
             ),
-            f"{EARLIER}{NOW}Both brought to 40 °C, what percent of the earlier reading is left?",
+            f"{EARLIER}{NOW}With both corrected to 40 °C, what percent of last year's reading "
+            "is today's?",
         ),
     ),
 )
@@ -174,18 +176,18 @@ BALANCE = (
     numeric(
         "resistance_unbalance",
         "GB",
-        "Winding resistance unbalance",
+        "Unbalance of the winding resistances",
         "resistance_unbalance",
         windings((1.7, 4.5)),
         Level(
             ("ohms_average", "ohms_deviation"),
-            f"{TESTED}The three readings between leads average {{ohms_average}}. The largest "
-            "deviation from that is {ohms_deviation}. What is the unbalance in percent?",
+            f"{TESTED}The three lead-to-lead readings average {{ohms_average}}. The largest "
+            "deviation from the average is {ohms_deviation}. What is the unbalance, in percent?",
         ),
         Level(
             OHMS,
-            f"{TESTED}Between the leads it reads {{ohms_12}}, {{ohms_23}} and {{ohms_31}}. "
-            "What is the largest deviation from the average, in percent of the average?",
+            f"{TESTED}Lead to lead, the motor reads {{ohms_12}}, {{ohms_23}} and {{ohms_31}}. "
+            "What is the largest deviation from the average, as a percent of the average?",
         ),
     ),
 )

@@ -9,9 +9,10 @@ CHAPTER = "insulation"
 FORMULAS = (*INSULATION, *NAMEPLATE)
 
 TESTED = (
-    "A qualified person has isolated {place}, tested it dead and taken off drive and surge parts. "
+    "A qualified person has isolated {place}, tested it dead and disconnected any drive and "
+    "surge protection. "
 )
-CAUTION = "Ground the winding four times as long as the test before anyone touches it."
+CAUTION = "Before anyone touches the winding, ground it for four times as long as the test."
 
 
 def numeric(name: str, tag: str, title: str, asked: str, scene: Scene, *levels: Level) -> Family:

@@ -37,15 +37,19 @@ def judge_below(values: Mapping[str, float], units: str, draw: Draw) -> Judgemen
             with_unit(text, "megohm")
             for text in (exact(reading), figures(reading * factor), figures(least))
         )
-        verdict = "under" if at == bad else "not under"
-        says = f"At 40 °C it has {at_40}, {verdict} the {limit} for its kind."
+        verdict = "under" if at == bad else "at least"
+        says = f"Corrected to 40 °C it reads {at_40}, {verdict} the {limit} for its kind."
         text = f"{with_unit(exact(volts), 'V')}, {kind}: {shown}"
         options.append(Option(f"kind_{at}", text, says))
     right = options.pop(bad)
     return Judgement(
-        "at 40 °C: 5 megohms random-wound, 100 form-wound, kV + 1 before about 1970 (IEEE 43)",
+        "minimum at 40 °C: 5 megohms random-wound, 100 form-wound, kV + 1 before about 1970 (IEEE 43)",
         f"× {figures(factor)} to 40 °C" if factor != 1 else "",
-        Option(right.id, right.text, f"{right.says} Do not energize it. Clean, dry, test again."),
+        Option(
+            right.id,
+            right.text,
+            f"{right.says} Don't energize it. Clean it, dry it and test it again.",
+        ),
         tuple(options),
     )
 
@@ -54,61 +58,62 @@ LEAST = (
     judged(
         "insulation_limit",
         "GL",
-        "A reading against the least allowed",
+        "A reading against the minimum",
         against(
             RANDOM_INSULATION,
             RANDOM_INSULATION.rule,
             (
                 "below",
-                "Under 5 megohms: do not energize it",
-                f"Look for moisture and dirt. Dry it, and test again. {CAUTION}",
+                "Under 5 megohms: don't energize it",
+                f"Look for moisture and dirt. Dry the winding and test it again. {CAUTION}",
             ),
             (
                 "between",
-                "Over 5, not over 100 megohms: allowed, but find out why",
-                f"IEEE 43 allows it. Most dry windings read more, so watch it. {CAUTION}",
+                "Over 5, up to 100 megohms: OK to run, but find out why",
+                f"IEEE 43 allows it. Most dry windings read higher, so keep an eye on it. {CAUTION}",
             ),
             (
                 "good",
                 f"Over {FIELD_INSULATION} megohms: good",
-                f"Note it with its temperature, so that a later fall shows. {CAUTION}",
+                f"Write it down with the winding temperature, so a later drop shows. {CAUTION}",
             ),
         ),
         brought_to((0.9, 4.6), (5.6, 90), (112, 900)),
         Level(
             ("rated_volts", "insulation_at_40"),
-            f"{TESTED}It is random-wound and rated {{rated_volts}}. The reading comes to "
-            "{insulation_at_40} at 40 °C. What do you say of it?",
+            f"{TESTED}The motor is random-wound and rated {{rated_volts}}. It reads "
+            "{insulation_at_40}, corrected to 40 °C. What is your call?",
         ),
         Level(
             ("rated_volts", "insulation", "winding_temperature"),
-            f"{TESTED}It is random-wound and rated {{rated_volts}}. It reads {{insulation}} at "
-            "{winding_temperature}. What do you say of it?",
+            f"{TESTED}The motor is random-wound and rated {{rated_volts}}. It reads {{insulation}} "
+            "with the winding at {winding_temperature}. What is your call?",
             find=("insulation_at_40",),
         ),
         Level(
             ("rated_volts", "test_volts", "leakage_current", "winding_temperature"),
-            f"{TESTED}It is random-wound and rated {{rated_volts}}. At {{test_volts}} of test it "
-            "leaks {leakage_current}, at {winding_temperature}. What do you say of it?",
+            f"{TESTED}The motor is random-wound and rated {{rated_volts}}. At a test voltage of "
+            "{test_volts} it leaks {leakage_current}, with the winding at {winding_temperature}. "
+            "What is your call?",
             find=("insulation_at_40",),
         ),
     ),
     judged(
         "which_is_below",
         "GN",
-        "Which winding reads too little",
+        "Which winding reads too low",
         judge_below,
         brought_to((8, 40)),
         Level(
             (),
-            "{person} brings the readings of three motors of {station} to 40 °C. "
-            "Which one is under the least for its kind?",
+            "{person} corrects the readings of three motors at {station} to 40 °C. "
+            "Which one is under the minimum for its kind?",
             scene=lambda draw, units: {},
         ),
         Level(
             ("winding_temperature",),
-            "{person} tests three motors of {station}, all at {winding_temperature}. "
-            "Which one is under the least for its kind at 40 °C?",
+            "{person} tests three motors at {station}, all at {winding_temperature}. "
+            "Corrected to 40 °C, which one is under the minimum for its kind?",
         ),
     ),
 )

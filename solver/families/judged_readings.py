@@ -12,7 +12,7 @@ from .scenes_insulation import within_one_test
 
 __all__ = ["RATIOS"]
 
-DRY = f"Stop, look for moisture and dirt, dry it, and test again. {CAUTION}"
+DRY = f"Stop the test. Look for moisture and dirt, dry the winding and test it again. {CAUTION}"
 FALLS, STEADY, RISES = (0.6, 0.88), (0.985, 1.015), (1.14, 1.6)
 TOO_GOOD = 5000  # megohms above which IEEE 43 does not use the index
 LEAST_INDEX = {"A": POLARIZATION.low, "B": POLARIZATION.high, "F": POLARIZATION.high}
@@ -20,19 +20,21 @@ INDEX = POLARIZATION._replace(low=1.0)
 
 MINUTE = {
     "falls": (
-        "Stop: it falls, which tells of moisture or dirt",
+        "Stop the test: it is falling, a sign of moisture or dirt",
         DRY,
-        "It fell during the minute. Sound insulation does not.",
+        "The reading fell during the minute. Good insulation doesn't do that.",
     ),
     "steady": (
-        "Go on: steady is sound, if it is over the least allowed",
-        f"It settles at once, as small dry windings do. Note it at one minute. {CAUTION}",
-        "It hardly moved. Steady is sound; it need not rise.",
+        "Keep going: steady is good, if it is over the minimum",
+        "It settles right away, as small dry windings do. Write down the one-minute reading. "
+        f"{CAUTION}",
+        "The reading hardly moved. Steady is good; it doesn't have to rise.",
     ),
     "rises": (
-        "Go on: it rises, as dry insulation does",
-        f"It takes up charge slowly, as it should. Note it at one minute. {CAUTION}",
-        "It rose during the minute, as dry insulation does.",
+        "Keep going: it is rising, as dry insulation does",
+        "The winding takes its charge slowly, as it should. Write down the one-minute reading. "
+        f"{CAUTION}",
+        "The reading rose during the minute, as it does in dry insulation.",
     ),
 }
 
@@ -53,7 +55,7 @@ def judge_minute(first: str, last: str, *, leak: bool) -> Judge:
             for kind, (text, right, _) in MINUTE.items()
         }
         found = options.pop(here[0])
-        rule = "more leakage is less resistance" if leak else "steady or rising is sound"
+        rule = "more leakage means less resistance" if leak else "steady or rising is good"
         return Judgement(rule, " then ".join(shown), found, tuple(options.values()))
 
     return judge
@@ -77,27 +79,27 @@ def judge_class(values: Mapping[str, float], units: str, draw: Draw) -> Judgemen
         return None
     high = values["insulation_1min"] > TOO_GOOD
     here = "not_used" if high else "keeps" if index > least else "under"
-    found = f"The index is {figures(index)}, and class {kind} asks for {least:g}."
+    found = f"The PI is {figures(index)}, and class {kind} needs at least {least:g}."
     minute = with_unit(exact(values["insulation_1min"]), "megohm")
     says = {
         "keeps": f"{found} {CAUTION}",
         "under": f"{found} {DRY}",
-        "not_used": f"At {minute} the current is too small to judge by. {CAUTION}",
+        "not_used": f"At {minute}, the current is too small for the PI to mean much. {CAUTION}",
     }
     texts = {
-        "keeps": "It keeps the least for its class",
-        "under": "It is under the least for its class",
-        "not_used": "The index does not count here",
+        "keeps": "It meets the minimum for its class",
+        "under": "It is under the minimum for its class",
+        "not_used": "The index isn't used at readings this high",
     }
     wrong = says["not_used"].removesuffix(f" {CAUTION}") if high else found
     options = {id: Option(id, texts[id], says[id] if id == here else wrong) for id in texts}
     right = options.pop(here)
     return Judgement(
         POLARIZATION.rule,
-        f"{minute} after 1 min; index {figures(index)}",
+        f"{minute} after 1 min; PI {figures(index)}",
         right,
         tuple(options.values()),
-        asks=f"Its insulation is of class {kind}. What do you say of it?",
+        asks=f"The insulation is class {kind}. What does its polarization index (PI) tell you?",
     )
 
 
@@ -115,68 +117,68 @@ RATIOS = (
         Level(
             ("insulation_30s", "insulation_1min"),
             f"{TESTED}The meter shows {{insulation_30s}} after 30 s and {{insulation_1min}} "
-            "after 1 min. What do you do?",
+            "after 1 min. What do you do next?",
         ),
         Level(
             ("test_volts", "leakage_30s", "leakage_1min"),
-            f"{TESTED}At {{test_volts}} of test it leaks {{leakage_30s}} after 30 s and "
-            "{leakage_1min} after 1 min. What do you do?",
+            f"{TESTED}At a test voltage of {{test_volts}}, the winding leaks {{leakage_30s}} after "
+            "30 s and {leakage_1min} after 1 min. What do you do next?",
             judge=judge_minute("leakage_30s", "leakage_1min", leak=True),
         ),
     ),
     judged(
         "ratio_limit",
         "GJ",
-        "An absorption ratio judged",
+        "Judging a dielectric absorption ratio",
         against(
             ABSORPTION,
             ABSORPTION.rule,
-            ("falling", "Bad: not over 1", f"The reading fell. {DRY}"),
+            ("falling", "Bad: 1 or less", f"The reading fell. {DRY}"),
             (
                 "questionable",
-                "Questionable: over 1, not over 1.25",
-                f"Compare it with the earlier tests, and test again soon. {CAUTION}",
+                "Questionable: over 1, up to 1.25",
+                f"Compare it with earlier tests, and test again soon. {CAUTION}",
             ),
-            ("good", "Good: over 1.25", f"Note it with the date. {CAUTION}"),
+            ("good", "Good: over 1.25", f"Write it down with the date. {CAUTION}"),
         ),
         any_ratio,
         Level(
             ("absorption_ratio",),
-            f"{TESTED}The dielectric absorption ratio comes to {{absorption_ratio}}. "
-            "What do you say of it?",
+            f"{TESTED}The dielectric absorption ratio (DAR) comes to {{absorption_ratio}}. "
+            "What is your call?",
         ),
         Level(
             ("insulation_30s", "insulation_1min"),
             f"{TESTED}The winding reads {{insulation_30s}} after 30 s and {{insulation_1min}} "
-            "after 1 min. What does its absorption ratio say?",
+            "after 1 min. What does the dielectric absorption ratio (DAR) tell you?",
             find=("absorption_ratio",),
         ),
     ),
     judged(
         "index_limit",
         "GI",
-        "A polarization index judged",
+        "Judging a polarization index",
         against(
             INDEX,
             INDEX.rule,
-            ("falling", "Bad: not over 1", f"The reading fell in ten minutes. {DRY}"),
+            ("falling", "Bad: 1 or less", f"The reading fell over the ten minutes. {DRY}"),
             (
                 "under",
-                "Under the least for class F: over 1, not over 2",
-                f"Clean and dry it, then test again. {CAUTION}",
+                "Under the minimum for class F: over 1, up to 2",
+                f"Clean and dry the winding, then test it again. {CAUTION}",
             ),
-            ("good", "Good: over 2", f"Note it with the date. {CAUTION}"),
+            ("good", "Good: over 2", f"Write it down with the date. {CAUTION}"),
         ),
         any_index,
         Level(
             ("polarization_index",),
-            f"{TESTED}Its insulation is of class F. The polarization index comes to "
-            "{polarization_index}. What do you say of it?",
+            f"{TESTED}The insulation is class F. The polarization index (PI) comes to "
+            "{polarization_index}. What is your call?",
         ),
         Level(
             ("insulation_1min", "insulation_10min"),
-            f"{TESTED}Its insulation is of class F. It reads {{insulation_1min}} after 1 min and "
-            "{insulation_10min} after 10 min. What do you say of it?",
+            f"{TESTED}The insulation is class F. It reads {{insulation_1min}} after 1 min and "
+            "{insulation_10min} after 10 min. What is your call?",
             find=("polarization_index",),
         ),
         Level(

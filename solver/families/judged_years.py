@@ -14,16 +14,17 @@ __all__ = ["GROUND", "TREND"]
 
 YEARS = {
     "steady": (
-        "Nothing new: the readings scatter about one value",
-        "Readings of one winding differ by a tenth or so. Test again at the usual time.",
+        "Nothing new: the readings stay around one value",
+        "Readings of one winding vary by 10% or so. Test again at the usual time.",
     ),
     "slow": (
-        "It ages: a little less every year, so test it more often",
-        "Each year is lower than the one before. Plan to clean and dry it.",
+        "It is aging: a little less every year, so test it more often",
+        "Each year is lower than the one before. Plan to clean and dry the winding.",
     ),
     "sudden": (
         "Something happened since the last test: find it now",
-        f"It held for years and fell at once. Look for water at seal, cable and splice. {CAUTION}",
+        "It held steady for years, then dropped. Look for water at the seal, cable and splice. "
+        f"{CAUTION}",
     ),
 }
 SHAPES = {
@@ -39,17 +40,18 @@ def judge_years(values: Mapping[str, float], units: str, draw: Draw) -> Judgemen
     first = draw.between(150, 900)
     readings = [first, *(first * draw.between(*span) for span in SHAPES[shape])]
     shown = [with_unit(figures(float(f"{reading:.2g}")), "megohm") for reading in readings]
-    wrong = f"From the first to the last it went {', '.join(shown)}."
+    wrong = f"Look at the readings in order: {', '.join(shown)}."
     options = {
         id: Option(id, text, says if id == shape else wrong) for id, (text, says) in YEARS.items()
     }
     right = options.pop(shape)
     return Judgement(
-        "the trend at 40 °C tells more than one reading",
+        "the trend at 40 °C tells you more than any one reading",
         ", ".join(shown),
         right,
         tuple(options.values()),
-        asks=f"Year by year it read {', '.join(shown[:-1])}, and now {shown[-1]}. What do you say?",
+        asks=f"Year by year they are {', '.join(shown[:-1])}, and now {shown[-1]}. "
+        "What would you conclude?",
     )
 
 
@@ -65,31 +67,31 @@ def judge_two(values: Mapping[str, float], units: str, draw: Draw) -> Judgement 
     before, now = (values[f"insulation_at_40{turn}"] for turn in ("_before", ""))
     shown = " and ".join(with_unit(figures(reading), "megohm") for reading in (before, now))
     texts = {
-        "fell": "It has fallen: look for moisture and dirt",
-        "steady": "It is as it was: the temperature made the difference",
-        "rose": "It has risen: it is drier than it was",
+        "fell": "It dropped: look for moisture and dirt",
+        "steady": "It hasn't changed: temperature made the difference",
+        "rose": "It went up: it is drier than it was",
     }
     says = {
-        "fell": f"At 40 °C it is {figures(100 * kept)}% of the earlier reading. {CAUTION}",
-        "steady": f"At 40 °C both readings are nearly the same. {CAUTION}",
-        "rose": f"At 40 °C it is {figures(kept)} times the earlier reading. {CAUTION}",
+        "fell": f"Corrected to 40 °C, it is {figures(100 * kept)}% of last year's reading. {CAUTION}",
+        "steady": f"Corrected to 40 °C, the two readings are nearly the same. {CAUTION}",
+        "rose": f"Corrected to 40 °C, it is {figures(kept)} times last year's reading. {CAUTION}",
     }
-    wrong = f"Brought to 40 °C they are {shown}."
+    wrong = f"Corrected to 40 °C, the readings are {shown}."
     options = {id: Option(id, texts[id], says[id] if id == here[0] else wrong) for id in texts}
     right = options.pop(here[0])
-    return Judgement("compare at 40 °C only", shown, right, tuple(options.values()))
+    return Judgement("compare readings only at 40 °C", shown, right, tuple(options.values()))
 
 
 TREND = (
     judged(
         "insulation_trend",
         "GY",
-        "What the years tell",
+        "What the years tell you",
         judge_years,
         lambda draw, units: {},
         Level(
             (),
-            "{person} keeps the one-minute readings of {place}, all brought to 40 °C. {asks}",
+            "{person} keeps the one-minute readings of {place}, all corrected to 40 °C. {asks}",
         ),
         Level(
             (
@@ -98,9 +100,9 @@ TREND = (
                 "insulation",
                 "winding_temperature",
             ),
-            "Last year the winding of {place} read {insulation_before} at "
-            "{winding_temperature_before}. Now it reads {insulation} at {winding_temperature}. "
-            "What has happened to it?",
+            "Last year {place} read {insulation_before} with the winding at "
+            "{winding_temperature_before}. Today it reads {insulation} with the winding at "
+            "{winding_temperature}. What happened to the insulation?",
             find=("insulation_kept",),
             scene=two_years(*CHANGES.values()),
             judge=judge_two,
@@ -123,9 +125,9 @@ def grounded(*times: float) -> Scene:
 
 
 HELD = (
-    ("no", "Leave it on ground: it has not even been as long as the test", "The charge is still in it, and it can kill. Wait for four times the test."),
-    ("soon", "Leave it on ground: it has not been four times the test", "The charge soaks back out slowly, and it can kill. Wait for four times the test."),
-    ("yes", "It may come off: it has been over four times the test", "Even so a qualified person tests it dead again before anyone touches it."),
+    ("no", "No: it hasn't even been as long as the test", "The charge is still in the winding, and it can kill. Wait four times as long as the test."),
+    ("soon", "No: it hasn't been four times as long as the test", "The charge bleeds off slowly, and it can kill. Wait four times as long as the test."),
+    ("yes", "Yes: it has been over four times as long as the test", "Even so, a qualified person tests it dead again before anyone touches it."),
 )  # fmt: skip
 
 GROUND = (
@@ -138,13 +140,13 @@ GROUND = (
         Level(
             ("test_time", "time_grounded"),
             "A qualified person tested the winding of {place} for {test_time}. It has been on "
-            "ground for {time_grounded}. May the ground come off?",
+            "ground for {time_grounded}. Can the ground come off?",
             find=("times_grounded",),
         ),
         Level(
             ("time_grounded",),
-            "A qualified person took the polarization index of {place}. Since the end of that "
-            "test it has been on ground for {time_grounded}. May the ground come off?",
+            "A qualified person ran a polarization index test on {place}. The winding has been on "
+            "ground for {time_grounded} since the test ended. Can the ground come off?",
             scene=grounded(10),
         ),
     ),

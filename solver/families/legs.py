@@ -31,18 +31,18 @@ VOLTS = ("volts_ab", "volts_bc", "volts_ca")
 UNBALANCE = {"amps": "current_unbalance", "volts": "voltage_unbalance"}
 TURNS = ("", "_2", "_3")  # as found, rolled once, rolled twice
 
-LEGS_READ = "A qualified person reads {amps_a}, {amps_b} and {amps_c} on the legs of {place}."
+LEGS_READ = "A qualified person reads {amps_a}, {amps_b} and {amps_c} on the three legs of {place}."
 VOLTS_READ = (
-    "A qualified person reads {volts_ab}, {volts_bc} and {volts_ca} between the lines of {place}."
+    "A qualified person reads {volts_ab}, {volts_bc} and {volts_ca} line to line at {place}."
 )
 GRAPH = (
-    "NEMA MG 1 Figure 14-1 allows this share of nameplate power: "
+    "NEMA MG 1 Figure 14-1 allows this percent of the rating at each unbalance: "
     + ", ".join(
         f"{row['derating']:g}% at {row['unbalance']:g}%"
         for row in table_rows("derating")
         if row["unbalance"]
     )
-    + ". Between two of these, go in a straight line."
+    + ". Between points, use a straight line."
 )
 
 Range = tuple[float, float]

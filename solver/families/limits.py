@@ -13,7 +13,8 @@ from .legs import AMPS, GRAPH, LEGS_READ, VOLTS, VOLTS_READ, Ranges, legs
 
 __all__ = ["AMPS_CHECK", "CURRENT_LIMITS", "DERATED_LOAD", "VOLTAGE_LIMITS"]
 
-NEMA = "the largest deviation from the average, over the average (NEMA MG 1)"
+METHOD = "the largest deviation from the average, divided by the average"
+RULE = "A common rule: up to 5% is good, up to 10% is acceptable."
 
 
 def judge_manual(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
@@ -22,23 +23,23 @@ def judge_manual(values: Mapping[str, float], units: str, draw: Draw) -> Judgeme
     if too_near(size, 5) or size > 10:
         return None
     shown = with_unit(figures(size), "%")
-    accept = ("within_manual", "Accept it: the manual's 5% is kept")
+    accept = ("within_manual", "Accept it: it is within the manual's 5%")
     find = ("over_manual", "Find the cause: it is over the manual's 5%")
     usual = Option(
         "usual_for_manual",
-        "Accept it: any pump may have up to 10%",
-        "The 10% is common practice. Where a manual gives its own limit, that limit holds.",
+        "Accept it: any pump can have up to 10%",
+        "The 10% is a general rule. When the pump's manual gives its own limit, go by the manual.",
     )
     over = size > 5
-    found = f"current unbalance is {shown}, {'over' if over else 'not over'} 5%"
+    found = f"current unbalance is {shown}, {'over' if over else 'within'} 5%"
     right, wrong = (find, accept) if over else (accept, find)
     then = (
-        "The manual is stricter than common practice, so its limit holds."
+        "The manual is stricter than the general rule, so go by the manual."
         if over
-        else "It keeps the manual's limit, so it keeps the 10% of common practice too."
+        else "It is within the manual's limit, so it is within the general 10% too."
     )
     return Judgement(
-        "the pump's own manual comes before common practice",
+        "the pump's own manual comes before the general rule",
         found,
         Option(*right, then),
         (Option(*wrong, f"The {found}."), usual),
@@ -66,36 +67,35 @@ CURRENT_LIMITS = judged(
     against(
         CURRENT_UNBALANCE,
         CURRENT_UNBALANCE.rule,
-        ("good", "Good: not over 5%", "Note it with the date, so that a later change shows."),
+        ("good", "Good: 5% or less", "Write it down with the date, so a later change shows."),
         (
             "acceptable",
-            "Acceptable: over 5%, not over 10%",
-            "It may run. Note it, and look again soon: a rise points to a fault.",
+            "Acceptable: over 5%, up to 10%",
+            "It can run. Write it down and check again soon: if it climbs, look for a fault.",
         ),
         (
             "investigate",
             "Find the cause: over 10%",
-            "One winding runs hot. Look at the supply, the splices and the motor.",
+            "One winding is running hot. Check the supply, the splices and the motor.",
         ),
     ),
     legs(Ranges(amps=((1.8, 4.7), (5.4, 9.5), (10.5, 15)))),
     Level(
         ("amps_average", "amps_deviation"),
         "The legs of {place} average {amps_average}. The largest deviation from the average is "
-        "{amps_deviation}. NEMA MG 1 sets that against the average. Common practice calls up to 5% good and up to 10% "
-        "acceptable. What do you say of it?",
+        f"{{amps_deviation}}. Current unbalance is that deviation divided by the average. {RULE} "
+        "What is your call?",
         find=("current_unbalance",),
     ),
     Level(
         AMPS,
-        f"{LEGS_READ} Take {NEMA}. Common practice calls up to 5% good and up to 10% acceptable. "
-        "What do you say of it?",
+        f"{LEGS_READ} Current unbalance is {METHOD}. {RULE} What is your call?",
         find=("current_unbalance",),
     ),
     Level(
         AMPS,
-        f"{LEGS_READ} The pump's manual allows 5% of current unbalance, common practice 10%. "
-        f"Both mean {NEMA}. What do you say of it?",
+        f"{LEGS_READ} The pump's manual allows 5% current unbalance. A common rule allows 10%. "
+        f"Both mean {METHOD}. What is your call?",
         find=("current_unbalance",),
         scene=legs(Ranges(amps=((1.8, 4.7), (5.4, 9.5)))),
         judge=judge_manual,
@@ -111,30 +111,30 @@ VOLTAGE_LIMITS = judged(
         VOLTAGE_UNBALANCE.rule,
         (
             "full_load",
-            "Nameplate load is allowed: not over 1%",
-            "NEMA MG 1 counts on volts this even. Note the readings.",
+            "Full nameplate load: 1% or less",
+            "Volts this even are what the nameplate is based on. Write the readings down.",
         ),
         (
             "derate",
-            "Less than nameplate load: over 1%, not over 5%",
-            "Uneven volts heat the windings. Derate the motor, and find the cause.",
+            "Less than nameplate load: over 1%, up to 5%",
+            "Unbalanced volts heat the windings. Derate the motor, and find the cause.",
         ),
         (
             "stop",
-            "Do not run it: over 5%",
-            "NEMA MG 1 advises no running above 5%. Find the cause, or call the power company.",
+            "Don't run it: over 5%",
+            "NEMA MG 1 says not to run a motor above 5%. Find the cause, or call the power company.",
         ),
     ),
     legs(Ranges(volts=((0.5, 0.9), (1.3, 4.7), (5.4, 7)))),
     Level(
         ("volts_average", "volts_deviation"),
-        "The lines of {place} average {volts_average}. The largest deviation from the average is "
-        "{volts_deviation}. NEMA MG 1 sets that against the average. What does it allow?",
+        "Line to line, {place} averages {volts_average}. The largest deviation from the average is "
+        "{volts_deviation}. What does NEMA MG 1 allow at this voltage unbalance?",
         find=("voltage_unbalance",),
     ),
     Level(
         VOLTS,
-        f"{VOLTS_READ} Take {NEMA}. What does NEMA MG 1 allow?",
+        f"{VOLTS_READ} Voltage unbalance is {METHOD}. What does NEMA MG 1 allow?",
         find=("voltage_unbalance",),
     ),
 )
@@ -142,37 +142,37 @@ VOLTAGE_LIMITS = judged(
 DERATED_LOAD = judged(
     "derated_load",
     "DL",
-    "Can the motor carry its load on unbalanced volts",
+    "Load on unbalanced volts: carry it or not",
     against(
         DERATED,
         DERATED.rule,
         (
             "carries",
-            "Yes: the load is within the derated power",
-            "It carries this load. Still find the cause of the unbalance.",
+            "Yes: the load is within the derated rating",
+            "The motor can carry this load. You still need to find the cause of the unbalance.",
         ),
         (
             "over_derated",
-            "No: within the nameplate, but over the derated power",
-            "The nameplate counts on even volts. Here the motor would overheat.",
+            "No: within the nameplate, but over the derated rating",
+            "The nameplate is for balanced volts. On these volts the motor would overheat.",
         ),
         (
             "over_nameplate",
-            "No: over the nameplate itself",
-            "Even with even volts the motor is too small for this load.",
+            "No: over the nameplate rating itself",
+            "Even on balanced volts, the motor is too small for this load.",
         ),
     ),
     loaded,
     Level(
         ("motor_size", "brake_power", "voltage_unbalance"),
-        "The motor of {place} has a nameplate of {motor_size} and carries {brake_power} at the "
-        f"shaft. The voltage unbalance is {{voltage_unbalance}}. {GRAPH} Can it carry the load?",
+        "The motor of {place} is rated {motor_size} and carries {brake_power} at the shaft. "
+        f"The voltage unbalance is {{voltage_unbalance}}. {GRAPH} Can the motor carry the load?",
         find=("derated_power",),
     ),
     Level(
         ("motor_size", "brake_power", *VOLTS),
-        f"{VOLTS_READ} The motor's nameplate is {{motor_size}}, and it carries {{brake_power}} "
-        f"at the shaft. {GRAPH} Can it carry the load?",
+        f"{VOLTS_READ} The motor is rated {{motor_size}} and carries {{brake_power}} at the "
+        f"shaft. {GRAPH} Can the motor carry the load?",
         find=("derated_power",),
     ),
 )
@@ -186,31 +186,32 @@ AMPS_CHECK = judged(
         NAMEPLATE_AMPS.rule,
         (
             "within",
-            "Within the nameplate: not over full-load amps",
+            "Within the nameplate: full-load amps or less",
             "Even the highest leg is within what the nameplate allows all day.",
         ),
         (
             "in_margin",
-            "Inside the service factor: over full-load amps, not over service-factor amps",
-            "The motor runs on its margin, and hotter. Find out why soon.",
+            "In the service factor: over full-load amps, up to service-factor amps",
+            "The motor is using its margin, and it runs hotter. Find out why soon.",
         ),
         (
             "overloaded",
             "Overloaded: over service-factor amps",
-            "The winding overheats. Take it out of service and find the cause.",
+            "The winding is overheating. Take the pump out of service and find the cause.",
         ),
     ),
     legs(Ranges(amps=((2, 7),), load=((0.75, 0.93), (0.96, 1.0), (1.01, 1.06), (1.15, 1.2)))),
     Level(
         ("amps_highest", "full_load_amps", "service_factor"),
-        "The highest leg of {place} draws {amps_highest}. The nameplate says {full_load_amps} and "
-        "a service factor of {service_factor}. How is the motor loaded?",
+        "The highest leg of {place} draws {amps_highest}. The nameplate shows full-load amps (FLA) "
+        "of {full_load_amps} and a service factor (SF) of {service_factor}. "
+        "How is the motor loaded?",
         find=("service_factor_amps",),
     ),
     Level(
         (*AMPS, "full_load_amps", "service_factor"),
-        f"{LEGS_READ} The nameplate says {{full_load_amps}} and a service factor of "
-        "{service_factor}. How is the motor loaded?",
+        f"{LEGS_READ} The nameplate shows full-load amps (FLA) of {{full_load_amps}} and a "
+        "service factor (SF) of {service_factor}. How is the motor loaded?",
         find=("service_factor_amps", "amps_highest"),
     ),
 )

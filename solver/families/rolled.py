@@ -1,7 +1,7 @@
 """Phase balance by rolling the motor leads: where the cause is, and what keeps the rotation.
 
 The high leg stays with the line: the supply. It moves with the motor lead: motor, cable or
-splice (Grundfos SP, Goulds VS and Berkeley submersible manuals).
+splice (pump makers' manuals).
 """
 
 from collections.abc import Mapping
@@ -14,14 +14,18 @@ from .legs import AMPS, TURNS, both_causes, one_cause
 
 __all__ = ["BEST_CONNECTION", "ROLLED_LEADS", "ROTATION"]
 
-CAUTION = "Only a qualified person moves leads, locked out and tested dead. Check rotation after."
+CAUTION = (
+    "Only a qualified person moves leads, with the power locked out and tested dead. "
+    "Check the rotation afterward."
+)
 CONNECTIONS = ("As found", "Rolled once", "Rolled twice")
 CLEAR = 0.5  # how many percent of unbalance the best connection is ahead of the next
 
 ROLLED = (
-    "{place} was locked out and tested dead before each change. A qualified person moved all "
-    "three motor leads one leg on: A to B, B to C, C to A. "
+    "With {place} locked out and tested dead, a qualified person rolls the motor leads "
+    "one leg over: A to B, B to C, C to A. "
 )
+ONCE_MORE = "Later they roll them once more the same way. "
 ROUND = ((2, 3, 1), (3, 1, 2))
 SWAPPED = ((2, 1, 3), (1, 3, 2), (3, 2, 1))
 
@@ -52,9 +56,9 @@ def motor(says: str) -> Option:
 
 ROTATION_KEPT = Option(
     "rotation",
-    "In the rotation, which rolling the leads reversed",
-    "All three leads moved the same way round, which keeps the rotation. "
-    "Only swapping two reverses it.",
+    "In the rotation: rolling the leads reversed it",
+    "All three leads moved one leg over, and that keeps the rotation. "
+    "Only swapping two leads reverses it.",
 )
 
 
@@ -65,17 +69,21 @@ def judge_cause(turns: tuple[str, ...]) -> Judge:
         high = [highest_leg(values, turn) for turn in turns]
         line, path = high[0], ", then ".join(high)
         if len(set(high)) == 1:
-            right = supply(f"The high leg stays on line {line}, whichever lead is on it. {CAUTION}")
+            right = supply(
+                f"The high leg stays on line {line}, no matter which lead is on it. {CAUTION}"
+            )
             wrong = motor(
-                f"The high leg stayed on line {line}. In the motor it would move with its lead."
+                f"The high leg stayed on line {line}. If the cause were in the motor, "
+                "the high leg would move with its lead."
             )
         else:
-            right = motor(f"The high leg moves with one motor lead: {path}. {CAUTION}")
+            right = motor(f"The high leg follows one motor lead: {path}. {CAUTION}")
             wrong = supply(
-                "The high leg moved on with its lead. In the supply it would stay on one line."
+                "The high leg moved with its lead. If the cause were in the supply, "
+                "the high leg would stay on one line."
             )
         return Judgement(
-            "high leg stays with the line: supply; moves with the lead: motor, cable or splice",
+            "the high leg stays with the line: supply; it moves with the lead: motor, cable or splice",
             f"high leg: {path}",
             right,
             (wrong, ROTATION_KEPT),
@@ -91,19 +99,19 @@ def judge_best(values: Mapping[str, float], units: str, draw: Draw) -> Judgement
     if found[order[1]] - found[order[0]] < CLEAR:
         return None
     shown = [with_unit(figures(value), "%") for value in found]
-    least = f"It has the least unbalance, {shown[order[0]]}, so it heats the motor least."
+    least = f"It has the lowest unbalance, {shown[order[0]]}, so the motor runs coolest."
     options = [
         Option(
             CONNECTIONS[at].lower().replace(" ", "_"),
             CONNECTIONS[at],
             f"{least} {CAUTION}"
             if at == order[0]
-            else f"Its unbalance is {shown[at]}. Another connection has less.",
+            else f"Its unbalance is {shown[at]}. Another connection has a lower one.",
         )
         for at in order
     ]
     return Judgement(
-        "the connection with the least current unbalance",
+        "keep the connection with the lowest current unbalance",
         ", ".join(
             f"{name.lower()} {value}" for name, value in zip(CONNECTIONS, shown, strict=True)
         ),
@@ -119,7 +127,7 @@ def connection(leads: tuple[int, int, int]) -> str:
 
 def all_round(says: str) -> list[Option]:
     return [
-        Option(f"rolled_{times}", connection(leads), f"All three leads moved round. {says}")
+        Option(f"rolled_{times}", connection(leads), f"All three leads rolled. {says}")
         for times, leads in enumerate(ROUND, 1)
     ]
 
@@ -129,7 +137,7 @@ def two_swapped(says: str) -> list[Option]:
     options = []
     for leads in SWAPPED:
         stayed = next(lead for at, lead in enumerate(leads, 1) if lead == at)
-        text = f"T{stayed} stayed and the other two changed places. {says}"
+        text = f"T{stayed} stayed and the other two traded places. {says}"
         options.append(Option(f"swapped_{stayed}", connection(leads), text))
     return options
 
@@ -137,20 +145,22 @@ def two_swapped(says: str) -> list[Option]:
 def judge_kept(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
     """Which connection turns the motor as before."""
     return Judgement(
-        "moving all three leads round keeps the rotation; swapping two reverses it",
+        "rolling all three leads keeps the rotation; swapping two reverses it",
         "",
-        draw.pick(all_round(f"The order of the lines is kept, so the rotation is. {CAUTION}")),
-        tuple(draw.shuffled(two_swapped("That reverses the motor."))[:2]),
+        draw.pick(
+            all_round(f"The phases keep their order, so the rotation stays the same. {CAUTION}")
+        ),
+        tuple(draw.shuffled(two_swapped("Swapping two reverses the motor."))[:2]),
     )
 
 
 def judge_reversed(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
     """Which connection turns the motor the other way."""
     return Judgement(
-        "swapping two leads reverses the rotation; moving all three round keeps it",
+        "swapping two leads reverses the rotation; rolling all three keeps it",
         "",
-        draw.pick(two_swapped(f"That reverses the motor. {CAUTION}")),
-        tuple(all_round("The rotation is kept, so it would still run backward.")),
+        draw.pick(two_swapped(f"Swapping two reverses the motor. {CAUTION}")),
+        tuple(all_round("That keeps the rotation, so the motor would still run backward.")),
     )
 
 
@@ -173,8 +183,7 @@ ROLLED_LEADS = Family(
         ),
         Level(
             tuple(name for turn in TURNS for name in legs_of(turn)),
-            f"{ROLLED}Then the same once more. {readings(TURNS)} "
-            "Where is the cause of the high leg?",
+            f"{ROLLED}{ONCE_MORE}{readings(TURNS)} Where is the cause of the high leg?",
         ),
     ),
     one_cause,
@@ -186,21 +195,21 @@ BEST_CONNECTION = Family(
     "best_connection",
     "RB",
     "balance",
-    "Rolled leads: the connection to keep",
+    "Rolled leads: which connection to keep",
     "choice",
     (
         Level(
             tuple(f"amps_{part}{turn}" for turn in TURNS for part in ("average", "deviation")),
-            f"{ROLLED}Then the same once more. As found, the legs average {{amps_average}} and "
-            "differ from it by up to {amps_deviation}. Rolled once: {amps_average_2}, up to "
-            "{amps_deviation_2}. Rolled twice: {amps_average_3}, up to {amps_deviation_3}. "
-            "Which connection has the least current unbalance by NEMA MG 1?",
+            f"{ROLLED}{ONCE_MORE}Average and largest deviation from it, as found: {{amps_average}} "
+            "and {amps_deviation}. Rolled once: {amps_average_2} and {amps_deviation_2}. "
+            "Rolled twice: {amps_average_3} and {amps_deviation_3}. "
+            "Which connection has the lowest current unbalance?",
             find=tuple(f"current_unbalance{turn}" for turn in TURNS),
         ),
         Level(
             tuple(name for turn in TURNS for name in legs_of(turn)),
-            f"{ROLLED}Then the same once more. {readings(TURNS)} "
-            "Which connection has the least current unbalance by NEMA MG 1?",
+            f"{ROLLED}{ONCE_MORE}{readings(TURNS)} Going by the largest deviation from the "
+            "average, which connection has the lowest current unbalance?",
             find=tuple(f"current_unbalance{turn}" for turn in TURNS),
         ),
     ),
@@ -213,18 +222,18 @@ ROTATION = Family(
     "roll_rotation",
     "RR",
     "balance",
-    "Moving leads and the rotation",
+    "Moving leads: what happens to the rotation",
     "choice",
     (
         Level(
             (),
             f"The motor of {{place}} turns the right way with {connection((1, 2, 3))}. The leads "
-            "are to be moved. Which connection keeps its rotation?",
+            "have to be moved. Which connection keeps the rotation?",
         ),
         Level(
             (),
-            f"After a repair the motor of {{place}} turns backward with {connection((1, 2, 3))}. "
-            "Which connection makes it turn the right way?",
+            f"After a repair, the motor of {{place}} runs backward with {connection((1, 2, 3))}. "
+            "Which connection makes it run the right way?",
             judge=judge_reversed,
         ),
     ),

@@ -15,8 +15,8 @@ STANDARD_VOLTS = (250, 500, 1000, 2500, 5000, 10_000)
 FIELD_VOLTS = 1000  # NETA MTS Table 100.1 for the 600 V class
 CLASS = 600  # volts of the class that most pump motors are of
 TABLE = (
-    "IEEE 43 has these test volts DC for rated volts. Under 1,000 V, 500 V; to 2,500 V, 500 to "
-    "1,000 V. To 5,000 V, 1,000 to 2,500 V; to 12,000 V, 2,500 to 5,000 V. "
+    "IEEE 43 gives DC test volts by rated volts. Under 1,000 V: 500 V. To 2,500 V: 500 to "
+    "1,000 V. To 5,000 V: 1,000 to 2,500 V. To 12,000 V: 2,500 to 5,000 V. "
 )
 
 
@@ -35,15 +35,15 @@ def judge_by_rating(values: Mapping[str, float], units: str, draw: Draw) -> Judg
     shown = with_unit(exact(volts), "V")
 
     def wrong(tested: float) -> Option:
-        weak = f"For a winding of {shown} that is too low. It may not show a weak place."
-        harm = f"For a winding of {shown} that is too high. It may break the insulation down."
+        weak = f"That is too low for a winding rated {shown}. It may not show a weak spot."
+        harm = f"That is too high for a winding rated {shown}. It may break down the insulation."
         return Option(f"volts_{tested}", dc(tested), weak if tested in low else harm)
 
     span = dict.fromkeys(with_unit(exact(v), "V") for v in (row["least"], row["most"]))
     return Judgement(
         "IEEE 43: test volts by the rated volts of the winding",
         f"{shown}: {' to '.join(span)} DC",
-        Option(f"volts_{right}", dc(right), f"That is in its row of the table. {CAUTION}"),
+        Option(f"volts_{right}", dc(right), f"That fits its row in the table. {CAUTION}"),
         tuple(wrong(tested) for tested in (*low, *high)),
     )
 
@@ -51,45 +51,47 @@ def judge_by_rating(values: Mapping[str, float], units: str, draw: Draw) -> Judg
 def judge_in_the_field(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
     """The 1,000 V that field practice uses on a 600 V class circuit."""
     return Judgement(
-        "NETA MTS Table 100.1: the 600 V class, 1,000 V DC and 100 megohms",
-        f"{with_unit(exact(values['rated_volts']), 'V')} is of the 600 V class",
-        Option("class", dc(FIELD_VOLTS), f"The table goes by the class of the circuit. {CAUTION}"),
+        "NETA MTS Table 100.1: 1,000 V DC and 100 megohms for the 600 V class",
+        f"{with_unit(exact(values['rated_volts']), 'V')} falls in the 600 V class",
+        Option(
+            "class",
+            dc(FIELD_VOLTS),
+            f"The table goes by the voltage class of the circuit. {CAUTION}",
+        ),
         (
             Option(
                 "rating",
                 dc(500),
-                "IEEE 43 has 500 V for this winding alone. Here the NETA table is asked.",
+                "IEEE 43 gives 500 V for this winding alone. This test goes by the NETA table.",
             ),
             Option(
-                "too_low", dc(250), "That is for the 250 V class. It may not show a weak place."
+                "too_low", dc(250), "That is too low for this class. It may not show a weak spot."
             ),
-            Option(
-                "too_high", dc(2500), "That is for the 2,500 V class and up. It may do harm here."
-            ),
+            Option("too_high", dc(2500), "That is for higher classes. It may do damage here."),
         ),
     )
 
 
 WHY_TWO = (
-    "IEEE 43 is for windings, by their rating; the NETA table for other gear, by its class",
-    "In the field many take the NETA volts for motor, cable and starter at once. "
-    f"Keep to one of them, and note which. {CAUTION}",
+    "IEEE 43 goes by the winding's rating; the NETA table goes by the equipment's class",
+    "Many people in the field use the NETA voltage on motor, cable and starter together. "
+    f"Pick one, stick with it, and write down which. {CAUTION}",
 )
 NOT_WHY = (
     (
         "alternating",
         "IEEE 43 uses DC, and NETA uses AC",
-        "Both are tests with DC. AC would charge and discharge the winding all the time.",
+        "Both are DC tests. AC would charge and discharge the winding all the time.",
     ),
     (
         "wet",
         "The higher one is for motors that are wet",
-        "A wet winding gets fewer volts, not more. Dry it before you test it hard.",
+        "A wet winding gets less voltage, not more. Dry it before a full test.",
     ),
     (
         "newer",
         "The higher one has replaced the lower one",
-        "Both are in use today. They test different things.",
+        "Both are in use today. They cover different equipment.",
     ),
 )
 
@@ -113,26 +115,26 @@ VOLTS = (
     judged(
         "test_volts",
         "GV",
-        "Test volts for a rating",
+        "Test voltage for a rating",
         judge_by_rating,
         rated,
         Level(
             ("rated_volts",),
-            f"{TABLE}{{person}} prepares a test of {{place}}, rated {{rated_volts}}. "
-            "Which test volts fit its winding?",
+            f"{TABLE}{{person}} is getting ready to test {{place}}, rated {{rated_volts}}. "
+            "Which test voltage fits the winding?",
         ),
         Level(
             ("rated_volts",),
-            "{person} prepares a test of the circuit of {place}, rated {rated_volts}. Motor, cable "
-            "and starter are tested at once, by NETA MTS Table 100.1. "
-            "Which test volts does that have?",
+            "{person} is getting ready to test the circuit of {place}, rated {rated_volts}. Motor, "
+            "cable and starter are tested together, by NETA MTS Table 100.1. "
+            "Which test voltage does the table give?",
             scene=low_rated,
             judge=judge_in_the_field,
         ),
         Level(
             ("rated_volts",),
-            "For {place}, rated {rated_volts}, {person} finds two practices. IEEE 43 says 500 V DC, "
-            "and NETA MTS Table 100.1 says 1,000 V DC. Why do they differ?",
+            "For {place}, rated {rated_volts}, {person} finds two test voltages. IEEE 43 says "
+            "500 V DC, and NETA MTS Table 100.1 says 1,000 V DC. Why do they differ?",
             scene=low_rated,
             judge=judge_why,
         ),

@@ -13,7 +13,7 @@ from .scenes_insulation import OHMS
 __all__ = ["WINDING_FAULTS", "between_leads"]
 
 PAIRS = ("1-2", "2-3", "3-1")
-AGAIN = "Check the meter's clips first, then have a qualified person open the connections."
+AGAIN = "Check the meter clips first, then have a qualified person open the connections."
 
 
 def parallel(one: float, other: float) -> float:
@@ -51,21 +51,21 @@ def healthy(draw: Draw, units: str) -> dict[str, float]:
 SHOWN = {
     "open": "one open phase",
     "shorted": "one shorted phase",
-    "sound": "a sound winding",
+    "sound": "a good winding",
 }
 WHY = {
-    ("wye", "open"): "Both pairs with that phase are open; the third pair reads as before.",
-    ("wye", "shorted"): "Both pairs with that phase read half; the third pair reads as before.",
+    ("wye", "open"): "Both pairs with that phase read open. The third pair hasn't changed.",
+    ("wye", "shorted"): "Both pairs with that phase read half. The third pair hasn't changed.",
     (
         "delta",
         "open",
-    ): "Across the open phase it reads three times as much, and the others half more.",
+    ): "The pair across the open phase reads three times as much. The others read half again as much.",
     (
         "delta",
         "shorted",
-    ): "Across the shorted phase it reads nothing, and the others a quarter less.",
+    ): "The pair across the shorted phase reads zero. The others read a quarter less.",
 }
-SOUND = "All three pairs read the same, so this winding is sound."
+SOUND = "All three pairs read the same, so this winding is good."
 
 
 def judge_readings(kind: str) -> Judge:
@@ -85,7 +85,7 @@ def judge_readings(kind: str) -> Judge:
         }
         right = options.pop(asked)
         return Judgement(
-            "a wye: two phases in a row; a delta: one phase beside the other two",
+            "wye: you read two phases in series; delta: one phase in parallel with the other two",
             f"{SHOWN[asked]}: {right.text}",
             Option(right.id, right.text, f"{right.says} {AGAIN}"),
             tuple(options.values()),
@@ -96,16 +96,28 @@ def judge_readings(kind: str) -> Judge:
 
 
 FAULTS = {
-    "sound": ("It is sound", "All three readings agree. Note them with the temperature."),
-    "turns": ("Turns are shorted in one phase", f"Shorted turns take resistance away. {AGAIN}"),
-    "joint": ("One lead has a poor joint", f"A poor joint adds resistance to both pairs. {AGAIN}"),
-    "open": ("One phase is open", f"Around an open phase a delta still reads. {AGAIN}"),
+    "sound": (
+        "The winding is good",
+        "All three readings agree. Write them down with the temperature.",
+    ),
+    "turns": (
+        "Some turns are shorted in one phase",
+        f"Shorted turns lower the resistance. {AGAIN}",
+    ),
+    "joint": (
+        "One lead has a bad connection",
+        f"A bad connection adds resistance to both pairs with that lead. {AGAIN}",
+    ),
+    "open": (
+        "One phase is open",
+        f"With one phase open, a delta still reads through the other two. {AGAIN}",
+    ),
 }
 TELLS = {
     "sound": "All three readings agree within a percent.",
-    "turns": "The readings that differ are lower than when healthy.",
-    "joint": "Two readings are higher than when healthy; the third has not changed.",
-    "open": "One reading is three times the healthy one, the others one and a half times.",
+    "turns": "The readings that changed are lower than when the motor was healthy.",
+    "joint": "Two readings are higher than when the motor was healthy. The third hasn't changed.",
+    "open": "One reading is three times the healthy one. The others are one and a half times.",
 }
 
 
@@ -146,7 +158,7 @@ def judge_named(*faults: str) -> Judge:
         right = options.pop(here)
         shares = [values[name] / values["ohms_healthy"] for name in OHMS]
         return Judgement(
-            "each reading over the healthy one",
+            "divide each reading by the healthy one",
             ", ".join(f"{pair} × {share:.2f}" for pair, share in zip(PAIRS, shares, strict=True)),
             right,
             tuple(options.values()),
@@ -159,36 +171,38 @@ WINDING_FAULTS = (
     judged(
         "fault_readings",
         "GF",
-        "What an open or a shorted phase shows",
+        "What an open or shorted phase reads",
         judge_readings("wye"),
         healthy,
         Level(
             ("ohms_healthy",),
-            "The wye motor of {place} reads {ohms_healthy} between any two leads when healthy. "
-            "{asks}",
+            "When healthy, the wye-connected motor of {place} reads {ohms_healthy} between any two "
+            "leads. {asks}",
         ),
         Level(
             ("ohms_healthy",),
-            "The delta motor of {place} reads {ohms_healthy} between any two leads when healthy. "
-            "{asks}",
+            "When healthy, the delta-connected motor of {place} reads {ohms_healthy} between any "
+            "two leads. {asks}",
             judge=judge_readings("delta"),
         ),
     ),
     judged(
         "fault_named",
         "GH",
-        "Three readings and the fault behind them",
+        "Three readings, and the fault behind them",
         judge_named("sound", "turns", "joint"),
         faulty("wye", "sound", "turns", "joint"),
         Level(
             ("ohms_healthy", *OHMS),
-            f"{TESTED}Healthy, this wye motor read {{ohms_healthy}} between any two leads. Now "
-            "it reads {ohms_12}, {ohms_23} and {ohms_31}. What do they tell?",
+            f"{TESTED}When healthy, this wye-connected motor read {{ohms_healthy}} between any two "
+            "leads. Now the three pairs read {ohms_12}, {ohms_23} and {ohms_31}. "
+            "What is wrong, if anything?",
         ),
         Level(
             ("ohms_healthy", *OHMS),
-            f"{TESTED}Healthy, this delta motor read {{ohms_healthy}} between any two leads. Now "
-            "it reads {ohms_12}, {ohms_23} and {ohms_31}. What do they tell?",
+            f"{TESTED}When healthy, this delta-connected motor read {{ohms_healthy}} between any "
+            "two leads. Now the three pairs read {ohms_12}, {ohms_23} and {ohms_31}. "
+            "What is wrong, if anything?",
             scene=faulty("delta", "sound", "turns", "open"),
             judge=judge_named("sound", "turns", "open"),
         ),

@@ -22,25 +22,25 @@ def judge_limit(values: Mapping[str, float], units: str, draw: Draw) -> Judgemen
     if too_near(size, limit) or abs(size - limit) < 0.1:
         return None
     over = size > limit
-    found = f"The unbalance is {figures(size)}%, {'over' if over else 'not over'} {limit}%"
-    find = f"{found}. Measure again at the motor leads, then look at splices and joints."
-    keep = f"{found}. Note it with the date and the temperature."
+    found = f"The unbalance is {figures(size)}%, {'over' if over else 'within'} {limit}%"
+    find = f"{found}. Measure again at the motor leads, then check the splices and joints."
+    keep = f"{found}. Write it down with the date and the temperature."
     options = [
         Option("over", f"Find the cause: over {limit}%", find if over else f"{found}."),
-        Option("within", f"Accept it: not over {limit}%", f"{found}." if over else keep),
+        Option("within", f"Accept it: {limit}% or less", f"{found}." if over else keep),
     ]
     right = options.pop(0 if over else 1)
     other = Option(
         "never_equal",
-        "It says nothing: three phases never read the same",
-        "Three sound phases agree within a percent or two.",
+        "Ignore it: three phases never read the same",
+        "Three good phases agree within a percent or two, so a difference means something.",
     )
     return Judgement(
-        "ANSI/EASA AR100: within 2% of the average random-wound, 1% form-wound",
+        "ANSI/EASA AR100: within 2% of the average for random-wound, 1% for form-wound",
         f"{kind}: {figures(size)}% against {limit}%",
         right,
         (*options, other),
-        asks=f"The motor is {kind}. What do you say of its windings?",
+        asks=f"The motor is {kind}. What is your call?",
     )
 
 
@@ -53,13 +53,13 @@ OHMS_LIMIT = (
         windings((0.5, 0.85), (1.15, 1.8), (2.3, 4)),
         Level(
             ("ohms_average", "ohms_deviation"),
-            f"{TESTED}The three readings between leads average {{ohms_average}}. The largest "
-            "deviation from that is {ohms_deviation}. {asks}",
+            f"{TESTED}The three lead-to-lead readings average {{ohms_average}}. The largest "
+            "deviation from the average is {ohms_deviation}. {asks}",
             find=("resistance_unbalance",),
         ),
         Level(
             OHMS,
-            f"{TESTED}Between the leads it reads {{ohms_12}}, {{ohms_23}} and {{ohms_31}}. {{asks}}",
+            f"{TESTED}Lead to lead it reads {{ohms_12}}, {{ohms_23}} and {{ohms_31}}. {{asks}}",
             find=("resistance_unbalance",),
         ),
     ),

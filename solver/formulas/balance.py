@@ -6,8 +6,8 @@ from .heating import HEATING
 
 __all__ = ["BALANCE", "balance"]
 
-NEMA = "NEMA MG 1: largest deviation from the average over the average"
-FIELD = "common practice, no source: highest less lowest over the average"
+NEMA = "NEMA MG 1, for volts: largest deviation from the average, divided by the average"
+FIELD = "common practice, no source: highest minus lowest, divided by the average"
 UNBALANCED = {"amps": "current", "volts": "voltage", "ohms": "resistance"}
 NAMEPLATE = "NEMA MG 1 14.37: the service factor multiplies the rated load, and roughly the amps"
 
@@ -17,7 +17,8 @@ def over_the_highest(part: Expr, readings: tuple[Known, ...]) -> Slip:
     return Slip(
         "over_the_highest",
         Percent(part / Largest(readings)),
-        "This divides by the highest reading. Divide by the average of the three.",
+        "You divided by the highest reading. Divide by the average of the three, because that is "
+        "what the legs are compared with.",
     )
 
 
@@ -26,7 +27,8 @@ def over_the_nameplate(part: Expr) -> Slip:
     return Slip(
         "over_the_nameplate",
         Percent(part / Known("full_load_amps")),
-        "This divides by the nameplate amps. Divide by the average of the three readings.",
+        "You divided by the nameplate amps. Divide by the average of the three readings. "
+        "Unbalance compares the legs with each other.",
     )
 
 
@@ -49,12 +51,13 @@ def balance(
             average.name,
             Mean(readings),
             source,
-            "All three readings count the same, so add them and divide by three.",
+            "All three readings count the same, so add them up and divide by 3.",
             slips=(
                 Slip(
                     "middle_of_extremes",
                     Mean((Largest(readings), Smallest(readings))),
-                    "Only the highest and lowest are averaged. The average takes all three readings.",
+                    "You averaged only the highest and the lowest. The average takes all three "
+                    "readings: add them up and divide by 3.",
                 ),
             ),
         ),
@@ -62,17 +65,19 @@ def balance(
             deviation.name,
             Largest(deviations),
             source,
-            "The reading furthest from the average counts, whether it is above or below.",
+            "The reading farthest from the average counts, whether it is above or below.",
             slips=(
                 Slip(
                     "spread_for_deviation",
                     Largest(readings) - Smallest(readings),
-                    "This is highest less lowest. Here the largest deviation from the average counts.",
+                    "You took highest minus lowest. This method takes the largest deviation from "
+                    "the average.",
                 ),
                 Slip(
                     "smallest_deviation",
                     Smallest(deviations),
-                    "This is the reading nearest the average. Take the one furthest from it.",
+                    "You took the reading closest to the average. Take the one farthest from it: "
+                    "that one shows how uneven the readings are.",
                 ),
             ),
         ),
@@ -80,7 +85,7 @@ def balance(
             f"{UNBALANCED[kind]}_unbalance{turn}",
             Percent(deviation / average),
             source,
-            "The deviation is set against the average, so large and small motors compare.",
+            "Dividing by the average makes it a percent, so you can compare large and small motors.",
             slips=slips,
         ),
     )
@@ -105,12 +110,12 @@ UNBALANCE = (
         "amps_range",
         Largest(legs) - Smallest(legs),
         FIELD,
-        "This definition sets the highest leg against the lowest.",
+        "Spread is the gap between the highest leg and the lowest.",
         slips=(
             Slip(
                 "deviation_for_spread",
                 Largest(tuple(Abs(leg - amps_average) for leg in legs)),
-                "This is the largest deviation from the average. Here highest less lowest counts.",
+                "You took the largest deviation from the average. Spread is highest minus lowest.",
             ),
         ),
     ),
@@ -118,13 +123,15 @@ UNBALANCE = (
         "current_spread",
         Percent(amps_range / amps_average),
         FIELD,
-        "What lies between highest and lowest is set against the average of the three.",
+        "Dividing the gap by the average makes it a percent, so you can compare large and small "
+        "motors.",
         slips=(
             over_the_highest(amps_range, legs),
             Slip(
                 "over_the_lowest",
                 Percent(amps_range / Smallest(legs)),
-                "This divides by the lowest reading. Divide by the average of the three.",
+                "You divided by the lowest reading. Divide by the average of the three, because "
+                "that is what the legs are compared with.",
             ),
             over_the_nameplate(amps_range),
         ),
@@ -136,12 +143,13 @@ AGAINST_NAMEPLATE = (
         "service_factor_amps",
         full_load_amps * service_factor,
         NAMEPLATE,
-        "The service factor is a margin over nameplate load, for short times only.",
+        "The service factor is a margin above the nameplate rating, so it multiplies the amps.",
         slips=(
             Slip(
                 "factor_added",
                 full_load_amps + service_factor,
-                "The service factor is added. It multiplies the full-load amps.",
+                "You added the service factor. Multiply by it: 1.15 means 15% more than full-load "
+                "amps.",
             ),
         ),
     ),
@@ -149,17 +157,17 @@ AGAINST_NAMEPLATE = (
         "amps_highest",
         Largest(legs),
         "common practice, no source: the highest leg heats its winding most",
-        "The leg that carries most is the one that overheats first.",
+        "The leg that carries the most amps overheats first, so judge the motor by it.",
         slips=(
             Slip(
                 "average_for_highest",
                 Mean(legs),
-                "This uses the average. The highest leg is the one that overheats first.",
+                "You used the average. Use the highest leg, because it overheats first.",
             ),
             Slip(
                 "lowest_for_highest",
                 Smallest(legs),
-                "This uses the lowest leg. The highest leg is the one that overheats first.",
+                "You used the lowest leg. Use the highest leg, because it overheats first.",
             ),
         ),
     ),
@@ -167,12 +175,13 @@ AGAINST_NAMEPLATE = (
         "load_amps",
         Percent(amps_highest / full_load_amps),
         "common practice, no source: highest leg against nameplate full-load amps",
-        "This says how much of the nameplate amps the motor draws.",
+        "Full-load amps are the 100% mark, so divide the highest leg by them.",
         slips=(
             Slip(
                 "over_service_factor_amps",
                 Percent(amps_highest / (full_load_amps * service_factor)),
-                "This divides by the service-factor amps. Divide by the full-load amps.",
+                "You divided by the service-factor amps. Divide by the full-load amps, because "
+                "they are the 100% mark.",
             ),
         ),
     ),

@@ -15,7 +15,7 @@ TIP_SHEET_7 = (
 
 RISE_PER_SQUARE = Constant(
     "rise_per_square",
-    "2 of the heating rule",
+    "2 in the heating rule",
     us=Figure(2, "/ %"),
     si=Figure(2, "/ %"),
     source=TIP_SHEET_7,
@@ -56,17 +56,19 @@ HEATING = (
         "derating",
         on_the_graph(),
         table_source("derating"),
-        "Unbalanced volts heat the windings, so the motor may carry less.",
+        "Unbalanced volts heat the windings, so the motor can't carry its full rating.",
         slips=(
             Slip(
                 "row_before",
                 on_the_graph(row_before),
-                "This is the figure for a smaller unbalance. Read the graph at the unbalance itself.",
+                "You used the point for a smaller unbalance. Read the graph at the unbalance you "
+                "have, between two points if you need to.",
             ),
             Slip(
                 "row_after",
                 on_the_graph(row_after),
-                "This is the figure for a larger unbalance. Read the graph at the unbalance itself.",
+                "You used the point for a larger unbalance. Read the graph at the unbalance you "
+                "have, between two points if you need to.",
             ),
         ),
     ),
@@ -74,12 +76,13 @@ HEATING = (
         "derated_power",
         motor_size * Fraction(Known("derating")),
         table_source("derating"),
-        "The motor may carry only this share of its nameplate power.",
+        "The motor can carry only this percent of its nameplate rating, so multiply by it.",
         slips=(
             Slip(
                 "unbalance_taken_off",
                 motor_size * (Number(1) - Fraction(voltage_unbalance)),
-                "The unbalance itself is taken off. The graph gives a larger reduction.",
+                "You took the percent of unbalance itself off the rating. Read the derating from "
+                "the graph: it takes off more.",
             ),
         ),
     ),
@@ -87,12 +90,13 @@ HEATING = (
         "extra_rise",
         RISE_PER_SQUARE * voltage_unbalance**2,
         TIP_SHEET_7,
-        "Heat grows with the square, so a little unbalance counts for a lot.",
+        "The extra heat grows with the square of the unbalance, so a little unbalance costs a lot.",
         slips=(
             Slip(
                 "two_squared_too",
                 (RISE_PER_SQUARE * voltage_unbalance) ** 2,
-                "The 2 is squared as well. Square the unbalance first, then multiply by 2.",
+                "You squared the 2 along with the unbalance. Square the unbalance first, then "
+                "multiply by 2.",
             ),
         ),
     ),
@@ -100,18 +104,18 @@ HEATING = (
         "added_rise",
         balanced_rise * Fraction(extra_rise),
         TIP_SHEET_7,
-        "The extra is a share of the rise that balanced volts give.",
+        "The extra is a percent of the rise on balanced volts, so multiply that rise by it.",
     ),
     Formula(
         "unbalanced_rise",
         balanced_rise + added_rise,
         TIP_SHEET_7,
-        "The windings get the old rise and the extra on top of it.",
+        "The windings get the balanced rise plus the extra, so add the two.",
         slips=(
             Slip(
                 "unbalance_added",
                 balanced_rise * (Number(1) + Fraction(voltage_unbalance)),
-                "The unbalance itself is added. The extra rise is twice its square.",
+                "You added the percent of unbalance itself. The extra rise is twice its square.",
             ),
         ),
     ),

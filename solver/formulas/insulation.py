@@ -1,4 +1,4 @@
-"""Insulation to ground, brought to 40 °C and set against time; and three windings in balance."""
+"""Insulation to ground, corrected to 40 °C and compared over time; and three windings in balance."""
 
 from ..constant import Constant, Figure
 from ..expression import Exponential, Expr, Known, Number, Percent
@@ -7,14 +7,14 @@ from .balance import balance
 
 __all__ = ["GROUND_TIMES", "INSULATION", "at_40"]
 
-IEEE = "IEEE 43 (from memory): resistance halves for each 10 °C, after one minute, to 40 °C"
-OLDER = "IEEE 43 (Carrier 17/19EX manual): volts in kV, megohms at 40 °C"
-INDEX = "IEEE 43-2000 (Hioki 3455 manual, App. 3): ten minutes over one minute"
-RATIO = "UEI DMEG3 manual, p. 22: 60 seconds over 30 seconds"
-OHM = "arithmetic: Ohm's law; volts over microamps are megohms"
-EASA = "ANSI/EASA AR100-2020: a reading's deviation from the average, over the average"
-TREND = "common practice, no source: readings of two years compared at one temperature"
-DISCHARGE = "After the test, keep the winding on ground four times as long."
+IEEE = "IEEE 43 (from memory): the one-minute reading halves for every 10 °C warmer"
+OLDER = "IEEE 43 (from memory; read in an equipment maker's manual): kV + 1 megohms at 40 °C"
+INDEX = "IEEE 43-2000 (read in a tester's manual): ten-minute reading over one-minute reading"
+RATIO = "an insulation tester's manual: 60-second reading over 30-second reading"
+OHM = "arithmetic: Ohm's law; volts divided by microamps are megohms"
+EASA = "ANSI/EASA AR100-2020: largest deviation from the average, divided by the average"
+TREND = "common practice, no source: compare two years' readings at one temperature"
+DISCHARGE = "After the test, keep the winding on ground for four times as long."
 
 
 def both(name: str, label: str, value: float, unit: str, source: str) -> Constant:
@@ -24,8 +24,8 @@ def both(name: str, label: str, value: float, unit: str, source: str) -> Constan
 
 
 BASE_TEMPERATURE = both("base_temperature", "40 °C", 40, "°C", IEEE)
-HALVING = both("halving", "10 °C of one halving", 10, "K", IEEE)
-VOLTS_PER_KILOVOLT = both("volts_per_kilovolt", "1,000 volts in a kV", 1000, "V / kV", "arithmetic")
+HALVING = both("halving", "10 °C per halving", 10, "K", IEEE)
+VOLTS_PER_KILOVOLT = both("volts_per_kilovolt", "1,000 volts per kV", 1000, "V / kV", "arithmetic")
 GROUND_TIMES = both(
     "ground_times", "4 times the test", 4, "", "IEEE 43 (from memory): at least four times the test"
 )
@@ -43,18 +43,24 @@ def at_40(turn: str = "") -> Formula:
         f"insulation_at_40{turn}",
         reading * Exponential(0.5, below_40(temperature)),
         IEEE,
-        "A cool winding reads high, so it comes down; each 10 °C below 40 halves it.",
+        "Insulation reads about half for every 10 °C warmer, so correct each reading to 40 °C.",
         slips=(
-            Slip("not_corrected", reading, "The reading is not brought to 40 °C yet."),
+            Slip(
+                "not_corrected",
+                reading,
+                "You gave the reading as it was. Correct it to 40 °C: insulation reads about half "
+                "for every 10 °C warmer.",
+            ),
             Slip(
                 "to_20_degrees",
                 reading * Exponential(0.5, (BASE_TEMPERATURE - Number(20) - temperature) / HALVING),
-                "This brings the reading to 20 °C. IEEE 43 judges at 40 °C.",
+                "You corrected the reading to 20 °C. IEEE 43 sets its limits at 40 °C.",
             ),
             Slip(
                 "times_not_power",
                 reading * Number(0.5) * below_40(temperature),
-                "Each 10 °C halves what is left. Raise 0.5 to the power; do not multiply.",
+                "You multiplied 0.5 by the number of 10 °C steps. Every step cuts what is left in "
+                "half, so raise 0.5 to that power.",
             ),
         ),
     )
@@ -73,15 +79,18 @@ leakage_30s, leakage_1min, leakage_10min = map(
 )
 ohms = ("ohms_12", "ohms_23", "ohms_31")
 
-INDEX_WHY = "Dry, clean insulation goes on rising for ten minutes."
-RATIO_WHY = "Dry, clean insulation is still rising after half a minute."
+INDEX_WHY = "Dry, clean insulation keeps rising for ten minutes, and the index shows by how much."
+RATIO_WHY = (
+    "Dry, clean insulation is still rising after 30 seconds, and the ratio shows by how much."
+)
+CURRENT_WHY = "As the resistance rises, the leakage falls, so the earlier current goes on top."
 
 READINGS = (
     Formula(
         "insulation",
         test_volts / leakage,
         OHM,
-        f"The meter pushes with volts and reads the leak in microamps. {DISCHARGE}",
+        f"By Ohm's law, volts divided by microamps of leakage give megohms. {DISCHARGE}",
     ),
     at_40(),
     at_40("_before"),
@@ -89,17 +98,19 @@ READINGS = (
         "insulation_kept",
         Percent(Known("insulation_at_40") / Known("insulation_at_40_before")),
         TREND,
-        "Only readings at one temperature can be compared from year to year.",
+        "You can compare readings from year to year only at the same temperature.",
         slips=(
             Slip(
                 "raw_readings",
                 Percent(Known("insulation") / Known("insulation_before")),
-                "This compares the readings as they were. Bring both to 40 °C first.",
+                "You compared the readings as they were. Correct both to 40 °C first: insulation "
+                "reads about half for every 10 °C warmer.",
             ),
             Slip(
                 "raw_against_corrected",
                 Percent(Known("insulation") / Known("insulation_at_40_before")),
-                "Only one reading is at 40 °C. Bring both to 40 °C first.",
+                "You corrected only last year's reading. Correct both to 40 °C first: insulation "
+                "reads about half for every 10 °C warmer.",
             ),
         ),
     ),
@@ -107,28 +118,28 @@ READINGS = (
         "rated_kilovolts",
         Known("rated_volts") / VOLTS_PER_KILOVOLT,
         VOLTS_PER_KILOVOLT.source,
-        "The rule counts the nameplate's volts in thousands.",
+        "The rule uses kilovolts, so divide the nameplate volts by 1,000.",
     ),
     Formula(
         "least_insulation",
         Known("rated_kilovolts") + Number(1),
         OLDER,
-        "For windings made before about 1970; later ones must read 5 or 100 megohms.",
+        "One megohm per kilovolt plus one is for windings before about 1970; later ones need 5 or 100.",
         slips=(
             Slip(
                 "volts_plus_one",
                 Known("rated_volts") + Number(1),
-                "The volts went in whole. The rule wants kilovolts.",
+                "You used volts. The rule uses kilovolts, so divide the volts by 1,000 first.",
             ),
             Slip(
                 "one_left_out",
                 Known("rated_kilovolts"),
-                "This is a megohm for each kilovolt. One more megohm is added.",
+                "You left out the 1. The rule is one megohm per kilovolt, plus one.",
             ),
             Slip(
                 "times_a_thousand",
                 (Known("rated_kilovolts") + Number(1)) * Number(1000),
-                "This is in kilohms, a thousand times too many. The rule gives megohms.",
+                "You multiplied by 1,000, so your number is in kilohms. The rule gives megohms.",
             ),
         ),
         empirical=True,
@@ -137,19 +148,19 @@ READINGS = (
         "ground_time",
         GROUND_TIMES * Known("test_time"),
         GROUND_TIMES.source,
-        "The charge soaks back out slowly, and it can kill.",
+        "The charge bleeds off slowly and it can kill, so multiply the test time by four.",
     ),
     Formula(
         "times_grounded",
         Known("time_grounded") / Known("test_time"),
         GROUND_TIMES.source,
-        "The charge soaks back out slowly, and it can kill: wait four times the test.",
+        "The charge bleeds off slowly and it can kill, so compare the time on ground with the test.",
     ),
     Formula(
         "ohms_share",
         Percent(Known("ohms_average") / Known("ohms_healthy")),
-        "common practice, no source: ohms compared with those of a healthy day, at one temperature",
-        "Shorted turns take ohms away; a poor joint or an open phase adds them.",
+        "common practice, no source: compare with the ohms when healthy, at the same temperature",
+        "Shorted turns lower the ohms; a bad connection or an open phase raises them.",
     ),
 )
 
@@ -159,31 +170,35 @@ WITHIN_ONE_TEST = (
         Slip(
             "from_half_a_minute",
             ten_minutes / half_minute,
-            "This divides by the reading at 30 s. The index divides by the one at 1 min.",
+            "You divided by the 30-second reading. The polarization index divides by the "
+            "one-minute reading.",
         ),
         Slip(
             "absorption_for_index",
             minute / half_minute,
-            "This is the absorption ratio, 60 s over 30 s. The index takes 10 min over 1 min.",
+            "You found the absorption ratio, 60 seconds over 30 seconds. The polarization index is "
+            "10 minutes over 1 minute.",
         ),
     ),
     ratio("polarization_index", leakage_1min, leakage_10min, INDEX,
-          "At one voltage the current falls as the resistance rises."),
+          CURRENT_WHY),
     ratio(
         "absorption_ratio", minute, half_minute, RATIO, RATIO_WHY,
         Slip(
             "index_for_absorption",
             ten_minutes / minute,
-            "This is the polarization index, 10 min over 1 min. The ratio takes 60 s over 30 s.",
+            "You found the polarization index, 10 minutes over 1 minute. The absorption ratio is "
+            "60 seconds over 30 seconds.",
         ),
         Slip(
             "to_ten_minutes",
             ten_minutes / half_minute,
-            "This takes the reading at 10 min. The ratio takes the one at 60 s.",
+            "You used the 10-minute reading. The absorption ratio uses the 60-second reading, "
+            "over the one at 30 seconds.",
         ),
     ),
     ratio("absorption_ratio", leakage_30s, leakage_1min, RATIO,
-          "At one voltage the current falls as the resistance rises."),
+          CURRENT_WHY),
 )  # fmt: skip
 
 INSULATION = (*READINGS, *WITHIN_ONE_TEST, *balance("ohms", ohms, source=EASA))

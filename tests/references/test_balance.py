@@ -18,11 +18,11 @@ from .published import Row, every, worked
 
 SHEET_7 = "US DOE Motor Systems Tip Sheet 7 (-3733)"
 HUBERT = "Hubert, Electric Machines, Ex 5.14"
-GRUNDFOS = "Grundfos SP manual, 10.6.3"
-BERKELEY = "Berkeley 6TSP submersible manual, current unbalance"
-GOULDS = "Goulds VS manual, p. 15, sample calculation"
-MONITOR = "Industrial Monitor Direct, NEMA MG1 limits"
-GERA = "Gera, AC voltage imbalance calculator"
+MANUAL_A = "a pump maker's manual, current unbalance"
+MANUAL_B = "another pump maker's manual, current unbalance"
+MANUAL_C = "a third pump maker's manual, sample calculation"
+LIMITS_PAGE = "a web page on the limits of NEMA MG 1"
+CALCULATOR = "a web calculator of voltage unbalance"
 ON_THE_GRAPH = 0.02  # of nameplate: how near MG 1 Figure 14-1 is read
 
 
@@ -41,17 +41,17 @@ ROWS = [
     Row("460", "volts_average", "us", volts(462, 463, 455), SHEET_7, "R"),
     Row("1.1", "voltage_unbalance", "us", volts(462, 463, 455), SHEET_7, "R"),
     Row("2.58", "voltage_unbalance", "us", volts(460, 455, 440), HUBERT, "R2"),
-    Row("0.84", "voltage_unbalance", "us", volts(480, 476, 472), MONITOR, "R"),
-    Row("1.96", "voltage_unbalance", "us", volts(460, 467, 450), GERA, "R"),
+    Row("0.84", "voltage_unbalance", "us", volts(480, 476, 472), LIMITS_PAGE, "R"),
+    Row("1.96", "voltage_unbalance", "us", volts(460, 467, 450), CALCULATOR, "R"),
     # Amps, by the same definition
-    Row("8", "current_unbalance", "us", amps(25.5, 23.0, 26.5), f"{GRUNDFOS}, hookup 1", "R"),
-    Row("4", "current_unbalance", "us", amps(25, 24, 26), f"{GRUNDFOS}, hookup 2", "R"),
-    Row("50", "amps_average", "us", amps(51, 46, 53), GOULDS, "R"),
-    Row("4", "amps_deviation", "us", amps(51, 46, 53), GOULDS, "R"),
-    Row("8", "current_unbalance", "us", amps(51, 46, 53), GOULDS, "R"),
-    Row("8", "current_unbalance", "us", NINE, f"{BERKELEY}, hookup 1", "R"),
-    Row("4", "current_unbalance_2", "us", NINE, f"{BERKELEY}, hookup 2", "R"),
-    Row("2", "current_unbalance_3", "us", NINE, f"{BERKELEY}, hookup 3", "R"),
+    Row("8", "current_unbalance", "us", amps(25.5, 23.0, 26.5), f"{MANUAL_A}, hookup 1", "R"),
+    Row("4", "current_unbalance", "us", amps(25, 24, 26), f"{MANUAL_A}, hookup 2", "R"),
+    Row("50", "amps_average", "us", amps(51, 46, 53), MANUAL_C, "R"),
+    Row("4", "amps_deviation", "us", amps(51, 46, 53), MANUAL_C, "R"),
+    Row("8", "current_unbalance", "us", amps(51, 46, 53), MANUAL_C, "R"),
+    Row("8", "current_unbalance", "us", NINE, f"{MANUAL_B}, hookup 1", "R"),
+    Row("4", "current_unbalance_2", "us", NINE, f"{MANUAL_B}, hookup 2", "R"),
+    Row("2", "current_unbalance_3", "us", NINE, f"{MANUAL_B}, hookup 3", "R"),
     # The two definitions on the same readings
     Row("6.25", "current_unbalance", "us", amps(3.5, 3.8, 3.9), "usual practice", "C"),
     Row("10.7", "current_spread", "us", amps(3.5, 3.8, 3.9), "usual practice", "C"),
@@ -69,7 +69,7 @@ ROWS = [
     ),
     Row(
         "9.5", "derated_power", "us", {"motor_size": 10} | volts(460, 467, 450),
-        GERA, "R", 0, 2 * 10 * ON_THE_GRAPH,
+        CALCULATOR, "R", 0, 2 * 10 * ON_THE_GRAPH,
     ),
 ]  # fmt: skip
 
@@ -84,9 +84,9 @@ def test_the_solver_gives_the_published_unbalance(row):
     [
         pytest.param(
             amps(25.5, 23.0, 26.5) | amps(25, 24, 26, "_2") | amps(25.0, 24.5, 25.5, "_3"),
-            id=f"{GRUNDFOS} (R)",
+            id=f"{MANUAL_A} (R)",
         ),
-        pytest.param(NINE, id=f"{BERKELEY} (R)"),
+        pytest.param(NINE, id=f"{MANUAL_B} (R)"),
     ],
 )
 def test_rolled_leads_are_judged_as_the_manuals_judge_them(readings):
@@ -146,9 +146,9 @@ NEC_460 = {
 # NEMA MG 1 Table 12-12, 4 poles, enclosed, percent (R: Washington Admin. Code 51-11C-40508).
 NEMA_PREMIUM = {
     1: 85.5, 1.5: 86.5, 2: 86.5, 3: 89.5, 5: 89.5, 7.5: 91.7, 10: 91.7, 15: 92.4, 20: 93.0, 25: 93.6,
-    60: 95.0,  # R: Machine Design, Define efficiency
+    60: 95.0,  # R: a trade magazine
 }  # fmt: skip
-# IEC 60034-30, IE3, 4 poles, 50 Hz, percent (R2: Siemens, minimum efficiencies).
+# IEC 60034-30, IE3, 4 poles, 50 Hz, percent (R2: a motor maker's table of minimum efficiencies).
 IE3 = {0.75: 82.5, 1.1: 84.1, 1.5: 85.3, 2.2: 86.7, 3: 87.7, 4: 88.6, 5.5: 89.6, 7.5: 90.4}
 # NEC Table 430.250 at 230 V and 208 V (R2, the same two).
 NEC_230_208 = {

@@ -15,10 +15,10 @@ from solver.tables import table_rows
 
 from .published import Row, every, worked
 
-UEI = "UEI DMEG3 manual"
+TESTER = "an insulation tester's manual"
 IEEE = "IEEE 43, factors to 40 °C"
-CARRIER = "Carrier 17/19EX manual: megohms = kV + 1"
-AMPERE = "electricalampere, polarization index"
+OLDER = "an equipment maker's manual: megohms = kV + 1"
+INDEX = "a worked polarization index"
 
 
 def brought(reading: float, temperature: float) -> dict[str, float]:
@@ -35,14 +35,14 @@ ROWS = [
     Row("8", "insulation_at_40", "us", brought(1, 70), IEEE, "R2", 0, 1e-9),
     Row(
         "75", "insulation", "us", {"insulation_at_40": 150 / 4, "winding_temperature": 30},
-        f"{UEI}, p. 16: 150 megohms at 20 °C are 75 at 30 °C", "R",
+        f"{TESTER}: 150 megohms at 20 °C are 75 at 30 °C", "R",
     ),
     # Least resistance, index and ratio
-    Row("5.16", "least_insulation", "us", {"rated_volts": 4160}, CARRIER, "R"),
-    Row("1.46", "least_insulation", "us", {"rated_volts": 460}, CARRIER, "R"),
+    Row("5.16", "least_insulation", "us", {"rated_volts": 4160}, OLDER, "R"),
+    Row("1.46", "least_insulation", "us", {"rated_volts": 460}, OLDER, "R"),
     Row(
         "4", "polarization_index", "us", {"insulation_1min": 500, "insulation_10min": 2000},
-        AMPERE, "R", 0, 1e-9,
+        INDEX, "R", 0, 1e-9,
     ),
     Row("40", "ground_time", "us", {"test_time": 10}, "IEEE 43: four times the test", "M", 0, 1e-9),
     Row(
@@ -59,13 +59,13 @@ def test_the_solver_gives_the_published_megohms(row):
 
 @pytest.mark.parametrize(("temperature", "factor"), [(10, 0.5), (20, 1.0), (30, 2.0), (40, 4.0)])
 def test_readings_brought_to_20_degrees_have_the_factors_of_the_meters_manual(temperature, factor):
-    # R: UEI DMEG3 manual, p. 16, Fig 3. Between the tens and above 40 °C its chart goes straight.
-    row = Row("1", "insulation_at_40", "us", brought(1, temperature), UEI, "R")
-    at_20 = Row("1", "insulation_at_40", "us", brought(1, 20), UEI, "R")
+    # R: an insulation tester's manual, Fig 3. Between the tens and above 40 °C it goes straight.
+    row = Row("1", "insulation_at_40", "us", brought(1, temperature), TESTER, "R")
+    at_20 = Row("1", "insulation_at_40", "us", brought(1, 20), TESTER, "R")
     assert factor == pytest.approx(worked(row) / worked(at_20))
 
 
-# IEEE 43-2000 (R: Transcat application note), in the order of its rows.
+# IEEE 43-2000 (R: a note on testers), in the order of its rows.
 TEST_VOLTS = [(500, 500), (500, 1000), (1000, 2500), (2500, 5000), (5000, 10_000)]
 
 
@@ -75,12 +75,12 @@ def test_test_volts_are_those_of_ieee_43():
 
 
 def test_the_least_resistances_are_those_of_ieee_43():
-    # R: NETA World tech quiz 68, Summer 2004, on IEEE 43 (testguy.net thread 2732).
+    # R: NETA World tech quiz 68, Summer 2004, on IEEE 43.
     assert (5, 100) == (RANDOM_INSULATION.low, FORM_INSULATION.low)
 
 
 def test_the_least_indexes_are_those_of_ieee_43():
-    # R: Hioki 3455 manual, App. 3, on IEEE 43-2000: class A 1.5, class B, F and H 2.0.
+    # R: another tester's manual on IEEE 43-2000: class A 1.5, class B, F and H 2.0.
     assert (1.5, 2.0) == (POLARIZATION.low, POLARIZATION.high)
 
 
@@ -98,7 +98,7 @@ def judged(family: str, values: dict[str, float], level: int = 1) -> str:
 
 @pytest.mark.parametrize(
     ("ratio", "index", "condition"),
-    # R: UEI DMEG3 manual, p. 22: bad below 1; unreliable to 1.25 and 2; then OK and excellent.
+    # R: an insulation tester's manual: bad below 1; unreliable to 1.25 and 2; then OK, excellent.
     [(0.9, 0.9, "bad"), (1.1, 1.4, "unreliable"), (1.5, 3.0, "ok"), (1.7, 4.5, "excellent")],
 )
 def test_a_ratio_and_an_index_are_judged_as_the_meters_manual_judges_them(ratio, index, condition):
@@ -157,15 +157,15 @@ def test_one_open_or_shorted_phase_reads_these_shares_of_a_healthy_one(kind, pha
 
 
 def test_a_wye_reads_twice_its_coils():
-    # R: pcbheaven, windings of a 3-phase motor with an ohmmeter, star connection.
+    # R: worked by hand: two coils in series.
     assert (2, 2, 2) == between_leads("wye", (1, 1, 1))
 
 
 @pytest.mark.parametrize("units", ["us", "si"])
 def test_low_and_high_readings_are_told_as_the_pump_makers_manual_tells_them(units):
-    # R: Franklin AIM manual, winding resistance: one less than normal, shorted; one greater than
-    # normal, an open winding or cable or a poor joint; all normal, neither.
-    told = {"lower": "shorted", "higher": "poor joint", "normal": "sound"}
+    # R: a motor maker's manual, winding resistance: one less than normal, shorted; one greater
+    # than normal, an open winding or cable or a poor joint; all normal, neither.
+    told = {"lower": "shorted", "higher": "bad connection", "normal": "good"}
     for seed in range(60):
         case = draw("fault_named", seed, units, level=1)
         normal = case.given["ohms_healthy"]

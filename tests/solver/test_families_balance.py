@@ -218,7 +218,7 @@ def test_the_other_definition_is_named_whichever_is_asked(problem):
 
 @problems("current_unbalance", "current_spread", "voltage_unbalance", "current_limits")
 def test_every_question_on_unbalance_says_which_definition_it_means(problem):
-    says = ("NEMA MG 1", "highest less lowest, over the average")
+    says = ("largest deviation from the average", "highest minus lowest, divided by the average")
     for case in cases(problem):
         assert any(words in case.question for words in says), case.question
 

@@ -37,7 +37,7 @@ def exercise(of, name, level):
 def test_the_numbers_of_a_problem_are_those_of_the_record():
     case = exercise(made(**LEGS), "current_unbalance", 2).case
     assert {"amps_a": 25.5, "amps_b": 23.0, "amps_c": 26.5} == case.given
-    # Grundfos SP engineering manual, 10.6.3 (read): 25.5, 23 and 26.5 A give 8 %.
+    # A pump maker's manual (read): 25.5, 23 and 26.5 A give 8 %.
     assert pytest.approx(8) == case.answer
     assert "25.5 A, 23 A and 26.5 A" in case.question
 
@@ -49,13 +49,13 @@ def test_the_same_record_gives_the_same_problems_and_they_have_no_code():
 
 def test_a_problem_plays_where_the_record_was_made():
     case = exercise(made(pump="2", station="Mill Lane", **LEGS), "current_unbalance", 2).case
-    assert "on the legs of Pump 2 at Mill Lane." in case.question
+    assert "on the three legs of Pump 2 at Mill Lane." in case.question
 
 
 def test_a_record_without_names_still_makes_whole_sentences():
     of = made(flow="450", head="62", **LEGS)
     assert exercise(of, "water_power", 1).case.question.startswith("This pump moves 450 gpm")
-    assert "on the legs of this pump." in exercise(of, "current_unbalance", 2).case.question
+    assert "on the three legs of this pump." in exercise(of, "current_unbalance", 2).case.question
 
 
 @pytest.mark.parametrize("name", ["{flow}", "{0}", "{", "%s", "\\1", "<b>", "a\nb"])
@@ -81,7 +81,7 @@ def test_a_head_worked_from_gauges_and_a_flow_by_drawdown_are_known():
 
 def test_a_reading_at_the_top_of_the_meters_range_is_not_given_as_a_number():
     of = made(insulation_1min=">2000", winding_temperature="25", insulation_30s="900")
-    assert "A reading brought to 40 °C, level 1" not in titles(of.exercises)
+    assert "A reading corrected to 40 °C, level 1" not in titles(of.exercises)
 
 
 def test_problems_on_the_most_pressing_findings_come_first():
@@ -97,7 +97,7 @@ def test_problems_on_the_most_pressing_findings_come_first():
 
 def test_a_judgement_on_the_records_numbers_has_the_choice_that_they_make_right():
     case = exercise(made(**LEGS), "current_limits", 2).case
-    assert "Acceptable: over 5%, not over 10%" == case.choices[int(case.answer) - 1]
+    assert "Acceptable: over 5%, up to 10%" == case.choices[int(case.answer) - 1]
 
 
 # Refused
@@ -141,7 +141,7 @@ def test_readings_beyond_a_published_table_are_refused_with_what_the_table_says(
 @pytest.mark.parametrize(
     ("texts", "title"),
     [
-        ({**LEGS, "phase": "1"}, "Current unbalance by NEMA MG 1, level 2"),
+        ({**LEGS, "phase": "1"}, "Current unbalance: largest deviation from the average, level 2"),
         (
             {"discharge_gauge": "30", "suction_gauge": "4", "discharge_gauge_height": "2"},
             "Total dynamic head from two gauges, level 1",
@@ -150,7 +150,7 @@ def test_readings_beyond_a_published_table_are_refused_with_what_the_table_says(
         (
             {"insulation_1min": "300", "winding_temperature": "25", "rated_volts": "460",
              "winding_kind": "form-wound"},
-            "A reading against the least allowed, level 2",
+            "A reading against the minimum, level 2",
         ),
     ],
 )  # fmt: skip

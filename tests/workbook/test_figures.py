@@ -95,9 +95,9 @@ def test_losses_draws_each_bar_and_its_loss_as_long_as_the_bar_before():
 @pytest.mark.parametrize(
     ("legs", "deviation", "spread"),
     [
-        ((25.5, 23, 26.5), "8%", "14%"),  # Grundfos SP installation manual, 10.6.3
+        ((25.5, 23, 26.5), "8%", "14%"),  # a pump maker's manual
         ((25, 24, 26), "4%", "8%"),  # the same
-        ((51, 46, 53), "8%", "14%"),  # Berkeley submersible pump manuals
+        ((51, 46, 53), "8%", "14%"),  # another pump maker's manual
     ],
 )
 def test_legs_has_both_unbalances_of_the_pump_manuals(legs, deviation, spread):

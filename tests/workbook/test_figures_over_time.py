@@ -39,7 +39,7 @@ def test_absorption_tells_what_the_solver_makes_of_the_microamps(column, leak):
 
 
 def test_absorption_halves_every_reading_for_ten_degrees_but_neither_the_ratios_nor_40_degrees():
-    # R: UEI DMEG3 manual, p. 16: 150 megohms at 20 °C are 75 at 30 °C.
+    # R: an insulation tester's manual: 150 megohms at 20 °C are 75 at 30 °C.
     cool, warm = (shown("absorption", winding_temperature=degrees) for degrees in (20, 30))
     for row, (before, after) in enumerate(zip(cool.view.rows, warm.view.rows, strict=True)):
         if row >= len(READ):
@@ -50,7 +50,7 @@ def test_absorption_halves_every_reading_for_ten_degrees_but_neither_the_ratios_
 
 @pytest.mark.parametrize(
     ("leak", "says"),
-    # Hioki 3455 manual, App. 3, on IEEE 43-2000: class A 1.5, class B, F and H 2.0.
+    # A tester's manual on IEEE 43-2000: class A 1.5, class B, F and H 2.0.
     [
         (1.5, "not under 2.0: enough for every class"),
         (2, "under 2.0: enough for class A"),

@@ -47,7 +47,7 @@ def test_a_pump_efficiency_comes_out_as_published():
 
 
 def test_a_current_unbalance_comes_out_as_published():
-    # Grundfos SP engineering manual, 10.6.3 (read): 25.5, 23 and 26.5 A give 8 %.
+    # A pump maker's manual (read): 25.5, 23 and 26.5 A give 8 %.
     legs = {"amps_a": "25.5", "amps_b": "23", "amps_c": "26.5 A"}
     panel = worked("balance", "current_unbalance", **legs)
     assert "The current unbalance is 8%." in words(panel.said.value)
@@ -75,7 +75,7 @@ def test_a_polarization_index_comes_out_of_two_readings_as_published():
     readings = {"insulation_1min": "500", "insulation_10min": "2 gigohm"}
     panel = worked("insulation", "polarization_index", **readings)
     assert "The polarization index is 4." in words(panel.said.value)
-    assert "keep the winding on ground four times as long" in words(panel.work.value)
+    assert "keep the winding on ground for four times as long" in words(panel.work.value)
 
 
 def test_a_cycle_comes_out_of_the_volume_between_floats_as_published():

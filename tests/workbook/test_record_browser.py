@@ -146,7 +146,7 @@ def test_a_record_is_made_a_lesson_and_answered_wrong_and_right(day):
     wait_for_text(day, "The current unbalance is 8%, over 5%.")
     day.get_by_role("button", name="Practise with these numbers").click()
     card = day.locator(".w2w-card")
-    card.get_by_label("What to practise").select_option("Current unbalance by NEMA MG 1, level 2")
+    card.get_by_label("What to practise").select_option("Current unbalance: largest deviation from the average, level 2")
     wait_for_text(card, "Here is a new problem.")
     card.locator(".w2w-question", has_text="unbalance").wait_for()
     box = card.get_by_label("Your answer")
