@@ -36,25 +36,25 @@ FROM_AMPS = (
         running,
         Level(
             ("power_factor",),
-            "{place} runs at a power factor of {power_factor}. {asks}",
+            "{place} runs at a power factor (PF) of {power_factor}. {asks}",
         ),
         Level(
             ("line_volts", "line_amps", "power_factor"),
-            f"{READ} The power factor is {{power_factor}}. {{asks}}",
+            f"{READ} The power factor (PF) is {{power_factor}}. {{asks}}",
             find=("apparent_power",),
         ),
     ),
     judged(
         "load_method",
         "NU",
-        "What amps tell of the load, and what not",
+        "What amps can tell you about the load",
         against(
             LOAD_BY_AMPS,
             LOAD_BY_AMPS.rule,
             (
                 "too_low",
-                "Too low to say: measure the kilowatts",
-                f"A motor without load draws a third or more of its amps. {LIVE}",
+                "Too low to tell: measure the kilowatts",
+                f"Even with no load, a motor draws a third or more of its full-load amps. {LIVE}",
             ),
             (
                 "fair",
@@ -63,21 +63,22 @@ FROM_AMPS = (
             ),
             (
                 "over",
-                "Over full load: look at the service factor",
-                "The winding runs hot. Find out why before it runs on.",
+                "Over full load: check the service factor",
+                "The winding is running hot. Find out why before you let it keep running.",
             ),
         ),
         drawn_at((0.3, 0.47), (0.55, 0.96), (1.05, 1.2)),
         Level(
             ("line_volts", "line_amps", "rated_volts", "full_load_amps"),
-            f"{READ} The nameplate says {{rated_volts}} and {{full_load_amps}}. "
-            "What do the amps, corrected for the volts, tell of the load?",
+            f"{READ} The nameplate shows {{rated_volts}} and full-load amps (FLA) of "
+            "{full_load_amps}. Corrected for the volts, what do the amps tell you about the load?",
             find=("load_by_amps",),
         ),
         Level(
             ("line_volts", *AMPS, "rated_volts", "full_load_amps"),
-            f"{LEGS_READ} The nameplate says {{rated_volts}} and {{full_load_amps}}. "
-            "What do the average amps, corrected for the volts, tell of the load?",
+            f"{LEGS_READ} The nameplate shows {{rated_volts}} and full-load amps (FLA) of "
+            "{full_load_amps}. Corrected for the volts, what do the average amps tell you about "
+            "the load?",
             find=("load_by_amps",),
         ),
     ),
@@ -87,37 +88,37 @@ FROM_SPEED = (
     judged(
         "pole_count",
         "NZ",
-        "How many poles",
+        "How many poles the motor has",
         judge_poles,
         speeds,
         Level(
             ("frequency", "rated_speed"),
             "The nameplate of {place} says {rated_speed} and {frequency}. "
-            "How many poles has the motor?",
+            "How many poles does the motor have?",
         ),
         Level(
             ("frequency", "running_speed"),
-            "{person} measures {running_speed} on the loaded motor of {place}. The supply has "
-            "{frequency}. How many poles has the motor?",
+            "{person} measures {running_speed} at the motor shaft of {place}, under load. The "
+            "supply is {frequency}. How many poles does the motor have?",
         ),
     ),
     judged(
         "slip_tells",
         "NE",
-        "What the slip tells",
+        "What the slip tells you",
         judge_slip(LIGHT, FULL, HEAVY),
         slipping_by("light", "full", "heavy"),
         Level(
             ("synchronous_speed", "rated_speed", "running_speed"),
-            "The field of the motor of {place} turns at {synchronous_speed}. The nameplate says "
-            "{rated_speed} at full load. {person} measures {running_speed}. "
-            "What does the slip tell?",
+            "The synchronous speed of {place} is {synchronous_speed}. The nameplate says "
+            "{rated_speed} at full load. {person} measures {running_speed} at the shaft. "
+            "What does the slip tell you?",
         ),
         Level(
             ("frequency", "poles", "rated_speed", "running_speed"),
-            "The motor of {place} has {poles} poles on {frequency}. The nameplate says "
-            "{rated_speed} at full load. {person} measures {running_speed}. "
-            "What does the slip tell?",
+            "The motor of {place} has {poles} poles and runs on {frequency}. The nameplate says "
+            "{rated_speed} at full load. {person} measures {running_speed} at the shaft. "
+            "What does the slip tell you?",
             find=("synchronous_speed",),
             scene=slipping_by("light", "heavy", "above"),
             judge=judge_slip(LIGHT, HEAVY, ABOVE),

@@ -46,28 +46,28 @@ OVERLOAD = (
             ("allowed", "Allowed", f"It is within the first limit. {CODE}"),
             (
                 "if_it_will_not_start",
-                "Allowed only where the first limit will not let it start",
-                f"Find out first why it needs that. {CODE}",
+                "Allowed only if the motor won't start at the first limit",
+                f"First find out why the motor needs that much. {CODE}",
             ),
             (
                 "never",
                 "Not allowed: set it lower",
-                f"Set so high it would let the winding burn. {CODE}",
+                f"Set this high, it would let the winding burn up. {CODE}",
             ),
         ),
         overloaded_at,
         Level(
             ("full_load_amps", "overload_limit", "raised_limit", "overload_setting"),
-            "The nameplate of {place} says {full_load_amps}. By NEC 430.32 the overload may be "
-            "set to {overload_limit}. Where the motor will not start, {raised_limit} is the most. "
-            "It is set to {overload_setting}. Is that allowed?",
+            "The nameplate of {place} shows full-load amps (FLA) of {full_load_amps}. NEC 430.32 "
+            "lets you set the overload up to {overload_limit}, or up to {raised_limit} if the "
+            "motor won't start. It is set at {overload_setting}. Is that allowed?",
         ),
         Level(
             ("full_load_amps", "service_factor", "overload_setting"),
-            "NEC 430.32 allows 125% of nameplate amps at a service factor of 1.15 or more, "
-            "otherwise 115%. Where the motor will not start, it allows 140% or 130%. The "
-            "nameplate of {place} says {full_load_amps} and a service factor of "
-            "{service_factor}. The overload is set to {overload_setting}. Is that allowed?",
+            "NEC 430.32 allows 125% of full-load amps at a service factor of 1.15 or more, "
+            "otherwise 115%. If the motor won't start, it allows 140% or 130%. The nameplate of "
+            "{place} shows {full_load_amps} and a service factor of {service_factor}. "
+            "The overload is set at {overload_setting}. Is that allowed?",
             find=("overload_limit", "raised_limit"),
         ),
     ),
@@ -82,14 +82,14 @@ TABLE_USE = (
         nameplate,
         Level(
             ("full_load_amps", "table_amps"),
-            "The nameplate of {place} says {full_load_amps}. The code's table has {table_amps} "
-            "for a motor of its size. {asks}",
+            "The nameplate of {place} shows full-load amps (FLA) of {full_load_amps}. The NEC "
+            "table lists {table_amps} for a motor this size. {asks}",
         ),
         Level(
             ("full_load_amps", "table_amps", "service_factor"),
-            "The nameplate of {place} says {full_load_amps} and a service factor of "
-            "{service_factor}. The table has {table_amps}. NEC 430.22 and 430.32 hold here. "
-            "{asks}",
+            "The nameplate of {place} shows full-load amps (FLA) of {full_load_amps} and a service "
+            "factor (SF) of {service_factor}. The NEC table lists {table_amps}. "
+            "Go by NEC 430.22 and 430.32. {asks}",
             judge=judge_share,
         ),
     ),
@@ -105,25 +105,25 @@ SERVICE = (
             SERVICE_LOAD.rule,
             (
                 "within",
-                "Within nameplate power",
-                "It may carry this load all day.",
+                "Within the nameplate rating",
+                "It can carry this load all day.",
             ),
             (
                 "in_margin",
-                "Inside the service factor",
-                "The margin is for short times. The winding runs hotter and ages sooner.",
+                "In the service factor: over the rating, but within the margin",
+                "The margin isn't meant for every day. The winding runs hotter and ages faster.",
             ),
             (
                 "overloaded",
                 "Overloaded: over the service factor",
-                "The winding overheats. Lower the load, and find the cause.",
+                "The winding is overheating. Reduce the load, and find the cause.",
             ),
         ),
         loaded,
         Level(
             ("brake_power", "motor_size", "service_factor"),
-            "The shaft of {place} carries {brake_power}. The nameplate says {motor_size} and a "
-            "service factor of {service_factor}. How is the motor loaded?",
+            "The nameplate of {place} says {motor_size} with a service factor (SF) of "
+            "{service_factor}. The shaft is carrying {brake_power}. How is the motor loaded?",
             find=("service_power",),
         ),
         Level(
@@ -135,8 +135,8 @@ SERVICE = (
                 "motor_size",
                 "service_factor",
             ),
-            f"{READ} The power factor is {{power_factor}}, and motor efficiency "
-            "{motor_efficiency}. The nameplate says {motor_size} and a service factor of "
+            f"{READ} The power factor (PF) is {{power_factor}} and the motor efficiency is "
+            "{motor_efficiency}. The nameplate says {motor_size} with a service factor (SF) of "
             "{service_factor}. How is the motor loaded?",
             find=("brake_power", "service_power"),
         ),
@@ -147,17 +147,17 @@ CODE_LETTER = (
     judged(
         "code_letter",
         "NH",
-        "The code letter of a start",
+        "The code letter for starting",
         judge_letter,
         starting,
         Level(
             ("starting_kva_per_hp",),
-            "With its rotor locked the motor of {place} takes {starting_kva_per_hp}. {asks}",
+            "With the rotor locked, the motor of {place} takes {starting_kva_per_hp}. {asks}",
         ),
         Level(
             ("motor_size", "rated_volts", "locked_rotor_amps"),
-            "The {motor_size} motor of {place} draws {locked_rotor_amps} at {rated_volts} with "
-            "its rotor locked. {asks}",
+            "The {motor_size} motor of {place} has locked-rotor amps (LRA) of {locked_rotor_amps} "
+            "at {rated_volts}. {asks}",
             find=("starting_kva_per_hp",),
         ),
     ),

@@ -13,8 +13,13 @@ from .judges_slip import LIVE
 
 __all__ = ["CODE", "judge_letter", "judge_names", "judge_share", "judge_use"]
 
-CODE = "Your local code and a licensed electrician decide."
+CODE = "Your local code and a licensed electrician have the last word."
 ROWS = 5  # rows of the table of code letters that a question shows
+
+
+def listed(names: list[str]) -> str:
+    """Three or more in a sentence: "1, 2 and 3"."""
+    return f"{', '.join(names[:-1])} and {names[-1]}"
 
 
 def judge_names(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
@@ -36,22 +41,22 @@ def judge_names(values: Mapping[str, float], units: str, draw: Draw) -> Judgemen
         Option(
             "in_order",
             named("kVA", "kW", "kvar"),
-            f"The line carries the most, and {factor:g} of it does work. {LIVE}",
+            f"The kVA is the largest, and {factor:g} of it is the kW that does the work. {LIVE}",
         ),
         (
             Option(
                 "kw_over_kva",
                 named("kW", "kVA", "kvar"),
-                "Here more kW come out than kVA go in. The power factor is never above 1.",
+                "That has more kW than kVA. Power factor is never above 1, so kW can't be larger.",
             ),
             Option(
                 "kvar_for_kw",
                 named("kVA", "kvar", "kW"),
-                f"Here kW over kVA is not {factor:g}. The kW and the kvar have changed places.",
+                f"The kW and the kvar are swapped. The kW has to be {factor:g} of the kVA.",
             ),
         ),
-        asks=f"Without names, {', '.join(draw.shuffled(tuple(shown.values())))} were noted. "
-        "Which set has the names right?",
+        asks=f"Someone wrote down {listed(draw.shuffled(tuple(shown.values())))} but not what "
+        "they were. Which set of labels is right?",
     )
 
 
@@ -64,27 +69,27 @@ def judge_use(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
         with_unit(exact(values[name]), "A") for name in ("full_load_amps", "table_amps")
     )
     why = (
-        f"The overload guards this very motor, so its own nameplate counts. {CODE}"
+        f"The overload protects this one motor, so go by its own nameplate. {CODE}"
         if by_nameplate
-        else f"The wiring must suit any motor of this size, so the table counts. {CODE}"
+        else f"The wiring has to suit any motor this size, so go by the table. {CODE}"
     )
     options = [
-        ("nameplate", f"The nameplate's {plate}"),
-        ("table", f"The table's {table}"),
+        ("nameplate", f"{plate}, from the nameplate"),
+        ("table", f"{table}, from the table"),
         ("reading", "Today's reading on the highest leg"),
     ]
     right = options.pop(0 if by_nameplate else 1)
     against_it = {
-        "nameplate": "The nameplate sets the overload. Wiring goes by the table.",
-        "table": "The table is for wiring. The overload goes by the nameplate.",
-        "reading": "A reading is one day's load. Limits go by the rating, not by the day.",
+        "nameplate": "The nameplate is for the overload. Wiring goes by the table.",
+        "table": "The table is for the wiring. The overload goes by the nameplate.",
+        "reading": "A reading is one day's load. Go by the motor's rating, because loads change.",
     }
     return Judgement(
-        "NEC 430.6(A): the nameplate for the overload, the table for the wiring",
+        "NEC 430.6(A): use the nameplate for the overload and the table for the wiring",
         f"nameplate {plate}, table {table}",
         Option(*right, why),
         tuple(Option(*option, against_it[option[0]]) for option in options),
-        asks=f"Whose amps does {use} go by?",
+        asks=f"Which amps do you use for {use}?",
     )
 
 
@@ -94,19 +99,19 @@ def judge_share(values: Mapping[str, float], units: str, draw: Draw) -> Judgemen
     plate, table = values["full_load_amps"], values["table_amps"]
     share = values["overload_percent"] / 100
     shown = {
-        "of_table": (1.25 * table, f"Conductors take 125% of the table. {CODE}"),
+        "of_table": (1.25 * table, f"Conductors have to carry 125% of the table amps. {CODE}"),
         "of_nameplate": (share * plate, f"The overload goes by the nameplate. {CODE}"),
-        "table_alone": (table, "These are the table's amps with no margin at all."),
+        "table_alone": (table, "Those are the table amps themselves, with no percent applied."),
     }
     if wires:
         shown["of_nameplate"] = (
             1.25 * plate,
-            "This goes by the nameplate. Wiring goes by the table.",
+            "That starts from the nameplate. Wiring goes by the table.",
         )
     else:
         shown["of_table"] = (
             share * table,
-            "This goes by the table. The overload goes by the nameplate.",
+            "That starts from the table. The overload goes by the nameplate.",
         )
     options = {
         id: Option(id, with_unit(f"{amps:.3g}", "A"), says) for id, (amps, says) in shown.items()
@@ -115,13 +120,13 @@ def judge_share(values: Mapping[str, float], units: str, draw: Draw) -> Judgemen
         return None
     right = options.pop("of_table" if wires else "of_nameplate")
     return Judgement(
-        "NEC 430.22: conductors 125% of the table; 430.32: overload 125% or 115% of the nameplate",
+        "conductors: 125% of the table (NEC 430.22); overload: 125% or 115% of nameplate (430.32)",
         f"the answer is {right.text}",
         right,
         tuple(options.values()),
-        asks="How many amps must its conductors carry at least?"
+        asks="At least how many amps do the conductors have to carry?"
         if wires
-        else "How many amps may its overload be set to at first?",
+        else "What is the highest first setting for the overload?",
     )
 
 
@@ -138,18 +143,22 @@ def judge_letter(values: Mapping[str, float], units: str, draw: Draw) -> Judgeme
     rows = ", ".join(f"{letters[n]} {least[n]:.2f}–{least[n + 1] - 0.01:.2f}" for n in shown)
     found = with_unit(figures(size), "kVA/hp")
     wrong = {
-        letters[n]: f"{letters[n]} ends at {least[n + 1] - 0.01:.2f}. Here it is {found}."
+        letters[n]: f"{letters[n]} ends at {least[n + 1] - 0.01:.2f}. This motor takes {found}."
         if n < at
-        else f"{letters[n]} begins at {least[n]:.2f}. Here it is {found}."
+        else f"{letters[n]} starts at {least[n]:.2f}. This motor takes {found}."
         for n in sorted(set(shown) - {at}, key=lambda n: abs(n - at))[:3]
     }
     without = code_letter(size / ROOT_THREE.us.value)
     if without in wrong and "locked_rotor_amps" in values:
-        wrong[without] = "Without root three it would be this one. Three phases take 1.732."
+        wrong[without] = "You get this one if you leave out the 1.732 for three-phase power."
     return Judgement(
-        "the letter whose range of kVA per horsepower holds it",
+        "find the range of kVA per horsepower that it falls in",
         f"{found} is in {letters[at]}",
-        Option(letters[at], letters[at], "A later letter asks more of the supply at each start."),
+        Option(
+            letters[at],
+            letters[at],
+            "It falls in this range. A later letter means a harder start on the supply.",
+        ),
         tuple(Option(letter, letter, says) for letter, says in wrong.items()),
-        asks=f"NEC Table 430.7(B) has, in kVA/hp: {rows}. Which code letter is it?",
+        asks=f"NEC Table 430.7(B), in kVA/hp: {rows}. Which code letter is it?",
     )

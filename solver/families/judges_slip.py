@@ -9,7 +9,7 @@ from .scenes_nameplate import speeds
 
 __all__ = ["ABOVE", "FULL", "HEAVY", "LIGHT", "judge_poles", "judge_slip", "slipping_by"]
 
-LIVE = "Only a qualified person measures on live parts."
+LIVE = "Only a qualified person takes readings on live parts."
 
 
 def judge_poles(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
@@ -19,40 +19,42 @@ def judge_poles(values: Mapping[str, float], units: str, draw: Draw) -> Judgemen
     options = []
     for count in sorted({2, 4, 6, 8, poles // 2} - {poles, 1}, key=lambda n: abs(n - poles))[:3]:
         speed = with_unit(figures(120 * values["frequency"] / count), "rpm")
-        says = f"With {count} poles the field would turn at {speed}. The shaft runs just below it."
+        says = (
+            f"With {count} poles the field would turn at {speed}. The shaft runs just below that."
+        )
         if count == poles // 2:
-            says = "Those are the pairs of poles. Each pair is two poles."
+            says = "That is how many pairs of poles it has. Each pair is two poles."
         options.append(Option(f"poles_{count}", f"{count} poles", says))
     return Judgement(
-        "120 × frequency / poles is just above the nameplate speed",
+        "120 × frequency / poles comes out just above the shaft speed",
         f"120 × {exact(values['frequency'])} / {poles} = {field}",
         Option(
             f"poles_{poles}",
             f"{poles} poles",
-            f"The field turns at {field}; the shaft slips a few percent below it.",
+            f"The field turns at {field}, and the shaft slips a few percent below that.",
         ),
         tuple(options),
     )
 
 
-LIGHT = ("light", "It carries less than full load")
-FULL = ("full", "It carries about full load")
-HEAVY = ("heavy", "It carries more than full load, or its volts are low")
-ABOVE = ("above", "The reading or the frequency is wrong")
+LIGHT = ("light", "It is carrying less than full load")
+FULL = ("full", "It is carrying about full load")
+HEAVY = ("heavy", "It is carrying more than full load, or the volts are low")
+ABOVE = ("above", "The speed reading or the frequency is wrong")
 SLIPS = {
     "light": (0.3, 0.78), "full": (0.97, 1.03), "heavy": (1.22, 1.5), "above": (-0.5, -0.2),
 }  # fmt: skip
 TELLS = {
-    "light": "It turns faster than the nameplate speed, and slower than the field.",
-    "full": "It turns at about the nameplate speed.",
+    "light": "It turns faster than the nameplate speed, but slower than the field.",
+    "full": "It turns at about the nameplate speed, so it slips about as much as at full load.",
     "heavy": "It turns slower than the nameplate speed, so it slips more than at full load.",
-    "above": "It turns faster than the field. No motor does that by its own power.",
+    "above": "It reads faster than the field. No motor does that on its own power.",
 }
 THEN = {
-    "light": "Less slip is less load. Nameplate speeds are rounded, so trust it to about 20%.",
-    "full": "Full-load slip is full load. Check it by kilowatts before you change anything.",
-    "heavy": f"More slip is more load, or low volts. Measure both soon. {LIVE}",
-    "above": "Check the tachometer, and whether a drive is set above line frequency.",
+    "light": "Less slip means less load. Nameplate speeds are rounded, so trust it to about 20%.",
+    "full": "Full-load slip means full load. Check it with kilowatts before you change anything.",
+    "heavy": f"More slip means more load, or low volts. Measure both soon. {LIVE}",
+    "above": "Check the tachometer, and check if a drive is set above line frequency.",
 }
 
 
@@ -86,7 +88,7 @@ def judge_slip(*kinds: tuple[str, str]) -> Judge:
         right = options.pop(fitting[0])
         shown = [with_unit(figures(n), "rpm") for n in (field, rated, now)]
         return Judgement(
-            "slip now against slip at full load",
+            "compare the slip now with the slip at full load",
             "field {}, nameplate {}, measured {}".format(*shown),
             right,
             tuple(options.values()),

@@ -12,13 +12,15 @@ from .three_phase import THREE_PHASE, numeric
 
 __all__ = ["NAMEPLATE"]
 
-CODE = "Where the NEC is the code, 430.32(A)(1) sets the overload by nameplate amps. "
-PERCENTS = "It allows 125% at a service factor of 1.15 or more, otherwise 115%. "
-RISES = "It allows 125% at a rise of 40 °C or less, otherwise 115%. "
+CODE = "NEC 430.32(A)(1) sets the overload by nameplate full-load amps (FLA): "
+PERCENTS = "125% at a service factor of 1.15 or more, otherwise 115%. "
+RISES = "125% at a temperature rise of 40 °C or less, otherwise 115%. "
 MOST = (
-    "Where a motor will not start, NEC 430.32(C) lets the overload go up. It allows 140% at a "
-    "service factor of 1.15 or more, otherwise 130%. "
+    "If a motor won't start, NEC 430.32(C) lets the overload go higher: 140% of full-load amps "
+    "(FLA) at a service factor of 1.15 or more, otherwise 130%. "
 )
+PLATE = "The nameplate of {place} shows full-load amps (FLA) of {full_load_amps}"
+WITH_FACTOR = f"{PLATE} and a service factor (SF) of {{service_factor}}. "
 
 LIMITS = (
     numeric(
@@ -29,60 +31,59 @@ LIMITS = (
         nameplate,
         Level(
             ("full_load_amps", "table_amps"),
-            "The nameplate of {place} says {full_load_amps}. The table has {table_amps} for a "
-            "motor of its size. What percent of the table are the nameplate amps?",
+            f"{PLATE}. The NEC table lists {{table_amps}} for a motor this size. "
+            "What percent of the table amps are the nameplate amps?",
         ),
         Level(
             ("full_load_amps", "table_amps", "service_factor"),
-            "The nameplate of {place} says {full_load_amps} and a service factor of "
-            "{service_factor}. The table has {table_amps} for a motor of its size. "
-            "What percent of the table are the nameplate amps?",
+            f"{WITH_FACTOR}The NEC table lists {{table_amps}} for a motor this size. "
+            "What percent of the table amps are the nameplate amps?",
         ),
     ),
     numeric(
         "overload_limit",
         "NO",
-        "The overload's limit",
+        "The highest overload setting",
         "overload_limit",
         nameplate,
         Level(
             ("full_load_amps", "overload_percent"),
-            "The nameplate of {place} says {full_load_amps}. The code allows an overload setting "
-            "of {overload_percent} of that. What is the limit, in amps?",
+            f"{PLATE}. The code allows an overload setting of {{overload_percent}} of that. "
+            "What is the highest setting, in amps?",
         ),
         Level(
             ("full_load_amps", "service_factor"),
-            f"{CODE}{PERCENTS}The nameplate of {{place}} says {{full_load_amps}} and a service "
-            "factor of {service_factor}. What is the limit, in amps?",
+            f"{CODE}{PERCENTS}The nameplate of {{place}} shows {{full_load_amps}} and a service "
+            "factor of {service_factor}. What is the highest setting, in amps?",
         ),
         Level(
             ("full_load_amps", "rated_rise"),
-            f"{CODE}{RISES}The nameplate of {{place}} says {{full_load_amps}}, {{rated_rise}} "
-            "and no service factor. What is the limit, in amps?",
+            f"{CODE}{RISES}The nameplate of {{place}} shows {{full_load_amps}}, {{rated_rise}} "
+            "and no service factor. What is the highest setting, in amps?",
         ),
         Level(
             ("full_load_amps", "table_amps", "service_factor"),
-            f"{CODE}{PERCENTS}The table has {{table_amps}} for the motor of {{place}}. Its "
-            "nameplate says {full_load_amps} and a service factor of {service_factor}. "
-            "What is the limit, in amps?",
+            f"{CODE}{PERCENTS}The NEC table lists {{table_amps}} for the motor of {{place}}. The "
+            "nameplate shows {full_load_amps} and a service factor of {service_factor}. "
+            "What is the highest setting, in amps?",
         ),
     ),
     numeric(
         "raised_limit",
         "NX",
-        "The most an overload may be set to",
+        "The overload setting for a motor that won't start",
         "raised_limit",
         nameplate,
         Level(
             ("full_load_amps", "service_factor"),
-            f"{MOST}The nameplate of {{place}} says {{full_load_amps}} and a service factor of "
-            "{service_factor}. What is the most, in amps?",
+            f"{MOST}The nameplate of {{place}} shows {{full_load_amps}} and a service factor of "
+            "{service_factor}. How high can the overload go, in amps?",
         ),
         Level(
             ("full_load_amps", "table_amps", "service_factor"),
-            f"{MOST}The table has {{table_amps}} for the motor of {{place}}. Its nameplate says "
-            "{full_load_amps} and a service factor of {service_factor}. "
-            "What is the most, in amps?",
+            f"{MOST}The NEC table lists {{table_amps}} for the motor of {{place}}. The nameplate "
+            "shows {full_load_amps} and a service factor of {service_factor}. "
+            "How high can the overload go, in amps?",
         ),
     ),
 )
@@ -96,12 +97,12 @@ START = (
         starting,
         Level(
             ("rated_volts", "locked_rotor_amps"),
-            "The motor of {place} draws {locked_rotor_amps} at {rated_volts} with its rotor "
-            "locked. How many kVA does it take to start?",
+            "The motor of {place} has locked-rotor amps (LRA) of {locked_rotor_amps} at "
+            "{rated_volts}. How many kVA does it take to start?",
         ),
         Level(
             ("motor_size", "starting_kva_per_hp"),
-            "The {motor_size} motor of {place} takes {starting_kva_per_hp} with its rotor locked. "
+            "The {motor_size} motor of {place} takes {starting_kva_per_hp} with the rotor locked. "
             "How many kVA does it take to start?",
         ),
     ),
@@ -114,12 +115,12 @@ START = (
         Level(
             ("starting_kva", "rated_volts"),
             "The motor of {place} takes {starting_kva} to start at {rated_volts}. "
-            "How many amps does each line carry at that moment?",
+            "What are the locked-rotor amps (LRA)?",
         ),
         Level(
             ("motor_size", "starting_kva_per_hp", "rated_volts"),
-            "The {motor_size} motor of {place} takes {starting_kva_per_hp} to start, at "
-            "{rated_volts}. How many amps does each line carry at that moment?",
+            "The {motor_size} motor of {place} takes {starting_kva_per_hp} to start at "
+            "{rated_volts}. What are the locked-rotor amps (LRA)?",
         ),
     ),
 )

@@ -15,13 +15,13 @@ SPEEDS = (
         speeds,
         Level(
             ("frequency", "poles"),
-            "{person} reads {poles} poles on the nameplate of {place}. The supply has "
-            "{frequency}. What is the synchronous speed?",
+            "The motor of {place} has {poles} poles, and the supply is {frequency}. "
+            "What is the synchronous speed?",
         ),
         Level(
             ("frequency", "poles"),
-            "A drive runs {place} at {frequency}. The motor has {poles} poles. "
-            "What is the synchronous speed then?",
+            "A variable-frequency drive runs {place} at {frequency}. The motor has {poles} poles. "
+            "What is the synchronous speed at that frequency?",
             scene=on_a_drive,
         ),
     ),
@@ -33,13 +33,13 @@ SPEEDS = (
         slipping,
         Level(
             ("synchronous_speed", "running_speed"),
-            "The field of the motor of {place} turns at {synchronous_speed}, the shaft at "
+            "The synchronous speed of {place} is {synchronous_speed}. The shaft turns at "
             "{running_speed}. What is the slip, in percent?",
         ),
         Level(
             ("frequency", "poles", "running_speed"),
-            "The motor of {place} has {poles} poles on {frequency}. {person} measures "
-            "{running_speed}. What is the slip, in percent?",
+            "The motor of {place} has {poles} poles and runs on {frequency}. {person} measures "
+            "{running_speed} at the shaft. What is the slip, in percent?",
         ),
     ),
     numeric(
@@ -50,40 +50,40 @@ SPEEDS = (
         slipping,
         Level(
             ("synchronous_speed", "slip"),
-            "The field of the motor of {place} turns at {synchronous_speed}. The slip is {slip}. "
-            "At what speed does the shaft run?",
+            "The synchronous speed of {place} is {synchronous_speed}. The slip is {slip}. "
+            "How fast does the shaft turn?",
             scene=speeds,
         ),
         Level(
             ("frequency", "poles", "slip"),
-            "The motor of {place} has {poles} poles on {frequency}. The slip is {slip}. "
-            "At what speed does the shaft run?",
+            "The motor of {place} has {poles} poles and runs on {frequency}. The slip is {slip}. "
+            "How fast does the shaft turn?",
             scene=speeds,
         ),
         Level(
             ("frequency", "poles", "slip_speed"),
-            "A drive runs {place} at {frequency}. The motor has {poles} poles and slips "
-            "{slip_speed} under its load. At what speed does the shaft run?",
+            "A variable-frequency drive runs {place} at {frequency}. The motor has {poles} poles "
+            "and slips {slip_speed} under load. How fast does the shaft turn?",
             scene=on_a_drive,
         ),
     ),
     numeric(
         "load_by_slip",
         "NG",
-        "Motor load by slip",
+        "Motor load from slip",
         "load_by_slip",
         speeds,
         Level(
             ("synchronous_speed", "rated_speed", "running_speed"),
-            "The field of the motor of {place} turns at {synchronous_speed}. The nameplate says "
-            "{rated_speed} at full load. {person} measures {running_speed}. "
-            "What is the load by slip, in percent?",
+            "The synchronous speed of {place} is {synchronous_speed}. The nameplate says "
+            "{rated_speed} at full load. {person} measures {running_speed} at the shaft. "
+            "What is the load from the slip, in percent?",
         ),
         Level(
             ("frequency", "poles", "rated_speed", "running_speed"),
-            "The motor of {place} has {poles} poles on {frequency}. The nameplate says "
-            "{rated_speed} at full load. {person} measures {running_speed}. "
-            "What is the load by slip, in percent?",
+            "The motor of {place} has {poles} poles and runs on {frequency}. The nameplate says "
+            "{rated_speed} at full load. {person} measures {running_speed} at the shaft. "
+            "What is the load from the slip, in percent?",
         ),
     ),
 )

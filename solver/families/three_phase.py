@@ -9,9 +9,9 @@ __all__ = ["LEGS_READ", "READ", "THREE_PHASE", "judged", "numeric"]
 
 CHAPTER = "nameplate"
 FORMULAS = (*POWER, *COST, *NAMEPLATE)
-READ = "A qualified person reads {line_volts} between the lines of {place} and {line_amps} on each."
+READ = "A qualified person reads {line_volts} line to line at {place} and {line_amps} on each leg."
 LEGS_READ = (
-    "A qualified person reads {line_volts} between the lines of {place}. The three lines carry "
+    "A qualified person reads {line_volts} line to line at {place}. The three legs read "
     "{amps_a}, {amps_b} and {amps_c}."
 )
 
@@ -37,7 +37,7 @@ POWERS = (
         Level(("line_volts", *AMPS), f"{LEGS_READ} What is the apparent power, in kVA?"),
         Level(
             ("input_power", "power_factor"),
-            "The meter at {place} shows {input_power} at a power factor of {power_factor}. "
+            "The meter at {place} shows {input_power} at a power factor (PF) of {power_factor}. "
             "What is the apparent power, in kVA?",
         ),
     ),
@@ -49,17 +49,18 @@ POWERS = (
         running,
         Level(
             ("apparent_power", "power_factor"),
-            "{place} draws {apparent_power} at a power factor of {power_factor}. "
+            "{place} draws {apparent_power} at a power factor (PF) of {power_factor}. "
             "How many kilowatts is that?",
         ),
         Level(
             ("line_volts", "line_amps", "power_factor"),
-            f"{READ} The power factor is {{power_factor}}. What is the input power in kilowatts?",
+            f"{READ} The power factor (PF) is {{power_factor}}. What is the input power, in "
+            "kilowatts?",
         ),
         Level(
             ("line_volts", *AMPS, "power_factor"),
-            f"{LEGS_READ} The power factor is {{power_factor}}. "
-            "What is the input power in kilowatts?",
+            f"{LEGS_READ} The power factor (PF) is {{power_factor}}. "
+            "What is the input power, in kilowatts?",
         ),
     ),
     numeric(
@@ -70,19 +71,19 @@ POWERS = (
         running,
         Level(
             ("apparent_power", "line_volts"),
-            "{place} draws {apparent_power} with {line_volts} between the lines. "
-            "How many amps is that on each line?",
+            "{place} draws {apparent_power} at {line_volts} line to line. "
+            "How many amps is that on each leg?",
         ),
         Level(
             ("input_power", "power_factor", "line_volts"),
-            "The meter at {place} shows {input_power} at a power factor of {power_factor}. "
-            "Between the lines there are {line_volts}. How many amps does each line carry?",
+            "The meter at {place} shows {input_power} at a power factor (PF) of {power_factor}. "
+            "The supply is {line_volts} line to line. How many amps does each leg carry?",
         ),
         Level(
             ("brake_power", "motor_efficiency", "power_factor", "line_volts"),
-            "The shaft of {place} carries {brake_power}. Motor efficiency is {motor_efficiency} "
-            "and power factor {power_factor}. Between the lines there are {line_volts}. "
-            "How many amps does each line carry?",
+            "The shaft of {place} is carrying {brake_power}. The motor efficiency is "
+            "{motor_efficiency} and the power factor (PF) is {power_factor}. The supply is "
+            "{line_volts} line to line. How many amps does each leg carry?",
         ),
     ),
     numeric(
@@ -102,7 +103,7 @@ POWERS = (
         ),
         Level(
             ("brake_power", "motor_efficiency", "line_volts", "line_amps"),
-            f"{READ} The shaft carries {{brake_power}} at a motor efficiency of "
+            f"{READ} The shaft is carrying {{brake_power}} and the motor efficiency is "
             "{motor_efficiency}. What is the power factor, as a decimal?",
         ),
     ),
@@ -114,40 +115,40 @@ POWERS = (
         running,
         Level(
             ("apparent_power", "input_power"),
-            "{place} draws {apparent_power} and its meter shows {input_power}. "
-            "How many kilovars does it draw?",
+            "{place} draws {apparent_power}, and its meter shows {input_power}. "
+            "How many kvar does it draw?",
         ),
         Level(
             ("input_power", "power_factor"),
-            "The meter at {place} shows {input_power} at a power factor of {power_factor}. "
-            "How many kilovars does it draw?",
+            "The meter at {place} shows {input_power} at a power factor (PF) of {power_factor}. "
+            "How many kvar does it draw?",
         ),
         Level(
             ("line_volts", "line_amps", "input_power"),
-            f"{READ} The meter shows {{input_power}}. How many kilovars does it draw?",
+            f"{READ} The meter shows {{input_power}}. How many kvar does it draw?",
         ),
     ),
     numeric(
         "capacitor_kvar",
         "NC",
-        "Kilovars to correct the power factor",
+        "Capacitor kvar to correct the power factor",
         "capacitor_kvar",
         running,
         Level(
             ("input_power", "apparent_power", "corrected_apparent_power"),
-            "{place} draws {apparent_power} for {input_power}. A capacitor is to bring that down "
-            "to {corrected_apparent_power}. How many kilovars must it give?",
+            "{place} draws {apparent_power} to get {input_power}. A capacitor has to bring the "
+            "kVA down to {corrected_apparent_power}. How many kvar does it have to supply?",
         ),
         Level(
             ("input_power", "power_factor", "corrected_power_factor"),
-            "The meter at {place} shows {input_power} at a power factor of {power_factor}. "
-            "A capacitor is to bring it to {corrected_power_factor}. "
-            "How many kilovars must it give?",
+            "The meter at {place} shows {input_power} at a power factor (PF) of {power_factor}. "
+            "A capacitor has to bring the power factor up to {corrected_power_factor}. "
+            "How many kvar does it have to supply?",
         ),
         Level(
             ("line_volts", "line_amps", "input_power", "corrected_power_factor"),
-            f"{READ} The meter shows {{input_power}}. A capacitor is to bring the power factor "
-            "to {corrected_power_factor}. How many kilovars must it give?",
+            f"{READ} The meter shows {{input_power}}. A capacitor has to bring the power factor "
+            "up to {corrected_power_factor}. How many kvar does it have to supply?",
         ),
     ),
 )
@@ -161,37 +162,37 @@ LOADS = (
         running,
         Level(
             ("input_power", "motor_efficiency", "motor_size"),
-            "The {motor_size} motor of {place} takes {input_power} at an efficiency of "
-            "{motor_efficiency}. What percent of its nameplate power does it carry?",
+            "The {motor_size} motor of {place} draws {input_power} at an efficiency of "
+            "{motor_efficiency}. What percent of its nameplate rating is it carrying?",
         ),
         Level(
             ("line_volts", "line_amps", "power_factor", "motor_efficiency", "motor_size"),
-            f"{READ} The motor is rated {{motor_size}}. At this load its power factor is "
-            "{power_factor} and its efficiency {motor_efficiency}. "
-            "What percent of its nameplate power does it carry?",
+            f"{READ} The motor is rated {{motor_size}}. At this load its power factor (PF) is "
+            "{power_factor} and its efficiency is {motor_efficiency}. "
+            "What percent of its nameplate rating is it carrying?",
         ),
         Level(
             ("line_volts", *AMPS, "power_factor", "motor_efficiency", "motor_size"),
-            f"{LEGS_READ} The motor is rated {{motor_size}}. At this load its power factor is "
-            "{power_factor} and its efficiency {motor_efficiency}. "
-            "What percent of its nameplate power does it carry?",
+            f"{LEGS_READ} The motor is rated {{motor_size}}. At this load its power factor (PF) is "
+            "{power_factor} and its efficiency is {motor_efficiency}. "
+            "What percent of its nameplate rating is it carrying?",
         ),
     ),
     numeric(
         "load_by_amps",
         "NI",
-        "Motor load by amps and volts",
+        "Motor load from amps and volts",
         "load_by_amps",
         off_volts,
         Level(
             ("line_volts", "line_amps", "rated_volts", "full_load_amps"),
-            f"{READ} The nameplate says {{rated_volts}} and {{full_load_amps}}. "
-            "What is the load by amps, corrected for the volts?",
+            f"{READ} The nameplate shows {{rated_volts}} and full-load amps (FLA) of "
+            "{full_load_amps}. What is the load from the amps, corrected for the volts?",
         ),
         Level(
             ("line_volts", *AMPS, "rated_volts", "full_load_amps"),
-            f"{LEGS_READ} The nameplate says {{rated_volts}} and {{full_load_amps}}. "
-            "What is the load by average amps, corrected for the volts?",
+            f"{LEGS_READ} The nameplate shows {{rated_volts}} and full-load amps (FLA) of "
+            "{full_load_amps}. What is the load from the average amps, corrected for the volts?",
         ),
     ),
 )

@@ -44,7 +44,7 @@ def full_load_amps(size: float, volts: float, units: str) -> float:
     if size not in found:
         raise NotSolvable(
             f"the table of full-load amps has no motor of {size:g} at {volts:g} V: "
-            "use the nameplate, or ask the motor's maker"
+            "use the nameplate, or ask the motor's manufacturer"
         )
     return found[size]
 
@@ -71,18 +71,18 @@ AMPS = (
             ("A", "A"),
         ),
         "NEC (NFPA 70) Table 430.250, 460 V; in metric, " + table_source("full_load_amps_si"),
-        "The table has a round figure for any motor of this size.",
+        "The table lists one figure for any motor of this size.",
     ),
     Formula(
         "nameplate_share",
         Percent(nameplate_amps / table_amps),
         "NEC (NFPA 70) 430.6(A): the table for the wiring, the nameplate for the overload",
-        "A motor draws what its own nameplate says; the table is for the wiring.",
+        "The nameplate is for this one motor, so divide its amps by the table's.",
         slips=(
             Slip(
                 "service_factor_in",
                 Percent(nameplate_amps * service_factor / table_amps),
-                "The service factor went in. Full-load amps are those without it.",
+                "You multiplied by the service factor. Compare the full-load amps alone, without it.",
             ),
         ),
     ),
@@ -90,7 +90,7 @@ AMPS = (
         "service_power",
         motor_size * service_factor,
         SERVICE,
-        "The service factor is a margin over nameplate power, for short times only.",
+        "The service factor is a margin above the nameplate rating, so it multiplies the rating.",
     ),
 )
 
@@ -101,17 +101,17 @@ def by_letter(system: str, horsepower: Expr) -> Formula:
         "starting_kva",
         per_horsepower * horsepower,
         STARTING,
-        "Each horsepower of the nameplate takes so many kVA while the rotor stands still.",
+        "Each nameplate horsepower takes this many kVA while the rotor is still, so multiply.",
         slips=(
             Slip(
                 "root_three_again",
                 per_horsepower * horsepower * ROOT_THREE,
-                "Root three went in as well. It belongs to volts and amps, not to kVA.",
+                "You multiplied by 1.732 as well. That goes with volts and amps; kVA already has it.",
             ),
             Slip(
                 "divided",
                 horsepower / per_horsepower,
-                "This divides. Each horsepower takes so many kVA, so multiply.",
+                "You divided. Each horsepower takes this many kVA, so multiply.",
             ),
         ),
         systems=(system,),
@@ -123,7 +123,7 @@ START = (
         "starting_kva",
         ROOT_THREE * rated_volts * locked_rotor_amps / VA_PER_KVA,
         STARTING,
-        "At the first moment the rotor stands still, and the line feels all these kVA.",
+        "Three-phase kVA is 1.732 × volts × amps over 1,000, and starting takes locked-rotor amps.",
     ),
     by_letter("us", motor_size),
     by_letter("si", motor_size / KW_PER_HP),

@@ -6,8 +6,8 @@ from ..tables import table_rows
 
 __all__ = ["OVERLOADS"]
 
-OVERLOAD = "NEC (NFPA 70) 430.32(A)(1); your local code decides"
-RAISED = "NEC (NFPA 70) 430.32(C); your local code decides"
+OVERLOAD = "NEC (NFPA 70) 430.32(A)(1); your local code has the last word"
+RAISED = "NEC (NFPA 70) 430.32(C); your local code has the last word"
 LOW_RISE = 40  # °C: a motor that warms so little may be set as one with a service factor
 READ_AT = "the percent of NEC 430.32 at"
 
@@ -46,24 +46,26 @@ def wrong_amps(percent: Fraction) -> Slip:
     return Slip(
         "from_the_table",
         table_amps * percent,
-        "This takes the table's amps. The overload guards this motor, by its nameplate.",
+        "You used the table amps. The overload protects this one motor, so use its nameplate amps.",
     )
 
 
-WRONG_ROW = "This is the percent of the other row. Look at the service factor and the rise again."
+WRONG_ROW = (
+    "You used the percent for the other kind of motor. Check the service factor or rise again."
+)
 OVERLOADS = (
     Formula(
         "overload_percent",
         at_factor("percent"),
         OVERLOAD,
-        "A motor with a margin may be set higher: 125% against 115%.",
+        "A motor with a service factor of 1.15 or more has a margin: 125% instead of 115%.",
         slips=(Slip("other_row", at_factor("percent", other=True), WRONG_ROW),),
     ),
     Formula(
         "overload_percent",
         at_rise(),
         OVERLOAD,
-        "A motor that warms 40 °C or less may be set higher: 125% against 115%.",
+        "A motor with a rise of 40 °C or less has a margin: 125% instead of 115%.",
         slips=(Slip("other_row", at_rise(other=True), WRONG_ROW),),
         unless=("service_factor",),
     ),
@@ -71,13 +73,13 @@ OVERLOADS = (
         "overload_limit",
         nameplate_amps * Fraction(Known("overload_percent")),
         OVERLOAD,
-        "The limit is a share of the motor's own full-load amps.",
+        "The limit is a percent of the motor's own full-load amps, so multiply.",
         slips=(
             wrong_amps(Fraction(Known("overload_percent"))),
             Slip(
                 "service_factor_for_percent",
                 nameplate_amps * service_factor,
-                "This multiplies by the service factor. It only says which percent holds.",
+                "You multiplied by the service factor. It only tells you which percent to use.",
             ),
         ),
     ),
@@ -85,26 +87,27 @@ OVERLOADS = (
         "setting_share",
         Percent(Known("overload_setting") / nameplate_amps),
         OVERLOAD,
-        "The code counts a setting as a share of the motor's own full-load amps.",
+        "The code gives the limit as a percent of the motor's own full-load amps, so divide by them.",
     ),
     Formula(
         "raised_percent",
         at_factor("raised"),
         RAISED,
-        "Only where the first limit will not let it start: 140% against 130%.",
+        "Only if the motor won't start at the first limit: 140% with a margin, 130% without.",
         slips=(Slip("other_row", at_factor("raised", other=True), WRONG_ROW),),
     ),
     Formula(
         "raised_limit",
         nameplate_amps * Fraction(Known("raised_percent")),
         RAISED,
-        "No setting may be above this; a motor that still trips has another trouble.",
+        "You can't set it above this, so a motor that still trips has another problem.",
         slips=(
             wrong_amps(Fraction(Known("raised_percent"))),
             Slip(
                 "first_limit",
                 nameplate_amps * Fraction(at_factor("percent")),
-                "This is the first limit. The most allowed is 140% or 130%.",
+                "You found the first limit, 125% or 115%. For a motor that won't start, use 140% or "
+                "130%.",
             ),
         ),
     ),

@@ -12,10 +12,10 @@ FACT_SHEET = "US DOE fact sheet, Determining Electric Motor Load and Efficiency 
 
 SPEED_CONSTANT = Constant(
     "speed_constant",
-    "120 of the speed formula",
+    "120 in the speed formula",
     us=Figure(120, "rpm / Hz", exact=120),
     si=Figure(120, "rpm / Hz", exact=120),
-    source="arithmetic: 60 seconds a minute, two poles a pair",
+    source="arithmetic: 60 seconds per minute, two poles per pair",
 )
 
 frequency, poles, synchronous, running, slip_speed = map(
@@ -31,17 +31,17 @@ SLIP = (
         "synchronous_speed",
         SPEED_CONSTANT * frequency / poles,
         TIP_SHEET_9,
-        "The field turns once for each pair of poles and cycle, 60 times a minute.",
+        "More cycles turn the field faster and more poles turn it slower, so poles go on the bottom.",
         slips=(
             Slip(
                 "pairs_for_poles",
                 SPEED_CONSTANT * frequency / (poles * 2),
-                "This counts the poles as pairs. With 120 the poles are counted singly.",
+                "You counted the poles as pairs. With the 120, count every pole.",
             ),
             Slip(
                 "poles_for_pairs",
                 SPEED_CONSTANT * frequency * 2 / poles,
-                "This counts pairs of poles. With 120 the poles are counted singly.",
+                "You used pairs of poles. With the 120, count every pole.",
             ),
         ),
     ),
@@ -49,23 +49,24 @@ SLIP = (
         "slip_speed",
         synchronous - running,
         HUBERT,
-        "The rotor turns a little slower than the field; that difference drives it.",
+        "The rotor turns a little slower than the field, and slip is the difference.",
     ),
     Formula(
         "slip",
         Percent(slip_speed / synchronous),
         HUBERT,
-        "Slip is set against the speed of the field, not of the shaft.",
+        "Slip is a percent of synchronous speed, so divide by that and not by the shaft speed.",
         slips=(
             Slip(
                 "over_running_speed",
                 Percent(slip_speed / running),
-                "This divides by the running speed. Divide by the synchronous speed.",
+                "You divided by the running speed. Divide by the synchronous speed, because slip is "
+                "a percent of that.",
             ),
             Slip(
                 "running_for_slip",
                 Percent(running / synchronous),
-                "This is the running speed as a share. Slip is what is missing from 100%.",
+                "You found the running speed as a percent. Slip is the rest, up to 100%.",
             ),
         ),
     ),
@@ -73,18 +74,18 @@ SLIP = (
         "rated_slip_speed",
         synchronous - rated_speed,
         FACT_SHEET,
-        "At full load the motor slips this much.",
+        "Synchronous speed minus nameplate speed is how much the motor slips at full load.",
     ),
     Formula(
         "load_by_slip",
         Percent(slip_speed / rated_slip),
         FACT_SHEET,
-        "Slip grows about evenly with load. Nameplate speeds are rounded, so trust it to 20%.",
+        "Slip grows about evenly with load. Nameplate speeds are rounded, so trust it to about 20%.",
         slips=(
             Slip(
                 "speed_over_speed",
                 Percent(running / rated_speed),
-                "This compares the speeds. Compare the slips: both speeds are nearly the same.",
+                "You compared the speeds, and they are nearly the same. Compare the slips.",
             ),
         ),
     ),
@@ -92,17 +93,19 @@ SLIP = (
         "load_by_amps",
         Percent(amps / rated_amps * (volts / rated_volts)),
         FACT_SHEET,
-        "Amps follow the load above half load only; a motor with no load draws amps too.",
+        "Amps follow the load only above half load, because a motor with no load draws amps too.",
         slips=(
             Slip(
                 "volts_left_out",
                 Percent(amps / rated_amps),
-                "This takes the amps alone. Higher volts need fewer amps for the same load.",
+                "You used the amps alone. Correct for the volts: higher volts take fewer amps for the "
+                "same load.",
             ),
             Slip(
                 "volts_upside_down",
                 Percent(amps / rated_amps * (rated_volts / volts)),
-                "The volts are upside down. Measured volts stand above the line.",
+                "You have the volts upside down. Measured volts go on top: more volts at the same "
+                "amps means more load.",
             ),
         ),
     ),

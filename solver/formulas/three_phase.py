@@ -21,7 +21,7 @@ ROOT_THREE = Constant(
 )
 VA_PER_KVA = Constant(
     "va_per_kva",
-    "1,000 volt-amperes in a kVA",
+    "1,000 volt-amps per kVA",
     us=Figure(1000, "V A / kVA", exact=1000),
     si=Figure(1000, "V A / kVA", exact=1000),
     source="arithmetic: kilo is a thousand",
@@ -45,25 +45,26 @@ THREE_PHASE = (
     Formula(
         "line_amps",
         Mean(tuple(map(Known, ("amps_a", "amps_b", "amps_c")))),
-        "common practice, no source: three legs that differ little count as their average",
-        "The formula wants one current, so take the average of the three lines.",
+        "common practice, no source: use the average when the three legs are close",
+        "The formula takes one current, so use the average of the three legs.",
     ),
     Formula(
         "line_volts",
         Mean(tuple(map(Known, ("volts_ab", "volts_bc", "volts_ca")))),
-        "common practice, no source: three pairs that differ little count as their average",
-        "The formula wants one voltage, so take the average of the three pairs.",
+        "common practice, no source: use the average when the three pairs are close",
+        "The formula takes one voltage, so use the average of the three line-to-line readings.",
     ),
     Formula(
         "apparent_power",
         ROOT_THREE * volts * amps / VA_PER_KVA,
         LINES,
-        "Volts between two lines carry root three in them, so one root three stands here.",
+        "With line-to-line volts, three-phase power takes a factor of 1.732, the square root of 3.",
         slips=(
             Slip(
                 "three_for_root_three",
                 volts * amps * 3 / VA_PER_KVA,
-                "Volts between lines take 1.732. A 3 goes with volts to neutral.",
+                "You multiplied by 3. Line-to-line volts take 1.732; the 3 goes with line-to-neutral "
+                "volts.",
             ),
         ),
     ),
@@ -71,12 +72,12 @@ THREE_PHASE = (
         "input_power",
         apparent * factor,
         LINES,
-        "The power factor says what share of the kVA does work.",
+        "Only part of the kVA does work, and the power factor is that part, so multiply.",
         slips=(
             Slip(
                 "factor_used_twice",
                 apparent * factor * factor,
-                "The power factor went in twice. It goes in once, from kVA to kW.",
+                "You used the power factor twice. Use it once, to go from kVA to kW.",
             ),
         ),
     ),
@@ -84,12 +85,13 @@ THREE_PHASE = (
         "reactive_power",
         side(apparent, kilowatts),
         TRIANGLE,
-        "Kilovars stand at a right angle to kilowatts, so squares are taken.",
+        "The kW and the kvar are at a right angle, so subtract the squares and take the root.",
         slips=(
             Slip(
                 "plain_difference",
                 apparent - kilowatts,
-                "This is kVA less kW. They stand at an angle: subtract their squares.",
+                "You subtracted kW from kVA. They are sides of a right triangle: subtract their "
+                "squares, then take the square root.",
             ),
         ),
     ),
@@ -97,34 +99,36 @@ THREE_PHASE = (
         "corrected_apparent_power",
         kilowatts / corrected_factor,
         TRIANGLE,
-        "The motor does the same work, so the kilowatts stay and the kVA shrink.",
+        "The motor does the same work, so the kW stay the same and the kVA go down.",
     ),
     Formula(
         "corrected_reactive_power",
         side(corrected, kilowatts),
         TRIANGLE,
-        "These are the kilovars that the line may still carry.",
+        "This is how many kvar the line still carries after the correction.",
     ),
     Formula(
         "capacitor_kvar",
         kvar - corrected_kvar,
         TRIANGLE,
-        "The capacitor gives what the line no longer carries. It holds its charge: discharge first.",
+        "The capacitor supplies the kvar the line no longer carries. It holds a charge: discharge it "
+        "before you touch it.",
         slips=(
             Slip(
                 "all_the_kvar",
                 kvar,
-                "This takes the power factor to 1. Some kilovars stay on the line.",
+                "You counted all the kvar, which takes the power factor to 1. Subtract the kvar that "
+                "stay on the line.",
             ),
             Slip(
                 "kvar_that_stay",
                 corrected_kvar,
-                "These kilovars stay on the line. The capacitor gives the others.",
+                "You found the kvar that stay on the line. The capacitor supplies the rest.",
             ),
             Slip(
                 "kva_saved",
                 apparent - corrected,
-                "This is the kVA saved. The capacitor is sized by the kilovars.",
+                "You found the kVA saved. A capacitor is sized by kvar, so work with the kvar.",
             ),
         ),
     ),
