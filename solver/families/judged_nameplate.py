@@ -82,13 +82,13 @@ TABLE_USE = (
         nameplate,
         Level(
             ("full_load_amps", "table_amps"),
-            "The nameplate of {place} shows full-load amps (FLA) of {full_load_amps}. The NEC "
+            "The nameplate of {place} shows full-load amps (FLA) of {full_load_amps}. The code "
             "table lists {table_amps} for a motor this size. {asks}",
         ),
         Level(
             ("full_load_amps", "table_amps", "service_factor"),
             "The nameplate of {place} shows full-load amps (FLA) of {full_load_amps} and a service "
-            "factor (SF) of {service_factor}. The NEC table lists {table_amps}. "
+            "factor (SF) of {service_factor}. The code table lists {table_amps}. "
             "Go by NEC 430.22 and 430.32. {asks}",
             judge=judge_share,
         ),

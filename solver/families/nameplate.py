@@ -12,11 +12,11 @@ from .three_phase import THREE_PHASE, numeric
 
 __all__ = ["NAMEPLATE"]
 
-CODE = "NEC 430.32(A)(1) sets the overload by nameplate full-load amps (FLA): "
+CODE = "Where the NEC applies, 430.32(A)(1) sets the overload by full-load amps (FLA): "
 PERCENTS = "125% at a service factor of 1.15 or more, otherwise 115%. "
 RISES = "125% at a temperature rise of 40 °C or less, otherwise 115%. "
 MOST = (
-    "If a motor won't start, NEC 430.32(C) lets the overload go higher: 140% of full-load amps "
+    "Where a motor won't start, NEC 430.32(C) lets the overload go higher: 140% of full-load amps "
     "(FLA) at a service factor of 1.15 or more, otherwise 130%. "
 )
 PLATE = "The nameplate of {place} shows full-load amps (FLA) of {full_load_amps}"
@@ -31,12 +31,12 @@ LIMITS = (
         nameplate,
         Level(
             ("full_load_amps", "table_amps"),
-            f"{PLATE}. The NEC table lists {{table_amps}} for a motor this size. "
+            f"{PLATE}. The code table lists {{table_amps}} for a motor this size. "
             "What percent of the table amps are the nameplate amps?",
         ),
         Level(
             ("full_load_amps", "table_amps", "service_factor"),
-            f"{WITH_FACTOR}The NEC table lists {{table_amps}} for a motor this size. "
+            f"{WITH_FACTOR}The code table lists {{table_amps}} for a motor this size. "
             "What percent of the table amps are the nameplate amps?",
         ),
     ),
@@ -63,7 +63,7 @@ LIMITS = (
         ),
         Level(
             ("full_load_amps", "table_amps", "service_factor"),
-            f"{CODE}{PERCENTS}The NEC table lists {{table_amps}} for the motor of {{place}}. The "
+            f"{CODE}{PERCENTS}The code table lists {{table_amps}} for the motor of {{place}}. The "
             "nameplate shows {full_load_amps} and a service factor of {service_factor}. "
             "What is the highest setting, in amps?",
         ),
@@ -81,7 +81,7 @@ LIMITS = (
         ),
         Level(
             ("full_load_amps", "table_amps", "service_factor"),
-            f"{MOST}The NEC table lists {{table_amps}} for the motor of {{place}}. The nameplate "
+            f"{MOST}The code table lists {{table_amps}} for the motor of {{place}}. The nameplate "
             "shows {full_load_amps} and a service factor of {service_factor}. "
             "How high can the overload go, in amps?",
         ),

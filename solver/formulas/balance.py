@@ -85,7 +85,7 @@ def balance(
             f"{UNBALANCED[kind]}_unbalance{turn}",
             Percent(deviation / average),
             source,
-            "Dividing by the average makes it a percent, so you can compare large and small motors.",
+            "Unbalance is a percent of the average, so you can compare large and small motors.",
             slips=slips,
         ),
     )
@@ -123,8 +123,7 @@ UNBALANCE = (
         "current_spread",
         Percent(amps_range / amps_average),
         FIELD,
-        "Dividing the gap by the average makes it a percent, so you can compare large and small "
-        "motors.",
+        "Spread is a percent of the average, so you can compare large and small motors.",
         slips=(
             over_the_highest(amps_range, legs),
             Slip(
@@ -175,7 +174,7 @@ AGAINST_NAMEPLATE = (
         "load_amps",
         Percent(amps_highest / full_load_amps),
         "common practice, no source: highest leg against nameplate full-load amps",
-        "Full-load amps are the 100% mark, so divide the highest leg by them.",
+        "Full-load amps are the 100% mark for the highest leg.",
         slips=(
             Slip(
                 "over_service_factor_amps",

@@ -76,7 +76,7 @@ HEATING = (
         "derated_power",
         motor_size * Fraction(Known("derating")),
         table_source("derating"),
-        "The motor can carry only this percent of its nameplate rating, so multiply by it.",
+        "The motor can carry only this percent of its nameplate rating.",
         slips=(
             Slip(
                 "unbalance_taken_off",
@@ -104,7 +104,7 @@ HEATING = (
         "added_rise",
         balanced_rise * Fraction(extra_rise),
         TIP_SHEET_7,
-        "The extra is a percent of the rise on balanced volts, so multiply that rise by it.",
+        "The extra is a percent of the rise on balanced volts.",
     ),
     Formula(
         "unbalanced_rise",

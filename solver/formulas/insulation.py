@@ -118,7 +118,7 @@ READINGS = (
         "rated_kilovolts",
         Known("rated_volts") / VOLTS_PER_KILOVOLT,
         VOLTS_PER_KILOVOLT.source,
-        "The rule uses kilovolts, so divide the nameplate volts by 1,000.",
+        "The rule uses kilovolts, and one kilovolt is 1,000 volts.",
     ),
     Formula(
         "least_insulation",

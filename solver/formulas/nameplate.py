@@ -101,7 +101,7 @@ def by_letter(system: str, horsepower: Expr) -> Formula:
         "starting_kva",
         per_horsepower * horsepower,
         STARTING,
-        "Each nameplate horsepower takes this many kVA while the rotor is still, so multiply.",
+        "Each nameplate horsepower takes this many kVA while the rotor is still.",
         slips=(
             Slip(
                 "root_three_again",

@@ -6,8 +6,8 @@ from ..tables import table_rows
 
 __all__ = ["OVERLOADS"]
 
-OVERLOAD = "NEC (NFPA 70) 430.32(A)(1); your local code has the last word"
-RAISED = "NEC (NFPA 70) 430.32(C); your local code has the last word"
+OVERLOAD = "NEC (NFPA 70) 430.32(A)(1); your local code decides"
+RAISED = "NEC (NFPA 70) 430.32(C); your local code decides"
 LOW_RISE = 40  # °C: a motor that warms so little may be set as one with a service factor
 READ_AT = "the percent of NEC 430.32 at"
 
@@ -50,9 +50,7 @@ def wrong_amps(percent: Fraction) -> Slip:
     )
 
 
-WRONG_ROW = (
-    "You used the percent for the other kind of motor. Check the service factor or rise again."
-)
+WRONG_ROW = "You used the percent for the other kind of motor. Check the service factor, or the temperature rise."
 OVERLOADS = (
     Formula(
         "overload_percent",
@@ -73,7 +71,7 @@ OVERLOADS = (
         "overload_limit",
         nameplate_amps * Fraction(Known("overload_percent")),
         OVERLOAD,
-        "The limit is a percent of the motor's own full-load amps, so multiply.",
+        "The limit is a percent of the motor's own full-load amps.",
         slips=(
             wrong_amps(Fraction(Known("overload_percent"))),
             Slip(
@@ -87,7 +85,7 @@ OVERLOADS = (
         "setting_share",
         Percent(Known("overload_setting") / nameplate_amps),
         OVERLOAD,
-        "The code gives the limit as a percent of the motor's own full-load amps, so divide by them.",
+        "The code gives the limit as a percent of the motor's own full-load amps.",
     ),
     Formula(
         "raised_percent",

@@ -31,7 +31,7 @@ SLIP = (
         "synchronous_speed",
         SPEED_CONSTANT * frequency / poles,
         TIP_SHEET_9,
-        "More cycles turn the field faster and more poles turn it slower, so poles go on the bottom.",
+        "More cycles turn the field faster, and more poles turn it slower.",
         slips=(
             Slip(
                 "pairs_for_poles",
@@ -55,7 +55,7 @@ SLIP = (
         "slip",
         Percent(slip_speed / synchronous),
         HUBERT,
-        "Slip is a percent of synchronous speed, so divide by that and not by the shaft speed.",
+        "Slip is a percent of synchronous speed, not of shaft speed.",
         slips=(
             Slip(
                 "over_running_speed",

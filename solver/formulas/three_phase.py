@@ -72,7 +72,7 @@ THREE_PHASE = (
         "input_power",
         apparent * factor,
         LINES,
-        "Only part of the kVA does work, and the power factor is that part, so multiply.",
+        "Only part of the kVA does work, and the power factor tells you how big a part.",
         slips=(
             Slip(
                 "factor_used_twice",
