@@ -1,28 +1,82 @@
-"""What a quantity is. The quantities themselves stand in quantities/, one file a topic."""
+"""What a quantity is. The quantities themselves stand in quantities/, one file a topic.
+
+A quantity has the trade's name for it in each system: `label("us")` is "water horsepower",
+`label("si")` is "water power". `short` is its abbreviation, such as WHP, and `spoken` has both, for
+the first time it is named on a card or a page. `aliases` is every other text that people type for
+it, in lower case: both labels, both abbreviations, its name in code, and what else the trade says.
+No two quantities share one, so an alias finds one quantity (vocabulary.quantity_called).
+"""
 
 import re
 from dataclasses import dataclass
 from math import sqrt
+from typing import NamedTuple
 
-__all__ = ["Quantity", "percent", "same"]
+__all__ = ["Both", "Quantity", "Text", "percent", "same"]
+
+
+class Both(NamedTuple):
+    """A text that differs between the systems."""
+
+    us: str
+    si: str
+
 
 Range = tuple[float, float]
-_AFTER_NOUN = re.compile(r" (?:of|on|in|per|at|a|between|that) ")
+Text = str | Both
+_AFTER_NOUN = re.compile(r" (?:of|on|in|per|at|a|between|that|from|with|after|[A-C] to) |,")
+# A label that says its own unit: "slip in rpm", "locked-rotor kVA", "percent full".
+_SAYS_UNIT = re.compile(r"^percent |percent$|percentage$| (?:feet|meters) of water$|per hour\b")
 
 
 @dataclass(frozen=True, slots=True)
 class Quantity:
-    """One named quantity. `us` and `si` are unit names of units.py; ranges are in those units."""
+    """One named quantity. `us` and `si` are unit names of units.py; ranges are in those units.
+
+    `labels`, `symbols` and `shorts` are one text, or two where the systems differ; `symbols` are
+    LaTeX. `also` has more names that people type, parted by commas.
+    """
 
     name: str
-    label: str
-    symbol: str
+    labels: Text
+    symbols: Text
     us: str
     si: str
     us_range: Range
     si_range: Range
     least: float = 0.0
     most: float = float("inf")
+    shorts: Text = ""
+    also: str = ""
+
+    def label(self, units: str) -> str:
+        """What the trade calls it in the system "us" or "si", in full."""
+        return _of(self.labels, units)
+
+    def symbol(self, units: str) -> str:
+        """How a formula sheet writes it, in LaTeX."""
+        return _of(self.symbols, units)
+
+    def short(self, units: str) -> str:
+        """Its abbreviation, such as "WHP"; empty where the trade has none."""
+        return _of(self.shorts, units)
+
+    def spoken(self, units: str) -> str:
+        """Its name with its abbreviation, for its first use: "water horsepower (WHP)"."""
+        short = self.short(units)
+        return f"{self.label(units)} ({short})" if short else self.label(units)
+
+    @property
+    def aliases(self) -> tuple[str, ...]:
+        """Every text that people type for it in either system, in lower case."""
+        both = [_of(text, units) for text in (self.labels, self.shorts) for units in ("us", "si")]
+        texts = (*both, *self.also.split(","), self.name.replace("_", " "))
+        return tuple(dict.fromkeys(text.strip().lower() for text in texts if text.strip()))
+
+    def says_unit(self, units: str) -> bool:
+        """Whether its label or its abbreviation says its unit already, as "slip in rpm" does."""
+        unit, label = self.unit(units), self.label(units)
+        return not unit or label.endswith(f" {unit}") or bool(_SAYS_UNIT.search(label))
 
     def unit(self, units: str) -> str:
         """Its unit in the system "us" or "si"."""
@@ -42,24 +96,26 @@ class Quantity:
         """Whether a bare decimal such as .82 can only mean 82 %."""
         return self.us == "%" and self.us_range[0] > 1
 
-    @property
-    def be(self) -> str:
-        """The verb after its label: "are" after "average amps", "is" after "head loss"."""
-        noun = _AFTER_NOUN.split(self.label)[0]
+    def be(self, units: str) -> str:
+        """The verb after its label: "are" after "average amps", "is" after "friction loss"."""
+        noun = _AFTER_NOUN.split(self.label(units))[0]
         many = noun.endswith("s") and not noun.endswith("ss") and self.us != "%"
         return "are" if many else "is"
 
-    @property
-    def comes(self) -> str:
+    def comes(self, units: str) -> str:
         """The verb after its label in "comes to"."""
-        return "come" if self.be == "are" else "comes"
+        return "come" if self.be(units) == "are" else "comes"
 
 
-def same(name: str, label: str, symbol: str, unit: str, usual: Range, **limits) -> Quantity:
+def _of(text: Text, units: str) -> str:
+    return text if isinstance(text, str) else getattr(text, units)
+
+
+def same(name: str, label: Text, symbol: Text, unit: str, usual: Range, **more) -> Quantity:
     """A quantity with one unit in both systems."""
-    return Quantity(name, label, symbol, unit, unit, usual, usual, **limits)
+    return Quantity(name, label, symbol, unit, unit, usual, usual, **more)
 
 
-def percent(name: str, label: str, symbol: str, usual: Range, most: float = 100.0) -> Quantity:
+def percent(name: str, label: Text, symbol: Text, usual: Range, **more) -> Quantity:
     """A quantity in percent."""
-    return same(name, label, symbol, "%", usual, most=most)
+    return same(name, label, symbol, "%", usual, **{"most": 100.0, **more})

@@ -11,11 +11,13 @@ from .errors import BadDefinition
 from .quantities import ALL
 from .quantity import Quantity
 
-__all__ = ["QUANTITIES", "Quantity", "quantity_named"]
+__all__ = ["QUANTITIES", "Quantity", "quantity_called", "quantity_named"]
 
 QUANTITIES = MappingProxyType({q.name: q for q in ALL})
 if len(QUANTITIES) != len(ALL):
     raise BadDefinition("two quantities have one name: give each its own")
+
+_CALLED = {alias: quantity for quantity in ALL for alias in quantity.aliases}
 
 
 def quantity_named(name: str) -> Quantity:
@@ -31,3 +33,12 @@ def quantity_named(name: str) -> Quantity:
             f"no quantity is called {name!r}: add it to its topic in solver/quantities, "
             "or use one of the names there"
         ) from None
+
+
+def quantity_called(text: str) -> Quantity | None:
+    """The quantity that people mean by `text`, in any case: its name here, or one of its aliases.
+
+    >>> quantity_called("TDH").name, quantity_called("water_horsepower").name
+    ('head', 'water_power')
+    """
+    return QUANTITIES.get(text) or _CALLED.get(" ".join(text.replace("_", " ").lower().split()))
