@@ -39,7 +39,7 @@ def _broken_limits(
         if name not in broken or follows:
             continue
         quantity = quantity_named(name)
-        says = f"The {quantity.label} {quantity.comes} to {shown(value, quantity, units)}."
+        says = f"The {quantity.label(units)} {quantity.comes(units)} to {shown(value, quantity, units)}."
         if value > quantity.most and quantity.is_efficiency:
             rule = "No machine gives more than it takes: motor power ≥ brake power ≥ water power"
             yield f"{says} It cannot be above 100%. {rule} (common practice, no source)."
@@ -77,7 +77,7 @@ def disagreement(quantity: Quantity, one: float | None, other: float, units: str
     """The sentence for two ways to one quantity, where they differ by more than rounding."""
     if one is not None and not isclose(one, other, rel_tol=AGREE):
         yield (
-            f"Two ways to the {quantity.label} disagree: {shown(one, quantity, units)} and "
+            f"Two ways to the {quantity.label(units)} disagree: {shown(one, quantity, units)} and "
             f"{shown(other, quantity, units)}. Check the readings behind both."
         )
 
@@ -101,7 +101,7 @@ def unusual(known: Mapping[str, float], units: str) -> Iterator[str]:
         low, high = quantity.usual(units)
         if not low <= value <= high and _possible(value, quantity):
             yield (
-                f"{shown(value, quantity, units)} is unusual for the {quantity.label}. Most are "
+                f"{shown(value, quantity, units)} is unusual for the {quantity.label(units)}. Most are "
                 f"{shown(low, quantity, units)} to {shown(high, quantity, units)} "
                 "(common practice, no source)."
             )

@@ -66,10 +66,10 @@ class Keeping:
                     for ends in ((least, most), (each.low, each.high))
                 )
                 return (
-                    f"{which} {quantity.label} of {wanted}. {problem} that; most have {has}. "
+                    f"{which} {quantity.label(self.units)} of {wanted}. {problem} that; most have {has}. "
                     "Change the range, or take it out."
                 )
-        labels = " and ".join(quantity_named(each.quantity).label for each in asked)
+        labels = " and ".join(quantity_named(each.quantity).label(self.units) for each in asked)
         return f"{which} {labels} in a narrow range. {problem} that. Widen a range, or take it out."
 
 

@@ -83,12 +83,12 @@ def _none_in_another(ways: Iterable[Way]) -> Iterator[Way]:
             yield way
 
 
-def missing_says(asked: Quantity, missing: tuple[Way, ...]) -> str:
+def missing_says(asked: Quantity, missing: tuple[Way, ...], units: str) -> str:
     """What to add, in words; or that no formula leads to the quantity."""
     if not missing:
-        return f"The {asked.label} cannot be worked by any formula here. Measure it."
+        return f"The {asked.label(units)} cannot be worked by any formula here. Measure it."
     ways = " or ".join(
-        " and ".join(f"the {quantity_named(name).label} ({name})" for name in names)
+        " and ".join(f"the {quantity_named(name).label(units)} ({name})" for name in names)
         for names in missing
     )
-    return f"The {asked.label} cannot be worked yet. Add {ways}."
+    return f"The {asked.label(units)} cannot be worked yet. Add {ways}."

@@ -96,7 +96,7 @@ def find_plan(
     """The chain from `given` to `asked`; NotSolvable where there is none."""
     found = reachable(given, formulas, units)
     if asked not in found:
-        label = quantity_named(asked).label
+        label = quantity_named(asked).label(units)
         raise NotSolvable(f"{label} cannot be worked from {', '.join(given) or 'nothing'}")
     needed, queue = {}, [asked]
     while queue:

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from math import sqrt
 from typing import NamedTuple
 
-__all__ = ["Both", "Quantity", "Text", "percent", "same"]
+__all__ = ["Both", "Quantity", "Text", "in_system", "percent", "same"]
 
 
 class Both(NamedTuple):
@@ -51,15 +51,15 @@ class Quantity:
 
     def label(self, units: str) -> str:
         """What the trade calls it in the system "us" or "si", in full."""
-        return _of(self.labels, units)
+        return in_system(self.labels, units)
 
     def symbol(self, units: str) -> str:
         """How a formula sheet writes it, in LaTeX."""
-        return _of(self.symbols, units)
+        return in_system(self.symbols, units)
 
     def short(self, units: str) -> str:
         """Its abbreviation, such as "WHP"; empty where the trade has none."""
-        return _of(self.shorts, units)
+        return in_system(self.shorts, units)
 
     def spoken(self, units: str) -> str:
         """Its name with its abbreviation, for its first use: "water horsepower (WHP)"."""
@@ -69,7 +69,7 @@ class Quantity:
     @property
     def aliases(self) -> tuple[str, ...]:
         """Every text that people type for it in either system, in lower case."""
-        both = [_of(text, units) for text in (self.labels, self.shorts) for units in ("us", "si")]
+        both = [in_system(text, units) for text in (self.labels, self.shorts) for units in ("us", "si")]
         texts = (*both, *self.also.split(","), self.name.replace("_", " "))
         return tuple(dict.fromkeys(text.strip().lower() for text in texts if text.strip()))
 
@@ -107,7 +107,8 @@ class Quantity:
         return "come" if self.be(units) == "are" else "comes"
 
 
-def _of(text: Text, units: str) -> str:
+def in_system(text: Text, units: str) -> str:
+    """A text as the system "us" or "si" says it."""
     return text if isinstance(text, str) else getattr(text, units)
 
 

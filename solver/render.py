@@ -34,9 +34,14 @@ def value_json(value: float, unit: str) -> dict[str, Any]:
     return {"value": value, "unit": unit}
 
 
-def label_of(name: str) -> str:
-    """What a step is called: a quantity's label, or "judgement"."""
-    return "judgement" if name == "choice" else quantity_named(name).label
+def label_of(name: str, units: str) -> str:
+    """What a step is called: a quantity's label, or "judgment"."""
+    return "judgment" if name == "choice" else quantity_named(name).label(units)
+
+
+def spoken_of(name: str, units: str) -> str:
+    """The same with its abbreviation, for its first use: "water horsepower (WHP)"."""
+    return label_of(name, units) if name == "choice" else quantity_named(name).spoken(units)
 
 
 def step_texts(step: Step, known: Known, given: Known, units: str) -> tuple[str, str, str]:
@@ -44,7 +49,7 @@ def step_texts(step: Step, known: Known, given: Known, units: str) -> tuple[str,
     if step.expr is None:
         best = f"the best answer is choice {step.value:g}"
         return step.rule, f"{step.numbers}; {best}" if step.numbers else best.capitalize(), ""
-    name = label_of(step.name)
+    name = label_of(step.name, units)
     return (
         f"{name} = {words(step.expr, units)}",
         f"{name} = {numbers(step.expr, units, known, given)}",
@@ -56,7 +61,8 @@ def step_lines(step: Step, known: Known, given: Known, units: str) -> tuple[str,
     """A step as it is laid out: its title, the formula, the numbers with the result, and why."""
     formula, put_in, result = step_texts(step, known, given, units)
     ends = step.expr is None or put_in.endswith(f"= {result}")
-    return label_of(step.name), formula, put_in if ends else f"{put_in} = {result}", step.why
+    title = spoken_of(step.name, units)
+    return title, formula, put_in if ends else f"{put_in} = {result}", step.why
 
 
 def steps_text(steps: Sequence[Step], known: Known, given: Known, units: str) -> str:
@@ -81,7 +87,7 @@ def given_rows(given: Known, units: str) -> list[tuple[str, str]]:
     for name, value in given.items():
         quantity = quantity_named(name)
         unit = quantity.unit(units)
-        rows.append((quantity.label, with_unit(exact(value, unit), unit)))
+        rows.append((quantity.spoken(units), with_unit(exact(value, unit), unit)))
     return rows
 
 

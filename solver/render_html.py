@@ -9,7 +9,7 @@ from dataclasses import replace
 from html import escape
 
 from .formula import Formula
-from .render import Known, label_of, step_texts
+from .render import Known, label_of, spoken_of, step_texts
 from .show import figures, with_unit
 from .steps import Step
 from .typeset import TEXT, numbers, symbols, words
@@ -43,10 +43,10 @@ HTML = replace(
 )
 
 
-def _equation(name: str, *sides: str) -> str:
+def _equation(name: str, units: str, *sides: str) -> str:
     """The label of a quantity, and each thing it equals."""
     equals = "".join(f'<span class="w2w-side">= {side}</span>' for side in sides)
-    return f'<span class="w2w-name">{escape(label_of(name))}</span> {equals}'
+    return f'<span class="w2w-name">{escape(label_of(name, units))}</span> {equals}'
 
 
 def _heard_as(text: str, shown: str) -> str:
@@ -58,13 +58,13 @@ def rule_html(step: Step, units: str) -> str:
     """The rule of a step without its numbers: a hint."""
     if step.expr is None:
         return f'<div class="w2w-line">{escape(step.rule)}</div>'
-    text = f"{label_of(step.name)} = {words(step.expr, units)}"
-    return _heard_as(text, _equation(step.name, words(step.expr, units, HTML)))
+    text = f"{label_of(step.name, units)} = {words(step.expr, units)}"
+    return _heard_as(text, _equation(step.name, units, words(step.expr, units, HTML)))
 
 
 def step_html(number: int, step: Step, known: Known, given: Known, units: str) -> str:
     """One worked step as a list item: what we want, formula, numbers, result, why."""
-    head = f'<div class="w2w-want">Step {number}: {escape(label_of(step.name))}</div>'
+    head = f'<div class="w2w-want">Step {number}: {escape(spoken_of(step.name, units))}</div>'
     why = f'<div class="w2w-why">{escape(step.why)}</div>'
     if step.expr is None:
         rule, put_in, _ = step_texts(step, known, given, units)
@@ -73,6 +73,7 @@ def step_html(number: int, step: Step, known: Known, given: Known, units: str) -
     formula, put_in, result = step_texts(step, known, given, units)
     shown = _equation(
         step.name,
+        units,
         words(step.expr, units, HTML),
         numbers(step.expr, units, known, given, HTML),
         _span("result", escape(with_unit(figures(step.value, step.unit), step.unit))),
@@ -84,13 +85,13 @@ def step_html(number: int, step: Step, known: Known, given: Known, units: str) -
 def formula_text(formula: Formula, units: str, asked: str = "") -> str:
     """A formula in words, as plain text; turned round for `asked` where that is named."""
     asked = asked or formula.result
-    return f"{label_of(asked)} = {words(formula.solved_for(asked), units)}"
+    return f"{label_of(asked, units)} = {words(formula.solved_for(asked), units)}"
 
 
 def formula_html(formula: Formula, units: str, asked: str = "") -> str:
     """A formula in words, with its fractions as fractions."""
     asked = asked or formula.result
-    shown = _equation(asked, words(formula.solved_for(asked), units, HTML))
+    shown = _equation(asked, units, words(formula.solved_for(asked), units, HTML))
     return _heard_as(formula_text(formula, units, asked), shown)
 
 
@@ -104,5 +105,5 @@ def formula_latex(formula: Formula, units: str, asked: str = "") -> str:
     Q = \dfrac{P_\mathrm{w} \times 3{,}960}{H}
     """
     asked = asked or formula.result
-    written = f"{quantity_named(asked).symbol} = {symbols(formula.solved_for(asked), units)}"
+    written = f"{quantity_named(asked).symbol(units)} = {symbols(formula.solved_for(asked), units)}"
     return re.sub(r"(?<=\d),(?=\d{3})", "{,}", written)

@@ -5,7 +5,7 @@ from functools import cache
 
 from .units import unit
 
-__all__ = ["counted", "exact", "figures", "latex_with_unit", "unit_in_words", "with_unit"]
+__all__ = ["capital", "counted", "exact", "figures", "latex_with_unit", "unit_in_words", "with_unit"]
 
 
 def figures(value: float, name: str = "") -> str:
@@ -83,6 +83,15 @@ def latex_with_unit(number: str, name: str) -> str:
     if name in WORDS and number != "1":
         return rf"{number}\ \text{{{name}s}}"
     return rf"{number}\ {unit(name).latex}" if after else number
+
+
+def capital(text: str) -> str:
+    """A text with a capital letter at its start; the rest stays, as in "NPSH" and "°C".
+
+    >>> capital("kV + 1"), capital("insulation at 40 °C")
+    ('KV + 1', 'Insulation at 40 °C')
+    """
+    return text[:1].upper() + text[1:]
 
 
 def counted(number: int, noun: str) -> str:

@@ -69,7 +69,7 @@ def be_plausible(names: Iterable[str], values: Mapping[str, float], units: str) 
             unit = quantity.unit(units)
             size, least, most = (with_unit(figures(v, unit), unit) for v in (value, low, high))
             raise Unfit(
-                f"The {quantity.label} is {size}. Problems have {least} to {most} "
+                f"The {quantity.label(units)} is {size}. Problems have {least} to {most} "
                 "(common practice, no source)."
             )
 

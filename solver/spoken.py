@@ -9,6 +9,7 @@ import re
 from collections.abc import Callable
 
 from .errors import BadDefinition
+from .show import capital
 from .vocabulary import QUANTITIES, Quantity
 
 __all__ = ["spoken"]
@@ -17,21 +18,19 @@ _SLOT = re.compile(r"\{(\w+):(\w+)\}")
 
 
 def _name(quantity: Quantity, units: str) -> str:
-    return quantity.label
+    return quantity.label(units)
 
 
 def _capital(quantity: Quantity, units: str) -> str:
-    name = _name(quantity, units)
-    return name[:1].upper() + name[1:]
+    return capital(_name(quantity, units))
 
 
 def _short(quantity: Quantity, units: str) -> str:
-    return _name(quantity, units)
+    return quantity.short(units) or _name(quantity, units)
 
 
 def _full(quantity: Quantity, units: str) -> str:
-    name, short = _name(quantity, units), _short(quantity, units)
-    return name if short == name else f"{name} ({short})"
+    return quantity.spoken(units)
 
 
 _FORMS: dict[str, Callable[[Quantity, str], str]] = {

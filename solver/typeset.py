@@ -79,9 +79,9 @@ def words(expr: Expr, units: str, notation: Notation = TEXT) -> str:
     def leaf(node: Expr) -> str:
         match node:
             case Known(name):
-                return notation.word(quantity_named(name).label)
+                return notation.word(quantity_named(name).label(units))
             case Fraction(of):
-                return notation.word(f"{quantity_named(of.name).label} (as a decimal)")
+                return notation.word(f"{quantity_named(of.name).label(units)} (as a decimal)")
         return _constant(node, units, notation)
 
     return _written(expr, units, notation, leaf)
@@ -95,7 +95,7 @@ def labelled(expr: Expr, units: str, notation: Notation = TEXT) -> str:
             case Known(name):
                 return notation.word(unit_after(name, units))
             case Fraction(of):
-                return notation.word(f"{quantity_named(of.name).label} (decimal)")
+                return notation.word(f"{quantity_named(of.name).label(units)} (decimal)")
         return _constant(node, units, notation)
 
     return _written(expr, units, notation, leaf)
@@ -109,8 +109,8 @@ def unit_after(name: str, units: str) -> str:
     """
     quantity = quantity_named(name)
     unit = with_unit("", quantity.unit(units)).strip()
-    said = not unit or quantity.label.endswith(f" in {unit}")
-    return quantity.label if said else f"{quantity.label} ({unit})"
+    label = quantity.label(units)
+    return label if quantity.says_unit(units) else f"{label} ({unit})"
 
 
 def symbols(expr: Expr, units: str) -> str:
@@ -119,9 +119,9 @@ def symbols(expr: Expr, units: str) -> str:
     def leaf(node: Expr) -> str:
         match node:
             case Known(name):
-                return quantity_named(name).symbol
+                return quantity_named(name).symbol(units)
             case Fraction(of):
-                return quantity_named(of.name).symbol
+                return quantity_named(of.name).symbol(units)
         return _constant(node, units, LATEX)
 
     return _written(expr, units, LATEX, leaf)

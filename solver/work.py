@@ -62,15 +62,15 @@ def work(given: Mapping[str, str | float], find: str, units: str = "us") -> Work
         plan = find_plan(tuple(values), find, FORMULAS, units)
         steps = worked_steps(plan, known)
         problems += disagreement(asked, claimed, known[find], units)
-        says = f"The {asked.label} {asked.be} {shown(known[find], asked, units)}."
+        says = f"The {asked.label(units)} {asked.be(units)} {shown(known[find], asked, units)}."
         answer, missing = known[find], ()
     elif fault := fault_on_the_way(tuple(values), find, faults, units):
         answer, steps, missing = None, (), ()
-        says = f"The {asked.label} cannot be worked: {fault}."
+        says = f"The {asked.label(units)} cannot be worked: {fault}."
     else:
         answer, steps = None, ()
         missing = what_would_unlock(values, find, units)
-        says = missing_says(asked, missing)
+        says = missing_says(asked, missing, units)
     seen = {name: known[name] for name in (*values, *(step.name for step in steps))}
     notices = tuple(unusual(seen, units))
     return Work(
@@ -93,7 +93,7 @@ def _value(quantity: Quantity, value: str | float, units: str) -> float:
     try:
         return read_quantity(value, quantity, units).value
     except Unreadable as refusal:
-        raise Unreadable(f"{quantity.label}: {refusal}") from None
+        raise Unreadable(f"{quantity.label(units)}: {refusal}") from None
 
 
 def read_quantity(text: str, quantity: Quantity, units: str) -> Reading:

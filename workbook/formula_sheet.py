@@ -13,7 +13,7 @@ from solver.tree import walk
 from solver.vocabulary import quantity_named
 
 from .controls import SYSTEMS, Panel, chooser
-from .readings import with_unit_said
+from .names import asked_for
 
 __all__ = ["FormulaSheet", "decimals_said", "sheet_html", "units_said"]
 
@@ -70,7 +70,7 @@ def _item(formula: Formula, units: str) -> str:
 def units_said(formula: Formula, units: str) -> str:
     """Which unit each quantity is in."""
     quantities = map(quantity_named, dict.fromkeys((*formula.names[1:], formula.result)))
-    parts = [with_unit_said(q.label, " in ", q.unit(units)) for q in quantities if q.unit(units)]
+    parts = [asked_for(q, units, " in ") for q in quantities if q.unit(units)]
     return f"Units: {', '.join(parts)}." if parts else "Numbers without a unit."
 
 

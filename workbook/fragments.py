@@ -4,11 +4,11 @@ from collections.abc import Iterable
 from html import escape
 
 from solver import Case
-from solver.render import given_rows, label_of
+from solver.render import given_rows, label_of, spoken_of
 from solver.render_html import rule_html, step_html
-from solver.show import unit_in_words
 from solver.vocabulary import quantity_named
 
+from .names import asked_for
 from .practice import Practice, Reply
 from .saying import say
 
@@ -30,8 +30,7 @@ def answer_label(case: Case, choices: int = 0) -> str:
     """What the answer box asks for: a quantity with its unit, or the number of a choice."""
     if count := choices or len(case.choices):
         return f"Your answer: the number of your choice, 1 to {count}"
-    asked = f"Your answer: {quantity_named(case.asked).label}"
-    return f"{asked}, in {unit_in_words(case.unit)}" if case.unit else asked
+    return f"Your answer: {asked_for(quantity_named(case.asked), case.units)}"
 
 
 def rows(pairs: Iterable[tuple[str, str]], caption: str) -> str:
@@ -92,9 +91,9 @@ def chain(case: Case, mistake: str | None) -> str:
     if len(names) < 2 or place not in names:
         return ""
     items = "".join(
-        f'<li class="w2w-here">{escape(label_of(name))} <b>← look here</b></li>'
+        f'<li class="w2w-here">{escape(label_of(name, case.units))} <b>← look here</b></li>'
         if name == place
-        else f"<li>{escape(label_of(name))}</li>"
+        else f"<li>{escape(label_of(name, case.units))}</li>"
         for name in names
     )
     return f'<ol class="w2w-chain" aria-label="The steps of this problem">{items}</ol>'
@@ -108,7 +107,7 @@ def hints(practice: Practice) -> str:
     total = len(practice.case.steps)
     items = []
     for number, step in enumerate(shown, 1):
-        head = f'<p class="w2w-want">Hint {number} of {total}: {escape(label_of(step.name))}</p>'
+        head = f'<p class="w2w-want">Hint {number} of {total}: {escape(spoken_of(step.name, practice.units))}</p>'
         item = head + rule_html(step, practice.units)
         spoken = ' role="status"' * (number == len(shown))
         items.append(f"<li><div{spoken}>{item}</div></li>")

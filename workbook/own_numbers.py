@@ -29,8 +29,8 @@ class OwnNumbers(Panel):
         self.entries: dict[str, Entry] = {}
         self.added: list[str] = []
         self.gate = Gate(self, self._work)
-        first = [(quantity_named(name).label, name) for name in asked]
-        others = [(q.label, q.name) for q in quantities if q.name not in asked]
+        first = [(quantity_named(name).label(units), name) for name in asked]
+        others = [(q.label(units), q.name) for q in quantities if q.name not in asked]
         find = self.safely(self._find_another)
         self.find = chooser("What do you want to find?", first + others, find)
         self.units = chooser("Units", SYSTEMS, self.safely(self._lay_out))
@@ -69,7 +69,7 @@ class OwnNumbers(Panel):
             label = label_with_unit(quantity_named(name), units)
             self.entries[name].box.description = label
         self.boxes.children = [self.entries[name].box for name in shown]
-        rest = [(quantity_named(name).label, name) for name in self.names if name not in shown]
+        rest = [(quantity_named(name).label(units), name) for name in self.names if name not in shown]
         self.other.options = [("Choose one", ""), *rest]
         self.work.value, self.said.value = "", say("")
 

@@ -11,11 +11,13 @@ from solver import Unreadable
 from solver.formula import Formula
 from solver.formulas import FORMULAS
 from solver.plan import reachable
-from solver.show import unit_in_words
+from solver.show import capital
 from solver.vocabulary import QUANTITIES, Quantity, quantity_named
 from solver.work import Work, read_quantity, work
 
-__all__ = ["Result", "label_with_unit", "nearest", "ways_to", "with_unit_said", "work_readings"]
+from .names import asked_for
+
+__all__ = ["Result", "label_with_unit", "nearest", "ways_to", "work_readings"]
 
 AT_FIRST = 10  # boxes shown before any is asked for, where the nearest are not more
 
@@ -33,14 +35,7 @@ class Result(NamedTuple):
 
 def label_with_unit(quantity: Quantity, units: str) -> str:
     """What a box asks for, such as "Flow, in gpm"."""
-    label = quantity.label[0].upper() + quantity.label[1:]
-    return with_unit_said(label, ", in ", quantity.unit(units))
-
-
-def with_unit_said(label: str, between: str, unit: str) -> str:
-    """A label with its unit behind it; but "slip in rpm" says its unit already."""
-    words = unit_in_words(unit)
-    return label if not words or label.endswith(f" in {words}") else f"{label}{between}{words}"
+    return capital(asked_for(quantity, units))
 
 
 def nearest(find: str, among: Collection[str], formulas: Iterable[Formula] = FORMULAS) -> list[str]:
@@ -67,10 +62,10 @@ def work_readings(texts: Mapping[str, str], find: str, units: str) -> Result:
         try:
             got = read_quantity(text, quantity, units)
         except Unreadable as refusal:
-            refused.append(f"{quantity.label.capitalize()}: {refusal}")
+            refused.append(f"{capital(quantity.label(units))}: {refusal}")
             continue
         values[name] = got.value
-        shown.append((quantity.label, got.echo))
+        shown.append((quantity.label(units), got.echo))
     if refused:
         return Result("unreadable", tuple(refused), tuple(shown))
     if not values:
@@ -108,7 +103,7 @@ def missing_said(found: Work) -> str:
     ways = ways_to(found)
     if not ways:
         return found.says
-    asked = quantity_named(found.find).label
+    asked = quantity_named(found.find).label(found.units)
     add = f"Add the {ways[0]}." if len(ways) == 1 else "Add what one of these lines says:"
     return f"The {asked} cannot be worked yet. {add}"
 
@@ -117,4 +112,4 @@ def ways_to(found: Work) -> list[str]:
     """The readings that would unlock the answer, one way a line, in the reader's words."""
     sets = dict.fromkeys(frozenset(names) for names in found.missing)
     ordered = [[n for n in QUANTITIES if n in names] for names in sets]
-    return [" and the ".join(quantity_named(n).label for n in names) for names in ordered]
+    return [" and the ".join(quantity_named(n).label(found.units) for n in names) for names in ordered]

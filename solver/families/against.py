@@ -29,8 +29,8 @@ def against(limits: Limits, rule: str, *zones: Zone) -> Judge:
             return None
         quantity = quantity_named(limits.quantity)
         unit = quantity.unit(units)
-        subject = f"{quantity.label} is {with_unit(figures(size), unit)}"
-        said = [_said(*limit, unit) for limit in zip(limits[1:3], (low, high), strict=True)]
+        subject = f"{quantity.label(units)} is {with_unit(figures(size), unit)}"
+        said = [_said(*limit, units, unit) for limit in zip(limits[1:3], (low, high), strict=True)]
         here = (size > low) + (size > high)
         options = []
         for at, (name, text, then) in enumerate(zones):
@@ -46,6 +46,6 @@ def against(limits: Limits, rule: str, *zones: Zone) -> Judge:
     return judge
 
 
-def _said(limit: str | float, value: float, unit: str) -> str:
+def _said(limit: str | float, value: float, units: str, unit: str) -> str:
     number = with_unit(figures(value), unit)
-    return f"the {quantity_named(limit).label} of {number}" if isinstance(limit, str) else number
+    return f"the {quantity_named(limit).label(units)} of {number}" if isinstance(limit, str) else number

@@ -7,7 +7,7 @@ What a page, a form, a printed sheet or a plot builds on:
 - `read_entries(texts, units)`: what was typed, by field name -> a `Record`, and a `Fault` (field,
   sentence) for each entry that could not be read or is to be known. Nothing typed is lost.
 - `examine(record)` -> `Examined`: `findings` in the order of `CHECKS`, each with its `check.topic`
-  and `check.label`, `value`, `unit`, `state` (one of `STATES`, the most pressing first), its
+  and `check.label(units)`, `value`, `unit`, `state` (one of `STATES`, the most pressing first), its
   `verdict` (says, limit, source, then) and `steps`, shown with `found.known` and `found.given`;
   then `contradictions`, `notices`, `next_checks`, `cautions` (topics), `not_measured`, `always`.
 - `by_pump(records)`, then `trend(records)` of one pump, or `trend_of(examined)`: a `Trend` for each

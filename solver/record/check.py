@@ -10,6 +10,7 @@ from typing import NamedTuple
 from ..errors import NotSolvable, SolverError
 from ..formulas import FORMULAS
 from ..plan import Link, Plan, find_plan
+from ..quantity import Text, in_system
 from ..steps import Step, worked_steps
 from ..vocabulary import quantity_named
 from .entries import Record
@@ -36,7 +37,7 @@ class Check:
 
     name: str
     topic: str
-    label: str
+    labels: Text
     ways: tuple[tuple[str, ...], ...]
     find: str
     judge: Judge
@@ -46,6 +47,10 @@ class Check:
     unless: tuple[str, ...] = ()
     only: tuple[str, str] | None = None
     cautions: tuple[str, ...] = ()
+
+    def label(self, units: str) -> str:
+        """What it is called in the system "us" or "si"."""
+        return in_system(self.labels, units)
 
     def applies(self, record: Record, known: Mapping[str, float]) -> bool:
         """Whether the check has a meaning for a record, measured or not."""
@@ -96,13 +101,13 @@ def checked(check: Check, record: Record, known: Mapping[str, float]) -> Finding
     unit = quantity_named(check.find).unit(record.units)
     way = next((way for way in check.ways if all(name in known for name in way)), None)
     if way is None:
-        return _not_measured(check, unit, known)
+        return _not_measured(check, record.units, known)
     given = {name: known[name] for name in _start(check, way, known, record.units)}
     try:
         worked, steps, links = _worked(check, given, record.units)
         verdict = _judged(check, Seen(record, {**known, **worked}), worked)
     except (ArithmeticError, ValueError, SolverError) as refusal:
-        return Finding(check, None, unit, _cannot(check, refusal), given=given)
+        return Finding(check, None, unit, _cannot(check, refusal, record.units), given=given)
     return Finding(check, worked[check.find], unit, verdict, steps, given, worked, links)
 
 
@@ -111,7 +116,7 @@ def _judged(check: Check, seen: Seen, worked: Mapping[str, float]) -> Verdict:
     for name, value in worked.items():
         if impossible := _wrong(name, value, seen.units):
             return Verdict(
-                LOOK, impossible, then=f"Take the readings behind the {check.label} again."
+                LOOK, impossible, then=f"Take the readings behind the {check.label(seen.units)} again."
             )
     return check.judge(seen)
 
@@ -137,9 +142,8 @@ def _worked(check: Check, given: Mapping[str, float], units: str) -> tuple:
         links += plan.links
     for name, value in worked.items():
         if not isfinite(value):
-            raise OverflowError(
-                f"the {quantity_named(name).label} {quantity_named(name).be} far too large"
-            )
+            quantity = quantity_named(name)
+            raise OverflowError(f"the {quantity.label(units)} {quantity.be(units)} far too large")
     return worked, steps, links
 
 
@@ -149,19 +153,20 @@ def _wrong(name: str, value: float, units: str) -> str:
     if quantity.least - HAIR <= value <= quantity.most + HAIR:
         return ""
     side, limit = ("above", quantity.most) if value > quantity.most else ("below", quantity.least)
-    says = f"The {quantity.label} {quantity.comes} to {shown(name, value, units)}."
+    says = f"The {quantity.label(units)} {quantity.comes(units)} to {shown(name, value, units)}."
     return f"{says} It can't be {side} {shown(name, limit, units)}."
 
 
-def _cannot(check: Check, refusal: Exception) -> Verdict:
+def _cannot(check: Check, refusal: Exception, units: str) -> Verdict:
     why = str(refusal)
     if not isinstance(refusal, SolverError | OverflowError) or not why[:1].islower():
         why = "these readings would divide by zero, or take the root of a negative number"
-    return Verdict(LOOK, f"The {check.label} can't be calculated: {why}.")
+    return Verdict(LOOK, f"The {check.label(units)} can't be calculated: {why}.")
 
 
-def _not_measured(check: Check, unit: str, known: Mapping[str, float]) -> Finding:
+def _not_measured(check: Check, units: str, known: Mapping[str, float]) -> Finding:
     """What is missing, by the way that lacks least; the other ways after it."""
     lacking = sorted((tuple(n for n in way if n not in known) for way in check.ways), key=len)
-    says = f"Not measured: the {in_words(lacking[0])}."
+    says = f"Not measured: the {in_words(lacking[0], units)}."
+    unit = quantity_named(check.find).unit(units)
     return Finding(check, None, unit, Verdict(NOT_MEASURED, says), missing=tuple(lacking))

@@ -125,9 +125,9 @@ def _wanted(record: Record, findings: list[Finding]) -> list[str]:
             if way == (found.check.find,):
                 continue  # to measure it would tell itself
             if len(way) <= FEW and all(_is_field(n) for n in way) and _begun(found.check, record):
-                tells.setdefault(way, []).append(found.check.label)
+                tells.setdefault(way, []).append(found.check.label(record.units))
     return [
-        f"Measure the {in_words(way)} too. That gives you the {', the '.join(labels)}."
+        f"Measure the {in_words(way, record.units)} too. That gives you the {', the '.join(labels)}."
         for way, labels in tells.items()
     ]
 

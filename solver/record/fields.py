@@ -196,10 +196,10 @@ def field_named(name: str) -> Field:
     return _NAMED[name]
 
 
-def in_words(names: Iterable[str]) -> str:
+def in_words(names: Iterable[str], units: str) -> str:
     """Quantities as a sentence names them; three legs of one kind in a few words.
 
-    >>> in_words(["volts_ab", "volts_bc", "volts_ca", "input_power"])
+    >>> in_words(["volts_ab", "volts_bc", "volts_ca", "input_power"], "us")
     'volts between the lines and the input power'
     """
     left, labels = list(names), []
@@ -207,11 +207,11 @@ def in_words(names: Iterable[str]) -> str:
         if set(legs) <= set(left):
             left = [name for name in left if name not in legs]
             labels.append(said)
-    *rest, last = (*labels, *map(_label, left))
+    *rest, last = (*labels, *(_label(name, units) for name in left))
     return f"{', the '.join(rest)} and the {last}" if rest else last
 
 
-def _label(name: str) -> str:
+def _label(name: str, units: str) -> str:
     """What a quantity is called: as on the form, or as in the vocabulary."""
     one = _NAMED.get(SAME.get(name, name))
-    return one.label if one else quantity_named(name).label
+    return one.label if one else quantity_named(name).label(units)

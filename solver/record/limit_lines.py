@@ -33,7 +33,7 @@ def limit_lines(name: str, examined: Examined) -> tuple[Line, ...]:
         return _insulation(seen, least(seen))
     if name == "amps_average":
         named = (NAMEPLATE_AMPS.low, NAMEPLATE_AMPS.high)
-        return tuple(Line(seen.known[at], _short(at)) for at in named if at in seen.known)
+        return tuple(Line(seen.known[at], _short(at, seen.units)) for at in named if at in seen.known)
     if name == CURRENT_UNBALANCE.quantity:
         return Line(CURRENT_UNBALANCE.low, "good"), Line(CURRENT_UNBALANCE.high, "acceptable")
     return ()
@@ -52,5 +52,5 @@ def _insulation(seen: Seen, limits: Limits) -> tuple[Line, ...]:
     return (lowest,) if low == high else (lowest, Line(high, "recommended"))
 
 
-def _short(name: str) -> str:
-    return quantity_named(name).label.removeprefix("nameplate ")
+def _short(name: str, units: str) -> str:
+    return quantity_named(name).label(units).removeprefix("nameplate ")

@@ -38,7 +38,7 @@ def two_ways(name: str, by: str) -> Callable[[Seen], Verdict]:
         rule = "two ways to measure the same thing should agree within 10%"
         source = "common practice, no source"
         if above(abs(worked - read), AGREE * max(worked, read)):
-            then = f"Check the {by} and the reading of {quantity_named(name).label}."
+            then = f"Check the {by} and the reading of {quantity_named(name).label(seen.units)}."
             return Verdict(LOOK, says, rule, source, then)
         return Verdict(WITHIN, says, rule, source)
 
@@ -76,7 +76,7 @@ def plain(name: str, then: str = ""):
 
 
 def check(topic: str, name: str, ways: tuple, then: str = "", **more) -> Check:
-    more = {"find": name, "judge": plain(name, then), "label": quantity_named(name).label} | more
+    more = {"find": name, "judge": plain(name, then), "labels": quantity_named(name).labels} | more
     return Check(name, topic, ways=ways, **more)
 
 

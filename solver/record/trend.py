@@ -106,7 +106,7 @@ def _trend(followed: Followed, examined: Sequence[Examined], units: str) -> Tren
     direction, change = course
     return Trend(
         followed.name,
-        quantity.label,
+        quantity.label(units),
         quantity.unit(units),
         tuple(points),
         direction,
@@ -164,7 +164,7 @@ def _says(
 ) -> str:
     quantity, (direction, change) = quantity_named(followed.name), course
     if direction == TOO_FEW:
-        return f"It takes two or more dated readings of the {quantity.label} to see a change."
+        return f"It takes two or more dated readings of the {quantity.label(units)} to see a change."
     unit = quantity.unit(units)
     first, last = (with_unit(figures(points[at].value, unit), unit) for at in (0, -1))
     if direction == STEADY:
@@ -173,5 +173,5 @@ def _says(
         went = f"{direction} from zero"
     else:
         went = f"{direction}, by {_sized(followed, change)}"
-    says = f"The {quantity.label} {quantity.be} {went}: {first} in {points[0].day.year}, {last} in {points[-1].day.year}."
+    says = f"The {quantity.label(units)} {quantity.be(units)} {went}: {first} in {points[0].day.year}, {last} in {points[-1].day.year}."
     return f"{says} Two readings show a change, but not a trend yet." if len(points) == 2 else says

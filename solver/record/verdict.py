@@ -100,16 +100,16 @@ def _placed(
     at = limits.high if place == 2 else limits.low
     state = (WITHIN, LOOK, BEYOND)[place]
     quantity = quantity_named(limits.quantity)
-    name = f"the {quantity_named(at).label} of " if isinstance(at, str) else ""
+    name = f"the {quantity_named(at).label(seen.units)} of " if isinstance(at, str) else ""
     limit = shown(limits.quantity, seen.limit(at), seen.units)
     relation = broken if place else kept
     said = f"{seen.shown(limits.quantity)}, {relation} {name}{limit}"
-    says = f"The {quantity.label} {quantity.be} {said}."
+    says = f"The {quantity.label(seen.units)} {quantity.be(seen.units)} {said}."
     return Verdict(state, says, limits.rule, limits.source, thens[place] if thens else "")
 
 
 def no_limit(seen: Seen, name: str, then: str = "") -> Verdict:
     """A value for which no limit is known here."""
     quantity = quantity_named(name)
-    says = f"The {quantity.label} {quantity.be} {seen.shown(name)}."
+    says = f"The {quantity.label(seen.units)} {quantity.be(seen.units)} {seen.shown(name)}."
     return Verdict(NO_LIMIT, says, then=then)

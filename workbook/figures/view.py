@@ -8,7 +8,7 @@ from solver.algebra import compiled
 from solver.expression import Expr
 from solver.formula import Formula
 from solver.plan import find_plan
-from solver.show import figures, with_unit
+from solver.show import capital, figures, with_unit
 from solver.vocabulary import quantity_named
 
 if TYPE_CHECKING:
@@ -62,7 +62,7 @@ class Slide:
     def described(self, units: str) -> str:
         """Its label with the unit: "Flow, gpm"."""
         quantity = quantity_named(self.name)
-        name = quantity.label[0].upper() + quantity.label[1:]
+        name = capital(quantity.label(units))
         unit = with_unit("", quantity.unit(units)).strip()
         return (self.label or f"{name}, {{unit}}").replace("{unit}", unit)
 

@@ -42,7 +42,7 @@ def _finding_json(found: Finding, units: str) -> dict[str, Any]:
     return {
         "name": found.name,
         "topic": found.check.topic,
-        "label": found.check.label,
+        "label": found.check.label(units),
         "quantity": found.check.find,
         "value": found.value,
         "unit": found.unit,
@@ -61,8 +61,8 @@ def flat_headings(units: str, kept: Sequence[str]) -> list[str]:
     checks = []
     for check in CHECKS:
         unit = quantity_named(check.find).unit(units)
-        worked = f"{WORKED}{check.label}" + f" ({unit})" * bool(unit)
-        checks += [worked, f"{STATE}{check.label}"]
+        worked = f"{WORKED}{check.label(units)}" + f" ({unit})" * bool(unit)
+        checks += [worked, f"{STATE}{check.label(units)}"]
     fields = [heading_of(field, units) for field in FIELDS]
     return [MADE[0], *fields, *checks, *MADE[1:], KEPT, *kept]
 

@@ -14,7 +14,7 @@ from solver.record import (
     Finding,
 )
 from solver.render_html import step_html
-from solver.show import figures, with_unit
+from solver.show import capital, figures, with_unit
 
 from ..cautions import caution_box
 from .page import summary
@@ -77,12 +77,12 @@ def _finding(found: Finding, units: str) -> str:
     value = ""
     if found.value is not None:
         value = f": {with_unit(figures(found.value, found.unit), found.unit)}"
-    label = found.check.label
+    label = found.check.label(units)
     limit = f"Limit: {verdict.limit}. Source: {verdict.source}." if verdict.limit else ""
     return (
         f'<li class="w2w-finding {colour}"><p class="w2w-want">{escape(label)}{escape(value)}</p>'
         f'<p class="w2w-state"><span class="w2w-mark" aria-hidden="true">{mark}</span>'
-        f"{escape(found.state.capitalize())}</p><p>{escape(verdict.says)}</p>"
+        f"{escape(capital(found.state))}</p><p>{escape(verdict.says)}</p>"
         + (f'<p class="w2w-source">{escape(limit)}</p>' if limit else "")
         + _work(found, units)
         + "</li>"
@@ -96,7 +96,7 @@ def _work(found: Finding, units: str) -> str:
         step_html(number, step, found.known, found.given, units)
         for number, step in enumerate(found.steps, 1)
     )
-    title = f"The worked solution: {found.check.label}"
+    title = f"The worked solution: {found.check.label(units)}"
     return (
         f'<details><summary>{escape(title)}</summary><ol class="w2w-steps">{steps}</ol></details>'
     )

@@ -72,7 +72,7 @@ def _found(found: Finding, units: str) -> str:
         if found.value is None
         else f": {with_unit(figures(found.value, found.unit), found.unit)}"
     )
-    lines = [f"[{found.state}] {found.check.label}{value}", f"  {verdict.says}"]
+    lines = [f"[{found.state}] {found.check.label(units)}{value}", f"  {verdict.says}"]
     if verdict.limit:
         lines.append(f"  Limit: {verdict.limit}. Source: {verdict.source}.")
     if found.steps:

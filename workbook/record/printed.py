@@ -127,7 +127,7 @@ def _finding(found: Finding, units: str) -> dict[str, Any]:
     verdict = found.verdict
     steps = [step_lines(step, found.known, found.given, units) for step in found.steps]
     return {
-        "label": found.check.label,
+        "label": found.check.label(units),
         "value": value,
         "state": found.state,
         "says": verdict.says,
@@ -147,14 +147,14 @@ def _years(sheets: list[Sheet], full: list[Sheet]) -> dict[str, Any]:
         "pictures": [_picture(plot) for plot in plots],
         "columns": columns,
         "rows": rows,
-        "rule": RULE.format(share=", ".join(map(_share, FOLLOWED))) if plots else "",
+        "rule": RULE.format(share=", ".join((_share(one, units) for one in FOLLOWED))) if plots else "",
         "days": [_line(sheet) for sheet in in_order],
         "said": [said for sheet in in_order if sheet.day not in shown for said in sheet.messages],
     }
 
 
-def _share(followed: Followed) -> str:
-    return f"{followed.share} ({quantity_named(followed.name).label})"
+def _share(followed: Followed, units: str) -> str:
+    return f"{followed.share} ({quantity_named(followed.name).label(units)})"
 
 
 def _picture(plot: Plot) -> dict[str, str]:

@@ -94,7 +94,7 @@ def _words(formula: Formula, units: str) -> str:
     """Labels, symbols, units with their spellings, reason and source."""
     quantities = [quantity_named(name) for name in formula.names]
     said = [formula_text(formula, units), spoken(formula.why, units), formula.source]
-    said += [f"{q.label} {_typed(q.symbol)}" for q in quantities]
+    said += [f"{' '.join(q.aliases)} {_typed(q.symbol(units))}" for q in quantities]
     kinds = (unit(name) for name in {q.unit(units) for q in quantities} if name)
     said += [f"{one.name} {' '.join(one.spellings)}" for one in kinds]
     return plain(" ".join(said))

@@ -12,7 +12,7 @@ from solver.show import exact, with_unit
 from solver.tables import table_as_printed, table_names, table_source
 from solver.tree import constants, is_one
 from solver.units import units as known_units
-from solver.vocabulary import quantity_named
+from solver.vocabulary import Quantity, quantity_named
 
 from .entry import Entry, Part, folded, long, plain, with_source
 
@@ -58,13 +58,16 @@ def _limits(units: str) -> list[Entry]:
 
 def _limit(one: Limits, units: str) -> Entry:
     quantity = quantity_named(one.quantity)
-    low, high = (_end(end, quantity.unit(units)) for end in (one.low, one.high))
+    low, high = (_end(end, quantity, units) for end in (one.low, one.high))
     said = f"Limit: {low}." if low == high else f"Limits: {low}; {high}."
-    return _lines(quantity.label, [said, f"{one.rule[:1].upper()}{one.rule[1:]}."], one.source)
+    return _lines(quantity.spoken(units), [said, f"{one.rule[:1].upper()}{one.rule[1:]}."], one.source)
 
 
-def _end(end: str | float, unit: str) -> str:
-    return quantity_named(end).label if isinstance(end, str) else with_unit(exact(end, unit), unit)
+def _end(end: str | float, quantity: Quantity, units: str) -> str:
+    if isinstance(end, str):
+        return quantity_named(end).spoken(units)
+    unit = quantity.unit(units)
+    return with_unit(exact(end, unit), unit)
 
 
 def _lines(head: str, lines: list[str], source: str) -> Entry:

@@ -135,7 +135,7 @@ def _key(sheets: Sequence[Sheet], each: bool) -> dict[str, Any]:
 
 
 def _short(case: Case) -> str:
-    return "choice" if case.choices else label_of(case.asked)
+    return "choice" if case.choices else label_of(case.asked, case.units)
 
 
 def _answer(case: Case) -> tuple[str, str]:
