@@ -9,6 +9,7 @@ from .formula import Formula
 from .formulas import FORMULAS
 from .plan import Link
 from .show import figures, with_unit
+from .spoken import spoken
 from .tree import names
 from .vocabulary import Quantity, quantity_named
 
@@ -22,6 +23,12 @@ def shown(value: float, quantity: Quantity, units: str) -> str:
     """A value of a quantity as a sentence has it, with its unit."""
     unit = quantity.unit(units)
     return with_unit(figures(value, unit), unit)
+
+
+IN_AND_OUT = (
+    "No machine puts out more than it takes in: {motor_power:name} ≥ {brake_power:name} ≥ "
+    "{water_power:name} (common practice, no source)."
+)
 
 
 def _possible(value: float, quantity: Quantity) -> bool:
@@ -41,8 +48,7 @@ def _broken_limits(
         quantity = quantity_named(name)
         says = f"The {quantity.label(units)} {quantity.comes(units)} to {shown(value, quantity, units)}."
         if value > quantity.most and quantity.is_efficiency:
-            rule = "No machine gives more than it takes: motor power ≥ brake power ≥ water power"
-            yield f"{says} It cannot be above 100%. {rule} (common practice, no source)."
+            yield f"{says} It cannot be above 100%. {spoken(IN_AND_OUT, units)}"
         elif value > quantity.most:
             yield f"{says} It cannot be above {shown(quantity.most, quantity, units)}."
         else:

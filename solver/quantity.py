@@ -69,7 +69,9 @@ class Quantity:
     @property
     def aliases(self) -> tuple[str, ...]:
         """Every text that people type for it in either system, in lower case."""
-        both = [in_system(text, units) for text in (self.labels, self.shorts) for units in ("us", "si")]
+        both = [
+            in_system(text, units) for text in (self.labels, self.shorts) for units in ("us", "si")
+        ]
         texts = (*both, *self.also.split(","), self.name.replace("_", " "))
         return tuple(dict.fromkeys(text.strip().lower() for text in texts if text.strip()))
 

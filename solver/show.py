@@ -5,7 +5,15 @@ from functools import cache
 
 from .units import unit
 
-__all__ = ["capital", "counted", "exact", "figures", "latex_with_unit", "unit_in_words", "with_unit"]
+__all__ = [
+    "capital",
+    "counted",
+    "exact",
+    "figures",
+    "latex_with_unit",
+    "unit_in_words",
+    "with_unit",
+]
 
 
 def figures(value: float, name: str = "") -> str:

@@ -16,7 +16,7 @@ from .missing import missing_says, what_would_unlock
 from .plan import find_plan
 from .reading import Reading, read
 from .steps import Step, worked_steps
-from .vocabulary import QUANTITIES, Quantity
+from .vocabulary import QUANTITIES, Quantity, quantity_called
 
 __all__ = ["Work", "read_quantity", "work"]
 
@@ -44,7 +44,8 @@ class Work(NamedTuple):
 def work(given: Mapping[str, str | float], find: str, units: str = "us") -> Work:
     """Work `find` from the quantities in `given`, as text with units or as plain numbers.
 
-    Plain numbers are in the system's own units; the answer is too. Raises Unreadable for a value
+    A quantity goes by its name or by any alias, such as "TDH" or "water hp". Plain numbers are in
+    the system's own units; the answer is too. Raises Unreadable for a value
     that cannot be read, SolverError for a name that is not known.
 
     >>> found = work({"flow": "450 gpm", "head": "62 ft"}, "water_power")
@@ -54,7 +55,8 @@ def work(given: Mapping[str, str | float], find: str, units: str = "us") -> Work
     if units not in ("us", "si"):
         raise SolverError(f"Units are “us” or “si”; you gave “{units}”.")
     asked = _named(find)
-    values = {name: _value(_named(name), value, units) for name, value in given.items()}
+    find = asked.name
+    values = _values(given, units)
     claimed = values.pop(find, None)
     known, links, faults = all_that_follows(values, units)
     problems = contradictions(values, known, links, units)
@@ -80,11 +82,21 @@ def work(given: Mapping[str, str | float], find: str, units: str = "us") -> Work
 
 
 def _named(name: str) -> Quantity:
-    if name in QUANTITIES:
-        return QUANTITIES[name]
+    if quantity := quantity_called(name):
+        return quantity
     near = get_close_matches(name.lower().replace(" ", "_"), QUANTITIES, n=3)
     hint = f"Did you mean {' or '.join(near)}?" if near else "See the list of quantities."
     raise SolverError(f"No quantity is called “{name[:40]}”. {hint}")
+
+
+def _values(given: Mapping[str, str | float], units: str) -> dict[str, float]:
+    values = {}
+    for said, value in given.items():
+        quantity = _named(said)
+        if quantity.name in values:
+            raise SolverError(f"The {quantity.label(units)} is given twice. Give it once.")
+        values[quantity.name] = _value(quantity, value, units)
+    return values
 
 
 def _value(quantity: Quantity, value: str | float, units: str) -> float:

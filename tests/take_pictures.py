@@ -65,7 +65,7 @@ def test_a_wrong_answer_and_its_mistake(screen):
 def test_the_worked_solution(screen):
     card = screen.locator(".w2w-card")
     card.get_by_role("button", name="Show the worked solution").click()
-    card.get_by_text("Step 3: motor power").wait_for()
+    card.get_by_text("Step 3: motor horsepower (MHP)").wait_for()
     take(card.locator(".w2w-steps"), "solution")
 
 
@@ -78,7 +78,7 @@ def test_own_numbers(screen):
     own.get_by_label("Flow, in gpm").fill("450 gpm")
     own.get_by_label("Head, in ft").fill("62 ft")
     own.get_by_role("button", name="Work it out").click()
-    own.get_by_text("The water power is 7.045 hp.").wait_for()
+    own.get_by_text("The water horsepower is 7.045 hp.").wait_for()
     take(own, "own-numbers")
 
 

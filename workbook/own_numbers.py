@@ -29,11 +29,9 @@ class OwnNumbers(Panel):
         self.entries: dict[str, Entry] = {}
         self.added: list[str] = []
         self.gate = Gate(self, self._work)
-        first = [(quantity_named(name).label(units), name) for name in asked]
-        others = [(q.label(units), q.name) for q in quantities if q.name not in asked]
         find = self.safely(self._find_another)
-        self.find = chooser("What do you want to find?", first + others, find)
-        self.units = chooser("Units", SYSTEMS, self.safely(self._lay_out))
+        self.units = chooser("Units", SYSTEMS, self.safely(self._in_units))
+        self.find = chooser("What do you want to find?", self._to_find(), find)
         self.other = chooser("Another reading you have", [("Choose one", "")], lambda _: None)
         self.boxes, self.work = classed(Box(), "w2w-grid"), HTML()
         self.add = button("Add a box for it", self.once(self._add))
@@ -69,9 +67,27 @@ class OwnNumbers(Panel):
             label = label_with_unit(quantity_named(name), units)
             self.entries[name].box.description = label
         self.boxes.children = [self.entries[name].box for name in shown]
-        rest = [(quantity_named(name).label(units), name) for name in self.names if name not in shown]
+        rest = [
+            (quantity_named(name).label(units), name) for name in self.names if name not in shown
+        ]
         self.other.options = [("Choose one", ""), *rest]
         self.work.value, self.said.value = "", say("")
+
+    def _to_find(self) -> list[tuple[str, str]]:
+        """What may be found, as the chosen system names it; what is mostly asked comes first."""
+        others = [name for name in self.names if name not in self.asked]
+        return [(self._label(name), name) for name in (*self.asked, *others)]
+
+    def _label(self, name: str) -> str:
+        return quantity_named(name).spoken(self.units.value)
+
+    def _in_units(self, _) -> None:
+        """The same in the other system, whose names may differ; what is to be found stays."""
+        with self.find.hold_trait_notifications():
+            chosen = self.find.value
+            self.find.options = self._to_find()
+            self.find.value = chosen
+        self._lay_out()
 
     def _find_another(self, _) -> None:
         self.added = [name for name, entry in self.entries.items() if entry.box.value.strip()]

@@ -112,4 +112,6 @@ def ways_to(found: Work) -> list[str]:
     """The readings that would unlock the answer, one way a line, in the reader's words."""
     sets = dict.fromkeys(frozenset(names) for names in found.missing)
     ordered = [[n for n in QUANTITIES if n in names] for names in sets]
-    return [" and the ".join(quantity_named(n).label(found.units) for n in names) for names in ordered]
+    return [
+        " and the ".join(quantity_named(n).label(found.units) for n in names) for names in ordered
+    ]

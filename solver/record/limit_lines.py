@@ -33,7 +33,9 @@ def limit_lines(name: str, examined: Examined) -> tuple[Line, ...]:
         return _insulation(seen, least(seen))
     if name == "amps_average":
         named = (NAMEPLATE_AMPS.low, NAMEPLATE_AMPS.high)
-        return tuple(Line(seen.known[at], _short(at, seen.units)) for at in named if at in seen.known)
+        return tuple(
+            Line(seen.known[at], _short(at, seen.units)) for at in named if at in seen.known
+        )
     if name == CURRENT_UNBALANCE.quantity:
         return Line(CURRENT_UNBALANCE.low, "good"), Line(CURRENT_UNBALANCE.high, "acceptable")
     return ()

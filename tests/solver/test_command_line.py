@@ -247,10 +247,10 @@ def test_the_line_says_what_to_type_instead(run, arguments, says):
     [
         (("families",), "water_power"),
         (("draw", "water_power", "--seed", "7"), f"Code: {WATER}"),
-        (("show", WATER), "water power = flow × head / 3,960"),
+        (("show", WATER), "water horsepower = flow × total dynamic head / 3,960"),
         (("grade", WATER, "2.4"), "right: Right: 2.405 hp."),
         (("work", "--given", "flow=450", "--given", "head=62", "--find", "water_power"),
-         "The water power is 7.045 hp."),
+         "The water horsepower is 7.045 hp."),
     ],
 )  # fmt: skip
 def test_without_json_a_person_reads_the_same_in_words(run, arguments, says):

@@ -45,9 +45,9 @@ Water power from flow and head (level 1)
   flow: 46 gpm
   head: 207 ft
 
-Step 1: water power
-  water power = flow × head / 3,960
-  water power = 46 gpm × 207 ft / 3,960 = 2.405 hp
+Step 1: water horsepower (WHP)
+  water horsepower = flow × total dynamic head / 3,960
+  water horsepower = 46 gpm × 207 ft / 3,960 = 2.405 hp
   Lifting more water, or lifting it higher, takes more power.
 
 Code: WP-1U1-7-60"""

@@ -15,7 +15,7 @@ from solver.vocabulary import quantity_named
 BRAKE = next(f for f in FORMULAS if f.result == "brake_power" and f.slips)
 POWER = next(family for family in FAMILIES if family.name == "brake_power")
 CHOICE = next(family for family in FAMILIES if family.name == "which_power")
-LABEL = quantity_named("motor_size").label
+LABEL = quantity_named("motor_size").label("us")
 
 
 def test_a_name_is_said_in_its_sentence_and_begins_one_with_a_capital():
@@ -24,7 +24,7 @@ def test_a_name_is_said_in_its_sentence_and_begins_one_with_a_capital():
 
 
 def test_a_name_without_an_abbreviation_stands_for_it():
-    assert f"{LABEL}, {LABEL}" == spoken("{motor_size:short}, {motor_size:full}", "si")
+    assert f"{LABEL}, {LABEL}" == spoken("{motor_size:short}, {motor_size:full}", "us")
 
 
 @pytest.mark.parametrize("text", ["no braces", "{}", "{flow}", "a {set} of {1, 2}", "{ : }", "}{"])

@@ -46,34 +46,34 @@ GIVEN = {"flow", "head", "motor_power", "pump_efficiency"}
 @pytest.mark.parametrize(
     ("expr", "in_words", "in_numbers"),
     [
-        (flow * head / WATER_POWER, "flow × head / 3,960", "1,250 gpm × 62 ft / 3,960"),
-        (water * WATER_POWER / flow, "water power × 3,960 / flow",
+        (flow * head / WATER_POWER, "flow × total dynamic head / 3,960", "1,250 gpm × 62 ft / 3,960"),
+        (water * WATER_POWER / flow, "water horsepower × 3,960 / flow",
          "19.57 hp × 3,960 / 1,250 gpm"),
-        (water / pump, "water power / pump efficiency (as a decimal)", "19.57 hp / 0.75"),
-        (Percent(water / brake), "water power / brake power × 100%",
+        (water / pump, "water horsepower / pump efficiency (as a decimal)", "19.57 hp / 0.75"),
+        (Percent(water / brake), "water horsepower / brake horsepower × 100%",
          "19.57 hp / 26.09 hp × 100%"),
-        (motor * KW_PER_HP, "motor power × 0.746", "30 hp × 0.746"),
+        (motor * KW_PER_HP, "motor horsepower × 0.746", "30 hp × 0.746"),
         (flow * FRICTION, "flow × 1.212 × 10^12", "1,250 gpm × 1.212 × 10^12"),
         (flow / FRICTION, "flow / (1.212 × 10^12)", "1,250 gpm / (1.212 × 10^12)"),
-        (water / (brake * pump), "water power / (brake power × pump efficiency (as a decimal))",
+        (water / (brake * pump), "water horsepower / (brake horsepower × pump efficiency (as a decimal))",
          "19.57 hp / (26.09 hp × 0.75)"),
-        ((water + brake) / motor, "(water power + brake power) / motor power",
+        ((water + brake) / motor, "(water horsepower + brake horsepower) / motor horsepower",
          "(19.57 hp + 26.09 hp) / 30 hp"),
-        (water / (brake - motor), "water power / (brake power − motor power)",
+        (water / (brake - motor), "water horsepower / (brake horsepower − motor horsepower)",
          "19.57 hp / (26.09 hp − 30 hp)"),
-        (brake - (water + motor), "brake power − (water power + motor power)",
+        (brake - (water + motor), "brake horsepower − (water horsepower + motor horsepower)",
          "26.09 hp − (19.57 hp + 30 hp)"),
-        (Mean((water, brake)), "(water power + brake power) / 2", "(19.57 hp + 26.09 hp) / 2"),
+        (Mean((water, brake)), "(water horsepower + brake horsepower) / 2", "(19.57 hp + 26.09 hp) / 2"),
         (Largest((Abs(water - brake), motor)),
-         "largest of (|water power − brake power|, motor power)",
+         "largest of (|water horsepower − brake horsepower|, motor horsepower)",
          "largest of (|19.57 hp − 26.09 hp|, 30 hp)"),
-        (Smallest((water, brake)), "smallest of (water power, brake power)",
+        (Smallest((water, brake)), "smallest of (water horsepower, brake horsepower)",
          "smallest of (19.57 hp, 26.09 hp)"),
-        (Power(water / brake, 2), "(water power / brake power)^2", "(19.57 hp / 26.09 hp)^2"),
-        (Number(2) * Power(water, 2), "2 × (water power)^2", "2 × (19.57 hp)^2"),
-        (Power(water * brake, 0.5), "√(water power × brake power)", "√(19.57 hp × 26.09 hp)"),
-        (Number(4) * water, "4 × water power", "4 × 19.57 hp"),
-        (Product((), (water,)), "1 / water power", "1 / 19.57 hp"),
+        (Power(water / brake, 2), "(water horsepower / brake horsepower)^2", "(19.57 hp / 26.09 hp)^2"),
+        (Number(2) * Power(water, 2), "2 × (water horsepower)^2", "2 × (19.57 hp)^2"),
+        (Power(water * brake, 0.5), "√(water horsepower × brake horsepower)", "√(19.57 hp × 26.09 hp)"),
+        (Number(4) * water, "4 × water horsepower", "4 × 19.57 hp"),
+        (Product((), (water,)), "1 / water horsepower", "1 / 19.57 hp"),
     ],
 )  # fmt: skip
 def test_an_expression_reads_as_a_teacher_writes_it(expr, in_words, in_numbers):
@@ -82,29 +82,29 @@ def test_an_expression_reads_as_a_teacher_writes_it(expr, in_words, in_numbers):
 
 
 def test_a_factor_of_one_is_not_written():
-    assert "motor power" == words(motor * GPM_PER_MGD, "si")
+    assert "motor input power" == words(motor * GPM_PER_MGD, "si")
     assert "30 kW" == numbers(motor * GPM_PER_MGD, "si", VALUES, GIVEN)
 
 
 def test_each_system_has_its_own_constant_and_units():
     expr = flow * head / WATER_POWER
-    assert "flow × head / 102" == words(expr, "si")
+    assert "flow × total dynamic head / 102" == words(expr, "si")
     assert "1,250 L/s × 62 m / 102" == numbers(expr, "si", VALUES, GIVEN)
 
 
 @pytest.mark.parametrize(
     ("expr", "units", "latex"),
     [
-        (flow * head / WATER_POWER, "us", r"\dfrac{Q \times H}{3{,}960}"),
+        (flow * head / WATER_POWER, "us", r"\dfrac{Q \times \mathrm{TDH}}{3{,}960}"),
         (flow * head / WATER_POWER, "si", r"\dfrac{Q \times H}{102}"),
-        (water / pump, "us", r"\dfrac{P_\mathrm{w}}{\eta_\mathrm{p}}"),
-        (motor * KW_PER_HP, "us", r"P_\mathrm{m} \times 0.746"),
-        (Sum((water,), (brake,)), "us", r"P_\mathrm{w} - P_\mathrm{b}"),
+        (water / pump, "us", r"\dfrac{\mathrm{WHP}}{\mathrm{Eff}_\mathrm{pump}}"),
+        (motor * KW_PER_HP, "us", r"\mathrm{MHP} \times 0.746"),
+        (Sum((water,), (brake,)), "us", r"\mathrm{WHP} - \mathrm{BHP}"),
         (flow / FRICTION, "si", r"\dfrac{Q}{1.212 \times {10}^{12}}"),
-        (Power(water / brake, 2), "us", r"{(\dfrac{P_\mathrm{w}}{P_\mathrm{b}})}^{2}"),
-        (Power(water, 2) * pump, "us", r"{P_\mathrm{w}}^{2} \times \eta_\mathrm{p}"),
-        (Power(water * pump, 0.5), "us", r"\sqrt{P_\mathrm{w} \times \eta_\mathrm{p}}"),
-        (Percent(water / brake), "us", r"\dfrac{P_\mathrm{w}}{P_\mathrm{b}} \times 100\%"),
+        (Power(water / brake, 2), "us", r"{(\dfrac{\mathrm{WHP}}{\mathrm{BHP}})}^{2}"),
+        (Power(water, 2) * pump, "us", r"{\mathrm{WHP}}^{2} \times \mathrm{Eff}_\mathrm{pump}"),
+        (Power(water * pump, 0.5), "us", r"\sqrt{\mathrm{WHP} \times \mathrm{Eff}_\mathrm{pump}}"),
+        (Percent(water / brake), "us", r"\dfrac{\mathrm{WHP}}{\mathrm{BHP}} \times 100\%"),
     ],
 )
 def test_symbols_are_those_of_a_formula_sheet(expr, units, latex):

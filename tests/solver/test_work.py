@@ -83,14 +83,16 @@ def test_a_percentage_may_be_typed_as_a_decimal():
 
 
 def test_the_outcome_is_said_with_the_unit():
-    assert "The water power is 7.045 hp." == work({"flow": 450, "head": 62}, "water_power").says
+    assert (
+        "The water horsepower is 7.045 hp." == work({"flow": 450, "head": 62}, "water_power").says
+    )
 
 
 def test_what_is_missing_is_named_by_label_and_by_name():
     found = work({"flow": "450 gpm"}, "water_power")
     assert (None, ()) == (found.answer, found.steps)
     assert ("head",) in found.missing
-    assert "The water power cannot be worked yet. Add the" in found.says
+    assert "The water horsepower cannot be worked yet. Add the" in found.says
     assert "head (head)" in found.says
 
 
@@ -116,7 +118,7 @@ def test_a_pump_of_130_percent_is_a_contradiction_and_its_limit_is_named():
     found = work({"water_power": "13 hp", "brake_power": "10 hp"}, "pump_efficiency")
     (problem,) = found.contradictions
     assert "The pump efficiency comes to 130%. It cannot be above 100%." in problem
-    assert "motor power ≥ brake power ≥ water power" in problem
+    assert "motor horsepower ≥ brake horsepower ≥ water horsepower" in problem
     assert "common practice, no source" in problem
     assert 130 == pytest.approx(found.answer)
 
@@ -149,7 +151,7 @@ def test_of_limits_broken_one_after_another_only_the_first_is_told():
 def test_two_ways_to_one_quantity_that_disagree_are_both_shown():
     readings = {"flow": 450, "head": 62, "water_power": 9}
     (problem,) = work(readings, "brake_power").contradictions
-    assert "Two ways to the water power disagree: 9 hp and 7.045 hp." in problem
+    assert "Two ways to the water horsepower disagree: 9 hp and 7.045 hp." in problem
 
 
 def test_a_reading_of_what_is_asked_is_held_against_the_worked_value():
@@ -157,7 +159,7 @@ def test_a_reading_of_what_is_asked_is_held_against_the_worked_value():
     differs = work({"flow": 450, "head": 62, "water_power": "9 hp"}, "water_power")
     assert 450 * 62 / 3960 == pytest.approx(fits.answer) == pytest.approx(differs.answer)
     assert () == fits.contradictions
-    assert "Two ways to the water power disagree" in differs.contradictions[0]
+    assert "Two ways to the water horsepower disagree" in differs.contradictions[0]
 
 
 def test_readings_that_are_only_rounded_do_not_disagree():
@@ -223,7 +225,7 @@ def test_no_way_out_asks_for_more_than_another_does():
 def test_what_a_table_does_not_hold_is_told_in_its_own_words():
     found = work({"brake_power": "5000 hp"}, "motor_size")
     assert (None, ()) == (found.answer, found.missing)
-    assert "The motor size cannot be worked: a load of 5000 is above" in found.says
+    assert "The nameplate horsepower cannot be worked: a load of 5000 is above" in found.says
 
 
 def test_a_division_by_nothing_is_said_and_nothing_is_asked_for_in_its_place():
@@ -254,6 +256,8 @@ def test_any_readings_get_an_answer_or_a_sentence_on_what_to_add(readings, find,
     found = work(readings, find, system)
     assert (found.answer is None) or isinstance(found.answer, float)
     assert found.says.endswith(".")
-    assert (found.answer is None) == (not found.says.startswith(f"The {QUANTITIES[find].label} is"))
+    quantity = QUANTITIES[find]
+    opens = f"The {quantity.label(system)} {quantity.be(system)} "
+    assert (found.answer is None) == (not found.says.startswith(opens))
     assert find not in {name for way in found.missing for name in way}
     assert all(text.endswith(".") for text in (*found.contradictions, *found.notices))

@@ -214,7 +214,7 @@ def test_a_wrong_answer_is_named_with_its_place_in_the_chain(card):
     told = words(card.said.value)
     assert "Look again" in told
     assert mistake.says in told
-    assert "brake power ← look here motor power" in told
+    assert "brake horsepower ← look here motor horsepower" in told
 
 
 def test_every_mistake_of_every_family_can_be_shown():
@@ -304,7 +304,7 @@ def test_a_hint_shows_the_rule_in_words_without_the_numbers(card):
     type_in(card.code, draw("water_power", 7).code)
     card.more.click()
     told = words(card.hints.value)
-    assert "Hint 1 of 1: water power" in told
+    assert "Hint 1 of 1: water horsepower (WHP)" in told
     assert "flow × head" in told
     assert not re.search(r"\d+ (gpm|ft)", told)
 
@@ -377,7 +377,7 @@ def test_a_fault_in_the_card_is_said_in_a_sentence_and_keeps_the_answer(card, mo
 
 
 def test_the_label_gives_the_unit_in_words():
-    assert "Your answer: brake power, in hp" == answer_label(draw("brake_power", 1))
+    assert "Your answer: brake horsepower (BHP), in hp" == answer_label(draw("brake_power", 1))
     assert answer_label(draw("pump_efficiency", 1)).endswith("in percent")
     assert answer_label(draw("well_volume", 1, "si")).endswith("in m³")
 

@@ -115,8 +115,8 @@ def test_hints_and_the_solution_show_fractions_and_keep_the_answer(card):
     press(card, "Give me a hint")
     wait_for_text(card, "Hint 2 of 3")
     press(card, "Show the worked solution")
-    wait_for_text(card, "Step 3: motor power")
-    line = card.get_by_role("img", name=re.compile("^water power = flow × head"))
+    wait_for_text(card, "Step 3: motor horsepower (MHP)")
+    line = card.get_by_role("img", name=re.compile("^water horsepower = flow × total dynamic head"))
     expect(line.locator(".w2w-frac")).to_have_count(2)  # the hints go a moment after it comes
     assert "30" == box(card).input_value()
 
@@ -150,7 +150,7 @@ def test_the_keyboard_alone_is_enough_and_the_focus_is_never_lost(card):
     assert ["Check", "Give me a hint", "Show the worked solution", "New numbers"] == order
     keys.press("Shift+Tab")
     keys.press("Enter")
-    wait_for_text(card, "Step 3: motor power")
+    wait_for_text(card, "Step 3: motor horsepower (MHP)")
     assert "Hide the worked solution" == focused(card)
     keys.press("Tab")
     keys.press("Space")
@@ -176,12 +176,12 @@ def test_own_readings_are_worked_or_what_is_missing_is_named(horsepower):
     own = horsepower.locator(".w2w-own")
     own.get_by_label("Flow, in gpm").fill("450 gpm")
     own.get_by_label("Flow, in gpm").press("Enter")
-    wait_for_text(own, "The water power cannot be worked yet.")
+    wait_for_text(own, "The water horsepower cannot be worked yet.")
     own.get_by_label("Head, in ft").fill("62")
     own.get_by_role("button", name="Work it out").click()
-    wait_for_text(own, "The water power is 7.045 hp.")
+    wait_for_text(own, "The water horsepower is 7.045 hp.")
     own.get_by_label("What do you want to find?").select_option("input power")
-    own.get_by_text("The water power is 7.045 hp.").wait_for(state="detached")
+    own.get_by_text("The water horsepower is 7.045 hp.").wait_for(state="detached")
     assert "450 gpm" == own.get_by_label("Flow, in gpm").input_value()
 
 
@@ -196,7 +196,7 @@ def test_no_accessibility_rule_is_broken_in_either_theme(card, axe, scheme):
     box(card).press("Enter")
     wait_for_text(card, NAMED.says)
     press(card, "Show the worked solution")
-    wait_for_text(card, "Step 3: motor power")
+    wait_for_text(card, "Step 3: motor horsepower (MHP)")
     try:
         assert [] == axe(page, PANELS)
     finally:
@@ -208,7 +208,7 @@ def test_at_400_pixels_nothing_is_cut_and_the_page_does_not_scroll_sideways(card
     page.set_viewport_size({"width": 400, "height": 800})
     try:
         press(card, "Show the worked solution")
-        wait_for_text(card, "Step 3: motor power")
+        wait_for_text(card, "Step 3: motor horsepower (MHP)")
         assert 400 == page.evaluate("document.documentElement.scrollWidth")
         assert [] == page.eval_on_selector_all(
             f"{PANELS}, {PANELS} *:not(.w2w-heard)", OUTSIDE, 400

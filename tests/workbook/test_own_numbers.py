@@ -98,10 +98,10 @@ def test_a_pump_rate_comes_out_of_tape_and_watch_and_sends_nobody_into_the_well(
 
 def test_the_full_work_comes_back_with_what_was_read():
     panel = worked("horsepower", "water_power", flow="450 gpm", head="62 ft")
-    assert "= Worked out The water power is 7.045 hp." == words(panel.said.value)
+    assert "= Worked out The water horsepower is 7.045 hp." == words(panel.said.value)
     work = words(panel.work.value)
     assert "flow 450 gpm head 62 ft" in work
-    assert "Step 1: water power" in work
+    assert "Step 1: water horsepower (WHP)" in work
     assert "450 gpm × 62 ft" in work
 
 
@@ -112,7 +112,7 @@ def test_other_units_are_read_and_said():
 
 def test_what_is_missing_is_named_and_gets_a_box():
     panel = worked("horsepower", "water_power", flow="450 gpm")
-    assert "The water power cannot be worked yet." in words(panel.said.value)
+    assert "The water horsepower cannot be worked yet." in words(panel.said.value)
     assert "head" in words(panel.said.value)
     missing = {name for names in work_missing(panel) for name in names}
     assert missing <= set(panel.shown)
@@ -166,7 +166,7 @@ def test_readings_with_which_the_arithmetic_fails_are_not_called_a_lack_of_formu
 def test_an_unusual_reading_is_worked_and_remarked_on():
     panel = worked("horsepower", "water_power", flow="450 gpm", head="1,200 ft")
     told = words(panel.said.value)
-    assert told.startswith("! Please check The water power is 136.4 hp.")
+    assert told.startswith("! Please check The water horsepower is 136.4 hp.")
     assert "1,200 ft is unusual for the head." in told
 
 
@@ -300,7 +300,7 @@ def test_a_worked_example_says_each_new_step_aloud():
     example = page.worked_example(draw("water_power", 7).code)
     example._next()
     assert 'role="status"' in example.said.value
-    assert "water power = flow × head / 3,960" in words(example.said.value)
+    assert "water horsepower = flow × total dynamic head / 3,960" in words(example.said.value)
 
 
 def test_an_example_without_a_problem_is_refused():
@@ -330,7 +330,7 @@ def test_formulas_follow_the_units():
     assert "3,960" in sheet.sheet.value
     sheet.units.value = "si"
     assert "3,960" not in sheet.sheet.value
-    assert "flow in L/s, head in m, water power in kW" in sheet.sheet.value
+    assert "flow in L/s, total dynamic head (TDH) in m, water power in kW" in sheet.sheet.value
 
 
 @pytest.mark.parametrize("chapter", CHAPTERS)

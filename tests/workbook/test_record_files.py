@@ -179,7 +179,7 @@ def test_the_csv_of_a_record_has_its_readings_and_every_check_and_reads_in_again
     data = as_csv(*kept)
     heads, row = csv.reader(StringIO(data.decode("utf-8-sig")))
     cells = dict(zip(heads, row, strict=True))
-    assert {f"state: {check.label}" for check in CHECKS} <= set(heads)
+    assert {f"state: {check.label('us')}" for check in CHECKS} <= set(heads)
     assert "look into it" == cells["state: current unbalance"]
     assert kept[0].record.values == next(iter(PumpFile(BytesIO(data)))).record.values
 

@@ -188,7 +188,7 @@ def test_what_has_no_known_limit_is_there_to_open_after_what_was_judged():
     html = worked(**LEGS, flow="450", head="62").result.value
     judged, _, plain = html.partition("<summary>Worked without a known limit: 3</summary>")
     assert "current unbalance: 8%" in words(judged)
-    assert "water power: 7.045 hp" in words(plain)
+    assert "water horsepower: 7.045 hp" in words(plain)
 
 
 def test_each_worked_solution_can_be_opened():

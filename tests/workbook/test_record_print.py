@@ -69,7 +69,13 @@ def test_each_finding_stands_there_with_its_verdict_limit_source_and_every_step(
     assert len(work) > 20
     for found in work:
         verdict = found.verdict
-        for part in (found.check.label, found.state, verdict.says, verdict.limit, verdict.source):
+        for part in (
+            found.check.label("us"),
+            found.state,
+            verdict.says,
+            verdict.limit,
+            verdict.source,
+        ):
             assert plain(part) in whole
         steps = steps_text(found.steps, found.known, found.given, "us").splitlines()
         assert [] == [line for line in steps if plain(line) not in whole]

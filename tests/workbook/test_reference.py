@@ -12,7 +12,9 @@ from solver.render_html import formula_latex, formula_text
 from solver.tables import table_as_printed, table_names, table_source
 from solver.tree import constants
 from solver.units import units as every_unit
+from solver.vocabulary import quantity_named
 from workbook import page
+from workbook.reference.entry import plain
 from workbook.reference.finding import find
 from workbook.reference.panel import ReferencePanel, parts
 from workbook.reference.tables import CONSTANTS, LIMITS, TABLES
@@ -155,11 +157,11 @@ def test_every_published_limit_stands_with_its_rule_and_its_source(units):
     [
         ("wire-to-water", "wire-to-water efficiency"),  # a label
         ("pump EFFICIENCY", "pump efficiency"),  # two words, another case
-        ("P_w", "water power"),  # a symbol as typed
-        ("ηp", "pump efficiency"),  # a symbol as seen
+        ("whp", "water horsepower"),  # a symbol as typed
+        ("Eff_pump", "pump efficiency"),  # a symbol as seen
         ("MGD", "daily flow"),  # a unit
         ("gallons", "daily flow"),  # a spelling of a unit
-        ("anr-0548", "brake power"),  # a source
+        ("anr-0548", "brake horsepower"),  # a source
     ],
 )
 def test_a_formula_is_found_by_label_symbol_unit_and_source(wanted, label):
@@ -254,3 +256,20 @@ def test_what_other_units_do_not_have_leaves_all_parts_there_in_those(panel):
 
 def test_the_page_opens_in_the_units_the_reader_had_last():
     assert "us" == page.reference().units.value
+
+
+@pytest.mark.parametrize("units", SYSTEMS)
+def test_every_alias_of_a_quantity_finds_its_formulas(units):
+    entries = [e for part in PARTS if part.mathematics for e in part.entries(units)]
+    used = {name for f in FORMULAS if units in f.systems for name in f.names}
+    for name in used:
+        label, *others = quantity_named(name).aliases
+        found = _having(entries, label)
+        assert found
+        for alias in others:
+            assert found & _having(entries, alias), f"{alias} does not find the {label}"
+
+
+def _having(entries, alias):
+    words = [f" {word}" for word in plain(alias).split()]
+    return {id(e) for e in entries if all(word in f" {e.words}" for word in words)}

@@ -57,7 +57,7 @@ def test_a_formula_is_found_and_read_with_the_keyboard_alone(panel):
 
 def test_symbols_are_set_as_mathematics_when_a_formula_is_opened(panel):
     panel.get_by_role("button", name="Show 1. Three horsepowers").click()
-    head = panel.locator("summary", has_text="water power").first
+    head = panel.locator("summary", has_text="water horsepower").first
     head.wait_for()
     head.click()
     symbols = panel.locator("details[open] .w2w-symbols")

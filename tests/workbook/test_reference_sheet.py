@@ -93,7 +93,9 @@ def test_a_sheet_of_few_formulas_has_larger_letters():
 def test_a_sheet_says_what_the_handbooks_say():
     text = text_of(read(sheet_of(("horsepower",), "us")))
     # Water horsepower as Alabama Extension ANR-0548 has it: gpm times feet over 3,960.
-    assert "water power (hp) = flow (gpm) × head (ft) 3,960" in text.replace("\xa0", " ")
+    assert "water horsepower (hp) = flow (gpm) × total dynamic head (ft) 3,960" in text.replace(
+        "\xa0", " "
+    )
     # NIST SP 811 App. B: 1 hp (550 ft lbf/s) is 0.7456999 kW; 1 psi 6.894757 kPa; 1 gal 3.785412 L.
     for said in ("1 hp = 0.7457 kW", "1 psi = 6.895 kPa", "1 gal = 3.785 L", "1 ft³ = 7.481 gal"):
         assert said in text

@@ -12,6 +12,7 @@ from ipywidgets import HTML, Box, Dropdown, Text, VBox
 from solver import Unreadable
 from solver.reading import Reading, read
 from solver.record import FIELDS, GROUPS, Fault, Field
+from solver.show import capital
 
 from ..controls import AUTO, LABELLED, Panel, button, classed
 from ..entry import Entry, Gate
@@ -26,7 +27,7 @@ HINTS = {"date": "Date, such as 2024-05-31"}
 def asks(field: Field, units: str) -> str:
     """What a box is called: "Flow by meter, in gpm"."""
     unit = field.unit(units)
-    label = HINTS.get(field.name) or field.label[:1].upper() + field.label[1:]
+    label = HINTS.get(field.name) or capital(field.label)
     return f"{label}, in {unit}" if unit else label
 
 

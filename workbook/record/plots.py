@@ -10,7 +10,7 @@ from functools import partial
 from typing import TYPE_CHECKING, NamedTuple
 
 from solver.record import Examined, Line, Trend, limit_lines, trend_of
-from solver.show import figures, with_unit
+from solver.show import capital, figures, with_unit
 
 from ..figures.ink import picture, printed
 from ..figures.view import Figure, View
@@ -42,7 +42,7 @@ class Plot(NamedTuple):
     def title(self) -> str:
         """What it shows, in which unit, and which way it goes."""
         trend = self.trend
-        name = trend.label[0].upper() + trend.label[1:]
+        name = capital(trend.label)
         return f"{name}{', ' * bool(trend.unit)}{trend.unit}: {trend.direction}"
 
     @property

@@ -141,13 +141,16 @@ def _years(sheets: list[Sheet], full: list[Sheet]) -> dict[str, Any]:
     """The trends, a line for each day, and what is to be known of days not printed in full."""
     plots = plots_of([sheet.examined for sheet in sheets])
     columns, rows = table_of(plots)
+    units = sheets[0].examined.record.units if sheets else "us"
     shown = {sheet.day for sheet in full}
     in_order = sorted(sheets, key=lambda sheet: sheet.day or Day(9999))
     return {
         "pictures": [_picture(plot) for plot in plots],
         "columns": columns,
         "rows": rows,
-        "rule": RULE.format(share=", ".join((_share(one, units) for one in FOLLOWED))) if plots else "",
+        "rule": RULE.format(share=", ".join(_share(one, units) for one in FOLLOWED))
+        if plots
+        else "",
         "days": [_line(sheet) for sheet in in_order],
         "said": [said for sheet in in_order if sheet.day not in shown for said in sheet.messages],
     }

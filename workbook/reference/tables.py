@@ -60,7 +60,9 @@ def _limit(one: Limits, units: str) -> Entry:
     quantity = quantity_named(one.quantity)
     low, high = (_end(end, quantity, units) for end in (one.low, one.high))
     said = f"Limit: {low}." if low == high else f"Limits: {low}; {high}."
-    return _lines(quantity.spoken(units), [said, f"{one.rule[:1].upper()}{one.rule[1:]}."], one.source)
+    return _lines(
+        quantity.spoken(units), [said, f"{one.rule[:1].upper()}{one.rule[1:]}."], one.source
+    )
 
 
 def _end(end: str | float, quantity: Quantity, units: str) -> str:

@@ -133,7 +133,7 @@ def test_feedback_shows_where_in_the_chain_the_mistake_stands():
         slip = next(each for each in case.mistakes if each.id.startswith("brake_power."))
         lines = sheet(line(work, ANA, at, f"{slip.value:.10g}"))
         html = feedback_html(mark(work, ANA, lines, None).questions[at - 1])
-        assert "brake power" in re.search(r'<li class="w2w-here">(.*?)</li>', html)[1]
+        assert "brake horsepower" in re.search(r'<li class="w2w-here">(.*?)</li>', html)[1]
 
 
 @pytest.mark.parametrize(

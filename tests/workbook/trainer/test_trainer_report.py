@@ -201,7 +201,7 @@ def test_one_mistake_in_two_kinds_of_problem_is_one_mistake_and_counts_people_on
     (flaw,) = facts(found).flaws
     assert ("ana", "bo", "cy") == flaw.people
     assert tuple(sorted(two)) == flaw.questions
-    assert "water power" == flaw.what
+    assert "water horsepower" == flaw.what
     assert "Flow and head are added. Power takes flow times head." == flaw.says
     assert "Lifting more water, or lifting it higher, takes more power." == flaw.why
     assert ("horsepower", "water_power.added") == (flaw.chapter, flaw.id)
