@@ -83,10 +83,9 @@ class OwnNumbers(Panel):
 
     def _in_units(self, _) -> None:
         """The same in the other system, whose names may differ; what is to be found stays."""
-        with self.find.hold_trait_notifications():
-            chosen = self.find.value
-            self.find.options = self._to_find()
-            self.find.value = chosen
+        chosen, added = self.find.value, self.added
+        self.find.options = self._to_find()  # which chooses the first
+        self.find.value, self.added = chosen, added
         self._lay_out()
 
     def _find_another(self, _) -> None:

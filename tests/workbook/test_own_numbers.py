@@ -58,7 +58,7 @@ def test_a_total_head_comes_out_of_two_gauges_as_published():
     gauges = {"discharge_gauge": "26 psi", "suction_gauge": "6 psi"}
     panel = worked("head", "head", **gauges)
     assert 46.154 == pytest.approx(work_readings(gauges, "head", "us").found.answer, rel=2e-3)
-    assert "The head is 46.2 ft." in words(panel.said.value)
+    assert "The total dynamic head is 46.2 ft." in words(panel.said.value)
 
 
 def test_kilowatts_come_out_of_volts_amps_and_power_factor_as_published():
@@ -100,7 +100,7 @@ def test_the_full_work_comes_back_with_what_was_read():
     panel = worked("horsepower", "water_power", flow="450 gpm", head="62 ft")
     assert "= Worked out The water horsepower is 7.045 hp." == words(panel.said.value)
     work = words(panel.work.value)
-    assert "flow 450 gpm head 62 ft" in work
+    assert "flow 450 gpm total dynamic head 62 ft" in work
     assert "Step 1: water horsepower (WHP)" in work
     assert "450 gpm × 62 ft" in work
 
@@ -153,7 +153,7 @@ def test_readings_that_cannot_be_are_named():
 def test_readings_at_odds_are_named_once():
     gauges = {"discharge_gauge": "52 psi", "suction_gauge": "8 psi"}
     told = words(worked("head", "head", static_head="60", friction_head="20", **gauges).said.value)
-    assert 1 == told.count("Two ways to the head disagree: 80 ft and 101.6 ft.")
+    assert 1 == told.count("Two ways to the total dynamic head disagree: 80 ft and 101.6 ft.")
 
 
 def test_readings_with_which_the_arithmetic_fails_are_not_called_a_lack_of_formulas():
@@ -167,14 +167,14 @@ def test_an_unusual_reading_is_worked_and_remarked_on():
     panel = worked("horsepower", "water_power", flow="450 gpm", head="1,200 ft")
     told = words(panel.said.value)
     assert told.startswith("! Please check The water horsepower is 136.4 hp.")
-    assert "1,200 ft is unusual for the head." in told
+    assert "1,200 ft is unusual for the total dynamic head." in told
 
 
 def test_every_reading_that_cannot_be_read_is_named_and_kept():
     panel = worked("horsepower", "water_power", flow="450 ft", head="tall")
     told = words(panel.said.value)
     assert told.startswith("? Not read Flow: ")
-    assert "Head: " in told
+    assert "Total dynamic head: " in told
     assert ("450 ft", "tall") == tuple(panel.entries[n].box.value for n in ("flow", "head"))
     assert "" == panel.work.value
 
@@ -266,8 +266,8 @@ def test_every_quantity_of_a_chapter_can_be_asked_for_and_given(chapter):
 @pytest.mark.parametrize(
     ("units", "labels"),
     [
-        ("us", {"Drawdown as measured, in inches", "Volume per depth, in gal/ft"}),
-        ("si", {"Drawdown as measured, in cm", "Volume per depth, in m³/m"}),
+        ("us", {"Drawdown as measured, in inches", "Gallons per foot, in gal/ft"}),
+        ("si", {"Drawdown as measured, in cm", "Volume per meter of depth, in m³/m"}),
     ],
 )
 def test_a_box_says_its_unit_as_it_is_written(units, labels):
@@ -346,7 +346,7 @@ def test_units_and_sources_are_said_once_and_never_left_empty(chapter, units):
 
 def test_a_box_says_its_unit_once():
     asks = [label_with_unit(quantity, "us") for quantity in quantities_of("nameplate")]
-    assert {"Slip in rpm", "Slip, in percent", "Poles", "Line amps, in A"} <= set(asks)
+    assert {"Slip in rpm", "Percent slip", "Number of poles", "Line amps, in A"} <= set(asks)
 
 
 def test_the_cautions_name_their_rules_and_defer_to_local_codes():

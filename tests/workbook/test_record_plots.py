@@ -105,12 +105,12 @@ def test_the_least_of_an_older_winding_is_kilovolts_and_one():
 def test_the_words_and_the_table_tell_every_number_of_the_picture():
     plots = plots_of(insulation(500, 480, 300, 90))
     (plot,) = plots
-    assert plot.title == "Insulation at 40 °C, megohm: falling"
+    assert plot.title == "Insulation resistance at 40 °C, megohm: falling"
     for day, value in (("2020-05-01", "500"), ("2023-05-01", "90")):
         assert f"{day}: {value} megohm" in plot.view.alt
     assert "Limits: least 5, recommended 100." in plot.view.alt
     heads, rows = table_of(plots)
-    assert ("Day", "insulation at 40 °C (megohm)") == heads
+    assert ("Day", "insulation resistance at 40 °C (megohm)") == heads
     assert [
         ("2020-05-01", "500"),
         ("2021-05-01", "480"),
@@ -124,8 +124,8 @@ def test_a_sudden_change_is_marked_in_the_picture_and_told():
     (plot,) = plots_of(insulation(500, 490, 510, 500, 90))
     written = [text.get_text() for text in drawn(plot).texts]
     assert "sudden" in written
-    assert "The last reading fell by 82%" in plot.view.headline
-    assert "The last reading fell by 82%" in plot.view.alt
+    assert "The last reading fell 82%" in plot.view.headline
+    assert "The last reading fell 82%" in plot.view.alt
     (steady,) = plots_of(insulation(500, 490, 510))
     assert "sudden" not in [text.get_text() for text in drawn(steady).texts]
 
@@ -159,7 +159,7 @@ def test_the_page_has_each_picture_with_words_for_who_cannot_see_it(demo):
 def test_plain_text_tells_what_each_picture_shows(demo):
     fault = FAULTS[0]
     text = trends_text(demo[f"{fault.station}, {fault.pump}"])
-    assert "The insulation at 40 °C is falling" in text
+    assert "The insulation resistance at 40 °C is falling" in text
     assert 5 == len(text.splitlines())
     assert TOO_FEW == trends_text([])
 

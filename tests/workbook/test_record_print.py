@@ -112,7 +112,7 @@ def test_the_years_stand_there_as_pictures_with_words_and_as_a_table(worn):
         assert plain(row) in whole
         assert f"{efficiency:.4g}" in whole
     # Only the newest day is worked in full; the others have a line each.
-    assert 1 == whole.count(plain("Step 1: well area"))
+    assert 1 == whole.count(plain("Step 1: wet well area"))
     assert plain("The pump moves 85.62% of its rated flow.") in whole
 
 
