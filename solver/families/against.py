@@ -35,9 +35,9 @@ def against(limits: Limits, rule: str, *zones: Zone) -> Judge:
         options = []
         for at, (name, text, then) in enumerate(zones):
             if at < here:
-                then = f"The {subject}, over {said[here - 1]}."
+                then = f"The {subject}. That is over {said[here - 1]}."
             elif at > here:
-                then = f"The {subject}, not over {said[here]}."
+                then = f"The {subject}. That is not over {said[here]}."
             options.append(Option(name, text, then))
         right = options.pop(here)
         limits_said = f"the limits are {said[0]} and {said[1]}"

@@ -12,8 +12,8 @@ from .scenes_conversions import flows, lifting
 
 __all__ = ["CHAINS"]
 
-ON_THE_WATER = "Which chain gives the power on the water in {}?"
-RULE = "each link must be true, and every unit must cancel but the one that is wanted"
+ON_THE_WATER = "Which chain gives the power that goes into the water, in {}?"
+RULE = "every link must be true, and every unit must cancel except the one you want"
 
 
 class Link(NamedTuple):
@@ -40,7 +40,7 @@ class Chain(NamedTuple):
     wanted: str
     links: tuple[Link, ...]
     false: tuple[int, Link, str]
-    asks: str = "Which chain turns that into {}?"
+    asks: str = "Which chain of conversions changes that to {}?"
 
 
 REPORT = {
@@ -65,14 +65,14 @@ CHANNEL = {
         (
             0,
             Link("8.34 gal", "1 ft³"),
-            "The 8.34 is pounds of a gallon. A cubic foot holds 7.48 gallons.",
+            "The 8.34 is pounds per gallon. A cubic foot holds 7.48 gallons.",
         ),
     ),
     "si": Chain(
         {"flow_per_second": "m³/s"},
         "ML/day",
         (Link("86,400 s", "1 day"), Link("1 ML", "1,000 m³")),
-        (1, Link("1 ML", "100 m³"), "A megalitre is 1,000 cubic metres."),
+        (1, Link("1 ML", "100 m³"), "A megaliter is 1,000 cubic meters."),
     ),
 }
 POWER = {
@@ -83,7 +83,7 @@ POWER = {
         (
             1,
             Link("1 hp", "3,960 ft-lb/min"),
-            "The 3,960 already holds the 8.34. A horsepower is 33,000 ft-lb/min.",
+            "The 3,960 already includes the 8.34. One horsepower is 33,000 ft-lb/min.",
         ),
         ON_THE_WATER,
     ),
@@ -94,7 +94,7 @@ POWER = {
         (
             1,
             Link("1 kW", "102 N-m/s"),
-            "The 102 already holds the 9.81. A kilowatt is 1,000 N-m/s.",
+            "The 102 already includes the 9.81. One kilowatt is 1,000 N-m/s.",
         ),
         ON_THE_WATER,
     ),
@@ -133,7 +133,7 @@ def judge(chains: Mapping[str, Chain]) -> Judge:
 
         def wrong(id: str, links: tuple[Link, ...], does: str) -> Option:
             left = what_is_left(start, links)
-            return Option(id, text(links), f"{does} What is left is {left}, not {chain.wanted}.")
+            return Option(id, text(links), f"{does} That leaves {left}, not {chain.wanted}.")
 
         places = draw.shuffled(range(len(chain.links)))
         turned, gap = places[:2]
@@ -141,7 +141,7 @@ def judge(chains: Mapping[str, Chain]) -> Judge:
         return Judgement(
             RULE,
             f"{text(before)} leaves {what_is_left(start, before)}",
-            Option("right", text(before), f"Every unit cancels but {chain.wanted}."),
+            Option("right", text(before), f"Every unit cancels except {chain.wanted}."),
             (
                 Option("false_link", text((*before[:at], link, *before[at + 1 :])), says),
                 wrong(
@@ -149,7 +149,7 @@ def judge(chains: Mapping[str, Chain]) -> Judge:
                     (*before[:turned], before[turned].turned, *before[turned + 1 :]),
                     "One link is upside down.",
                 ),
-                wrong("gap", (*before[:gap], *before[gap + 1 :]), "One link is left out."),
+                wrong("gap", (*before[:gap], *before[gap + 1 :]), "One link is missing."),
             ),
             chain.asks.format(chain.wanted),
         )
@@ -166,11 +166,11 @@ CHAINS = Family(
     (
         Level(
             ("daily_flow",),
-            "A report gives {daily_flow} for {station}. {asks}",
+            "A report shows {daily_flow} for {station}. {asks}",
         ),
         Level(
             ("flow_per_second",),
-            "The channel meter at {station} shows {flow_per_second}. {asks}",
+            "The open-channel meter at {station} shows {flow_per_second}. {asks}",
             judge=judge(CHANNEL),
         ),
         Level(

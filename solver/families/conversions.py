@@ -1,6 +1,6 @@
 """Units for pump work: one reading in another unit, by one conversion or a chain of them.
 
-The families here are worked by numbers; flows stand in flow_units.py, chains and figures to be
+The families here are worked by numbers; flows are in flow_units.py, chains and figures to be
 judged in chains.py and wrong_by_a_factor.py. `CONVERSIONS` has the whole chapter, in the order of
 teaching.
 """
@@ -24,13 +24,13 @@ CONVERSIONS = (
         pressures,
         Level(
             ("gauge_pressure",),
-            "The gauge at the foot of a standpipe reads {gauge_pressure}. "
-            "How high does the water stand above it?",
+            "The gauge at the bottom of a standpipe reads {gauge_pressure}. "
+            "How high is the water above the gauge?",
         ),
         Level(
             ("second_scale",),
-            "The gauge at the foot of a standpipe can be read only on its second scale: "
-            "{second_scale}. How high does the water stand above it, in {unit}?",
+            "You can read only the second scale of the gauge at the bottom of a standpipe. It shows "
+            "{second_scale}. How high is the water above the gauge, in {unit}?",
         ),
     ),
     numeric(
@@ -41,30 +41,30 @@ CONVERSIONS = (
         pressures,
         Level(
             ("water_height",),
-            "In a standpipe the water stands {water_height} above the gauge. "
+            "The water in a standpipe is {water_height} above the gauge. "
             "What should the gauge read?",
         ),
         Level(
             ("tank_depth", "tap_height"),
-            "A tank is filled to {tank_depth}. Its gauge sits {tap_height} above the floor. "
+            "A tank is filled to a depth of {tank_depth}. Its gauge is {tap_height} above the floor. "
             "What should the gauge read?",
         ),
     ),
     numeric(
         "second_scale",
         "CS",
-        "A pressure on the gauge's second scale",
+        "Pressure on the gauge's second scale",
         "second_scale",
         pressures,
         Level(
             ("gauge_pressure",),
-            "{person} reads {gauge_pressure} at {station}. "
-            "What does the gauge's second scale, in {unit}, show?",
+            "{person} reads {gauge_pressure} on a gauge at {station}. "
+            "What does its second scale show, in {unit}?",
         ),
         Level(
             ("water_height",),
-            "In a standpipe the water stands {water_height} above the gauge. "
-            "What does the gauge show on its second scale, in {unit}?",
+            "The water in a standpipe is {water_height} above the gauge. "
+            "What does the gauge's second scale show, in {unit}?",
         ),
     ),
     numeric(
@@ -79,7 +79,7 @@ CONVERSIONS = (
         ),
         Level(
             ("water_weight",),
-            "A truck may carry {water_weight} of water from {station}. How much is that in {unit}?",
+            "A truck may haul {water_weight} of water from {station}. How much is that in {unit}?",
         ),
     ),
     numeric(
@@ -90,16 +90,16 @@ CONVERSIONS = (
         tank,
         Level(
             ("water_volume",),
-            "{person} wants to load {water_volume} of water on a truck. What does the water weigh?",
+            "{person} wants to haul {water_volume} of water on a truck. How much does the water weigh?",
         ),
         Level(
             ("volume_converted",),
-            "A tank at {station} holds {volume_converted} of water. What does the water weigh?",
+            "A tank at {station} holds {volume_converted} of water. How much does the water weigh?",
         ),
         Level(
             ("tank_volume", "percent_full"),
             "A tank of {tank_volume} at {station} is {percent_full} full of water. "
-            "What does the water weigh?",
+            "How much does the water weigh?",
         ),
     ),
     numeric(
@@ -110,16 +110,16 @@ CONVERSIONS = (
         part,
         Level(
             ("water_volume", "tank_volume"),
-            "A tank of {tank_volume} at {station} holds {water_volume}. How full is it?",
+            "A tank of {tank_volume} at {station} has {water_volume} in it. What percent full is it?",
         ),
         Level(
             ("empty_volume", "tank_volume"),
-            "A tank of {tank_volume} at {station} has room for another {empty_volume}. "
-            "How full is it?",
+            "A tank of {tank_volume} at {station} has room for {empty_volume} more. "
+            "What percent full is it?",
         ),
         Level(
             ("volume_converted", "tank_volume"),
-            "A tank of {tank_volume} at {station} holds {volume_converted}. How full is it?",
+            "A tank of {tank_volume} at {station} has {volume_converted} in it. What percent full is it?",
         ),
     ),
     numeric(
@@ -130,11 +130,12 @@ CONVERSIONS = (
         ratings,
         Level(
             ("horsepower_rating",),
-            "A motor for {station} is marked {horsepower_rating}. What is its rating in {unit}?",
+            "The nameplate of a motor for {station} says {horsepower_rating}. "
+            "What is its rating in {unit}?",
         ),
         Level(
             ("shaft_work",),
-            "On a test stand the shaft of {place} does {shaft_work}. What is that in {unit}?",
+            "On a test stand, the shaft of {place} delivers {shaft_work}. What is that in {unit}?",
         ),
     ),
     numeric(
@@ -145,17 +146,18 @@ CONVERSIONS = (
         ratings,
         Level(
             ("kilowatt_rating",),
-            "A motor for {station} is marked {kilowatt_rating}. What is its rating in {unit}?",
+            "The nameplate of a motor for {station} says {kilowatt_rating}. "
+            "What is its rating in {unit}?",
         ),
         Level(
             ("shaft_work",),
-            "On a test stand the shaft of {place} does {shaft_work}. What is that in {unit}?",
+            "On a test stand, the shaft of {place} delivers {shaft_work}. What is that in {unit}?",
         ),
     ),
     numeric(
         "lifting_work",
         "CE",
-        "The work done on the water",
+        "Rate of work on the water",
         "lifting_work",
         lifting,
         Level(
@@ -170,7 +172,7 @@ CONVERSIONS = (
         ),
         Level(
             ("flow", "pressure"),
-            "{place} moves {flow}. The gauges show a pressure rise of {pressure} across it. "
+            "{place} moves {flow}. Its gauges show a pressure rise of {pressure}. "
             "What is the rate of work on the water, in {unit}?",
         ),
     ),

@@ -8,16 +8,18 @@ from .speed_family import numeric
 
 __all__ = ["DUTY_POINTS"]
 
-CURVE = "{place} has a shutoff head of {shutoff_head}, and gives {rated_head} at {rated_flow}. "
+CURVE = "{place} has a shutoff head of {shutoff_head} and makes {rated_head} at {rated_flow}. "
 PUMP = ("shutoff_head", "rated_head", "rated_flow")
-AT_RATED = "The static head is {static_head}, and friction is {rated_friction} at {rated_flow}. "
+AT_RATED = (
+    "The static head is {static_head}, and friction loss is {rated_friction} at {rated_flow}. "
+)
 AT_KNOWN = (
-    "It pumps from a level of {suction_elevation} to one of {discharge_elevation}, and friction is "
+    "It pumps from elevation {suction_elevation} to {discharge_elevation}, and friction loss is "
     "{known_friction} at {known_flow}. "
 )
 LEVELS = ("suction_elevation", "discharge_elevation", "known_friction", "known_flow")
-SQUARES = "Take both curves as going with the square of the flow."
-SECOND = "A second pump like it joins it on the same main. "
+SQUARES = "Treat both curves as changing with the square of the flow."
+SECOND = "A second pump just like it runs with it on the same main. "
 
 DUTY_POINTS = (
     numeric(
@@ -43,13 +45,13 @@ DUTY_POINTS = (
         on_a_system,
         Level(
             ("static_head", "rated_friction", "rated_flow", "flow"),
-            "{place} lifts water by a static head of {static_head}. Friction is {rated_friction} "
-            "at {rated_flow}, and goes with the square of the flow. The pump moves {flow}. "
-            "What is the total head?",
+            "{place} works against a static head of {static_head}. Friction loss is {rated_friction} "
+            "at {rated_flow} and changes with the square of the flow. The pump moves {flow}. "
+            "What is the total dynamic head (TDH)?",
         ),
         Level(
             (*PUMP, "static_head", "rated_friction"),
-            f"{CURVE}{AT_RATED}{SQUARES} At what head does it run?",
+            f"{CURVE}{AT_RATED}{SQUARES} What head does it run at?",
         ),
     ),
     numeric(
@@ -60,11 +62,11 @@ DUTY_POINTS = (
         on_a_system,
         Level(
             (*PUMP, "static_head", "rated_friction"),
-            f"{CURVE}{AT_RATED}{SECOND}{SQUARES} What flow do both move together?",
+            f"{CURVE}{AT_RATED}{SECOND}{SQUARES} What flow do the two move together?",
         ),
         Level(
             (*PUMP, *LEVELS),
-            f"{CURVE}{AT_KNOWN}{SECOND}{SQUARES} What flow do both move together?",
+            f"{CURVE}{AT_KNOWN}{SECOND}{SQUARES} What flow do the two move together?",
         ),
     ),
     numeric(
@@ -75,8 +77,8 @@ DUTY_POINTS = (
         partial(on_a_system, friction=(0.15, 0.5)),
         Level(
             ("flow", "parallel_flow"),
-            "{place} alone moves {flow}. With a second one like it on the same main, both "
-            "together move {parallel_flow}. What flow does the second pump add?",
+            "{place} moves {flow} alone. With a second pump just like it on the same main, the two "
+            "move {parallel_flow} together. What flow does the second pump add?",
         ),
         Level(
             (*PUMP, "static_head", "rated_friction"),

@@ -10,67 +10,66 @@ FLOWS = (
     numeric(
         "flow_converted",
         "CM",
-        "A flow in the pump's own unit",
+        "Flow in the pump's own unit",
         "flow",
         flows,
         Level(("flow_per_hour",), "{place} moves {flow_per_hour}. What flow is that in {unit}?"),
         Level(
             ("flow_per_second",),
-            "The channel meter at {station} shows {flow_per_second}. What flow is that in {unit}?",
+            "The open-channel meter at {station} shows {flow_per_second}. What flow is that in {unit}?",
         ),
         Level(
             ("daily_flow",),
-            "A report gives {daily_flow} for {station}, the same at all hours. "
-            "What flow is that in {unit}?",
+            "A report shows a steady {daily_flow} for {station}. What flow is that in {unit}?",
         ),
     ),
     numeric(
         "channel_flow",
         "CF",
-        "A flow as a channel meter counts it",
+        "Flow as an open-channel meter shows it",
         "flow_per_second",
         flows,
         Level(
             ("flow",),
-            "{place} moves {flow}. What does a channel meter show for it in {unit}?",
+            "{place} moves {flow}. What does an open-channel meter show for that, in {unit}?",
         ),
         Level(
             ("daily_flow",),
-            "A report gives {daily_flow} for {station}, the same at all hours. "
-            "What does a channel meter show for it in {unit}?",
+            "A report shows a steady {daily_flow} for {station}. "
+            "What does an open-channel meter show for that, in {unit}?",
         ),
     ),
     numeric(
         "daily_flow",
         "CD",
-        "A flow as a report counts it",
+        "Flow as a report shows it",
         "daily_flow",
         flows,
-        Level(("flow",), "{place} moves {flow} at all hours. What is its daily flow in {unit}?"),
+        Level(("flow",), "{place} moves a steady {flow}. What is its daily flow in {unit}?"),
         Level(
             ("flow_per_hour",),
-            "{place} moves {flow_per_hour} at all hours. What is its daily flow in {unit}?",
+            "{place} moves a steady {flow_per_hour}. What is its daily flow in {unit}?",
         ),
         Level(
             ("flow_per_second",),
-            "The channel meter at {station} shows {flow_per_second} at all hours. "
+            "The open-channel meter at {station} shows a steady {flow_per_second}. "
             "What is the daily flow in {unit}?",
         ),
     ),
     numeric(
         "flow_of_a_day",
         "CG",
-        "What a flow comes to in a day",
+        "How much a flow adds up to in a day",
         "flow_per_day",
         flows,
-        Level(("flow",), "{place} moves {flow} at all hours. How much is that in {unit}?"),
+        Level(("flow",), "{place} moves a steady {flow}. How much is that in {unit}?"),
         Level(
             ("flow_per_hour",),
-            "{place} moves {flow_per_hour} at all hours. How much is that in {unit}?",
+            "{place} moves a steady {flow_per_hour}. How much is that in {unit}?",
         ),
         Level(
             ("flow_per_second",),
-            "The channel meter at {station} shows {flow_per_second} at all hours. "
+            "The open-channel meter at {station} shows a steady {flow_per_second}. "
             "How much is that in {unit}?",
         ),
     ),
@@ -82,12 +81,12 @@ FLOWS = (
         change,
         Level(
             ("earlier_flow", "flow_drop"),
-            "{place} moved {earlier_flow} when it was new. Now it moves {flow_drop} less. "
+            "When new, {place} moved {earlier_flow}. Now it moves {flow_drop} less. "
             "What is the drop in percent?",
         ),
         Level(
             ("earlier_flow", "flow"),
-            "{place} moved {earlier_flow} when it was new. Now it moves {flow}. "
+            "When new, {place} moved {earlier_flow}. Now it moves {flow}. "
             "What is the drop in percent?",
         ),
     ),

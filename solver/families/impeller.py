@@ -25,6 +25,11 @@ def staged(draw: Draw, units: str) -> dict[str, float]:
     }
 
 
+BEST = "At its best efficiency point, {place} moves"
+ASKED = (
+    "US units use rpm, gpm and feet; metric uses rpm, m³/s and meters. What is its specific speed?"
+)
+
 SPECIFIC = numeric(
     "specific_speed",
     "SS",
@@ -33,33 +38,36 @@ SPECIFIC = numeric(
     staged,
     Level(
         ("pump_speed", "flow", "head"),
-        "At its best point, {place} moves {flow} against {head} of head at {pump_speed}. It "
-        "has one stage. What is its specific speed (in US units rpm, gpm and ft; in metric "
-        "rpm, m³/s and m)?",
+        f"{BEST} {{flow}} against {{head}} of head at {{pump_speed}}. It has one stage. {ASKED}",
     ),
     Level(
         ("pump_speed", "flow", "head", "stages"),
-        "At its best point, {place} moves {flow} against {head} of head at {pump_speed}. It "
-        "has {stages} stages. What is its specific speed (in US units rpm, gpm and ft; in "
-        "metric rpm, m³/s and m)?",
+        f"{BEST} {{flow}} against {{head}} of head at {{pump_speed}}. It has {{stages}} stages. {ASKED}",
     ),
     Level(
         ("pump_speed", "flow", "pressure"),
-        "At its best point, {place} moves {flow} at {pump_speed}, and the gauges show a "
-        "pressure rise of {pressure}. It has one stage. What is its specific speed (in US "
-        "units rpm, gpm and ft; in metric rpm, m³/s and m)?",
+        f"{BEST} {{flow}} at {{pump_speed}}, and the gauges show a pressure rise of {{pressure}}. "
+        f"It has one stage. {ASKED}",
     ),
 )
 
 SHAPES = {"us": (4000, 9000), "si": (80, 175)}
 SHAPED = (
-    ("radial", "Radial: it throws the water outward", "Low specific speed: head by a wide wheel."),
+    (
+        "radial",
+        "Radial: it throws the water outward",
+        "A low specific speed means a wide, flat impeller that makes a lot of head.",
+    ),
     (
         "mixed",
         "Mixed flow: partly outward, partly along the shaft",
-        "In between: it throws the water outward and pushes it along.",
+        "In between, the impeller throws the water outward and pushes it along.",
     ),
-    ("axial", "Axial: a propeller", "High specific speed: much flow, little head."),
+    (
+        "axial",
+        "Axial: it pushes the water along the shaft",
+        "A high specific speed means a propeller: a lot of flow and little head.",
+    ),
 )
 
 
@@ -93,25 +101,25 @@ def judge_shape(values: Mapping[str, float], units: str, draw: Draw) -> Judgemen
 
 
 BANDS = (
-    "Common practice: radial up to 4,000 (metric 80), mixed flow up to 9,000 (metric 175), axial "
-    "above. "
+    "Radial impellers run up to about 4,000 (metric 80), mixed-flow up to about 9,000 (metric 175), "
+    "and axial above that. "
 )
 
 IMPELLER_TYPE = judged(
     "impeller_type",
     "ST",
-    "Which impeller fits a specific speed",
+    "Which impeller goes with a specific speed",
     judge_shape,
     any_shape,
     Level(
         ("specific_speed",),
-        f"The specific speed of {{place}} is {{specific_speed}}. {BANDS}"
-        "What kind of impeller has it?",
+        f"{{place}} has a specific speed of {{specific_speed}}. {BANDS}"
+        "What kind of impeller does it have?",
     ),
     Level(
         ("pump_speed", "flow", "head"),
-        "At its best point, {place} moves {flow} against {head} at {pump_speed}, with one stage. "
-        f"{BANDS}What kind of impeller has it?",
+        f"{BEST} {{flow}} against {{head}} at {{pump_speed}}, with one stage. "
+        f"{BANDS}What kind of impeller does it have?",
         find=("specific_speed",),
     ),
 )

@@ -30,7 +30,7 @@ def slowed_on_a_system(draw: Draw, units: str) -> dict[str, float]:
 
 
 def judge_cube(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
-    """Whether power may be reckoned by the cube of the speed."""
+    """Whether power may be worked out by the cube of the speed."""
     share, static, shutoff = (
         values[n] for n in ("static_share", "static_head", "new_shutoff_head")
     )
@@ -38,23 +38,22 @@ def judge_cube(values: Mapping[str, float], units: str, draw: Draw) -> Judgement
         return None
     unit = "ft" if units == "us" else "m"
     of_head = f"static head is {with_unit(figures(share), '%')} of the head"
+    volume = "gallon" if units == "us" else "liter"
     lifts = f"{with_unit(figures(shutoff), unit)} at shutoff"
     yes = Option(
         "allowed",
-        "Yes, near enough: almost all of the head is friction",
+        "Yes, close enough: almost all of the head is friction",
         f"The {of_head}, so the law is hardly off.",
     )
     no = Option(
         "not_allowed",
-        "No: water is lifted, so the flow falls further, and each gallon saves less than it says"
-        if units == "us"
-        else "No: water is lifted, so the flow falls further, and each liter saves less than it says",
-        f"The {of_head}. That part stays at any speed, and it is paid for with all that is pumped.",
+        f"No: it lifts water, so each {volume} saves less than the law says",
+        f"The {of_head}. That part stays the same at any speed, and every {volume} has to be lifted that far.",
     )
     none = Option(
         "no_water",
-        "No: at that speed the pump lifts no water at all",
-        f"The slowed pump gives {lifts}, less than the static head. It would only heat the water.",
+        "No: at that speed the pump can't move any water",
+        f"The slowed pump makes {lifts}, less than the static head. It would only heat the water.",
     )
     if static > shutoff:
         right, wrong = none, (yes, no)
@@ -62,21 +61,26 @@ def judge_cube(values: Mapping[str, float], units: str, draw: Draw) -> Judgement
         right, wrong = no, (yes, none)
     else:
         right, wrong = yes, (no, none)
-    wrong = tuple(_refuted(option, of_head, lifts) for option in wrong)
+    wrong = tuple(_refuted(option, right, of_head, lifts) for option in wrong)
     return Judgement(
         "the cube law holds only with no static head (US DOE Tip Sheet 11)",
-        f"{of_head}; the slowed pump gives {lifts}",
+        f"{of_head}; the slowed pump makes {lifts}",
         right,
         wrong,
     )
 
 
-def _refuted(option: Option, of_head: str, lifts: str) -> Option:
+def _refuted(option: Option, right: Option, of_head: str, lifts: str) -> Option:
     """Why a choice is not the right one here."""
+    moves = right.id != "no_water"
     says = {
-        "allowed": f"The {of_head}. Lifting takes that at any speed.",
-        "not_allowed": f"Compare with what the slowed pump can hold: {lifts}. The {of_head}.",
-        "no_water": f"The slowed pump gives {lifts}, more than the static head. Water still moves.",
+        "allowed": f"The {of_head}, and lifting takes that much at any speed.",
+        "not_allowed": (
+            f"The {of_head}, too little to matter."
+            if moves
+            else f"The slowed pump makes only {lifts}, less than the static head: no water moves."
+        ),
+        "no_water": f"The slowed pump makes {lifts}, more than the static head. Water still moves.",
     }
     return Option(option.id, option.text, says[option.id])
 
@@ -84,19 +88,19 @@ def _refuted(option: Option, of_head: str, lifts: str) -> Option:
 CUBE_LAW = judged(
     "cube_law",
     "SK",
-    "May the cube law be used here",
+    "Can you use the cube law here",
     judge_cube,
     slowed_on_a_system,
     Level(
         ("head", "static_head", "shutoff_head", "speed_cut"),
-        "{place} works at {head}, {static_head} of it static. Its shutoff head is {shutoff_head}. "
-        "It is to be slowed by {speed_cut}. May the cube law tell its power?",
+        "{place} works at {head} of head, {static_head} of it static. Its shutoff head is {shutoff_head}. "
+        "It will be slowed down by {speed_cut}. Can you use the cube law for its power?",
         find=("static_share", "speed_ratio", "new_shutoff_head"),
     ),
     Level(
         ("head", "static_head", "shutoff_head", "pump_speed", "new_speed"),
-        "{place} works at {head}, {static_head} of it static. Its shutoff head is {shutoff_head} "
-        "at {pump_speed}. It is to turn at {new_speed}. May the cube law tell its power?",
+        "{place} works at {head} of head, {static_head} of it static. Its shutoff head is {shutoff_head} "
+        "at {pump_speed}. It will run at {new_speed}. Can you use the cube law for its power?",
         find=("static_share", "speed_ratio", "new_shutoff_head"),
     ),
 )
@@ -104,17 +108,17 @@ CUBE_LAW = judged(
 GAINS = (
     (
         "hardly",
-        "Hardly more than one: not over 20% is gained",
-        "Friction takes most of what the second pump could add. Run one, and look at the main.",
+        "Not much: flow goes up 20% or less",
+        "Friction uses up most of what the second pump could add. Run one, and check the main.",
     ),
     (
         "some",
-        "More, but well short of double: over 20%, not over 80%",
-        "Two pumps share one main, so its friction grows and holds both back.",
+        "Some: flow goes up more than 20%, but not more than 80%",
+        "Two pumps share one main, so its friction goes up and holds both back.",
     ),
     (
         "nearly_double",
-        "Nearly double: over 80% is gained",
+        "Nearly double: flow goes up more than 80%",
         "Here the head is nearly all static, so the main hardly holds them back.",
     ),
 )
@@ -136,37 +140,36 @@ TWO_PUMPS = judged(
     shared_main,
     Level(
         ("flow", "parallel_flow"),
-        "{place} alone moves {flow}. With a second one like it on the same main, both together "
-        "move {parallel_flow}. What does the second pump bring?",
+        "{place} moves {flow} alone. With a second pump just like it on the same main, the two move "
+        "{parallel_flow} together. How much does the second pump help?",
         find=("parallel_gain",),
     ),
     Level(
         (*PUMP, "static_head", "rated_friction"),
-        f"{CURVE}{AT_RATED}{SECOND}{SQUARES} What does the second pump bring?",
+        f"{CURVE}{AT_RATED}{SECOND}{SQUARES} How much does the second pump help?",
         find=("flow", "parallel_flow", "parallel_gain"),
     ),
 )
 
-WAS = "{place} moved {rated_flow} against {rated_head} when it was new. "
+WAS = "When new, {place} moved {rated_flow} at {rated_head}. "
 
 DUTY_CHANGE = judged(
     "duty_change",
     "SZ",
-    "Why the duty point has moved",
+    "Why the duty point moved",
     judge_duty(),
     changed_duty(),
     Level(
         ("rated_flow", "rated_head", "flow", "head"),
-        f"{WAS}At the same speed and levels it now moves {{flow}} against {{head}}. "
-        "What has changed?",
+        f"{WAS}Now, at the same speed and water levels, it moves {{flow}} at {{head}}. What changed?",
         find=("flow_share", "head_share"),
         scene=changed_duty(WITHOUT_STATIC),
         judge=judge_duty(WITHOUT_STATIC),
     ),
     Level(
         ("rated_flow", "rated_head", "static_head", "flow", "head", "static_now"),
-        f"{WAS}With the pumps off the static head was {{static_head}}. At the same speed it now "
-        "moves {flow} against {head}, and the static head is {static_now}. What has changed?",
+        f"{WAS}With the pumps off, the static head was {{static_head}}. Now, at the same speed, it "
+        "moves {flow} at {head}, and the static head is {static_now}. What changed?",
         find=("flow_share", "head_share"),
     ),
 )

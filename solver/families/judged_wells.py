@@ -50,13 +50,13 @@ STARTS_LIMIT = judged(
     Level(
         ("motor_size", "cycle_time", "alternating_pumps"),
         "At {station}, it is {cycle_time} from one start to the next. Its {alternating_pumps} pumps "
-        f"alternate, and each has a {{motor_size}} motor. {TABLE} Does each motor start too often?",
+        f"alternate, each with a motor of {{motor_size}}. {TABLE} Does each motor start too often?",
         find=("cycle_floor", "cycle_ceiling", "motor_cycle"),
     ),
     Level(
         ("motor_size", "working_volume", "flow", "inflow", "alternating_pumps"),
         "The wet well of {station} holds {working_volume} between floats, and inflow is {inflow}. Its "
-        "{alternating_pumps} pumps alternate. Each moves {flow} and has a {motor_size} motor. "
+        "{alternating_pumps} pumps alternate. Each moves {flow} and has a motor of {motor_size}. "
         f"{TABLE} Does each motor start too often?",
         find=("cycle_floor", "cycle_ceiling", "motor_cycle"),
     ),

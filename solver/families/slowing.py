@@ -12,85 +12,86 @@ SLOWING = (
     without_lift(
         "power_cut",
         "SX",
-        "The share of power that slowing saves",
+        "The share of power that slowing down saves",
         "power_cut",
         slower,
         Level(
             ("speed_cut",),
-            f"{{person}} slows {{place}} by {{speed_cut}}. {FRICTION} "
-            "What share of its power does that save?",
+            f"{{person}} slows {{place}} down by {{speed_cut}}. {FRICTION} "
+            "What percent of its power does that save?",
         ),
         Level(
             ("pump_speed", "new_speed"),
-            f"{{place}} turned at {{pump_speed}} and now turns at {{new_speed}}. {FRICTION} "
-            "What share of its power does that save?",
+            f"{{place}} ran at {{pump_speed}} and now runs at {{new_speed}}. {FRICTION} "
+            "What percent of its power does that save?",
         ),
     ),
     without_lift(
         "slowed_power",
         "SW",
-        "Input power of a slowed pump",
+        "Input power of a pump that is slowed down",
         "slowed_power",
         slower,
         Level(
             ("input_power", "pump_speed", "new_speed"),
             f"{{place}} draws {{input_power}} at {{pump_speed}}. {FRICTION} "
-            "What does it draw at {new_speed}?",
+            "How much power does it draw at {new_speed}?",
         ),
         Level(
             ("input_power", "speed_cut"),
-            f"{{place}} draws {{input_power}}. {FRICTION} Its drive slows it by {{speed_cut}}. "
-            "What does it draw then?",
+            f"{{place}} draws {{input_power}}. {FRICTION} Its drive slows it down by {{speed_cut}}. "
+            "How much power does it draw then?",
         ),
         Level(
             ("input_power", "flow", "new_flow", "head", "static_head"),
             f"{{place}} draws {{input_power}} and moves {{flow}} against {{head}}, {LIFTED} It is "
-            "slowed until it moves {new_flow}, at the same efficiency. What does it draw then?",
+            "slowed down until it moves {new_flow}, at the same efficiency. "
+            "How much power does it draw then?",
             scene=slower_lift,
         ),
     ),
     without_lift(
         "slowing_saves",
         "SG",
-        "Energy that slowing saves in a year",
+        "Energy that slowing down saves in a year",
         "saved_energy",
         slower,
         Level(
             ("input_power", "pump_speed", "new_speed", "yearly_hours"),
-            f"{{place}} draws {{input_power}} at {{pump_speed}} and runs {{yearly_hours}}, at "
-            f"whatever speed. {FRICTION} What does a speed of {{new_speed}} save in a year?",
+            f"{{place}} draws {{input_power}} at {{pump_speed}} and runs {{yearly_hours}} at "
+            f"either speed. {FRICTION} How much energy does running at {{new_speed}} save in a year?",
         ),
         Level(
             ("input_power", "flow", "new_flow", "head", "static_head", "yearly_hours"),
-            "{place} draws {input_power} and runs {yearly_hours}, at whatever speed. It moves "
-            f"{{flow}} against {{head}}, {LIFTED} Slowed, at the same efficiency, it moves "
-            "{new_flow}. What does that save in a year?",
+            "{place} draws {input_power} and runs {yearly_hours} at either speed. It moves {flow} "
+            f"against {{head}}, {LIFTED} Slowed down, at the same efficiency, it moves {{new_flow}}. "
+            "How much energy does that save in a year?",
             scene=slower_lift,
         ),
     ),
     without_lift(
         "slowed_energy_per_volume",
         "SV",
-        "Energy per volume of a slowed pump",
+        "Energy per volume of a pump that is slowed down",
         "new_energy_per_volume",
         slower,
         Level(
             ("energy_per_volume", "pump_speed", "new_speed"),
-            f"{{place}} takes {{energy_per_volume}} at {{pump_speed}}. {FRICTION} "
-            "What energy does a volume take at {new_speed}, in {unit}?",
+            f"{{place}} uses {{energy_per_volume}} at {{pump_speed}}. {FRICTION} "
+            "How much energy does it use at {new_speed}, in {unit}?",
         ),
         Level(
             ("energy_per_volume", "flow", "new_flow", "head", "static_head"),
-            f"{{place}} takes {{energy_per_volume}} and moves {{flow}} against {{head}}, {LIFTED} "
-            "Slowed, at the same efficiency, it moves {new_flow}. "
-            "What energy does a volume take then, in {unit}?",
+            f"{{place}} uses {{energy_per_volume}} and moves {{flow}} against {{head}}, {LIFTED} "
+            "Slowed down, at the same efficiency, it moves {new_flow}. "
+            "How much energy does it use then, in {unit}?",
             scene=slower_lift,
         ),
     ),
     numeric(
         "least_speed",
         "SM",
-        "The least speed that lifts water",
+        "The least speed that moves water",
         "least_speed",
         on_a_system,
         Level(
@@ -100,8 +101,8 @@ SLOWING = (
         ),
         Level(
             ("pump_speed", "shutoff_head", "suction_elevation", "discharge_elevation"),
-            "{place} has a shutoff head of {shutoff_head} at {pump_speed}. It pumps from a level "
-            "of {suction_elevation} to one of {discharge_elevation}. "
+            "{place} has a shutoff head of {shutoff_head} at {pump_speed}. It pumps from "
+            "elevation {suction_elevation} to elevation {discharge_elevation}. "
             "Below what speed does it move no water?",
         ),
     ),

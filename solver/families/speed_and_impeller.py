@@ -15,8 +15,9 @@ from .speed_family import FRICTION, without_lift
 
 __all__ = ["SPEED"]
 
-TURNS = "{place} turns at {pump_speed}"
-TRIM = "{place} has an impeller of {impeller_diameter}"
+TURNS = "{place} runs at {pump_speed}"
+TRIM = "{place} has an impeller diameter of {impeller_diameter}"
+TAKES = "takes {brake_power} at the shaft"
 
 LAWS = (
     without_lift(
@@ -27,18 +28,18 @@ LAWS = (
         other_speed,
         Level(
             ("flow", "pump_speed", "new_speed"),
-            f"{TURNS} and moves {{flow}}. {FRICTION} What flow does it move at {{new_speed}}?",
+            f"{TURNS} and moves {{flow}}. {FRICTION} What is its flow at {{new_speed}}?",
         ),
         Level(
             ("flow", "speed_cut"),
-            f"{{place}} moves {{flow}}. {FRICTION} Its drive slows it by {{speed_cut}}. "
-            "What flow does it move then?",
+            f"{{place}} moves {{flow}}. {FRICTION} Its drive slows it down by {{speed_cut}}. "
+            "What is its flow then?",
             scene=slower,
         ),
         Level(
             ("flow", "impeller_diameter", "new_diameter"),
             f"{TRIM} and moves {{flow}}. {FRICTION} "
-            "What flow does it move with an impeller of {new_diameter}?",
+            "What is its flow with the impeller trimmed to {new_diameter}?",
             scene=trimmed,
         ),
     ),
@@ -50,41 +51,40 @@ LAWS = (
         other_speed,
         Level(
             ("head", "pump_speed", "new_speed"),
-            f"{TURNS} against {{head}} of head. {FRICTION} What head has it at {{new_speed}}?",
+            f"{TURNS} and makes {{head}} of head. {FRICTION} What head does it make at {{new_speed}}?",
         ),
         Level(
             ("head", "impeller_diameter", "new_diameter"),
-            f"{TRIM} and gives {{head}} of head. {FRICTION} "
-            "What head does it give with an impeller of {new_diameter}?",
+            f"{TRIM} and makes {{head}} of head. {FRICTION} "
+            "What head does it make with the impeller trimmed to {new_diameter}?",
             scene=trimmed,
         ),
         Level(
             ("head", "flow", "new_flow"),
-            f"{{place}} moves {{flow}} against {{head}} of head. {FRICTION} Its speed is changed "
-            "until it moves {new_flow}. What head has it then?",
+            f"{{place}} moves {{flow}} at {{head}} of head. {FRICTION} Its speed is changed until it "
+            "moves {new_flow}. What head does it make then?",
         ),
     ),
     without_lift(
         "new_shaft_power",
         "SB",
-        "Brake power at another speed or diameter",
+        "Power at another speed or diameter",
         "new_shaft_power",
         other_speed,
         Level(
             ("brake_power", "pump_speed", "new_speed"),
-            f"{TURNS} and its shaft takes {{brake_power}}. {FRICTION} "
-            "What does the shaft take at {new_speed}?",
+            f"{TURNS} and {TAKES}. {FRICTION} What is the {{brake_power:full}} at {{new_speed}}?",
         ),
         Level(
             ("brake_power", "impeller_diameter", "new_diameter"),
-            f"{TRIM} and its shaft takes {{brake_power}}. {FRICTION} "
-            "What does the shaft take with an impeller of {new_diameter}?",
+            f"{TRIM} and {TAKES}. {FRICTION} "
+            "What is the {brake_power:full} with the impeller trimmed to {new_diameter}?",
             scene=trimmed,
         ),
         Level(
             ("brake_power", "flow", "new_flow"),
-            f"{{place}} moves {{flow}} and its shaft takes {{brake_power}}. {FRICTION} Its speed "
-            "is changed until it moves {new_flow}. What does the shaft take then?",
+            f"{{place}} moves {{flow}} and {TAKES}. {FRICTION} Its speed is changed until it moves "
+            "{new_flow}. What is the {brake_power:full} then?",
         ),
     ),
     without_lift(
@@ -99,11 +99,12 @@ LAWS = (
         ),
         Level(
             ("pump_speed", "head", "new_head"),
-            f"{TURNS} against {{head}} of head. {FRICTION} At what speed has it {{new_head}}?",
+            f"{TURNS} and makes {{head}} of head. {FRICTION} "
+            "At what speed does it make {new_head}?",
         ),
         Level(
             ("pump_speed", "brake_power", "new_shaft_power"),
-            f"{TURNS} and its shaft takes {{brake_power}}. {FRICTION} "
+            f"{TURNS} and {TAKES}. {FRICTION} "
             "At what speed does the shaft take {new_shaft_power}?",
         ),
     ),
@@ -115,11 +116,12 @@ LAWS = (
         trimmed,
         Level(
             ("impeller_diameter", "flow", "new_flow"),
-            f"{TRIM} and moves {{flow}}. {FRICTION} What diameter moves {{new_flow}}?",
+            f"{TRIM} and moves {{flow}}. {FRICTION} What impeller diameter moves {{new_flow}}?",
         ),
         Level(
             ("impeller_diameter", "head", "new_head"),
-            f"{TRIM} and gives {{head}} of head. {FRICTION} What diameter gives {{new_head}}?",
+            f"{TRIM} and makes {{head}} of head. {FRICTION} "
+            "What impeller diameter makes {new_head}?",
         ),
     ),
 )

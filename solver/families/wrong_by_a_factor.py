@@ -13,9 +13,9 @@ from .scenes_conversions import flows, lifting, pressures, ratings, tank, worked
 
 __all__ = ["WRONG_BY_A_FACTOR"]
 
-POINT = "The decimal point has slipped."
+POINT = "The decimal point slipped."
 SLIPPED = ((10, POINT), (0.1, POINT))
-COPIED = (None, "The number was copied, and only the unit changed.")
+COPIED = (None, "Only the unit was changed; the number was copied.")
 
 Wrong = tuple[float | None, str]  # what the true figure is multiplied by, and what was done
 
@@ -39,17 +39,17 @@ FLOW = (
         flows,
         ("flow",),
         "daily_flow",
-        ((1 / 24, "This is what it moves in an hour."),),
-        ((1 / 24, "This is what it moves in an hour."),),
-        "{} at all hours is {}",
+        ((1 / 24, "The number is what it moves in an hour."),),
+        ((1 / 24, "The number is what it moves in an hour."),),
+        "a steady {} is {}",
     ),
     Pair(flows, ("flow",), "flow_per_hour", (COPIED,), (COPIED,)),
     Pair(
         flows,
         ("flow",),
         "flow_per_second",
-        ((60, "This is cubic feet a minute."),),
-        ((60, "This is cubic metres a minute."),),
+        ((60, "The number is cubic feet per minute."),),
+        ((60, "The number is cubic meters per minute."),),
     ),
 )
 STANDING = (
@@ -57,7 +57,7 @@ STANDING = (
         pressures,
         ("gauge_pressure",),
         "water_height",
-        ((2.31**-2, "It divides by the 2.31. A psi holds up 2.31 ft."),),
+        ((2.31**-2, "It was divided by 2.31. One psi holds up 2.31 ft, so multiply."),),
         (COPIED,),
         "{} holds up {} of water",
     ),
@@ -65,14 +65,14 @@ STANDING = (
         pressures,
         ("gauge_pressure",),
         "second_scale",
-        ((2.31 / 6.895, "This is feet of water, not kilopascals."),),
+        ((2.31 / 6.895, "The number is feet of water, not kilopascals."),),
         (),
     ),
     Pair(
         tank,
         ("water_volume",),
         "volume_converted",
-        ((7.48**2, "It multiplies by the 7.48. A gallon is the smaller one."),),
+        ((7.48**2, "It was multiplied by 7.48. A cubic foot is bigger than a gallon, so divide."),),
         (COPIED,),
     ),
     Pair(tank, ("water_volume",), "water_weight", (COPIED,), (COPIED,), "{} of water weighs {}"),
@@ -82,17 +82,27 @@ WORKING = (
         lifting,
         ("flow", "head"),
         "water_power",
-        ((8.34, "The weight of water went in twice."),),
-        ((9.81, "The weight of water went in twice."),),
-        "{} against {} of head is {} of water power",
+        ((8.34, "The weight of water was used twice."),),
+        ((9.81, "The weight of water was used twice."),),
+        "{} against {} of head puts {} into the water",
     ),
     Pair(lifting, ("flow",), "weight_flow", (COPIED,), (COPIED,), "{} of water weighs {}"),
     Pair(
         ratings,
         ("horsepower_rating",),
         "kilowatt_rating",
-        ((0.746**-2, "It divides by the 0.746. A horsepower is less than a kilowatt."),),
-        ((0.746**-2, "It divides by the 0.746. A horsepower is less than a kilowatt."),),
+        (
+            (
+                0.746**-2,
+                "It was divided by 0.746. A horsepower is less than a kilowatt, so multiply.",
+            ),
+        ),
+        (
+            (
+                0.746**-2,
+                "It was divided by 0.746. A horsepower is less than a kilowatt, so multiply.",
+            ),
+        ),
     ),
 )
 
@@ -141,11 +151,11 @@ def judge(pairs: tuple[Pair, ...]) -> Judge:
         wrong, done = draw.pick((*getattr(pair, units), *SLIPPED))
         broken = stated(pair, units, draw, wrong)
         return Judgement(
-            "work each in round numbers; one is wrong by far more than rounding",
+            "work each one in round numbers; one is off by far more than rounding",
             f"{broken.seen}: {broken.true}",
-            Option("wrong_by_a_factor", broken.text, f"It comes to {broken.true}. {done}"),
+            Option("wrong_by_a_factor", broken.text, f"It should be {broken.true}. {done}"),
             tuple(
-                Option(f"fits_{i}", fit.text, f"This one fits: it comes to {fit.true}.")
+                Option(f"fits_{i}", fit.text, f"This one is right: it comes to {fit.true}.")
                 for i, fit in enumerate((stated(each, units, draw) for each in others), 1)
             ),
         )
@@ -157,18 +167,21 @@ WRONG_BY_A_FACTOR = Family(
     "wrong_by_a_factor",
     "CZ",
     "units",
-    "Which figure is plainly wrong",
+    "Which number has to be wrong",
     "choice",
     (
-        Level((), "{person} has three flows of {station} in other units. Which is plainly wrong?"),
         Level(
             (),
-            "{person} has three notes from {station} in other units. Which is plainly wrong?",
+            "{person} changed three flows at {station} to other units. Which one has to be wrong?",
+        ),
+        Level(
+            (),
+            "{person} changed three readings at {station} to other units. Which one has to be wrong?",
             judge=judge(STANDING),
         ),
         Level(
             (),
-            "{person} has three notes on pumps at {station}. Which is plainly wrong?",
+            "{person} wrote three notes about pumps at {station}. Which one has to be wrong?",
             judge=judge(WORKING),
         ),
     ),

@@ -30,18 +30,18 @@ PRESSURES = (
         "water_height",
         gauge_pressure * HEAD_PER_PRESSURE,
         HEAD_PER_PRESSURE.source,
-        "A gauge shows the height of water above it, whatever the width of the tank.",
+        "A gauge feels the height of water above it, however wide the tank is.",
     ),
     Formula(
         "water_height",
         Known("tank_depth") - Known("tap_height"),
         "common practice, no source: a gauge feels only the water above it",
-        "The gauge feels only the water above it, not what stands below.",
+        "The gauge feels only the water above it, not the water below.",
         slips=(
             Slip(
                 "all_the_depth",
                 Known("tank_depth"),
-                "This takes all the depth. Only water above the gauge counts.",
+                "You used the whole depth. Only the water above the gauge counts.",
             ),
         ),
         turns=("tank_depth",),
@@ -51,11 +51,11 @@ PRESSURES = (
         gauge_pressure * KPA_PER_PSI,
         "us",
         KPA_PER_PSI,
-        "A psi is nearly seven kilopascals, so the figure grows.",
+        "One psi is nearly 7 kilopascals.",
         Slip(
             "feet_for_kilopascals",
             gauge_pressure * HEAD_PER_PRESSURE,
-            "The 2.31 gives feet of water. A psi is 6.895 kilopascals.",
+            "You used 2.31, which gives feet of water. One psi is 6.895 kilopascals.",
         ),
     ),
     factor(
@@ -63,11 +63,11 @@ PRESSURES = (
         gauge_pressure / KPA_PER_BAR,
         "si",
         KPA_PER_BAR,
-        "A bar is 100 kilopascals, so the figure shrinks.",
+        "A bar is 100 kilopascals.",
         Slip(
             "thousand_for_hundred",
             gauge_pressure / Number(1000),
-            "This divides by 1,000. A bar is 100 kilopascals.",
+            "You divided by 1,000. A bar is 100 kilopascals.",
         ),
     ),
 )
@@ -78,11 +78,11 @@ VOLUMES = (
         volume_converted * GALLONS_PER_CUBIC_FOOT,
         "us",
         GALLONS_PER_CUBIC_FOOT,
-        "A cubic foot holds about seven and a half gallons.",
+        "A cubic foot holds about 7½ gallons.",
         Slip(
             "weight_for_volume",
             volume_converted * WATER_MASS,
-            "The 8.34 is pounds of a gallon. A cubic foot holds 7.48 gallons.",
+            "You used 8.34, which is pounds per gallon. A cubic foot holds 7.48 gallons.",
         ),
     ),
     factor(
@@ -90,11 +90,11 @@ VOLUMES = (
         volume_converted / LITRES_PER_CUBIC_METRE,
         "si",
         LITRES_PER_CUBIC_METRE,
-        "A cubic metre is 1,000 litres, so the figure shrinks.",
+        "A cubic meter is 1,000 liters.",
         Slip(
             "hundred_for_thousand",
             volume_converted / Number(100),
-            "This divides by 100. A cubic metre is 1,000 litres.",
+            "You divided by 100. A cubic meter is 1,000 liters.",
         ),
     ),
     factor(
@@ -106,7 +106,7 @@ VOLUMES = (
         Slip(
             "volume_for_weight",
             water_volume * GALLONS_PER_CUBIC_FOOT,
-            "The 7.48 is gallons of a cubic foot. A gallon weighs 8.34 pounds.",
+            "You used 7.48, which is gallons per cubic foot. A gallon weighs 8.34 pounds.",
         ),
     ),
     factor(
@@ -118,28 +118,29 @@ VOLUMES = (
         Slip(
             "force_for_mass",
             water_volume * WATER_WEIGHT,
-            "The 9.81 gives kilonewtons. A cubic metre of water is 1,000 kilograms.",
+            "You used 9.81, which gives kilonewtons. A cubic meter of water is 1,000 kilograms.",
         ),
     ),
     Formula(
         "water_volume",
         tank_volume - Known("empty_volume"),
         "common practice, no source",
-        "What is not empty is full.",
+        "The part that isn't empty is full.",
         turns=("tank_volume",),
     ),
     Formula(
         "percent_full",
         Percent(water_volume / tank_volume),
-        "common practice, no source: percent is part over whole, times 100",
-        "Percent is the part over the whole, times 100.",
+        "common practice, no source: percent is part divided by whole, times 100",
+        "Percent is the part divided by the whole, times 100.",
         slips=(
             Slip(
                 "empty_share",
                 Percent((tank_volume - water_volume) / tank_volume),
-                "This is the empty share. The question asks for the full one.",
+                "You found how empty it is. The question asks how full it is.",
             ),
         ),
+        back="The part is that percent of the whole.",
     ),
 )
 
@@ -148,12 +149,12 @@ POWERS = (
         "kilowatt_rating",
         horsepower_rating * KW_PER_HP,
         KW_PER_HP.source,
-        "A horsepower is about three quarters of a kilowatt.",
+        "One horsepower is about three-quarters of a kilowatt.",
         slips=(
             Slip(
                 "converted_twice",
                 horsepower_rating * KW_PER_HP * KW_PER_HP,
-                "The 0.746 went in twice. It goes in once.",
+                "You used the 0.746 twice. Use it once.",
             ),
         ),
     ),
@@ -162,11 +163,11 @@ POWERS = (
         shaft_work / FOOT_POUNDS,
         "us",
         FOOT_POUNDS,
-        "One horsepower lifts 33,000 pounds one foot in a minute.",
+        "One horsepower lifts 33,000 pounds one foot in one minute.",
         Slip(
             "by_the_second",
             shaft_work / Number(550),
-            "The 550 is for foot-pounds a second. By the minute it is 33,000.",
+            "You used 550, which is for foot-pounds per second. Per minute it is 33,000.",
         ),
     ),
     factor(
@@ -180,18 +181,18 @@ POWERS = (
         "weight_flow",
         Known("flow") * WEIGHT_OF_FLOW,
         WEIGHT_OF_FLOW.source,
-        "Power lifts weight, so the volume is weighed first.",
+        "Power lifts weight, so turn the flow into weight first.",
     ),
     Formula(
         "lifting_work",
         Known("weight_flow") * Known("head"),
         "the definition of work: weight times the height it is lifted",
-        "Work is the weight times the height it is lifted.",
+        "Work is the weight times the height you lift it.",
         slips=(
             Slip(
                 "added",
                 Known("weight_flow") + Known("head"),
-                "Weight and height are added. Work is one times the other.",
+                "You added weight and height. Work is one times the other.",
             ),
         ),
     ),

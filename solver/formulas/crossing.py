@@ -11,7 +11,7 @@ PARABOLAS = (
 )
 HI = "Hydraulic Institute practice (from memory)"
 US_UNITS = f"{HI}: rpm, US gpm and feet of one stage at the best point"
-SI_UNITS = f"{HI}: rpm, cubic metres a second and metres of one stage at the best point"
+SI_UNITS = f"{HI}: rpm, cubic meters per second and meters of one stage at the best point"
 
 flow, rated_flow, parallel_flow = map(Known, ("flow", "rated_flow", "parallel_flow"))
 rated_friction, friction_head = map(Known, ("rated_friction", "friction_head"))
@@ -30,12 +30,12 @@ CURVES = (
         "spare_head",
         shutoff_head - static_head,
         PARABOLAS,
-        "So much head is there at no flow, beyond what lifting the water takes.",
+        "This is the head the pump has at zero flow beyond what it takes to lift the water.",
         slips=(
             Slip(
                 "static_left_out",
                 shutoff_head,
-                "The static head is left out. It takes part of the shutoff head.",
+                "You left out the static head. It uses up part of the shutoff head.",
             ),
         ),
     ),
@@ -43,29 +43,29 @@ CURVES = (
         "curve_drop",
         shutoff_head - Known("rated_head"),
         PARABOLAS,
-        "The pump gives so much less head at its rated flow than at shutoff.",
+        "The pump makes this much less head at its rated flow than at shutoff.",
     ),
     Formula(
         "rated_friction",
         Known("known_friction") * (rated_flow / Known("known_flow")) ** 2,
         PARABOLAS,
-        "Friction goes with the square of the flow.",
+        "Friction loss changes with the square of the flow.",
     ),
     Formula(
         "flow",
         met(drop + rated_friction),
         PARABOLAS,
-        "Both curves bend with the square of the flow, so the spare head gives its square.",
+        "Both curves change with the square of the flow, so take a square root to get the flow.",
         slips=(
             Slip(
                 "friction_left_out",
                 met(drop),
-                "The friction is left out. It uses up head as the curve does.",
+                "You left out the friction loss. It uses up head too.",
             ),
             Slip(
                 "curve_left_out",
                 met(rated_friction),
-                "The fall of the pump curve is left out. The pump gives less head as flow grows.",
+                "You left out the drop of the pump curve. The pump makes less head as flow goes up.",
             ),
         ),
     ),
@@ -73,12 +73,12 @@ CURVES = (
         "friction_head",
         rated_friction * (flow / rated_flow) ** 2,
         PARABOLAS,
-        "Friction goes with the square of the flow.",
+        "Friction loss changes with the square of the flow.",
         slips=(
             Slip(
                 "at_the_rated_flow",
                 rated_friction,
-                "This is the friction at the rated flow. The pump does not run there.",
+                "You used the friction loss at the rated flow. The pump doesn't run there.",
             ),
         ),
     ),
@@ -89,17 +89,17 @@ TWO_PUMPS = (
         "shared_drop",
         drop / Number(4),
         PARABOLAS,
-        "Each pump carries half the flow, so its curve falls only a quarter as far.",
+        "Each pump carries half of the flow, so its curve drops only a quarter as far.",
         slips=(
             Slip(
                 "halved",
                 drop / Number(2),
-                "This halves the fall. At half the flow it falls by half squared, a quarter.",
+                "You cut the drop in half. At half the flow the drop is one-half squared, a quarter.",
             ),
             Slip(
                 "not_shared",
                 drop,
-                "This is the fall for one pump with all the flow. Two pumps share the flow.",
+                "You used the drop for one pump with all of the flow. Two pumps share the flow.",
             ),
         ),
     ),
@@ -107,25 +107,25 @@ TWO_PUMPS = (
         "parallel_flow",
         met(shared_drop + rated_friction),
         PARABOLAS,
-        "The main is the same one, so with more flow its friction grows for both pumps.",
+        "Both pumps use the same force main, so more flow means more friction for both.",
         slips=(
             Slip(
                 "doubled",
                 Number(2) * met(drop + rated_friction),
-                "This doubles the flow of one pump. Friction in the shared main grows too.",
+                "You doubled the flow of one pump. Friction in the shared main goes up too.",
             ),
         ),
     ),
     Formula(
         "added_flow",
         parallel_flow - flow,
-        "arithmetic: the flow of both less that of one",
-        "The second pump adds what the station moves beyond the flow of one.",
+        "arithmetic: the flow of both minus that of one",
+        "The second pump adds whatever the station moves beyond the flow of one pump.",
         slips=(
             Slip(
                 "as_much_as_one",
                 flow,
-                "This is the flow of one pump. The second adds less, as friction grows.",
+                "You used the flow of one pump. The second pump adds less, because friction goes up.",
             ),
         ),
     ),
@@ -138,7 +138,7 @@ TWO_PUMPS = (
             Slip(
                 "over_both",
                 Percent(Known("added_flow") / parallel_flow),
-                "This divides by the flow of both. The gain is set against the flow of one.",
+                "You divided by the flow of both pumps. Compare the gain with the flow of one.",
             ),
         ),
     ),
@@ -146,7 +146,7 @@ TWO_PUMPS = (
         "head_share",
         Percent(head / Known("rated_head")),
         "common practice, no source: measured head against the pump's rated head",
-        "This says how much of its rated head the pump gives now.",
+        "This is how much of its rated head the pump still makes.",
     ),
 )
 
@@ -158,17 +158,18 @@ def specific_speed(system: str, of_flow: Expr, source: str) -> Formula:
         "specific_speed",
         top / stage_head**0.75,
         source,
-        "It tells the shape of the impeller: low is wide and flat, high is a propeller.",
+        "Specific speed tells you the shape of the impeller: low is wide and flat, high is a "
+        "propeller.",
         slips=(
             Slip(
                 "square_root_of_head",
                 top / stage_head**0.5,
-                "The head is under a square root. Here it takes the power 0.75.",
+                "You took the square root of the head. Here the head goes to the power 0.75.",
             ),
             Slip(
                 "head_not_divided",
                 top * stage_head**0.75,
-                "This multiplies by the head's power. Divide by it.",
+                "You multiplied by the head to the power 0.75. Divide by it.",
             ),
         ),
         systems=(system,),
@@ -181,14 +182,14 @@ SPECIFIC_SPEED = (
         "stage_head",
         head,
         HI,
-        "The pump has one stage, which gives all of the head.",
+        "The pump has one stage, which makes all of the head.",
         unless=("stages",),
     ),
     Formula(
         "stage_head",
         head / stages,
         HI,
-        "Stages stand in a row, so each gives its equal part of the head.",
+        "Stages work in series, so each one makes an equal share of the head.",
         turns=("head",),
     ),
     specific_speed("us", flow, US_UNITS),

@@ -61,6 +61,7 @@ WORKING = (
         per_depth * working_depth,
         "geometry: volume per depth times depth",
         "Every foot (or meter) of depth holds the same volume.",
+        back="Every foot (or meter) of depth holds the same volume, so divide.",
     ),
     *minutes(
         "fill_time",

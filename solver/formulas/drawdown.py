@@ -53,6 +53,7 @@ def moved(name: str, rate: str, why: str) -> tuple[Formula, ...]:
             per_depth * level,
             "geometry: volume per depth times depth",
             "Every foot (or meter) of depth holds the same volume.",
+            back="Every foot (or meter) of depth holds the same volume, so divide.",
         ),
         *over_time(rate, volume, time, why),
     )

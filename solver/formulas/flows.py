@@ -28,12 +28,12 @@ FLOWS = (
         Slip(
             "seconds_kept",
             flow_per_second * GALLONS_PER_CUBIC_FOOT,
-            "This is gallons a second. A minute has 60 of them.",
+            "You stopped at gallons per second. A minute has 60 seconds.",
         ),
         Slip(
             "weight_for_volume",
             flow_per_second * WATER_MASS * Number(60),
-            "The 8.34 is pounds of a gallon. A cubic foot holds 7.48 gallons.",
+            "You used 8.34, which is pounds per gallon. A cubic foot holds 7.48 gallons.",
         ),
     ),
     factor(
@@ -41,11 +41,11 @@ FLOWS = (
         flow_per_second * LITRES_PER_CUBIC_METRE,
         "si",
         LITRES_PER_CUBIC_METRE,
-        "A cubic metre is 1,000 litres; both count by the second.",
+        "A cubic meter is 1,000 liters, and both flows are per second.",
         Slip(
             "by_the_minute",
             flow_per_second * LITRES_PER_CUBIC_METRE * Number(60),
-            "This is litres a minute. Both units here count by the second.",
+            "You found liters per minute. Both flows here are per second.",
         ),
     ),
     factor(
@@ -53,11 +53,11 @@ FLOWS = (
         flow_per_hour / MINUTES_AN_HOUR,
         "us",
         MINUTES_AN_HOUR,
-        "A minute is a sixtieth of an hour, so fewer gallons pass in it.",
+        "An hour has 60 minutes.",
         Slip(
             "by_the_second",
             flow_per_hour / MINUTES_AN_HOUR / Number(60),
-            "This is gallons a second. The question asks for gallons a minute.",
+            "You found gallons per second. The question asks for gallons per minute.",
         ),
     ),
     factor(
@@ -65,11 +65,11 @@ FLOWS = (
         flow_per_hour / M3_HOUR_PER_LITRE_SECOND,
         "si",
         M3_HOUR_PER_LITRE_SECOND,
-        "An hour has 3,600 seconds, and a cubic metre 1,000 litres.",
+        "An hour has 3,600 seconds, and a cubic meter has 1,000 liters.",
         Slip(
             "by_the_minute",
             flow_per_hour / Number(0.06),
-            "This is litres a minute. An hour has 3,600 seconds.",
+            "You found liters per minute. An hour has 3,600 seconds.",
         ),
     ),
     factor(
@@ -77,12 +77,14 @@ FLOWS = (
         flow * MINUTES_A_DAY,
         "us",
         MINUTES_A_DAY,
-        "A day has 1,440 minutes: 24 hours of 60.",
-        Slip("by_the_hour", flow * Number(60), "This is gallons an hour. A day has 24 hours."),
+        "A day has 1,440 minutes: 24 hours of 60 minutes.",
+        Slip(
+            "by_the_hour", flow * Number(60), "You stopped at gallons per hour. A day has 24 hours."
+        ),
         Slip(
             "hours_for_minutes",
             flow * Number(24),
-            "The 24 counts hours. The flow is by the minute, and a day has 1,440.",
+            "You used 24, which counts hours. The flow is per minute, and a day has 1,440 minutes.",
         ),
     ),
     factor(
@@ -90,34 +92,34 @@ FLOWS = (
         flow * ML_DAY_PER_LITRE_SECOND,
         "si",
         ML_DAY_PER_LITRE_SECOND,
-        "A day has 86,400 seconds, and a megalitre is 1,000,000 litres.",
+        "A day has 86,400 seconds, and a megaliter is 1,000,000 liters.",
         Slip(
             "cubic_metres",
             flow * ML_DAY_PER_LITRE_SECOND * Number(1000),
-            "This is cubic metres a day. A megalitre is 1,000 of them.",
+            "You found cubic meters per day. A megaliter is 1,000 cubic meters.",
         ),
     ),
     Formula(
         "flow_drop",
         earlier_flow - flow,
         "common practice, no source",
-        "What was there before, less what is there now.",
+        "The drop is the flow before minus the flow now.",
     ),
     Formula(
         "flow_drop_share",
         Percent(flow_drop / earlier_flow),
         "common practice, no source: a change is a share of what was there before",
-        "A drop is a share of the flow before, not of the flow now.",
+        "Compare the drop with the flow before, not with the flow now.",
         slips=(
             Slip(
                 "over_the_later",
                 Percent(flow_drop / flow),
-                "This divides by the flow now. Divide by the flow before.",
+                "You divided by the flow now. Divide by the flow before.",
             ),
             Slip(
                 "what_is_left",
                 Percent(flow / earlier_flow),
-                "This is the share that is left. The question asks for the drop.",
+                "You found what percent is left. The question asks for the drop.",
             ),
         ),
     ),

@@ -67,12 +67,14 @@ PIPES = (
         HAZEN_WILLIAMS,
         "More flow, a narrower pipe or a rougher pipe costs more head. A high C means smooth pipe.",
         empirical=True,
+        back="A smooth pipe loses little head at a given flow, so its C is high.",
     ),
     Formula(
         "friction_head",
         rate * length / HUNDRED,
         TABLE,
         "The table's loss is for each 100 ft (or 100 m) of pipe, so count the hundreds in the length.",
+        back="The table counts the loss for each 100 ft (or 100 m) of pipe.",
     ),
 )
 

@@ -9,7 +9,7 @@ __all__ = ["SLOWING"]
 TIP_SHEET_11 = "US DOE Motor Systems Tip Sheet 11 (DOE/GO-102012-3730)"
 SYSTEM = "common practice, no source: friction goes with the square of the flow, static head stays"
 CUBE = "The cube law holds only with no static head."
-ALIKE = "Power goes with flow times head, as far as the efficiency stays the same."
+ALIKE = "Power changes with flow times head, as long as the efficiency stays the same."
 
 speed_ratio, power_ratio, flow_ratio = map(Known, ("speed_ratio", "power_ratio", "flow_ratio"))
 static_head, new_friction, system_head = map(Known, ("static_head", "new_friction", "system_head"))
@@ -22,25 +22,25 @@ FRICTION_ONLY = (
         "power_ratio",
         speed_ratio**3,
         TIP_SHEET_11,
-        f"Power goes with the cube of the speed. {CUBE}",
-        slips=(Slip("squared", speed_ratio**2, "The ratio is squared. Power takes its cube."),),
+        f"Power changes with the cube of the speed. {CUBE}",
+        slips=(Slip("squared", speed_ratio**2, "You squared the ratio. Power takes its cube."),),
         unless=STATIC_KNOWN,
     ),
     Formula(
         "power_cut",
         Percent(Number(1) - power_ratio),
         TIP_SHEET_11,
-        "What is saved is all of the power less what is left.",
+        "The saving is all of the power minus what is left.",
         slips=(
             Slip(
                 "what_is_left",
                 Percent(power_ratio),
-                "This is what the pump still takes. What it saves is the rest.",
+                "You found what the pump still takes. The saving is the rest.",
             ),
             Slip(
                 "as_the_speed",
                 Percent(Number(1) - speed_ratio),
-                "This is the cut in speed. The power falls by more, with the cube.",
+                "You used the cut in speed. Power drops by more, with the cube.",
             ),
         ),
     ),
@@ -48,12 +48,12 @@ FRICTION_ONLY = (
         "slowed_power",
         input_power * speed_ratio**3,
         TIP_SHEET_11,
-        f"Power goes with the cube of the speed. {CUBE}",
+        f"Power changes with the cube of the speed. {CUBE}",
         slips=(
             Slip(
                 "squared",
                 input_power * speed_ratio**2,
-                "The ratio is squared. Power takes its cube.",
+                "You squared the ratio. Power takes its cube.",
             ),
         ),
         unless=STATIC_KNOWN,
@@ -62,13 +62,13 @@ FRICTION_ONLY = (
         "new_energy_per_volume",
         energy_per_volume * speed_ratio**2,
         TIP_SHEET_11,
-        "Power falls with the cube, but flow falls too: a volume takes the square. "
-        "It holds only with no static head.",
+        "Power drops with the cube, but flow drops too, so the energy per volume drops with the "
+        "square. This holds only with no static head.",
         slips=(
             Slip(
                 "cubed",
                 energy_per_volume * speed_ratio**3,
-                "The ratio is cubed. A slower pump runs longer for a volume: take the square.",
+                "You cubed the ratio. A slower pump runs longer for the same volume, so use the square.",
             ),
         ),
         unless=STATIC_KNOWN,
@@ -80,18 +80,18 @@ WITH_STATIC = (
         "flow_ratio",
         Known("new_flow") / Known("flow"),
         SYSTEM,
-        "Friction wants the new flow over the old one.",
+        "For friction, use the new flow divided by the old flow.",
     ),
     Formula(
         "new_friction",
         Known("friction_head") * flow_ratio**2,
         SYSTEM,
-        "Friction falls with the square of the flow.",
+        "Friction loss drops with the square of the flow.",
         slips=(
             Slip(
                 "unchanged",
                 Known("friction_head"),
-                "The friction is the old one. It falls with the square of the flow.",
+                "You kept the old friction loss. It drops with the square of the flow.",
             ),
         ),
     ),
@@ -99,18 +99,18 @@ WITH_STATIC = (
         "system_head",
         static_head + new_friction,
         SYSTEM,
-        "However slow the water, it is lifted by the whole static head.",
+        "However slowly the pump runs, the water is still lifted by the whole static head.",
         slips=(
             Slip(
                 "static_forgotten",
                 new_friction,
-                "This is the friction alone. The water is lifted by the static head as well.",
+                "You used the friction loss alone. The water still has to be lifted by the static head.",
             ),
             Slip(
                 "cube_law",
                 head * flow_ratio**2,
-                "All the head went by the square, as the cube law has it. "
-                "That law holds only with no static head, and here water is lifted.",
+                "You changed all of the head with the square. That holds only with no static head, and "
+                "here water is lifted.",
             ),
         ),
     ),
@@ -123,7 +123,7 @@ WITH_STATIC = (
             Slip(
                 "head_left_out",
                 input_power * flow_ratio,
-                "This goes with the flow alone. The head is smaller now, too.",
+                "You changed power with the flow alone. The head is lower now too.",
             ),
         ),
     ),
@@ -131,18 +131,18 @@ WITH_STATIC = (
         "new_energy_per_volume",
         energy_per_volume * system_head / head,
         SYSTEM,
-        "To move one volume takes energy in step with the head.",
+        "The energy it takes to move a volume of water changes in step with the head.",
     ),
     Formula(
         "saved_power",
         input_power - slowed_power,
         TIP_SHEET_11,
-        "The saving is what the pump takes at full speed less what it takes slowed.",
+        "The saving is what the pump takes at full speed minus what it takes slowed down.",
         slips=(
             Slip(
                 "what_is_left",
                 slowed_power,
-                "This is what the slowed pump still takes. The saving is the rest.",
+                "You found what the slowed-down pump still takes. The saving is the rest.",
             ),
         ),
     ),
@@ -150,13 +150,13 @@ WITH_STATIC = (
         "new_shutoff_head",
         shutoff_head * speed_ratio**2,
         "affinity laws: head goes with the square of the speed",
-        "At no flow the pump still follows the law for head.",
+        "At zero flow, the pump still follows the affinity law for head.",
     ),
     Formula(
         "least_speed",
         Known("pump_speed") * (static_head / shutoff_head) ** 0.5,
         "affinity laws: head goes with the square of the speed",
-        "Below this speed the pump cannot hold the static head, and no water moves.",
+        "Below this speed the pump can't hold the static head, so no water moves.",
     ),
     Formula(
         "static_share",
@@ -168,7 +168,7 @@ WITH_STATIC = (
         "static_rise",
         Known("static_now") - static_head,
         "common practice, no source: static head is read at the gauge with the pumps off",
-        "The levels, or the pressure at the far end, have changed by this.",
+        "This is how much the levels, or the pressure at the far end, have changed.",
     ),
 )
 

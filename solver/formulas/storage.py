@@ -70,8 +70,15 @@ HOURS = (
         daily_inflow * LITRES_PER_CUBIC_METRE / flow / SECONDS_PER_MINUTE / MINUTES_PER_HOUR,
         ARITHMETIC,
         "Everything that comes in has to be pumped out at the pump's own rate.",
+        back="What comes in over the day is what the pump moves in its hours.",
     ),
-    Formula("pump_hours", hours / pumps, TURNS, "Alternating pumps share the hours equally."),
+    Formula(
+        "pump_hours",
+        hours / pumps,
+        TURNS,
+        "Alternating pumps share the hours equally.",
+        back="Each pump runs an equal share of all the hours.",
+    ),
 )
 
 STORAGE = (*HELD, *HOURS)

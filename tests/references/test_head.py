@@ -15,19 +15,19 @@ from solver.tables import table_rows
 
 from .published import CONSTANT, Row, every, worked
 
-NINE_SOURCE = "a published worked example of gauges and velocity heads (2012)"
-SINO = "an instrument maker's note on pump gauges"
+GAUGE_EXAMPLE = "a published worked example of gauges and velocity heads (2012)"
+GAUGE_MAKER = "an instrument maker's note on pump gauges"
 NAVAL = "US Navy MO-405, pump inspection, Figure 3-11"
-MCNALLY = "a pump training text, 20 in of vacuum (printed for 0.98 gravity)"
-STUDEN = "a published worked problem, pump of 400 and 350 mm pipes"
+TRAINING = "a pump training text, 20 in of vacuum (printed for 0.98 gravity)"
+TWO_PIPES = "a published worked problem, pump of 400 and 350 mm pipes"
 SOLBERG = "Solberg, Elementary Heat Power, Ex 9.8"
 SPELLMAN = "Spellman, Handbook of Water and Wastewater Treatment Plant Operations, Ex 10.4"
 CENGEL = "Cengel & Cimbala, Fluid Mechanics, Ex 5-15"
-AUSTIN = "a pump maker's worked example of total head"
-LAW = "a supplier's friction loss chart, 1 in schedule 40 steel, C 100"
-TOOLBOX = "a published Hazen-Williams worked example"
+TOTAL_EXAMPLE = "a pump maker's worked example of total head"
+SUPPLIER = "a supplier's friction loss chart, 1 in schedule 40 steel, C 100"
+WORKED_EXAMPLE = "a published Hazen-Williams worked example"
 VENNARD = "Vennard, Elementary Fluid Mechanics, Ex 9.10"
-AJDESIGN = "a published worked example of minor losses"
+FITTING_EXAMPLE = "a published worked example of minor losses"
 PRACTICE_25 = "a pump training guide, NPSH example 4"
 BACHUS = "Bachus & Custodio, Know and Understand Centrifugal Pumps, NPSH of an open tank"
 DAVIS = "Davis, Water and Wastewater Engineering, Table 3-7"
@@ -55,28 +55,28 @@ ROWS = [
     Row("24", "static_head", "us", {"static_discharge_head": 17, "suction_lift": 7}, f"{SPELLMAN} (its levels read, its total from memory)", "M"),
     Row("24", "static_head", "us", {"discharge_elevation": 145, "suction_elevation": 121}, f"{SPELLMAN} (its levels read, its total from memory)", "M"),
     # Gauges
-    Row("185", "discharge_gauge_head", "us", {"discharge_gauge": 80}, NINE_SOURCE, "R"),
-    Row("59.6", "discharge_gauge", "us", {"head": 80, "suction_gauge": 25}, SINO, "R"),
+    Row("185", "discharge_gauge_head", "us", {"discharge_gauge": 80}, GAUGE_EXAMPLE, "R"),
+    Row("59.6", "discharge_gauge", "us", {"head": 80, "suction_gauge": 25}, GAUGE_MAKER, "R"),
     Row("10", "pressure", "us", {"discharge_gauge": 35, "suction_gauge": 25}, NAVAL, "R"),
-    Row("22.66", "dynamic_suction_lift", "us", {"suction_vacuum": 20}, MCNALLY, "R"),
+    Row("22.66", "dynamic_suction_lift", "us", {"suction_vacuum": 20}, TRAINING, "R"),
     Row("94.363", "head", "us", {"flow": SOLBERG_FLOW, "discharge_gauge": 50, "suction_gauge": 10, "discharge_gauge_height": 2, "discharge_diameter": round_pipe(0.75), "suction_diameter": round_pipe(1)}, SOLBERG, "R2", CONSTANT),
-    Row("7.6453", "discharge_gauge_head", "si", {"discharge_gauge": 75}, STUDEN, "R", CONSTANT),
-    Row("1.7272", "dynamic_suction_lift", "si", {"suction_vacuum": 0.127 * 13.6 * 9.81}, STUDEN, "R", CONSTANT),
-    Row("3.465", "discharge_velocity", "si", ONE_PUMP, STUDEN, "R", 1e-3),
-    Row("2.653", "suction_velocity", "si", ONE_PUMP, STUDEN, "R", 1e-3),
-    Row("10.15", "head", "si", ONE_PUMP, STUDEN, "R", CONSTANT),
+    Row("7.6453", "discharge_gauge_head", "si", {"discharge_gauge": 75}, TWO_PIPES, "R", CONSTANT),
+    Row("1.7272", "dynamic_suction_lift", "si", {"suction_vacuum": 0.127 * 13.6 * 9.81}, TWO_PIPES, "R", CONSTANT),
+    Row("3.465", "discharge_velocity", "si", ONE_PUMP, TWO_PIPES, "R", 1e-3),
+    Row("2.653", "suction_velocity", "si", ONE_PUMP, TWO_PIPES, "R", 1e-3),
+    Row("10.15", "head", "si", ONE_PUMP, TWO_PIPES, "R", CONSTANT),
     # Pipes and fittings
-    Row("3.71", "velocity", "us", PIPE_1_IN | {"flow": 10}, LAW, "R"),
-    Row("7.42", "velocity", "us", PIPE_1_IN | {"flow": 20}, LAW, "R"),
+    Row("3.71", "velocity", "us", PIPE_1_IN | {"flow": 10}, SUPPLIER, "R"),
+    Row("7.42", "velocity", "us", PIPE_1_IN | {"flow": 20}, SUPPLIER, "R"),
     Row("1.55", "velocity_head", "us", {"velocity": 10}, PRACTICE_25, "R"),
-    Row("11.63", "friction_rate", "us", PIPE_1_IN | {"flow": 10}, LAW, "R", 0.006),
-    Row("41.99", "friction_rate", "us", PIPE_1_IN | {"flow": 20}, LAW, "R", 0.006),
-    Row("9", "friction_rate", "us", {"flow": 200, "pipe_diameter": 3.048, "c_factor": 140}, TOOLBOX, "R"),
-    Row("2.7", "friction_head", "us", {"flow": 200, "pipe_diameter": 3.048, "c_factor": 140, "pipe_length": 30}, TOOLBOX, "R"),
+    Row("11.63", "friction_rate", "us", PIPE_1_IN | {"flow": 10}, SUPPLIER, "R", 0.006),
+    Row("41.99", "friction_rate", "us", PIPE_1_IN | {"flow": 20}, SUPPLIER, "R", 0.006),
+    Row("9", "friction_rate", "us", {"flow": 200, "pipe_diameter": 3.048, "c_factor": 140}, WORKED_EXAMPLE, "R"),
+    Row("2.7", "friction_head", "us", {"flow": 200, "pipe_diameter": 3.048, "c_factor": 140, "pipe_length": 30}, WORKED_EXAMPLE, "R"),
     Row("65.7", "friction_head", "us", {"flow": 90, "pipe_diameter": 3, "c_factor": 140, "pipe_length": 3000}, VENNARD, "R2", CONSTANT),
-    Row("4.59", "minor_loss", "si", {"velocity": 3, "loss_coefficient": 10}, AJDESIGN, "R"),
+    Row("4.59", "minor_loss", "si", {"velocity": 3, "loss_coefficient": 10}, FITTING_EXAMPLE, "R"),
     # Totals
-    Row("80", "head", "us", {"static_head": 50, "delivery_head": 20, "friction_head": 10}, AUSTIN, "R"),
+    Row("80", "head", "us", {"static_head": 50, "delivery_head": 20, "friction_head": 10}, TOTAL_EXAMPLE, "R"),
     Row("29", "head", "si", {"static_head": 25, "friction_head": 4}, CENGEL, "R2"),
     # The suction side
     Row("35.061", "npsh_available", "us", {"atmospheric_head": 33.9, "static_suction_head": 6, "vapor_head": 0.839, "suction_loss": 4}, BACHUS, "R"),
@@ -95,7 +95,7 @@ def test_the_solver_gives_the_published_head(row):
 
 def test_heights_and_velocity_heads_add_the_nine_percent_that_was_published():
     """A published example of 2019: 9 percent over the gauges alone (R)."""
-    row = Row("9", "head", "us", NINE_PERCENT, NINE_SOURCE, "R")
+    row = Row("9", "head", "us", NINE_PERCENT, GAUGE_EXAMPLE, "R")
     assert 9 == pytest.approx(100 * (worked(row) / (75 * 2.31) - 1), abs=row.near)
 
 

@@ -9,8 +9,8 @@ from .published import CONSTANT, Row, every, worked
 SOLBERG = "Solberg, Elementary Heat Power, Ex 9.10"
 TIP_SHEET_11 = "US DOE Motor Systems Tip Sheet 11 (DOE/GO-102012-3730)"
 DOE_HANDBOOK = "DOE-HDBK-1012/3-92, Fluid Flow, p. 50"
-PEERLESS = "Peerless Pump, Technical Information Bulletin 33, a nomogram"
-SIZING = "centrifugalpump.org, Application of specific speed in new pump design"
+PUMP_MAKER = "a pump maker's technical bulletin, a nomogram"
+DESIGN_PAPER = "a paper on specific speed in new pump design"
 TRIMMED = "US DOE Pumping Systems Tip Sheet 7 (2006): 14 in, 3,000 gpm, 165 to 125 ft"
 TWICE = {"pump_speed": 1000, "new_speed": 2000}
 TO_3600 = {"pump_speed": 1800, "new_speed": 3600}
@@ -26,11 +26,11 @@ ROWS = [
     Row("800", "new_flow", "us", {"flow": 400, **TO_3600}, DOE_HANDBOOK, "R"),
     Row("192", "new_head", "us", {"head": 48, **TO_3600}, DOE_HANDBOOK, "M"),
     Row("360", "new_shaft_power", "si", {"brake_power": 45, **TO_3600}, DOE_HANDBOOK, "M"),
-    Row("235", "new_flow", "us", {"flow": 200, **TO_2000}, PEERLESS, "R"),
-    Row("83", "new_head", "us", {"head": 60, **TO_2000}, PEERLESS, "R"),
-    Row("8.1", "new_shaft_power", "us", {"brake_power": 5, **TO_2000}, PEERLESS, "R"),
+    Row("235", "new_flow", "us", {"flow": 200, **TO_2000}, PUMP_MAKER, "R"),
+    Row("83", "new_head", "us", {"head": 60, **TO_2000}, PUMP_MAKER, "R"),
+    Row("8.1", "new_shaft_power", "us", {"brake_power": 5, **TO_2000}, PUMP_MAKER, "R"),
     Row(
-        "2000", "new_speed", "us", {"pump_speed": 1700, "head": 60, "new_head": 83}, PEERLESS, "R",
+        "2000", "new_speed", "us", {"pump_speed": 1700, "head": 60, "new_head": 83}, PUMP_MAKER, "R",
         CONSTANT,
     ),
     Row(
@@ -38,7 +38,7 @@ ROWS = [
         {"impeller_diameter": 14, "brake_power": 3000 * 165, "new_shaft_power": 3000 * 125},
         TRIMMED, "M",
     ),
-    Row("2276", "specific_speed", "us", {"pump_speed": 1780, "flow": 95_000, "head": 1500}, SIZING, "R"),
+    Row("2276", "specific_speed", "us", {"pump_speed": 1780, "flow": 95_000, "head": 1500}, DESIGN_PAPER, "R"),
     # A pump of head 7.46 - 0.0453 V^2 lifts 3.52 m through 0.0261 V^2: 7.43 L/min at 4.96 m. The
     # curve is given here by its head at 10 L/min.
     Row(

@@ -9,11 +9,11 @@ from .published import CONSTANT, Row, every, worked
 
 UTAH = "Utah Division of Drinking Water, Conversions, Formulas and Equations (2000)"
 OKLAHOMA = "Oklahoma Water Resources Board, conversion table"
-SCIENCING = "Sciencing, Convert gallons per second to gallons per minute"
-OPERATORS = "Wastewater 101, Time for Math (2018)"
-SINO = "Sino-Inst, Why Pumps Need Pressure Gauges"
-MCNALLY = "McNally Institute, Pressure Head"
-SCRIBD = "The Mathematics of Pumping Water, AECOM"
+HOW_TO = "a how-to article on gallons per second and per minute"
+OPERATORS = "an operators' magazine, math problems (2018)"
+GAUGE_MAKER = "an instrument maker's note on pump gauges"
+TRAINING = "a pump training text, pressure and head"
+ENGINEERS = "an engineering firm's notes, the mathematics of pumping water"
 NIST = "NIST SP 811 App. B"
 EPANET = "US EPA, EPANET 2.2 source, types.h"
 
@@ -21,7 +21,7 @@ ROWS = [
     # Flow
     Row("448.8", "flow", "us", {"flow_per_second": 1}, UTAH, "R"),
     Row("450", "flow", "us", {"flow_per_second": 1}, OKLAHOMA, "R", CONSTANT),
-    Row("18850.86", "flow", "us", {"flow_per_second": 42}, SCIENCING, "R", CONSTANT),
+    Row("18850.86", "flow", "us", {"flow_per_second": 42}, HOW_TO, "R", CONSTANT),
     Row("217", "flow_per_second", "us", {"daily_flow": 140}, OKLAHOMA, "R"),
     Row("1.55", "flow_per_second", "us", {"daily_flow": 1}, UTAH, "R"),
     Row("0.646", "daily_flow", "us", {"flow_per_second": 1}, OKLAHOMA, "R"),
@@ -36,10 +36,10 @@ ROWS = [
     # Pressure and height of water
     Row("51.96", "gauge_pressure", "us", {"water_height": 120}, f"{OPERATORS}, no. 4", "R", CONSTANT),
     Row("2.31", "water_height", "us", {"gauge_pressure": 1}, UTAH, "R"),
-    Row("34.6", "gauge_pressure", "us", {"water_height": 80}, SINO, "R"),
+    Row("34.6", "gauge_pressure", "us", {"water_height": 80}, GAUGE_MAKER, "R"),
     Row("46.154", "water_height", "us", {"gauge_pressure": 20}, "Solberg, Ex 9.2", "R2", CONSTANT),
-    Row("0.102", "water_height", "si", {"gauge_pressure": 1}, SCRIBD, "R"),
-    Row("10.2", "water_height", "si", {"second_scale": 1}, MCNALLY, "R"),
+    Row("0.102", "water_height", "si", {"gauge_pressure": 1}, ENGINEERS, "R"),
+    Row("10.2", "water_height", "si", {"second_scale": 1}, TRAINING, "R"),
     Row("6.895", "second_scale", "us", {"gauge_pressure": 1}, EPANET, "R"),
     # Volume, weight and percent
     Row("7.480519", "water_volume", "us", {"volume_converted": 1}, NIST, "R2", CONSTANT),

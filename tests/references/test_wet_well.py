@@ -10,10 +10,10 @@ from .published import CONSTANT, Row, every, worked
 
 EI = "US Army Corps of Engineers EI 11C201 (1997), ch. 7"
 MIL = "MIL-HDBK-1005/9A, 2.5.3.6"
-WASTEWATER_101 = "Wastewater 101, Time for Math 33 (August 2019)"
-ONSITE = "Onsite Installer, Onsite Arithmetic (August 2017), at 7.5 gal a cubic foot"
+OPERATORS_MATH = "an operators' magazine, math problems (August 2019)"
+INSTALLERS_MATH = "an installers' magazine, arithmetic (August 2017), at 7.5 gal a cubic foot"
 KENTUCKY = "Kentucky Operator Certification Program, time to pump out a tank (2012)"
-MOEHLMANN = "Moehlmann, Practice More Math Problems, answers"
+PRACTICE = "an operators' practice problems, answers"
 SPELLMAN = "Mathematics and Statistics for the Environment, Ex 14.31"
 
 
@@ -31,10 +31,10 @@ ROWS = [
         {"well_length": 80, "well_width": 40, "water_depth": 18}, KENTUCKY, "R",
     ),
     Row(
-        "203458", "well_volume", "us", {"well_diameter": 50, "water_depth": 13.86}, MOEHLMANN, "R",
+        "203458", "well_volume", "us", {"well_diameter": 50, "water_depth": 13.86}, PRACTICE, "R",
     ),
     Row(
-        "1166", "well_volume", "us", {"well_diameter": 6, "water_depth": 5.5}, ONSITE, "R",
+        "1166", "well_volume", "us", {"well_diameter": 6, "water_depth": 5.5}, INSTALLERS_MATH, "R",
         CONSTANT,
     ),
     Row(
@@ -42,20 +42,20 @@ ROWS = [
         f"{KENTUCKY}: 3,925 ft3 times 7.48", "R",
     ),
     # A pump by drawdown
-    Row("146.8", "drawdown_rate", "us", by_level(10, "drawdown", 6, 2), WASTEWATER_101, "R"),
-    Row("29.36", "rise_rate", "us", by_level(20, "rise", 3, 20), WASTEWATER_101, "R"),
+    Row("146.8", "drawdown_rate", "us", by_level(10, "drawdown", 6, 2), OPERATORS_MATH, "R"),
+    Row("29.36", "rise_rate", "us", by_level(20, "rise", 3, 20), OPERATORS_MATH, "R"),
     Row(
         "134.64", "drawdown_rate", "us",
         {"well_length": 15, "well_width": 12, "drawdown_level": 3, "drawdown_time": 1800},
-        WASTEWATER_101, "R",
+        OPERATORS_MATH, "R",
     ),
     Row(
         "5385.6", "drawdown_volume", "us",
-        {"well_length": 15, "well_width": 12, "drawdown_level": 4}, MOEHLMANN, "R",
+        {"well_length": 15, "well_width": 12, "drawdown_level": 4}, PRACTICE, "R",
     ),
     Row(
         "180", "flow", "us", {"drawdown_volume": 5385.6, "drawdown_time": 1800, "inflow": 0},
-        MOEHLMANN, "R",
+        PRACTICE, "R",
     ),
     Row(
         "700", "drawdown_rate", "us", {"drawdown_volume": 21_000, "drawdown_time": 1800},
@@ -156,5 +156,5 @@ def test_least_times_between_starts_are_those_of_the_table(units, size, least):
 def test_a_motor_larger_than_the_table_has_its_maker_to_ask():
     # EI 11C201 Table 7-1 (R): over 250 hp (185 kW) as recommended by the manufacturer.
     plan = find_plan(("motor_size",), "cycle_floor", FORMULAS, "us")
-    with pytest.raises(LookupError, match="ask the motor's maker"):
+    with pytest.raises(LookupError, match="ask the motor's manufacturer"):
         plan.run({"motor_size": 300.0})

@@ -155,7 +155,7 @@ def is_true(statement: str, units: str) -> bool:
         (float(n.replace(",", "")), u.replace("³", "3")) for n, u in re.findall(READING, statement)
     ]
     (value, start), *_, (claimed, end) = seen
-    if "of head is" in statement:
+    if "of head puts" in statement:
         per_unit = 3960 if units == "us" else 102
         true = value * seen[1][0] / per_unit
     elif "weighs" in statement:
