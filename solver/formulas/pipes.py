@@ -73,7 +73,7 @@ PIPES = (
         "friction_head",
         rate * length / HUNDRED,
         TABLE,
-        "The table's loss is for each 100 ft (or 100 m) of pipe, so count the hundreds in the length.",
+        "The table's loss is for each 100 ft (or 100 m) of pipe. Count the hundreds in the length.",
         back="The table counts the loss for each 100 ft (or 100 m) of pipe.",
     ),
 )
