@@ -1,8 +1,9 @@
 """The practice card: what counts as a try, what is said, what is shown, and what is kept."""
 
-import asyncio
 import re
+from functools import partial
 from itertools import pairwise
+from operator import itemgetter
 
 import pytest
 
@@ -11,13 +12,12 @@ from workbook import page
 from workbook.card import Card
 from workbook.chapter import families_of
 from workbook.controls import PAUSE, Panel, say
-from workbook.entry import AFTER_ENTER, Entry, Gate
+from workbook.entry import Entry, Gate
 from workbook.fragments import answer_label, chain
 from workbook.practice import MIXED, Practice, ordinal
 
 CHAPTERS = tuple(dict.fromkeys(family.chapter for family in FAMILIES))
 HORSEPOWER = families_of("horsepower")
-LATER = AFTER_ENTER + 0.1  # seconds; what was going to be sent has been by then
 
 
 class Clock:
@@ -411,6 +411,28 @@ def test_a_cell_says_how_to_start_the_page_where_no_widget_can_be_shown(card, mo
 # The box: Enter comes before its text
 
 
+class Loop:
+    """A loop in which nothing comes late by itself: `passes` is when all its time has passed."""
+
+    def __init__(self):
+        self.late = []
+
+    def call_later(self, seconds, call, *given):
+        self.late.append((seconds, partial(call, *given)))
+
+    def passes(self):
+        calls, self.late = sorted(self.late, key=itemgetter(0)), []
+        for _, call in calls:
+            call()
+
+
+@pytest.fixture
+def loop(monkeypatch):
+    loop = Loop()
+    monkeypatch.setattr("workbook.entry.asyncio.get_running_loop", lambda: loop)
+    return loop
+
+
 class Heard(list):
     def __call__(self):
         self.append(len(self))
@@ -426,28 +448,23 @@ def enter(entry):
     entry.box._handle_custom_msg({"event": "submit"}, [])
 
 
-def test_enter_waits_for_the_text_that_follows_it():
-    async def typed():
-        entry, heard = gate()
-        enter(entry)
-        assert [] == heard
-        entry.box.value = "12"
-        assert ["12"] == heard
-        await asyncio.sleep(LATER)
-        return heard
-
-    assert ["12"] == asyncio.run(typed())
+def test_enter_waits_for_the_text_that_follows_it(loop):
+    entry, heard = gate()
+    enter(entry)
+    assert [] == heard
+    entry.box.value = "12"
+    assert ["12"] == heard
+    loop.passes()
+    assert ["12"] == heard
 
 
-def test_enter_on_a_text_already_here_sends_it_after_a_moment():
-    async def typed():
-        entry, heard = gate()
-        entry.box.value = "12"  # the learner left the box, and came back
-        enter(entry)
-        await asyncio.sleep(LATER)
-        return heard
-
-    assert ["12"] == asyncio.run(typed())
+def test_enter_on_a_text_already_here_sends_it_after_a_moment(loop):
+    entry, heard = gate()
+    entry.box.value = "12"  # the learner left the box, and came back
+    enter(entry)
+    assert [] == heard
+    loop.passes()
+    assert ["12"] == heard
 
 
 def test_leaving_the_box_sends_nothing():
@@ -456,41 +473,32 @@ def test_leaving_the_box_sends_nothing():
     assert ([], "12") == (heard, entry.unsent)
 
 
-def test_a_click_that_overtakes_its_text_waits_for_it():
-    async def typed():
-        entry, heard = gate()
-        entry.gate.click()
-        entry.box.value = "12"
-        await asyncio.sleep(LATER)
-        return heard
-
-    assert ["12"] == asyncio.run(typed())
+def test_a_click_that_overtakes_its_text_waits_for_it(loop):
+    entry, heard = gate()
+    entry.gate.click()
+    entry.box.value = "12"
+    loop.passes()
+    assert ["12"] == heard
 
 
-def test_a_click_long_after_the_box_was_left_waits_for_what_was_typed_since():
-    async def typed():
-        entry, heard = gate()
-        entry.box.value = "12"
-        entry.gate.click()
-        entry.box.value = "13"
-        await asyncio.sleep(LATER)
-        return heard
-
-    assert ["13"] == asyncio.run(typed())
+def test_a_click_long_after_the_box_was_left_waits_for_what_was_typed_since(loop):
+    entry, heard = gate()
+    entry.box.value = "12"
+    entry.gate.click()
+    entry.box.value = "13"
+    loop.passes()
+    assert ["13"] == heard
 
 
-def test_two_answers_in_quick_succession_are_both_sent():
-    async def typed():
-        clock = Clock()
-        clock.step = PAUSE / 100
-        entry, heard = gate(clock)
-        for text in ("12", "13"):
-            enter(entry)
-            entry.box.value = text
-        await asyncio.sleep(LATER)
-        return heard
-
-    assert ["12", "13"] == asyncio.run(typed())
+def test_two_answers_in_quick_succession_are_both_sent(loop):
+    clock = Clock()
+    clock.step = PAUSE / 100
+    entry, heard = gate(clock)
+    for text in ("12", "13"):
+        enter(entry)
+        entry.box.value = text
+    loop.passes()
+    assert ["12", "13"] == heard
 
 
 def test_text_put_in_by_the_card_is_nobodys_answer():
