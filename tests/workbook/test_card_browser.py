@@ -10,6 +10,7 @@ import pytest
 from playwright.sync_api import expect
 
 from solver import draw
+from tests.workbook.looking import in_theme
 
 pytestmark = pytest.mark.browser
 
@@ -188,10 +189,7 @@ def test_own_readings_are_worked_or_what_is_missing_is_named(horsepower):
 @pytest.mark.parametrize("scheme", ["light", "dark"])
 def test_no_accessibility_rule_is_broken_in_either_theme(card, axe, scheme):
     page = card.page
-    page.emulate_media(color_scheme=scheme)
-    page.locator(f"body[data-jp-theme-light={str(scheme == 'light').lower()}]").wait_for(
-        state="attached"
-    )
+    in_theme(page, scheme)
     box(card).fill(f"{NAMED.value:.5g}")
     box(card).press("Enter")
     wait_for_text(card, NAMED.says)

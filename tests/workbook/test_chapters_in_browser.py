@@ -9,6 +9,7 @@ import re
 import pytest
 
 from solver import case_from_code
+from tests.workbook.looking import in_theme
 from tests.workbook.on_a_phone import faults_on_a_phone
 from workbook.pages import code_cells, shipped_pages
 
@@ -62,9 +63,7 @@ def test_a_chapter_opens_its_card_marks_a_right_answer_and_opens_a_code_and_it_f
 @each_figure
 @pytest.mark.parametrize("scheme", ["light", "dark"])
 def test_a_figure_keeps_the_accessibility_rules_in_light_and_dark(opened, axe, scheme):
-    opened.emulate_media(color_scheme=scheme)
-    is_light = str(scheme == "light").lower()
-    opened.locator(f'body[data-jp-theme-light="{is_light}"]').wait_for(state="attached")
+    in_theme(opened, scheme)
     assert [] == axe(opened, FIGURE)
 
 

@@ -9,6 +9,7 @@ import psutil
 import pytest
 
 from solver.paper import Paper
+from tests.workbook.looking import in_theme
 from workbook.exam.question import questions_of
 
 pytestmark = pytest.mark.browser
@@ -201,10 +202,7 @@ def test_each_view_keeps_the_rules_of_accessibility_and_fits_a_narrow_screen(vie
     page = view.page
     try:
         for scheme in ("light", "dark"):
-            page.emulate_media(color_scheme=scheme)
-            page.locator(f"body[data-jp-theme-light={str(scheme == 'light').lower()}]").wait_for(
-                state="attached"
-            )
+            in_theme(page, scheme)
             assert [] == axe(page, PANEL), scheme
         page.set_viewport_size({"width": 400, "height": 900})
         page.wait_for_function(f"document.querySelector('{PANEL}').clientWidth < 400")

@@ -4,6 +4,7 @@ import pytest
 from playwright.sync_api import expect
 
 from solver import case_from_code, draw
+from tests.workbook.looking import at_width, in_theme
 
 pytestmark = pytest.mark.browser
 
@@ -105,10 +106,7 @@ def test_without_a_chapter_the_problem_and_what_was_typed_stay(card):
 @pytest.mark.parametrize("scheme", ["light", "dark"])
 def test_no_accessibility_rule_is_broken_in_either_theme(card, axe, scheme):
     page = card.page
-    page.emulate_media(color_scheme=scheme)
-    page.locator(f"body[data-jp-theme-light={str(scheme == 'light').lower()}]").wait_for(
-        state="attached"
-    )
+    in_theme(page, scheme)
     try:
         assert [] == axe(page, PANEL)
     finally:
@@ -118,9 +116,8 @@ def test_no_accessibility_rule_is_broken_in_either_theme(card, axe, scheme):
 @pytest.mark.parametrize("width", [1200, 400])
 def test_nothing_covers_or_cuts_a_box_to_tick(card, width):
     page = card.page
-    page.set_viewport_size({"width": width, "height": 900})
     try:
-        assert width == page.evaluate("document.documentElement.scrollWidth")
+        at_width(page, width)
         for box in ticks(card).all():
             box.scroll_into_view_if_needed()
             assert box.evaluate(ON_TOP), box.evaluate("node => node.labels[0].textContent")

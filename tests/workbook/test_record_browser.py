@@ -2,6 +2,8 @@
 
 import pytest
 
+from tests.workbook.looking import in_theme
+
 pytestmark = pytest.mark.browser
 
 PAGE = "13-pump-day-record.ipynb"
@@ -185,10 +187,7 @@ def shown(workbook_server, new_page):
 @pytest.mark.parametrize("scheme", ["light", "dark"])
 def test_no_accessibility_rule_is_broken_in_either_theme(shown, axe, scheme):
     page = shown.page
-    page.emulate_media(color_scheme=scheme)
-    page.locator(f"body[data-jp-theme-light={str(scheme == 'light').lower()}]").wait_for(
-        state="attached"
-    )
+    in_theme(page, scheme)
     assert [] == axe(page, PANEL)
 
 

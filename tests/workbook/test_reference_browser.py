@@ -3,6 +3,8 @@
 import pytest
 from pypdf import PdfReader
 
+from tests.workbook.looking import in_theme
+
 pytestmark = pytest.mark.browser
 
 PAGE = "16-formulas-and-tables.ipynb"
@@ -109,10 +111,7 @@ WIDER = """(panel, what) => {
 @pytest.mark.parametrize("scheme", ["light", "dark"])
 def test_no_accessibility_rule_is_broken_in_either_theme(panel, axe, scheme):
     page = panel.page
-    page.emulate_media(color_scheme=scheme)
-    page.locator(f"body[data-jp-theme-light={str(scheme == 'light').lower()}]").wait_for(
-        state="attached"
-    )
+    in_theme(page, scheme)
     for name in ("2. The efficiency chain", "Constants", "Units", "Published tables"):
         panel.get_by_role("button", name=f"Show {name}").click()
         panel.get_by_role("button", name=f"Hide {name}").wait_for()

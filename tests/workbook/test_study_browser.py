@@ -5,6 +5,7 @@ from datetime import UTC, datetime, timedelta
 import pytest
 
 from solver import case_from_code, draw, family_named
+from tests.workbook.looking import in_theme
 from workbook.log import Log, line_of, made
 
 pytestmark = pytest.mark.browser
@@ -205,9 +206,7 @@ def test_lines_that_cannot_be_read_are_told_and_do_no_harm(serve, page):
 
 @pytest.mark.parametrize("scheme", ["light", "dark"])
 def test_no_accessibility_rule_is_broken_in_either_theme(opened, axe, scheme):
-    opened.emulate_media(color_scheme=scheme)
-    is_light = str(scheme == "light").lower()
-    opened.locator(f'body[data-jp-theme-light="{is_light}"]').wait_for(state="attached")
+    in_theme(opened, scheme)
     assert [] == [fault for part in (GUIDE, PROGRESS, COPIES) for fault in axe(opened, part)]
 
 

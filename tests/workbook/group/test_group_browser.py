@@ -5,6 +5,7 @@ import json
 import pytest
 
 from tests.workbook.group.members import CASES, FAR, GROUP, RIGHT, WEDNESDAY, answer_text, results
+from tests.workbook.looking import in_theme
 
 pytestmark = pytest.mark.browser
 
@@ -145,9 +146,7 @@ def test_names_can_be_left_out(merged):
 @pytest.mark.parametrize("scheme", ["light", "dark"])
 def test_no_accessibility_rule_is_broken_in_either_theme(merged, axe, scheme):
     page = merged.page
-    page.emulate_media(color_scheme=scheme)
-    is_light = str(scheme == "light").lower()
-    page.locator(f'body[data-jp-theme-light="{is_light}"]').wait_for(state="attached")
+    in_theme(page, scheme)
     assert [] == axe(page, PANELS)
 
 

@@ -15,6 +15,7 @@ from html import unescape
 import pytest
 
 from solver.work_set import cases_for, set_of
+from tests.workbook.looking import in_theme
 from workbook import child
 from workbook.trainer.answer_sheet import SHEET, read_sheet
 from workbook.trainer.assigned import Assigned
@@ -284,10 +285,7 @@ def focused(page):
 def faults_in_either_theme(page, axe, selector):
     found = []
     for scheme in ("light", "dark"):
-        page.emulate_media(color_scheme=scheme)
-        page.locator(f"body[data-jp-theme-light={str(scheme == 'light').lower()}]").wait_for(
-            state="attached"
-        )
+        in_theme(page, scheme)
         found += axe(page, selector)
     return found
 

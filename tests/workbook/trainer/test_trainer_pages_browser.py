@@ -6,6 +6,7 @@ import pytest
 
 from solver.work_set import cases_for, set_of
 from tests.conftest import PATIENCE
+from tests.workbook.looking import in_theme
 from tests.workbook.trainer.a_class import handed_in, people
 from workbook.pages import TRAINERS, shipped_pages
 from workbook.trainer.answer_sheet import SHEET
@@ -241,9 +242,7 @@ def opened(served, chromium):
 @pytest.mark.parametrize("scheme", ["light", "dark"])
 def test_no_accessibility_rule_is_broken_in_either_theme(opened, axe, part, scheme):
     page = opened[part]
-    page.emulate_media(color_scheme=scheme)
-    is_light = str(scheme == "light").lower()
-    page.locator(f'body[data-jp-theme-light="{is_light}"]').wait_for(state="attached")
+    in_theme(page, scheme)
     assert [] == axe(page, part)
 
 
