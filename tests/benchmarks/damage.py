@@ -77,7 +77,7 @@ def read_log(data: bytes) -> list:
 
 def read_sitting(data: bytes) -> list:
     """What an exam takes these bytes as."""
-    return list(events(data))
+    return [event for _, event in events(data) if event is not None]
 
 
 def unchecked(line: bytes) -> bytes:

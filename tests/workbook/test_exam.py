@@ -157,6 +157,34 @@ def test_a_line_spoilt_by_hand_is_passed_over(sitting):
     assert ({1: "1"}, set(), False) == state(Sitting(sitting.path))
 
 
+def damage(sitting, number, old, new):
+    """Something in one line of a sitting's file changed."""
+    lines = sitting.path.read_bytes().split(b"\n")
+    assert old in lines[number - 1]
+    lines[number - 1] = lines[number - 1].replace(old, new)
+    sitting.path.write_bytes(b"\n".join(lines))
+
+
+def test_an_answer_that_changed_in_the_file_is_not_taken_and_said_by_its_line(sitting):
+    sitting.answer(1, "1")
+    sitting.answer(2, "2")
+    damage(sitting, 3, b'"typed": "2"', b'"typed": "3"')
+    again = Sitting(sitting.path)
+    assert {1: "1"} == typed(again)
+    again.answer(3, "3")
+    assert [3] == again.strange
+    told = Desk(again).opened()
+    assert "This exam's file has damage in line 3." == told.sentences[0]
+    assert ("notice", ()) == (told.state, Desk(sitting).opened().sentences)
+
+
+def test_an_exam_whose_first_line_was_damaged_opens_by_the_name_of_its_file(sitting):
+    sitting.answer(1, "1")
+    damage(sitting, 1, b"EXAM", b"EXAN")
+    again = Sitting(sitting.path)
+    assert (sitting.paper, {1: "1"}, [1]) == (again.paper, typed(again), again.strange)
+
+
 def test_two_pages_at_one_exam_see_each_other_s_answers(sitting):
     other = Sitting(sitting.path)
     sitting.answer(1, "1")

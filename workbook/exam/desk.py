@@ -54,6 +54,14 @@ class Desk:
         kept = self.sitting.answers.get(self.number)
         return said_of(self.asked, kept.typed) if kept else ""
 
+    def opened(self) -> Told:
+        """What is to be said when it is opened: whether all of its file could be read."""
+        if not self.sitting.strange:
+            return Told("note")
+        lines = "lines" if len(self.sitting.strange) > 1 else "line"
+        where = f"This exam's file has damage in {lines} {listed(self.sitting.strange)}."
+        return Told("notice", (where, "Check that the answers you gave are all here."))
+
     def go(self, number: int) -> str:
         """To a question; a sentence where there is none of that number."""
         self.number = min(max(number, 1), self.count)

@@ -8,7 +8,6 @@
 `check` is that of the log's lines. `at` is the time used when it happened, in seconds. "tick" only keeps that, and "end" is the last.
 """
 
-import contextlib
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -35,8 +34,14 @@ def line(kind: str, at: float, **fields) -> str:
     return checked_line(VERSION, {"event": kind, "at": at, **fields})
 
 
-def events(data: bytes) -> Iterator[dict]:
-    """What can be read of the lines; one torn by an accident was never acknowledged."""
-    for each in data.split(b"\n"):
-        with contextlib.suppress(NotALine):
-            yield fields_of(each, VERSION)
+def events(data: bytes, first: int = 1) -> Iterator[tuple[int, dict | None]]:
+    """What each line tells, by its number, where the first has this one.
+
+    It is None where a line is torn or something in it changed. A torn one was never acknowledged.
+    """
+    for number, each in enumerate(data.split(b"\n"), first):
+        if each.strip():
+            try:
+                yield number, fields_of(each, VERSION)
+            except NotALine:
+                yield number, None

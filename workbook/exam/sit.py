@@ -70,7 +70,7 @@ class Sit:
         self.overview.fill(self.desk.count)
         self._show_sheet(False)
         self.clock.start(sitting)
-        self._go_on()
+        self._go(self.desk.number, self.desk.opened())
 
     def _go_on(self) -> None:
         self._go(self.desk.number, Told("note"))

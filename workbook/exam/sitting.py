@@ -43,6 +43,7 @@ def begin(paper: Paper, where: Path, clock: Callable[[], float] = monotonic) -> 
 class Sitting:
     """A sitting as its file has it. `answers` and `flagged` are by the number of the question.
 
+    `strange` are the numbers of lines that cannot be read, as they are torn or changed.
     Time counts, in seconds, while it goes on and its page is open in a browser, which `pulse` tells.
 
     Raises:
@@ -56,7 +57,8 @@ class Sitting:
         self.flagged: set[int] = set()
         self.ended = False
         self._before, self._since, self._kept = 0.0, None, 0.0
-        self._read_to, self._waiting = 0, []
+        self._read_to, self._lines, self._waiting = 0, 0, []
+        self.strange: list[int] = []
         self._read()
         if self.paper is None:
             raise BadCode(f"The file {path.name} does not hold an exam.")
@@ -76,7 +78,11 @@ class Sitting:
             file.seek(self._read_to)
             data = file.read()
         self._read_to += data.rfind(b"\n") + 1  # a line that is being written is read again
-        for event in events(data):
+        first, self._lines = self._lines + 1, self._lines + data.count(b"\n")
+        for number, event in events(data, first):
+            if event is None:
+                self.strange += [number] * (number <= self._lines)
+                continue
             if self.paper is None:
                 # Where its first line was damaged, the file's own name has the code.
                 self.paper = read_paper(str(event.get("code") or self.path.stem.rpartition("-")[0]))
