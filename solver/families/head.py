@@ -30,9 +30,7 @@ AIR = (
 )
 LOSS = "Friction loss in the suction pipe is {suction_loss}."
 NPSHA = "What is the net positive suction head available (NPSHa)?"
-NPSHR = (
-    "The pump's required NPSH (NPSHr) is {npsh_required}, and you want a margin of {npsh_margin}."
-)
+NPSHR = "The pump's net positive suction head required (NPSHr) is {npsh_required}, and you want a margin of {npsh_margin}."
 
 LEVELS = (
     numeric(
@@ -140,18 +138,18 @@ SUCTION_SIDE = (
     numeric(
         "suction_loss",
         "HU",
-        "Loss in the suction pipe",
+        "Losses in the suction pipe",
         "suction_loss",
         suction((3.5, 8)),
         Level(
             ("dynamic_suction_lift", "suction_lift"),
             "{place} is {suction_lift} above the water in the wet well. Its dynamic suction lift is "
-            "{dynamic_suction_lift}. What is the loss in the suction pipe?",
+            "{dynamic_suction_lift}. What are the losses in the suction pipe?",
         ),
         Level(
             ("suction_vacuum", "suction_lift"),
             "{place} is {suction_lift} above the water in the wet well. Its suction gauge reads a "
-            "vacuum of {suction_vacuum}. What is the loss in the suction pipe?",
+            "vacuum of {suction_vacuum}. What are the losses in the suction pipe?",
         ),
     ),
     SUCTION_LIMIT,

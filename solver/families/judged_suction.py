@@ -95,7 +95,7 @@ SUCTION_LIMIT = judged(
         (
             "usual",
             "No: it is within the usual limit",
-            "Most pumps can handle that. The pump's own required NPSH (NPSHr) still decides.",
+            "Most pumps can handle that. The NPSHr on the pump's curve still decides.",
         ),
         (
             "check",
@@ -167,8 +167,8 @@ NPSH_CHECK = judged(
     any_need,
     Level(
         ("npsh_available", "npsh_margin", "npsh_required"),
-        "{place} has an available NPSH (NPSHa) of {npsh_available}. Its curve calls for a required NPSH "
-        "(NPSHr) of {npsh_required}, and you want a margin of {npsh_margin}. Is there enough?",
+        "{place} has a net positive suction head available (NPSHa) of {npsh_available}. Its "
+        "curve calls for an NPSHr of {npsh_required}, and you want a margin of {npsh_margin}. Is there enough?",
         find=("npsh_usable",),
     ),
     Level(

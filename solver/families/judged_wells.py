@@ -12,7 +12,7 @@ from .well_family import FALLS, LOSES, PER_DEPTH, judged
 __all__ = ["DRAWDOWN_CAUSE", "DRAWDOWN_CHECK", "STARTS_LIMIT"]
 
 TABLE = (
-    "EI 11C201 Table 7-1 gives the least time between starts: 10 to 15 minutes under 20 hp (15 kW), "
+    "EI 11C201 Table 7-1 gives the minimum time between starts: 10 to 15 minutes under 20 hp (15 kW), "
     "15 to 20 up to 100 hp (75 kW), and 20 to 30 above that."
 )
 TENTH = "More than 10% off either way is worth looking into."

@@ -91,7 +91,7 @@ SLOWING = (
     numeric(
         "least_speed",
         "SM",
-        "The least speed that moves water",
+        "The minimum speed that moves water",
         "least_speed",
         on_a_system,
         Level(

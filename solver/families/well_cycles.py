@@ -1,4 +1,4 @@
-"""The wet well in time: filling, emptying, starts, and the least volume between floats."""
+"""The wet well in time: filling, emptying, starts, and the minimum volume between floats."""
 
 from ..family import Level
 from .scenes_wells import small_pair
@@ -115,22 +115,22 @@ CYCLES = (
     numeric(
         "least_volume",
         "WM",
-        "The least volume between floats",
+        "The minimum volume between floats",
         "least_volume",
         Level(
             ("least_cycle", "flow"),
             "The pump at {station} moves {flow} and may start no more than once every {least_cycle}. "
-            "What is the least volume between floats?",
+            "What is the minimum volume between floats?",
         ),
         Level(
             ("most_starts", "flow"),
             "The pump at {station} moves {flow}. Its manufacturer allows {most_starts}. "
-            "What is the least volume between floats?",
+            "What is the minimum volume between floats?",
         ),
         Level(
             ("most_starts", "alternating_pumps", "flow"),
             f"{TURNS} Each one moves {{flow}}, and the manufacturer allows it {{most_starts}}. "
-            "What is the least volume between floats?",
+            "What is the minimum volume between floats?",
             scene=small_pair,
         ),
     ),

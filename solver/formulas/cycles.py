@@ -114,7 +114,7 @@ def least_volume(system: str, swept: Expr) -> Formula:
             Slip(
                 "not_quartered",
                 swept,
-                "You left out the 4. The least volume is cycle time times pump flow, divided by 4.",
+                "You left out the 4. The minimum volume is cycle time times pump flow, divided by 4.",
             ),
             Slip(
                 "halved",

@@ -116,7 +116,9 @@ def _judged(check: Check, seen: Seen, worked: Mapping[str, float]) -> Verdict:
     for name, value in worked.items():
         if impossible := _wrong(name, value, seen.units):
             return Verdict(
-                LOOK, impossible, then=f"Take the readings behind the {check.label(seen.units)} again."
+                LOOK,
+                impossible,
+                then=f"Take the readings behind the {check.label(seen.units)} again.",
             )
     return check.judge(seen)
 

@@ -164,7 +164,9 @@ def _says(
 ) -> str:
     quantity, (direction, change) = quantity_named(followed.name), course
     if direction == TOO_FEW:
-        return f"It takes two or more dated readings of the {quantity.label(units)} to see a change."
+        return (
+            f"It takes two or more dated readings of the {quantity.label(units)} to see a change."
+        )
     unit = quantity.unit(units)
     first, last = (with_unit(figures(points[at].value, unit), unit) for at in (0, -1))
     if direction == STEADY:

@@ -29,6 +29,13 @@ TURNS: dict[str, str] = {
     r"\bthus\b|\bhence\b|\bwhereby\b|\bthereof\b|\bherein\b": "so",
     r"\bturned round\b|\bturn(?:s|ed)? (?:it )?round\b|\bround about\b": "rearranged, around",
     r"\bgo(?:es)? well\b": "works",
+    r"\bat all hours\b": "around the clock, a steady ...",
+    r"\bof one size\b": "the same size",
+    r"\bgo(?:es)? with the (?:speed|square|cube)\b": "changes with",
+    r"\bwater it draws\b": "the water in the wet well",
+    r"\bplainly wrong\b": "has to be wrong",
+    r"\bset right to\b": "corrected to",
+    r"\b(?:over|below) the line\b": "on top, on the bottom",
     r"\bwhom\b": "who",
     r"\bLeft out: ": "You left out the ...",
     r"\bThis (?:multiplies|divides|adds|subtracts|corrects)\b": "You ...",
@@ -45,7 +52,9 @@ TURNS: dict[str, str] = {
         "US words"
     ),
     # names of the trade
-    r"\bwhat the pipe takes\b|\bwhat fittings take\b|\bfriction rate\b": "friction loss",
+    r"\bwhat the pipe takes\b|\bwhat fittings take\b|\bfriction rate\b|\bpipe takes (?=[\d{])": (
+        "friction loss"
+    ),
     r"\bvapou?r head\b|\bthe atmosphere holds up\b": "vapor pressure, barometric pressure",
     r"\bmegohm(?=[ .,;:?)]| and| or)(?<! 1 megohm)": "megohms",
     r"\d °c\b": "°C",
