@@ -29,7 +29,7 @@ def against(limits: Limits, rule: str, *zones: Zone) -> Judge:
             return None
         quantity = quantity_named(limits.quantity)
         unit = quantity.unit(units)
-        subject = f"{quantity.label(units)} is {with_unit(figures(size), unit)}"
+        subject = f"{quantity.label(units)} {quantity.be(units)} {with_unit(figures(size), unit)}"
         said = [_said(*limit, units, unit) for limit in zip(limits[1:3], (low, high), strict=True)]
         here = (size > low) + (size > high)
         options = []

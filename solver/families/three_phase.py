@@ -81,7 +81,7 @@ POWERS = (
         ),
         Level(
             ("brake_power", "motor_efficiency", "power_factor", "line_volts"),
-            "The shaft of {place} is carrying {brake_power}. The motor efficiency is "
+            "The {brake_power:full} of {place} is {brake_power}. The motor efficiency is "
             "{motor_efficiency} and the power factor (PF) is {power_factor}. The supply is "
             "{line_volts} line to line. How many amps does each leg carry?",
         ),
@@ -103,7 +103,7 @@ POWERS = (
         ),
         Level(
             ("brake_power", "motor_efficiency", "line_volts", "line_amps"),
-            f"{READ} The shaft is carrying {{brake_power}} and the motor efficiency is "
+            f"{READ} The {{brake_power:full}} is {{brake_power}} and the motor efficiency is "
             "{motor_efficiency}. What is the power factor, as a decimal?",
         ),
     ),

@@ -86,6 +86,7 @@ def balance(
             Percent(deviation / average),
             source,
             "Unbalance is a percent of the average, so you can compare large and small motors.",
+            back="The percent is of the average, so work back from that percent.",
             slips=slips,
         ),
     )
@@ -175,6 +176,7 @@ AGAINST_NAMEPLATE = (
         Percent(amps_highest / full_load_amps),
         "common practice, no source: highest leg against nameplate full-load amps",
         "Full-load amps are the 100% mark for the highest leg.",
+        back="Full-load amps are the 100% mark, so work back from the percent.",
         slips=(
             Slip(
                 "over_service_factor_amps",

@@ -44,6 +44,7 @@ def at_40(turn: str = "") -> Formula:
         reading * Exponential(0.5, below_40(temperature)),
         IEEE,
         "Insulation reads about half for every 10 °C warmer, so correct each reading to 40 °C.",
+        back="Insulation reads about double for every 10 °C colder.",
         slips=(
             Slip(
                 "not_corrected",

@@ -106,7 +106,7 @@ def by_letter(system: str, horsepower: Expr) -> Formula:
             Slip(
                 "root_three_again",
                 per_horsepower * horsepower * ROOT_THREE,
-                "You multiplied by 1.732 as well. That goes with volts and amps; kVA already has it.",
+                "You multiplied by 1.732 as well. That goes with volts and amps; the kVA already include it.",
             ),
             Slip(
                 "divided",
@@ -124,6 +124,7 @@ START = (
         ROOT_THREE * rated_volts * locked_rotor_amps / VA_PER_KVA,
         STARTING,
         "Three-phase kVA is 1.732 × volts × amps over 1,000, and starting takes locked-rotor amps.",
+        back="The same 1.732 and 1,000 go with volts and amps when you work back from kVA.",
     ),
     by_letter("us", motor_size),
     by_letter("si", motor_size / KW_PER_HP),

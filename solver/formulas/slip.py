@@ -50,12 +50,14 @@ SLIP = (
         synchronous - running,
         HUBERT,
         "The rotor turns a little slower than the field, and slip is the difference.",
+        back="The shaft turns slower than the field by the slip.",
     ),
     Formula(
         "slip",
         Percent(slip_speed / synchronous),
         HUBERT,
         "Slip is a percent of synchronous speed, not of shaft speed.",
+        back="Slip is a percent of synchronous speed, so take that percent of it.",
         slips=(
             Slip(
                 "over_running_speed",

@@ -59,6 +59,7 @@ THREE_PHASE = (
         ROOT_THREE * volts * amps / VA_PER_KVA,
         LINES,
         "With line-to-line volts, three-phase power takes a factor of 1.732, the square root of 3.",
+        back="The same 1.732 and 1,000 go with line-to-line volts when you work back from kVA.",
         slips=(
             Slip(
                 "three_for_root_three",
@@ -73,6 +74,7 @@ THREE_PHASE = (
         apparent * factor,
         LINES,
         "Only part of the kVA does work, and the power factor tells you how big a part.",
+        back="Only part of the kVA does work, so the kVA are never less than the kW.",
         slips=(
             Slip(
                 "factor_used_twice",
