@@ -12,7 +12,7 @@ from .families import FAMILIES
 from .family import Family
 from .grading import Verdict, grade
 from .library import case_from_code, draw, family_named
-from .solution import Mistake
+from .mistake import Mistake
 from .steps import Step
 
 __all__ = [

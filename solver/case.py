@@ -7,6 +7,7 @@ or refuses them.
 
 import re
 from collections.abc import Mapping
+from functools import cached_property
 from types import MappingProxyType
 from typing import NamedTuple
 
@@ -14,9 +15,12 @@ from .code import MOST_SEED, Code
 from .draw import Draw
 from .errors import BadDefinition, SolverError, Unfit
 from .family import Family
+from .mistake import Mistake
+from .named import named_mistakes
+from .plan import find_plan
 from .scenario import PEOPLE, Place
 from .show import exact, with_unit
-from .solution import Mistake, be_plausible, judged, worked_out
+from .solution import be_plausible, judged, worked_out
 from .spoken import spoken
 from .steps import Step
 from .vocabulary import quantity_named
@@ -39,11 +43,8 @@ class Wording(NamedTuple):
     told: Mapping[str, str]
 
 
-class Case(NamedTuple):
-    """A problem with its answer. `known` holds every quantity of the worked chain.
-
-    `seed` is None, and `code` empty, where the values were given and not drawn.
-    """
+class _Case(NamedTuple):
+    """What a Case is made of."""
 
     family: Family
     level: int
@@ -57,8 +58,31 @@ class Case(NamedTuple):
     low: float
     high: float
     steps: tuple[Step, ...]
-    mistakes: tuple[Mistake, ...]
+    single_mistakes: tuple[Mistake, ...]
     choices: tuple[str, ...] = ()
+
+
+class Case(_Case):
+    """A problem with its answer. `known` holds every quantity of the worked chain.
+
+    `seed` is None, and `code` empty, where the values were given and not drawn. `single_mistakes`
+    are those that a draw keeps apart from the answer: a choice not taken, or one link of the
+    chain worked wrong. `mistakes` are all that have a name.
+    """
+
+    @cached_property
+    def mistakes(self) -> tuple[Mistake, ...]:
+        """Every named mistake; found when somebody asks, which a right answer never does."""
+        if self.choices:
+            return self.single_mistakes
+        family, level = self.family, self.family.level(self.level)
+        plan = find_plan(level.given, family.asked, family.formulas, self.units)
+        return named_mistakes(plan, self.known, self.low, self.high, self.single_mistakes)
+
+    @cached_property
+    def worked_wrong(self) -> dict[str, str]:
+        """The numbers of mistakes that were told once, by their ids (telling.py)."""
+        return {}
 
     @property
     def question(self) -> str:

@@ -57,7 +57,7 @@ def choices_of(case: Case, count: int = COUNT) -> tuple[Choice, ...]:
 
 
 def _own(case: Case):
-    wrong = {mistake.value: mistake for mistake in case.mistakes}
+    wrong = {mistake.value: mistake for mistake in case.single_mistakes}
     for number, text in enumerate(case.choices, 1):
         if number == case.answer:
             yield Choice(text, "", "", float(number))
@@ -70,8 +70,11 @@ def _choice(case: Case, value: float, mistake: str, says: str) -> Choice:
 
 
 def _mistaken(case: Case):
-    """The mistakes with an answer that somebody might believe: of the same sign as the right one."""
-    for m in case.mistakes:
+    """The mistakes of one link that somebody might believe: of the same sign as the right answer.
+
+    The others are left out, so that an old code keeps its choices.
+    """
+    for m in case.single_mistakes:
         if m.value * case.answer > 0:
             yield _Band(m.low, m.high, _choice(case, m.value, m.id, m.says))
 

@@ -5,15 +5,15 @@ from typing import NamedTuple
 
 from .case import Case
 from .errors import Unreadable
+from .mistake import Mistake
+from .named import CLOSE
 from .reading import read
 from .show import figures, with_unit
-from .solution import Mistake
 from .telling import told
 from .vocabulary import quantity_named
 
 __all__ = ["Verdict", "grade"]
 
-CLOSE = 0.03
 RIGHT, MISTAKE, NEAR, WRONG, UNREADABLE = "right", "mistake", "close", "wrong", "unreadable"
 
 
@@ -61,6 +61,9 @@ def _numeric(case: Case, value: float, echo: str) -> Verdict:
 
 def _nearest_mistake(case: Case, value: float) -> Mistake | None:
     fitting = [m for m in case.mistakes if m.low <= value <= m.high]
+    if not fitting:
+        others = (other for m in case.mistakes for other in m.others)
+        fitting = [other for other in others if other.low <= value <= other.high]
     return min(fitting, key=lambda m: abs(m.value - value), default=None)
 
 

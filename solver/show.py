@@ -12,6 +12,7 @@ __all__ = [
     "figures",
     "latex_with_unit",
     "unit_in_words",
+    "unit_spoken",
     "with_unit",
 ]
 
@@ -77,6 +78,34 @@ def unit_in_words(name: str) -> str:
     """
     words = {"$": "dollars", "%": "percent", "in": "inches"}
     return words.get(name, with_unit("", name).strip())
+
+
+SPOKEN = {
+    "hp": "horsepower", "kW": "kilowatts", "W": "watts", "MW": "megawatts", "ft": "feet",
+    "in": "inches", "m": "meters", "cm": "centimeters", "mm": "millimeters", "km": "kilometers",
+    "s": "seconds", "min": "minutes", "h": "hours", "day": "days", "week": "weeks",
+    "month": "months", "year": "years", "gal": "gallons", "kgal": "thousands of gallons",
+    "MG": "million gallons", "L": "liters", "ML": "megaliters", "ft3": "cubic feet",
+    "m3": "cubic meters", "lb": "pounds", "kg": "kilograms", "V": "volts", "kV": "kilovolts",
+    "A": "amps", "mA": "milliamps", "ohm": "ohms", "milliohm": "milliohms", "kilohm": "kilohms",
+    "megohm": "megohms", "gigohm": "gigohms", "kWh": "kilowatt-hours", "Wh": "watt-hours",
+    "MWh": "megawatt-hours", "kPa": "kilopascals", "MPa": "megapascals", "Pa": "pascals",
+    "inHg": "inches of mercury", "$": "dollars", "h/day": "hours a day",
+    "h/week": "hours a week", "h/month": "hours a month", "h/year": "hours a year",
+    "starts/h": "starts an hour", "$/day": "dollars a day", "$/month": "dollars a month",
+    "$/year": "dollars a year", "$/h": "dollars an hour", "%": "percent", "$/kWh": "dollars per kWh",
+    "cents/kWh": "cents per kWh", "kWh/day": "kWh a day", "kWh/month": "kWh a month",
+    "kWh/year": "kWh a year",
+}  # fmt: skip
+
+
+def unit_spoken(name: str) -> str:
+    """A unit as it is said in a sentence; one that is said by its letters stays as it is.
+
+    >>> unit_spoken("kW"), unit_spoken("gpm"), unit_spoken("m3/day")
+    ('kilowatts', 'gpm', 'm³/day')
+    """
+    return SPOKEN.get(name) or unit_in_words(name)
 
 
 def latex_with_unit(number: str, name: str) -> str:

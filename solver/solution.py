@@ -1,53 +1,25 @@
-"""What a problem comes to with given values: its answer, band, steps and mistakes; or Unfit."""
+"""What a problem comes to with given values: its answer, band, steps and single mistakes; or Unfit."""
 
 from collections.abc import Iterable, Mapping
 from typing import NamedTuple
 
 from .draw import Draw
 from .errors import Unfit
-from .expression import Expr
 from .family import Family, Judgement, Level
+from .mistake import Mistake, can_be_told, stands_alone
 from .mistakes import mistaken_changes
 from .plan import Plan, find_plan
-from .reading import MOST
 from .show import figures, with_unit
 from .spoken import spoken
 from .steps import Step, worked_steps
 from .tolerance import accepted_band
 from .vocabulary import quantity_named
 
-THIS = "{this}"  # in a sentence: what the learner typed
-
-__all__ = ["Mistake", "Solution", "be_plausible", "judged", "worked_out"]
-
-
-class Mistake(NamedTuple):
-    """A wrong answer that a known mistake gives; `low` to `high` is where it is recognised.
-
-    `did` is what was done, `why` what is right and why. `wrong` is what was worked instead, for
-    the quantity `of`; `form` tells how telling.py puts its numbers in front. `others` give the
-    same number another way.
-    """
-
-    id: str
-    value: float
-    low: float
-    high: float
-    did: str
-    why: str = ""
-    wrong: Expr | None = None
-    of: str = ""
-    form: str = ""
-    others: tuple["Mistake", ...] = ()
-
-    @property
-    def says(self) -> str:
-        """What a learner is told, without the numbers."""
-        return f"{self.did} {self.why}".strip().replace(THIS, "This")
+__all__ = ["Solution", "be_plausible", "judged", "worked_out"]
 
 
 class Solution(NamedTuple):
-    """What a problem comes to. `asks` is what a judgement asks where each draw asks another thing."""
+    """What a problem comes to; its mistakes are those of one link. `asks` is what a judgement asks where each draw asks another thing."""
 
     known: Mapping[str, float]
     unit: str
@@ -116,27 +88,15 @@ def _mistakes(
         bottom, top = value - down * size, value + up * size
         if bottom <= high and top >= low:
             raise Unfit("A common mistake would give nearly the right answer.")
-        # A bare decimal is read as a percentage there, so it cannot be told from a right answer.
-        # A value below zero has a sentence of its own, whatever gave it.
-        # Nobody types what is nearly nothing, or more than can be read.
-        if not 1e-9 <= value <= MOST or (bare_decimal and value <= 1):
+        if not can_be_told(value, bare_decimal):
             continue
         of = plan.links[change.at].target
         mistake = Mistake(
             change.id, value, bottom, top, change.did, change.why, change.expr, of, change.form
         )
-        if _stands_alone(mistake, kept):
+        if stands_alone(mistake, kept):
             kept.append(mistake)
     return tuple(kept)
-
-
-def _stands_alone(mistake: Mistake, others: list[Mistake]) -> bool:
-    """Whether neither it nor any of the others would be taken for the other one."""
-    for other in others:
-        under = mistake.high < other.value and mistake.value < other.low
-        if not under and not (mistake.low > other.value and mistake.value > other.high):
-            return False
-    return True
 
 
 def judged(

@@ -6,9 +6,9 @@ The right result is never in it.
 from dataclasses import replace
 
 from .case import Case
+from .mistake import THIS, Mistake
 from .mistakes import SO_FAR
 from .show import figures, with_unit
-from .solution import THIS, Mistake
 from .spoken import spoken
 from .typeset import TEXT, numbers
 
@@ -44,15 +44,24 @@ def _work(case: Case, mistake: Mistake, said: str, bare: str) -> str:
     """The learner's numbers put in, where that is short and says something."""
     if mistake.wrong is None:
         return ""
-    notation = BARE if "percent_as_whole" in mistake.id else TEXT
-    work = numbers(mistake.wrong, case.units, case.known, case.given, notation)
-    if not any(mark in work for mark in "×/+−√^") or len(work) > LONGEST:
+    if mistake.id not in case.worked_wrong:
+        case.worked_wrong[mistake.id] = _numbers(case, mistake)
+    work = case.worked_wrong[mistake.id]
+    if not work:
         return ""
     if mistake.form == SO_FAR:
         return f"So far so good: {work} = {bare}."
     if mistake.of == case.asked:
         return f"Your {said} is {work}."
     return spoken(f"Your {said} uses {work} for the {{{mistake.of}:name}}.", case.units)
+
+
+def _numbers(case: Case, mistake: Mistake) -> str:
+    """What was worked instead, with the numbers; "" where it is long, or one number alone."""
+    notation = BARE if "percent_as_whole" in mistake.id else TEXT
+    work = numbers(mistake.wrong, case.units, case.known, case.given, notation)
+    one_alone = not any(mark in work for mark in "×/+−√^")
+    return "" if one_alone or len(work) > LONGEST else work
 
 
 def _also(other: Mistake) -> str:

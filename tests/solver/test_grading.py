@@ -54,7 +54,7 @@ def test_a_mistake_is_named_with_what_it_says():
     for mistake in WATER.mistakes:
         verdict = grade(WATER, typed(mistake.value, "hp", 4))
         assert ("mistake", mistake.id) == (verdict.status, verdict.mistake)
-        assert verdict.says.endswith(mistake.says)
+        assert verdict.says.endswith(mistake.why)
 
 
 def test_a_mistake_is_told_with_the_learner_s_own_numbers():

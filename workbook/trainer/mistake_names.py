@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Iterator
 
 from solver import Family, draw, family_named
-from solver.mistakes import mistaken_changes
+from solver.common_slips import common_slips
 from solver.plan import find_plan
 from solver.work_set import WorkSet
 
@@ -42,7 +42,7 @@ def _ids(work: WorkSet) -> Iterator[set[str]]:
         if family.judge is None:
             for level in family.levels:
                 plan = find_plan(level.given, family.asked, family.formulas, work.units)
-                yield {change.id for change in mistaken_changes(plan)}
+                yield set(common_slips(plan))
         else:
             judged.append(family)
     for family in judged:

@@ -1,0 +1,109 @@
+"""Common slips of whole chains are named, over all families; none is taken for a right answer."""
+
+from collections import Counter
+from math import isclose
+
+import pytest
+
+from solver import Case, draw, grade
+from solver.choices import choices_of
+from solver.common_slips import common_slips
+from solver.mistake import THIS, Mistake
+from solver.named import CLOSE
+from solver.plan import find_plan
+
+from .drawn import NUMERIC, NUMERIC_IN_TURN, named
+from .slips_by_hand import KINDS, Slipped, slips_of
+from .test_mistakes import faults, sentences
+
+LEAST = {"two slips together": 0.75}  # of the others at least nine in ten
+EACH = (3, 8)
+
+
+def cases(problem) -> list[Case]:
+    family, level, units = problem
+    return [draw(family, seed, units, level) for seed in EACH]
+
+
+def told(case: Case, slipped: Slipped) -> Mistake | None:
+    """The mistake that an answer is told to be, where it fits the slip that was made."""
+    verdict = grade(case, f"{slipped.value:.4g}")
+    if verdict.status != "mistake":
+        return None
+    every = [one for mistake in case.mistakes for one in (mistake, *mistake.others)]
+    found = next(one for one in every if one.id == verdict.mistake)
+    for one in (found, *found.others):
+        same_sum = isclose(one.value, slipped.value, rel_tol=1e-6)
+        if same_sum or any(part in one.id for part in KINDS[slipped.kind]):
+            return found
+    return None
+
+
+def test_nine_in_ten_common_slips_are_named_by_what_was_done():
+    made, named_right = Counter(), Counter()
+    for problem in NUMERIC:
+        for case in cases(problem):
+            for slipped in slips_of(case):
+                made[slipped.kind] += 1
+                named_right[slipped.kind] += told(case, slipped) is not None
+    assert set(KINDS) == set(made)
+    for kind, count in made.items():
+        assert named_right[kind] >= LEAST.get(kind, 0.9) * count, (kind, named_right[kind], count)
+    assert named_right.total() >= 0.95 * made.total()
+
+
+@pytest.mark.parametrize("problem", NUMERIC_IN_TURN, ids=named)
+def test_no_common_slip_is_near_the_right_answer_or_changes_a_mistake_of_one_link(problem):
+    for case in cases(problem):
+        single = len(case.single_mistakes)
+        first = [(one.id, one.value, one.low, one.high) for one in case.mistakes[:single]]
+        assert first == [(one.id, one.value, one.low, one.high) for one in case.single_mistakes]
+        for one in case.mistakes[single:]:
+            assert one.high < case.low or one.low > case.high, (case.code, one.id)
+            assert one.low <= one.value <= one.high
+            assert not isclose(one.value, case.answer, rel_tol=CLOSE), (case.code, one.id)
+        assert len({one.id for one in case.mistakes}) == len(case.mistakes)
+
+
+@pytest.mark.parametrize("problem", NUMERIC_IN_TURN, ids=named)
+def test_a_common_slip_is_told_in_short_plain_sentences(problem):
+    family, level, units = problem
+    plan = find_plan(family.level(level).given, family.asked, family.formulas, units)
+    for slip in common_slips(plan).values():
+        did = slip.did.replace(THIS, "Your 12.5")
+        assert "" == faults(f"{did} {slip.why}"), f"{slip.id}: {did} {slip.why}"
+        assert 1 == len(sentences(did)), f"{slip.id}: {did}"
+        assert slip.why, f"{slip.id} has no reason"
+
+
+@pytest.mark.parametrize("problem", NUMERIC_IN_TURN[::5], ids=named)
+def test_choices_come_of_the_mistakes_of_one_link_so_that_old_exams_stay(problem):
+    for case in cases(problem):
+        single = {one.id for one in case.single_mistakes}
+        assert {choice.mistake for choice in choices_of(case)} <= {*single, "decimal_point", ""}
+
+
+def test_two_causes_of_one_number_are_both_told_the_likelier_first():
+    drawn = (case for problem in NUMERIC for case in cases(problem))
+    case, one = next((c, m) for c in drawn for m in c.mistakes if m.others)
+    says = grade(case, f"{one.others[0].value:.6g}").says
+    assert says.index(one.did.removeprefix(THIS)) < says.index("You also get this number if you ")
+
+
+def test_two_ways_to_say_one_slip_are_told_once():
+    """Horsepower where kilowatts are asked is the 0.746 left out, whatever the numbers."""
+    case = draw("input_power", 7, "us", 2)
+    left_out = next(m for m in case.mistakes if m.id.endswith("left_out.kilowatts_per_horsepower"))
+    assert "hp" not in {m.id.rpartition(".")[2] for m in (*case.mistakes, *left_out.others)}
+
+
+@pytest.mark.parametrize(
+    ("typed", "says"),
+    [
+        ("5.714", "Your 5.714 is right in kilowatts. The question asks for horsepower."),
+        ("4.672", "So far so good: 125 gpm × 148 ft / 3,960 = 4.672."),
+    ],
+)
+def test_what_was_done_is_said_with_the_learner_s_numbers(typed, says):
+    case = draw("motor_power", 7, "us", 2)
+    assert says in grade(case, typed).says
