@@ -67,14 +67,14 @@ def test_a_case_with_its_solution_in_words_is_drawn_within_60_times_its_bare_flo
 
 
 @pytest.mark.benchmark(group="draw")
-def test_everything_as_data_costs_less_than_three_draws(benchmark, table):
+def test_everything_as_data_with_all_common_slips_costs_less_than_nine_draws(benchmark, table):
     def whole():
         for seed in SEEDS:
             case_json(draw("motor_power", seed, "us", 2))
 
     one = measured(benchmark, whole, "json")
     table["and all of it for JSON"] = rate(one) + ratio("json", "bare")
-    assert MEDIANS["json"] < 3 * MEDIANS["draw"]
+    assert MEDIANS["json"] < 9 * MEDIANS["draw"]
 
 
 @pytest.mark.benchmark(group="all")

@@ -134,9 +134,8 @@ def test_every_mistake_of_a_printed_case_is_graded_as_itself(run):
     for mistake in case["mistakes"]:
         text = f"{mistake['value']!r} {mistake['unit']}"
         found = answered(run("grade", case["code"], text, "--json"))
-        assert ("mistake", mistake["id"], mistake["says"]) == (
-            found["status"], found["mistake"], found["says"],
-        )  # fmt: skip
+        assert ("mistake", mistake["id"]) == (found["status"], found["mistake"])
+        assert found["says"].endswith(mistake["says"].removeprefix("This"))
 
 
 def test_options_may_stand_before_or_after_a_negative_answer(run):
