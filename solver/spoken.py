@@ -1,8 +1,8 @@
 """A sentence with the names of quantities in it, as each system says them.
 
 "The {water_power:name} is too low." says "water horsepower" in US units and "water power" in metric.
-{water_power:Name} begins with a capital, {water_power:short} is its abbreviation, or its name where
-there is none, and {water_power:full} is both, for its first use: "water horsepower (WHP)".
+{water_power:short} is its abbreviation, or its name where there is none; {water_power:full} is both,
+for its first use: "water horsepower (WHP)". {water_power:Name} and :Short begin with a capital.
 """
 
 import re
@@ -29,6 +29,11 @@ def _short(quantity: Quantity, units: str) -> str:
     return quantity.short(units) or _name(quantity, units)
 
 
+def _capital_short(quantity: Quantity, units: str) -> str:
+    short = _short(quantity, units)
+    return short[:1].upper() + short[1:]
+
+
 def _full(quantity: Quantity, units: str) -> str:
     return quantity.spoken(units)
 
@@ -37,12 +42,13 @@ _FORMS: dict[str, Callable[[Quantity, str], str]] = {
     "name": _name,
     "Name": _capital,
     "short": _short,
+    "Short": _capital_short,
     "full": _full,
 }
 
 
 def spoken(text: str, units: str) -> str:
-    """A text whose {QUANTITY:name}, :Name, :short and :full are said in "us" or "si".
+    """A text whose {QUANTITY:name}, :Name, :short, :Short and :full are said in "us" or "si".
 
     Other braces stay as they are. BadDefinition names a quantity or a form that there is not.
 

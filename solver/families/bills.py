@@ -15,13 +15,14 @@ BILLS = (
         demand_bill,
         Level(
             ("energy_cost", "peak_demand", "demand_price", "fixed_charge"),
-            "Energy at {station} cost {energy_cost} this month. The peak was {peak_demand} "
-            "at {demand_price}, and the fixed charge is {fixed_charge}. What is the bill?",
+            "This month's energy at {station} cost {energy_cost}. The peak demand was {peak_demand} "
+            "at {demand_price}, and the fixed charge is {fixed_charge}. What is the total bill?",
         ),
         Level(
             ("energy", "energy_price", "peak_demand", "demand_price", "fixed_charge"),
-            "The pumps at {station} used {energy} at {energy_price} this month. The peak was {peak_demand} "
-            "at {demand_price}, and the fixed charge is {fixed_charge}. What is the bill?",
+            "The pumps at {station} used {energy} this month at {energy_price}. The peak demand was "
+            "{peak_demand} at {demand_price}, and the fixed charge is {fixed_charge}. What is the "
+            "total bill?",
         ),
         Level(
             (
@@ -33,33 +34,33 @@ BILLS = (
                 "demand_price",
                 "fixed_charge",
             ),
-            "{place} draws {input_power} and runs {hours_per_day} for {days}. Energy is "
-            "{energy_price}. The station's peak was {peak_demand} at {demand_price}, and its "
-            "fixed charge is {fixed_charge}. What is the bill?",
+            "{place} draws {input_power} and runs {hours_per_day} for {days}. Energy costs "
+            "{energy_price}. The station's peak demand was {peak_demand} at {demand_price}, and its "
+            "fixed charge is {fixed_charge}. What is the total bill?",
         ),
     ),
     numeric(
         "average_price",
         "PK",
-        "The average price of a kilowatt-hour",
+        "The average price per kilowatt-hour",
         "average_price",
         demand_bill,
         Level(
             ("bill", "energy"),
-            "The month's bill for {station} is {bill}, for {energy}. "
-            "What is the average price of a kilowatt-hour?",
+            "This month's bill for {station} is {bill} for {energy}. What is the average price per "
+            "kilowatt-hour?",
         ),
         Level(
             ("energy", "energy_cost", "demand_charge", "fixed_charge"),
-            "The bill for {station} shows {energy}, which cost {energy_cost}. It adds a demand charge of "
-            "{demand_charge} and a fixed charge of {fixed_charge}. "
-            "What is the average price of a kilowatt-hour?",
+            "The bill for {station} shows {energy}, which cost {energy_cost}. It also has a demand "
+            "charge of {demand_charge} and a fixed charge of {fixed_charge}. "
+            "What is the average price per kilowatt-hour?",
         ),
         Level(
             ("energy", "energy_price", "peak_demand", "demand_price", "fixed_charge"),
-            "The pumps at {station} used {energy} at {energy_price} this month. The peak was {peak_demand} "
-            "at {demand_price}, and the fixed charge is {fixed_charge}. "
-            "What is the average price of a kilowatt-hour?",
+            "The pumps at {station} used {energy} this month at {energy_price}. The peak demand was "
+            "{peak_demand} at {demand_price}, and the fixed charge is {fixed_charge}. "
+            "What is the average price per kilowatt-hour?",
         ),
     ),
     numeric(
@@ -70,8 +71,8 @@ BILLS = (
         time_of_use,
         Level(
             ("on_peak_energy", "off_peak_energy", "on_peak_price", "off_peak_price"),
-            "{place} used {on_peak_energy} on peak at {on_peak_price} and {off_peak_energy} "
-            "off peak at {off_peak_price}. What is the time-of-use bill?",
+            "{place} used {on_peak_energy} on-peak at {on_peak_price} and {off_peak_energy} "
+            "off-peak at {off_peak_price}. What is the time-of-use bill?",
         ),
         Level(
             (
@@ -81,8 +82,8 @@ BILLS = (
                 "on_peak_price",
                 "off_peak_price",
             ),
-            "{place} draws {input_power}. This month it ran {on_peak_hours} on peak at "
-            "{on_peak_price} and {off_peak_hours} off peak at {off_peak_price}. "
+            "{place} draws {input_power}. This month it ran {on_peak_hours} on-peak at "
+            "{on_peak_price} and {off_peak_hours} off-peak at {off_peak_price}. "
             "What is the time-of-use bill?",
         ),
         Level(
@@ -94,28 +95,29 @@ BILLS = (
                 "on_peak_price",
                 "off_peak_price",
             ),
-            "The shaft of {place} needs {brake_power}. The motor efficiency is "
-            "{motor_efficiency}. This month it ran {on_peak_hours} on peak at "
-            "{on_peak_price} and {off_peak_hours} off peak at {off_peak_price}. "
+            "{place} needs {brake_power} at its shaft. The motor efficiency is "
+            "{motor_efficiency}. This month the pump ran {on_peak_hours} on-peak at "
+            "{on_peak_price} and {off_peak_hours} off-peak at {off_peak_price}. "
             "What is the time-of-use bill?",
         ),
     ),
     numeric(
         "shift_saving",
         "SH",
-        "What moving hours off peak saves",
+        "Savings from moving hours off-peak",
         "shift_saving",
         time_of_use,
         Level(
             ("energy_moved", "on_peak_price", "off_peak_price"),
-            "{person} can move {energy_moved} a month off peak at {station}. The price is "
-            "{on_peak_price} on peak and {off_peak_price} off peak. What does the move save?",
+            "At {station}, {person} can move {energy_moved} a month from on-peak to off-peak. The "
+            "price is {on_peak_price} on-peak and {off_peak_price} off-peak. How much does this "
+            "save each month?",
         ),
         Level(
             ("input_power", "hours_moved", "on_peak_price", "off_peak_price"),
-            "{place} draws {input_power}. {person} can move {hours_moved} a month off peak. "
-            "The price is {on_peak_price} on peak and {off_peak_price} off peak. "
-            "What does the move save?",
+            "{place} draws {input_power}. {person} can move {hours_moved} a month from on-peak to "
+            "off-peak. The price is {on_peak_price} on-peak and {off_peak_price} off-peak. "
+            "How much does this save each month?",
         ),
         Level(
             (
@@ -125,10 +127,10 @@ BILLS = (
                 "on_peak_price",
                 "off_peak_price",
             ),
-            "The shaft of {place} needs {brake_power}. The motor efficiency is "
-            "{motor_efficiency}. {person} can move {hours_moved} a month off peak. The price "
-            "is {on_peak_price} on peak and {off_peak_price} off peak. "
-            "What does the move save?",
+            "{place} needs {brake_power} at its shaft. The motor efficiency is "
+            "{motor_efficiency}. {person} can move {hours_moved} a month from on-peak to off-peak. "
+            "The price is {on_peak_price} on-peak and {off_peak_price} off-peak. "
+            "How much does this save each month?",
         ),
     ),
 )

@@ -20,12 +20,13 @@ JUDGED = (
         (
             Level(
                 (),
-                "Three offers came in for a better pump at {station}. Which pays back first?",
+                "Three offers came in for a more efficient pump at {station}. Which one pays back "
+                "first?",
             ),
             Level(
                 ("yearly_hours", "energy_price"),
-                "Three offers came in for a better pump at {station}. The pump runs {yearly_hours}, "
-                "and energy is {energy_price}. Which offer pays back first?",
+                "Three offers came in for a more efficient pump at {station}. The pump runs "
+                "{yearly_hours}, and energy costs {energy_price}. Which one pays back first?",
                 judge=judge_upgrade,
             ),
         ),
@@ -42,13 +43,13 @@ JUDGED = (
         (
             Level(
                 (),
-                "Any of three pumps at {station} can fill the same tank. "
-                "Which uses the least energy to fill it?",
+                "Any one of three pumps at {station} can fill the same tank. "
+                "Which one uses the least energy to fill it?",
             ),
             Level(
                 (),
-                "Any of three pumps at {station} can fill the same tank, each in its own hours. "
-                "Which fills it for the least money?",
+                "Any one of three pumps at {station} can fill the same tank. Each runs at hours "
+                "with a different price. Which one fills the tank for the least money?",
                 judge=judge_price,
             ),
         ),

@@ -1,4 +1,4 @@
-"""The efficiency chain: how much of the power passes each machine, and what motor carries it."""
+"""The efficiency chain: how much power each machine passes on, and what motor carries it."""
 
 from ..family import Family, Level
 from ..formulas import POWER
@@ -22,18 +22,18 @@ EFFICIENCY = (
         "pump_efficiency",
         Level(
             ("water_power", "brake_power"),
-            "{place} gives the water {water_power} and takes {brake_power} at its shaft. "
-            "What is the pump efficiency?",
+            "The {water_power:full} of {place} is {water_power} and its {brake_power:full} is "
+            "{brake_power}. What is the pump efficiency?",
         ),
         Level(
             ("flow", "head", "brake_power"),
-            "{place} moves {flow} against {head} of head. Its shaft takes {brake_power}. "
-            "What is the pump efficiency?",
+            "{place} moves {flow} against a total dynamic head (TDH) of {head}. Its "
+            "{brake_power:full} is {brake_power}. What is the pump efficiency?",
         ),
         Level(
             ("flow", "pressure", "input_power", "motor_efficiency"),
-            "{person} reads {flow}, a pressure rise of {pressure} and {input_power} on the "
-            "meter of {place}. The motor efficiency is {motor_efficiency}. "
+            "At {place}, {person} reads a flow of {flow}, a pressure rise of {pressure} and "
+            "{input_power} on the power meter. The motor efficiency is {motor_efficiency}. "
             "What is the pump efficiency?",
         ),
     ),
@@ -44,18 +44,19 @@ EFFICIENCY = (
         "motor_efficiency",
         Level(
             ("brake_power", "motor_power"),
-            "The motor of {place} takes {motor_power} and gives the shaft {brake_power}. "
+            "The motor of {place} takes in {motor_power} and delivers {brake_power} at its shaft. "
             "What is the motor efficiency?",
         ),
         Level(
             ("brake_power", "input_power"),
-            "The shaft of {place} takes {brake_power}. The meter shows {input_power}. "
-            "What is the motor efficiency?",
+            "The {brake_power:full} of {place} is {brake_power}. The power meter reads "
+            "{input_power}. What is the motor efficiency?",
         ),
         Level(
             ("flow", "head", "pump_efficiency", "input_power"),
-            "{place} moves {flow} against {head} of head. Its curve gives a pump efficiency of "
-            "{pump_efficiency}. The meter shows {input_power}. What is the motor efficiency?",
+            "{place} moves {flow} against a total dynamic head (TDH) of {head}. Its pump curve "
+            "shows an efficiency of {pump_efficiency} at this point. The power meter reads "
+            "{input_power}. What is the motor efficiency?",
         ),
     ),
     numeric(
@@ -65,24 +66,24 @@ EFFICIENCY = (
         "overall_efficiency",
         Level(
             ("water_power", "input_power"),
-            "{place} gives the water {water_power}. The meter shows {input_power}. "
-            "What is the wire-to-water efficiency?",
+            "The {water_power:full} of {place} is {water_power}. The power meter reads "
+            "{input_power}. What is the wire-to-water efficiency?",
         ),
         Level(
             ("flow", "head", "input_power"),
-            "{place} moves {flow} against {head} of head. The meter shows {input_power}. "
-            "What is the wire-to-water efficiency?",
+            "{place} moves {flow} against a total dynamic head (TDH) of {head}. The power meter "
+            "reads {input_power}. What is the wire-to-water efficiency?",
         ),
         Level(
             ("flow", "pressure", "input_power"),
-            "{person} reads {flow}, a pressure rise of {pressure} and {input_power} on the "
-            "meter of {place}. What is the wire-to-water efficiency?",
+            "At {place}, {person} reads a flow of {flow}, a pressure rise of {pressure} and "
+            "{input_power} on the power meter. What is the wire-to-water efficiency?",
         ),
     ),
     numeric(
         "efficiencies_in_a_row",
         "ER",
-        "Efficiencies in a row",
+        "Wire-to-water efficiency from its parts",
         "overall_efficiency",
         Level(
             ("pump_efficiency", "motor_efficiency"),
@@ -91,71 +92,72 @@ EFFICIENCY = (
         ),
         Level(
             ("pump_efficiency", "drive_efficiency", "motor_efficiency"),
-            "Belts drive {place}. The motor efficiency is {motor_efficiency}, the drive "
-            "efficiency {drive_efficiency} and the pump efficiency {pump_efficiency}. "
+            "{place} is belt-driven. The motor efficiency is {motor_efficiency}, the drive "
+            "efficiency is {drive_efficiency}, and the pump efficiency is {pump_efficiency}. "
             "What is the wire-to-water efficiency?",
         ),
     ),
     numeric(
         "pump_from_overall",
         "PO",
-        "The pump's share of the wire-to-water efficiency",
+        "Pump efficiency from wire-to-water efficiency",
         "pump_efficiency",
         Level(
             ("overall_efficiency", "motor_efficiency"),
-            "A test of {place} gave a wire-to-water efficiency of {overall_efficiency}. The "
+            "A test of {place} shows a wire-to-water efficiency of {overall_efficiency}. The "
             "motor efficiency is {motor_efficiency}. What is the pump efficiency?",
         ),
         Level(
             ("flow", "head", "input_power", "drive_efficiency", "motor_efficiency"),
-            "Belts drive {place}, which moves {flow} against {head} of head. The meter shows "
-            "{input_power}. The motor efficiency is {motor_efficiency} and the drive efficiency "
-            "{drive_efficiency}. What is the pump efficiency?",
+            "{place} is belt-driven. It moves {flow} against a total dynamic head (TDH) of {head}, "
+            "and the power meter reads {input_power}. The motor efficiency is {motor_efficiency} "
+            "and the drive efficiency is {drive_efficiency}. What is the pump efficiency?",
         ),
     ),
     numeric(
         "one_efficiency",
         "OE",
-        "Only one efficiency is given",
+        "From water to wire with one efficiency",
         "motor_power",
         Level(
             ("water_power", "overall_efficiency"),
-            "{place} gives the water {water_power}. The wire-to-water efficiency is "
-            "{overall_efficiency}. What motor power goes in?",
+            "The {water_power:full} of {place} is {water_power}. The wire-to-water efficiency is "
+            "{overall_efficiency}. What is the {motor_power:full}?",
         ),
         Level(
             ("flow", "head", "overall_efficiency"),
-            "{place} moves {flow} against {head} of head. The wire-to-water efficiency is "
-            "{overall_efficiency}. What motor power goes in?",
+            "{place} moves {flow} against a total dynamic head (TDH) of {head}. The wire-to-water "
+            "efficiency is {overall_efficiency}. What is the {motor_power:full}?",
         ),
         Level(
             ("flow", "pressure", "overall_efficiency"),
             "{person} reads {flow} and a pressure rise of {pressure} at {place}. The last test "
-            "found a wire-to-water efficiency of {overall_efficiency}. What motor power goes in?",
+            "showed a wire-to-water efficiency of {overall_efficiency}. What is the "
+            "{motor_power:full}?",
         ),
     ),
     numeric(
         "through_the_drive",
         "TD",
-        "Pump, drive and motor in a row",
+        "Through the pump, the drive and the motor",
         "input_power",
         Level(
             ("brake_power", "drive_efficiency", "motor_efficiency"),
-            "The shaft of {place} needs {brake_power}. The drive efficiency is "
-            "{drive_efficiency} and the motor efficiency {motor_efficiency}. "
-            "What input power does the meter show?",
+            "{place} needs {brake_power} at its shaft. The drive efficiency is "
+            "{drive_efficiency} and the motor efficiency is {motor_efficiency}. How many "
+            "kilowatts does the power meter read?",
         ),
         Level(
             ("water_power", "pump_efficiency", "drive_efficiency", "motor_efficiency"),
-            "{place} gives the water {water_power}. The pump efficiency is {pump_efficiency}, "
-            "the drive efficiency {drive_efficiency} and the motor efficiency "
-            "{motor_efficiency}. What input power does the meter show?",
+            "The {water_power:full} of {place} is {water_power}. The pump efficiency is "
+            "{pump_efficiency}, the drive efficiency is {drive_efficiency}, and the motor "
+            "efficiency is {motor_efficiency}. How many kilowatts does the power meter read?",
         ),
         Level(
             ("flow", "head", "pump_efficiency", "drive_efficiency", "motor_efficiency"),
-            "{place} moves {flow} against {head} of head. The pump efficiency is "
-            "{pump_efficiency}, the drive efficiency {drive_efficiency} and the motor "
-            "efficiency {motor_efficiency}. What input power does the meter show?",
+            "{place} moves {flow} against a total dynamic head (TDH) of {head}. The pump "
+            "efficiency is {pump_efficiency}, the drive efficiency is {drive_efficiency}, and the "
+            "motor efficiency is {motor_efficiency}. How many kilowatts does the power meter read?",
         ),
     ),
     numeric(
@@ -165,21 +167,21 @@ EFFICIENCY = (
         "motor_size",
         Level(
             ("brake_power",),
-            "The shaft of {place} needs {brake_power}. "
-            "What is the smallest standard motor that carries it?",
+            "{place} needs {brake_power} at its shaft. What is the smallest standard motor that "
+            "can carry this load?",
         ),
         Level(
             ("flow", "head", "pump_efficiency", "motor_efficiency"),
-            "{place} moves {flow} against {head} of head. The pump efficiency is "
-            "{pump_efficiency}. A new motor will have an efficiency of {motor_efficiency}. "
-            "What is the smallest standard motor that carries it?",
+            "{place} moves {flow} against a total dynamic head (TDH) of {head}. The pump "
+            "efficiency is {pump_efficiency}. The new motor's efficiency will be "
+            "{motor_efficiency}. What is the smallest standard motor that can carry this load?",
             scene=pump_near_full_load,
         ),
         Level(
             ("flow", "head", "pump_efficiency", "drive_efficiency"),
-            "Belts drive {place}, which moves {flow} against {head} of head. The pump "
-            "efficiency is {pump_efficiency} and the drive efficiency {drive_efficiency}. "
-            "What is the smallest standard motor that carries it?",
+            "{place} is belt-driven. It moves {flow} against a total dynamic head (TDH) of "
+            "{head}. The pump efficiency is {pump_efficiency} and the drive efficiency is "
+            "{drive_efficiency}. What is the smallest standard motor that can carry this load?",
             scene=pump_near_full_load,
         ),
     ),
@@ -192,15 +194,15 @@ EFFICIENCY = (
         (
             Level(
                 ("motor_power", "motor_output", "brake_power", "water_power"),
-                "The motor of {place} takes {motor_power} and gives its drive {motor_output}. "
-                "The drive gives the pump {brake_power}, and the water gets {water_power}. "
-                "Which machine loses the most power?",
+                "The motor of {place} takes in {motor_power} and delivers {motor_output} to the "
+                "drive. The drive delivers {brake_power} to the pump, and the water gets "
+                "{water_power}. Which machine loses the most power?",
             ),
             Level(
                 ("motor_power", "motor_efficiency", "drive_efficiency", "pump_efficiency"),
-                "The motor of {place} takes {motor_power} at an efficiency of "
-                "{motor_efficiency}. The drive efficiency is {drive_efficiency} and the pump "
-                "efficiency {pump_efficiency}. Which machine loses the most power?",
+                "The motor of {place} takes in {motor_power}. The motor efficiency is "
+                "{motor_efficiency}, the drive efficiency is {drive_efficiency}, and the pump "
+                "efficiency is {pump_efficiency}. Which machine loses the most power?",
                 find=("motor_output", "brake_power", "water_power"),
             ),
         ),
@@ -212,18 +214,18 @@ EFFICIENCY = (
         "impossible_efficiency",
         "IE",
         CHAPTER,
-        "Which efficiency or reading must be wrong",
+        "Which report or reading must be wrong",
         "choice",
         (
             Level(
                 (),
-                "Three reports give the efficiencies of pumps at {station}. "
-                "Which report must be wrong?",
+                "Three reports give the efficiencies of pumps at {station}. Which report must be "
+                "wrong?",
             ),
             Level(
                 (),
-                "Three people read the flow, the head and the meter of pumps at {station}. "
-                "Which set must hold a wrong reading?",
+                "Three people each read a pump at {station}: its flow, total dynamic head (TDH) and "
+                "power meter. Which set must have a wrong reading?",
                 judge=judge_meter,
             ),
         ),

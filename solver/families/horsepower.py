@@ -1,4 +1,4 @@
-"""The three horsepowers: what the water gets, what the shaft gives, what the wire brings."""
+"""The three horsepowers: what the water gets, what the shaft carries, what the motor takes in."""
 
 from collections.abc import Mapping
 
@@ -12,6 +12,7 @@ __all__ = ["HORSEPOWER"]
 
 CHAPTER = "horsepower"
 POWER_UNIT = {"us": "hp", "si": "kW"}
+IN_ORDER = "{motor_power:short} > {brake_power:short} > {water_power:short}"
 
 
 def numeric(name: str, tag: str, title: str, asked: str, *levels: Level) -> Family:
@@ -19,36 +20,38 @@ def numeric(name: str, tag: str, title: str, asked: str, *levels: Level) -> Fami
 
 
 def judge_which(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
-    """Three readings without names: water power is the least, motor power the most."""
+    """Three readings without names: water horsepower is the least, motor horsepower the most."""
     water, brake, motor = (noted(values[f"{name}_power"]) for name in ("water", "brake", "motor"))
     unit = POWER_UNIT[units]
-    in_order = " ≥ ".join(with_unit(exact(value), unit) for value in (motor, brake, water))
+    in_order = " > ".join(with_unit(exact(value), unit) for value in (motor, brake, water))
 
     def wrong(id: str, says: str, *powers: float) -> Option:
         return Option(id, _set_text(*powers, units), says)
 
     return Judgement(
-        "motor power ≥ brake power ≥ water power",
+        IN_ORDER,
         in_order,
         Option(
             "in_order",
             _set_text(water, brake, motor, units),
-            "Each machine passes on less than it gets, so power falls from the motor to the water.",
+            "Each machine passes on less than it gets, so the power drops from the motor to the water.",
         ),
         (
             wrong(
                 "water_over_brake",
-                "Here the water gets more than the shaft gives. The pump must waste some.",
+                "Here {water_power:short} is bigger than {brake_power:short}: the water would get more "
+                "than the shaft gives the pump. Every pump wastes some.",
                 *(brake, water, motor),
             ),
             wrong(
                 "brake_over_motor",
-                "Here the shaft carries more than the motor takes in. The motor must waste some.",
+                "Here {brake_power:short} is bigger than {motor_power:short}: the shaft would carry more "
+                "than the motor takes in. Every motor wastes some.",
                 *(water, motor, brake),
             ),
             wrong(
                 "reversed",
-                "This is the wrong way round. Power falls from the wire to the water.",
+                "This order is backward. The motor takes in the most, and the water gets the least.",
                 *(motor, brake, water),
             ),
         ),
@@ -58,30 +61,33 @@ def judge_which(values: Mapping[str, float], units: str, draw: Draw) -> Judgemen
 def _set_text(water: float, brake: float, motor: float, units: str) -> str:
     unit = POWER_UNIT[units]
     parts = (("water", water), ("brake", brake), ("motor", motor))
-    return ", ".join(f"{name} {with_unit(exact(value), unit)}" for name, value in parts)
+    return ", ".join(f"{{{n}_power:short}} {with_unit(exact(value), unit)}" for n, value in parts)
 
 
 def judge_impossible(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
-    """Three sets of readings, one of which breaks motor ≥ brake ≥ water."""
+    """Three sets of readings, one of which breaks motor > brake > water."""
     water, brake, motor = (values[f"{n}_power"] for n in ("water", "brake", "motor"))
     swapped = draw.pick(("water_over_brake", "brake_over_motor"))
     if swapped == "water_over_brake":
         broken, says = (
             (brake, water, motor),
-            "Water power is above brake power, as if the pump made power.",
+            "{water_power:Short} is bigger than {brake_power:short}. A pump can't give the water more "
+            "than it gets.",
         )
     else:
         broken, says = (
             (water, motor, brake),
-            "Brake power is above motor power, as if the motor made power.",
+            "{brake_power:Short} is bigger than {motor_power:short}. A motor can't deliver more than it "
+            "takes in.",
         )
     scales = draw.shuffled((0.62, 0.81, 1.24, 1.45))[:2]
     possible = [tuple(noted(p * scale) for p in (water, brake, motor)) for scale in scales]
     fine = (
-        "This set is possible: motor power is above brake power, and brake power above water power."
+        "This set is possible: {motor_power:short} is bigger than {brake_power:short}, and "
+        "{brake_power:short} is bigger than {water_power:short}."
     )
     return Judgement(
-        "possible only if motor power ≥ brake power ≥ water power",
+        IN_ORDER,
         _set_text(*broken, units),
         Option("broken", _set_text(*broken, units), says),
         tuple(
@@ -99,16 +105,16 @@ def judge_claim(values: Mapping[str, float], units: str, draw: Draw) -> Judgemen
     text = {value: with_unit(exact(value), unit) for value in (low, high, middle)}
     water_text = with_unit(f"{water:.3g}", unit)
     return Judgement(
-        "possible only if brake power ≥ water power",
-        f"{text[low]} is below {water_text}",
+        "{brake_power:short} must be bigger than {water_power:short}",
+        f"{text[low]} is less than {water_text}",
         Option(
-            "below_water", text[low], "The shaft cannot give the water more than it carries itself."
+            "below_water", text[low], "The shaft can't give the water more power than it carries."
         ),
         tuple(
             Option(
                 f"possible_{i}",
                 text[value],
-                f"This is possible: it is above the {water_text} that the water gets.",
+                f"This one is possible: it is more than the {water_text} that the water gets.",
             )
             for i, value in enumerate((high, middle), 1)
         ),
@@ -119,126 +125,132 @@ HORSEPOWER = (
     numeric(
         "water_power",
         "WP",
-        "Water power from flow and head",
+        "Water horsepower from flow and head",
         "water_power",
         Level(
             ("flow", "head"),
-            "{place} moves {flow} against a total head of {head}. What is the water power?",
+            "{place} moves {flow} against a total dynamic head (TDH) of {head}. What is the "
+            "{water_power:full}?",
         ),
         Level(
             ("flow", "pressure"),
-            "{place} moves {flow}. The gauges show a pressure rise of {pressure} across it. "
-            "What is the water power?",
+            "{place} moves {flow}. The gauges show a pressure rise of {pressure} from suction to "
+            "discharge. What is the {water_power:full}?",
         ),
         Level(
             ("daily_flow", "pressure"),
-            "{place} runs all day and moves {daily_flow}. The gauges show a pressure rise of "
-            "{pressure} across it. What is the water power?",
+            "{place} runs around the clock and moves {daily_flow}. The gauges show a pressure rise "
+            "of {pressure} from suction to discharge. What is the {water_power:full}?",
         ),
     ),
     numeric(
         "brake_power",
         "BP",
-        "Brake power at the pump shaft",
+        "Brake horsepower at the pump shaft",
         "brake_power",
         Level(
             ("water_power", "pump_efficiency"),
-            "{place} gives the water {water_power} at a pump efficiency of {pump_efficiency}. "
-            "What brake power does its shaft need?",
+            "The {water_power:full} of {place} is {water_power}. The pump efficiency is "
+            "{pump_efficiency}. What is the {brake_power:full}?",
         ),
         Level(
             ("flow", "head", "pump_efficiency"),
-            "{place} moves {flow} against {head} of head. The pump efficiency is "
-            "{pump_efficiency}. What is the brake power?",
+            "{place} moves {flow} against a total dynamic head (TDH) of {head}. The pump "
+            "efficiency is {pump_efficiency}. What is the {brake_power:full}?",
         ),
         Level(
             ("daily_flow", "pressure", "pump_efficiency"),
-            "{place} runs all day and moves {daily_flow} with a pressure rise of {pressure}. "
-            "The pump efficiency is {pump_efficiency}. What is the brake power?",
+            "{place} runs around the clock and moves {daily_flow} with a pressure rise of "
+            "{pressure}. The pump efficiency is {pump_efficiency}. What is the "
+            "{brake_power:full}?",
         ),
     ),
     numeric(
         "motor_power",
         "MP",
-        "Motor power, the input to the motor",
+        "Motor horsepower, the input to the motor",
         "motor_power",
         Level(
             ("brake_power", "motor_efficiency"),
-            "The shaft of {place} needs {brake_power}. The motor efficiency is "
-            "{motor_efficiency}. What motor power goes in?",
+            "{place} needs {brake_power} at its shaft. The motor efficiency is "
+            "{motor_efficiency}. What is the {motor_power:full}?",
         ),
         Level(
             ("flow", "head", "pump_efficiency", "motor_efficiency"),
-            "{place} moves {flow} against {head} of head. The pump efficiency is "
-            "{pump_efficiency} and the motor efficiency {motor_efficiency}. "
-            "What motor power goes in?",
+            "{place} moves {flow} against a total dynamic head (TDH) of {head}. The pump "
+            "efficiency is {pump_efficiency} and the motor efficiency is {motor_efficiency}. "
+            "What is the {motor_power:full}?",
         ),
         Level(
             ("flow", "pressure", "pump_efficiency", "motor_efficiency"),
-            "{person} notes {flow} and a pressure rise of {pressure} at {place}. The pump "
-            "efficiency is {pump_efficiency} and the motor efficiency {motor_efficiency}. "
-            "What motor power goes in?",
+            "{person} reads {flow} and a pressure rise of {pressure} at {place}. The pump "
+            "efficiency is {pump_efficiency} and the motor efficiency is {motor_efficiency}. "
+            "What is the {motor_power:full}?",
         ),
     ),
     numeric(
         "flow_from_power",
         "FL",
-        "The flow a given motor can lift",
+        "The flow a pump can move",
         "flow",
         Level(
             ("brake_power", "pump_efficiency", "head"),
-            "A motor gives the shaft of {place} {brake_power}. The pump efficiency is "
-            "{pump_efficiency} and the head {head}. What flow can it lift?",
+            "The motor delivers {brake_power} to the shaft of {place}. The pump efficiency is "
+            "{pump_efficiency} and the total dynamic head (TDH) is {head}. What flow can the pump move?",
         ),
         Level(
             ("motor_power", "motor_efficiency", "pump_efficiency", "head"),
-            "The motor of {place} takes {motor_power}. Its efficiency is {motor_efficiency}, "
-            "the pump's is {pump_efficiency}, and the head is {head}. What flow can it lift?",
+            "The motor of {place} takes in {motor_power}. The motor efficiency is "
+            "{motor_efficiency} and the pump efficiency is {pump_efficiency}. The total dynamic "
+            "head (TDH) is {head}. What flow can the pump move?",
         ),
         Level(
             ("input_power", "motor_efficiency", "pump_efficiency", "pressure"),
-            "The meter at {place} shows {input_power}. The motor efficiency is "
-            "{motor_efficiency} and the pump efficiency {pump_efficiency}. The pressure rise is "
-            "{pressure}. What flow can it lift?",
+            "The power meter at {place} reads {input_power}. The motor efficiency is "
+            "{motor_efficiency} and the pump efficiency is {pump_efficiency}. The pressure rise is "
+            "{pressure}. What flow is the pump moving?",
         ),
     ),
     numeric(
         "head_from_power",
         "HD",
-        "The head a given power allows",
+        "The head from power and flow",
         "head",
         Level(
             ("water_power", "flow"),
-            "{place} gives the water {water_power} while it moves {flow}. What head is that?",
+            "The {water_power:full} of {place} is {water_power} while it moves {flow}. What is the "
+            "total dynamic head (TDH)?",
         ),
         Level(
             ("brake_power", "pump_efficiency", "flow"),
-            "The shaft of {place} carries {brake_power}. The pump efficiency is "
-            "{pump_efficiency} and the flow {flow}. What head can it reach?",
+            "The shaft of {place} carries {brake_power} while the pump moves {flow}. The pump "
+            "efficiency is {pump_efficiency}. What is the total dynamic head (TDH)?",
         ),
         Level(
             ("input_power", "motor_efficiency", "pump_efficiency", "flow"),
-            "The meter at {place} shows {input_power}. The motor efficiency is "
-            "{motor_efficiency} and the pump efficiency {pump_efficiency}. The flow is {flow}. "
-            "What head can it reach?",
+            "The power meter at {place} reads {input_power} while the pump moves {flow}. The motor "
+            "efficiency is {motor_efficiency} and the pump efficiency is {pump_efficiency}. "
+            "What is the total dynamic head (TDH)?",
         ),
     ),
     Family(
         "which_power",
         "WH",
         CHAPTER,
-        "Which reading is which power",
+        "Which reading is which horsepower",
         "choice",
         (
             Level(
                 (),
-                "{person} wrote down the water, brake and motor power of {place}, but not which "
-                "is which. Which set has the names right?",
+                "{person} wrote down the {water_power:full}, the {brake_power:full} and the "
+                "{motor_power:full} of {place}, but not which number was which. Which set of "
+                "labels is right?",
             ),
             Level(
                 ("flow", "head"),
-                "{place} moves {flow} against {head} of head. Its water, brake and motor power "
-                "were noted without names. Which set has the names right?",
+                "{place} moves {flow} against a total dynamic head (TDH) of {head}. Someone wrote "
+                "down its {water_power:full}, {brake_power:full} and {motor_power:full}, but not "
+                "which number was which. Which set of labels is right?",
                 find=("water_power",),
             ),
         ),
@@ -250,17 +262,17 @@ HORSEPOWER = (
         "impossible_powers",
         "IM",
         CHAPTER,
-        "Which readings are impossible",
+        "Which set of readings is impossible",
         "choice",
         (
             Level(
                 (),
-                "Three sets of readings came in for pumps at {station}. Which set is impossible?",
+                "Three sets of readings came in for the pumps at {station}. Which set is impossible?",
             ),
             Level(
                 ("flow", "head"),
-                "{place} moves {flow} against {head} of head. Three people report its brake "
-                "power. Which report is impossible?",
+                "{place} moves {flow} against a total dynamic head (TDH) of {head}. Three people "
+                "give three values for its {brake_power:full}. Which value is impossible?",
                 find=("water_power",),
                 judge=judge_claim,
             ),

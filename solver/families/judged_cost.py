@@ -1,4 +1,4 @@
-"""Judgements of the cost chapter: the offer that pays back first, the pump cheaper to run."""
+"""Judgments of the cost chapter: the offer that pays back first, the pump cheaper to run."""
 
 from collections.abc import Mapping
 from typing import NamedTuple
@@ -41,27 +41,29 @@ def _first_to_pay(offers: list[Offer]) -> Judgement | None:
     most_saved = max(offer.saving for offer in offers)
 
     def wrong(at: int, offer: Offer) -> Option:
-        says = f"This takes {offer.years:.1f} years; the first to pay back takes {first.years:.1f}."
+        says = f"This one takes {offer.years:.1f} years. The first to pay back takes {first.years:.1f}."
         if offer.saving == most_saved:
             return Option(
                 "took_most_saved",
                 offer.text,
-                f"{says} It saves most, but each dollar saved costs more.",
+                f"{says} It saves the most, but each dollar saved costs more.",
             )
         if offer.cost == least_cost:
             return Option(
                 "took_least_cost",
                 offer.text,
-                f"{says} It costs least, but each dollar spent saves less.",
+                f"{says} It costs the least, but each dollar spent saves less.",
             )
         return Option(f"pays_later_{at}", offer.text, says)
 
     return Judgement(
-        "simple payback = installed cost / saving in a year",
+        "simple payback = installed cost / savings in a year",
         "; ".join(
             f"{_dollars(o.cost)} / {_dollars(o.saving)} = {o.years:.1f} years" for o in offers
         ),
-        Option("first", first.text, f"It pays back in {first.years:.1f} years, before the others."),
+        Option(
+            "first", first.text, f"It pays back in {first.years:.1f} years, sooner than the others."
+        ),
         tuple(wrong(at, offer) for at, offer in enumerate(later, 1)),
     )
 
@@ -132,23 +134,23 @@ def _cheapest(pumps: list[Choice], units: str, cost_of, unit: str, rule: str) ->
     most = max(choice.flow for choice in pumps)
 
     def wrong(at: int, choice: Choice) -> Option:
-        says = f"This takes {shown(choice)}; the best takes {shown(best)}."
+        says = f"This one comes to {shown(choice)}. The best one comes to {shown(best)}."
         if choice.kilowatts == least:
             return Option(
                 "took_least_kilowatts",
                 choice.text,
-                f"{says} It draws least, but runs longer for the same tank.",
+                f"{says} It draws the fewest kilowatts, but runs longer to fill the tank.",
             )
         if choice.flow == most:
             return Option(
-                "took_most_flow", choice.text, f"{says} It is quickest, but draws more for it."
+                "took_most_flow", choice.text, f"{says} It is the fastest, but draws more for it."
             )
         return Option(f"dearer_{at}", choice.text, says)
 
     return Judgement(
         rule,
         "; ".join(f"{choice.text}: {shown(choice)}" for choice in pumps),
-        Option("best", best.text, f"It takes {shown(best)}, the least of the three."),
+        Option("best", best.text, f"It comes to {shown(best)}, the lowest of the three."),
         tuple(wrong(at, choice) for at, choice in enumerate(others, 1)),
     )
 

@@ -1,4 +1,4 @@
-"""Judgements of the efficiency chapter: the greatest loss, and figures that cannot be."""
+"""Judgments of the efficiency chapter: the greatest loss, and readings that can't be right."""
 
 from collections.abc import Mapping
 
@@ -16,7 +16,7 @@ APART = 1.1  # losses nearer than a tenth are too close to call from readings
 
 
 def judge_loss(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
-    """What each machine takes less what it gives; the largest is asked."""
+    """What each machine takes in minus what it delivers; the largest is asked."""
     powers = [values[name] for name in ROW]
     losses = {
         machine: powers[at] - powers[at + 1]
@@ -30,43 +30,44 @@ def judge_loss(values: Mapping[str, float], units: str, draw: Draw) -> Judgement
     least_efficient = min(losses, key=lambda machine: values[f"{machine}_efficiency"])
 
     def wrong(machine: str) -> Option:
-        says = f"The {machine} loses {text[machine]}. The {worst} loses {text[worst]}."
+        says = f"The {machine} loses {text[machine]}, but the {worst} loses {text[worst]}."
         if machine == least_efficient:
             says += f" The {machine} has the lowest efficiency, but less power reaches it."
-        return Option(f"took_{machine}", f"the {machine}", says)
+        return Option(f"took_{machine}", f"The {machine}", says)
 
     return Judgement(
-        "power lost = power taken − power given",
+        "power lost = power in − power out",
         "; ".join(f"{machine} {loss}" for machine, loss in text.items()),
-        Option(worst, f"the {worst}", f"The {worst} loses {text[worst]}, more than the other two."),
+        Option(worst, f"The {worst}", f"The {worst} loses {text[worst]}, more than the other two."),
         tuple(wrong(machine) for machine in losses if machine != worst),
     )
 
 
 def _report(pump_part: float, motor: float, overall: float) -> str:
-    return f"pump {pump_part:g}%, motor {motor:g}%, wire to water {overall:g}%"
+    return f"pump {pump_part:g}%, motor {motor:g}%, wire-to-water {overall:g}%"
 
 
 def judge_report(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
-    """Three reports of pump, motor and wire to water; one has passed two machines too well."""
+    """Three reports of pump, motor and wire-to-water efficiency; one is higher than its pump's."""
     pumps = draw.shuffled(range(54, 83, 4))[:3]
     motors = [draw.step(85, 95, 1) for _ in pumps]
     sets = [(p, m, round(p * m / 100)) for p, m in zip(pumps, motors, strict=True)]
     (low, high, _), *possible = sets
     reported = draw.pick((round((low + high) / 2), low + draw.step(2, 4, 1)))
     return Judgement(
-        "wire to water = pump efficiency × motor efficiency, so it is below both",
-        f"{reported:g}% is above the pump's {low:g}%",
+        "wire-to-water efficiency = pump efficiency × motor efficiency, so it is lower than either one",
+        f"{reported:g}% is higher than the pump's {low:g}%",
         Option(
             "above_the_pump",
             _report(low, high, reported),
-            f"The water cannot get more of the wire's power than the pump passes on, {low:g}%.",
+            f"Wire-to-water can't be higher than the pump's own {low:g}%, because the motor wastes "
+            "some too.",
         ),
         tuple(
             Option(
                 f"possible_{i}",
                 _report(*parts),
-                f"This is possible: {parts[0]:g}% of {parts[1]:g}% is about {parts[2]:g}%.",
+                f"This one is possible: {parts[0]:g}% of {parts[1]:g}% is about {parts[2]:g}%.",
             )
             for i, parts in enumerate(possible, 1)
         ),
@@ -80,7 +81,7 @@ def _log(seen: Mapping[str, float], units: str, meter: float) -> str:
 
 
 def judge_meter(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
-    """Three logs of flow, head and meter; one meter shows less than its water gets."""
+    """Three logs of flow, head and meter; one meter reads less than its water gets."""
     seen = [pump(draw, units) for _ in range(3)]
     constant = WATER_POWER.figure(units).value
     water = [in_kilowatts(p["flow"] * p["head"] / constant, units) for p in seen]
@@ -88,18 +89,18 @@ def judge_meter(values: Mapping[str, float], units: str, draw: Draw) -> Judgemen
     carried = [with_unit(f"{kw:.3g}", "kW") for kw in water]
     meters = [with_unit(exact(p["input_power"]), "kW") for p in seen]
     return Judgement(
-        "possible only if input power ≥ water power",
-        f"the water gets {carried[0]}; the meter shows {with_unit(exact(low), 'kW')}",
+        "{input_power:name} must be bigger than {water_power:name}",
+        f"the water gets {carried[0]}; the meter reads {with_unit(exact(low), 'kW')}",
         Option(
             "below_water",
             _log(seen[0], units, low),
-            f"The water gets {carried[0]}, more than the meter shows. That is over 100%.",
+            f"The water would get {carried[0]}, more than the meter reads. That is over 100%.",
         ),
         tuple(
             Option(
                 f"possible_{i}",
                 _log(seen[i], units, seen[i]["input_power"]),
-                f"This is possible: the water gets {carried[i]} of the {meters[i]}.",
+                f"This one is possible: the water gets {carried[i]} of the {meters[i]} on the meter.",
             )
             for i in (1, 2)
         ),

@@ -15,88 +15,90 @@ ENERGY = (
         duty(),
         Level(
             ("brake_power", "motor_efficiency"),
-            "The shaft of {place} needs {brake_power}. The motor efficiency is "
-            "{motor_efficiency}. What input power does the meter show?",
+            "{place} needs {brake_power} at its shaft. The motor efficiency is "
+            "{motor_efficiency}. How many kilowatts does the power meter read?",
         ),
         Level(
             ("water_power", "pump_efficiency", "motor_efficiency"),
-            "{place} gives the water {water_power}. The pump efficiency is {pump_efficiency} "
-            "and the motor efficiency {motor_efficiency}. "
-            "What input power does the meter show?",
+            "The {water_power:full} of {place} is {water_power}. The pump efficiency is "
+            "{pump_efficiency} and the motor efficiency is {motor_efficiency}. How many kilowatts "
+            "does the power meter read?",
         ),
         Level(
             ("flow", "head", "pump_efficiency", "motor_efficiency"),
-            "{place} moves {flow} against {head} of head. The pump efficiency is "
-            "{pump_efficiency} and the motor efficiency {motor_efficiency}. "
-            "What input power does the meter show?",
+            "{place} moves {flow} against a total dynamic head (TDH) of {head}. The pump "
+            "efficiency is {pump_efficiency} and the motor efficiency is {motor_efficiency}. How "
+            "many kilowatts does the power meter read?",
         ),
     ),
     numeric(
         "energy_used",
         "KH",
-        "Kilowatt-hours for a run time",
+        "Kilowatt-hours from kilowatts and hours",
         "energy",
         duty(),
         Level(
             ("input_power", "run_time"),
-            "{place} draws {input_power} and ran {run_time} today. What energy did it use?",
+            "{place} draws {input_power} and ran for {run_time} today. How many kilowatt-hours did "
+            "it use?",
         ),
         Level(
             ("input_power", "hours_per_day", "days"),
             "{place} draws {input_power} and runs {hours_per_day} for {days}. "
-            "What energy does it use?",
+            "How many kilowatt-hours does it use?",
         ),
         Level(
             ("brake_power", "motor_efficiency", "hours_per_day", "days"),
-            "The shaft of {place} needs {brake_power}. The motor efficiency is "
-            "{motor_efficiency}. It runs {hours_per_day} for {days}. What energy does it use?",
+            "{place} needs {brake_power} at its shaft. The motor efficiency is "
+            "{motor_efficiency}. The pump runs {hours_per_day} for {days}. How many kilowatt-hours "
+            "does it use?",
         ),
     ),
     numeric(
         "energy_cost",
         "EC",
-        "The cost of a day, a month or a year",
+        "The energy cost of a day, a month or a year",
         "energy_cost",
         duty(),
         Level(
             ("input_power", "run_time", "energy_price"),
-            "{place} draws {input_power} and ran {run_time} today. Energy is {energy_price}. "
-            "What did the day cost?",
+            "{place} draws {input_power} and ran for {run_time} today. Energy costs "
+            "{energy_price}. How much did today's energy cost?",
         ),
         Level(
             ("input_power", "hours_per_day", "days", "energy_price"),
-            "{place} draws {input_power} and runs {hours_per_day} for {days}. Energy is "
-            "{energy_price}. What does the month cost?",
+            "{place} draws {input_power} and runs {hours_per_day} for {days}. Energy costs "
+            "{energy_price}. How much does the month's energy cost?",
         ),
         Level(
             ("brake_power", "motor_efficiency", "hours_per_day", "days", "energy_price"),
-            "The shaft of {place} needs {brake_power}. The motor efficiency is "
-            "{motor_efficiency}. It runs {hours_per_day} for {days}. Energy is "
-            "{energy_price}. What does the year cost?",
+            "{place} needs {brake_power} at its shaft. The motor efficiency is "
+            "{motor_efficiency}. The pump runs {hours_per_day} for {days}. Energy costs "
+            "{energy_price}. How much does the year's energy cost?",
             scene=duty(YEAR),
         ),
     ),
     numeric(
         "cost_per_volume",
         "CV",
-        "The cost of a volume pumped",
+        "The energy cost per volume pumped",
         "cost_per_volume",
         duty(),
         Level(
             ("energy", "volume_pumped", "energy_price"),
-            "{place} used {energy} in a month and pumped {volume_pumped}. Energy is "
-            "{energy_price}. What is the cost per volume pumped, in {unit}?",
+            "{place} used {energy} in a month and pumped {volume_pumped}. Energy costs "
+            "{energy_price}. What is the energy cost per volume pumped, in {unit}?",
         ),
         Level(
             ("input_power", "flow", "energy_price"),
-            "{place} draws {input_power} while it moves {flow}. Energy is {energy_price}. "
-            "What is the cost per volume pumped, in {unit}?",
+            "{place} draws {input_power} while it moves {flow}. Energy costs {energy_price}. "
+            "What is the energy cost per volume pumped, in {unit}?",
         ),
         Level(
             ("flow", "head", "overall_efficiency", "energy_price"),
-            "{place} moves {flow} against {head} of head. The wire-to-water efficiency is "
-            "{overall_efficiency}. Energy is {energy_price}. "
-            "What is the cost per volume pumped, in {unit}?",
+            "{place} moves {flow} against a total dynamic head (TDH) of {head}. The wire-to-water "
+            "efficiency is {overall_efficiency}. Energy costs {energy_price}. What is the energy "
+            "cost per volume pumped, in {unit}?",
         ),
     ),
 )

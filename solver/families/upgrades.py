@@ -1,4 +1,4 @@
-"""What a better pump or motor saves in a year, and how soon it has paid for itself."""
+"""What a more efficient pump or motor saves in a year, and how soon it pays for itself."""
 
 from ..family import Level
 from .cost_family import numeric
@@ -10,14 +10,14 @@ UPGRADES = (
     numeric(
         "pump_saving",
         "PS",
-        "What a better pump saves in a year",
+        "What a more efficient pump saves in a year",
         "yearly_saving",
         better_pump,
         Level(
             ("input_power", "new_input_power", "yearly_hours", "energy_price"),
             "{place} draws {input_power}. A new pump would draw {new_input_power} for the "
-            "same work. It runs {yearly_hours}, and energy is {energy_price}. "
-            "What does the new pump save in a year?",
+            "same work. The pump runs {yearly_hours}, and energy costs {energy_price}. "
+            "How much would the new pump save in a year?",
         ),
         Level(
             (
@@ -28,8 +28,8 @@ UPGRADES = (
                 "energy_price",
             ),
             "{place} draws {input_power} at a pump efficiency of {pump_efficiency}. A new pump "
-            "would have {new_pump_efficiency}. It runs {yearly_hours}, and energy is "
-            "{energy_price}. What does the new pump save in a year?",
+            "would have {new_pump_efficiency}. The pump runs {yearly_hours}, and energy costs "
+            "{energy_price}. How much would the new pump save in a year?",
         ),
         Level(
             (
@@ -40,16 +40,16 @@ UPGRADES = (
                 "yearly_hours",
                 "energy_price",
             ),
-            "{place} gives the water {water_power}. Its pump efficiency is {pump_efficiency}; "
-            "a new pump would have {new_pump_efficiency}. The motor efficiency stays "
-            "{motor_efficiency}. It runs {yearly_hours}, and energy is {energy_price}. "
-            "What does the new pump save in a year?",
+            "The {water_power:full} of {place} is {water_power}. The pump efficiency is "
+            "{pump_efficiency}, and a new pump would have {new_pump_efficiency}. The motor "
+            "efficiency stays at {motor_efficiency}. The pump runs {yearly_hours}, and energy "
+            "costs {energy_price}. How much would the new pump save in a year?",
         ),
     ),
     numeric(
         "motor_saving",
         "MC",
-        "What a better motor saves in a year",
+        "What a more efficient motor saves in a year",
         "yearly_saving",
         better_motor,
         Level(
@@ -61,8 +61,8 @@ UPGRADES = (
                 "energy_price",
             ),
             "{place} draws {input_power} at a motor efficiency of {motor_efficiency}. A new "
-            "motor would have {new_motor_efficiency}. It runs {yearly_hours}, and energy is "
-            "{energy_price}. What does the new motor save in a year?",
+            "motor would have {new_motor_efficiency}. The motor runs {yearly_hours}, and energy "
+            "costs {energy_price}. How much would the new motor save in a year?",
         ),
         Level(
             (
@@ -72,10 +72,10 @@ UPGRADES = (
                 "yearly_hours",
                 "energy_price",
             ),
-            "The shaft of {place} needs {brake_power}. The motor efficiency is "
-            "{motor_efficiency}; a new motor would have {new_motor_efficiency}. It runs "
-            "{yearly_hours}, and energy is {energy_price}. "
-            "What does the new motor save in a year?",
+            "{place} needs {brake_power} at its shaft. The motor efficiency is "
+            "{motor_efficiency}, and a new motor would have {new_motor_efficiency}. The motor runs "
+            "{yearly_hours}, and energy costs {energy_price}. "
+            "How much would the new motor save in a year?",
         ),
         Level(
             (
@@ -86,22 +86,22 @@ UPGRADES = (
                 "yearly_hours",
                 "energy_price",
             ),
-            "The {motor_size} motor of {place} is loaded to {motor_load}. Its efficiency is "
-            "{motor_efficiency}; a new motor would have {new_motor_efficiency}. It runs "
-            "{yearly_hours}, and energy is {energy_price}. "
-            "What does the new motor save in a year?",
+            "The {motor_size} motor of {place} runs at {motor_load} load. The motor efficiency is "
+            "{motor_efficiency}, and a new motor would have {new_motor_efficiency}. The motor runs "
+            "{yearly_hours}, and energy costs {energy_price}. "
+            "How much would the new motor save in a year?",
         ),
     ),
     numeric(
         "simple_payback",
         "SP",
-        "Simple payback of a better machine",
+        "Simple payback of a more efficient pump or motor",
         "simple_payback",
         better_pump,
         Level(
             ("installed_cost", "saved_energy", "energy_price"),
             "A new pump at {station} costs {installed_cost} installed and saves {saved_energy}. "
-            "Energy is {energy_price}. What is the simple payback?",
+            "Energy costs {energy_price}. What is the simple payback in years?",
         ),
         Level(
             (
@@ -112,8 +112,8 @@ UPGRADES = (
                 "energy_price",
             ),
             "{place} draws {input_power}. A new pump would draw {new_input_power} for the same "
-            "work and costs {installed_cost} installed. It runs {yearly_hours}, and energy is "
-            "{energy_price}. What is the simple payback?",
+            "work and cost {installed_cost} installed. The pump runs {yearly_hours}, and energy "
+            "costs {energy_price}. What is the simple payback in years?",
         ),
         Level(
             (
@@ -125,8 +125,9 @@ UPGRADES = (
                 "energy_price",
             ),
             "{place} draws {input_power} at a motor efficiency of {motor_efficiency}. A new "
-            "motor would have {new_motor_efficiency} and costs {installed_cost} installed. It "
-            "runs {yearly_hours}, and energy is {energy_price}. What is the simple payback?",
+            "motor would have {new_motor_efficiency} and cost {installed_cost} installed. The motor "
+            "runs {yearly_hours}, and energy costs {energy_price}. What is the simple payback in "
+            "years?",
             scene=better_motor,
         ),
     ),

@@ -24,23 +24,24 @@ WITH_DEMAND = (
         "demand_charge",
         peak_demand * demand_price,
         TIP_SHEET_8,
-        "The demand charge is for the highest kilowatts in the month, not for the hours.",
+        "The demand charge is for the highest kilowatts of the month, no matter how long they last.",
     ),
     Formula(
         "bill",
         energy_cost + demand_charge + fixed_charge,
         TIP_SHEET_8,
-        "The bill adds the energy, the peak and the fixed charge.",
+        "The bill adds up the energy cost, the demand charge and the fixed charge.",
         slips=(
             Slip(
                 "demand_by_hours",
                 energy_cost + energy * demand_price + fixed_charge,
-                "The demand price went on the kilowatt-hours. It goes on the peak kilowatts.",
+                "You multiplied the demand price by the kilowatt-hours. It goes with the peak "
+                "kilowatts.",
             ),
             Slip(
                 "prices_swapped",
                 energy * demand_price + peak_demand * energy_price + fixed_charge,
-                "The two prices are swapped. The demand price goes with the peak kilowatts.",
+                "You switched the two prices. The demand price goes with the peak kilowatts.",
             ),
         ),
     ),
@@ -48,12 +49,13 @@ WITH_DEMAND = (
         "average_price",
         bill / energy,
         ARITHMETIC,
-        "The whole bill is shared out over the kilowatt-hours.",
+        "Divide the whole bill by the kilowatt-hours to see what each one really costs.",
         slips=(
             Slip(
                 "energy_price_alone",
                 energy_price,
-                "This is the energy price alone. Demand and the fixed charge are paid too.",
+                "You gave the energy price alone. The demand charge and the fixed charge are on the "
+                "bill too.",
             ),
         ),
     ),
@@ -64,46 +66,46 @@ BY_THE_HOUR = (
         "on_peak_energy",
         input_power * Known("on_peak_hours"),
         ARITHMETIC,
-        "The hours in the dear period are counted by themselves.",
+        "Count only the on-peak hours here, because they have their own price.",
     ),
     Formula(
         "off_peak_energy",
         input_power * Known("off_peak_hours"),
         ARITHMETIC,
-        "The hours in the cheap period are counted by themselves.",
+        "Count only the off-peak hours here, because they have their own price.",
     ),
     Formula(
         "on_peak_cost",
         on_peak_energy * on_peak_price,
         ARITHMETIC,
-        "On-peak energy has its own price.",
+        "On-peak energy gets the on-peak price.",
     ),
     Formula(
         "off_peak_cost",
         off_peak_energy * off_peak_price,
         ARITHMETIC,
-        "Off-peak energy has its own price.",
+        "Off-peak energy gets the off-peak price.",
     ),
     Formula(
         "time_of_use_bill",
         Known("on_peak_cost") + Known("off_peak_cost"),
         ARITHMETIC,
-        "Each period has its own price; the bill adds the two.",
+        "On-peak and off-peak energy have different prices. Find each cost, then add them.",
         slips=(
             Slip(
                 "one_price_on",
                 (on_peak_energy + off_peak_energy) * on_peak_price,
-                "All the energy is charged the on-peak price. Off-peak energy has its own price.",
+                "You used the on-peak price for all the energy. Off-peak energy has its own price.",
             ),
             Slip(
                 "one_price_off",
                 (on_peak_energy + off_peak_energy) * off_peak_price,
-                "All the energy is charged the off-peak price. On-peak energy has its own price.",
+                "You used the off-peak price for all the energy. On-peak energy has its own price.",
             ),
             Slip(
                 "prices_swapped",
                 on_peak_energy * off_peak_price + off_peak_energy * on_peak_price,
-                "The two prices are swapped. The dear price goes with the on-peak energy.",
+                "You switched the two prices. On-peak energy gets the higher price.",
             ),
         ),
     ),
@@ -114,29 +116,31 @@ MOVED = (
         "energy_moved",
         input_power * Known("hours_moved"),
         ARITHMETIC,
-        "Only the energy of the hours that move changes its price.",
+        "Only the energy used in the hours you move changes its price.",
     ),
     Formula(
         "price_gap",
         on_peak_price - off_peak_price,
         ARITHMETIC,
-        "Each kilowatt-hour moved saves the difference between the two prices.",
+        "Each kilowatt-hour you move saves the difference between the two prices.",
     ),
     Formula(
         "shift_saving",
         energy_moved * Known("price_gap"),
         ARITHMETIC,
-        "The saving is the energy moved times what each kilowatt-hour gains.",
+        "Multiply the energy you move by what each kilowatt-hour saves.",
         slips=(
             Slip(
                 "whole_price_saved",
                 energy_moved * on_peak_price,
-                "The moved energy still costs the off-peak price. Only the difference is saved.",
+                "You counted the whole on-peak price as saved. The energy still costs the off-peak "
+                "price, so you save only the difference.",
             ),
             Slip(
                 "new_cost_for_saving",
                 energy_moved * off_peak_price,
-                "This is what the moved energy costs off peak. The saving is the difference.",
+                "You found what the moved energy costs off-peak. You save the difference between "
+                "the two prices.",
             ),
         ),
     ),

@@ -43,24 +43,24 @@ HEAD_PER_PRESSURE = Constant(
 )
 GPM_PER_MGD = Constant(
     "gpm_per_mgd",
-    "gallons per minute in a million gallons per day",
+    "gallons per minute in one MGD",
     us=Figure(694.4, "gpm / MGD", also=(694, 694.44), exact=694.44444),
     si=NONE,
     source="arithmetic: 1,000,000 gallons over 1,440 minutes",
 )
 M3_DAY_PER_LITRE_SECOND = Constant(
     "m3_day_per_litre_second",
-    "cubic metres per day in a litre per second",
+    "cubic meters per day in a liter per second",
     us=NONE,
     si=Figure(86.4, "m3/day / L/s", exact=86.4),
-    source="arithmetic: 86,400 seconds a day, 1,000 litres a cubic metre",
+    source="arithmetic: 86,400 seconds a day, 1,000 liters a cubic meter",
 )
 HOURLY_VOLUME = Constant(
     "hourly_volume",
     "flow that pumps one volume unit in an hour",
     us=Figure(16_667, "gpm h / MG", also=(16_666.7, 16_700), exact=16_666.667),
     si=Figure(277.8, "L/s h / ML", also=(277.78, 278), exact=277.77778),
-    source="arithmetic: 1,000,000 gallons over 60 minutes; 1,000,000 litres over 3,600 seconds",
+    source="arithmetic: 1,000,000 gallons over 60 minutes; 1,000,000 liters over 3,600 seconds",
 )
 WATER_WEIGHT = Constant(
     "water_weight",

@@ -20,12 +20,12 @@ ENERGY = (
         "run_time",
         hours_per_day * days,
         ARITHMETIC,
-        "The bill counts all the hours, so hours a day times days.",
+        "The bill counts every hour, so multiply hours per day by days.",
         slips=(
             Slip(
                 "all_day",
                 Number(24) * days,
-                "All 24 hours of each day are counted. Take only the hours that the pump runs.",
+                "You counted all 24 hours of each day. Count only the hours the pump runs.",
             ),
         ),
     ),
@@ -33,19 +33,19 @@ ENERGY = (
         "energy",
         input_power * run_time,
         ARITHMETIC,
-        "A kilowatt-hour is one kilowatt for one hour.",
+        "One kilowatt for one hour is one kilowatt-hour, so multiply kilowatts by hours.",
     ),
     Formula(
         "energy_cost",
         energy * Known("energy_price"),
         ARITHMETIC,
-        "Every kilowatt-hour is charged the same price.",
+        "Every kilowatt-hour has the same price, so multiply by it.",
     ),
     Formula(
         "volume_pumped",
         flow * run_time / HOURLY_VOLUME,
         HOURLY_VOLUME.source,
-        "Flow is volume for each minute or second; the hours turn it into a volume.",
+        "Flow is how much water moves each minute or second. Over the run time it adds up.",
     ),
 )
 
@@ -62,19 +62,19 @@ def per_volume(
             "energy_per_volume",
             energy / volume_pumped,
             ARITHMETIC,
-            f"This shares the energy out over each {volume}.",
+            f"Divide the energy by the volume to get the kilowatt-hours for each {volume}.",
             systems=(system,),
         ),
         Formula(
             "energy_per_volume",
             input_power * HOURLY_VOLUME / flow,
             HOURLY_VOLUME.source,
-            f"At {an_hour} a {volume} takes one hour. A smaller flow takes longer.",
+            f"At {an_hour}, one {volume} takes one hour. A smaller flow takes longer.",
             slips=(
                 Slip(
                     "time_not_in_hours",
                     input_power * HOURLY_VOLUME * Number(in_an_hour) / flow,
-                    f"The pumping time is in {unit}s. A kilowatt-hour wants it in hours.",
+                    f"You used the pumping time in {unit}s. For kilowatt-hours it must be in hours.",
                 ),
             ),
             systems=(system,),
@@ -84,12 +84,12 @@ def per_volume(
 
 PER_VOLUME = (
     *per_volume("us", "million gallons (MG)", "16,667 gpm", 60, "minute"),
-    *per_volume("si", "thousand cubic metres (ML)", "277.8 L/s", 3600, "second"),
+    *per_volume("si", "thousand cubic meters (ML)", "277.8 L/s", 3600, "second"),
     Formula(
         "cost_per_volume",
         Known("energy_per_volume") * Known("energy_price"),
         ARITHMETIC,
-        "Each volume costs its own kilowatt-hours times the price.",
+        "Multiply the kilowatt-hours for each volume by the price of one kilowatt-hour.",
     ),
 )
 

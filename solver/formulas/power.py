@@ -22,10 +22,16 @@ pump, motor, drive, overall = (
     Fraction(Known(f"{part}_efficiency")) for part in ("pump", "motor", "drive", "overall")
 )
 
-LOSSES = "common practice, no source: motor power ≥ brake power ≥ water power"
+LOSSES = "common practice, no source: no machine gives out more than it takes in"
 # With the pump's own efficiency known, the work goes from shaft to wire one machine at a time.
 ONE_BY_ONE = ("pump_efficiency",)
-WIRE = "The motor wastes part of what the wire gives it, so the wire must carry more."
+WIRE = (
+    "The motor wastes part of what it takes in, so {motor_power:short} must be bigger than "
+    "{brake_power:short}."
+)
+WIRE_BACK = "The motor wastes part of what it takes in, so its shaft delivers less."
+DRIVEN = "The motor wastes part of what it takes in, so its input must be bigger than its output."
+ALL_DAY = "The flow for the day is the pumping rate kept up around the clock."
 EXTENSION = "Alabama Extension ANR-0548"
 CHAIN = "Univ. of Nebraska CropWatch, Dorn 2008: motor times pump efficiency is wire to water"
 
@@ -35,7 +41,8 @@ def averaged(*parts: str) -> Slip:
     return Slip(
         "averaged",
         Mean(tuple(Known(f"{part}_efficiency") for part in parts)),
-        "The efficiencies are averaged. Each takes its share of the one before: multiply.",
+        "You averaged the efficiencies. Each machine passes on its share of the one before it, "
+        "so multiply them.",
     )
 
 
@@ -44,7 +51,7 @@ def used_twice(expr: Expr, which: str) -> Slip:
     return Slip(
         "used_twice",
         expr,
-        f"The {which} efficiency went in twice. Each efficiency goes in once.",
+        f"You used the {which} efficiency twice. Each efficiency goes in once.",
     )
 
 
@@ -53,65 +60,73 @@ POWER = (
         "flow",
         daily_flow * GPM_PER_MGD,
         GPM_PER_MGD.source,
-        "The power formula wants the flow in gallons per minute.",
+        "The horsepower formula takes the flow in gallons per minute.",
         systems=("us",),
+        back=ALL_DAY,
     ),
     Formula(
         "flow",
         daily_flow / M3_DAY_PER_LITRE_SECOND,
         M3_DAY_PER_LITRE_SECOND.source,
-        "The power formula wants the flow in litres per second.",
+        "The power formula takes the flow in liters per second.",
         systems=("si",),
+        back=ALL_DAY,
     ),
     Formula(
         "head",
         pressure * HEAD_PER_PRESSURE,
         HEAD_PER_PRESSURE.source,
-        "A gauge shows pressure; the power formula wants the height of water it holds up.",
+        "The gauges read pressure. The power formula takes head, the height of water that pressure can hold up.",
+        back="The gauges show head as a pressure.",
     ),
     Formula(
         "water_power",
         flow * head / WATER_POWER,
         WATER_POWER.source,
-        "Lifting more water, or lifting it higher, takes more power.",
+        "Pumping more water, or pumping it higher, takes more power.",
         slips=(
             Slip(
                 "weight_counted_twice",
                 flow * head * WATER_WEIGHT / WATER_POWER,
-                "The weight of water is counted twice. The constant under the line already holds it.",
+                "You put in the weight of water too. The constant you divide by already includes it.",
             ),
             Slip(
                 "added",
                 (flow + head) / WATER_POWER,
-                "Flow and head are added. Power takes flow times head.",
+                "You added the flow and the head. For power, multiply them.",
             ),
         ),
+        back="The same power pumps more water at a low head, or less water at a high head.",
     ),
     Formula(
         "brake_power",
         water_power / pump,
         EXTENSION,
-        "The pump wastes part of what the shaft gives it, so the shaft must carry more.",
+        "The pump wastes part of what the shaft gives it, so {brake_power:short} must be bigger than "
+        "{water_power:short}.",
         slips=(used_twice(water_power / pump / pump, "pump"),),
+        back="The pump wastes part of what the shaft gives it, so the water gets less.",
     ),
     Formula(
         "motor_output",
         brake_power / drive,
         LOSSES,
-        "Belts or gears waste part of what the motor gives, so the motor must give more.",
+        "Belts or gears waste part of what the motor delivers, so the motor has to deliver more.",
+        back="Belts or gears waste part of what the motor delivers, so the pump shaft gets less.",
     ),
     Formula(
         "motor_power",
         motor_output / motor,
         LOSSES,
-        WIRE,
+        DRIVEN,
         slips=(
             Slip(
                 "drive_left_out",
                 brake_power / motor,
-                "The drive is left out. The motor must give what the belts or gears waste too.",
+                "You left out the drive. The motor also has to supply what the belts or gears waste.",
             ),
         ),
+        back=WIRE_BACK,
     ),
     Formula(
         "motor_power",
@@ -119,40 +134,43 @@ POWER = (
         LOSSES,
         WIRE,
         unless=DRIVE,
+        back=WIRE_BACK,
     ),
     Formula(
         "input_power",
         motor_power * KW_PER_HP,
         KW_PER_HP.source,
-        "The meter counts the motor's input in kilowatts.",
+        "The meter reads what goes into the motor, in kilowatts: 0.746 kW for each horsepower.",
         slips=(
             Slip(
                 "converted_twice",
                 motor_power * KW_PER_HP * KW_PER_HP,
-                "The 0.746 went in twice. Each horsepower becomes kilowatts once.",
+                "You multiplied by 0.746 twice. Once turns horsepower into kilowatts.",
             ),
         ),
         systems=("us",),
+        back="The meter reads kilowatts. Each 0.746 kW going into the motor is one horsepower.",
     ),
     Formula(
         "input_power",
         motor_power,
         "the same quantity, already in kilowatts",
-        "Motor power is what the meter counts; both are in kilowatts.",
+        "{motor_power:Name} is what the meter reads. Both are in kilowatts.",
         systems=("si",),
+        back="The meter reads what goes into the motor. Both are in kilowatts.",
     ),
     Formula(
         "overall_efficiency",
         Percent(pump * drive * motor),
         CHAIN,
-        "Motor, drive and pump stand in a row, so all three efficiencies multiply.",
+        "Motor, drive and pump pass the power on one after another, so all three efficiencies multiply.",
         slips=(averaged("pump", "drive", "motor"),),
     ),
     Formula(
         "overall_efficiency",
         Percent(pump * motor),
         CHAIN,
-        "Each machine passes on only its share, so the efficiencies multiply.",
+        "The pump gets only what the motor passes on, so the two efficiencies multiply.",
         slips=(averaged("pump", "motor"),),
         unless=DRIVE,
     ),
@@ -160,23 +178,25 @@ POWER = (
         "overall_efficiency",
         Percent(water_power / motor_power),
         LOSSES,
-        "Wire to water compares what the water gets with what the wire gives.",
+        "Wire-to-water efficiency compares what the water gets with what the motor takes in.",
         yields_to=(*ONE_BY_ONE, "overall_efficiency"),
     ),
     Formula(
         "motor_power",
         water_power / overall,
         LOSSES,
-        "Wire to water already holds every loss, so this one efficiency is enough.",
+        "Wire-to-water efficiency includes every loss, so it takes you from the water straight to the wire.",
         slips=(
             used_twice(water_power / overall / overall, "wire-to-water"),
             Slip(
                 "second_invented",
                 water_power / (overall * Number(0.9)),
-                "A 90% motor was added that nobody gave. Wire to water already holds the motor.",
+                "You put in a 90% motor efficiency that isn't in the problem. Wire-to-water "
+                "efficiency already includes the motor.",
             ),
         ),
         yields_to=ONE_BY_ONE,
+        back="Wire-to-water efficiency is the share of the motor's input that reaches the water.",
     ),
     *SIZING,
 )

@@ -8,8 +8,8 @@ __all__ = ["SAVING"]
 
 TIP_SHEET_7 = "US DOE Motor Systems Tip Sheet 7 (DOE/GO-102012-3733)"
 TIP_SHEET_2 = "US DOE Motor Systems Tip Sheet 2 (DOE/GO-102012-3734): size times load"
-PAYBACK = "common practice, no source: cost over yearly saving, no interest"
-SAME_WORK = "The work stays the same, so the kilowatts go with old efficiency over new."
+PAYBACK = "common practice, no source: cost divided by yearly savings, no interest"
+SAME_WORK = "The work stays the same, so multiply by the old efficiency and divide by the new one."
 
 water_power, brake_power, input_power = map(Known, ("water_power", "brake_power", "input_power"))
 new_brake_power, new_motor_power, new_input_power = map(
@@ -29,8 +29,8 @@ def points_times_power(machine: str, old: Expr, new: Expr) -> Slip:
     return Slip(
         f"{machine}_points_saved",
         input_power * (new - old),
-        f"The difference in {machine} efficiency is not the share saved. "
-        "Work out the kilowatts of each, then take the difference.",
+        f"You took the difference in {machine} efficiency as the share saved. Find the kilowatts "
+        f"with each {machine}, then subtract.",
     )
 
 
@@ -39,46 +39,46 @@ NEW_MACHINE = (
         "brake_power",
         Known("motor_size") * Fraction(Known("motor_load")),
         TIP_SHEET_2,
-        "The load says what share of its size the motor gives at the shaft.",
+        "Motor load is the percent of its nameplate rating that the motor delivers at the shaft.",
     ),
     Formula(
         "new_brake_power",
         water_power / new_pump,
         TIP_SHEET_7,
-        "The water still needs the same power; a better pump needs less at the shaft.",
+        "The water needs the same power, and a more efficient pump needs less at the shaft for it.",
     ),
     Formula(
         "new_motor_power",
         new_brake_power / motor,
         TIP_SHEET_7,
-        "The same motor now carries less.",
+        "The same motor now carries a smaller shaft load, so it takes in less.",
         unless=("new_motor_efficiency",),
     ),
     Formula(
         "new_motor_power",
         brake_power / new_motor,
         TIP_SHEET_7,
-        "The shaft load stays the same; a better motor draws less for it.",
+        "The shaft load stays the same, and a more efficient motor takes in less to carry it.",
         unless=("new_pump_efficiency",),
     ),
     Formula(
         "new_motor_power",
         new_brake_power / new_motor,
         TIP_SHEET_7,
-        "The better motor carries the smaller shaft load.",
+        "The more efficient motor now carries a smaller shaft load.",
     ),
     Formula(
         "new_input_power",
         new_motor_power * KW_PER_HP,
         KW_PER_HP.source,
-        "The meter counts the new machine in kilowatts too.",
+        "The meter reads kilowatts: 0.746 kW for each horsepower.",
         systems=("us",),
     ),
     Formula(
         "new_input_power",
         new_motor_power,
         "the same quantity, already in kilowatts",
-        "The meter counts the new machine in kilowatts too.",
+        "The meter reads what goes into the motor. Both are in kilowatts.",
         systems=("si",),
     ),
     Formula(
@@ -102,19 +102,20 @@ SAVED = (
         "saved_power",
         input_power - new_input_power,
         TIP_SHEET_7,
-        "The saving is what the old machine draws less what the new one draws.",
+        "You save what the old one draws minus what the new one draws.",
         slips=(
             points_times_power("pump", pump, new_pump),
             points_times_power("motor", motor, new_motor),
             Slip(
                 "all_of_the_old",
                 input_power,
-                "This is all that the old machine draws. The new one draws power too: subtract it.",
+                "You counted everything the old one draws. The new one draws power too, so subtract "
+                "it.",
             ),
             Slip(
                 "all_of_the_new",
                 new_input_power,
-                "This is what the new machine draws. The saving is the old less the new.",
+                "You counted what the new one draws. You save the old minus the new.",
             ),
         ),
     ),
@@ -122,12 +123,12 @@ SAVED = (
         "saved_energy",
         saved_power * Known("yearly_hours"),
         TIP_SHEET_7,
-        "The saving counts only in the hours that the pump runs.",
+        "You save energy only in the hours that the pump runs.",
         slips=(
             Slip(
                 "all_year",
                 saved_power * Number(8760),
-                "All 8,760 hours of a year are counted. Take only the hours that the pump runs.",
+                "You counted all 8,760 hours of the year. Count only the hours the pump runs.",
             ),
         ),
     ),
@@ -135,13 +136,13 @@ SAVED = (
         "yearly_saving",
         saved_energy * Known("energy_price"),
         TIP_SHEET_7,
-        "Each kilowatt-hour not drawn saves its price.",
+        "Each kilowatt-hour you don't use saves its price.",
     ),
     Formula(
         "simple_payback",
         Known("installed_cost") / yearly_saving,
         PAYBACK,
-        "It is the number of years of saving that add up to the cost.",
+        "Divide the cost by what you save in one year to get the years it takes.",
     ),
 )
 

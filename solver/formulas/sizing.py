@@ -10,7 +10,7 @@ brake_power, motor_output = Known("brake_power"), Known("motor_output")
 motor = Fraction(Known("motor_efficiency"))
 
 SOURCE = "standard motor sizes: NEMA and IEC ratings, see solver/tables"
-WHY = "A motor is bought in standard sizes; take the first that carries the load."
+WHY = "Motors come in standard sizes. Take the first one that can carry the load."
 # A motor that is there already may be larger than its load needs.
 NAMEPLATE = ("motor_size",)
 # With a drive between them, the motor gives more than the shaft of the pump takes.
@@ -28,12 +28,13 @@ def wrong_sizes(load: Expr) -> tuple[Slip, ...]:
         Slip(
             "rounded_down",
             size_for(load, largest_motor_below),
-            "This size is under the load, so the motor would run overloaded. Take the next size up.",
+            "You took a size below the load. That motor would run overloaded, so go to the next "
+            "standard size up.",
         ),
         Slip(
             "one_size_over",
             size_for(load, second_motor_above),
-            "A smaller standard size already carries this load.",
+            "You went one size too big. A smaller standard size already carries this load.",
         ),
     )
 
@@ -48,7 +49,7 @@ SIZING = (
             Slip(
                 "drive_left_out",
                 size_for(brake_power),
-                "The drive is left out. The motor must give what the belts or gears waste too.",
+                "You left out the drive. The motor also has to supply what the belts or gears waste.",
             ),
             *wrong_sizes(motor_output),
         ),
@@ -63,7 +64,8 @@ SIZING = (
             Slip(
                 "sized_on_input",
                 size_for(brake_power / motor),
-                "A motor's size is what its shaft gives. Its own efficiency does not count here.",
+                "You sized the motor by its input. The nameplate gives what the shaft can deliver, so "
+                "the motor's own efficiency doesn't count here.",
             ),
             *wrong_sizes(brake_power),
         ),

@@ -12,6 +12,7 @@ import pytest
 
 from solver import draw, grade
 from solver.families.horsepower import HORSEPOWER
+from solver.spoken import spoken
 
 from .drawn import named, seeds
 
@@ -56,9 +57,10 @@ def test_the_answer_is_the_one_worked_by_hand(problem):
         assert expected == pytest.approx(case.answer, rel=1e-12), case.code
 
 
-def powers(text: str) -> tuple[float, ...]:
+def powers(text: str, units: str) -> tuple[float, ...]:
     """Water, brake and motor power of one set, as the option writes them."""
-    found = re.fullmatch(r"water ([\d.,]+) \w+, brake ([\d.,]+) \w+, motor ([\d.,]+) \w+", text)
+    names = [spoken(f"{{{name}_power:short}}", units) for name in ("water", "brake", "motor")]
+    found = re.fullmatch(", ".join(rf"{name} ([\d.,]+) \w+" for name in names), text)
     return tuple(float(part.replace(",", "")) for part in found.groups())
 
 
@@ -68,7 +70,7 @@ def test_just_one_set_is_as_asked_and_it_is_the_right_one(name, fine, units):
     """A set is possible when motor is at least brake and brake at least water power."""
     for seed in seeds(60):
         case = draw(name, seed, units)
-        sets = [powers(choice) for choice in case.choices]
+        sets = [powers(choice, units) for choice in case.choices]
         fitting = [
             number
             for number, (water, brake, motor) in enumerate(sets, 1)

@@ -38,7 +38,7 @@ def cases(problem, count: int = 5):
 def test_a_problem_for_the_terminal_has_question_givens_steps_and_code():
     case = draw("water_power", 7)
     expected = """\
-Water power from flow and head (level 1)
+Water horsepower from flow and head (level 1)
 
 {question}
 
@@ -48,7 +48,7 @@ Water power from flow and head (level 1)
 Step 1: water horsepower (WHP)
   water horsepower = flow × total dynamic head / 3,960
   water horsepower = 46 gpm × 207 ft / 3,960 = 2.405 hp
-  Lifting more water, or lifting it higher, takes more power.
+  Pumping more water, or pumping it higher, takes more power.
 
 Code: WP-1U1-7-60"""
     assert expected.format(question=case.question) == case_text(case)

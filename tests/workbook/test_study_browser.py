@@ -105,7 +105,7 @@ def test_the_guide_says_why_and_hears_of_an_answer_given_elsewhere_on_the_page(r
     why = "Why this one: You made the same mistake here twice lately."
     guide.get_by_text(why).wait_for()
     before = guide.locator(".w2w-wanted li").all_inner_texts()
-    assert "Brake power at the pump shaft, level 1 (recurring mistake)" == before[0]
+    assert "Brake horsepower at the pump shaft, level 1 (recurring mistake)" == before[0]
     for _ in range(2):  # twice right without help, and it no longer recurs
         below.get_by_role("button", name="Practise exactly this").click()
         below.locator(".w2w-card").wait_for()

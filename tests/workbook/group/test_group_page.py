@@ -65,7 +65,7 @@ def test_problems_of_another_edition_are_told_and_the_others_open(own):
     paste(panel, set_of("Mixed editions", codes).text)
     assert [WEDNESDAY.codes[1]] == list(panel.cards)
     told = words(panel.faults.value)
-    assert "Question 1: This code is from edition 2 of “Brake power at the pump shaft”" in told
+    assert "Question 1: This code is from edition 2 of “Brake horsepower at the pump shaft”" in told
     assert "Question 3: This workbook has no problem ZZ at level 1." in told
     assert "The others are below." in told
     assert "Question 2." in panel.cards[WEDNESDAY.codes[1]].problem.value
@@ -239,7 +239,7 @@ def test_a_set_gives_a_text_a_list_of_its_problems_and_opens_here(maker, own):
     assert ("Pumps ]<b>", WEDNESDAY.codes) == problems
     assert "<b>" not in maker.made.value
     assert "href" not in maker.made.value
-    assert "Brake power at the pump shaft, level 2" in maker.made.value
+    assert "Brake horsepower at the pump shaft, level 2" in maker.made.value
     maker.here.click()
     assert problems == own.problems
 

@@ -64,7 +64,7 @@ def test_five_files_show_by_question_who_got_what_and_which_mistake(together, fi
     assert "5 files looked at; 5 new." in bring(together, files)
     assert "5 members, 3 questions: 8 of 15 right, 5 of them at once." in together.top.value
     first = words(together.all.value).split("Question 2.")[0]
-    assert "1. Brake power at the pump shaft, level 2: 2 of 5 right" in first
+    assert "1. Brake horsepower at the pump shaft, level 2: 2 of 5 right" in first
     says = next(one.says for one in CASES[0].mistakes if one.id == MULTIPLIED)
     assert "Ana : ✓ right at once" in first
     assert f"Ben : ✓ right after 2 tries {says}" in first

@@ -202,8 +202,8 @@ def test_one_mistake_in_two_kinds_of_problem_is_one_mistake_and_counts_people_on
     assert ("ana", "bo", "cy") == flaw.people
     assert tuple(sorted(two)) == flaw.questions
     assert "water horsepower" == flaw.what
-    assert "Flow and head are added. Power takes flow times head." == flaw.says
-    assert "Lifting more water, or lifting it higher, takes more power." == flaw.why
+    assert "You added the flow and the head. For power, multiply them." == flaw.says
+    assert "Pumping more water, or pumping it higher, takes more power." == flaw.why
     assert ("horsepower", "water_power.added") == (flaw.chapter, flaw.id)
 
 
