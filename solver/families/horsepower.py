@@ -39,14 +39,14 @@ def judge_which(values: Mapping[str, float], units: str, draw: Draw) -> Judgemen
         (
             wrong(
                 "water_over_brake",
-                "Here {water_power:short} is bigger than {brake_power:short}: the water would get more "
-                "than the shaft gives the pump. Every pump wastes some.",
+                "Here {water_power:short} is bigger than {brake_power:short}. The water can't get more "
+                "power than the shaft carries.",
                 *(brake, water, motor),
             ),
             wrong(
                 "brake_over_motor",
-                "Here {brake_power:short} is bigger than {motor_power:short}: the shaft would carry more "
-                "than the motor takes in. Every motor wastes some.",
+                "Here {brake_power:short} is bigger than {motor_power:short}. The shaft can't carry more "
+                "power than the motor takes in.",
                 *(water, motor, brake),
             ),
             wrong(
