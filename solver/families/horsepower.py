@@ -71,13 +71,13 @@ def judge_impossible(values: Mapping[str, float], units: str, draw: Draw) -> Jud
     if swapped == "water_over_brake":
         broken, says = (
             (brake, water, motor),
-            "{water_power:Short} is bigger than {brake_power:short}. A pump can't give the water more "
+            "In this set {water_power:short} is bigger than {brake_power:short}. A pump can't give the water more "
             "than it gets.",
         )
     else:
         broken, says = (
             (water, motor, brake),
-            "{brake_power:Short} is bigger than {motor_power:short}. A motor can't deliver more than it "
+            "In this set {brake_power:short} is bigger than {motor_power:short}. A motor can't deliver more than it "
             "takes in.",
         )
     scales = draw.shuffled((0.62, 0.81, 1.24, 1.45))[:2]

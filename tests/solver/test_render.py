@@ -43,7 +43,7 @@ Water horsepower from flow and head (level 1)
 {question}
 
   flow: 46 gpm
-  head: 207 ft
+  total dynamic head (TDH): 207 ft
 
 Step 1: water horsepower (WHP)
   water horsepower = flow × total dynamic head / 3,960
