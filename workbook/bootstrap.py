@@ -1,21 +1,27 @@
 """Set up everything the workbook needs, the first time it is started.
 
 The exact versions stand in binder/requirements*.txt. If the Python at hand has them all, it is
-used as it is; else they go to the folder .venv beside the project. Only the standard library may
-be imported here: nothing else is installed yet.
+used as it is; else they go to the folder .venv beside the project. What went missing there since is
+put back at the next start. Only the standard library may be imported here: nothing else is
+installed yet.
 """
 
+import contextlib
 import hashlib
 import importlib.util
 import json
 import os
 import re
+import shutil
 import subprocess
 import sys
+import sysconfig
 from importlib import metadata
 from pathlib import Path
 
+from workbook.causes import SetupFailed, failure, in_words
 from workbook.child import ROOT, started
+from workbook.whole import damaged
 
 __all__ = ["CLASS", "READER", "SITE", "TESTER", "SetupFailed", "python_with", "unmet"]
 
@@ -39,8 +45,7 @@ PIPED = {
 PIN = re.compile(r"(?P<name>[\w.-]+)==(?P<version>[\w.!+]+)( ; sys_platform == \"(?P<on>\w+)\")?")
 
 
-class SetupFailed(RuntimeError):
-    """Setting up could not be finished; the message says what to do."""
+ROOM = 700_000_000  # bytes that a reader's packages take, and what they come in
 
 
 def python_with(needs: str, say=print) -> str:
@@ -52,6 +57,8 @@ def python_with(needs: str, say=print) -> str:
         if not _inside() and not unmet(needs):
             return sys.executable
         _set_up(needs, say)
+    elif lacking := damaged(_site(), pins(needs)):
+        _put_back(needs, lacking, say)
     return sys.executable if _inside() else str(_python())
 
 
@@ -80,6 +87,12 @@ def _version(name: str) -> str | None:
 
 def _python() -> Path:
     return HOME / ("Scripts/python.exe" if os.name == "nt" else "bin/python")
+
+
+def _site() -> Path:
+    """The folder in .venv where the packages are."""
+    base = {"base": str(HOME), "platbase": str(HOME)}
+    return Path(sysconfig.get_path("purelib", "venv", vars=base))
 
 
 def _inside() -> bool:
@@ -112,30 +125,57 @@ def _is_ready(needs: str) -> bool:
         # A computer's Python may have become a newer one, whose packages lie elsewhere.
         and stamp.get("python") == _series()
         and _python().exists()
+        and (HOME / "pyvenv.cfg").exists()
     )
 
 
+def _put_back(needs: str, lacking: list[str], say) -> None:
+    """Install again what lacks files; where that does not do, everything."""
+    first, more = ", ".join(lacking[:3]), len(lacking) - 3
+    say(
+        f"Some parts of the workbook are missing or damaged: {first}{f' and {more} more' if more > 0 else ''}. "
+        "They are put back now, which needs the internet."
+    )
+    have = pins(needs)
+    wanted = [f"{name}=={have[name]}" for name in lacking]
+    with in_words():
+        try:
+            _pip(["--force-reinstall", *wanted], len(wanted), say)
+        except SetupFailed as failed:
+            if failed.known:
+                raise
+        if damaged(_site(), have):
+            STAMP.unlink(missing_ok=True)
+            _fill(needs, say)
+    say("They are back.")
+
+
 def _set_up(needs: str, say) -> None:
-    say("Setting up Wire to Water. This takes a few minutes and needs the internet.")
+    if HOME.exists() and not STAMP.exists():
+        say("Setting up did not finish last time. It goes on now with what has come already.")
+    else:
+        say("Setting up Wire to Water. This takes a few minutes and needs the internet.")
+    with in_words():
+        _fill(needs, say)
+    say("Everything is set up.")
+
+
+def _fill(needs: str, say) -> None:
     before = _read_stamp()
+    # No stamp, no trust: what an interrupted run left behind is made again from nothing. What was
+    # fetched is not fetched again, for pip keeps it.
+    whole = _python().exists() and (HOME / "pyvenv.cfg").exists()
+    if not (before and whole and before.get("python") == _series()):
+        _make_home()
+        before = {}
+    STAMP.unlink(missing_ok=True)
     try:
-        # No stamp, no trust: what an interrupted run left behind is made again from nothing.
-        if not before or not _python().exists() or before.get("python") != _series():
-            _make_home()
-            before = {}
-        STAMP.unlink(missing_ok=True)
         _install(needs, say)
-    except OSError as error:
-        raise SetupFailed(
-            f"The folder {ROOT} cannot be written to: {error.strerror}. Copy the whole folder to a place of your "
-            "own, such as Documents, and type the command there."
-        ) from error
     except SetupFailed:
         if before:
             _write_stamp(before)
         raise
     _write_stamp({**before, needs: _digest(needs), "python": _series()})
-    say("Everything is set up.")
 
 
 def _write_stamp(stamp: dict) -> None:
@@ -148,39 +188,53 @@ def _make_home() -> None:
             "This Python came without the part that sets up packages, called venv. On Debian, "
             "Ubuntu or Mint, type: sudo apt install python3-venv. Then type the same command again."
         )
+    if (free := shutil.disk_usage(ROOT).free) < ROOM:
+        raise SetupFailed(
+            f"The disk has {free // 1_000_000} MB free, and setting up needs {ROOM // 1_000_000} MB. Empty the trash or "
+            "delete large files, then type the same command again."
+        )
+    HOME.mkdir(exist_ok=True)
     base = getattr(sys, "_base_executable", None) or sys.executable
     with started([base, "-m", "venv", "--clear", str(HOME)], **PIPED) as making:
         heard = making.stdout.read()
         making.wait()
     if making.returncode:
-        raise SetupFailed(
+        raise failure(
+            heard,
             f"The folder {HOME} could not be made. Python said: {_last_line(heard)} "
-            f"Delete the folder {HOME} if it is there, then type the same command again."
+            f"Delete the folder {HOME} if it is there, then type the same command again.",
         )
 
 
-def _pip_command(needs: str) -> list[str]:
-    """Install the exact versions and nothing besides, and the project itself where it lies."""
-    install = [str(_python()), "-m", "pip", "install", "--no-deps", "--disable-pip-version-check"]
-    return [*install, "--requirement", str(BINDER / needs), "--editable", str(ROOT)]
-
-
 def _install(needs: str, say) -> None:
-    total, seen, lines = len(pins(needs)) + 1, 0, []
-    with started(_pip_command(needs), env=_plain_environment(), **PIPED) as pip:
+    """Install the exact versions and nothing besides, and the project itself where it lies."""
+    wanted = ["--requirement", str(BINDER / needs), "--editable", str(ROOT)]
+    _pip(wanted, len(pins(needs)) + 1, say)
+
+
+def _pip_command(words: list[str]) -> list[str]:
+    install = [str(_python()), "-m", "pip", "install", "--no-deps", "--disable-pip-version-check"]
+    return [*install, *words]
+
+
+def _pip(words: list[str], total: int, say) -> None:
+    seen, lines = 0, []
+    with started(_pip_command(words), env=_plain_environment(), **PIPED) as pip:
         for line in pip.stdout:
             lines.append(line)
             seen += line.startswith(("Collecting ", "Obtaining ", "Requirement already satisfied"))
             if seen % 20 == 0 and line.startswith("Collecting "):
                 say(f"  {seen} of {total} parts are here.")
         pip.wait()
-    LOG.write_text("".join(lines), encoding="utf-8")
+    with contextlib.suppress(OSError):  # a full disk must not hide what pip said of it
+        LOG.write_text("".join(lines), encoding="utf-8")
     if pip.returncode:
         faults = [line for line in lines if line.startswith("ERROR: ")]
-        raise SetupFailed(
-            "The parts could not be fetched or put in place. Check that this computer is on the "
-            "internet and has 1 GB free, then type the same command again. "
-            f"The whole story is in {LOG}. In short: {_last_line(''.join(faults or lines))}"
+        raise failure(
+            "".join(lines),
+            "The parts could not be put in place. Type the same command again. If it fails again, delete the "
+            f"folder {HOME} and type it once more.",
+            f" The whole story is in {LOG}. In short: {_last_line(''.join(faults or lines))}",
         )
 
 

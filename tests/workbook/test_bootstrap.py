@@ -5,19 +5,37 @@ earnest each time, for it runs the tests by the command the README gives.
 """
 
 import ast
+import errno
 import importlib.util
 import json
 import os
+import re
 import runpy
+import shutil
+import subprocess
 import sys
 from importlib import metadata
+from pathlib import Path
+from typing import NamedTuple
 
 import pytest
 
 from workbook import bootstrap, child, commands
 
 OK = "print('Collecting one==1.0')"
-BROKEN = "print('ERROR: No matching distribution found for one==1.0'); raise SystemExit(1)"
+FILES = ("__init__.py", "part.py")
+
+
+def failing(*lines):
+    """A pip that says this and fails."""
+    return f"print({chr(10).join(lines)!r}); raise SystemExit(1)"
+
+
+BROKEN = failing("ERROR: Nobody knows why.")
+
+
+class Room(NamedTuple):
+    free: int
 
 
 @pytest.fixture
@@ -37,8 +55,33 @@ def project(tmp_path, monkeypatch):
 
         def make(self):
             self.made += 1
-            bootstrap._python().parent.mkdir(parents=True, exist_ok=True)
+            shutil.rmtree(self.home, ignore_errors=True)
+            bootstrap._python().parent.mkdir(parents=True)
             bootstrap._python().touch()
+            (self.home / "pyvenv.cfg").touch()
+
+        def command(self, words):
+            """What runs as pip; where it is a whole one, the packages are there after it."""
+            if self.pip == OK and words[0] == "--requirement":
+                self.put(bootstrap.pins(Path(words[1]).name))
+            elif self.pip == OK:
+                self.put(dict(word.split("==") for word in words[1:]))
+            return [sys.executable, "-c", self.pip]
+
+        def put(self, pins):
+            """Put packages where .venv has them, each with a list of its files."""
+            for name, version in pins.items():
+                info = bootstrap._site() / f"{name}-{version}.dist-info"
+                for folder in (info, self.package(name)):
+                    folder.mkdir(parents=True, exist_ok=True)
+                for file in FILES:
+                    (self.package(name) / file).touch()
+                files = [f"{name}/{file},sha256=abc,3" for file in FILES]
+                listed = [*files, f"{name}/__pycache__/part.pyc,,", f"{info.name}/RECORD,,"]
+                (info / "RECORD").write_text("\n".join(listed) + "\n", encoding="utf-8")
+
+        def package(self, name):
+            return bootstrap._site() / name
 
     project = Project()
     project.lists.mkdir()
@@ -51,8 +94,7 @@ def project(tmp_path, monkeypatch):
     monkeypatch.setattr(bootstrap, "STAMP", project.home / "stamp.json")
     monkeypatch.setattr(bootstrap, "LOG", project.home / "setting-up.log")
     monkeypatch.setattr(bootstrap, "_make_home", project.make)
-    run = [sys.executable, "-c"]
-    monkeypatch.setattr(bootstrap, "_pip_command", lambda needs: [*run, project.pip])
+    monkeypatch.setattr(bootstrap, "_pip_command", project.command)
     return project
 
 
@@ -155,6 +197,14 @@ def test_an_interrupted_set_up_is_made_again_from_nothing(project, cut_short):
     assert bootstrap._is_ready(bootstrap.READER)
 
 
+def test_a_set_up_that_was_interrupted_is_said_to_go_on(project, cut_short):
+    cut_short()
+    project.said.clear()
+    project.python()
+    expected = "Setting up did not finish last time. It goes on now with what has come already."
+    assert [expected, "Everything is set up."] == project.said
+
+
 def test_an_interrupted_update_is_made_again_from_nothing(project, cut_short):
     project.python()
     (project.lists / bootstrap.READER).write_text("one==1.1\n")
@@ -164,15 +214,105 @@ def test_an_interrupted_update_is_made_again_from_nothing(project, cut_short):
     assert bootstrap._is_ready(bootstrap.READER)
 
 
-def test_without_the_internet_a_sentence_says_what_to_do_and_where_to_look(project):
-    project.pip = BROKEN
+# What pip 23.0 and 26.3 print when this happens to them, shortened.
+NO_NAME = "Failed to establish a new connection: [Errno -3] Temporary failure in name resolution"
+NONE = "ERROR: No matching distribution found for one==1.0"
+CAUSES = {
+    "no network": (
+        [
+            f"WARNING: Retrying (Retry(total=0)) after connection broken by 'NewConnectionError({NO_NAME})'",
+            "ERROR: Could not find a version that satisfies the requirement one==1.0 (from versions: none)",
+            NONE,
+        ],
+        "The internet could not be reached",
+    ),
+    "no version for this Python": (
+        [
+            "ERROR: Ignored the following versions that require a different python version: "
+            "1.0 Requires-Python >=3.99",
+            "ERROR: Could not find a version that satisfies the requirement one==1.0 (from versions: 0.9)",
+            NONE,
+        ],
+        "A part of the workbook does not come for Python {}.{}.{} ".format(*sys.version_info),
+    ),
+    "a part to be built here": (
+        ["error: metadata-generation-failed"],
+        "A part of the workbook does not come for Python",
+    ),
+    "a full disk": (
+        [
+            "ERROR: Could not install packages due to an OSError: [Errno 28] No space left on device",
+        ],
+        "The disk is full.",
+    ),
+    "a full disk of Windows": (
+        ["ERROR: ... [WinError 112] There is not enough space on the disk"],
+        "The disk is full.",
+    ),
+    "a folder of somebody else's": (
+        [
+            "ERROR: Could not install packages due to an OSError: [Errno 13] Permission denied: '/x'",
+        ],
+        f"The folder {child.ROOT} cannot be written to. Copy the whole folder",
+    ),
+    "a file that Windows keeps": (
+        [
+            "ERROR: ... [WinError 32] The process cannot access the file because it is being used "
+            "by another process",
+            "ERROR: Check the permissions. Access is denied",
+        ],
+        "Another program is using the workbook's files.",
+    ),
+    "a download cut off, as an old pip says it": (
+        ["ERROR: Wheel 'six' located at one-1.0-py3-none-any.whl is invalid."],
+        "The download was cut off.",
+    ),
+    "a download cut off": (
+        [
+            "× Download failed after 6 attempts because not enough bytes were received (100 kB/5.0 MB)",
+            "note: This is an issue with network connectivity, not pip.",
+        ],
+        "The download was cut off.",
+    ),
+    "a connection not trusted": (
+        [
+            "Could not fetch URL: There was a problem confirming the ssl certificate: Max retries "
+            "exceeded (Caused by SSLError(SSLCertVerificationError(1, '[SSL: CERTIFICATE_VERIFY_FAILED]')))",
+            "ERROR: Could not find a version that satisfies the requirement one==1.0 (from versions: none)",
+            NONE,
+        ],
+        "The connection to the internet is not trusted. Check the computer's date and time.",
+    ),
+}
+
+
+@pytest.mark.parametrize(("lines", "told"), CAUSES.values(), ids=CAUSES)
+def test_each_cause_of_a_failed_set_up_has_its_own_advice(project, lines, told):
+    project.pip = failing(*lines)
     with pytest.raises(bootstrap.SetupFailed) as failed:
         project.python()
     said = str(failed.value)
-    assert "Check that this computer is on the internet" in said
-    assert said.endswith("In short: ERROR: No matching distribution found for one==1.0")
-    assert "No matching distribution" in bootstrap.LOG.read_text(encoding="utf-8")
+    assert said.startswith(told)
+    assert "delete the folder" not in said.lower()
+    assert said.endswith(f"The whole story is in {bootstrap.LOG}. In short: {lines[-1]}")
+    assert lines[0] in bootstrap.LOG.read_text(encoding="utf-8")
     assert not bootstrap._is_ready(bootstrap.READER)
+
+
+def test_a_cause_that_nobody_knows_says_what_to_try(project):
+    project.pip = BROKEN
+    with pytest.raises(
+        bootstrap.SetupFailed, match=r"once more\. The whole .*: ERROR: Nobody knows"
+    ):
+        project.python()
+
+
+def test_a_disk_with_too_little_room_is_told_before_anything_is_fetched(monkeypatch, tmp_path):
+    monkeypatch.setattr(bootstrap, "HOME", tmp_path / ".venv")
+    monkeypatch.setattr(shutil, "disk_usage", lambda folder: Room(free=250_000_000))
+    with pytest.raises(bootstrap.SetupFailed, match="has 250 MB free, and setting up needs 700 MB"):
+        bootstrap._make_home()
+    assert not (tmp_path / ".venv").exists()
 
 
 def test_a_failed_update_leaves_the_old_set_up_standing(project):
@@ -180,12 +320,93 @@ def test_a_failed_update_leaves_the_old_set_up_standing(project):
     before = (project.lists / bootstrap.READER).read_text()
     (project.lists / bootstrap.READER).write_text("one==1.1\n")
     project.pip = BROKEN
-    with pytest.raises(bootstrap.SetupFailed, match="could not be fetched"):
+    with pytest.raises(bootstrap.SetupFailed, match="could not be put in place"):
         project.python()
     (project.lists / bootstrap.READER).write_text(before)
     project.said.clear()
     project.python()
     assert [] == project.said
+
+
+DAMAGE = {
+    "the whole package": lambda folder, info: shutil.rmtree(folder),
+    "a file of it": lambda folder, info: (folder / "part.py").unlink(),
+    "its list of files": lambda folder, info: (info / "RECORD").unlink(),
+    "what pip knows of it": lambda folder, info: shutil.rmtree(info),
+}
+
+
+@pytest.mark.parametrize("harm", DAMAGE.values(), ids=DAMAGE)
+def test_a_package_that_lost_something_is_put_back_at_the_next_start(project, harm):
+    (project.lists / bootstrap.READER).write_text("one==1.0\nthree==3.0\n")
+    expected = project.python()
+    harm(project.package("three"), bootstrap._site() / "three-3.0.dist-info")
+    project.said.clear()
+    assert expected == project.python()
+    assert [
+        "Some parts of the workbook are missing or damaged: three. "
+        "They are put back now, which needs the internet.",
+        "They are back.",
+    ] == project.said
+    assert {"__init__.py", "part.py"} <= {path.name for path in project.package("three").iterdir()}
+    assert 1 == project.made
+    project.said.clear()
+    project.python()
+    assert [] == project.said
+
+
+def test_of_many_damaged_parts_three_are_named(project):
+    names = ("one", "three", "six", "seven", "nine")
+    (project.lists / bootstrap.READER).write_text("".join(f"{name}==1.0\n" for name in names))
+    project.python()
+    shutil.rmtree(bootstrap._site())
+    project.said.clear()
+    project.python()
+    assert "missing or damaged: one, three, six and 2 more. " in project.said[0]
+
+
+def test_what_python_makes_again_by_itself_is_no_damage(project):
+    project.python()
+    assert not list(bootstrap._site().rglob("*.pyc"))
+    project.said.clear()
+    project.python()
+    assert [] == project.said
+
+
+def test_where_putting_back_does_not_do_everything_is_made_anew(project, monkeypatch):
+    project.python()
+    shutil.rmtree(project.package("one"))
+    whole = project.command
+
+    def only_whole_lists(words):
+        return whole(words) if words[0] == "--requirement" else [sys.executable, "-c", BROKEN]
+
+    monkeypatch.setattr(bootstrap, "_pip_command", only_whole_lists)
+    project.said.clear()
+    project.python()
+    assert "They are back." == project.said[-1]
+    assert 2 == project.made
+    assert bootstrap._is_ready(bootstrap.READER)
+
+
+def test_damage_found_without_the_internet_is_told_and_put_back_later(project):
+    project.python()
+    shutil.rmtree(project.package("one"))
+    project.pip = failing(NO_NAME)
+    with pytest.raises(bootstrap.SetupFailed, match="The internet could not be reached"):
+        project.python()
+    project.pip = OK
+    project.said.clear()
+    project.python()
+    assert "They are back." == project.said[-1]
+    assert 1 == project.made
+
+
+def test_an_environment_that_forgot_what_it_is_is_made_anew(project):
+    project.python()
+    (project.home / "pyvenv.cfg").unlink()
+    project.python()
+    assert 2 == project.made
 
 
 def test_packages_of_another_python_are_not_trusted(project):
@@ -204,13 +425,23 @@ def test_a_damaged_stamp_counts_as_none(project, stamp):
     assert 2 == project.made
 
 
-def test_a_read_only_project_says_where_to_copy_it(project, monkeypatch):
+@pytest.mark.parametrize(
+    ("number", "told"),
+    [
+        (errno.EROFS, "cannot be written to. Copy the whole folder to a place of your own"),
+        (errno.EACCES, "cannot be written to. Copy the whole folder to a place of your own"),
+        (errno.ENOSPC, "The disk is full. Setting up needs about 1 GB."),
+        (errno.EIO, f"Setting up stopped. The system says: {os.strerror(errno.EIO)}. Copy"),
+    ],
+)
+def test_what_the_system_refuses_is_told_by_its_cause(project, monkeypatch, number, told):
     def refuse():
-        raise OSError(30, "Read-only file system")
+        raise OSError(number, os.strerror(number))
 
     monkeypatch.setattr(bootstrap, "_make_home", refuse)
-    with pytest.raises(bootstrap.SetupFailed, match=r"Read-only .*\. Copy the whole folder"):
+    with pytest.raises(bootstrap.SetupFailed, match=re.escape(told)) as failed:
         project.python()
+    assert "Delete the folder" not in str(failed.value)
 
 
 def test_a_python_without_venv_says_what_to_install(monkeypatch):
@@ -224,13 +455,28 @@ def test_a_python_without_venv_says_what_to_install(monkeypatch):
 
 def test_a_folder_that_cannot_be_made_is_named_with_pythons_reason(monkeypatch, tmp_path):
     (tmp_path / "file").write_text("in the way")
-    monkeypatch.setattr(bootstrap, "HOME", tmp_path / "file" / ".venv")
-    with pytest.raises(bootstrap.SetupFailed, match=r"could not be made. Python said: .*file"):
+    monkeypatch.setattr(bootstrap, "HOME", tmp_path / "file")
+    with pytest.raises(FileExistsError, match="file"):
         bootstrap._make_home()
 
 
-def test_pip_is_told_the_exact_versions_alone_and_this_project():
-    command = bootstrap._pip_command(bootstrap.READER)
+def test_a_folder_in_which_python_fails_is_named_with_its_reason(monkeypatch, tmp_path):
+    monkeypatch.setattr(bootstrap, "HOME", tmp_path / ".venv")
+    failing_python = tmp_path / "python"
+    failing_python.write_text("#!/bin/sh\necho Something odd; exit 1\n")
+    failing_python.chmod(0o755)
+    monkeypatch.setattr(sys, "_base_executable", str(failing_python))
+    with pytest.raises(
+        bootstrap.SetupFailed, match=r"could not be made. Python said: Something odd"
+    ):
+        bootstrap._make_home()
+
+
+def test_pip_is_told_the_exact_versions_alone_and_this_project(monkeypatch):
+    asked = []
+    monkeypatch.setattr(bootstrap, "_pip", lambda words, total, say: asked.extend(words))
+    bootstrap._install(bootstrap.READER, print)
+    command = bootstrap._pip_command(asked)
     assert ["-m", "pip", "install", "--no-deps"] == command[1:5]
     assert ["--requirement", str(child.ROOT / "binder" / "requirements.txt")] == command[6:8]
     assert ["--editable", str(child.ROOT)] == command[8:]
@@ -252,14 +498,16 @@ def test_an_old_python_is_turned_away_in_one_sentence(monkeypatch, version):
     assert str(refused.value).startswith(expected)
 
 
-@pytest.mark.parametrize("name", ["__init__", "__main__", "bootstrap", "child", "commands"])
+FIRST = ["__init__", "__main__", "bootstrap", "causes", "child", "commands", "whole"]
+
+
+@pytest.mark.parametrize("name", FIRST)
 def test_what_runs_before_the_set_up_imports_the_standard_library_alone(root, name):
     tree = ast.parse((root / "workbook" / f"{name}.py").read_text(encoding="utf-8"))
-    names = {"workbook." + alias.name for node in tree.body if (alias := _own(node))}
+    names = {name for node in tree.body for name in _own(node)}
     outside = {name for name in _imported(tree.body) if name not in sys.stdlib_module_names}
     assert outside <= {"workbook"}
-    allowed = {"workbook.bootstrap", "workbook.child", "workbook.commands"}
-    assert names <= allowed
+    assert {name for name in names if (root / "workbook" / f"{name}.py").exists()} <= {*FIRST}
 
 
 def _imported(body):
@@ -271,9 +519,11 @@ def _imported(body):
 
 
 def _own(node):
+    """The modules of ours that stand beside this one and are imported."""
     if isinstance(node, ast.ImportFrom) and node.module == "workbook":
-        return node.names[0]
-    return None
+        return [alias.name for alias in node.names]
+    own = isinstance(node, ast.ImportFrom) and node.module.removeprefix("workbook.")
+    return [own] if own and own != node.module and "." not in own else []
 
 
 @pytest.mark.parametrize(
@@ -340,7 +590,10 @@ def test_the_exit_status_of_a_program_run_in_our_place_is_ours():
 
 
 def test_a_program_that_was_started_has_ended_when_its_block_is_left():
-    waiting = [sys.executable, "-c", "import time; time.sleep(60)"]
-    with pytest.raises(ZeroDivisionError, match="division"), child.started(waiting) as process:
+    waiting = [sys.executable, "-c", "input()"]
+    with (
+        pytest.raises(ZeroDivisionError, match="division"),
+        child.started(waiting, stdin=subprocess.PIPE) as process,
+    ):
         raise ZeroDivisionError("division")
     assert process.returncode is not None
