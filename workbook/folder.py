@@ -6,14 +6,23 @@ is replaced by a newer edition; a page the reader changed is kept beside it unde
 
 import json
 import os
+import tempfile
 from collections.abc import Iterable, Iterator
 from pathlib import Path
 
 from platformdirs import user_documents_path
 
+from workbook.child import ROOT
 from workbook.pages import MARK, fingerprint, read_page, shipped_pages
 
-__all__ = ["CannotWrite", "bring_up_to_date", "default_folders", "state_of", "write_page"]
+__all__ = [
+    "CannotWrite",
+    "bring_up_to_date",
+    "default_folders",
+    "state_of",
+    "try_writing",
+    "write_page",
+]
 
 NAME = "Wire to Water"
 COPIED_FROM = "copied_from"
@@ -24,42 +33,65 @@ class CannotWrite(OSError):
 
 
 def default_folders() -> list[Path]:
-    """List the places for the reader's folder, the best one first."""
-    return [user_documents_path() / NAME, Path.home() / NAME]
+    """List the places for the reader's folder, the best one first.
+
+    The last ones are for a home that cannot be written to: beside the project, then where the
+    computer keeps what it may throw away.
+    """
+    places = [user_documents_path(), Path.home(), ROOT.parent, Path(tempfile.gettempdir())]
+    return [place / NAME for place in places]
 
 
 def bring_up_to_date(folder: Path, pages: Iterable[Path] | None = None) -> list[str]:
-    """Copy these pages, or else the chapters, to `folder`; a sentence for each page kept aside.
+    """Copy these pages, or else the chapters, to `folder`; say in a sentence what became of old ones.
 
     Raises CannotWrite when the folder does not allow it.
     """
     try:
-        folder.mkdir(parents=True, exist_ok=True)
-        _try_writing(folder)
+        try_writing(folder)
         wanted = shipped_pages() if pages is None else pages
-        return [said for page in wanted for said in _bring(page, folder / page.name)]
+        done = [_bring(page, folder / page.name) for page in wanted]
     except OSError as error:
         raise CannotWrite(f"{folder}: {error.strerror}") from error
+    kept = [pair for pair in done if pair and pair[1]]
+    return list(_said(len([pair for pair in done if pair]), kept))
 
 
-def _try_writing(folder: Path) -> None:
+def _said(newer: int, kept: list[tuple[str, str]]) -> Iterator[str]:
+    """One sentence where pages of an earlier version were there."""
+    news = "Your pages are now those of this version, and nothing you did is lost"
+    if len(kept) == 1:
+        [(page, aside)] = kept
+        yield f'{news}. You had changed "{page}". Yours is now "{aside}", beside the new one.'
+    elif kept:
+        asides = ", ".join(f'"{aside}"' for _, aside in kept)
+        yield f"{news}. You had changed {len(kept)} pages. Yours are kept beside the new ones: {asides}."
+    elif newer:
+        yield f"{news}."
+
+
+def try_writing(folder: Path) -> None:
+    """Make a folder where it is not there, and a file in it; OSError where that is refused."""
+    folder.mkdir(parents=True, exist_ok=True)
     trial = folder / ".wire-to-water"
     trial.touch()
     trial.unlink()
 
 
-def _bring(shipped: Path, own: Path) -> Iterator[str]:
+def _bring(shipped: Path, own: Path) -> tuple[str, str] | None:
+    """Copy a page; its name, and the one the reader's own has now, where an older one was there."""
     page = read_page(shipped)
     edition = fingerprint(page)
-    if own.exists():
+    there, aside = own.exists(), ""
+    if there:
         text, copied_from = state_of(own)
         if edition in (text, copied_from):
-            return  # the newest edition already, as it came or with the reader's changes
+            return None  # the newest edition already, as it came or with the reader's changes
         if text is None or text != copied_from:
             aside = _free_name(own)
-            own.rename(aside)
-            yield f'You had changed "{own.name}". Yours is now "{aside.name}", beside the new one.'
+            own.rename(own.with_name(aside))
     write_page(page, edition, own)
+    return (own.name, aside) if there else None
 
 
 def state_of(own: Path) -> tuple[str | None, str | None]:
@@ -71,10 +103,10 @@ def state_of(own: Path) -> tuple[str | None, str | None]:
         return None, None  # not a notebook any more: whatever it is, it is the reader's
 
 
-def _free_name(own: Path) -> Path:
+def _free_name(own: Path) -> str:
     numbers = ["", *(f" {number}" for number in range(2, 1000))]
     names = (f"{own.stem} (yours{number}){own.suffix}" for number in numbers)
-    return next(path for name in names if not (path := own.with_name(name)).exists())
+    return next(name for name in names if not own.with_name(name).exists())
 
 
 def write_page(page: dict, edition: str, own: Path) -> None:

@@ -14,11 +14,10 @@ from collections.abc import Iterator
 from contextlib import ExitStack, contextmanager, suppress
 from pathlib import Path
 
-from platformdirs import user_config_path
-
 from workbook.child import environment, started
 from workbook.folder import CannotWrite, bring_up_to_date, default_folders
 from workbook.pages import OPENING
+from workbook.places import can_write, environment_of, settings_of, settle
 
 __all__ = ["CannotOpen", "keep_open", "open_workbook", "served"]
 
@@ -28,6 +27,10 @@ PORTS = range(8790, 8890)
 # These draw in the terminal: they would take its window over, and cannot run the pages.
 TEXT_BROWSERS = {"www-browser", "links", "elinks", "lynx", "w3m"}
 PATIENCE = 180  # seconds; the first start on an old laptop reads every file from a slow disk
+LAST_RESORT = (
+    "No other folder can be written to, and the computer may empty this one when it restarts. Before you stop, save "
+    "a copy of your answers on the page Your study. Better, type the name of a folder of your own after --folder."
+)
 Serving = Iterator[tuple[subprocess.Popen, str]]
 
 
@@ -48,6 +51,7 @@ def keep_open(prepare, opening: str, port: int | None, browser: bool, say) -> in
     """Keep the folder that `prepare()` gives open at the page `opening`; return the exit status."""
     try:
         own = prepare()
+        settle(own, say)
         with _served_somewhere(own, port, say, opening) as (server, address):
             say(f"Your pages are in {own}")
             _show(address, browser, say)
@@ -68,12 +72,15 @@ def _prepare(wanted: str | None, say) -> Path:
         try:
             for sentence in bring_up_to_date(folder):
                 say(sentence)
+            if folder.parent == Path(tempfile.gettempdir()):
+                say(LAST_RESORT)
             return folder
         except CannotWrite as error:
             say(f"This folder cannot be written to. {error}")
+    works = next((folder for folder in default_folders() if can_write(folder.parent)), "FOLDER")
     raise CannotOpen(
         "Your pages need a folder you can write to. Type its name after --folder, like this: "
-        f'python3 -m workbook --folder "{Path.home() / "pumps"}"'
+        f'python3 -m workbook --folder "{works}"'
     )
 
 
@@ -132,7 +139,7 @@ def served(folder: Path, port: int, opening: str = OPENING) -> Serving:
     command += ["--ServerApp.port_retries=0", "--ServerApp.answer_yes=True"]
     # Only this computer can reach the server, and only with the key: no account needs refusing.
     command += ["--ServerApp.allow_root=True"]
-    settings = _own_settings()
+    settings = settings_of()
     with (
         open(settings / f"port-{port}.log", "w+", encoding="utf-8") as log,
         started(
@@ -148,16 +155,6 @@ def served(folder: Path, port: int, opening: str = OPENING) -> Serving:
         yield server, f"http://{HOST}:{port}/doc/workspaces/pages/tree/{opening}?token={token}"
 
 
-def _own_settings() -> Path:
-    """Return the folder for what a reader sets in JupyterLab, apart from any other JupyterLab."""
-    settings = user_config_path("wire-to-water", appauthor=False)
-    try:
-        settings.mkdir(parents=True, exist_ok=True)
-    except OSError:
-        settings = Path(tempfile.mkdtemp(prefix="wire-to-water-"))
-    return settings
-
-
 def _jupyter_environment(settings: Path, token: str) -> dict[str, str]:
     return environment(
         JUPYTER_TOKEN=token,
@@ -166,6 +163,7 @@ def _jupyter_environment(settings: Path, token: str) -> dict[str, str]:
         JUPYTER_PATH=str(SETTINGS),
         # A folder that somebody sent may hold a file called as a library is; it must not be taken.
         PYTHONSAFEPATH="1",
+        **environment_of(),
     )
 
 

@@ -2,11 +2,15 @@
 
 import http.server
 import json
+import os
+import pathlib
+import re
 import shutil
 import signal
 import socket
 import subprocess
 import sys
+import tempfile
 import threading
 import urllib.error
 import urllib.request
@@ -14,8 +18,12 @@ import webbrowser
 
 import pytest
 
-from workbook import folder, launcher, pages, server
+from workbook import folder, launcher, pages, places, server
 from workbook.folder import CannotWrite, bring_up_to_date
+from workbook.log import Log, default_path, made
+from workbook.log.store import KEPT
+
+NEWER = "Your pages are now those of this version, and nothing you did is lost."
 
 
 def write_page(path, *texts, kind="code"):
@@ -68,9 +76,10 @@ def test_a_page_the_reader_deleted_comes_back(own):
 
 def test_a_page_the_reader_did_not_change_becomes_the_new_edition(own, shipped):
     write_page(shipped, "second edition")
-    assert [] == bring_up_to_date(own.parent)
+    assert [NEWER] == bring_up_to_date(own.parent)
     assert [own.name] == [path.name for path in own.parent.iterdir()]
     assert ["second edition"] == texts(own)
+    assert [] == bring_up_to_date(own.parent)
 
 
 def test_results_saved_in_a_page_do_not_count_as_the_readers_change(own, shipped):
@@ -78,7 +87,7 @@ def test_results_saved_in_a_page_do_not_count_as_the_readers_change(own, shipped
     page["cells"][0] |= {"outputs": [{"output_type": "stream", "text": "7"}], "execution_count": 3}
     own.write_text(json.dumps(page, indent=4), encoding="utf-8")
     write_page(shipped, "second edition")
-    assert [] == bring_up_to_date(own.parent)
+    assert [NEWER] == bring_up_to_date(own.parent)
     assert ["second edition"] == texts(own)
 
 
@@ -93,9 +102,31 @@ def test_a_page_the_reader_changed_is_kept_beside_the_new_edition_and_said(own, 
     write_page(shipped, "second edition")
     said = bring_up_to_date(own.parent)
     aside = "01-horsepower (yours).ipynb"
-    assert [f'You had changed "{own.name}". Yours is now "{aside}", beside the new one.'] == said
+    expected = f'{NEWER} You had changed "{own.name}". Yours is now "{aside}", beside the new one.'
+    assert [expected] == said
     assert ["mine"] == texts(own.with_name(aside))
     assert ["second edition"] == texts(own)
+
+
+def test_several_pages_the_reader_changed_are_told_of_in_one_piece(own, shipped):
+    second = shipped.with_name("02-efficiency.ipynb")
+    write_page(second, "first edition")
+    assert [] == bring_up_to_date(own.parent)
+    for page in (shipped, second):
+        change(own.with_name(page.name), "mine")
+        write_page(page, "second edition")
+    expected = (
+        f"{NEWER} You had changed 2 pages. Yours are kept beside the new ones: "
+        '"01-horsepower (yours).ipynb", "02-efficiency (yours).ipynb".'
+    )
+    assert [expected] == bring_up_to_date(own.parent)
+    assert ["mine"] == texts(own.with_name("02-efficiency (yours).ipynb"))
+
+
+def test_a_page_that_a_new_version_adds_comes_without_a_word(own, shipped):
+    write_page(shipped.with_name("02-efficiency.ipynb"), "new")
+    assert [] == bring_up_to_date(own.parent)
+    assert ["new"] == texts(own.with_name("02-efficiency.ipynb"))
 
 
 def test_a_page_kept_aside_is_never_overwritten_by_the_next_one(own, shipped):
@@ -157,38 +188,140 @@ def test_when_documents_cannot_be_written_the_home_folder_is_used(tmp_path, ship
     assert said[0].startswith(f"This folder cannot be written to. {places[0]}")
 
 
-def test_a_folder_asked_for_that_cannot_be_written_says_what_to_type(tmp_path, shipped, capsys):
+def test_a_folder_asked_for_that_cannot_be_written_says_one_that_works(
+    tmp_path, shipped, monkeypatch, capsys
+):
     (tmp_path / "a file").write_text("in the way")
+    places = [tmp_path / "a file" / "Wire to Water", tmp_path / "Wire to Water"]
+    monkeypatch.setattr(launcher, "default_folders", lambda: places)
     assert 1 == launcher.open_workbook(str(tmp_path / "a file" / "pumps"), None)
-    assert 'Type its name after --folder, like this: python3 -m workbook --folder "' in (
-        capsys.readouterr().err
+    told = f'like this: python3 -m workbook --folder "{places[1]}"\n'
+    assert capsys.readouterr().err.endswith(told)
+    assert not places[1].exists()
+
+
+def test_where_only_the_computers_own_folder_is_left_a_sentence_warns_of_it(
+    tmp_path, shipped, monkeypatch
+):
+    (tmp_path / "home").write_text("in the way")
+    monkeypatch.setattr(tempfile, "gettempdir", lambda: str(tmp_path))
+    places = [tmp_path / "home" / "Wire to Water", tmp_path / "Wire to Water"]
+    monkeypatch.setattr(launcher, "default_folders", lambda: places)
+    said = []
+    assert places[1] == launcher._prepare(None, said.append)
+    assert launcher.LAST_RESORT == said[-1]
+
+
+@pytest.fixture
+def home(tmp_path, monkeypatch):
+    """A reader's home as a new computer has it, and all the usual folders in it."""
+    home = tmp_path / "home"
+    home.mkdir()
+    for name in ("HOME", "USERPROFILE", "APPDATA", "LOCALAPPDATA"):
+        monkeypatch.setenv(name, str(home))
+    for name in [name for name in os.environ if name.startswith("XDG_")]:
+        monkeypatch.delenv(name)
+    monkeypatch.setenv(KEPT, "")
+    return home
+
+
+def shut(home):
+    """Let nothing be written in a home; even an administrator could not, so all tests can see it."""
+    home.rename(home.with_name("shut"))
+    home.write_text("in the way")
+
+
+def open_again(home):
+    home.unlink()
+    home.with_name("shut").rename(home)
+
+
+def answer(typed):
+    return made(code="BP-2U1-7-68", family="brake_power", level=1, typed=typed, status="wrong")
+
+
+def test_in_a_usual_home_answers_are_kept_where_they_were(home, tmp_path):
+    usual, said = default_path(), []
+    places.settle(tmp_path, said.append)
+    assert usual == default_path()
+    assert [] == said
+    assert {} == places.environment_of()
+
+
+def test_in_a_home_that_cannot_be_written_answers_are_kept_with_the_pages_and_said(home, tmp_path):
+    shut(home)
+    own, said = tmp_path / "pages", []
+    own.mkdir()
+    places.settle(own, said.append)
+    expected = (
+        "Your home folder cannot be written to, so your answers are kept with your pages, in "
     )
+    assert [f"{expected}{own / '.kept'}"] == said
+    Log(default_path()).keep(answer("9"))
+    assert (own / ".kept" / "attempts.jsonl").exists()
+    inside = [*map(pathlib.Path, places.environment_of().values()), places.settings_of()]
+    assert all(folder.is_relative_to(own) for folder in inside)
+
+
+def test_answers_given_meanwhile_are_in_the_usual_log_once_it_can_be_written(home, tmp_path):
+    Log(default_path()).keep(answer("1"))
+    shut(home)
+    own, said = tmp_path / "pages", []
+    own.mkdir()
+    places.settle(own, said.append)
+    Log(default_path()).keep(answer("2"))
+    open_again(home)
+    for _ in range(2):
+        said.clear()
+        places.settle(own, said.append)
+    log = Log(default_path())
+    log.read()
+    assert {"1", "2"} == {attempt.typed for attempt in log.attempts}
+    assert default_path().is_relative_to(home)
+    assert [] == said
+
+
+@pytest.fixture
+def reserved():
+    """A port that no other program is given while the test runs, and a server of ours can take."""
+    with socket.socket() as kept:
+        kept.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
+        kept.bind((launcher.HOST, 0))
+        yield kept.getsockname()[1]
 
 
 @pytest.fixture
 def busy():
     """A port that another program holds."""
     with socket.socket() as taken:
-        taken.bind(("127.0.0.1", 0))
+        taken.bind((launcher.HOST, 0))
         taken.listen()
         yield taken.getsockname()[1]
 
 
-def test_when_the_usual_port_is_busy_the_next_free_one_is_used_and_said(busy, monkeypatch):
-    monkeypatch.setattr(launcher, "PORTS", range(busy, busy + 50))
+@pytest.fixture
+def ports(busy, reserved, monkeypatch):
+    """Let the workbook look at these two ports alone: one that is taken, one that is not."""
+    monkeypatch.setattr(launcher, "PORTS", Ports([busy, reserved]))
+    return busy, reserved
+
+
+class Ports(list):
+    start = property(lambda self: self[0])
+
+
+def test_when_the_usual_port_is_busy_the_next_free_one_is_used_and_said(ports):
+    busy, free = ports
     said = []
-    port = launcher._choose_port(None, said.append)
-    assert busy < port < busy + 50
-    assert [f"Port {busy} is in use, so the workbook uses port {port}."] == said
+    assert free == launcher._choose_port(None, said.append)
+    assert [f"Port {busy} is in use, so the workbook uses port {free}."] == said
 
 
-def test_a_busy_port_that_was_asked_for_says_what_to_type(busy):
-    with pytest.raises(launcher.CannotOpen) as refused:
+def test_a_busy_port_that_was_asked_for_says_what_to_type(ports):
+    busy, free = ports
+    told = f"Port {busy} is in use by another program. Type: python3 -m workbook --port {free}"
+    with pytest.raises(launcher.CannotOpen, match=re.escape(told)):
         launcher._choose_port(busy, print)
-    said, port = str(refused.value).rsplit(" ", 1)
-    told = f"Port {busy} is in use by another program. Type: python3 -m workbook --port"
-    assert told == said
-    assert launcher._is_free(int(port))
 
 
 def test_when_every_port_is_busy_another_number_is_asked_for(busy, monkeypatch):
@@ -242,17 +375,15 @@ def test_no_browser_is_looked_for_when_none_is_wanted(monkeypatch):
     assert ["Open this address in a browser: ADDRESS"] == said
 
 
-def test_a_server_that_stops_at_once_is_reported_with_its_log(tmp_path, monkeypatch):
-    monkeypatch.setattr(launcher, "_own_settings", lambda: tmp_path)
+def test_a_server_that_stops_at_once_is_reported_with_its_log(tmp_path, monkeypatch, reserved):
+    monkeypatch.setattr(launcher, "settings_of", lambda: tmp_path)
     monkeypatch.setattr(launcher.sys, "executable", shutil.which("false") or "false")
-    port = launcher._choose_port(None, lambda said: None)
-    log = tmp_path / f"port-{port}.log"
+    log = re.escape(str(tmp_path / f"port-{reserved}.log"))
     with (
-        pytest.raises(launcher.CannotOpen, match=r"could not start\. Why is written in") as refused,
-        launcher.served(tmp_path, port),
+        pytest.raises(launcher.CannotOpen, match=rf"could not start\. Why is written in {log}"),
+        launcher.served(tmp_path, reserved),
     ):
         pytest.fail("it was served")
-    assert str(log) in str(refused.value)
 
 
 class Stranger(http.server.BaseHTTPRequestHandler):
@@ -265,15 +396,15 @@ class Stranger(http.server.BaseHTTPRequestHandler):
         pass
 
 
-def test_a_port_that_another_server_takes_meanwhile_is_given_up_for_the_next(tmp_path, monkeypatch):
+def test_a_port_that_another_server_takes_meanwhile_is_given_up_for_the_next(
+    home, tmp_path, monkeypatch, reserved
+):
     with http.server.ThreadingHTTPServer((launcher.HOST, 0), Stranger) as stranger:
         threading.Thread(target=stranger.serve_forever, daemon=True).start()
-        taken = stranger.server_address[1]
-        chosen = launcher._choose_port(None, lambda said: None)
-        ports = iter([taken, chosen])
+        ports = iter([stranger.server_address[1], reserved])
         monkeypatch.setattr(launcher, "_choose_port", lambda wanted, say: next(ports))
         with launcher._served_somewhere(tmp_path, None, print) as (server, address):
-            assert f":{chosen}/" in address
+            assert f":{reserved}/" in address
             server.terminate()
         stranger.shutdown()
 
@@ -298,8 +429,9 @@ def test_the_server_keeps_to_this_computer_and_wants_its_key(serve):
 
 
 @pytest.mark.skipif(sys.platform == "win32", reason="Windows has no SIGTERM to send")
-def test_when_the_command_is_told_to_stop_its_server_ends_too(root, tmp_path):
+def test_when_the_command_is_told_to_stop_its_server_ends_too(root, tmp_path, reserved):
     command = [sys.executable, "-u", "-m", "workbook", "--no-browser", "--folder", str(tmp_path)]
+    command += ["--port", str(reserved)]
     environment = launcher.environment(
         HOME=str(tmp_path), WIRE_TO_WATER_SET_UP_FOR="requirements.txt"
     )
@@ -308,7 +440,8 @@ def test_when_the_command_is_told_to_stop_its_server_ends_too(root, tmp_path):
     ) as running:
         said = iter(running.stdout.readline, "")
         address = next(line for line in said if "token=" in line).split()[-1]
+        assert f":{reserved}/" in address
         running.send_signal(signal.SIGTERM)
         assert 128 + signal.SIGTERM == running.wait(30)
-    port = int(address.split(":")[2].split("/")[0])
-    assert launcher._is_free(port)
+    with pytest.raises(ConnectionRefusedError), socket.create_connection((launcher.HOST, reserved)):
+        pytest.fail("something still answers")

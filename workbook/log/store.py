@@ -16,6 +16,8 @@ from .merging import in_order, none_ahead, union
 
 __all__ = ["Log", "Strange", "default_path", "parse"]
 
+KEPT = "WIRE_TO_WATER_KEPT"  # names the folder to use where a home cannot be written to
+
 
 class Strange(NamedTuple):
     """A line that could not be read: where it stands, why, and the line itself."""
@@ -27,6 +29,8 @@ class Strange(NamedTuple):
 
 def default_path() -> Path:
     """Where a reader's own log stands."""
+    if kept := os.environ.get(KEPT):
+        return Path(kept) / "attempts.jsonl"
     return (folder() or user_data_path("Wire to Water", appauthor=False)) / "attempts.jsonl"
 
 
