@@ -7,6 +7,7 @@ import subprocess
 import sys
 import tomllib
 from importlib import metadata
+from pathlib import Path
 
 import pytest
 from packaging.markers import default_environment
@@ -43,7 +44,8 @@ SYSTEMS = [
     {"sys_platform": "darwin", "platform_system": "Darwin", "os_name": "posix"},
     {"sys_platform": "win32", "platform_system": "Windows", "os_name": "nt"},
 ]
-PYTHONS = ["3.11", "3.12", "3.13", "3.14"]
+PROJECT = Path(__file__).resolve().parent.parent / "pyproject.toml"
+PYTHONS = re.findall(r"Python :: (3\.\d+)", PROJECT.read_text(encoding="utf-8"))
 
 
 def listed(root, *patterns):

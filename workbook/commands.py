@@ -21,6 +21,8 @@ from workbook.trainer.report import command as report
 __all__ = ["COMMANDS", "Command", "main"]
 
 SET_UP_FOR = "WIRE_TO_WATER_SET_UP_FOR"
+QUICK = "--quick"
+BY_FILE = ("--dist", "loadfile", "--no-loadscope-reorder")
 HELP = "For all that can be typed: python3 -m workbook --help"
 
 
@@ -70,7 +72,11 @@ def _open(options: argparse.Namespace) -> int:
 
 def _test(options: argparse.Namespace) -> int:
     # All of it, three files at a time, as browsers keep it waiting; a part of it by itself.
-    words = options.rest or ["-n", "3", "--dist", "loadfile", "--no-loadscope-reorder"]
+    words = options.rest or ["-n", "3", *BY_FILE]
+    if QUICK in words:
+        lines = (child.ROOT / "tests" / "quick.txt").read_text(encoding="utf-8").splitlines()
+        files = [line for line in lines if line and not line.startswith("#")]
+        words = ["-n", "2", *BY_FILE, *(word for word in words if word != QUICK), *files]
     command = [sys.executable, "-m", "pytest", *words]
     return child.run(command, cwd=child.ROOT, env=child.environment())
 
@@ -135,7 +141,12 @@ COMMANDS = {
     "trainer": Command(
         "open a trainer's course and pages", _trainer, _trainer_options, bootstrap.CLASS
     ),
-    "test": Command("run the tests", _test, needs=bootstrap.TESTER, takes_rest=True),
+    "test": Command(
+        "run the tests; those of everyday work with --quick",
+        _test,
+        needs=bootstrap.TESTER,
+        takes_rest=True,
+    ),
 }
 
 

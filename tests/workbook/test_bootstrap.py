@@ -575,6 +575,19 @@ def test_the_exit_status_of_the_tests_is_passed_on(monkeypatch, words, told):
     assert [[sys.executable, "-m", "pytest", *told]] == ran
 
 
+def test_the_quick_tests_are_those_that_one_list_names(monkeypatch, root):
+    monkeypatch.setenv(commands.SET_UP_FOR, bootstrap.TESTER)
+    ran = []
+    monkeypatch.setattr(child, "run", lambda command, **options: ran.append(command) or 0)
+    commands.main(["test", "--quick", "-x"])
+    listed = (root / "tests" / "quick.txt").read_text(encoding="utf-8").splitlines()
+    files = [line for line in listed if line.startswith("tests/")]
+    assert len(files) > 10
+    assert [] == [file for file in files if not (root / file).is_file()]
+    assert ["-x", *files] == ran[0][-len(files) - 1 :]
+    assert commands.QUICK not in ran[0]
+
+
 def test_a_set_up_that_failed_is_told_in_one_line_and_status_1(monkeypatch, capsys):
     def fail(needs):
         raise bootstrap.SetupFailed("What to do.")
