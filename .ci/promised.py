@@ -2,7 +2,8 @@
 
 The Pythons are the classifiers of pyproject.toml, each from its first release on, as a pin may want a
 later one (one asked for 3.11.5). pip answers from what packages say of themselves and from the files
-they come in; nothing is installed, and what has to be read is small.
+they come in; nothing is installed, and what has to be read is small. Later releases that a package leaves
+out are found by tests/test_promised.py.
 """
 
 import pathlib
