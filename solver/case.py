@@ -14,12 +14,12 @@ from typing import NamedTuple
 from .code import MOST_SEED, Code
 from .draw import Draw
 from .errors import BadDefinition, SolverError, Unfit
-from .family import Family
+from .family import Family, Row
 from .mistake import Mistake
 from .named import named_mistakes
 from .plan import find_plan
 from .scenario import PEOPLE, Place
-from .show import exact, with_unit
+from .show import capital, exact, with_unit
 from .solution import be_plausible, judged, worked_out
 from .spoken import spoken
 from .steps import Step
@@ -86,8 +86,19 @@ class Case(_Case):
 
     @property
     def question(self) -> str:
-        """The question in words; written when it is asked for, which marking never does."""
-        return _worded(self)
+        """The whole question in words; written when it is asked for, which marking never does."""
+        read = "; ".join(f"{label}: {text}" for label, text in self.table)
+        return f"{self.lead} {capital(read)}." if read else self.lead
+
+    @property
+    def lead(self) -> str:
+        """The question without its table."""
+        return _worded(self, self.family.level(self.level).question)
+
+    @property
+    def table(self) -> tuple[tuple[str, str], ...]:
+        """What a long question says in a table: a label and a text in each row."""
+        return tuple(_row(self, row) for row in self.family.level(self.level).table)
 
     @property
     def asked(self) -> str:
@@ -199,7 +210,13 @@ def _case(
     )
 
 
-def _worded(case: Case) -> str:
+def _row(case: Case, row: Row) -> tuple[str, str]:
+    if isinstance(row, str):
+        return quantity_named(row).spoken(case.units), _shown(row, case.given[row], case.units)
+    return _worded(case, row[0]), _worded(case, row[1])
+
+
+def _worded(case: Case, text: str) -> str:
     asks, place, person, told = case.wording
     slots = {
         **{name: _shown(name, value, case.units) for name, value in case.given.items()},
@@ -209,7 +226,7 @@ def _worded(case: Case) -> str:
         "unit": with_unit("", case.unit).strip(),
         **told,
     }
-    form = spoken(case.family.level(case.level).question, case.units)
+    form = spoken(text, case.units)
     asked = spoken(asks, case.units).format(**slots)
     return _begun(form.format(asks=asked, **slots), told)
 

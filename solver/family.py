@@ -16,8 +16,9 @@ from .scenario import PUMPS, Place
 from .spoken import spoken
 from .vocabulary import quantity_named
 
-__all__ = ["Family", "Judgement", "Level", "Option"]
+__all__ = ["Family", "Judgement", "Level", "Option", "Row"]
 
+Row = str | tuple[str, str]
 Scene = Callable[[Draw, str], dict[str, float]]
 SLOTS = {"place", "station", "person", "unit"}
 
@@ -66,11 +67,15 @@ class Level:
     asked for. Names of quantities may be slots too (spoken.py). A judgement that asks another thing at each draw has {asks}. `find` names the
     quantities a judgement needs worked before it judges; other families leave it empty.
     `scene` and `judge` serve this level where the family's own do not fit.
+
+    A question of more than 60 words is a short lead-in, with the rest in a `table` under it: the
+    name of a given, which then needs no slot, or a row of two texts, which may have slots.
     """
 
     given: tuple[str, ...]
     question: str
     find: tuple[str, ...] = ()
+    table: tuple[Row, ...] = ()
     scene: Scene | None = None
     judge: Judge | None = None
 
@@ -120,7 +125,8 @@ class Family:
             self._check_level(number, level)
 
     def _check_level(self, number: int, level: Level) -> None:
-        question = spoken(level.question, "us")
+        rows = [text for row in level.table if not isinstance(row, str) for text in row]
+        question = spoken(" ".join((*rows, level.question)), "us")
         slots = {slot for _, slot, _, _ in Formatter().parse(question) if slot is not None}
         judged = {"asks"} if level.judge or self.judge else set()
         unknown = slots - SLOTS - judged - set(level.given)
@@ -129,10 +135,11 @@ class Family:
                 f"family {self.name!r}, level {number}: question has {sorted(unknown)} that is "
                 "not given, or no full stop or question mark at its end"
             )
-        if unsaid := set(level.given) - slots:
+        in_table = {row for row in level.table if isinstance(row, str)}
+        if unsaid := set(level.given) - slots - in_table:
             raise BadDefinition(
                 f"family {self.name!r}, level {number}: {sorted(unsaid)} is given, and the "
-                "question does not say it"
+                "question does not say it, nor its table"
             )
         for name in (*level.given, *level.find):
             quantity_named(name)

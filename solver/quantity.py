@@ -26,7 +26,10 @@ Range = tuple[float, float]
 Text = str | Both
 _AFTER_NOUN = re.compile(r" (?:of|on|in|per|at|a|between|that|from|with|after|[A-C] to) |,")
 # A label that says its own unit: "slip in rpm", "locked-rotor kVA", "percent full".
-_SAYS_UNIT = re.compile(r"^percent |percent$|percentage$| (?:feet|meters) of water$|per hour\b")
+_SAYS_UNIT = re.compile(
+    r"^percent |percent$|percentage$| (?:feet|meters) of water$"
+    r"|^(?:days|hours|starts|gallons per foot)\b|\b(?:amps|volts)\b"
+)
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,7 +6,7 @@ from typing import Any
 from .case import Case
 from .family import Family
 from .grading import Verdict
-from .show import exact, figures, with_unit
+from .show import capital, exact, figures, with_unit
 from .steps import Step
 from .typeset import numbers, words
 from .vocabulary import quantity_named
@@ -17,6 +17,7 @@ __all__ = [
     "case_text",
     "family_json",
     "family_text",
+    "question_rows",
     "step_lines",
     "step_texts",
     "steps_text",
@@ -48,7 +49,7 @@ def step_texts(step: Step, known: Known, given: Known, units: str) -> tuple[str,
     """A step in plain text: the formula in words, the numbers put in, and the result."""
     if step.expr is None:
         best = f"the best answer is choice {step.value:g}"
-        return step.rule, f"{step.numbers}; {best}" if step.numbers else best.capitalize(), ""
+        return step.rule, f"{step.numbers}; {best}" if step.numbers else capital(best), ""
     name = label_of(step.name, units)
     return (
         f"{name} = {words(step.expr, units)}",
@@ -91,10 +92,15 @@ def given_rows(given: Known, units: str) -> list[tuple[str, str]]:
     return rows
 
 
+def question_rows(case: Case) -> list[tuple[str, str]]:
+    """What is given, and what else the question has in its table."""
+    return list(dict.fromkeys((*given_rows(case.given, case.units), *case.table)))
+
+
 def case_text(case: Case, *, solution: bool = True) -> str:
     """A problem for the terminal, with its solution where wanted."""
-    lines = [f"{case.family.title} (level {case.level})", "", case.question, ""]
-    lines += [f"  {label}: {value}" for label, value in given_rows(case.given, case.units)]
+    lines = [f"{case.family.title} (level {case.level})", "", case.lead, ""]
+    lines += [f"  {label}: {value}" for label, value in question_rows(case)]
     lines += [f"  {number}) {choice}" for number, choice in enumerate(case.choices, 1)]
     if solution:
         lines += ["", steps_text(case.steps, case.known, case.given, case.units)]

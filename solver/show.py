@@ -18,17 +18,21 @@ __all__ = [
 
 
 def figures(value: float, name: str = "") -> str:
-    """A worked number as it is noted: four figures, or cents for money.
+    """A worked number as it is noted: four figures, two for a percent below one, cents for money.
 
     >>> figures(7.045454), figures(51234.5), figures(1234.5, "$"), figures(0.08512, "$/kWh")
     ('7.045', '51,234', '1,234.50', '0.08512')
+    >>> figures(0.23764, "%"), figures(2.3764, "%")
+    ('0.24', '2.376')
     """
     size = abs(value)
     if size >= 1e12 or 0 < size < 0.001:
         return f"{value:.3e}"
     if name == "$" or (name.startswith("$") and 1 <= size < 1000):
         return f"{value:,.2f}"
-    return f"{value:,.0f}" if size >= 1000 else f"{value:.4g}"
+    if size >= 1000:
+        return f"{value:,.0f}"
+    return f"{value:.2g}" if name == "%" and size < 1 else f"{value:.4g}"
 
 
 def exact(value: float, name: str = "") -> str:
@@ -42,12 +46,23 @@ def exact(value: float, name: str = "") -> str:
     return f"{text}0" if tenths_only else text
 
 
-WORDS = ("day", "week", "month", "year")  # units written out, which take an s
+# Units written out: one of them, and several.
+WORDS = {
+    **{one: (one, f"{one}s") for one in ("day", "week", "month", "year", "megohm", "ohm")},
+    "h": ("hour", "hours"),
+    "starts/h": ("start per hour", "starts per hour"),
+    **{
+        f"h/{per}": (f"hour per {per}", f"hours per {per}")
+        for per in ("day", "week", "month", "year")
+    },
+}
 
 
 @cache
 def _frame(name: str) -> tuple[str, str]:
-    """What stands before and after a number with this unit."""
+    """What stands before and after a number with this unit; a word is for several."""
+    if name in WORDS:
+        return "", f" {WORDS[name][1]}"
     shown = re.sub(r"(m|ft|in|s)([23])\b", lambda part: part[1] + "²³"[int(part[2]) - 2], name)
     if name.startswith("$"):
         return "$", shown[1:]
@@ -59,12 +74,14 @@ def with_unit(number: str, name: str) -> str:
 
     >>> with_unit("450", "gpm"), with_unit("82", "%"), with_unit("0.12", "$/kWh")
     ('450 gpm', '82%', '$0.12/kWh')
-    >>> with_unit("30", "day"), with_unit("1", "year")
-    ('30 days', '1 year')
+    >>> with_unit("30", "day"), with_unit("1", "year"), with_unit("365", "megohm")
+    ('30 days', '1 year', '365 megohms')
+    >>> with_unit("8", "h/day"), with_unit("1", "starts/h")
+    ('8 hours per day', '1 start per hour')
     """
     before, after = _frame(name)
-    if name in WORDS and number != "1":
-        return f"{number}{after}s"
+    if name in WORDS and number == "1":
+        return f"1 {WORDS[name][0]}"
     if before and number.startswith("-"):
         return f"-{before}{number[1:]}{after}"
     return f"{before}{number}{after}"
@@ -76,7 +93,7 @@ def unit_in_words(name: str) -> str:
     >>> unit_in_words("m3/m"), unit_in_words("%"), unit_in_words("in"), unit_in_words("gpm")
     ('m³/m', 'percent', 'inches', 'gpm')
     """
-    words = {"$": "dollars", "%": "percent", "in": "inches"}
+    words = {"$": "dollars", "%": "percent", "in": "inches", "A": "amps", "V": "volts"}
     return words.get(name, with_unit("", name).strip())
 
 
@@ -117,8 +134,8 @@ def latex_with_unit(number: str, name: str) -> str:
         return rf"\${number}{rest}"
     if name == "%":
         return rf"{number}\%"
-    if name in WORDS and number != "1":
-        return rf"{number}\ \text{{{name}s}}"
+    if name in WORDS:
+        return rf"{number}\ \text{{{WORDS[name][number != '1']}}}"
     return rf"{number}\ {unit(name).latex}" if after else number
 
 

@@ -4,7 +4,7 @@ from collections.abc import Iterable
 from html import escape
 
 from solver import Case
-from solver.render import given_rows, label_of, spoken_of
+from solver.render import label_of, question_rows, spoken_of
 from solver.render_html import rule_html, step_html
 from solver.vocabulary import quantity_named
 
@@ -27,10 +27,13 @@ __all__ = [
 
 
 def answer_label(case: Case, choices: int = 0) -> str:
-    """What the answer box asks for: a quantity with its unit, or the number of a choice."""
+    """What the answer box asks for: how exactly, a quantity and its unit; or one of the choices."""
     if count := choices or len(case.choices):
-        return f"Your answer: the number of your choice, 1 to {count}"
-    return f"Your answer: {asked_for(quantity_named(case.asked), case.units)}"
+        return f"Choose one: the number of your choice, 1 to {count}"
+    quantity = quantity_named(case.asked)
+    counted = quantity.label(case.units).startswith("number of ")
+    exactly = "" if counted else " to three figures"
+    return f"Your answer{exactly}: {asked_for(quantity, case.units)}"
 
 
 def rows(pairs: Iterable[tuple[str, str]], caption: str) -> str:
@@ -57,8 +60,8 @@ def question(case: Case, choices: Iterable[str] = ()) -> str:
     items = "".join(f"<li>{escape(choice)}</li>" for choice in choices)
     listed = f'<ol class="w2w-choices">{items}</ol>' if items else ""
     return (
-        f'<p class="w2w-question">{escape(case.question)}</p>'
-        f"{rows(given_rows(case.given, case.units), 'What is given')}{listed}"
+        f'<p class="w2w-question">{escape(case.lead)}</p>'
+        f"{rows(question_rows(case), 'What is given')}{listed}"
     )
 
 

@@ -7,7 +7,8 @@ from collections.abc import Sequence
 from typing import Any
 
 from solver import Case
-from solver.render import given_rows, step_lines
+from solver.render import question_rows, step_lines
+from solver.show import capital
 
 __all__ = ["PAPER", "UNITS", "asked", "solved"]
 
@@ -19,11 +20,14 @@ ROOM, LITTLE = 1.3, 0.25  # inches to write in: where there are readings to work
 def asked(
     case: Case, choices: Sequence[str], *, asks: str = "Answer", table: bool = True
 ) -> dict[str, Any]:
-    """A question. `asks` stands before the line for its answer; `table` repeats what is given."""
-    rows = given_rows(case.given, case.units) if table else []
+    """A question. `asks` stands before the line for its answer; `table` repeats what is given.
+
+    The rows of a long question are there in any case.
+    """
+    rows = question_rows(case) if table else case.table
     return {
-        "text": case.question,
-        "given": [[label[0].upper() + label[1:], value] for label, value in rows],
+        "text": case.lead,
+        "given": [[capital(label), value] for label, value in rows],
         "choices": list(choices),
         "asks": asks,
         "room": ROOM if case.given else LITTLE,

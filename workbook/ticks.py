@@ -5,6 +5,8 @@ from html import escape
 
 from ipywidgets import HTML, Box, Checkbox, VBox
 
+from solver.show import capital
+
 from .contents import titles
 from .controls import AUTO, Panel, button, classed
 
@@ -26,7 +28,7 @@ def group(label: str, boxes: dict, *classes: str) -> VBox:
 
 def in_words(chapter: str) -> str:
     """What a chapter without a page is called."""
-    return chapter.replace("_", " ").capitalize()
+    return capital(chapter.replace("_", " "))
 
 
 def titled(chapters: Iterable[str]) -> dict[str, str]:

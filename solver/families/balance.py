@@ -6,7 +6,7 @@ and rolled.py. `BALANCE` has the whole chapter, in the order of teaching.
 
 from ..family import Family, Level
 from ..formulas import BALANCE as FORMULAS
-from .legs import AMPS, GRAPH, LEGS_READ, USUAL, VOLTS, VOLTS_READ, Ranges, legs, stated
+from .legs import AMPS, GRAPH, LEGS_READ, POINTS, USUAL, VOLTS, VOLTS_READ, Ranges, legs, stated
 from .limits import AMPS_CHECK, CURRENT_LIMITS, DERATED_LOAD, VOLTAGE_LIMITS
 from .rolled import BEST_CONNECTION, ROLLED_LEADS, ROTATION
 
@@ -123,17 +123,20 @@ BALANCE = (
             ("motor_size", "voltage_unbalance"),
             "The motor of {place} is rated {motor_size}. The voltage unbalance is "
             f"{{voltage_unbalance}}. {GRAPH} How much load can the motor carry?",
+            table=POINTS,
             scene=stated("voltage_unbalance", 2, 3, 4, 5),
         ),
         Level(
             ("motor_size", "voltage_unbalance"),
             "The motor of {place} is rated {motor_size}. The voltage unbalance is "
             f"{{voltage_unbalance}}. {GRAPH} How much load can the motor carry?",
+            table=POINTS,
         ),
         Level(
             ("motor_size", *VOLTS),
             f"{VOLTS_READ} The motor is rated {{motor_size}}. {GRAPH} "
             "How much load can the motor carry?",
+            table=POINTS,
         ),
         ranges=Ranges(volts=((2.3, 2.75), (3.3, 3.75), (4.3, 4.75))),
     ),

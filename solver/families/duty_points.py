@@ -19,7 +19,10 @@ AT_KNOWN = (
 )
 LEVELS = ("suction_elevation", "discharge_elevation", "known_friction", "known_flow")
 SQUARES = "Treat both curves as changing with the square of the flow."
-SECOND = "A second pump just like it runs with it on the same main. "
+TWINS = (
+    "A second pump just like {place} runs with it on the same main. The table shows what one pump "
+    "does alone, and the head that the main takes. "
+)
 
 DUTY_POINTS = (
     numeric(
@@ -62,11 +65,13 @@ DUTY_POINTS = (
         on_a_system,
         Level(
             (*PUMP, "static_head", "rated_friction"),
-            f"{CURVE}{AT_RATED}{SECOND}{SQUARES} What flow do the two move together?",
+            f"{TWINS}{SQUARES} What flow do the two move together?",
+            table=(*PUMP, "static_head", "rated_friction"),
         ),
         Level(
             (*PUMP, *LEVELS),
-            f"{CURVE}{AT_KNOWN}{SECOND}{SQUARES} What flow do the two move together?",
+            f"{TWINS}{SQUARES} What flow do the two move together?",
+            table=(*PUMP, *LEVELS),
         ),
     ),
     numeric(
@@ -82,7 +87,8 @@ DUTY_POINTS = (
         ),
         Level(
             (*PUMP, "static_head", "rated_friction"),
-            f"{CURVE}{AT_RATED}{SECOND}{SQUARES} What flow does the second pump add?",
+            f"{TWINS}{SQUARES} What flow does the second pump add?",
+            table=(*PUMP, "static_head", "rated_friction"),
         ),
     ),
 )

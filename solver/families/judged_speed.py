@@ -8,7 +8,7 @@ from ..limits import PARALLEL_GAIN
 from ..show import figures, with_unit
 from .against import against
 from .duty import WITHOUT_STATIC, changed_duty, judge_duty
-from .duty_points import AT_RATED, CURVE, PUMP, SECOND, SQUARES
+from .duty_points import PUMP, SQUARES, TWINS
 from .scenes_speed import on_a_system, speeds, to_step
 from .speed_family import judged
 
@@ -146,8 +146,9 @@ TWO_PUMPS = judged(
     ),
     Level(
         (*PUMP, "static_head", "rated_friction"),
-        f"{CURVE}{AT_RATED}{SECOND}{SQUARES} How much does the second pump help?",
+        f"{TWINS}{SQUARES} How much does the second pump help?",
         find=("flow", "parallel_flow", "parallel_gain"),
+        table=(*PUMP, "static_head", "rated_friction"),
     ),
 )
 

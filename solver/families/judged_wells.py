@@ -11,9 +11,11 @@ from .well_family import FALLS, LOSES, PER_DEPTH, judged
 
 __all__ = ["DRAWDOWN_CAUSE", "DRAWDOWN_CHECK", "STARTS_LIMIT"]
 
-TABLE = (
-    "EI 11C201 Table 7-1 gives the minimum time between starts: 10 to 15 minutes under 20 hp (15 kW), "
-    "15 to 20 up to 100 hp (75 kW), and 20 to 30 above that."
+TABLE = "EI 11C201 Table 7-1 gives the minimum time between starts of a motor."
+TIMES = (
+    ("Table 7-1, under 20 hp (15 kW)", "10 to 15 min"),
+    ("Table 7-1, 20 to 100 hp (15 to 75 kW)", "15 to 20 min"),
+    ("Table 7-1, over 100 hp (75 kW)", "20 to 30 min"),
 )
 TENTH = "More than 10% off either way is worth looking into."
 
@@ -46,12 +48,14 @@ STARTS_LIMIT = judged(
         f"The {{motor_size}} motor of {{place}} gets {{motor_cycle}} from one start to its next. "
         f"{TABLE} Does it start too often?",
         find=("cycle_floor", "cycle_ceiling"),
+        table=TIMES,
     ),
     Level(
         ("motor_size", "cycle_time", "alternating_pumps"),
         "At {station}, it is {cycle_time} from one start to the next. Its {alternating_pumps} pumps "
         f"alternate, each with a motor of {{motor_size}}. {TABLE} Does each motor start too often?",
         find=("cycle_floor", "cycle_ceiling", "motor_cycle"),
+        table=TIMES,
     ),
     Level(
         ("motor_size", "working_volume", "flow", "inflow", "alternating_pumps"),
@@ -59,6 +63,7 @@ STARTS_LIMIT = judged(
         "{alternating_pumps} pumps alternate. Each moves {flow} and has a motor of {motor_size}. "
         f"{TABLE} Does each motor start too often?",
         find=("cycle_floor", "cycle_ceiling", "motor_cycle"),
+        table=TIMES,
     ),
 )
 

@@ -35,14 +35,11 @@ LEGS_READ = "A qualified person reads {amps_a}, {amps_b} and {amps_c} on the thr
 VOLTS_READ = (
     "A qualified person reads {volts_ab}, {volts_bc} and {volts_ca} line to line at {place}."
 )
-GRAPH = (
-    "NEMA MG 1 Figure 14-1 allows this percent of the rating at each unbalance: "
-    + ", ".join(
-        f"{row['derating']:g}% at {row['unbalance']:g}%"
-        for row in table_rows("derating")
-        if row["unbalance"]
-    )
-    + ". Between points, use a straight line."
+GRAPH = "The points of NEMA MG 1 Figure 14-1 are in the table. Between points, use a straight line."
+POINTS = tuple(
+    (f"Allowed load at {row['unbalance']:g}% voltage unbalance", f"{row['derating']:g}% of rating")
+    for row in table_rows("derating")
+    if row["unbalance"]
 )
 
 Range = tuple[float, float]

@@ -9,7 +9,7 @@ from ..limits import CURRENT_UNBALANCE, DERATED, NAMEPLATE_AMPS, VOLTAGE_UNBALAN
 from ..show import figures, with_unit
 from ..tables import derating_factor
 from .against import against, too_near
-from .legs import AMPS, GRAPH, LEGS_READ, VOLTS, VOLTS_READ, Ranges, legs
+from .legs import AMPS, GRAPH, LEGS_READ, POINTS, VOLTS, VOLTS_READ, Ranges, legs
 
 __all__ = ["AMPS_CHECK", "CURRENT_LIMITS", "DERATED_LOAD", "VOLTAGE_LIMITS"]
 
@@ -168,12 +168,14 @@ DERATED_LOAD = judged(
         "The motor of {place} is rated {motor_size} and carries {brake_power} at the shaft. "
         f"The voltage unbalance is {{voltage_unbalance}}. {GRAPH} Can the motor carry the load?",
         find=("derated_power",),
+        table=POINTS,
     ),
     Level(
         ("motor_size", "brake_power", *VOLTS),
         f"{VOLTS_READ} The motor is rated {{motor_size}} and carries {{brake_power}} at the "
         f"shaft. {GRAPH} Can the motor carry the load?",
         find=("derated_power",),
+        table=POINTS,
     ),
 )
 

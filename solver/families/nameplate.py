@@ -81,9 +81,9 @@ LIMITS = (
         ),
         Level(
             ("full_load_amps", "table_amps", "service_factor"),
-            f"{MOST}The code table lists {{table_amps}} for the motor of {{place}}. The nameplate "
-            "shows {full_load_amps} and a service factor of {service_factor}. "
-            "How high can the overload go, in amps?",
+            f"{MOST}The table has the nameplate of {{place}}, and the code table's amps for that "
+            "motor. How high can the overload go, in amps?",
+            table=("full_load_amps", "table_amps", "service_factor"),
         ),
     ),
 )

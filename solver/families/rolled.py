@@ -34,14 +34,6 @@ def legs_of(turn: str) -> tuple[str, ...]:
     return tuple(f"{leg}{turn}" for leg in AMPS)
 
 
-def readings(turns: tuple[str, ...]) -> str:
-    """The slots of the readings, connection by connection."""
-    return " ".join(
-        "{}: A {{{}}}, B {{{}}}, C {{{}}}.".format(CONNECTIONS[TURNS.index(turn)], *legs_of(turn))
-        for turn in turns
-    )
-
-
 def highest_leg(values: Mapping[str, float], turn: str) -> str:
     return max("ABC", key=lambda leg: values[f"amps_{leg.lower()}{turn}"])
 
@@ -178,12 +170,14 @@ ROLLED_LEADS = Family(
     (
         Level(
             legs_of("") + legs_of("_2"),
-            f"{ROLLED}{readings(TURNS[:2])} Where is the cause of the high leg?",
+            f"{ROLLED}Where is the cause of the high leg?",
+            table=legs_of("") + legs_of("_2"),
             judge=judge_cause(TURNS[:2]),
         ),
         Level(
             tuple(name for turn in TURNS for name in legs_of(turn)),
-            f"{ROLLED}{ONCE_MORE}{readings(TURNS)} Where is the cause of the high leg?",
+            f"{ROLLED}{ONCE_MORE}Where is the cause of the high leg?",
+            table=tuple(name for turn in TURNS for name in legs_of(turn)),
         ),
     ),
     one_cause,
@@ -200,17 +194,18 @@ BEST_CONNECTION = Family(
     (
         Level(
             tuple(f"amps_{part}{turn}" for turn in TURNS for part in ("average", "deviation")),
-            f"{ROLLED}{ONCE_MORE}Average and largest deviation from it, as found: {{amps_average}} "
-            "and {amps_deviation}. Rolled once: {amps_average_2} and {amps_deviation_2}. "
-            "Rolled twice: {amps_average_3} and {amps_deviation_3}. "
-            "Which connection has the lowest current unbalance?",
+            f"{ROLLED}{ONCE_MORE}Which connection has the lowest current unbalance?",
             find=tuple(f"current_unbalance{turn}" for turn in TURNS),
+            table=tuple(
+                f"amps_{part}{turn}" for turn in TURNS for part in ("average", "deviation")
+            ),
         ),
         Level(
             tuple(name for turn in TURNS for name in legs_of(turn)),
-            f"{ROLLED}{ONCE_MORE}{readings(TURNS)} Going by the largest deviation from the "
-            "average, which connection has the lowest current unbalance?",
+            f"{ROLLED}{ONCE_MORE}Going by the largest deviation from the average, which connection "
+            "has the lowest current unbalance?",
             find=tuple(f"current_unbalance{turn}" for turn in TURNS),
+            table=tuple(name for turn in TURNS for name in legs_of(turn)),
         ),
     ),
     both_causes,
