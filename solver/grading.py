@@ -55,8 +55,15 @@ def _numeric(case: Case, value: float, echo: str) -> Verdict:
         said = echo.partition(", which is ")[0]
         return verdict(MISTAKE, told(case, found, value, said), found.id)
     if isclose(value, case.answer, rel_tol=CLOSE):
-        return verdict(NEAR, "Close, but not within rounding. Keep more figures in each step.")
+        return verdict(NEAR, _close(case, value))
     return verdict(WRONG, _what_to_look_at(case, value))
+
+
+def _close(case: Case, value: float) -> str:
+    """What to do about a near answer: the right one cut to two figures, or rounding on the way."""
+    if isclose(value, float(f"{case.answer:.2g}"), rel_tol=1e-9):
+        return "Close. Give three figures."
+    return "Close, but not within rounding. Keep more figures in each step."
 
 
 def _nearest_mistake(case: Case, value: float) -> Mistake | None:
