@@ -129,13 +129,13 @@ class Family:
         question = spoken(" ".join((*rows, level.question)), "us")
         slots = {slot for _, slot, _, _ in Formatter().parse(question) if slot is not None}
         judged = {"asks"} if level.judge or self.judge else set()
-        unknown = slots - SLOTS - judged - set(level.given)
+        in_table = {row for row in level.table if isinstance(row, str)}
+        unknown = (slots - SLOTS - judged | in_table) - set(level.given)
         if unknown or not level.question.rstrip().endswith(("?", ".", "{asks}")):
             raise BadDefinition(
                 f"family {self.name!r}, level {number}: question has {sorted(unknown)} that is "
                 "not given, or no full stop or question mark at its end"
             )
-        in_table = {row for row in level.table if isinstance(row, str)}
         if unsaid := set(level.given) - slots - in_table:
             raise BadDefinition(
                 f"family {self.name!r}, level {number}: {sorted(unsaid)} is given, and the "

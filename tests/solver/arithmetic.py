@@ -12,8 +12,11 @@ from solver.vocabulary import QUANTITIES
 __all__ = ["figures_in", "worked_out"]
 
 _UNITS = {
-    with_unit("1", unit).partition("1")[2] for q in QUANTITIES.values() for unit in (q.us, q.si)
-} | {" day", " year", " years", " days"}
+    with_unit(one_or_more, unit).partition(one_or_more)[2]
+    for q in QUANTITIES.values()
+    for unit in (q.us, q.si)
+    for one_or_more in "12"
+}
 _AFTER = "|".join(sorted(map(re.escape, filter(None, _UNITS)), key=len, reverse=True))
 _NUMBER = re.compile(rf"\$?([0-9][0-9,]*\.?[0-9]*)(?:{_AFTER})?(?![A-Za-z])")
 _TOKEN = re.compile(r"\s*([0-9.]+|largest of|smallest of|[-+×/^|(),√])")

@@ -78,6 +78,14 @@ BAD_LEVELS = {
         Level(GOOD.given, GOOD.question.replace("how", "{head} how")),
         r"'shaft', level 2: question has \['head'\] that is not given",
     ),
+    "table of what is not given": (
+        replace(GOOD, table=("head",)),
+        r"'shaft', level 2: question has \['head'\] that is not given",
+    ),
+    "slot in a row not given": (
+        replace(GOOD, table=(("Head", "{head}"),)),
+        r"'shaft', level 2: question has \['head'\] that is not given",
+    ),
     "slot without a name": (
         Level(GOOD.given, GOOD.question.replace("how", "{} how")),
         r"'shaft', level 2: question has \[''\] that is not given",

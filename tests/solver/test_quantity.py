@@ -76,12 +76,16 @@ def test_an_alias_is_of_one_quantity_alone():
 
 def test_aliases_are_lower_case_and_have_labels_and_abbreviations_of_both_systems():
     for quantity in EVERY:
-        said = {text(units).lower() for units in SYSTEMS for text in (quantity.label, quantity.short)}
+        said = {
+            text(units).lower() for units in SYSTEMS for text in (quantity.label, quantity.short)
+        }
         assert said - {""} <= set(quantity.aliases)
         assert all(alias == alias.lower().strip() and alias for alias in quantity.aliases)
 
 
-OLD_TURNS = r"\b(?:a second|a day|an hour|less the|over the|in all|spare|dear|fall of|now of|least)\b"
+OLD_TURNS = (
+    r"\b(?:a second|a day|an hour|less the|over the|in all|spare|dear|fall of|now of|least)\b"
+)
 
 
 @pytest.mark.parametrize("units", SYSTEMS)
