@@ -60,7 +60,7 @@ EFFICIENCY = {"bare_fraction": True}
         ("0.85 pu", "%", 85.0, "pu", "0.85 pu, which is 85%"),
         ("85%", "", 0.85, "%", "85%, which is 0.85"),
         ("4 poles", "", 4.0, "", "4"),
-        ("2 MΩ", "megohm", 2.0, "megohm", "2 megohm"),
+        ("2 MΩ", "megohm", 2.0, "megohm", "2 megohms"),
         ("300 kWh per 1000 m³", "kWh/1000 m3", 300.0, "kWh/1000 m3", "300 kWh/1000 m³"),
     ],
 )
@@ -80,7 +80,7 @@ def test_a_number_is_read_as_it_was_meant_and_said_back(text, asked, value, type
         ("12¢/kWh", "$/kWh", 0.12, "12 cents/kWh, which is $0.12/kWh"),
         ("$0.12", "cents/kWh", 12.0, "$0.12, which is 12 cents/kWh"),
         ("$1,200", "$/year", 1200.0, "$1,200, which is $1,200/year"),
-        ("90 min", "h/day", 1.5, "90 min, which is 1.5 h/day"),
+        ("90 min", "h/day", 1.5, "90 min, which is 1.5 hours per day"),
         ("12,000 kWh", "kWh/year", 12_000.0, "12,000 kWh, which is 12,000 kWh/year"),
     ],
 )

@@ -32,7 +32,7 @@ def test_the_later_half_is_set_against_the_earlier_half_and_the_middle_counts_in
     earlier, later = mean([500, 480]), mean([300, 90])
     assert "falling" == found.direction
     assert 100 * (later - earlier) / earlier == pytest.approx(found.change)
-    assert "falling, by 60.2%: 500 megohm in 2020, 90 megohm in 2024" in found.says
+    assert "falling, by 60.2%: 500 megohms in 2020, 90 megohms in 2024" in found.says
     assert "Moisture" in found.may_mean
 
 
@@ -137,7 +137,7 @@ def test_the_trends_are_the_figures_an_annual_check_follows():
 def test_a_reading_that_was_nothing_is_no_division_by_zero():
     found = insulation([0, 5])
     assert ("rising", None) == (found.direction, found.change)
-    assert "rising from zero: 0 megohm in 2020, 5 megohm in 2021" in found.says
+    assert "rising from zero: 0 megohms in 2020, 5 megohms in 2021" in found.says
 
 
 @pytest.mark.parametrize(

@@ -305,7 +305,7 @@ def test_a_hint_shows_the_rule_in_words_without_the_numbers(card):
     card.more.click()
     told = words(card.hints.value)
     assert "Hint 1 of 1: water horsepower (WHP)" in told
-    assert "flow × head" in told
+    assert "flow × total dynamic head" in told
     assert not re.search(r"\d+ (gpm|ft)", told)
 
 

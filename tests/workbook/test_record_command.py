@@ -59,9 +59,9 @@ def test_a_page_for_each_pump_is_printed_with_its_work_and_its_cautions(record, 
     assert "[look into it] current unbalance: 8%" in first
     assert "Limit: up to 5% is good, up to 10% acceptable" in first
     assert "current unbalance = largest deviation in amps / average amps × 100%" in first
-    assert "insulation at 60 s: over 2,000 megohm" in first
+    assert "insulation at 60 s: over 2,000 megohms" in first
     assert "- Door: blue" in first
-    assert "[beyond limit] insulation at 40 °C: 3 megohm" in second
+    assert "[beyond limit] insulation at 40 °C: 3 megohms" in second
     assert "- amps on leg B: ten (not read)" in second
     for page in (first, second):
         assert ALWAYS in page

@@ -75,7 +75,7 @@ def test_insulation_stands_on_an_axis_of_tenfolds_with_its_two_limits():
 def test_a_reading_of_nothing_is_drawn_without_fault():
     (plot,) = plots_of(insulation(0, 0))
     assert drawn(plot).get_ylim()[0] > 0
-    assert "0 megohm" in plot.view.alt
+    assert "0 megohms" in plot.view.alt
 
 
 def test_amps_are_drawn_with_the_nameplate_and_its_service_factor():
