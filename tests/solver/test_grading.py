@@ -179,3 +179,13 @@ def test_grading_is_the_same_for_a_case_drawn_again_from_its_code():
     again = case_from_code(WATER.code)
     for text in ("2.4", "5", "2,4", typed(WATER.mistakes[0].value, "hp")):
         assert grade(WATER, text) == grade(again, text)
+
+
+def test_a_right_answer_cut_to_two_figures_is_told_to_give_three():
+    told = set()
+    for seed in range(30):
+        case = draw("brake_power", seed)
+        verdict = grade(case, f"{case.answer:.2g}")
+        if verdict.status == "close":
+            told.add(verdict.says)
+    assert {"Close. Give three figures."} == told

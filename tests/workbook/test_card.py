@@ -377,7 +377,9 @@ def test_a_fault_in_the_card_is_said_in_a_sentence_and_keeps_the_answer(card, mo
 
 
 def test_the_label_gives_the_unit_in_words():
-    assert "Your answer to three figures: brake horsepower (BHP), in hp" == answer_label(draw("brake_power", 1))
+    assert "Your answer to three figures: brake horsepower (BHP), in hp" == answer_label(
+        draw("brake_power", 1)
+    )
     assert answer_label(draw("pump_efficiency", 1)).endswith("in percent")
     assert answer_label(draw("well_volume", 1, "si")).endswith("in m³")
 
