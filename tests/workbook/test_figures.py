@@ -103,8 +103,8 @@ def test_losses_draws_each_bar_and_its_loss_as_long_as_the_bar_before():
 def test_legs_has_both_unbalances_of_the_pump_manuals(legs, deviation, spread):
     figure = shown("legs", **dict(zip(("amps_a", "amps_b", "amps_c"), legs, strict=True)))
     told = table(figure)
-    assert deviation == told["Largest deviation (NEMA MG 1)"][-1]
-    assert spread == told["Highest less lowest (field practice)"][-1]
+    assert deviation == told["Largest deviation (NEMA MG 1 method)"][-1]
+    assert spread == told["Highest minus lowest (field practice)"][-1]
 
 
 @pytest.mark.parametrize(

@@ -61,13 +61,13 @@ def verdict(index: float) -> str:
     if index < low:
         return f"That is under {low}, which is too low for any class."
     if index < high:
-        return f"That is under {high:.1f}: enough for class A, and too low for the others."
-    return f"That is not under {high:.1f}: enough for every class."
+        return f"That is under {high:.1f}: enough for class A, but too low for the others."
+    return f"That is {high:.1f} or more: enough for every class."
 
 
 ROWS = {
     **{f"insulation_{when}": f"Megohms, {t}" for when, t in zip(READ_AT, SPOKEN, strict=True)},
-    "insulation_at_40": "1 min at 40 °C",
+    "insulation_at_40": "1 min, at 40 °C",
     "absorption_ratio": "Absorption ratio",
     "polarization_index": "Polarization index",
 }
@@ -80,8 +80,8 @@ def view(values: Values, units: str) -> View:
     index = damp["polarization_index"]
     headline = (
         f"The damp winding has an index of {shown(damp, 'polarization_index', units)}. "
-        f"{verdict(index)} After a minute it has {shown(damp, 'insulation_at_40', units)} at 40 °C. "
-        f"IEEE 43 asks {RANDOM_INSULATION.low} of a random-wound one."
+        f"{verdict(index)} After one minute it reads {shown(damp, 'insulation_at_40', units)}, "
+        f"corrected to 40 °C. IEEE 43 asks for {RANDOM_INSULATION.low} megohms if random-wound."
     )
     degrees = told(values["winding_temperature"], "winding_temperature", units)
     told_rows = "; ".join(f"{label}: dry {a}, damp {b}" for label, a, b in rows)
@@ -125,7 +125,7 @@ def _mark_times(axes: "Axes") -> None:
 
 ABSORPTION = Figure(
     "absorption",
-    "Ten minutes of test, dry and damp",
+    "A ten-minute test, dry and damp",
     (
         Slide("leakage_current", Scale(0.5, 20, 0.5, 6), label="Leak through moisture, µA"),
         Slide("winding_temperature", Scale(5, 60, 1, 22), label="Winding temperature, °C"),

@@ -1,4 +1,4 @@
-"""Three legs against their average, and both definitions of unbalance."""
+"""Three legs against their average, and both methods of unbalance."""
 
 from typing import TYPE_CHECKING
 
@@ -14,8 +14,8 @@ if TYPE_CHECKING:
 __all__ = ["LEGS"]
 
 LEGS_NAMED = {"amps_a": "A", "amps_b": "B", "amps_c": "C"}
-# Percent of the average. Pump manuals ask for 5 or less (Grundfos SP manual 10.6.3); under 10
-# is acceptable by common practice, no source.
+# Percent of the average. Pump makers' manuals ask for 5 or less; under 10 is acceptable by
+# common practice, no source.
 IDEAL, MOST = 5, 10
 
 
@@ -29,9 +29,9 @@ def verdict(unbalance: float) -> str:
     """What the largest deviation asks for."""
     unbalance = round(unbalance, 6)  # 5 comes out as 5.000000000000001
     if unbalance <= IDEAL:
-        return f"This is within the {IDEAL}% that pump manuals ask for."
+        return f"This is within the {IDEAL}% that pump makers' manuals ask for."
     if unbalance <= MOST:
-        return f"This is over the {IDEAL}% of pump manuals: find out why."
+        return f"This is over the {IDEAL}% that pump makers' manuals ask for: find out why."
     return f"This is over {MOST}%: have a qualified person look at it."
 
 
@@ -46,11 +46,12 @@ def view(values: Values, units: str) -> View:
     rows += [("Average", shown(known, "amps_average", units), "")]
     deviation, unbalance = (shown(known, n, units) for n in ("amps_deviation", "current_unbalance"))
     distance, spread = (shown(known, n, units) for n in ("amps_range", "current_spread"))
-    rows += [("Largest deviation (NEMA MG 1)", deviation, unbalance)]
-    rows += [("Highest less lowest (field practice)", distance, spread)]
+    rows += [("Largest deviation (NEMA MG 1 method)", deviation, unbalance)]
+    rows += [("Highest minus lowest (field practice)", distance, spread)]
     says = verdict(known["current_unbalance"])
     headline = (
-        f"By largest deviation the unbalance is {unbalance}; by highest less lowest {spread}."
+        f"By largest deviation the unbalance is {unbalance}. "
+        f"By highest minus lowest it is {spread}."
     )
     sides = "; ".join(" ".join(row).rstrip() for row in rows)
     alt = f"Bars of three legs against their average. {sides}. {says}"
@@ -91,7 +92,7 @@ def draw(axes: "Axes", view: View) -> None:
 def _note_beside(axes: "Axes", view: View, far: list[bool]) -> None:
     """The amps on the left and the percentages on the right; those that count are bold."""
     *legs, _, _, spread = view.rows
-    left = [f"{name[-1]}  {amps}" for name, amps, _ in legs] + ["high less low"]
+    left = [f"{name[-1]}  {amps}" for name, amps, _ in legs] + ["high − low"]
     right = [side for _, _, side in legs] + [spread[2]]
     axes.set_yticks(range(4), left)
     beside = axes.secondary_yaxis("right")

@@ -44,13 +44,16 @@ def view(values: Values, units: str) -> View:
     rows = (first, ("Real", power, power), *others, ("Capacitor", "none", capacitor))
     amps = rows[4]
     headline = (
-        f"The motor takes {power} either way. A capacitor of {capacitor} "
-        f"brings each line from {amps[1]} to {amps[2]}."
+        f"The motor draws {power} either way. A capacitor of {capacitor} "
+        f"brings each leg from {amps[1]} down to {amps[2]}."
     )
     if wanted <= factor:
-        headline = f"The power factor is {first[1]} now, so it needs no capacitor for {wanted:g}."
+        headline = f"The power factor is {first[1]} now, so {wanted:g} doesn't need a capacitor."
     listed = "; ".join(f"{name}: {now}, then {then}" for name, now, then in rows)
-    alt = f"Two right triangles on the same kilowatts: kilovars stand up, kVA lie across. {listed}."
+    alt = (
+        "Two right triangles on the same kilowatts: kilovars go straight up, and kVA is the "
+        f"sloping side. {listed}."
+    )
     return View(headline, alt, ("", "Now", "Then"), rows, known, units)
 
 
@@ -82,7 +85,7 @@ TRIANGLE = Figure(
         Slide("input_power", Scale(5, 150, 0.5, 42.5), label="Input power, kW"),
         Slide("power_factor", Scale(0.6, 0.97, 0.01, 0.78), label="Power factor now"),
         Slide("corrected_power_factor", Scale(0.85, 1, 0.01, 0.95), label="Power factor wanted"),
-        Slide("line_volts", Scale(200, 600, 5, 460), label="Volts between lines"),
+        Slide("line_volts", Scale(200, 600, 5, 460), label="Volts, line to line"),
     ),
     view,
     draw,
