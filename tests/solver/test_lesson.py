@@ -123,7 +123,7 @@ def test_numbers_right_at_a_limit_are_refused_by_a_judgement():
 def test_even_legs_have_no_unbalance_to_practise_and_it_is_said():
     one = exercise(made(amps_a="25", amps_b="25", amps_c="25"), "current_unbalance", 2)
     assert one.case is None
-    assert one.refusal.startswith("The largest deviation in amps is 0 A.")
+    assert one.refusal.startswith("The largest deviation from average amps is 0 A.")
 
 
 def test_values_whose_formula_fails_are_refused_too():

@@ -153,5 +153,5 @@ def test_triangle_is_drawn_to_scale_with_a_right_angle_and_true_angles():
 def test_triangle_needs_no_capacitor_where_the_power_factor_is_there_already():
     for factor in (0.9, 0.93):
         figure = shown("triangle", power_factor=factor, corrected_power_factor=0.9)
-        assert "0.9 doesn't need a capacitor" in figure.headline.value
+        assert "no capacitor to reach 0.9" in figure.headline.value
         assert ["none", "0 kvar"] == table(figure)["Capacitor"]

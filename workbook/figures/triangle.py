@@ -48,7 +48,9 @@ def view(values: Values, units: str) -> View:
         f"brings each leg from {amps[1]} down to {amps[2]}."
     )
     if wanted <= factor:
-        headline = f"The power factor is {first[1]} now, so {wanted:g} doesn't need a capacitor."
+        headline = (
+            f"The power factor is {first[1]} now, so it takes no capacitor to reach {wanted:g}."
+        )
     listed = "; ".join(f"{name}: {now}, then {then}" for name, now, then in rows)
     alt = (
         "Two right triangles on the same kilowatts: kilovars go straight up, and kVA is the "
