@@ -1,7 +1,7 @@
 """Amps before and after the motor leads are rolled: where the cause of a high leg is.
 
 The high leg stays with the line: the supply. It moves with the motor lead: motor, cable or
-splice (Grundfos SP, Goulds VS and Berkeley submersible manuals).
+splice (pump makers' manuals).
 """
 
 from collections.abc import Callable
