@@ -16,13 +16,13 @@ BILLS = (
         Level(
             ("energy_cost", "peak_demand", "demand_price", "fixed_charge"),
             "This month's energy at {station} cost {energy_cost}. The peak demand was {peak_demand} "
-            "at {demand_price}, and the fixed charge is {fixed_charge}. What is the total bill?",
+            "at {demand_price}, and the fixed charge is {fixed_charge}. What is the electric bill?",
         ),
         Level(
             ("energy", "energy_price", "peak_demand", "demand_price", "fixed_charge"),
             "The pumps at {station} used {energy} this month at {energy_price}. The peak demand was "
             "{peak_demand} at {demand_price}, and the fixed charge is {fixed_charge}. What is the "
-            "total bill?",
+            "electric bill?",
         ),
         Level(
             (
@@ -36,7 +36,7 @@ BILLS = (
             ),
             "{place} draws {input_power} and runs {hours_per_day} for {days}. Energy costs "
             "{energy_price}. The station's peak demand was {peak_demand} at {demand_price}, and its "
-            "fixed charge is {fixed_charge}. What is the total bill?",
+            "fixed charge is {fixed_charge}. What is the electric bill?",
         ),
     ),
     numeric(

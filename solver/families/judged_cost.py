@@ -57,7 +57,7 @@ def _first_to_pay(offers: list[Offer]) -> Judgement | None:
         return Option(f"pays_later_{at}", offer.text, says)
 
     return Judgement(
-        "simple payback = installed cost / savings in a year",
+        "{simple_payback:name} = {installed_cost:name} / {yearly_saving:name}",
         "; ".join(
             f"{_dollars(o.cost)} / {_dollars(o.saving)} = {o.years:.1f} years" for o in offers
         ),
@@ -159,7 +159,7 @@ def judge_energy(values: Mapping[str, float], units: str, draw: Draw) -> Judgeme
     """Three pumps by flow and kilowatts."""
     unit = "kWh/MG" if units == "us" else "kWh/1000 m3"
     pumps = _pumps(units, draw, [1.0, 1.0, 1.0])
-    rule = f"energy per volume = input power × {_volume(units)} / flow"
+    rule = f"{{energy_per_volume:name}} = {{input_power:name}} × {_volume(units)} / flow"
     return _cheapest(pumps, units, lambda choice: choice.energy, unit, rule)
 
 
@@ -170,7 +170,10 @@ def judge_price(values: Mapping[str, float], units: str, draw: Draw) -> Judgemen
         choice._replace(text=f"{choice.text}, {with_unit(exact(choice.price), '$/kWh')}")
         for choice in _pumps(units, draw, [energy_price(draw) for _ in range(3)])
     ]
-    rule = f"cost per volume = input power × {_volume(units)} / flow × energy price"
+    rule = (
+        f"{{cost_per_volume:name}} = {{input_power:name}} × {_volume(units)} / flow "
+        "× {energy_price:name}"
+    )
     return _cheapest(pumps, units, lambda choice: choice.energy * choice.price, unit, rule)
 
 

@@ -87,18 +87,18 @@ ENERGY = (
         Level(
             ("energy", "volume_pumped", "energy_price"),
             "{place} used {energy} in a month and pumped {volume_pumped}. Energy costs "
-            "{energy_price}. What is the energy cost per volume pumped, in {unit}?",
+            "{energy_price}. What is the energy {cost_per_volume:name}?",
         ),
         Level(
             ("input_power", "flow", "energy_price"),
             "{place} draws {input_power} while it moves {flow}. Energy costs {energy_price}. "
-            "What is the energy cost per volume pumped, in {unit}?",
+            "What is the energy {cost_per_volume:name}?",
         ),
         Level(
             ("flow", "head", "overall_efficiency", "energy_price"),
             "{place} moves {flow} against a total dynamic head (TDH) of {head}. The wire-to-water "
             "efficiency is {overall_efficiency}. Energy costs {energy_price}. What is the energy "
-            "cost per volume pumped, in {unit}?",
+            "{cost_per_volume:name}?",
         ),
     ),
 )
