@@ -146,7 +146,7 @@ def test_readings_beyond_a_published_table_are_refused_with_what_the_table_says(
             {"discharge_gauge": "30", "suction_gauge": "4", "discharge_gauge_height": "2"},
             "Total dynamic head from two gauges, level 1",
         ),
-        ({"input_power": "16", "run_time": "2000"}, "Kilowatt-hours for a run time, level 1"),
+        ({"input_power": "16", "run_time": "2000"}, "Kilowatt-hours from kilowatts and hours, level 1"),
         (
             {"insulation_1min": "300", "winding_temperature": "25", "rated_volts": "460",
              "winding_kind": "form-wound"},
