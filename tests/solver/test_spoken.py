@@ -73,8 +73,8 @@ def test_a_formula_turned_round_has_the_reason_of_that_direction():
         changes = {"levels": (level, level), "formulas": (formula,), "asked": "water_power"}
         case = draw(replace(POWER, **changes), 5, units)
         assert f"The {spoken('{water_power:name}', units)} is what is left." == case.steps[0].why
-        assert case.mistakes
-        assert all(mistake.says.endswith(case.steps[0].why) for mistake in case.mistakes)
+        (wrong,) = (m for m in case.mistakes if "divided_by.pump_efficiency" in m.id)
+        assert wrong.says.endswith(case.steps[0].why)
 
 
 def test_what_a_judgement_says_is_said_in_the_system_of_the_problem():
