@@ -14,10 +14,12 @@ from typing import NamedTuple
 from .code import MOST_SEED, Code
 from .draw import Draw
 from .errors import BadDefinition, SolverError, Unfit
+from .expression import Expr
 from .family import Family, Row
 from .mistake import Mistake
 from .named import named_mistakes
-from .plan import find_plan
+from .one_line import in_one_line
+from .plan import Plan, find_plan
 from .scenario import PEOPLE, Place
 from .show import capital, exact, with_unit
 from .solution import be_plausible, judged, worked_out
@@ -75,9 +77,17 @@ class Case(_Case):
         """Every named mistake; found when somebody asks, which a right answer never does."""
         if self.choices:
             return self.single_mistakes
-        family, level = self.family, self.family.level(self.level)
-        plan = find_plan(level.given, family.asked, family.formulas, self.units)
-        return named_mistakes(plan, self.known, self.low, self.high, self.single_mistakes)
+        return named_mistakes(self._plan, self.known, self.low, self.high, self.single_mistakes)
+
+    @property
+    def one_line(self) -> Expr | None:
+        """The whole chain as one expression of what is given, where that is short."""
+        return None if self.choices else in_one_line(self._plan)
+
+    @property
+    def _plan(self) -> Plan:
+        given, family = self.family.level(self.level).given, self.family
+        return find_plan(given, family.asked, family.formulas, self.units)
 
     @cached_property
     def worked_wrong(self) -> dict[str, str]:

@@ -4,12 +4,15 @@ from math import isclose
 from typing import NamedTuple
 
 from .case import Case
+from .constant import Constant
 from .errors import Unreadable
+from .expression import Expr, Fraction, Known, Product
 from .mistake import Mistake
 from .named import CLOSE
 from .reading import read
 from .show import figures, with_unit
 from .telling import told
+from .tree import walk
 from .vocabulary import quantity_named
 
 __all__ = ["Verdict", "grade"]
@@ -86,10 +89,26 @@ def _what_to_look_at(case: Case, value: float) -> str:
             if case.low <= value / factor <= case.high:
                 return "The figures are right, but the decimal point is not. Check the units."
     size = "more" if value > case.answer else "less"
-    return (
-        f"Not yet: this is {size} than the readings give. "
-        "Go through each step again, with its units."
-    )
+    return f"Not yet: this is {size} than the readings give. {_first_to_check(case)}"
+
+
+def _first_to_check(case: Case) -> str:
+    """Where most people who work this chain go wrong."""
+    nodes = [node for step in case.steps if step.expr is not None for node in walk(step.expr)]
+    if any(_is_efficiency(node) for node in nodes):
+        return "Check first which side of the line each efficiency goes on, then the units."
+    if any(isinstance(node, Constant) for node in nodes):
+        return "Check the unit of each reading first, then each conversion."
+    if any(isinstance(node, Product) and node.under for node in nodes):
+        return "Check first what goes on top and what goes below."
+    return "Check each reading first, then what is added and what is taken away."
+
+
+def _is_efficiency(node: Expr) -> bool:
+    match node:
+        case Fraction(Known(name)):
+            return quantity_named(name).is_efficiency
+    return False
 
 
 def _grade_choice(case: Case, text: str) -> Verdict:

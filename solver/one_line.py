@@ -1,13 +1,13 @@
 """A chain of formulas as one line: gpm × TDH / (3,960 × pump efficiency)."""
 
 from collections.abc import Mapping, Sequence
-from functools import reduce
+from functools import lru_cache, reduce
 
 from .expression import Expr, Fraction, Known, Number, Percent, Power, Product, Sum, product
 from .plan import Plan
 from .tree import children, is_one, walk
 
-__all__ = ["composed", "in_one_line"]
+__all__ = ["composed", "in_one_line", "put_in"]
 
 MOST = 8  # quantities and constants that are still read at a glance
 
@@ -20,40 +20,39 @@ def composed(plan: Plan, instead: Mapping[int, Expr] | None = None) -> Expr | No
     known: dict[str, Expr] = {}
     for at, link in enumerate(plan.links):
         expr = (instead or {}).get(at, link.expr)
-        known[link.target] = _put_in(expr, known)
+        known[link.target] = put_in(expr, known)
         if sum(1 for _ in walk(known[link.target])) > 4 * MOST:
             return None
     whole = known[plan.asked]
     return whole if _is_plain(whole, plan.units) else None
 
 
+@lru_cache(maxsize=1024)
 def in_one_line(plan: Plan) -> Expr | None:
     """The whole chain as one expression; None where it has one step only, or is not short."""
     real = [at for at in range(len(plan.links)) if not plan.only_renames(at)]
     return composed(plan) if len(real) > 1 else None
 
 
-def _put_in(expr: Expr, known: Mapping[str, Expr]) -> Expr:
+def put_in(expr: Expr, known: Mapping[str, Expr]) -> Expr:
     """The expression with others for some of its quantities."""
     match expr:
         case Known(name):
             return known.get(name, expr)
         case Product(over, under):
-            return _multiplied(
-                [_put_in(f, known) for f in over], [_put_in(f, known) for f in under]
-            )
+            return _multiplied([put_in(f, known) for f in over], [put_in(f, known) for f in under])
         case Sum(plus, minus):
             return Sum(
-                tuple(_put_in(t, known) for t in plus), tuple(_put_in(t, known) for t in minus)
+                tuple(put_in(t, known) for t in plus), tuple(put_in(t, known) for t in minus)
             )
         case Fraction(of):
-            inner = _put_in(of, known)
+            inner = put_in(of, known)
             return inner.of if isinstance(inner, Percent) else Fraction(inner)
         case Percent(of):
-            inner = _put_in(of, known)
+            inner = put_in(of, known)
             return inner.of if isinstance(inner, Fraction) else Percent(inner)
         case Power(base, exponent):
-            return Power(_put_in(base, known), exponent)
+            return Power(put_in(base, known), exponent)
     return expr if not set(known) & {n.name for n in walk(expr) if isinstance(n, Known)} else Odd()
 
 

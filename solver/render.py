@@ -17,6 +17,7 @@ __all__ = [
     "case_text",
     "family_json",
     "family_text",
+    "one_line_text",
     "question_rows",
     "step_lines",
     "step_texts",
@@ -82,6 +83,18 @@ def steps_text(steps: Sequence[Step], known: Known, given: Known, units: str) ->
     return "\n".join(filter(None, lines))
 
 
+def one_line_text(case: Case) -> str:
+    """The chain of a problem as the one line that an exam's formula sheet has; "" where it is long.
+
+    >>> from solver import draw
+    >>> one_line_text(draw("brake_power", 7, level=2)).partition(" = ")[2]
+    'flow × total dynamic head / (3,960 × pump efficiency (as a decimal))'
+    """
+    if case.one_line is None:
+        return ""
+    return f"{label_of(case.asked, case.units)} = {words(case.one_line, case.units)}"
+
+
 def given_rows(given: Known, units: str) -> list[tuple[str, str]]:
     """The givens as rows of a small table: label, value with its unit."""
     rows = []
@@ -104,6 +117,8 @@ def case_text(case: Case, *, solution: bool = True) -> str:
     lines += [f"  {number}) {choice}" for number, choice in enumerate(case.choices, 1)]
     if solution:
         lines += ["", steps_text(case.steps, case.known, case.given, case.units)]
+        if whole := one_line_text(case):
+            lines += [f"In one line: {whole}"]
     return "\n".join([*lines, "", f"Code: {case.code}"])
 
 
@@ -147,6 +162,7 @@ def case_json(case: Case) -> dict[str, Any]:
         "accepted": {"low": case.low, "high": case.high},
         "choices": list(case.choices),
         "steps": steps_json(case.steps, case.known, case.given, case.units),
+        "one_line": one_line_text(case),
         "mistakes": [
             {"id": m.id, **value_json(m.value, case.unit), "says": m.says} for m in case.mistakes
         ],

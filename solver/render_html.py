@@ -8,14 +8,23 @@ import re
 from dataclasses import replace
 from html import escape
 
+from .case import Case
 from .formula import Formula
-from .render import Known, label_of, spoken_of, step_texts
+from .render import Known, label_of, one_line_text, spoken_of, step_texts
 from .show import figures, with_unit
 from .steps import Step
 from .typeset import TEXT, numbers, symbols, words
 from .vocabulary import quantity_named
 
-__all__ = ["formula_html", "formula_latex", "formula_text", "rule_html", "step_html"]
+__all__ = [
+    "formula_html",
+    "formula_latex",
+    "formula_text",
+    "numbers_html",
+    "one_line_html",
+    "rule_html",
+    "step_html",
+]
 
 
 def _span(kind: str, *inside: str) -> str:
@@ -60,6 +69,21 @@ def rule_html(step: Step, units: str) -> str:
         return f'<div class="w2w-line">{escape(step.rule)}</div>'
     text = f"{label_of(step.name, units)} = {words(step.expr, units)}"
     return _heard_as(text, _equation(step.name, units, words(step.expr, units, HTML)))
+
+
+def numbers_html(step: Step, known: Known, given: Known, units: str) -> str:
+    """A step with its numbers put in, and no result: the last hint."""
+    text = f"{label_of(step.name, units)} = {numbers(step.expr, units, known, given)}"
+    shown = numbers(step.expr, units, known, given, HTML)
+    return _heard_as(text, _equation(step.name, units, shown))
+
+
+def one_line_html(case: Case) -> str:
+    """The chain of a problem as one line; "" where it has one step only, or is long."""
+    if case.one_line is None:
+        return ""
+    shown = _equation(case.asked, case.units, words(case.one_line, case.units, HTML))
+    return _heard_as(one_line_text(case), shown)
 
 
 def step_html(number: int, step: Step, known: Known, given: Known, units: str) -> str:

@@ -1,15 +1,24 @@
-"""The steps of worked chains: each link with its value, its unit and why it is so."""
+"""The steps of worked chains: each link with its value, its unit and why it is so.
+
+The steps stand as on a whiteboard: one branch is finished before the next begins, water before
+wire, and a link that only gives another name to the same number is no step of its own.
+"""
 
 from collections.abc import Mapping
 from functools import lru_cache
 from typing import NamedTuple
 
-from .expression import Expr
+from .expression import Expr, Known
+from .one_line import put_in
 from .plan import Link, Plan
 from .reasons import reason
+from .tree import names
+from .units import unit
 from .vocabulary import quantity_named
 
-__all__ = ["Step", "worked_steps"]
+__all__ = ["Step", "in_order", "worked_steps"]
+
+WATER = ("flow", "length", "area", "volume", "pressure", "velocity")
 
 
 class Step(NamedTuple):
@@ -27,8 +36,8 @@ class Step(NamedTuple):
 def worked_steps(plan: Plan, known: Mapping[str, float]) -> tuple[Step, ...]:
     """The links of a plan as steps with their values."""
     return tuple(
-        Step(link.target, known[link.target], unit, why, link.expr)
-        for link, unit, why in _step_frames(plan)
+        Step(link.target, known[link.target], unit_name, why, link.expr)
+        for link, unit_name, why in _step_frames(plan)
     )
 
 
@@ -36,5 +45,38 @@ def worked_steps(plan: Plan, known: Mapping[str, float]) -> tuple[Step, ...]:
 def _step_frames(plan: Plan) -> tuple[tuple[Link, str, str], ...]:
     return tuple(
         (link, quantity_named(link.target).unit(plan.units), reason(link, plan.units))
-        for link in plan.links
+        for link in _without_renames(plan)
     )
+
+
+def _without_renames(plan: Plan) -> list[Link]:
+    """The links in order; one in the middle that only renames is put into those after it."""
+    renames = {link.target for at, link in enumerate(plan.links) if plan.only_renames(at)}
+    links, same = [], {}
+    for link in in_order(plan):
+        expr = put_in(link.expr, same) if same else link.expr
+        if link.target in renames and link.target != plan.asked and isinstance(expr, Known):
+            same[link.target] = expr
+        else:
+            links.append(link._replace(expr=expr))
+    return links
+
+
+def in_order(plan: Plan) -> list[Link]:
+    """The links of a plan so that each branch is finished before the next, water side first."""
+    links = {link.target: link for link in plan.links}
+    water: dict[str, bool] = {}
+    for name in plan.given:
+        water[name] = unit(quantity_named(name).unit(plan.units)).kind in WATER
+    for link in plan.links:
+        water[link.target] = all(water[name] for name in names(link.expr))
+    placed: dict[str, Link] = {}
+
+    def place(name: str) -> None:
+        if name in links and name not in placed:
+            for one in sorted(names(links[name].expr), key=water.get, reverse=True):
+                place(one)
+            placed[name] = links[name]
+
+    place(plan.asked)
+    return list(placed.values())

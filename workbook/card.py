@@ -119,7 +119,7 @@ class Card(Panel):
         elif self.practice.hint():
             self._show_help(whole=False)
         else:
-            self._note("Every step is shown. Put your numbers in, or open the worked solution.")
+            self._note("Every hint is shown. Put your numbers in, or open the worked solution.")
 
     def _note(self, sentence: str) -> None:
         self.said.value = say("note", sentence)

@@ -4,8 +4,9 @@ from collections.abc import Iterable
 from html import escape
 
 from solver import Case
-from solver.render import label_of, question_rows, spoken_of
-from solver.render_html import rule_html, step_html
+from solver.hints import Hint, hints_of
+from solver.render import label_of, question_rows
+from solver.render_html import numbers_html, one_line_html, rule_html, step_html
 from solver.vocabulary import quantity_named
 
 from .names import asked_for
@@ -103,18 +104,25 @@ def chain(case: Case, mistake: str | None) -> str:
 
 
 def hints(practice: Practice) -> str:
-    """The rules that hints have shown; a screen reader speaks the newest."""
+    """The hints given so far; a screen reader speaks the newest."""
     shown = practice.hinted
     if not shown:
         return ""
-    total = len(practice.case.steps)
+    total = len(hints_of(practice.case))
     items = []
-    for number, step in enumerate(shown, 1):
-        head = f'<p class="w2w-want">Hint {number} of {total}: {escape(spoken_of(step.name, practice.units))}</p>'
-        item = head + rule_html(step, practice.units)
+    for number, hint in enumerate(shown, 1):
+        head = f'<p class="w2w-want">Hint {number} of {total}: {escape(hint.title)}</p>'
         spoken = ' role="status"' * (number == len(shown))
-        items.append(f"<li><div{spoken}>{item}</div></li>")
+        items.append(f"<li><div{spoken}>{head}{_hint(hint, practice.case)}</div></li>")
     return f'<ol class="w2w-hints">{"".join(items)}</ol>'
+
+
+def _hint(hint: Hint, case: Case) -> str:
+    if not hint.steps:
+        return f"<p>{escape(hint.says)}</p>"
+    if hint.with_numbers:
+        return "".join(numbers_html(s, case.known, case.given, case.units) for s in hint.steps)
+    return "".join(rule_html(step, case.units) for step in hint.steps)
 
 
 def steps(case: Case, count: int | None = None) -> str:
@@ -127,5 +135,7 @@ def steps(case: Case, count: int | None = None) -> str:
 
 
 def solution(case: Case) -> str:
-    """The worked solution with its heading."""
-    return f'<h4><span role="status">The worked solution</span></h4>{steps(case)}'
+    """The worked solution with its heading, and its one line where it has several steps."""
+    whole = one_line_html(case)
+    line = f'<div class="w2w-why">In one line:</div>{whole}' if whole else ""
+    return f'<h4><span role="status">The worked solution</span></h4>{steps(case)}{line}'

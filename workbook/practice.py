@@ -9,7 +9,7 @@ from time import monotonic
 from typing import NamedTuple
 
 from solver import Case, Family, Verdict, case_from_code, draw, grade
-from solver.steps import Step
+from solver.hints import Hint, hints_of
 
 __all__ = ["MIXED", "Practice", "Reply", "Try", "alike", "ordinal"]
 
@@ -93,9 +93,9 @@ class Practice:
         return range(1, max(len(family.levels) for family in self._chosen()) + 1)
 
     @property
-    def hinted(self) -> tuple[Step, ...]:
-        """The steps whose rule a hint has shown."""
-        return self.case.steps[: self.hints]
+    def hinted(self) -> tuple[Hint, ...]:
+        """The hints given so far."""
+        return hints_of(self.case)[: self.hints]
 
     def _chosen(self) -> list[Family]:
         if self.kind == MIXED:
@@ -178,8 +178,8 @@ class Practice:
         return ""
 
     def hint(self) -> bool:
-        """Show the rule of one more step; False when every step is shown already."""
-        if self.hints == len(self.case.steps):
+        """Give one more hint; False when all are given already."""
+        if self.hints == len(hints_of(self.case)):
             return False
         self.hints += 1
         return True

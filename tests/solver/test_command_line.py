@@ -20,7 +20,7 @@ ROOT = Path(__file__).resolve().parents[2]
 FAMILY_KEYS = {"name", "chapter", "levels", "units", "given", "asked", "revision"}
 CASE_KEYS = {
     "code", "family", "revision", "chapter", "level", "units", "question", "given", "asked",
-    "answer", "accepted", "steps", "mistakes",
+    "answer", "accepted", "steps", "one_line", "mistakes",
 }  # fmt: skip
 STEP_KEYS = {"name", "formula", "substituted", "value", "unit", "why"}
 WORK_KEYS = {"given", "asked", "answer", "steps", "missing", "contradictions"}

@@ -79,6 +79,11 @@ def test_an_answer_just_outside_the_band_is_close_and_is_not_right():
     assert {"wrong"} == {status(WATER, repr(far)) for far in (low * 0.95, high * 1.05)}
 
 
+def test_a_wrong_answer_is_told_what_to_check_first_in_such_a_chain():
+    assert "which side of the line each efficiency" in grade(draw("brake_power", 7), "1,234").says
+    assert "Check the unit of each reading first" in grade(WATER, "1,234").says
+
+
 @pytest.mark.parametrize("power", [-6, -3, -2, -1, 1, 2, 3, 6])
 def test_a_decimal_point_in_the_wrong_place_is_said_to_be_that(power):
     verdict = grade(WATER, repr(WATER.answer * 10.0**power))

@@ -192,14 +192,16 @@ def test_a_bad_code_leaves_the_problem_as_it_was():
     assert before == (at.case, at.hints)
 
 
-def test_hints_come_one_step_at_a_time_and_then_no_more():
+def test_hints_ask_first_then_tell_the_way_the_formulas_and_the_numbers():
     at = practice()
     at.open(draw("motor_power", 5, "us", 2).code)
-    names = [step.name for step in at.case.steps]
     shown = []
     while at.hint():
-        shown.append([step.name for step in at.hinted])
-    assert [names[:count] for count in range(1, len(names) + 1)] == shown
+        shown.append(at.hinted[-1])
+    assert ["Ask yourself", "The way", "The formulas", "The numbers"] == [h.title for h in shown]
+    assert [False, False, True, True] == [hint.steps == at.case.steps for hint in shown]
+    for hint in shown[:2]:
+        assert not re.search(r"\d|[×/=]", hint.says), hint.says
 
 
 # The card
@@ -300,20 +302,26 @@ def test_changing_the_level_makes_a_problem_of_that_level(card):
     assert (2, ("1", "2")) == (card.level.value, tuple(text for text, _ in card.level.options))
 
 
-def test_a_hint_shows_the_rule_in_words_without_the_numbers(card):
+def test_the_first_hint_asks_and_only_the_third_has_the_formula(card):
     type_in(card.code, draw("water_power", 7).code)
     card.more.click()
+    assert "Hint 1 of 4: Ask yourself" in words(card.hints.value)
+    card.more.click()
+    assert "flow ×" not in words(card.hints.value)
+    card.more.click()
     told = words(card.hints.value)
-    assert "Hint 1 of 1: water horsepower (WHP)" in told
-    assert "flow × total dynamic head" in told
+    assert "flow × " in told
     assert not re.search(r"\d+ (gpm|ft)", told)
+    card.more.click()
+    assert "46 gpm × 207 ft" in words(card.hints.value)
+    assert "2.405" not in words(card.hints.value)
 
 
 def test_after_the_last_hint_the_card_says_what_is_left(card):
     type_in(card.code, draw("water_power", 7).code)
-    card.more.click()
-    card.more.click()
-    assert "Every step is shown." in words(card.said.value)
+    for _ in range(5):
+        card.more.click()
+    assert "Every hint is shown." in words(card.said.value)
 
 
 def test_the_worked_solution_opens_and_closes_and_gives_the_hints_back(card):

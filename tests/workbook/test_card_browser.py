@@ -111,10 +111,10 @@ def test_unreadable_text_stays_in_the_box_and_counts_for_nothing(card):
 def test_hints_and_the_solution_show_fractions_and_keep_the_answer(card):
     box(card).fill("30")
     press(card, "Give me a hint")
-    wait_for_text(card, "Hint 1 of 3")
+    wait_for_text(card, "Hint 1 of 4")
     card.page.wait_for_timeout(400)  # later than a double click
     press(card, "Give me a hint")
-    wait_for_text(card, "Hint 2 of 3")
+    wait_for_text(card, "Hint 2 of 4")
     press(card, "Show the worked solution")
     wait_for_text(card, "Step 3: motor horsepower (MHP)")
     line = card.get_by_role("img", name=re.compile("^water horsepower = flow × total dynamic head"))

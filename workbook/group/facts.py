@@ -4,6 +4,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from typing import NamedTuple
 
 from solver import Case, grade
+from solver.hints import hints_of
 from workbook.log import SHOWN, Attempt, merged
 
 from ..trainer.report.flaws import Flaw, Flaws
@@ -119,7 +120,7 @@ def _cell(case: Case, made: Iterable[Attempt]) -> Cell:
     """Answers after the right one, or after the solution was opened, do not count."""
     tries, hints, mistakes = 0, 0, {}
     for each, status, mistake in _graded(case, made):
-        hints = max(hints, min(each.hints, len(case.steps)))
+        hints = max(hints, min(each.hints, len(hints_of(case))))
         if status == SHOWN:
             return Cell(NOT_YET, tries, hints, True, tuple(mistakes))
         tries += 1

@@ -8,6 +8,7 @@ from time import monotonic
 from typing import NamedTuple
 
 from solver import BadCode, Case, case_from_code, grade
+from solver.hints import hints_of
 from workbook.log import SHOWN, Attempt
 
 from ..practice import Practice, Reply, Try, ordinal
@@ -64,7 +65,7 @@ class Posed(Practice):
         self._show(self._posed)
         last = None
         for made in before:
-            self.hints = min(max(self.hints, made.hints), len(self.case.steps))
+            self.hints = min(max(self.hints, made.hints), len(hints_of(self.case)))
             if made.status == SHOWN:
                 self.solution = True
             elif (verdict := grade(self.case, made.typed)).counts:
