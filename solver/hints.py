@@ -45,7 +45,9 @@ def _way(case: Case, worked: tuple[Step, ...]) -> str:
     """The steps by their names, and the reason of the last."""
     order = ", then the ".join(_named(step.name, case) for step in worked)
     first = "Find" if len(worked) == 1 else "First find"
-    return f"{first} the {order}. {worked[-1].why}"
+    why = worked[-1].why
+    in_words = not any(mark in why for mark in "×=√")  # a formula comes with the next hint
+    return f"{first} the {order}. {why if in_words else ''}".strip()
 
 
 def _named(name: str, case: Case) -> str:
