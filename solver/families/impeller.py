@@ -101,8 +101,8 @@ def judge_shape(values: Mapping[str, float], units: str, draw: Draw) -> Judgemen
 
 
 BANDS = (
-    "Radial impellers run up to about 4,000 (metric 80), mixed-flow up to about 9,000 (metric 175), "
-    "and axial above that. "
+    "Radial impellers run up to about 4,000 (metric 80), mixed-flow up to about 9,000 (metric 175). "
+    "Axial impellers run above that. "
 )
 
 IMPELLER_TYPE = judged(

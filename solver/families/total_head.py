@@ -7,7 +7,7 @@ from .scenes_head import force_main, friction_heavy, station
 __all__ = ["PARTS", "PIPES", "TDH", "TOTAL"]
 
 PIPE = (
-    "through {pipe_length} of pipe with an inside diameter of {pipe_diameter} and a C factor of "
+    "through {pipe_length} of pipe. The inside diameter is {pipe_diameter}, and the C factor is "
     "{c_factor}."
 )
 MAIN = f"{{place}} pumps {{flow}} {PIPE}"
@@ -156,7 +156,7 @@ TOTAL = (
                 "pipe_diameter",
                 "c_factor",
             ),
-            "At {station}, the water in the wet well is at elevation {suction_elevation}, and the force main "
+            "At {station}, the water in the wet well is at elevation {suction_elevation}. The force main "
             f"discharges at elevation {{discharge_elevation}}. The pump sends {{flow}} {PIPE} "
             "Using Hazen-Williams, what is the total dynamic head (TDH)?",
         ),

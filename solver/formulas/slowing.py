@@ -7,7 +7,7 @@ from .affinity import STATIC_KNOWN
 __all__ = ["SLOWING"]
 
 TIP_SHEET_11 = "US DOE Motor Systems Tip Sheet 11 (DOE/GO-102012-3730)"
-SYSTEM = "common practice, no source: friction goes with the square of the flow, static head stays"
+SYSTEM = "common practice, no source: friction changes with the square of the flow, and static head stays"
 CUBE = "The cube law holds only with no static head."
 ALIKE = "Power changes with flow times head, as long as the efficiency stays the same."
 
@@ -149,13 +149,13 @@ WITH_STATIC = (
     Formula(
         "new_shutoff_head",
         shutoff_head * speed_ratio**2,
-        "affinity laws: head goes with the square of the speed",
+        "affinity laws: head changes with the square of the speed",
         "At zero flow, the pump still follows the affinity law for head.",
     ),
     Formula(
         "least_speed",
         Known("pump_speed") * (static_head / shutoff_head) ** 0.5,
-        "affinity laws: head goes with the square of the speed",
+        "affinity laws: head changes with the square of the speed",
         "Below this speed the pump can't hold the static head, so no water moves.",
     ),
     Formula(
