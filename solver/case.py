@@ -118,10 +118,17 @@ class Case(_Case):
     @property
     def code(self) -> str:
         """The short text that gives this same problem on any machine."""
+        return "" if self.seed is None else str(self._code)
+
+    @property
+    def code_as_first(self) -> str:
+        """The code in the form of version 0.1.0, from which the order of choices is drawn."""
+        return "" if self.seed is None else self._code.as_first
+
+    @property
+    def _code(self) -> Code:
         family = self.family
-        if self.seed is None:
-            return ""
-        return str(Code(family.tag, self.level, self.units, family.revision, self.seed))
+        return Code(family.tag, self.level, self.units, family.revision, self.seed)
 
 
 def draw(

@@ -44,7 +44,7 @@ def choices_of(case: Case, count: int = COUNT) -> tuple[Choice, ...]:
     """
     if case.choices:
         return tuple(_own(case))
-    chance = Draw(f"choices {case.code}")
+    chance = Draw(f"choices {case.code_as_first}")
     kept = [_Band(case.low, case.high, _choice(case, case.answer, "", ""))]
     # Nobody believes an answer fifty times too large: those come only where others lack.
     mistaken = chance.shuffled([*_mistaken(case)])

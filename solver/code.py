@@ -1,26 +1,32 @@
 """The code of a problem: a short text that gives the same problem on any machine.
 
-`BP-2U1-4821-12` is family BP, level 2, US units, edition 1, number 4821 and two check digits
-(ISO 7064, MOD 97-10), which catch every mistyped character and every swap of two neighbours.
-Letters may be small, the hyphens may be left out or be spaces, and O and 0, I, L and 1 are taken
-for each other where a digit stands. Check digits, not a letter: a letter could be one of those.
+`BP-2U1-4821-NTS` is family BP, level 2, US units, revision 1, number 4821 and three check letters
+(codec.py). Hyphens may be left out.
 """
 
 import re
-from string import ascii_uppercase
+from functools import lru_cache
 from typing import NamedTuple
 
+from .codec import (
+    CHECK,
+    DIGIT,
+    SYSTEMS,
+    UNIT_LETTERS,
+    dashed,
+    folded,
+    number,
+    sealed,
+    sealed_as_first,
+    shown,
+)
 from .errors import BadCode
 
-__all__ = ["MOST_SEED", "Code", "check_digits", "read_code"]
+__all__ = ["MOST_SEED", "Code", "as_written_now", "read_code"]
 
 MOST_SEED = 999_999_999
-_UNIT_LETTERS = {"us": "U", "si": "M"}
-_UNITS = {letter: units for units, letter in _UNIT_LETTERS.items()}
-_VALUES = str.maketrans({letter: f"{int(letter, 36)}" for letter in ascii_uppercase})
-_ALIKE = str.maketrans("OIL", "011")
-_PATTERN = re.compile(r"([A-Z]{2,4})([1-9IL])([UM])([1-9IL])([0-9OIL]{1,9})([0-9OIL]{2})")
-_LONGEST = 60
+_SHAPE = re.compile(rf"([A-Z]{{2,4}})([1-9IL])([UM])([1-9IL])({DIGIT}{{1,9}}){CHECK}")
+_WRONG = "has a wrong character somewhere. Compare it with the code you were given."
 
 
 class Code(NamedTuple):
@@ -32,42 +38,53 @@ class Code(NamedTuple):
     revision: int
     seed: int
 
+    @property
+    def _parts(self) -> tuple[str, str, int]:
+        return self.tag, f"{self.level}{UNIT_LETTERS[self.units]}{self.revision}", self.seed
+
     def __str__(self) -> str:
-        middle = f"{self.level}{_UNIT_LETTERS[self.units]}{self.revision}"
-        check = check_digits(f"{self.tag}{middle}{self.seed}")
-        return f"{self.tag}-{middle}-{self.seed}-{check}"
+        return sealed(*self._parts)
 
+    @property
+    def as_first(self) -> str:
+        """The code as version 0.1.0 wrote it.
 
-def check_digits(text: str) -> str:
-    """The ISO 7064 MOD 97-10 check digits of digits and capital letters.
-
-    >>> check_digits("794")
-    '44'
-    """
-    number = int(text.translate(_VALUES))
-    return f"{98 - number * 100 % 97:02}"
+        >>> Code("BP", 2, "us", 1, 4821).as_first
+        'BP-2U1-4821-12'
+        """
+        return sealed_as_first(*self._parts, hyphen="")
 
 
 def read_code(text: str) -> Code:
     """The code in a text; BadCode says what is wrong with one that cannot be read.
 
-    >>> read_code("wp lui 7 60") == read_code("WP-1U1-7-60")
+    >>> read_code("wp lui 7 60") == read_code("WP-1U1-7-60") == Code("WP", 1, "us", 1, 7)
     True
     """
-    packed = re.sub(r"[\s\-\u2010-\u2015\u2212]", "", text[:_LONGEST]).upper()
-    match = _PATTERN.fullmatch(packed)
-    shown = " ".join(text[:30].split())
-    if not match or len(text) > _LONGEST:
+    match = _SHAPE.fullmatch(dashed(text).replace("-", ""))
+    if not match:
         raise BadCode(
-            f"“{shown}” is not a problem code. A code looks like {Code('WP', 1, 'us', 1, 7)}; "
-            "copy it whole."
+            f"“{shown(text)}” is not a problem code. A code looks like "
+            f"{Code('WP', 1, 'us', 1, 7)}; copy it whole."
         )
-    tag, level, letter, revision, seed, check = (
-        part if at in (0, 2) else part.translate(_ALIKE) for at, part in enumerate(match.groups())
-    )
-    code = Code(tag, int(level), _UNITS[letter], int(revision), int(seed))
-    if str(code) != f"{tag}-{level}{letter}{revision}-{seed}-{check}":
-        raise BadCode(
-            f"“{shown}” has a wrong character somewhere. Compare it with the code you were given."
-        )
+    tag, level, units, revision, seed, check = match.groups()
+    code = Code(tag, number(level), SYSTEMS[units], number(revision), number(seed))
+    form = code.as_first if len(check) == 2 else str(code)
+    if form.replace("-", "") != f"{tag}{folded(level)}{units}{folded(revision + seed + check)}":
+        raise BadCode(f"“{shown(text)}” {_WRONG}")
     return code
+
+
+@lru_cache(maxsize=4096)
+def as_written_now(text: str) -> str:
+    """The code of a problem as it is written now, where version 0.1.0 wrote it; else the text.
+
+    >>> as_written_now("BP-2U1-4821-12") == str(read_code("BP-2U1-4821-12"))
+    True
+    """
+    if not text[-1:].isdecimal():
+        return text
+    try:
+        return str(read_code(text))
+    except BadCode:
+        return text

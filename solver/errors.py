@@ -19,7 +19,7 @@ class Unreadable(SolverError, ValueError):
 
 
 class BadCode(SolverError, ValueError):
-    """A problem code that cannot be read, or that an earlier edition made."""
+    """A code that cannot be read, or whose problem is not here any more."""
 
 
 class NotSolvable(SolverError, LookupError):

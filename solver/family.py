@@ -66,7 +66,8 @@ class Level:
     {place} ("Pump 2 at the Tannery Lane lift station"), {station}, {person} and {unit}, the unit
     asked for. Names of quantities may be slots too (spoken.py). A judgement that asks another thing at each draw has {asks}. `find` names the
     quantities a judgement needs worked before it judges; other families leave it empty.
-    `scene` and `judge` serve this level where the family's own do not fit.
+    `scene` and `judge` serve this level where the family's own do not fit. `since` is the number
+    of the catalogue (catalogue.py) that first had it; 0 is that of the family.
 
     A question of more than 60 words is a short lead-in, with the rest in a `table` under it: the
     name of a given, which then needs no slot, or a row of two texts, which may have slots.
@@ -78,14 +79,16 @@ class Level:
     table: tuple[Row, ...] = ()
     scene: Scene | None = None
     judge: Judge | None = None
+    since: int = 0
 
 
 @dataclass(frozen=True)
 class Family:
     """A kind of problem. `levels[0]` is level 1.
 
-    `tag` opens its codes: two to four capital letters, never changed. `revision` goes up by one
-    with any change that gives an old code another problem. `scene` draws every quantity the
+    `tag` opens its codes: two to four capital letters, never changed. `since` is the number of the
+    catalogue (catalogue.py) that first had it, and `revised` those in which it changed so that an
+    old code would give another problem. `scene` draws every quantity the
     levels give, in the units of the system, as a machine that could exist. `judge` makes it a
     judgement (choose one); then `asked` is "choice". `places` are those it may be set at: a
     booster station has no wet well.
@@ -100,8 +103,14 @@ class Family:
     scene: Scene
     formulas: tuple[Formula, ...]
     judge: Judge | None = None
-    revision: int = 1
+    since: int = 1
+    revised: tuple[int, ...] = ()
     places: tuple[Place, ...] = PUMPS
+
+    @property
+    def revision(self) -> int:
+        """Which form of it this is, from 1."""
+        return 1 + len(self.revised)
 
     def __post_init__(self):
         if not (self.name.isidentifier() and self.name.islower()):
@@ -121,6 +130,13 @@ class Family:
             quantity_named(self.asked)
         if len(self.levels) < 2:
             raise BadDefinition(f"family {self.name!r}: give it two levels or more")
+        numbers = [self.since, *self.revised]
+        levels = [level.since or self.since for level in self.levels]
+        if numbers != sorted(set(numbers)) or levels != sorted(levels) or levels[0] != self.since:
+            raise BadDefinition(
+                f"family {self.name!r}: `revised` goes up from `since` {self.since}, and levels "
+                "come one after another; write the number of the next catalogue"
+            )
         for number, level in enumerate(self.levels, 1):
             self._check_level(number, level)
 

@@ -2,6 +2,7 @@
 
 from .case import Case
 from .case import draw as draw_case
+from .catalogue import GONE
 from .code import read_code
 from .errors import BadCode, BadDefinition
 from .families import FAMILIES
@@ -46,14 +47,19 @@ def case_from_code(text: str) -> Case:
     """
     code = read_code(text)
     family = _BY_TAG.get(code.tag)
-    if family is None or code.level > len(family.levels):
+    if gone := next((one for one in GONE if one.tag == code.tag), None):
         raise BadCode(
-            f"This workbook has no problem {code.tag} at level {code.level}. "
-            "A newer edition may have it."
+            f"“{gone.title}” is no longer in the workbook, so this problem can't be asked or "
+            "graded any more. Take another kind."
+        )
+    if family is None or code.level > len(family.levels) or code.revision > family.revision:
+        raise BadCode(
+            f"This workbook has no problem {code.tag} at level {code.level}, form {code.revision}. "
+            "A newer version may have it: update this one."
         )
     if code.revision != family.revision:
         raise BadCode(
-            f"This code is from edition {code.revision} of “{family.title}”; this is edition "
-            f"{family.revision}. Take new numbers, or ask for a new code."
+            f"“{family.title}” has changed since this code was made, so this problem can't be "
+            "asked or graded any more. Take new numbers, or ask for a new code."
         )
     return draw_case(family, code.seed, code.units, code.level)

@@ -1,48 +1,65 @@
 """A paper: questions drawn together, the same for anyone who has its code.
 
-    EXAM-33-2U-20-60-C-1-48213-92
+    EXAM-33-2U-20-60-C-2-48213-TJK
 
 holds, in this order: the chapters, the level and the units, how many questions, how many minutes,
-C for choices or T for typed answers, the edition, the number drawn from, and two check digits.
+C for choices or T for typed answers, the catalogue it is drawn from (catalogue.py), the number drawn
+from, and three check letters.
 """
 
 import re
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator
 from typing import NamedTuple
 
 from .case import Case
 from .case import draw as draw_case
-from .coded import SYSTEMS, UNIT_LETTERS, coded, opened
+from .catalogue import (
+    CATALOGUE,
+    CHAPTERS,
+    FIRST,
+    Kind,
+    Refused,
+    chapters_at,
+    check_known,
+    kinds_at,
+    level_at,
+)
+from .codec import (
+    CHECK,
+    DIGIT,
+    SYSTEMS,
+    UNIT_LETTERS,
+    WRONG,
+    number,
+    opened,
+    sealed,
+    sealed_as_first,
+    shown,
+    written,
+)
 from .draw import Draw
 from .errors import BadCode, SolverError
-from .families import FAMILIES
-from .family import Family
+from .first_catalogue import questions as questions_of_the_first
 
 __all__ = [
     "CHAPTERS",
-    "EDITION",
     "MOST",
     "SEEDS",
     "Paper",
     "cases_of",
     "chapters_in",
-    "level_at",
     "mask_of",
     "read_paper",
 ]
 
-# Raised by one when a family comes, goes, or changes its levels or revision: an old code would
-# then give other questions, so it is refused. A test tells when.
-EDITION = 1
-CHAPTERS = tuple(dict.fromkeys(family.chapter for family in FAMILIES))
 MOST = 200  # questions
 LONGEST = 600  # minutes
 ANY_LEVEL = 0
 SEEDS = 100_000
 TRIED = 50  # draws among which a question is not one that stands on the paper already
-_PATTERN = re.compile(
-    r"EXAM-([0-9OIL]{1,6})-([0-9OIL][UM])-([0-9OIL]{1,3})-([0-9OIL]{1,3})-([CT])"
-    r"-(?P<edition>[0-9OIL]{1,3})-([0-9OIL]{1,9})-([0-9OIL]{2})"
+_SHAPE = re.compile(
+    rf"EXAM-({DIGIT}{{1,6}})-({DIGIT})([UM])-({DIGIT}{{1,3}})-({DIGIT}{{1,3}})-([CT])"
+    rf"-({DIGIT}{{1,3}})-({DIGIT}{{1,9}})-{CHECK}"
 )
 
 
@@ -56,22 +73,24 @@ class Paper(NamedTuple):
     minutes: int
     choices: bool
     seed: int
+    catalogue: int = CATALOGUE
 
     @property
     def code(self) -> str:
-        """The text that gives this same paper on any machine with this edition.
+        """The text that gives this same paper on any machine, with this version or a later one.
 
-        >>> Paper(("horsepower", "head"), 2, "us", 20, 60, True, 48213).code
-        'EXAM-33-2U-20-60-C-1-48213-92'
+        >>> Paper(("horsepower", "head"), 2, "us", 20, 60, True, 48213, 2).code
+        'EXAM-33-2U-20-60-C-2-48213-TJK'
         """
-        return coded(
+        seal = sealed_as_first if self.catalogue == FIRST else sealed
+        return seal(
             "EXAM",
             mask_of(self.chapters),
             f"{self.level}{UNIT_LETTERS[self.units]}",
             self.count,
             self.minutes,
             "C" if self.choices else "T",
-            EDITION,
+            self.catalogue,
             self.seed,
         )
 
@@ -98,7 +117,7 @@ def checked(paper: Paper) -> Paper:
     """
     if not paper.chapters:
         raise SolverError("Choose at least one chapter.")
-    if unknown := set(paper.chapters) - set(CHAPTERS):
+    if unknown := set(paper.chapters) - set(chapters_at(paper.catalogue)):
         raise SolverError(f"There is no chapter “{min(unknown)}”.")
     if not 1 <= paper.count <= MOST:
         raise SolverError(f"A paper has 1 to {MOST} questions; you asked for {paper.count}.")
@@ -113,57 +132,66 @@ def read_paper(text: str) -> Paper:
     >>> read_paper("exam-33-2u-20-60-c-1-48213-92").chapters
     ('horsepower', 'head')
     """
-    shown, parts = opened(text, _PATTERN, "an exam", EDITION)
-    mask, (level, units), count, minutes, way, _, seed = parts
+    match = opened(text, _SHAPE, "an exam")
+    mask, level, units, count, minutes, way, catalogue, seed, _ = match.groups()
+    check_known(number(catalogue), text)
     paper = Paper(
-        chapters_in(int(mask)),
-        int(level),
+        chapters_in(number(mask)),
+        number(level),
         SYSTEMS[units],
-        int(count),
-        int(minutes),
+        number(count),
+        number(minutes),
         way == "C",
-        int(seed),
+        number(seed),
+        number(catalogue),
     )
+    if paper.code != written(match):
+        raise BadCode(f"“{shown(text)}” {WRONG}")
     try:
         return checked(paper)
     except SolverError as fault:
-        raise BadCode(f"“{shown}” cannot be used. {fault}") from None
+        raise BadCode(f"“{shown(text)}” cannot be used. {fault}") from None
 
 
-def cases_of(paper: Paper) -> tuple[Case, ...]:
-    """The questions, in order: the chapters in turn, and no family again before all have been."""
-    chance = Draw(f"paper {EDITION} {paper.code}")
+def cases_of(paper: Paper) -> tuple[Case | Refused, ...]:
+    """The questions, in order: the chapters in turn, and no kind again before all have been.
+
+    Each has a stream of chance of its own, so that none is moved by what becomes of another.
+    """
     chapters = [name for name in CHAPTERS if name in paper.chapters]  # as the code has them
-    heaps = [_heap(chapter, chance) for chapter in chance.shuffled(chapters)]
-    cases: list[Case] = []
-    while len(cases) < paper.count:
-        heap = heaps[len(cases) % len(heaps)]
-        cases.append(_question(next(heap), paper, chance, cases))
+    if paper.catalogue == FIRST:
+        drawn = questions_of_the_first(paper.code, chapters, paper.level, paper.units, paper.count)
+        return tuple(drawn)
+    chance = Draw(f"plan {paper.code}")
+    heaps = [_heap(chapter, paper.catalogue, chance) for chapter in chance.shuffled(chapters)]
+    cases: list[Case | Refused] = []
+    for at in range(paper.count):
+        cases.append(_question(next(heaps[at % len(heaps)]), paper, at + 1, cases))
     return tuple(cases)
 
 
-def _heap(chapter: str, chance: Draw):
-    """The families of a chapter for ever, each time round in another order."""
-    families = [family for family in FAMILIES if family.chapter == chapter]
+def _heap(chapter: str, catalogue: int, chance: Draw) -> Iterator[Kind]:
+    """The kinds of a chapter for ever, each time round in another order."""
+    kinds = [kind for kind in kinds_at(catalogue) if kind.chapter == chapter]
     while True:
-        yield from chance.shuffled(families)
+        yield from chance.shuffled(kinds)
 
 
-def _question(family: Family, paper: Paper, chance: Draw, before: Sequence[Case]) -> Case:
-    level = level_at(family, paper.level, chance)
+def _question(
+    kind: Kind, paper: Paper, at: int, before: Iterable[Case | Refused]
+) -> Case | Refused:
+    chance = Draw(f"{paper.code} {at}")
+    level = level_at(kind, paper.level, chance)
+    if kind.family is None:
+        return Refused(kind, level, paper.units, int(chance.between(0, SEEDS)))
+    of_kind = [one for one in before if isinstance(one, Case) and one.family is kind.family]
     for _ in range(TRIED):
-        case = draw_case(family, int(chance.between(0, SEEDS)), paper.units, level)
-        if not _stands_in(case, before):
+        case = draw_case(kind.family, int(chance.between(0, SEEDS)), paper.units, level)
+        if not any(_same(case, other) for other in of_kind):
             break
     return case
 
 
-def level_at(family: Family, level: int, chance: Draw) -> int:
-    """The level asked for, or the family's highest below it; 0 asks for any."""
-    top = len(family.levels)
-    return min(level, top) if level else chance.pick(range(1, top + 1))
-
-
-def _stands_in(case: Case, others: Sequence[Case]) -> bool:
-    """Whether one of the others is this problem, in its numbers and its words."""
-    return any(case.given == other.given and case.question == other.question for other in others)
+def _same(case: Case, other: Case) -> bool:
+    """Whether two are one problem, in their numbers and their words."""
+    return case.given == other.given and case.question == other.question

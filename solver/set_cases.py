@@ -1,13 +1,13 @@
 """The problems of one person in a set of work: the same ones wherever they are drawn."""
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from typing import NamedTuple
 
 from .case import Case
 from .case import draw as draw_case
+from .catalogue import FIRST, Refused
 from .draw import Draw
 from .errors import SolverError
-from .family import Family
 from .kept_ranges import keeping
 from .own_plant import Plant, Pump, set_at
 from .person import person_id
@@ -20,7 +20,7 @@ SEEDS = 100_000
 TRIED = 20  # seeds among which a question is not one that the person has already
 
 
-def cases_for(work: WorkSet, person: str) -> tuple[Case, ...]:
+def cases_for(work: WorkSet, person: str) -> tuple[Case | Refused, ...]:
     """A person's problems, in order; `person` counts only where each has their own.
 
     The same set and person give the same problems on any machine.
@@ -30,11 +30,11 @@ def cases_for(work: WorkSet, person: str) -> tuple[Case, ...]:
     """
     drawn: dict[tuple[str, int], list[Case]] = {}
     return tuple(
-        _drawn(work, begun, drawn.setdefault(begun.kind, [])) for begun in _begun(work, person)
+        _drawn(work, begun, drawn.setdefault(begun.of, [])) for begun in _begun(work, person)
     )
 
 
-def case_for(work: WorkSet, person: str, number: int) -> Case:
+def case_for(work: WorkSet, person: str, number: int) -> Case | Refused:
     """A person's problem `number`, from 1; of the earlier ones only those of its kind are drawn.
 
     Raises:
@@ -44,38 +44,62 @@ def case_for(work: WorkSet, person: str, number: int) -> Case:
         raise SolverError(f"This set has questions 1 to {work.count}; there is no {number}.")
     *before, here = _begun(work, person)[:number]
     drawn: list[Case] = []
-    for begun in (*(begun for begun in before if begun.kind == here.kind), here):
-        _drawn(work, begun, drawn)
-    return drawn[-1]
+    for begun in before:
+        if begun.of == here.of:
+            _drawn(work, begun, drawn)
+    return _drawn(work, here, drawn)
 
 
 class _Begun(NamedTuple):
-    """A question before it is drawn: its kind, where seeds are looked for, its pump and people."""
+    """A question before it is drawn: its kind, the first seed that is looked at and how the next
+    is found, its pump and its people."""
 
     asked: Asked
     seed: int
+    following: Callable[[int], int]
     pump: Pump | None
     told: Mapping[str, str]
 
     @property
-    def kind(self) -> tuple[str, int]:
-        return self.asked.family.tag, self.asked.level
+    def of(self) -> tuple[str, int]:
+        return self.asked.kind.tag, self.asked.level
 
 
 def _begun(work: WorkSet, person: str) -> list[_Begun]:
-    """All questions of a person; each takes the same number of chances, drawn or not."""
-    chance = Draw(f"set {work.code} {person_id(person) if work.each else ''}")
+    """All questions of a person. Each has a stream of chance of its own.
+
+    In the first catalogue all had one, from which each took as much, drawn or not.
+    """
+    whose = person_id(person) if work.each else ""
+    if work.catalogue == FIRST:
+        chance = Draw(f"set {work.code} {whose}")
+        return [_first(work, asked, chance) for asked in plan_of(work)]
     return [
-        _Begun(asked, int(chance.between(0, SEEDS)), *_told(work.plant, asked.family, chance))
-        for asked in plan_of(work)
+        _begin(work, asked, Draw(f"{work.code} {number} {whose}"))
+        for number, asked in enumerate(plan_of(work), 1)
     ]
 
 
-def _told(plant: Plant | None, family: Family, chance: Draw) -> tuple[Pump | None, dict[str, str]]:
+def _begin(work: WorkSet, asked: Asked, chance: Draw) -> _Begun:
+    told = _told(work.plant, asked, chance)
+    return _Begun(asked, _seed(chance), lambda _: _seed(chance), *told)
+
+
+def _first(work: WorkSet, asked: Asked, chance: Draw) -> _Begun:
+    seed = _seed(chance)
+    return _Begun(asked, seed, lambda last: (last + 1) % SEEDS, *_told(work.plant, asked, chance))
+
+
+def _seed(chance: Draw) -> int:
+    return int(chance.between(0, SEEDS))
+
+
+def _told(plant: Plant | None, asked: Asked, chance: Draw) -> tuple[Pump | None, dict[str, str]]:
     """The pump a problem is about, and the words for it."""
     if plant is None:
         return None, {}
-    pump = chance.pick(set_at(family, plant))
+    family = asked.kind.family
+    pump = chance.pick(set_at(family, plant) if family else plant.places)
     return pump, {
         "place": f"{pump.name} at {pump.station}",
         "station": pump.station,
@@ -83,16 +107,18 @@ def _told(plant: Plant | None, family: Family, chance: Draw) -> tuple[Pump | Non
     }
 
 
-def _drawn(work: WorkSet, begun: _Begun, before: list[Case]) -> Case:
+def _drawn(work: WorkSet, begun: _Begun, before: list[Case]) -> Case | Refused:
     """A question, which joins those of its kind that came before; none comes twice, if it can be."""
-    (family, level), seed, pump, told = begun
+    (kind, level), seed, following, pump, told = begun
+    if kind.family is None:
+        return Refused(kind, level, work.units, seed)
     for _ in range(TRIED):
         if pump and pump.ranges:
-            seed = keeping(family, level, work.units, pump).seed_from(seed)
-        case = draw_case(family, seed, work.units, level, told)
+            seed = keeping(kind.family, level, work.units, pump).seed_from(seed)
+        case = draw_case(kind.family, seed, work.units, level, told)
         if not any(_same(case, other) for other in before):
             break
-        seed = (seed + 1) % SEEDS
+        seed = following(seed)
     before.append(case)
     return case
 

@@ -1,30 +1,28 @@
 """The code of a printed sheet: which set of work, which sheet, and whose; short enough to type.
 
-    SH-4821-017-35051-92
+    SH-4821-017-35051-NVR
 
 holds a mark of the set, the number of the sheet, a mark of the set and the person together, and
-two check digits. The marks are drawn from the text of the set's code and the person's id, so the
-sheet of another person fits by one chance in a hundred thousand. A code begins with letters,
-and none of them are those of a month, so that spreadsheets leave it as it is.
+three check letters (codec.py). The marks are drawn from the text of the set's code and the person's
+id, so the sheet of another person fits by one chance in a hundred thousand. A code begins with
+letters, and none of them are those of a month, so that spreadsheets leave it as it is.
 
-Small letters, spaces for hyphens and no hyphens at all are read too, with or without the SH.
+It is read with or without its hyphens, and with or without the SH.
 """
 
 import hashlib
 import re
 from typing import NamedTuple
 
-from .code import check_digits
+from .codec import CHECK, DIGIT, dashed, folded, number, sealed, sealed_as_first, shown
 from .errors import BadCode, SolverError
 
 __all__ = ["MOST_SHEETS", "SheetCode", "read_sheet_code", "sheet_code"]
 
 MOST_SHEETS = 99_999
 _SETS, _PEOPLE = 9_000, 100_000  # a set's mark never begins with 0, which a spreadsheet drops
-_LONGEST = 60
-_DIGITS = str.maketrans("OIL", "011")
 # Everything but the number has its width, so that the digits alone can be told apart.
-_PATTERN = re.compile(r"(?:SH)?([1-9IL][0-9OIL]{3})([0-9OIL]{3,5})([0-9OIL]{5})([0-9OIL]{2})")
+_SHAPE = re.compile(rf"(?:SH)?([1-9IL]{DIGIT}{{3}})({DIGIT}{{3,5}})({DIGIT}{{5}}){CHECK}")
 _DAMAGED = re.compile(
     r"[0-9][0-9.,]*E\+?[0-9]+|[0-9]+[.,]0*|[0-9]{1,4}[/.-][0-9]{1,2}[/.-][0-9]{1,4}( .*)?"
     r"|[0-9]{1,2}-[A-Z]{3}(-[0-9]+)?|[A-Z]{3}-[0-9]+|#.*"
@@ -38,9 +36,12 @@ class SheetCode(NamedTuple):
     number: int
     of_person: int
 
+    @property
+    def _parts(self) -> tuple[str, int, str, str]:
+        return "SH", self.of_set, f"{self.number:03}", f"{self.of_person:05}"
+
     def __str__(self) -> str:
-        body = f"SH-{self.of_set}-{self.number:03}-{self.of_person:05}"
-        return f"{body}-{check_digits(body.replace('-', ''))}"
+        return sealed(*self._parts)
 
     def is_of_set(self, work: str) -> bool:
         """Whether it is a sheet of the set with this code."""
@@ -58,7 +59,7 @@ def sheet_code(work: str, number: int, person: str) -> SheetCode:
         SolverError: there is no sheet with this number.
 
     >>> str(sheet_code("SET-1", 17, "ana.r"))
-    'SH-3434-017-77220-54'
+    'SH-3434-017-77220-BQZ'
     """
     if not 1 <= number <= MOST_SHEETS:
         raise SolverError(f"Sheets are numbered 1 to {MOST_SHEETS:,}; got {number:,}.")
@@ -71,28 +72,30 @@ def read_sheet_code(text: str) -> SheetCode:
     >>> read_sheet_code("sh 3434 o17 7722o 54").number
     17
     """
-    shown = " ".join(text[:30].split())
-    packed = re.sub(r"[\s\-\u2010-\u2015\u2212]", "", text[:_LONGEST]).upper()
-    match = _PATTERN.fullmatch(packed)
-    if not match or len(text) > _LONGEST:
-        raise BadCode(_no_code(shown))
-    of_set, number, of_person, check = (part.translate(_DIGITS) for part in match.groups())
-    code = SheetCode(int(of_set), int(number), int(of_person))
-    if (len(number) > 3 and number[0] == "0") or not code.number or str(code)[-2:] != check:
-        raise BadCode(f"“{shown}” has a wrong character somewhere. Compare it with the sheet.")
+    match = _SHAPE.fullmatch(dashed(text).replace("-", ""))
+    if not match:
+        raise BadCode(_no_code(shown(text)))
+    of_set, sheet, of_person, check = match.groups()
+    code = SheetCode(number(of_set), number(sheet), number(of_person))
+    form = sealed_as_first(*code._parts, hyphen="") if len(check) == 2 else str(code)
+    typed = f"SH{folded(of_set + sheet + of_person + check)}"
+    if not code.number or form.replace("-", "") != typed:
+        raise BadCode(
+            f"“{shown(text)}” has a wrong character somewhere. Compare it with the sheet."
+        )
     return code
 
 
-def _no_code(shown: str) -> str:
-    if not shown:
+def _no_code(typed: str) -> str:
+    if not typed:
         return "No code of a sheet stands here. Type the one at the top of the sheet."
-    if _DAMAGED.fullmatch(shown.upper()):
+    if _DAMAGED.fullmatch(typed.upper()):
         return (
-            f"“{shown}” looks like a code that a spreadsheet made a date or a number. "
+            f"“{typed}” looks like a code that a spreadsheet made a date or a number. "
             "Make the column text, then type the code again from the sheet."
         )
     return (
-        f"“{shown}” is not the code of a sheet. One looks like {SheetCode(4821, 17, 35051)}; "
+        f"“{typed}” is not the code of a sheet. One looks like {SheetCode(4821, 17, 35051)}; "
         "type it from the top of the sheet."
     )
 

@@ -1,23 +1,25 @@
 """What a trainer sets: questions of the same kinds for everybody, with each person's own numbers.
 
-    SET-33-2U-10-E-1-48213-46
+    SET-33-2U-10-E-2-48213-VNE
 
 holds, in this order: the whole chapters, the tags of other families, the level and the units, how
-many questions, E for each their own numbers or S for the same ones, the edition, the number drawn
-from, the fingerprint of a plant of the trainer's own, and two check digits.
+many questions, E for each their own numbers or S for the same ones, the catalogue it is drawn from
+(catalogue.py), the number drawn from, the fingerprint of a plant of the trainer's own, and three
+check letters.
 """
 
 import re
 from collections.abc import Iterable, Sequence
 from difflib import get_close_matches
 
+from .catalogue import CATALOGUE, chapters_at, check_known, kinds_at
 from .code import MOST_SEED
-from .coded import SYSTEMS, UNIT_LETTERS, opened
+from .codec import CHECK, DIGIT, SYSTEMS, UNIT_LETTERS, WRONG, number, opened, shown, written
 from .errors import BadCode, SolverError
 from .families import FAMILIES
 from .kept_ranges import keeping
 from .own_plant import Plant, set_at
-from .paper import CHAPTERS, EDITION, chapters_in
+from .paper import chapters_in
 from .person import person_id
 from .scenario import kinds_of
 from .set_cases import case_for, cases_for
@@ -38,9 +40,9 @@ __all__ = [
 
 MOST = 60  # questions
 TOP = max(len(family.levels) for family in FAMILIES)  # level
-_PATTERN = re.compile(
-    r"SET-([0-9OIL]{1,6})(?:-(?P<tags>[A-Z]{2,4}(?:-[A-Z]{2,4})*))?-([0-9OIL][UM])-([0-9OIL]{1,2})"
-    r"-([ES])-(?P<edition>[0-9OIL]{1,3})-([0-9OIL]{1,9})(?:-(P[0-9OIL]{6}))?-([0-9OIL]{2})"
+_SHAPE = re.compile(
+    rf"SET-({DIGIT}{{1,6}})(?:-(?P<tags>[A-Z]{{2,4}}(?:-[A-Z]{{2,4}})*))?-({DIGIT})([UM])"
+    rf"-({DIGIT}{{1,2}})-([ES])-({DIGIT}{{1,3}})-({DIGIT}{{1,9}})(?:-P({DIGIT}{{6}}))?-{CHECK}"
 )
 _PLANTS = {  # whether the code has one, and whether one was given
     (True, False): "is of a plant of the trainer's own. Use it with the file of its set.",
@@ -58,27 +60,32 @@ def read_set(text: str, plant: Plant | None = None) -> WorkSet:
     Raises:
         BadCode: the sentence says what is wrong with the code.
     """
-    shown, parts = opened(text, _PATTERN, "a set of work", EDITION)
-    mask, tags, (level, units), count, way, _, seed, fingerprint = parts
-    if fingerprint != (plant.fingerprint if plant else ""):
-        raise BadCode(f"“{shown}” {_PLANTS[bool(fingerprint), bool(plant)]}")
-    by_tag = {family.tag: family.name for family in FAMILIES}
+    match = opened(text, _SHAPE, "a set of work")
+    mask, tags, level, units, count, way, catalogue, seed, fingerprint, _ = match.groups()
+    check_known(number(catalogue), text)
+    if (fingerprint or "") != (plant.fingerprint[1:] if plant else ""):
+        raise BadCode(f"“{shown(text)}” {_PLANTS[bool(fingerprint), bool(plant)]}")
+    by_tag = {kind.tag: kind.name for kind in kinds_at(number(catalogue))}
     names = tags.split("-") if tags else []
     if unknown := [tag for tag in names if tag not in by_tag]:
-        raise BadCode(f"“{shown}” has a kind of problem, {unknown[0]}, which is not here.")
+        raise BadCode(f"“{shown(text)}” has a kind of problem, {unknown[0]}, which is not here.")
     try:
-        return set_of(
-            chapters=chapters_in(int(mask)),
+        work = set_of(
+            chapters=chapters_in(number(mask)),
             families=[by_tag[tag] for tag in names],
-            level=int(level),
+            level=number(level),
             units=SYSTEMS[units],
-            count=int(count),
+            count=number(count),
             each=way == "E",
-            seed=int(seed),
+            seed=number(seed),
             plant=plant,
+            catalogue=number(catalogue),
         )
     except SolverError as fault:
-        raise BadCode(f"“{shown}” cannot be used. {fault}") from None
+        raise BadCode(f"“{shown(text)}” cannot be used. {fault}") from None
+    if work.code != written(match):
+        raise BadCode(f"“{shown(text)}” {WRONG}")
+    return work
 
 
 def set_of(
@@ -91,15 +98,20 @@ def set_of(
     each: bool = True,
     seed: int = 0,
     plant: Plant | None = None,
+    catalogue: int = CATALOGUE,
 ) -> WorkSet:
     """A set of whole chapters and of single families, by their names.
+
+    `catalogue` is the number of the one it was made from; a new set is of the newest.
 
     Raises:
         SolverError: the sentence says what cannot be, and what to choose instead.
     """
     chapters, families = tuple(chapters), tuple(families)
-    _known("chapter", chapters, CHAPTERS)
-    _known("family", families, tuple(family.name for family in FAMILIES))
+    _within("catalogue", catalogue, 1, CATALOGUE)
+    kinds = kinds_at(catalogue)
+    _known("chapter", chapters, chapters_at(catalogue))
+    _known("family", families, tuple(kind.name for kind in kinds))
     if not (chapters or families):
         raise SolverError("Choose at least one chapter or one family.")
     _within("level", level, 0, TOP)
@@ -109,8 +121,8 @@ def set_of(
         raise SolverError(f"Units are “us” or “si”; you wrote “{units}”.")
     if not isinstance(each, bool):
         raise SolverError(f"Write each as true or false; you wrote “{each}”.")
-    chosen = tuple(f.name for f in FAMILIES if f.chapter in chapters or f.name in families)
-    work = WorkSet(chosen, level, units, count, each, seed, plant)
+    chosen = tuple(k.name for k in kinds if k.chapter in chapters or k.name in families)
+    work = WorkSet(chosen, level, units, count, each, seed, plant, catalogue)
     if plant:
         _check_plant(work, plant)
     return work
@@ -137,7 +149,9 @@ def _check_plant(work: WorkSet, plant: Plant) -> None:
             f"The plant's ranges are in {plant.units} units, and the set is in {work.units}. "
             "Write both in the same units."
         )
-    for family, level in plan_of(work):
+    for kind, level in plan_of(work):
+        if (family := kind.family) is None:
+            continue
         pumps = set_at(family, plant)
         if not pumps:
             raise SolverError(

@@ -6,6 +6,8 @@ A problem is named by what its code holds, for the form of a code may change: "B
 import json
 from pathlib import Path
 
+from solver import FAMILIES, Case
+from solver.catalogue import Refused
 from solver.code import read_code
 from solver.paper import cases_of, read_paper
 from solver.work_set import cases_for, read_set
@@ -25,12 +27,38 @@ from workbook.trainer.on_paper.marks import marks_of
 from workbook.trainer.on_paper.typed import TypedFile
 from workbook.trainer.set_file import read_set_file
 
-__all__ = ["PARTS", "named", "of_kept"]
+__all__ = ["PARTS", "REFUSED", "changed", "named", "of_kept", "still"]
+
+REFUSED = "refused"
+_BY_TAG = {family.tag: family for family in FAMILIES}
 
 
 def named(code: str) -> str:
     """A problem by what its code holds."""
     return " ".join(map(str, read_code(code)[:5]))
+
+
+def changed(problem: str) -> bool:
+    """Whether a problem, as it is named here, is of a kind that has changed since."""
+    tag, _, _, revision, _ = problem.split()
+    return tag not in _BY_TAG or _BY_TAG[tag].revision != int(revision)
+
+
+def still(expected: object) -> object:
+    """What is still to be expected: questions of kinds that changed are refused, one by one.
+
+    The points of all together are left out where one is.
+    """
+    if isinstance(expected, list):
+        return [still(each) for each in expected]
+    if not isinstance(expected, dict):
+        return expected
+    found = {name: still(each) for name, each in expected.items()}
+    if rows := found.get("questions"):
+        found["questions"] = [[row[0], REFUSED] if changed(row[0]) else row for row in rows]
+        if any(row[1:] == [REFUSED] for row in found["questions"]):
+            found.pop("points", None)
+    return found
 
 
 def _log(where: Path) -> dict:
@@ -54,19 +82,22 @@ def _exams(where: Path) -> dict:
 
 
 def _exam(sitting: Sitting) -> dict:
-    whole = Outcome(sitting).whole
+    outcome = Outcome(sitting)
     return {
         "paper": list(sitting.paper[:7]),
         "ended": sitting.ended,
         "used": sitting.elapsed,
         "flagged": sorted(sitting.flagged),
-        "questions": {
-            named(one.question.case.code): [one.answer.typed if one.answer else "", one.right]
-            for one in sitting.marks()
-        },
-        "in time": whole.in_time,
-        "of": whole.of,
+        "questions": [
+            _row(one.question.case, one.answer.typed if one.answer else "", one.right)
+            for one in outcome.marks
+        ],
+        "points": [outcome.whole.in_time, outcome.whole.of],
     }
+
+
+def _row(case: Case | Refused, *came_to: object) -> list:
+    return [named(case.code), *([REFUSED] if isinstance(case, Refused) else came_to)]
 
 
 def _set(where: Path) -> dict:
@@ -82,12 +113,10 @@ def _set(where: Path) -> dict:
 
 def _marked(marked: Marked) -> dict:
     return {
-        "questions": {
-            named(each.case.code): [each.typed, each.status, each.points]
-            for each in marked.questions
-        },
-        "points": marked.points,
-        "look": marked.needs_person,
+        "questions": [
+            _row(each.case, each.typed, each.status, each.points) for each in marked.questions
+        ],
+        "points": [marked.points, marked.needs_person],
     }
 
 
@@ -95,14 +124,16 @@ def _group(where: Path) -> dict:
     """How each member stands at each problem."""
     problems = read_group_set((where / "group.txt").read_text("utf-8"))
     results = [read_result(p.read_bytes(), problems) for p in sorted(where.glob("group-*.jsonl"))]
-    found = group_facts(questions_of(problems), results)
+    questions = questions_of(problems)
+    found = group_facts(questions, results)
+    cells = {
+        one.code: [[cell.state, cell.tries] for cell in row]
+        for one, row in zip(found.questions, found.cells, strict=True)
+    }
     return {
         "key": problems.key,
         "members": [member.name for member in found.members],
-        "questions": {
-            named(one.code): [[cell.state, cell.tries] for cell in row]
-            for one, row in zip(found.questions, found.cells, strict=True)
-        },
+        "questions": [[named(one.code), *cells.get(one.code, [REFUSED])] for one in questions],
     }
 
 
@@ -128,11 +159,11 @@ def _paper(where: Path) -> dict:
 def _drawn(where: Path) -> dict:
     """The problems of many codes of exams, and of sets for a person."""
     codes = json.loads((where / "codes.json").read_text("utf-8"))
-    found = {code: [named(c.code) for c in cases_of(read_paper(code))] for code in codes["exams"]}
+    found = {code: cases_of(read_paper(code)) for code in codes["exams"]}
     for code, person in codes["sets"]:
         work = read_set(code, PLANT if "-P" in code else None)
-        found[f"{code} {person}"] = [named(case.code) for case in cases_for(work, person)]
-    return found
+        found[f"{code} {person}"] = cases_for(work, person)
+    return {name: {"questions": [_row(case) for case in cases]} for name, cases in found.items()}
 
 
 PARTS = {

@@ -35,7 +35,12 @@ class Desk:
         self.sitting = sitting
         self.count = sitting.paper.count
         self.unread: dict[int, str] = {}
-        self.go(next((n for n in range(1, self.count + 1) if n not in sitting.answers), 1))
+        self.go(next(iter(self._empty()), 1))
+
+    def _empty(self) -> list[int]:
+        """The numbers of the questions that can be answered and are not."""
+        asked, answers = self.sitting.questions, self.sitting.answers
+        return [each.number for each in asked if not each.why and each.number not in answers]
 
     @property
     def asked(self) -> Question:
@@ -52,6 +57,8 @@ class Desk:
     def kept_as(self) -> str:
         """What the answer to this question was read as; empty where there is none."""
         kept = self.sitting.answers.get(self.number)
+        if kept and self.asked.why:
+            return f"“{kept.typed}”"
         return said_of(self.asked, kept.typed) if kept else ""
 
     def opened(self) -> Told:
@@ -105,6 +112,8 @@ class Desk:
 
     def state(self, number: int) -> str:
         """How a question stands, as a mark and a word."""
+        if self.sitting.questions[number - 1].why:
+            return "– left out"
         if number in self.unread:
             return "? not read"
         return "✓ answered" if number in self.sitting.answers else "– empty"
@@ -112,9 +121,8 @@ class Desk:
     def unfinished(self) -> tuple[str, ...]:
         """What there is to do yet, in sentences."""
         sitting = self.sitting
-        empty = [n for n in range(1, self.count + 1) if n not in sitting.answers]
         kinds = (
-            ("question has", "questions have", "no answer", empty),
+            ("question has", "questions have", "no answer", self._empty()),
             ("question is", "questions are", "marked to come back to", sorted(sitting.flagged)),
             ("question holds", "questions hold", "text that cannot be read", sorted(self.unread)),
         )

@@ -7,7 +7,8 @@ from pathlib import Path
 
 from ipywidgets import HTML, Box, VBox
 
-from solver import BadCode
+from solver import SolverError
+from solver.show import counted
 
 from ..controls import Panel, button, chooser, classed, say
 from .clock import duration
@@ -37,16 +38,14 @@ class Earlier:
         for path in sittings(self.where)[:LOOKED_AT]:
             try:
                 found.append(Sitting(path, self.panel.clock))
-            except (BadCode, OSError):
+            except (SolverError, OSError):
                 strange += 1
         rows = [self._row(sitting) for sitting in found if not sitting.ended][:OPEN]
         self.buttons = [row.children[1] for row in rows]
         self.open.children = rows
         self._list([sitting for sitting in found if sitting.ended])
-        other = (
-            "exam of another edition cannot" if strange == 1 else "exams of another edition cannot"
-        )
-        said = f"{strange} {other} be opened. Nothing was taken away."
+        said = f"{counted(strange, 'exam')} can't be opened here: its file is damaged, or a newer "
+        said += "version of the workbook made it. Nothing was taken away."
         self.aside.value = f'<p class="w2w-about">{said}</p>' if strange else ""
 
     def _row(self, sitting: Sitting) -> Box:

@@ -5,7 +5,8 @@
      "when": "2026-11-25T18:04:31.250000Z", "check": "…"}
     {"v": 2, "event": "flag", "at": 97.0, "question": 1, "on": true, "check": "…"}
 
-`check` is that of the log's lines. `at` is the time used when it happened, in seconds. "tick" only keeps that, and "end" is the last.
+`check` is that of the log's lines. `at` is the time used when it happened, in seconds. "tick" only
+keeps that, and "end" is the last; its "marks" are what each question was graded.
 """
 
 from collections.abc import Iterator

@@ -11,7 +11,10 @@ __all__ = ["Flaw", "Outcome", "Tally"]
 
 
 class Tally(NamedTuple):
-    """Of so many questions, how many were right in time, and how many more with extra time."""
+    """Of so many questions, how many were right in time, and how many more with extra time.
+
+    A question that cannot be graded any more is none of them, unless its mark was recorded.
+    """
 
     of: int
     in_time: int
@@ -67,14 +70,23 @@ class Outcome:
     @cached_property
     def empty(self) -> tuple[int, ...]:
         """The questions without an answer."""
-        return tuple(mark.question.number for mark in self.marks if not mark.answer)
+        return tuple(
+            mark.question.number for mark in self.marks if not mark.answer and not mark.question.why
+        )
+
+    @cached_property
+    def lost(self) -> tuple[int, ...]:
+        """The questions that cannot be graded any more, and whose marks were not recorded."""
+        return tuple(
+            mark.question.number for mark in self.marks if mark.question.why and not mark.verdict
+        )
 
     def late(self, mark: Marked) -> bool:
         """Whether the answer came after the time was over."""
         return mark.answer is not None and not self.sitting.in_time(mark.answer)
 
     def _tally(self, marks: Iterable[Marked]) -> Tally:
-        marks = list(marks)
+        marks = [mark for mark in marks if mark.verdict or not mark.question.why]
         right = [mark for mark in marks if mark.right]
         later = sum(map(self.late, right))
         return Tally(len(marks), len(right) - later, later)

@@ -6,6 +6,7 @@ from time import monotonic
 
 from ipywidgets import HTML
 
+from solver import SolverError
 from solver.paper import Paper
 from workbook.log import Attempt, NotKept, NotRead
 
@@ -13,6 +14,7 @@ from ..controls import Panel, say
 from .desk import Told
 from .done import Done
 from .printed import save_pdf
+from .question import check_askable
 from .sit import Sit
 from .sitting import Sitting, begin
 from .start import Start
@@ -55,8 +57,9 @@ class ExamPanel(Panel):
 
     def _begin(self, paper: Paper) -> None:
         try:
+            check_askable(paper)
             sitting = begin(paper, self.where, self.clock)
-        except NotKept as fault:
+        except (SolverError, NotKept) as fault:
             self.said.value = say("fault", "The exam does not begin.", str(fault))
             return
         self._open(sitting)

@@ -15,7 +15,7 @@ from ..reference.sheet import sheet_of
 from ..saving import link
 from ..ticks import titled
 from ..typst_pdf import compiled
-from .question import questions_of
+from .question import check_askable, questions_of
 from .result import answer_of
 
 __all__ = ["pdf_of", "pictures_of", "printed", "save_pdf"]
@@ -35,6 +35,7 @@ def pictures_of(paper: Paper, dots: float = 96) -> list[bytes]:
 
 def printed(paper: Paper) -> dict[str, Any]:
     """All that stands on the pages, as plain data."""
+    check_askable(paper, all_of_it=True)
     questions = questions_of(paper)
     return {
         "paper": PAPER[paper.units],

@@ -3,22 +3,40 @@
 from collections.abc import Sequence
 from typing import NamedTuple
 
-from solver import Case, Verdict, grade
+from solver import Case, SolverError, Verdict, grade
+from solver.catalogue import Refused
 from solver.choices import Choice, choices_of
 from solver.errors import Unreadable
 from solver.paper import Paper, cases_of
 from solver.reading import read
 from workbook.log import Attempt, made
 
-__all__ = ["Answer", "Marked", "Question", "attempt_of", "marked", "questions_of", "said_of"]
+__all__ = [
+    "Answer",
+    "Marked",
+    "Question",
+    "attempt_of",
+    "check_askable",
+    "marked",
+    "questions_of",
+    "said_of",
+]
 
 
 class Question(NamedTuple):
-    """A question, and its choices where it has any."""
+    """A question, and its choices where it has any.
+
+    `case` is Refused where its problem is not here any more; `why` says so.
+    """
 
     number: int
-    case: Case
+    case: Case | Refused
     choices: Sequence[Choice]
+
+    @property
+    def why(self) -> str:
+        """Why it cannot be asked; empty where it can."""
+        return self.case.why if isinstance(self.case, Refused) else ""
 
 
 class Answer(NamedTuple):
@@ -47,9 +65,32 @@ class Marked(NamedTuple):
 def questions_of(paper: Paper) -> tuple[Question, ...]:
     """The questions of a paper in order, numbered from 1."""
     return tuple(
-        Question(number, case, choices_of(case) if paper.choices or case.choices else ())
+        Question(number, case, _choices(paper, case))
         for number, case in enumerate(cases_of(paper), 1)
     )
+
+
+def _choices(paper: Paper, case: Case | Refused) -> Sequence[Choice]:
+    if isinstance(case, Refused):
+        return ()
+    return choices_of(case) if paper.choices or case.choices else ()
+
+
+def check_askable(paper: Paper, all_of_it: bool = False) -> None:
+    """Whether an exam has a question left to ask, or all of them.
+
+    Raises:
+        SolverError: it has not; the sentence says why, and what to do.
+    """
+    asked = questions_of(paper)
+    lost = [each for each in asked if each.why]
+    if len(lost) == len(asked):
+        raise SolverError(
+            "The questions of this exam have changed since its code was made, so none of them can "
+            "be asked any more. Set up a fresh exam."
+        )
+    if lost and all_of_it:
+        raise SolverError(f"Question {lost[0].number}: {lost[0].why} Set up a fresh exam to print.")
 
 
 def said_of(question: Question, text: str) -> str:
@@ -58,6 +99,8 @@ def said_of(question: Question, text: str) -> str:
     Raises:
         Unreadable: the sentence says what to type instead.
     """
+    if question.why:
+        raise Unreadable(question.why)
     if question.choices:
         chosen = _chosen(question, text)
         return f"choice {chosen}, {question.choices[chosen - 1].text}"
@@ -76,10 +119,13 @@ def _chosen(question: Question, text: str) -> int:
     return number
 
 
-def marked(question: Question, answer: Answer | None) -> Marked:
-    """A question with its answer marked."""
+def marked(question: Question, answer: Answer | None, recorded: str = "") -> Marked:
+    """A question with its answer marked. `recorded` is the status that it had when it was turned
+    in; it stands where the question cannot be graded any more."""
     if answer is None:
         return Marked(question, None, None, "")
+    if question.why:
+        return Marked(question, answer, Verdict(recorded, question.why) if recorded else None, "")
     if not question.choices or question.case.choices:
         verdict = grade(question.case, answer.typed)
         return Marked(question, answer, verdict, verdict.echo)

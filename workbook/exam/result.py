@@ -20,13 +20,18 @@ STATES = {  # a mark, a word, and the class that gives the colour
     "wrong": ("✗", "not right", "wrong"),
     "unread": ("?", "not read", "close"),
     "empty": ("–", "no answer", "close"),
+    "lost": ("–", "can't be graded any more", "close"),
 }
 
 
 def summary(outcome: Outcome) -> list[str]:
     """The result in sentences."""
     whole, sitting = outcome.whole, outcome.sitting
-    said = [f"{whole.in_time} of {whole.of} right in time ({whole.in_time / whole.of:.0%})."]
+    share = f" ({whole.in_time / whole.of:.0%})" if whole.of else ""
+    said = [f"{whole.in_time} of {whole.of} right in time{share}."]
+    if outcome.lost:
+        noun = "Question" if len(outcome.lost) == 1 else "Questions"
+        said.append(f"{noun} {listed(outcome.lost)} can't be graded any more and don't count.")
     if whole.later:
         said.append(f"{whole.later} more right with extra time.")
     said.append(f"You used {duration(sitting.elapsed)} of {sitting.paper.minutes} min.")
@@ -78,6 +83,8 @@ def _where(numbers: tuple[int, ...]) -> str:
 
 
 def _state(outcome: Outcome, mark: Marked) -> str:
+    if mark.question.why and not mark.verdict:
+        return "lost"
     if mark.answer is None:
         return "empty"
     if not mark.verdict.counts:
@@ -98,21 +105,31 @@ def answer_of(asked: Question) -> str:
 
 def _read_as(mark: Marked) -> str:
     typed = mark.answer.typed
-    return said_of(mark.question, typed) if mark.verdict.counts else f"“{typed[:60]}”"
+    read = mark.verdict and mark.verdict.counts and not mark.question.why
+    return said_of(mark.question, typed) if read else f"“{typed[:60]}”"
 
 
 def _question(outcome: Outcome, mark: Marked) -> str:
     """One question to open: its state and the answer given, then all of it with its solution."""
-    asked, state = mark.question, _state(outcome, mark)
-    sign, word, colour = STATES[state]
-    given = f" You answered {_read_as(mark)}." if mark.answer else ""
-    says = mark.verdict.says if state in ("wrong", "unread") else ""
+    asked = mark.question
+    if asked.why:
+        return _to_open(outcome, mark, f"<p>{escape(asked.why)}</p>")
+    says = mark.verdict.says if _state(outcome, mark) in ("wrong", "unread") else ""
     shown = fragments.question(asked.case, [choice.text for choice in asked.choices])
+    return _to_open(
+        outcome,
+        mark,
+        f"{shown}<p><b>The answer is {escape(answer_of(asked))}.</b> {escape(says)}</p>"
+        f"{fragments.steps(asked.case)}",
+    )
+
+
+def _to_open(outcome: Outcome, mark: Marked, inside: str) -> str:
+    sign, word, colour = STATES[_state(outcome, mark)]
+    given = f" You answered {_read_as(mark)}." if mark.answer else ""
     return (
         f'<details class="w2w-marked w2w-{colour}"><summary>'
         f'<span class="w2w-mark" aria-hidden="true">{sign}</span>'
-        f"<b>Question {asked.number}: {word}.</b>{escape(given)}</summary>"
-        f"{shown}<p><b>The answer is {escape(answer_of(asked))}.</b> {escape(says)}</p>"
-        f"{fragments.steps(asked.case)}"
-        f'<p class="w2w-about">Code of this problem: {escape(asked.case.code)}</p></details>'
+        f"<b>Question {mark.question.number}: {word}.</b>{escape(given)}</summary>{inside}"
+        f'<p class="w2w-about">Code of this problem: {escape(mark.question.case.code)}</p></details>'
     )

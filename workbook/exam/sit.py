@@ -1,6 +1,7 @@
 """Sitting an exam: one question at a time, what is typed kept at once, and no verdict."""
 
 from collections.abc import Callable
+from html import escape
 
 from ipywidgets import HTML, Box, HTMLMath, VBox
 
@@ -85,12 +86,16 @@ class Sit:
         desk, case = self.desk, self.desk.asked.case
         head, choices = f"Question {desk.number} of {desk.count}", desk.asked.choices
         self.head.value = f"<h3>{head}</h3>"
-        self.question.value = fragments.question(case, [choice.text for choice in choices])
-        self.answer.box.description = fragments.answer_label(case, len(choices))
+        if desk.asked.why:
+            self.question.value = f"<p>{escape(desk.asked.why)}</p>"
+            self.answer.box.description = "No answer is needed here"
+        else:
+            self.question.value = fragments.question(case, [choice.text for choice in choices])
+            self.answer.box.description = fragments.answer_label(case, len(choices))
         self.answer.fill(desk.text)
         kept = f"Kept for this question: {desk.kept_as}." if desk.kept_as else ""
         sentences = list(filter(None, (*told.sentences, *more, kept)))
-        spoken = f"{head}. {case.question}"
+        spoken = f"{head}. {desk.asked.why or case.question}"
         said = say(told.state, *sentences, spoken=spoken) if sentences else heard(spoken)
         self.said.value = said
         self._show_state()

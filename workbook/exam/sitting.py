@@ -47,7 +47,7 @@ class Sitting:
     Time counts, in seconds, while it goes on and its page is open in a browser, which `pulse` tells.
 
     Raises:
-        BadCode: this edition cannot give the paper again, or the file holds none.
+        BadCode: this version cannot give the paper again, or the file holds none.
     """
 
     def __init__(self, path: Path, clock: Callable[[], float] = monotonic):
@@ -55,7 +55,7 @@ class Sitting:
         self.paper: Paper | None = None
         self.answers: dict[int, Answer] = {}
         self.flagged: set[int] = set()
-        self.ended = False
+        self.ended, self.recorded = False, ()
         self._before, self._since, self._kept = 0.0, None, 0.0
         self._read_to, self._lines, self._waiting = 0, 0, []
         self.strange: list[int] = []
@@ -100,7 +100,8 @@ class Sitting:
             self.answers[question] = Answer(str(typed), str(when), at, seconds)
         elif event == FLAG:
             (self.flagged.add if fields["on"] else self.flagged.discard)(question)
-        self.ended = event == END
+        if event == END:
+            self.ended, self.recorded = True, tuple(map(str, fields.get("marks", ())))
         self._before = max(self._before, at)
 
     @property
@@ -165,8 +166,12 @@ class Sitting:
         self._keep(FLAG, question=number, on=on)
 
     def end(self) -> None:
-        """Hand it in; no answer is taken after that."""
-        self._keep(END)
+        """Hand it in; no answer is taken after that.
+
+        What each question was graded is kept with it, for a later version may not be able to.
+        """
+        marks = [mark.verdict.status if mark.verdict else "" for mark in self.marks()]
+        self._keep(END, marks=marks)
         self._since = None
 
     def _keep(self, kind: str, **fields) -> None:
@@ -187,7 +192,11 @@ class Sitting:
 
     def marks(self) -> list[Marked]:
         """Each question with its verdict; one without an answer is not right."""
-        return [marked(question, self.answers.get(question.number)) for question in self.questions]
+        recorded = dict(enumerate(self.recorded, 1))
+        return [
+            marked(each, self.answers.get(each.number), recorded.get(each.number, ""))
+            for each in self.questions
+        ]
 
     def in_time(self, answer: Answer | None) -> bool:
         """Whether an answer came before the time was over."""
@@ -199,5 +208,5 @@ class Sitting:
         return [
             attempt_of(mark, uuid.uuid5(space, str(mark.question.number)).hex, self.paper.code)
             for mark in self.marks()
-            if mark.verdict and mark.verdict.counts
+            if mark.verdict and mark.verdict.counts and not mark.question.why
         ]

@@ -8,6 +8,7 @@ from pathlib import Path
 from ipywidgets import HTML, Box, VBox
 
 from solver import SolverError
+from solver.catalogue import CATALOGUE
 from solver.paper import ANY_LEVEL, CHAPTERS, LONGEST, MOST, SEEDS, Paper, checked, read_paper
 
 from ..controls import SYSTEMS, Panel, button, chooser, classed, say
@@ -119,7 +120,7 @@ class Start:
 
 def fresh(paper: Paper) -> Paper:
     """A paper like this one with other questions."""
-    return paper._replace(seed=secrets.randbelow(SEEDS))
+    return paper._replace(seed=secrets.randbelow(SEEDS), catalogue=CATALOGUE)
 
 
 def whole_number(text: str, what: str, most: int) -> int:

@@ -69,8 +69,12 @@ class ProblemSet(NamedTuple):
 
     @property
     def mark(self) -> str:
-        """How many problems there are, and which; the title does not matter."""
-        return f"{len(self.codes)}-{sha256(' '.join(self.codes).encode()).hexdigest()[:6].upper()}"
+        """How many problems there are, and which; the title does not matter.
+
+        It is worked from the codes as version 0.1.0 wrote them, so that a set keeps its mark.
+        """
+        first = " ".join(read_code(code).as_first for code in self.codes)
+        return f"{len(self.codes)}-{sha256(first.encode()).hexdigest()[:6].upper()}"
 
     @property
     def key(self) -> str:
@@ -146,7 +150,7 @@ def codes_in(text: str) -> list[str]:
     """
     seen = "".join(sign for sign in text if category(sign) != "Cf")
     spaced = re.sub(r"[^0-9A-Z-]+", " ", _HYPHENS.sub("-", seen).upper())
-    joined = re.sub(r" ?- ?(?=[0-9])", "-", spaced)
+    joined = re.sub(r" ?- ?(?=[0-9]|[A-Z]{3}(?![0-9A-Z]| ?-))", "-", spaced)
     return [piece for word in joined.split() if (piece := word.strip("-"))]
 
 

@@ -17,6 +17,8 @@ import uuid
 from datetime import UTC, datetime, timedelta
 from typing import NamedTuple
 
+from solver.code import as_written_now
+
 from .checked import NotALine, checked_line, fields_of
 
 __all__ = ["SHOWN", "VERSION", "Attempt", "NotAnAttempt", "line_of", "made", "now", "read_line"]
@@ -139,7 +141,8 @@ def _checked(found: dict) -> Attempt:
         raise NotAnAttempt("its time is not one in UTC, or a number in it is below what it can be")
     if int(attempt.when[:4]) not in YEARS:
         raise NotAnAttempt(f"its year is {attempt.when[:4]}, and no computer's clock says that")
-    return attempt
+    code = as_written_now(attempt.code)  # one problem has one code, whichever version wrote it
+    return attempt if code == attempt.code else attempt._replace(code=code)
 
 
 def _could_be(attempt: Attempt) -> bool:

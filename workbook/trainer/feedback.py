@@ -3,6 +3,7 @@
 from html import escape
 
 from solver import Case
+from solver.catalogue import Refused
 from solver.show import exact, figures, with_unit
 
 from .. import fragments
@@ -40,6 +41,13 @@ def feedback_html(mark: QuestionMark) -> str:
 
     It is a piece for a page that has the workbook's look, and needs no program running.
     """
+    if isinstance(mark.case, Refused):
+        said = " ".join((_head(mark), *_said(mark)))
+        return (
+            f'<section class="w2w-feedback" aria-label="Question {mark.number}">'
+            f'<p>{escape(said)}</p><p class="w2w-about">Code of this problem: '
+            f"{escape(mark.case.code)}</p></section>"
+        )
     case, known = mark.case, mark.status in STATES
     sign, colour = (STATES[mark.status][0], mark.status) if known else NO_ANSWER
     said = "".join(f"<p>{escape(sentence)}</p>" for sentence in _said(mark))

@@ -12,6 +12,7 @@ from html import escape
 from pathlib import Path
 
 from solver import Case, SolverError, grade
+from solver.catalogue import Refused
 from solver.work_set import cases_for
 from workbook.log import Attempt, line_of, made
 
@@ -88,7 +89,7 @@ def _tried_out(folder: Path) -> Marked:
 
 def _all_right(assigned: Assigned) -> bytes:
     """An answer sheet with the right answer to each question."""
-    cases = cases_for(assigned.work, ANYBODY)
+    cases = [c for c in cases_for(assigned.work, ANYBODY) if not isinstance(c, Refused)]
     return "\n".join(line_of(_right(case, assigned.work.code)) for case in cases).encode()
 
 

@@ -15,6 +15,7 @@ from types import MappingProxyType
 from typing import NamedTuple
 
 from solver import Case
+from solver.catalogue import Refused
 from solver.work_set import WorkSet, cases_for, person_id
 from workbook.log import Attempt, Strange, merged
 
@@ -23,7 +24,7 @@ from .assigned import Assigned
 from .feedback import comment_of, feedback_html
 from .odd import plain, quoted, told
 from .plain_answers import plain_answers
-from .tries import QuestionMark, by_plain_answer, by_tries, unanswered
+from .tries import QuestionMark, by_plain_answer, by_tries, not_gradable, unanswered
 
 __all__ = ["Marked", "QuestionMark", "comment_of", "feedback_html", "mark", "mark_typed"]
 
@@ -77,7 +78,11 @@ def mark(
     marks = []
     for number, (code, case) in enumerate(zip(codes, cases, strict=True), 1):
         odd = found.odd.get(code, ())
-        if lines := found.lines[code]:
+        lines = found.lines[code]
+        if isinstance(case, Refused):
+            typed = in_words.get(number, "")
+            marks.append(not_gradable(assigned, number, case, odd, lines, typed))
+        elif lines:
             marks.append(by_tries(assigned, number, case, lines, odd))
         elif number in in_words:
             marks.append(by_plain_answer(assigned, number, case, in_words[number], odd))
@@ -99,21 +104,24 @@ def mark_typed(
     returns as `mark` does.
     """
     person = person_id(person)
-    marks = [
-        by_plain_answer(assigned, number, case, answers[number], odd.get(number, ()))
-        if number in answers
-        else unanswered(assigned, number, case, odd.get(number, ()))
-        for number, case in enumerate(_cases(assigned.work, person), 1)
-    ]
+    marks = []
+    for number, case in enumerate(_cases(assigned.work, person), 1):
+        typed, strange = answers.get(number, ""), odd.get(number, ())
+        if isinstance(case, Refused):
+            marks.append(not_gradable(assigned, number, case, strange, (), typed))
+        elif number in answers:
+            marks.append(by_plain_answer(assigned, number, case, typed, strange))
+        else:
+            marks.append(unanswered(assigned, number, case, strange))
     return _whole(assigned, person, marks, False, odd_whole)
 
 
-def _cases(work: WorkSet, person: str) -> tuple[Case, ...]:
+def _cases(work: WorkSet, person: str) -> tuple[Case | Refused, ...]:
     return cases_for(work, person) if work.each else _same(work)
 
 
 @lru_cache(maxsize=8)
-def _same(work: WorkSet) -> tuple[Case, ...]:
+def _same(work: WorkSet) -> tuple[Case | Refused, ...]:
     """The problems that everybody has; drawn once, for a class."""
     return cases_for(work, "")
 

@@ -2,7 +2,8 @@
 
 from collections.abc import Iterable, Iterator
 
-from solver import Family, draw, family_named
+from solver import Family, draw
+from solver.catalogue import kinds_at
 from solver.common_slips import common_slips
 from solver.plan import find_plan
 from solver.work_set import WorkSet
@@ -18,11 +19,16 @@ INSTEAD = "Copy one from the class's report."
 def check_mistakes(work: WorkSet, wanted: Iterable[str]) -> None:
     """Whether each of these mistakes is one that some problem of the set's kinds can name.
 
+    Nobody can tell once one of the kinds has changed since the set was made.
+
     Raises:
         SetFault: it names the one that is none, and the nearest there is.
     """
     missing, known = set(wanted), set()
-    for ids in _ids(work) if missing else ():
+    families = [kind.family for kind in kinds_at(work.catalogue) if kind.name in work.families]
+    if None in families:
+        return
+    for ids in _ids(families, work.units) if missing else ():
         known |= ids
         missing -= ids
         if not missing:
@@ -35,18 +41,18 @@ def check_mistakes(work: WorkSet, wanted: Iterable[str]) -> None:
         )
 
 
-def _ids(work: WorkSet) -> Iterator[set[str]]:
+def _ids(families: Iterable[Family], units: str) -> Iterator[set[str]]:
     """The mistakes of chains of formulas come first; those of judgements have to be drawn."""
     judged = []
-    for family in map(family_named, work.families):
+    for family in families:
         if family.judge is None:
             for level in family.levels:
-                plan = find_plan(level.given, family.asked, family.formulas, work.units)
+                plan = find_plan(level.given, family.asked, family.formulas, units)
                 yield set(common_slips(plan))
         else:
             judged.append(family)
     for family in judged:
-        yield from _drawn(family, work.units)
+        yield from _drawn(family, units)
 
 
 def _drawn(family: Family, units: str) -> Iterator[set[str]]:

@@ -76,8 +76,13 @@ def write_source(assigned: Assigned, folder: Path) -> Path:
 
 def _bring_set_file(assigned: Assigned, path: Path) -> None:
     """Comments that a trainer wrote into it stay, where it means the same."""
+    of = assigned.work.catalogue
     try:
         if read_set_file(path) == assigned:
+            return
+        if read_set_file(path, of) == assigned:  # it names no catalogue, so it is given one
+            text = path.read_text(encoding="utf-8-sig")
+            path.write_text(f"catalogue = {of}  # keeps the questions as they are\n{text}", "utf-8")
             return
     except SolverError:
         pass
@@ -129,7 +134,7 @@ def _how(assigned: Assigned) -> str:
 
 def _topics(assigned: Assigned) -> Iterable[str]:
     """The cautions that the chapters of this set have, in their usual order."""
-    chapters = {asked.family.chapter for asked in plan_of(assigned.work)}
+    chapters = {asked.kind.chapter for asked in plan_of(assigned.work)}
     found = set()
     for path in shipped_pages():
         text = "\n".join(code_cells(path))

@@ -7,12 +7,13 @@ widgets here; `parts` are what shows it, by name, and each has a `redraw`.
 import atexit
 import shutil
 import tempfile
-from collections.abc import Sequence
+from collections.abc import Mapping
 from functools import cache, cached_property
 from pathlib import Path
 
 from solver import SolverError
-from solver.work_set import cases_for
+from solver.catalogue import Refused
+from solver.work_set import case_for, cases_for
 from workbook.log import SHOWN
 from workbook.pages import MARK, read_page
 
@@ -131,17 +132,20 @@ class OwnSet:
             raise NothingToShow(f"There is no question {number}; this set has 1 to {count}.")
         if self.sheet is None:
             raise NothingToShow(SAY_WHO)
+        if isinstance(case := case_for(self.assigned.work, self.person.id, number), Refused):
+            raise NothingToShow(f"Question {number}. {case.why} Tell your trainer.")
         return Asked(self.sheet, number, clock)
 
     @cached_property
-    def codes(self) -> Sequence[str]:
-        """The code of each of this person's problems, in order."""
-        return [case.code for case in cases_for(self.assigned.work, self.person.id)]
+    def codes(self) -> Mapping[int, str]:
+        """The code of each of this person's problems that can be asked, by its number."""
+        cases = cases_for(self.assigned.work, self.person.id)
+        return {n: case.code for n, case in enumerate(cases, 1) if not isinstance(case, Refused)}
 
     def unanswered(self) -> list[int]:
         """The numbers of the questions without an answer; raises NotRead as a sheet does."""
         answered = {line.code for line in self.sheet.read() if line.status != SHOWN}
-        return [number for number, code in enumerate(self.codes, 1) if code not in answered]
+        return [number for number, code in self.codes.items() if code not in answered]
 
     def begun(self) -> bool:
         """Whether anything is answered; raises NotRead as a sheet does."""

@@ -16,6 +16,7 @@ import tomllib
 from pathlib import Path
 
 from solver import SolverError
+from solver.catalogue import since_of
 from solver.credit import Credit
 from solver.own_plant import Plant, plant_of
 from solver.work_set import WorkSet, set_of
@@ -42,8 +43,11 @@ FAULTS = {  # what a fault is called by the reader of such files, and what to wr
 }
 
 
-def read_set_file(path: Path) -> Assigned:
+def read_set_file(path: Path, catalogue: int | None = None) -> Assigned:
     """The set in a file; its name is that of the folder the file is in.
+
+    `catalogue` is taken where the file names none. Else that is the first which has all it asks
+    for, as version 0.1.0 wrote none.
 
     Raises:
         SetFault: it cannot be read, or used; the sentence says what to write instead.
@@ -57,17 +61,18 @@ def read_set_file(path: Path) -> Assigned:
         raise SetFault(f"{path} is not plain text. Save it again as UTF-8.") from None
     except OSError as error:
         raise SetFault(f"{path} cannot be read: {error.strerror or error}.") from error
-    return parse_set_file(text, path.parent.name)
+    return parse_set_file(text, path.parent.name, catalogue)
 
 
-def parse_set_file(text: str, name: str) -> Assigned:
+def parse_set_file(text: str, name: str, catalogue: int | None = None) -> Assigned:
     """The set that a file's text says, under this name; raises as `read_set_file` does."""
     found = read_table(_tables(text))
     plan = {key: found.pop(key) for key in ("chapters", "families", "level", "units", "count")}
     if not plan["chapters"] and not plan["families"]:
         raise SetFault(f'{SET_FILE}: nothing is chosen. Write chapters = ["horsepower"].')
+    of = found.pop("catalogue") or catalogue or since_of((*plan["chapters"], *plan["families"]))
     plant, numbers, seed = found.pop("plant"), found.pop("numbers"), found.pop("draw")
-    work = _work(plan, numbers == EACH, seed, _plant(plant, plan["units"]))
+    work = _work({**plan, "catalogue": of}, numbers == EACH, seed, _plant(plant, plan["units"]))
     credit = Credit(**read_table(found.pop("credit"), "credit"))
     check_mistakes(work, credit.by_mistake)
     return Assigned(name, found.pop("title") or name, work, credit=credit, **found)

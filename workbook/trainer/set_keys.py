@@ -3,10 +3,10 @@
 from collections.abc import Callable, Mapping
 from typing import Any, NamedTuple
 
-from solver import FAMILIES
+from solver.catalogue import CATALOGUE, CHAPTERS, GONE
 from solver.code import MOST_SEED
 from solver.credit import Credit
-from solver.paper import CHAPTERS
+from solver.families import FAMILIES
 from solver.work_set import MOST, TOP
 
 from .set_checks import (
@@ -28,7 +28,7 @@ from .set_checks import (
 __all__ = ["CREDIT", "EACH", "PLAN", "SAME", "read_table"]
 
 EACH, SAME = "own for each person", "the same for all"
-NAMES = tuple(family.name for family in FAMILIES)
+NAMES = tuple(family.name for family in (*FAMILIES, *GONE))
 SHARE = "a share from 0 to 1, such as"
 USUAL = Credit()
 
@@ -62,6 +62,11 @@ PLAN: Mapping[str, Key] = {
         whole(0, MOST_SEED),
         f"a whole number up to {MOST_SEED:,}, such as draw = 48213",
         needed=True,
+    ),
+    "catalogue": Key(
+        whole(1, CATALOGUE),
+        f"the number that was there, up to {CATALOGUE}; a higher one is of a newer version of the "
+        "workbook, so update this one",
     ),
     "points": Key(number(0.01, 1000), "a number from 0.01 to 1000, such as points = 5", 1.0),
     "tries": Key(whole(0, 99), "tries = 0 for no limit, or a whole number up to 99", 0),

@@ -5,9 +5,8 @@ from collections.abc import Iterable, Mapping
 from datetime import datetime
 from typing import Any
 
-from solver import FAMILIES
+from solver.catalogue import CATALOGUE, chapters_at, kinds_at
 from solver.own_plant import Plant, table_of
-from solver.paper import CHAPTERS
 
 from .assigned import Assigned
 from .set_keys import EACH, SAME
@@ -26,12 +25,13 @@ def toml_of(assigned: Assigned) -> str:
     work, credit = assigned.work, assigned.credit
     top = {
         "title": assigned.title,
-        **chosen_names(work.families),
+        **chosen_names(work.families, work.catalogue),
         "level": work.level,
         "units": work.units,
         "count": work.count,
         "numbers": EACH if work.each else SAME,
         "draw": work.seed,
+        "catalogue": work.catalogue,
         "points": assigned.points,
         "tries": assigned.tries,
         "counts": assigned.counts,
@@ -52,13 +52,13 @@ def toml_of(assigned: Assigned) -> str:
     )
 
 
-def chosen_names(families: Iterable[str]) -> dict[str, list[str]]:
-    """Whole chapters by their names; the families that are left over by theirs."""
-    chosen = set(families)
-    members = {c: {f.name for f in FAMILIES if f.chapter == c} for c in CHAPTERS}
+def chosen_names(families: Iterable[str], catalogue: int = CATALOGUE) -> dict[str, list[str]]:
+    """Whole chapters of a catalogue by their names; the families that are left over by theirs."""
+    chosen, kinds = set(families), kinds_at(catalogue)
+    members = {c: {k.name for k in kinds if k.chapter == c} for c in chapters_at(catalogue)}
     chapters = [chapter for chapter, names in members.items() if names <= chosen]
     left = chosen.difference(*(members[chapter] for chapter in chapters))
-    named = {"chapters": chapters, "families": [f.name for f in FAMILIES if f.name in left]}
+    named = {"chapters": chapters, "families": [k.name for k in kinds if k.name in left]}
     return {key: names for key, names in named.items() if names}
 
 

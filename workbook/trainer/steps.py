@@ -7,6 +7,7 @@ from pathlib import Path
 from secrets import randbelow
 
 from solver import SolverError
+from solver.catalogue import CATALOGUE
 from solver.show import counted
 from solver.work_set import set_of
 
@@ -49,7 +50,7 @@ def _chosen(course: Course, options: argparse.Namespace) -> Assigned:
     """The set that the options say, or else the one that stands in the course."""
     name = options.set
     if options.file:
-        return _from_file(Path(options.file).expanduser(), name)
+        return _from_file(course, Path(options.file).expanduser(), name)
     if options.chapters or options.families:
         work = set_of(
             chapters=_names(options.chapters),
@@ -60,17 +61,24 @@ def _chosen(course: Course, options: argparse.Namespace) -> Assigned:
             seed=randbelow(DRAWS),
         )
         return Assigned(name, name, work)
-    path = course.folder("source", name) / SET_FILE
+    folder = course.folder("source", name)
+    path = folder / SET_FILE
     if not path.exists():
         raise SolverError(
             f"There is no set “{name}” yet. Add --chapters horsepower,head to make one, or --file."
         )
-    return read_set_file(path)
+    made = (folder / f"{name}.ipynb").exists()
+    return read_set_file(path, None if made else CATALOGUE)
 
 
-def _from_file(path: Path, name: str) -> Assigned:
+def _from_file(course: Course, path: Path, name: str) -> Assigned:
+    """The set in a trainer's own file, of the catalogue that the set of this name has, if any."""
     try:
-        return parse_set_file(path.read_text(encoding="utf-8-sig"), name)
+        there = read_set_file(course.folder("source", name) / SET_FILE).work.catalogue
+    except SolverError:
+        there = CATALOGUE
+    try:
+        return parse_set_file(path.read_text(encoding="utf-8-sig"), name, there)
     except (OSError, UnicodeDecodeError):
         raise SetFault(f"{path} cannot be read. Check its name, and save it as UTF-8.") from None
 

@@ -4,13 +4,14 @@ from collections.abc import Iterable, Sequence
 from typing import NamedTuple
 
 from solver import Case, Verdict, grade
+from solver.catalogue import Refused
 from solver.credit import share_of
 from workbook.log import SHOWN, Attempt
 
 from .assigned import Assigned
 from .odd import plain, quoted, told
 
-__all__ = ["QuestionMark", "by_plain_answer", "by_tries", "unanswered"]
+__all__ = ["QuestionMark", "by_plain_answer", "by_tries", "not_gradable", "unanswered"]
 
 BLANK = "blank"
 NO_ANSWER = "No answer was given."
@@ -19,6 +20,8 @@ AFTER_SOLUTION = "Answers after the worked solution was opened were not counted.
 MISSING = "An earlier try is missing from the sheet."
 NOT_COUNTED = " were not counted."
 NOT_READ = "The plain answer cannot be read as it stands."
+CALLED = "When it was answered, {} was called {}."
+BY_HAND = "Give its points by hand."
 KNOWN = {"mistake": "a known mistake"}
 MOST_TRIES = 1000  # a sheet may say any number
 
@@ -29,6 +32,7 @@ class QuestionMark(NamedTuple):
     `status` is right, mistake, close, wrong, blank or unreadable. `typed` is the answer that
     counted, `read_as` how it was read, `says` what the solver says of it, and `tries` which try it
     was. `reason` says what was not counted or is odd; `needs_person`, that somebody must look.
+    `case` is Refused where its problem is not here any more.
     """
 
     number: int
@@ -40,7 +44,7 @@ class QuestionMark(NamedTuple):
     says: str
     reason: str
     needs_person: bool
-    case: Case
+    case: Case | Refused
     tries: int = 0
     read_as: str = ""
 
@@ -65,6 +69,30 @@ def unanswered(
     """The mark of a question without an answer that counts."""
     reason = told((*odd, *said))
     return QuestionMark(number, 0.0, assigned.points, BLANK, "", "", says, reason, bool(odd), case)
+
+
+def not_gradable(
+    assigned: Assigned,
+    number: int,
+    case: Refused,
+    odd: Sequence[str],
+    lines: Sequence[Attempt],
+    typed: str,
+) -> QuestionMark:
+    """The mark of a question whose problem is not here any more: the trainer's to give.
+
+    What the sheet says of it is told, as nothing else is left to go by.
+    """
+    answers = [line for line in lines if line.status != SHOWN]
+    called = [
+        CALLED.format(quoted(line.typed), KNOWN.get(line.status, line.status)) for line in answers
+    ]
+    typed = answers[-1].typed if answers else typed
+    status = "unreadable" if typed else BLANK
+    reason = told((*odd, *called, BY_HAND))
+    return QuestionMark(
+        number, 0.0, assigned.points, status, "", plain(typed), case.why, reason, True, case
+    )
 
 
 def by_plain_answer(

@@ -3,9 +3,9 @@
 from collections.abc import Sequence
 from typing import NamedTuple
 
-from solver import Case
+from solver import Case, SolverError
 from solver.sheet_code import SheetCode, sheet_code
-from solver.work_set import cases_for
+from solver.work_set import cases_for, plan_of
 
 from ..assigned import Assigned
 from ..coming_in.people import Person
@@ -61,6 +61,9 @@ def sheets_of(
 ) -> tuple[Sheet, ...]:
     """A sheet for each of them, in this order; or for those with the numbers `first` to `last`."""
     work = assigned.work
+    for number, (kind, _) in enumerate(plan_of(work), 1):
+        if kind.why:
+            raise SolverError(f"Question {number}: {kind.why} Make a new set to print.")
     same = () if work.each or not people else cases_for(work, people[0].id)
     return tuple(
         Sheet(

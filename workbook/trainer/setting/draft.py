@@ -9,6 +9,7 @@ from types import MappingProxyType
 from typing import NamedTuple
 
 from solver import SolverError
+from solver.catalogue import CATALOGUE, chapters_at, kinds_at
 from solver.credit import Credit
 from solver.own_plant import Plant
 from solver.show import exact
@@ -28,8 +29,8 @@ LATE_FOR_WHAT = "Something is taken off for being late, but no due time is set. 
 class Draft(NamedTuple):
     """A form as it stands. Numbers are as typed; shares are percentages, and empty tries no limit.
 
-    `name` may be empty, which takes it from the title. `right` and `by_mistake` have no box; they
-    stay as the file of the set had them.
+    `name` may be empty, which takes it from the title. `right`, `by_mistake` and `catalogue` have no
+    box; they stay as the file of the set had them.
     """
 
     title: str = ""
@@ -52,6 +53,7 @@ class Draft(NamedTuple):
     plant: Plant | None = None
     right: float = 1.0
     by_mistake: Mapping[str, float] = MappingProxyType({})
+    catalogue: int = CATALOGUE
 
 
 def assigned_from(draft: Draft) -> tuple[Assigned | None, list[str]]:
@@ -111,13 +113,20 @@ def _work(draft: Draft, count: int) -> WorkSet:
         each=draft.each,
         seed=draft.seed,
         plant=draft.plant,
+        catalogue=draft.catalogue if _had(draft) else CATALOGUE,
     )
+
+
+def _had(draft: Draft) -> bool:
+    """Whether the catalogue that the set was made from has all that is ticked now."""
+    there = {*chapters_at(draft.catalogue), *(kind.name for kind in kinds_at(draft.catalogue))}
+    return there.issuperset((*draft.chapters, *draft.families))
 
 
 def draft_of(assigned: Assigned) -> Draft:
     """The form that makes this set again."""
     work, credit = assigned.work, assigned.credit
-    names = chosen_names(work.families)
+    names = chosen_names(work.families, work.catalogue)
     return Draft(
         assigned.title,
         assigned.name,
@@ -139,6 +148,7 @@ def draft_of(assigned: Assigned) -> Draft:
         work.plant,
         credit.right,
         credit.by_mistake,
+        work.catalogue,
     )
 
 

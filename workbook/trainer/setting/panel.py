@@ -9,6 +9,7 @@ from time import monotonic
 
 from ipywidgets import HTML, Box
 
+from solver.catalogue import CATALOGUE
 from solver.paper import SEEDS
 
 from ...controls import Panel, button, chooser, classed, say
@@ -107,7 +108,7 @@ class SettingPanel(Panel):
         self._assigned()
 
     def _other_questions(self) -> None:
-        self.form.keep(seed=self.pick(SEEDS))
+        self.form.keep(seed=self.pick(SEEDS), catalogue=CATALOGUE)
         self.look()
 
     def _written(self, name: str) -> None:

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from html import escape
 
 from solver import Case
+from solver.catalogue import Refused
 from solver.choices import choices_of
 from solver.work_set import WorkSet, cases_for, plan_of
 
@@ -28,13 +29,15 @@ def preview_html(work: WorkSet, people: Sequence[str], way: str) -> str:
     heads = list(people) if work.each else [EVERYBODY]
     columns = [cases_for(work, person) for person in people]
     asked = [
-        f"{n}. {each.family.title}, level {each.level}" for n, each in enumerate(plan_of(work), 1)
+        f"{n}. {each.kind.title}, level {each.level}" for n, each in enumerate(plan_of(work), 1)
     ]
     rows = list(zip(asked, zip(*columns, strict=True), strict=True))
     return _list(heads, rows) if way == LIST else _cards(heads, rows)
 
 
-def _answer(case: Case) -> str:
+def _answer(case: Case | Refused) -> str:
+    if isinstance(case, Refused):
+        return case.why
     return answer_of(Question(1, case, choices_of(case) if case.choices else ()))
 
 
@@ -64,6 +67,8 @@ def _cards(heads: Sequence[str], rows: Sequence[tuple[str, Sequence[Case]]]) -> 
 
 
 def _card(head: str, case: Case) -> str:
+    if isinstance(case, Refused):
+        return f'<div class="w2w-one"><p>{escape(case.why)}</p></div>'
     return (
         f'<div class="w2w-one"><p class="w2w-want">{escape(head)}</p>'
         f"{fragments.question(case, case.choices)}"
