@@ -1,7 +1,7 @@
 """The code of a problem: a short text that gives the same problem on any machine.
 
 `BP-2U1-4821-NTS` is family BP, level 2, US units, revision 1, number 4821 and three check letters
-(codec.py). Hyphens may be left out.
+(codec.py). The hyphens may be left out, all of them.
 """
 
 import re
@@ -25,7 +25,9 @@ from .errors import BadCode
 __all__ = ["MOST_SEED", "Code", "as_written_now", "read_code"]
 
 MOST_SEED = 999_999_999
-_SHAPE = re.compile(rf"([A-Z]{{2,4}})([1-9IL])([UM])([1-9IL])({DIGIT}{{1,9}}){CHECK}")
+_SHAPE = re.compile(  # with all its hyphens, or with none
+    rf"([A-Z]{{2,4}})(-?)([1-9IL])([UM])([1-9IL])\2({DIGIT}{{1,9}})\2{CHECK}"
+)
 _WRONG = "has a wrong character somewhere. Compare it with the code you were given."
 
 
@@ -61,13 +63,13 @@ def read_code(text: str) -> Code:
     >>> read_code("wp lui 7 60") == read_code("WP-1U1-7-60") == Code("WP", 1, "us", 1, 7)
     True
     """
-    match = _SHAPE.fullmatch(dashed(text).replace("-", ""))
+    match = _SHAPE.fullmatch(dashed(text))
     if not match:
         raise BadCode(
             f"“{shown(text)}” is not a problem code. A code looks like "
             f"{Code('WP', 1, 'us', 1, 7)}; copy it whole."
         )
-    tag, level, units, revision, seed, check = match.groups()
+    tag, _, level, units, revision, seed, check = match.groups()
     code = Code(tag, number(level), SYSTEMS[units], number(revision), number(seed))
     form = code.as_first if len(check) == 2 else str(code)
     if form.replace("-", "") != f"{tag}{folded(level)}{units}{folded(revision + seed + check)}":

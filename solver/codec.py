@@ -6,7 +6,8 @@ of the whole text, its hyphens too, read as one number in a base above every sig
 prime: so one sign in another's place, or two neighbors swapped, always gives other letters, and any
 other slip does but for one chance in twelve thousand.
 
-Letters may be small, and a space may stand for a hyphen. O counts as 0, and I and L as 1, where a
+Letters may be small, and a space may stand for a hyphen. No other sign is left out or put in, for
+that would make one slip out of another. O counts as 0, and I and L as 1, where a
 digit belongs; none of the three is a check letter. Version 0.1.0 wrote two check digits instead
 (ISO 7064, MOD 97-10), which are read too; no slip in a code of one kind gives one of the other.
 """
@@ -90,14 +91,15 @@ def sealed_as_first(*parts: object, hyphen: str = "Z") -> str:
 
 
 def dashed(text: str) -> str:
-    """What was typed, in capitals and with one hyphen wherever there are spaces or dashes.
+    """What was typed, in capitals and with a hyphen for each space or dash.
 
-    >>> dashed(" bp–2u1 4821 - ktr ")
-    'BP-2U1-4821-KTR'
+    >>> dashed(" bp–2u1 4821 - nts ")
+    'BP-2U1-4821-NTS'
     """
     if len(text) > _LONGEST:
         return ""
-    return re.sub(r"[\s\-\u2010-\u2015\u2212]+", "-", text).strip("-").upper()
+    single = re.sub(r"\s([-\u2010-\u2015\u2212])\s", r"\1", text.strip())
+    return re.sub(r"[\s\-\u2010-\u2015\u2212]", "-", single).upper()
 
 
 def folded(text: str) -> str:

@@ -22,7 +22,10 @@ __all__ = ["MOST_SHEETS", "SheetCode", "read_sheet_code", "sheet_code"]
 MOST_SHEETS = 99_999
 _SETS, _PEOPLE = 9_000, 100_000  # a set's mark never begins with 0, which a spreadsheet drops
 # Everything but the number has its width, so that the digits alone can be told apart.
-_SHAPE = re.compile(rf"(?:SH)?([1-9IL]{DIGIT}{{3}})({DIGIT}{{3,5}})({DIGIT}{{5}}){CHECK}")
+_SHAPE = re.compile(  # with all its hyphens, or with none
+    rf"(?:SH(?P<hyphen>-?))?(?P<set>[1-9IL]{DIGIT}{{3}})(?P<between>-?)(?P<sheet>{DIGIT}{{3,5}})"
+    rf"(?P=between)(?P<person>{DIGIT}{{5}})(?P=between){CHECK}"
+)
 _DAMAGED = re.compile(
     r"[0-9][0-9.,]*E\+?[0-9]+|[0-9]+[.,]0*|[0-9]{1,4}[/.-][0-9]{1,2}[/.-][0-9]{1,4}( .*)?"
     r"|[0-9]{1,2}-[A-Z]{3}(-[0-9]+)?|[A-Z]{3}-[0-9]+|#.*"
@@ -42,6 +45,11 @@ class SheetCode(NamedTuple):
 
     def __str__(self) -> str:
         return sealed(*self._parts)
+
+    @property
+    def as_first(self) -> str:
+        """The code as version 0.1.0 wrote it."""
+        return sealed_as_first(*self._parts, hyphen="")
 
     def is_of_set(self, work: str) -> bool:
         """Whether it is a sheet of the set with this code."""
@@ -72,12 +80,12 @@ def read_sheet_code(text: str) -> SheetCode:
     >>> read_sheet_code("sh 3434 o17 7722o 54").number
     17
     """
-    match = _SHAPE.fullmatch(dashed(text).replace("-", ""))
-    if not match:
+    match = _SHAPE.fullmatch(dashed(text))
+    if not match or match["hyphen"] not in (None, match["between"]):
         raise BadCode(_no_code(shown(text)))
-    of_set, sheet, of_person, check = match.groups()
+    _, of_set, _, sheet, of_person, check = match.groups()
     code = SheetCode(number(of_set), number(sheet), number(of_person))
-    form = sealed_as_first(*code._parts, hyphen="") if len(check) == 2 else str(code)
+    form = code.as_first if len(check) == 2 else str(code)
     typed = f"SH{folded(of_set + sheet + of_person + check)}"
     if not code.number or form.replace("-", "") != typed:
         raise BadCode(

@@ -3,6 +3,7 @@
 from hypothesis import strategies as st
 
 from solver import FAMILIES
+from solver.catalogue import CATALOGUE
 from solver.own_plant import plant_of
 from solver.paper import CHAPTERS
 from solver.work_set import MOST, TOP, set_of
@@ -30,5 +31,6 @@ SETS = st.builds(
     count=st.integers(1, MOST),
     each=st.booleans(),
     seed=st.integers(0, 999_999_999) | st.integers(0, 99),
+    catalogue=st.integers(1, CATALOGUE),
 )
 WORK = set_of(chapters=["horsepower", "head"], level=2, count=20, seed=48213)

@@ -9,8 +9,9 @@ from hypothesis import strategies as st
 
 from solver import FAMILIES, BadCode, SolverError
 from solver import paper as papers
-from solver.code import check_digits
-from solver.paper import CHAPTERS, EDITION, MOST, Paper, cases_of, checked, read_paper
+from solver.catalogue import CATALOGUE
+from solver.codec import sealed
+from solver.paper import CHAPTERS, MOST, Paper, cases_of, checked, read_paper
 
 PAPERS = st.builds(
     Paper,
@@ -24,6 +25,7 @@ PAPERS = st.builds(
     minutes=st.integers(1, papers.LONGEST),
     choices=st.booleans(),
     seed=st.integers(0, papers.SEEDS - 1),
+    catalogue=st.integers(1, CATALOGUE),
 )
 PAPER = Paper(("horsepower", "head"), 2, "us", 20, 60, True, 48213)
 SIGNS = "ABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-"
@@ -62,24 +64,22 @@ def test_every_swap_of_two_neighbours_is_refused(paper):
                 read_paper(code[:at] + code[at + 1] + code[at] + code[at + 2 :])
 
 
-@pytest.mark.parametrize("text", ["", "EXAM", "BP-2U1-7-68", "EXAM-33", "x" * 500, "EXAM" * 99])
+@pytest.mark.parametrize("text", ["", "EXAM", "BP-2U1-7-KMZ", "EXAM-33", "x" * 500, "EXAM" * 99])
 def test_a_text_that_is_no_code_is_refused_with_what_to_do(text):
     with pytest.raises(BadCode, match="is not the code of an exam"):
         read_paper(text)
 
 
-def test_a_code_of_another_edition_is_refused_and_says_so(monkeypatch):
-    monkeypatch.setattr(papers, "EDITION", EDITION + 1)
-    later = PAPER.code
-    monkeypatch.undo()
-    with pytest.raises(BadCode, match="another edition of the workbook, whose questions differ"):
+def test_a_code_of_a_newer_version_is_refused_and_says_so():
+    later = PAPER._replace(catalogue=CATALOGUE + 1).code
+    with pytest.raises(BadCode, match=r"was made by a newer version of the workbook\. Update"):
         read_paper(later)
 
 
-def coded(*parts):
-    """A code with right check digits, whatever stands in it."""
-    body = "-".join(("EXAM", *parts))
-    return f"{body}-{check_digits(body.replace('-', 'Z'))}"
+@pytest.mark.parametrize("mask", ["033", "4129"])
+def test_a_code_that_would_be_written_otherwise_is_not_one_that_was_given_out(mask):
+    with pytest.raises(BadCode, match="wrong character"):
+        read_paper(sealed("EXAM", mask, "2U", 20, 60, "C", CATALOGUE, 7))
 
 
 @pytest.mark.parametrize(
@@ -93,7 +93,7 @@ def coded(*parts):
 )
 def test_a_code_of_a_paper_that_cannot_be_says_why(parts, says):
     with pytest.raises(BadCode, match=re.escape(says)):
-        read_paper(coded(*parts, "C", str(EDITION), "7"))
+        read_paper(sealed("EXAM", *parts, "C", CATALOGUE, 7))
 
 
 def test_a_paper_with_a_chapter_that_is_not_there_is_refused():

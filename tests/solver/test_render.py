@@ -50,7 +50,7 @@ Step 1: water horsepower (WHP)
   water horsepower = 46 gpm × 207 ft / 3,960 = 2.405 hp
   Pumping more water, or pumping it higher, takes more power.
 
-Code: WP-1U1-7-60"""
+Code: WP-1U1-7-WTN"""
     assert expected.format(question=case.question) == case_text(case)
 
 

@@ -48,7 +48,7 @@ ATTEMPTS = st.builds(
     Attempt,
     id=st.sampled_from("abcdef"),  # few, so that logs share attempts and differ in some
     when=TIMES,
-    code=st.just("BP-2U1-7-68"),
+    code=st.just("BP-2U1-7-KMZ"),
     family=st.just("brake_power"),
     level=st.integers(1, 4),
     typed=WORDS,
@@ -62,7 +62,7 @@ ATTEMPTS = st.builds(
     who=WORDS,
 )
 LOGS = st.lists(ATTEMPTS, max_size=6)
-FIELDS = {"code": "BP-2U1-7-68", "family": "brake_power", "level": 2, "status": "wrong"}
+FIELDS = {"code": "BP-2U1-7-KMZ", "family": "brake_power", "level": 2, "status": "wrong"}
 
 
 def one(typed="9 hp", **fields):
@@ -145,7 +145,7 @@ def test_a_line_of_the_first_edition_still_reads():
         ' "of": "", "who": ""}'
     )
     attempt = read_line(line)
-    assert ("BP-2U1-7-68", "12.5 hp", 41.0) == (attempt.code, attempt.typed, attempt.seconds)
+    assert ("BP-2U1-7-KMZ", "12.5 hp", 41.0) == (attempt.code, attempt.typed, attempt.seconds)
     assert attempt.unaided
 
 
@@ -278,7 +278,7 @@ PART = """
 import errno, pathlib, resource, signal, sys
 from workbook.log import Log, NotKept, made
 path = pathlib.Path(sys.argv[1])
-fields = dict(code="BP-2U1-7-68", family="brake_power", level=2, status="wrong")
+fields = dict(code="BP-2U1-7-KMZ", family="brake_power", level=2, status="wrong")
 log = Log(path)
 log.keep(made(typed="1", **fields))
 size = path.stat().st_size

@@ -12,7 +12,7 @@ from workbook import log_copies
 from workbook.log import Log, line_of, made
 from workbook.log_copies import LogCopies
 
-FIELDS = {"code": "BP-2U1-7-68", "family": "brake_power", "level": 2, "status": "wrong"}
+FIELDS = {"code": "BP-2U1-7-KMZ", "family": "brake_power", "level": 2, "status": "wrong"}
 
 
 def one(typed):

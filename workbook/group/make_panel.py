@@ -159,7 +159,7 @@ class MakePanel(Panel):
 def link_at(site: str, problems: ProblemSet) -> str:
     """The link to a set on a static site whose address somebody typed.
 
-    >>> link_at("https://example.org/pumps?a=1", ProblemSet("A", ("BP-2U1-7-68",)))[:63]
+    >>> link_at("https://example.org/pumps?a=1", ProblemSet("A", ("BP-2U1-7-KMZ",)))[:63]
     'https://example.org/pumps/?path=17-group-study.ipynb&set=W2W%5B'
 
     Raises:

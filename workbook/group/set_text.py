@@ -1,6 +1,6 @@
 """A set of problems as a short text, which fits in a chat message and in a link.
 
-    W2W[Wednesday pumps] BP-2U1-7-68 WP-1U1-7-60 [2-6C6E7E]
+    W2W[Wednesday pumps] BP-2U1-7-KMZ WP-1U1-7-WTN [2-6C6E7E]
 
 is a title, the codes in order, and the set's mark: how many they are, and six signs worked from
 them. A bracket ] in the title is written twice. What stands around the text is left aside. On its
@@ -91,7 +91,7 @@ class ProblemSet(NamedTuple):
         """The set as a text to send.
 
         >>> set_of("Pumps [A]", ["bp2u1768"]).text
-        'W2W[Pumps [A]]] BP-2U1-7-68 [1-56C829]'
+        'W2W[Pumps [A]]] BP-2U1-7-KMZ [1-56C829]'
         """
         return f"W2W[{self.title.replace(']', ']]')}] {' '.join(self.codes)} [{self.mark}]"
 
@@ -145,8 +145,8 @@ def _read(codes: Sequence[str]) -> tuple[list[str], list[str]]:
 def codes_in(text: str) -> list[str]:
     """What stands where codes should, a piece at a time; hyphens are put right.
 
-    >>> codes_in("bp–2u1–7-\\n> 68, *WP-1U1-7-60* - ")
-    ['BP-2U1-7-68', 'WP-1U1-7-60']
+    >>> codes_in("bp–2u1–7-\\n> 68, *WP-1U1-7-WTN* - ")
+    ['BP-2U1-7-KMZ', 'WP-1U1-7-WTN']
     """
     seen = "".join(sign for sign in text if category(sign) != "Cf")
     spaced = re.sub(r"[^0-9A-Z-]+", " ", _HYPHENS.sub("-", seen).upper())

@@ -2,7 +2,7 @@
 
 >>> import tempfile, pathlib
 >>> log = Log(pathlib.Path(tempfile.mkdtemp()) / "attempts.jsonl")
->>> log.keep(made(code="BP-2U1-7-68", family="brake_power", level=2, typed="9", status="wrong"))
+>>> log.keep(made(code="BP-2U1-7-KMZ", family="brake_power", level=2, typed="9", status="wrong"))
 >>> [(a.typed, a.status) for a in log.attempts]
 [('9', 'wrong')]
 """

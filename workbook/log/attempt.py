@@ -84,7 +84,7 @@ def now() -> str:
 def made(**fields) -> Attempt:
     """A new attempt, with an id that no other has, made now.
 
-    >>> made(code="BP-2U1-7-68", family="brake_power", level=2, typed="9", status="wrong").tries
+    >>> made(code="BP-2U1-7-KMZ", family="brake_power", level=2, typed="9", status="wrong").tries
     1
     """
     return Attempt(id=uuid.uuid4().hex, when=now(), **fields)

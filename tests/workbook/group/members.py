@@ -10,7 +10,7 @@ from workbook.group.result import result_file
 from workbook.group.set_text import ProblemSet, set_of
 from workbook.log import Log
 
-WEDNESDAY = set_of("Wednesday pumps", ["BP-2U1-7-68", "WP-1U1-7-60", "EC-1U1-5-17"])
+WEDNESDAY = set_of("Wednesday pumps", ["BP-2U1-7-KMZ", "WP-1U1-7-WTN", "EC-1U1-5-SVH"])
 CASES = [case_from_code(code) for code in WEDNESDAY.codes]
 MULTIPLIED = "brake_power.multiplied_by.pump_efficiency"
 RIGHT, SLIPPED, FAR, UNREAD = "right", "slipped", "far", "unread"

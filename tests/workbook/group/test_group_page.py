@@ -190,7 +190,7 @@ def test_a_full_disk_is_told_on_the_card(page, own):
 
 def test_a_result_has_the_lines_of_the_set_and_no_other(page, own):
     own.kept.keep(
-        made(code="WP-1U1-7-60", family="water_power", level=1, typed="1", status="wrong")
+        made(code="WP-1U1-7-WTN", family="water_power", level=1, typed="1", status="wrong")
     )
     page.name.box.value = "Ana R."
     answer(page, 1, "987654321")
@@ -218,13 +218,13 @@ def maker(own):
 
 
 def test_problems_are_drawn_of_a_chapter_and_a_level_and_added_to_what_stands_there(maker):
-    maker.codes.box.value = "BP-2U1-7-68"
+    maker.codes.box.value = "BP-2U1-7-KMZ"
     maker.chapter.value, maker.level.value, maker.units.value = ("balance",), 1, "si"
     maker.count.box.value = "4"
     maker.add.click()
     first, *drawn = maker.codes.box.value.split()
     cases = [case_from_code(code) for code in drawn]
-    assert "BP-2U1-7-68" == first
+    assert "BP-2U1-7-KMZ" == first
     assert {("balance", 1, "si")} == {(c.family.chapter, c.level, c.units) for c in cases}
     assert 4 == len({case.code for case in cases})
     assert "4 added. The set has 5 problems now" in maker.said.value

@@ -24,7 +24,7 @@ from workbook.group.set_text import (
 )
 from workbook.online import address
 
-CODES = ("BP-2U1-7-68", "WP-1U1-7-60", draw("energy_cost", 5).code)
+CODES = ("BP-2U1-7-KMZ", "WP-1U1-7-WTN", draw("energy_cost", 5).code)
 WEDNESDAY = set_of("Wednesday pumps", CODES)
 WORDS = 19  # in a sentence at most
 
@@ -129,22 +129,22 @@ def test_the_mark_tells_order_and_number_but_not_the_title():
 
 FAULTS = {
     "": "Paste the text of a set first.",
-    "Shall we meet on Wednesday? Bring BP-2U1-7-68.": "There is no set in this text",
+    "Shall we meet on Wednesday? Bring BP-2U1-7-KMZ.": "There is no set in this text",
     WEDNESDAY.text[:-9]: "The set breaks off.",
     WEDNESDAY.text[:20]: "The set breaks off.",
     WEDNESDAY.text.replace("[3-", "[3 of "): "The set breaks off.",
     WEDNESDAY.text.replace("7-68", "7-69"): (
         "Problem 1: “BP-2U1-7-69” has a wrong character somewhere."
     ),
-    WEDNESDAY.text.replace("WP-1U1-7-60", "and some"): ("Problem 2: “AND” is not a problem code."),
-    WEDNESDAY.text.replace(" WP-1U1-7-60", ""): "This set was sent with 3, and 2 problems came.",
+    WEDNESDAY.text.replace("WP-1U1-7-WTN", "and some"): ("Problem 2: “AND” is not a problem code."),
+    WEDNESDAY.text.replace(" WP-1U1-7-WTN", ""): "This set was sent with 3, and 2 problems came.",
     WEDNESDAY.text.replace(
-        "WP-1U1-7-60", draw("water_power", 8).code
+        "WP-1U1-7-WTN", draw("water_power", 8).code
     ): "The codes are not those that were sent",
-    WEDNESDAY.text.replace("WP-1U1-7-60", CODES[0]): "Problem 2 is the same as problem 1",
+    WEDNESDAY.text.replace("WP-1U1-7-WTN", CODES[0]): "Problem 2 is the same as problem 1",
     "W2W[Nothing] [0-000000]": "There is no code in this set.",
     f"W2W[Many] {' '.join(map(some_code, range(41)))} [41-ABCDEF]": "A set has at most 40 problems",
-    f"W2W[{'a' * 2000}] BP-2U1-7-68 [1-56C829]": "This text is too long for a set.",
+    f"W2W[{'a' * 2000}] BP-2U1-7-KMZ [1-56C829]": "This text is too long for a set.",
     f"{WEDNESDAY.text}{' ' * 5000}": "This text is too long for a set.",
 }
 
