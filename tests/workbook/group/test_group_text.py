@@ -10,6 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from solver import FAMILIES, draw
+from solver.code import Code
 from workbook.group.make_panel import PAGE, link_at
 from workbook.group.set_text import (
     LONGEST,
@@ -115,7 +116,7 @@ def test_no_change_of_a_single_sign_of_a_code_goes_unnoticed(codes, data):
 
 
 def test_the_longest_set_fits_into_a_message_and_into_a_link():
-    longest = ProblemSet("🚰" * MOST_TITLE, tuple(f"WXYZ-2U1-999999{n:03}-68" for n in range(MOST)))
+    longest = ProblemSet("🚰" * MOST_TITLE, tuple(str(Code("WXYZ", 2, "us", 1, 999999000 + n)) for n in range(MOST)))
     assert len(longest.text) < 1100 < LONGEST
     assert len(link_at("https://study.example.org/marlow-bend/pumps", longest)) < 2000
 
@@ -133,8 +134,8 @@ FAULTS = {
     WEDNESDAY.text[:-9]: "The set breaks off.",
     WEDNESDAY.text[:20]: "The set breaks off.",
     WEDNESDAY.text.replace("[3-", "[3 of "): "The set breaks off.",
-    WEDNESDAY.text.replace("7-68", "7-69"): (
-        "Problem 1: “BP-2U1-7-69” has a wrong character somewhere."
+    WEDNESDAY.text.replace("7-KMZ", "7-KMY"): (
+        "Problem 1: “BP-2U1-7-KMY” has a wrong character somewhere."
     ),
     WEDNESDAY.text.replace("WP-1U1-7-WTN", "and some"): ("Problem 2: “AND” is not a problem code."),
     WEDNESDAY.text.replace(" WP-1U1-7-WTN", ""): "This set was sent with 3, and 2 problems came.",
@@ -162,7 +163,13 @@ def test_of_many_faults_five_are_told_and_the_others_counted():
 
 
 def test_codes_may_be_broken_at_a_hyphen_and_stand_in_a_list():
-    assert list(CODES[:2]) == codes_in("- bp-2u1-\n7-68\n- WP–1U1–7\n–60\n")
+    assert list(CODES[:2]) == codes_in("- bp-2u1-\n7-kmz\n- WP–1U1–7\n–WTN\n")
+
+
+def test_codes_as_version_0_1_0_wrote_them_are_the_same_set_with_the_same_mark():
+    first = "W2W[Wednesday pumps] BP-2U1-7-68 WP-1U1-7-60 EC-1U1-5-17 [3-90B5B4]"
+    assert WEDNESDAY == read_set(first)
+    assert "3-90B5B4" == WEDNESDAY.mark
 
 
 def test_what_is_shown_of_a_hostile_text_is_short():
