@@ -10,7 +10,7 @@ A file is a list of [[question]], each with
     wrong   three of { id, text, why }
     source  "29 CFR ..." or the like, or "common practice, no source"
 
-One added, removed or moved gives old codes another question: raise the family's revision.
+One added, removed or moved gives old codes another question: add to the family's `revised`.
 """
 
 from functools import cache

@@ -3,7 +3,7 @@
     python -m tests.golden.make
 
 Make it again after a change that is meant to change problems, and with every such change raise
-the `revision` of the family, so that codes given out before are refused, never shown as other
+the `revised` of the family, so that codes given out before are refused, never shown as other
 problems. This command refuses to write where a problem changed and its family's revision did
 not. `--unreleased` writes all the same: only for a family whose codes nobody has been given yet.
 A new family, or a new level, needs no new revision; run this to have it in the file.
@@ -67,7 +67,9 @@ def main(arguments: list[str]) -> int:
     changed = [row["code"] for row in rows if before.get(row["code"], row) != row]
     if changed and "--unreleased" not in arguments:
         print(f"{len(changed)} problems changed, and their codes did not: {', '.join(changed)}")
-        print("Raise the revision of their families, or see the first lines of this file.")
+        print(
+            "Add the next catalogue to `revised` of their families, or see the first lines of this file."
+        )
         return 1
     lines = ",\n".join(json.dumps(row, ensure_ascii=False, indent=1) for row in rows)
     FILE.write_text(f"[\n{lines}\n]\n", "utf-8")

@@ -9,7 +9,7 @@ from secrets import randbelow
 from solver import SolverError
 from solver.catalogue import CATALOGUE
 from solver.show import counted
-from solver.work_set import set_of
+from solver.work_set import plan_of, set_of
 
 from . import walk
 from .assigned import Assigned
@@ -37,7 +37,11 @@ def _course(options: argparse.Namespace) -> Iterator[str]:
 
 def _set(options: argparse.Namespace) -> Iterator[str]:
     course, name = course_at(options.course), options.set
-    yield from put(course.root, _chosen(course, options), datetime.now(), replace=options.replace)
+    chosen = _chosen(course, options)
+    for number, (kind, _) in enumerate(plan_of(chosen.work), 1):
+        if kind.why:
+            raise SolverError(f"Question {number}: {kind.why} Make a new set, under another name.")
+    yield from put(course.root, chosen, datetime.now(), replace=options.replace)
     walk.validate(course, name)
     yield "Right answers to it get all the points."
     yield f"Give people the folder {walk.generate_assignment(course, name)}."

@@ -116,7 +116,9 @@ def test_no_change_of_a_single_sign_of_a_code_goes_unnoticed(codes, data):
 
 
 def test_the_longest_set_fits_into_a_message_and_into_a_link():
-    longest = ProblemSet("🚰" * MOST_TITLE, tuple(str(Code("WXYZ", 2, "us", 1, 999999000 + n)) for n in range(MOST)))
+    longest = ProblemSet(
+        "🚰" * MOST_TITLE, tuple(str(Code("WXYZ", 2, "us", 1, 999999000 + n)) for n in range(MOST))
+    )
     assert len(longest.text) < 1100 < LONGEST
     assert len(link_at("https://study.example.org/marlow-bend/pumps", longest)) < 2000
 

@@ -140,7 +140,7 @@ def test_the_preview_has_each_persons_own_problems_and_answers(way):
     for person in ("inez", "tobias"):
         for case in cases_for(WEEK.work, person):
             assert case.code in shown
-    assert all(asked.family.title.replace("'", "&#x27;") in shown for asked in plan_of(WEEK.work))
+    assert all(asked.kind.title.replace("'", "&#x27;") in shown for asked in plan_of(WEEK.work))
 
 
 def test_the_cards_hold_the_question_and_the_whole_solution():

@@ -9,6 +9,7 @@ from solver import SolverError
 from solver.show import counted
 
 from ...folder import CannotWrite
+from ...pages import MARK, read_page
 from ..assigned import Assigned
 from ..notebook import write_source
 from ..set_file import SET_FILE, SetFault, read_set_file
@@ -16,7 +17,13 @@ from ..set_file import SET_FILE, SetFault, read_set_file
 __all__ = ["CannotPut", "Standing", "put", "sets_in", "standing"]
 
 INSTEAD = "Take another name for this one, or say that it replaces that one."
-ASIDE = "replaced"  # folder of a course where earlier editions of sets go
+ASIDE = "replaced"  # folder of a course where sets that were replaced go
+
+
+IN_USE = (
+    "Work is in for “{}” already: {}. It counts for the questions that people got, so the set stays "
+    "as it is, and nothing was changed. Take another name for the new set."
+)
 
 
 class CannotPut(SolverError):
@@ -74,22 +81,48 @@ def _changes(there: Assigned | None, assigned: Assigned) -> list[str]:
 
 
 def _hands_in(course: Path, name: str) -> list[str]:
-    many = sum(path.is_dir() for path in course.glob(f"submitted/*/{name}"))
+    many = _handed_in(course, name)
     were = "was" if many == 1 else "were"
     return [f"{counted(many, 'sheet')} {were} handed in for it so far."] * bool(many)
+
+
+def _handed_in(course: Path, name: str) -> int:
+    return sum(path.is_dir() for path in course.glob(f"submitted/*/{name}"))
+
+
+def _is_asked(course: Path, assigned: Assigned) -> bool:
+    """Whether the set in its place asks these very questions; its points or its due time may differ.
+
+    Where its file is damaged, its notebook tells.
+    """
+    place = _place(course, assigned.name)
+    try:
+        asked = read_set_file(place / SET_FILE).work.code
+    except SetFault:
+        asked = _asked_by_page(place / f"{place.name}.ipynb")
+    return asked == assigned.work.code
+
+
+def _asked_by_page(path: Path) -> str:
+    try:
+        return str(read_page(path)["metadata"][MARK]["set"])
+    except (OSError, ValueError, LookupError, TypeError):
+        return ""
 
 
 def put(course: Path, assigned: Assigned, now: datetime, *, replace: bool = False) -> list[str]:
     """Write the set and its notebook; sentences say what was written and what was put aside.
 
     Raises:
-        CannotPut: another set stands there and `replace` was not said, or its notebook was changed
-            by hand, or the folder cannot be written to.
+        CannotPut: another set stands there and `replace` was not said, or work on its questions is
+            in, or its notebook was changed by hand, or the folder cannot be written to.
     """
     there = standing(course, assigned)
     other = there and not there.same
     if other and not replace:
         raise CannotPut(" ".join([*there.says, INSTEAD]))
+    if other and (many := _handed_in(course, assigned.name)) and not _is_asked(course, assigned):
+        raise CannotPut(IN_USE.format(assigned.name, counted(many, "answer sheet")))
     said: list[str] = []
     try:
         said += _aside(course, _place(course, assigned.name), now) if other else []
