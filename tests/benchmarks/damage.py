@@ -21,7 +21,7 @@ __all__ = ["LOG", "SITTING", "killed", "read_log", "read_sitting", "turned", "un
 
 ROOT = Path(__file__).resolve().parents[2]
 KILLS = 300
-CODE = "BP-2U1-7-68"
+CODE = "BP-2U1-7-KMZ"
 FIELDS = {"code": CODE, "family": "brake_power", "level": 2, "seconds": 41.5}
 LOG = tuple(
     line_of(made(typed=typed, status=status, **FIELDS)).encode()
@@ -44,7 +44,7 @@ from workbook.log import Log, made
 
 path, times = pathlib.Path(sys.argv[1]), int(sys.argv[2])
 chance = random.Random(7)
-fields = dict(code="BP-2U1-7-68", family="brake_power", level=2, status="wrong")
+fields = dict(code="BP-2U1-7-KMZ", family="brake_power", level=2, status="wrong")
 
 def write_for_ever(out):
     log = Log(path)

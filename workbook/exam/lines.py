@@ -1,6 +1,6 @@
 """The files of sittings: one for each, a line for each thing that happens in it.
 
-    {"v": 2, "event": "begin", "at": 0.0, "code": "EXAM-33-2U-20-60-C-1-48213-92", "check": "…"}
+    {"v": 2, "event": "begin", "at": 0.0, "code": "EXAM-33-2U-20-60-C-2-48213-TJK", "check": "…"}
     {"v": 2, "event": "answer", "at": 95.2, "question": 1, "typed": "2", "seconds": 41.0,
      "when": "2026-11-25T18:04:31.250000Z", "check": "…"}
     {"v": 2, "event": "flag", "at": 97.0, "question": 1, "on": true, "check": "…"}

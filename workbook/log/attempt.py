@@ -2,7 +2,7 @@
 
 A line is one JSON object, whole in itself, so that a log can be cut, joined and sorted by line:
 
-    {"v": 2, "id": "9f…", "when": "2026-11-25T18:04:31.250000Z", "code": "BP-2U1-7-68",
+    {"v": 2, "id": "9f…", "when": "2026-11-25T18:04:31.250000Z", "code": "BP-2U1-7-KMZ",
      "family": "brake_power", "level": 2, "typed": "12.5 hp", "status": "right", "mistake": "",
      "seconds": 41.5, "tries": 1, "hints": 0, "solution": false, "of": "", "who": "",
      "check": "5d0c3a91"}

@@ -169,7 +169,7 @@ def test_codes_may_be_broken_at_a_hyphen_and_stand_in_a_list():
 
 
 def test_codes_as_version_0_1_0_wrote_them_are_the_same_set_with_the_same_mark():
-    first = "W2W[Wednesday pumps] BP-2U1-7-68 WP-1U1-7-60 EC-1U1-5-17 [3-90B5B4]"
+    first = "W2W[Wednesday pumps] BP-2U1-7-KMZ WP-1U1-7-WTN EC-1U1-5-SVH [3-90B5B4]"
     assert WEDNESDAY == read_set(first)
     assert "3-90B5B4" == WEDNESDAY.mark
 
