@@ -21,6 +21,7 @@ from .families import FAMILIES
 from .family import Family
 
 __all__ = [
+    "BITS",
     "CATALOGUE",
     "CHAPTERS",
     "FIRST",
@@ -36,7 +37,7 @@ __all__ = [
 ]
 
 # The place of a chapter is its bit in a code: a new one goes to the end, and none is taken out.
-CHAPTERS = (
+BITS = (
     "horsepower", "efficiency", "cost", "balance", "units", "head", "nameplate", "insulation",
     "wet_well", "speed", "machine",
 )  # fmt: skip
@@ -116,7 +117,7 @@ class Refused(NamedTuple):
 
     @property
     def code(self) -> str:
-        """The code that its problem had."""
+        """The code that its problem had, unless a seed was passed over for it."""
         kind = self.kind
         return str(Code(kind.tag, self.level, self.units, kind.revision, self.seed))
 
@@ -127,9 +128,7 @@ def kinds_at(catalogue: int) -> tuple[Kind, ...]:
     kinds = [_kind(each, catalogue) for each in FAMILIES if each.since <= catalogue]
     kinds += [_gone(each, catalogue) for each in GONE if each.since <= catalogue <= each.until]
     place = _FIRST_PLACES if catalogue == FIRST else {}
-    return tuple(
-        sorted(kinds, key=lambda k: (CHAPTERS.index(k.chapter), place.get(k.tag, 0), k.tag))
-    )
+    return tuple(sorted(kinds, key=lambda k: (BITS.index(k.chapter), place.get(k.tag, 0), k.tag)))
 
 
 def _kind(family: Family, catalogue: int) -> Kind:
@@ -189,3 +188,4 @@ def _newest() -> int:
 
 
 CATALOGUE = _newest()  # what codes are made from now
+CHAPTERS = chapters_at(CATALOGUE)  # those that there are now

@@ -14,6 +14,7 @@ from typing import NamedTuple
 from .case import Case
 from .case import draw as draw_case
 from .catalogue import (
+    BITS,
     CATALOGUE,
     CHAPTERS,
     FIRST,
@@ -97,7 +98,7 @@ class Paper(NamedTuple):
 
 def mask_of(chapters: Iterable[str]) -> int:
     """Which chapters, as a number with a bit for each."""
-    return sum(1 << CHAPTERS.index(chapter) for chapter in chapters)
+    return sum(1 << BITS.index(chapter) for chapter in chapters)
 
 
 def chapters_in(mask: int) -> tuple[str, ...]:
@@ -106,7 +107,7 @@ def chapters_in(mask: int) -> tuple[str, ...]:
     >>> chapters_in(mask_of(["head", "horsepower"]))
     ('horsepower', 'head')
     """
-    return tuple(name for bit, name in enumerate(CHAPTERS) if mask >> bit & 1)
+    return tuple(name for bit, name in enumerate(BITS) if mask >> bit & 1)
 
 
 def checked(paper: Paper) -> Paper:
@@ -158,7 +159,8 @@ def cases_of(paper: Paper) -> tuple[Case | Refused, ...]:
 
     Each has a stream of chance of its own, so that none is moved by what becomes of another.
     """
-    chapters = [name for name in CHAPTERS if name in paper.chapters]  # as the code has them
+    checked(paper)
+    chapters = [name for name in BITS if name in paper.chapters]  # as the code has them
     if paper.catalogue == FIRST:
         drawn = questions_of_the_first(paper.code, chapters, paper.level, paper.units, paper.count)
         return tuple(drawn)

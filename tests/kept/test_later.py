@@ -114,7 +114,7 @@ def test_new_kinds_levels_and_chapters_change_nothing_that_was_given_out(later, 
 
 def test_of_a_kind_that_changed_only_its_own_questions_are_refused(later, now, tmp_path):
     folders, expected = copies(tmp_path, now)
-    tags = ("WP", "HW", "SR", "IM")
+    tags = ("WP", "HK", "SR", "IM")
     source = CHANGED.replace("WHICH", f"family.tag in {tags}")
     (found,) = later(OPENED, source, *folders)["kept"]
 

@@ -12,7 +12,7 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from solver import BadCode, Unreadable
+from solver import BadCode, Unreadable, grade
 from solver.paper import Paper
 from workbook.exam.desk import Desk
 from workbook.exam.lines import sittings
@@ -365,7 +365,8 @@ def test_a_typed_answer_is_marked_as_practice_would_mark_it(tmp_path):
     sitting.answer(asked.number, f"{mistake.value:.8g}")
     sitting.end()
     (flaw,) = Outcome(sitting).flaws
-    assert (mistake.says, (asked.number,)) == flaw
+    says = grade(asked.case, f"{mistake.value:.8g}").says
+    assert (says, (asked.number,)) == flaw
 
 
 def test_attempts_are_the_same_however_often_they_are_asked_for(sitting, tmp_path):

@@ -127,11 +127,12 @@ def test_without_a_chapter_nothing_begins(panel):
 
 
 def test_a_wrong_code_is_told_where_it_was_typed(panel):
-    open_code(panel, PAPER.code[:-1] + "0")
+    typed = PAPER.code[:-1] + ("A" if PAPER.code[-1] != "A" else "B")
+    open_code(panel, typed)
     with pytest.raises(BadCode, match="wrong character") as refusal:
-        read_paper(PAPER.code[:-1] + "0")
+        read_paper(typed)
     assert str(refusal.value) in words(panel.start.code_said.value)
-    assert PAPER.code[:-1] + "0" == panel.start.code.box.value
+    assert typed == panel.start.code.box.value
 
 
 def test_each_question_is_shown_with_its_choices_and_without_what_kind_it_is(panel):
@@ -319,7 +320,7 @@ def test_exams_of_another_edition_are_counted_and_left_alone(panel, tmp_path):
     strange = tmp_path / "exams" / "EXAM-old.jsonl"
     strange.write_text('{"v": 1, "event": "begin", "at": 0, "code": "EXAM-1-0U-1-1-C-9-1-00"}\n')
     panel.result.back.click()
-    assert "1 exam of another edition cannot be opened." in words(panel.start.earlier.aside.value)
+    assert "1 exam can't be opened here" in words(panel.start.earlier.aside.value)
     assert strange.exists()
 
 

@@ -120,7 +120,8 @@ def _question(outcome: Outcome, mark: Marked) -> str:
         outcome,
         mark,
         f"{shown}<p><b>The answer is {escape(answer_of(asked))}.</b> {escape(says)}</p>"
-        f"{fragments.steps(asked.case)}",
+        f"{fragments.steps(asked.case)}"
+        f'<p class="w2w-about">Code of this problem: {escape(asked.case.code)}</p>',
     )
 
 
@@ -131,5 +132,5 @@ def _to_open(outcome: Outcome, mark: Marked, inside: str) -> str:
         f'<details class="w2w-marked w2w-{colour}"><summary>'
         f'<span class="w2w-mark" aria-hidden="true">{sign}</span>'
         f"<b>Question {mark.question.number}: {word}.</b>{escape(given)}</summary>{inside}"
-        f'<p class="w2w-about">Code of this problem: {escape(mark.question.case.code)}</p></details>'
+        "</details>"
     )

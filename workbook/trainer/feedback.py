@@ -45,8 +45,7 @@ def feedback_html(mark: QuestionMark) -> str:
         said = " ".join((_head(mark), *_said(mark)))
         return (
             f'<section class="w2w-feedback" aria-label="Question {mark.number}">'
-            f'<p>{escape(said)}</p><p class="w2w-about">Code of this problem: '
-            f"{escape(mark.case.code)}</p></section>"
+            f"<p>{escape(said)}</p></section>"
         )
     case, known = mark.case, mark.status in STATES
     sign, colour = (STATES[mark.status][0], mark.status) if known else NO_ANSWER

@@ -3,7 +3,7 @@
 from collections.abc import Callable, Mapping
 from typing import Any, NamedTuple
 
-from solver.catalogue import CATALOGUE, CHAPTERS, GONE
+from solver.catalogue import BITS, CATALOGUE, CHAPTERS, GONE
 from solver.code import MOST_SEED
 from solver.credit import Credit
 from solver.families import FAMILIES
@@ -48,7 +48,7 @@ PLAN: Mapping[str, Key] = {
     "level": Key(whole(0, TOP), f"level = 0 for any level, or one from 1 to {TOP}", 0),
     "count": Key(whole(1, MOST), f"a whole number from 1 to {MOST}, such as count = 10", 10),
     "chapters": Key(
-        names(CHAPTERS, f"There are: {', '.join(CHAPTERS)}."),
+        names(BITS, f"There are: {', '.join(CHAPTERS)}."),
         'names in brackets, such as chapters = ["horsepower", "head"]',
         (),
     ),
