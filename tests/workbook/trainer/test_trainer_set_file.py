@@ -12,6 +12,7 @@ from hypothesis import strategies as st
 
 import workbook
 from solver import FAMILIES
+from solver.catalogue import CATALOGUE
 from solver.credit import Credit
 from solver.own_plant import plant_of
 from solver.paper import CHAPTERS
@@ -29,8 +30,22 @@ def parsed(*lines):
 
 
 def test_what_is_left_out_is_as_the_example_says_of_a_plain_set():
-    work = set_of(chapters=["head"], seed=48213)
+    work = set_of(chapters=["head"], seed=48213, catalogue=1)
     assert Assigned("week-3", "week-3", work) == parsed()
+
+
+def test_a_file_that_names_no_catalogue_is_of_the_first_that_has_all_it_asks_for():
+    text = 'draw = 48213\nchapters = ["head"]'
+    assert 1 == parse_set_file(text, "week-3").work.catalogue
+    assert 2 == parse_set_file(text, "week-3", 2).work.catalogue
+    assert 2 == parse_set_file(f"catalogue = 2\n{text}", "week-3").work.catalogue
+    assert 1 == parse_set_file(f"catalogue = 1\n{text}", "week-3", 2).work.catalogue
+
+
+def test_a_file_of_a_newer_version_is_refused_and_says_so():
+    text = f'draw = 1\nchapters = ["head"]\ncatalogue = {CATALOGUE + 1}'
+    with pytest.raises(SetFault, match="a newer version of the workbook, so update this one"):
+        parse_set_file(text, "week-3")
 
 
 def test_every_key_says_what_it_says():
@@ -61,6 +76,7 @@ def test_every_key_says_what_it_says():
     work = set_of(
         chapters=["head", "horsepower"],
         families=["wire_to_water"],
+        catalogue=1,
         level=2,
         units="si",
         count=7,
@@ -87,7 +103,10 @@ def test_the_example_shows_every_key_and_every_chapter():
     text = EXAMPLE.read_text(encoding="utf-8")
     keys = set(re.findall(r"^(\w+) =", text, re.MULTILINE))
     tables = set(re.findall(r"^\[+([\w.]+)\]", text, re.MULTILINE))
-    assert set() == {*PLAN, *CREDIT} - keys - {name.split(".")[-1] for name in tables}
+    assert "# catalogue = " in text  # which the workbook writes by itself
+    assert set() == {*PLAN, *CREDIT} - {"catalogue"} - keys - {
+        name.split(".")[-1] for name in tables
+    }
     listed = re.search(r"Chapters: (.+?)\.", text.replace("\n# ", " "))
     assert CHAPTERS == tuple(listed[1].split(", "))
 

@@ -13,7 +13,7 @@ from solver.work_set import cases_for, plan_of, read_set, set_of
 from workbook.folder import CannotWrite
 from workbook.trainer.assigned import Assigned
 from workbook.trainer.course import make_course
-from workbook.trainer.set_file import SET_FILE, read_set_file
+from workbook.trainer.set_file import SET_FILE, read_set_file, toml_of
 from workbook.trainer.setting.boxes import folder_name
 from workbook.trainer.setting.draft import Draft, assigned_from, draft_of
 from workbook.trainer.setting.keep import CannotPut, put, sets_in, standing
@@ -156,7 +156,7 @@ def test_where_all_have_the_same_numbers_one_column_stands_for_everybody():
     assert "Everybody" in shown
     assert "tobias" not in shown
     assert {case.code for case in cases_for(work, "tobias")} <= set(
-        re.findall(r"[A-Z]+-\w+-\d+-\d+", shown)
+        re.findall(r"[A-Z]+-\w+-\d+-[A-Z]{3}", shown)
     )
 
 
@@ -261,6 +261,53 @@ def test_it_is_told_how_many_have_handed_in_for_what_stands_there(course):
         (course / "submitted" / person / "week-3-power").mkdir(parents=True)
     said = standing(course, WEEK._replace(points=3.0)).says
     assert "2 sheets were handed in for it so far." == said[-1]
+
+
+def _with_work_in(course):
+    put(course, WEEK, NOW)
+    (course / "submitted" / "inez" / "week-3-power").mkdir(parents=True)
+
+
+def test_other_questions_never_take_the_place_of_those_that_work_is_in_for(course):
+    _with_work_in(course)
+    before = files(course)
+    other = WEEK._replace(work=WEEK.work._replace(seed=9))
+    with pytest.raises(CannotPut, match="Work is in for “week-3-power” already: 1 answer sheet"):
+        put(course, other, NOW, replace=True)
+    assert before == files(course)
+
+
+@pytest.mark.parametrize("damaged", [False, True])
+def test_the_same_questions_may_be_set_anew_though_work_is_in_and_the_file_damaged(course, damaged):
+    _with_work_in(course)
+    path = course / "source" / "week-3-power" / SET_FILE
+    if damaged:
+        path.write_bytes(b"\x00 no set")
+    put(course, WEEK._replace(points=3.0), NOW, replace=True)
+    assert WEEK._replace(points=3.0) == read_set_file(path)
+
+
+def test_a_damaged_set_keeps_no_other_set_of_the_course_from_being_written(course):
+    put(course, WEEK, NOW)
+    (course / "source" / "week-3-power" / SET_FILE).write_bytes(b"\x00 no set")
+    put(course, WEEK._replace(name="week-4"), NOW)
+    assert WEEK._replace(name="week-4") == read_set_file(course / "source" / "week-4" / SET_FILE)
+    assert ["week-3-power", "week-4"] == sets_in(course)
+
+
+def test_a_trainers_own_file_keeps_its_remarks_and_gets_the_line_of_its_catalogue(course):
+    path = course / "source" / "week-3-power" / SET_FILE
+    path.parent.mkdir(parents=True)
+    line = f"catalogue = {WEEK.work.catalogue}\n"
+    own = "# mine\n" + toml_of(WEEK).replace(line, "")
+    path.write_text(own, "utf-8")
+    put(course, WEEK, NOW)
+    first, _, rest = path.read_text("utf-8").partition("\n")
+    assert own == rest
+    assert first.startswith(line.strip())
+    assert WEEK == read_set_file(path)
+    put(course, WEEK, NOW)
+    assert own == path.read_text("utf-8").partition("\n")[2]
 
 
 def test_what_is_replaced_is_kept_aside_whole(course):

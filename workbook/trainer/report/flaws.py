@@ -68,7 +68,11 @@ class _Made:
         if step is None:
             said = case.family.title, known.says, case.steps[-1].rule
         else:
-            said = label_of(step.name, case.units), known.says.removesuffix(step.why).strip(), step.why
+            said = (
+                label_of(step.name, case.units),
+                known.says.removesuffix(step.why).strip(),
+                step.why,
+            )
         people, questions = tuple(sorted(self.people)), tuple(sorted(self.questions))
         return Flaw(known.id, *said, _chapter(case, step), people, questions, step is None)
 

@@ -48,7 +48,8 @@ def standing(course: Path, assigned: Assigned) -> Standing | None:
     if place is None:
         return None
     try:
-        there = read_set_file(place / SET_FILE)
+        made = (place / f"{place.name}.ipynb").exists()  # else a trainer wrote the file just now
+        there = read_set_file(place / SET_FILE, None if made else assigned.work.catalogue)
     except SetFault:
         there = None
     if there and there._replace(name=assigned.name) == assigned and place.name == assigned.name:
