@@ -52,10 +52,15 @@ def case_from_code(text: str) -> Case:
             f"“{gone.title}” is no longer in the workbook, so this problem can't be asked or "
             "graded any more. Take another kind."
         )
-    if family is None or code.level > len(family.levels) or code.revision > family.revision:
+    if family is None or code.level > len(family.levels):
         raise BadCode(
-            f"This workbook has no problem {code.tag} at level {code.level}, form {code.revision}. "
+            f"This workbook has no problem {code.tag} at level {code.level}. "
             "A newer version may have it: update this one."
+        )
+    if code.revision > family.revision:
+        raise BadCode(
+            f"A newer version of the workbook made this code of “{family.title}”. "
+            "Update this one, or ask for a new code."
         )
     if code.revision != family.revision:
         raise BadCode(

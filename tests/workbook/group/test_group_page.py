@@ -65,7 +65,9 @@ def test_problems_of_another_edition_are_told_and_the_others_open(own):
     paste(panel, set_of("Mixed editions", codes).text)
     assert [WEDNESDAY.codes[1]] == list(panel.cards)
     told = words(panel.faults.value)
-    assert "Question 1: This workbook has no problem BP at level 2, form 2" in told
+    assert (
+        "Question 1: A newer version of the workbook made this code of “Brake horsepower at" in told
+    )
     assert "Question 3: This workbook has no problem ZZ at level 1." in told
     assert "The others are below." in told
     assert "Question 2." in panel.cards[WEDNESDAY.codes[1]].problem.value
@@ -263,7 +265,7 @@ def test_inside_the_static_site_the_link_is_to_the_site_itself(own, monkeypatch)
 MAKING_FAULTS = [
     ("codes", "", "There is no code in this set."),
     ("codes", "BP-2U1-7-69", "Problem 1: “BP-2U1-7-69” has a wrong character somewhere."),
-    ("codes", "BP-2U2-7-13", "Problem 1: This workbook has no problem BP at level 2, form 2"),
+    ("codes", "BP-2U2-7-13", "Problem 1: A newer version of the workbook made this code"),
     ("title", "a" * 61, "A title has up to 60 characters; yours has 61."),
     ("site", "javascript:alert(1)", "“javascript:alert(1)” is no address of a site."),
 ]
