@@ -62,7 +62,8 @@ def test_a_sheet_has_its_own_questions_with_choices_and_the_unit_asked_and_no_an
     for sheet in sheets:
         text = flat("".join(parts(texts, f"Sheet {sheet.number}")))
         for case in sheet.cases:
-            assert flat(case.question) in text
+            assert flat(case.lead) in text
+            assert all(flat(said) in text for row in case.table for said in row)
             assert all(flat(choice) in text for choice in case.choices)
         assert "7questions,2pointseach,USunits." in text
         assert "Youranswer:thenumberofyourchoice,1to" in text
