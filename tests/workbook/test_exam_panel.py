@@ -19,7 +19,7 @@ from workbook.exam.start import whole_number
 from workbook.log import NotKept
 from workbook.typst_pdf import CannotPrint
 
-PAPER = Paper(("horsepower", "balance"), 1, "us", 4, 10, True, 48213)
+PAPER = Paper(("horsepower", "balance"), 1, "us", 4, 10, True, 48214)
 QUESTIONS = questions_of(PAPER)
 
 

@@ -20,7 +20,7 @@ from workbook.trainer.on_paper.printed import MOST_ASKED, TooMany, pdf_of
 from workbook.trainer.on_paper.sheets import numbered, sheets_of
 from workbook.typst_pdf import SHARED
 
-WEEK = Assigned("week-3", "Week 3: power", set_of(chapters=CHAPTERS, count=7, seed=4), points=2.0)
+WEEK = Assigned("week-3", "Week 3: power", set_of(chapters=CHAPTERS, count=7, seed=1), points=2.0)
 PEOPLE = [Person("ana.r", "Ana", "Rivet"), Person("ben.k", "Ben"), Person("00123")]
 HOSTILE = '#panic("run") $x$ *b* = h <l> \\ #read("/etc/hosts") ]#[ //'
 
