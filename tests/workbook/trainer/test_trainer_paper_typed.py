@@ -131,7 +131,7 @@ def test_a_sheet_of_another_set_counts_for_nobody():
         ("sheet 1", "is not the code of a sheet. One looks like SH-"),
         ("4.82101E+13", "looks like a code that a spreadsheet made a date or a number."),
         ("2034-01-17", "looks like a code that a spreadsheet made a date or a number."),
-        (str(ANA.code)[:-1] + "x", "is not the code of a sheet"),
+        (str(ANA.code)[:-1] + "0", "is not the code of a sheet"),
         (str(ANA.code).replace("-001-", "-002-"), "has a wrong character somewhere."),
         ("=SH-1", "is not the code of a sheet"),
     ],
