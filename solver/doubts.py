@@ -48,11 +48,11 @@ def _broken_limits(
         quantity = quantity_named(name)
         says = f"The {quantity.label(units)} {quantity.comes(units)} to {shown(value, quantity, units)}."
         if value > quantity.most and quantity.is_efficiency:
-            yield f"{says} It cannot be above 100%. {spoken(IN_AND_OUT, units)}"
+            yield f"{says} It can't be above 100%. {spoken(IN_AND_OUT, units)}"
         elif value > quantity.most:
-            yield f"{says} It cannot be above {shown(quantity.most, quantity, units)}."
+            yield f"{says} It can't be above {shown(quantity.most, quantity, units)}."
         else:
-            yield f"{says} It cannot be below {shown(quantity.least, quantity, units)}."
+            yield f"{says} It can't be below {shown(quantity.least, quantity, units)}."
 
 
 def _disagreements(
@@ -83,8 +83,8 @@ def disagreement(quantity: Quantity, one: float | None, other: float, units: str
     """The sentence for two ways to one quantity, where they differ by more than rounding."""
     if one is not None and not isclose(one, other, rel_tol=AGREE):
         yield (
-            f"Two ways to the {quantity.label(units)} disagree: {shown(one, quantity, units)} and "
-            f"{shown(other, quantity, units)}. Check the readings behind both."
+            f"Two ways to get the {quantity.label(units)} disagree: {shown(one, quantity, units)} and "
+            f"{shown(other, quantity, units)}. Check the readings behind each."
         )
 
 

@@ -68,7 +68,7 @@ def work(given: Mapping[str, str | float], find: str, units: str = "us") -> Work
         answer, missing = known[find], ()
     elif fault := fault_on_the_way(tuple(values), find, faults, units):
         answer, steps, missing = None, (), ()
-        says = f"The {asked.label(units)} cannot be worked: {fault}."
+        says = f"The {asked.label(units)} can't be calculated: {fault}."
     else:
         answer, steps = None, ()
         missing = what_would_unlock(values, find, units)

@@ -49,8 +49,8 @@ def repaired(cells: list[str]) -> dict[int, str]:
             raw = cell.encode("utf-8", "surrogateescape")
             cells[at] = raw.decode("cp1252", "replace")
             faults[at] = (
-                f"A letter in column {at + 1} is not in UTF-8. It is read as {quoted(cells[at])}."
+                f"A character in column {at + 1} isn't UTF-8. It was read as {quoted(cells[at])}."
             )
         elif "\ufffd" in cell:
-            faults[at] = f"A letter in column {at + 1} cannot be read: {quoted(cell)}."
+            faults[at] = f"A character in column {at + 1} can't be read: {quoted(cell)}."
     return faults

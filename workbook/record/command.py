@@ -34,7 +34,9 @@ def run(options: argparse.Namespace) -> int:
         sys.stdout.write(demo_csv())
         return 0
     if options.file is None:
-        return _refuse("Name the CSV file. For one to fill in type --template, to try --demo.")
+        return _refuse(
+            "Name the CSV file to read. Type --template for an empty one to fill in, or --demo for an example."
+        )
     path = Path(options.file)
     if fault := _same(path, options):
         return _refuse(fault)
@@ -45,7 +47,7 @@ def run(options: argparse.Namespace) -> int:
         return _refuse(str(refusal))
     except OSError as error:
         name = str(error.filename or path).removesuffix(PART)
-        return _refuse(f"{name}: {error.strerror}. Check the name and the place.")
+        return _refuse(f"{name}: {error.strerror}. Check the name and the folder.")
 
 
 def _refuse(sentence: str) -> int:
@@ -58,9 +60,9 @@ def _same(path: Path, options: argparse.Namespace) -> str:
     files = (options.csv, options.json, options.pdf)
     names = [Path(name).resolve() for name in files if name]
     if path.resolve() in names:
-        return "The file that is read would be written over. Give the result another name."
+        return "The result would overwrite the file you are reading. Give the result another name."
     if len(set(names)) < len(names):
-        return "Two results would have one name. Give each its own."
+        return "Two results have the same name. Give each its own."
     return ""
 
 
@@ -80,7 +82,7 @@ def _through(stream: BinaryIO, size: int, options: argparse.Namespace) -> int:
             step()
         seconds = time.perf_counter() - started
         if options.pdf:
-            _print_beside_progress("Printing. A hundred pumps take about a minute.")
+            _print_beside_progress("Printing. 100 pumps take about a minute.")
     told.end(seconds)
     return 0
 
@@ -106,16 +108,16 @@ class _Told:
         if self.messages > MOST_SAID:
             more = self.messages - MOST_SAID
             print(
-                f"And {more:,} more; each stands with its pump in what was written.",
+                f"And {more:,} more notes; each one is with its pump in the files you asked for.",
                 file=sys.stderr,
             )
         rate = (
-            f", {self.pumps / seconds:,.0f} a second"
+            f", {self.pumps / seconds:,.0f} per second"
             if self.pumps >= ENOUGH and seconds > 0
             else ""
         )
         print(f"{counted(self.pumps, 'row')} worked{rate}. "
-              f"{self.faulty:,} with something to be known.", file=sys.stderr)  # fmt: skip
+              f"{self.faulty:,} with a note.", file=sys.stderr)  # fmt: skip
 
 
 @contextlib.contextmanager

@@ -10,8 +10,9 @@ __all__ = ["FAULTS", "FILE", "TASK", "Hidden", "demo_csv"]
 
 FILE = Path(__file__).with_name("demo.csv")
 TASK = (
-    "Eight pumps of Marlow Bend were read once a year for five years. None of them exists. "
-    "Three have a fault that grows. Find which, and what it is, before you open the answers."
+    "Eight pumps in Marlow Bend were tested once a year for five years. The town and its pumps are "
+    "invented. Three of them have a fault that gets worse. Find which ones, and what the fault is, "
+    "before you open the answers."
 )
 
 
@@ -41,25 +42,25 @@ FAULTS = (
     Hidden(
         "Heron Slough lift station",
         "Pump 3",
-        "The insulation falls year by year",
-        "At 40 °C it fell from over 700 megohms to under 70. The legs and the water stayed as they "
-        "were. In the last year the polarization index and the absorption ratio are low too.",
-        "Moisture, most likely: it makes both ratios fall along with the reading. Dirt can do so too.",
-        "Isolate it and look at the cable entry, the splices and the seal. Dry it, and test again "
-        "at the motor and at the starter, to tell the cable from the winding.",
+        "The insulation drops year by year",
+        "Corrected to 40 °C it dropped from over 700 megohms to under 70. The amps and the flow stayed "
+        "the same. In the last year the polarization index and the absorption ratio are low too.",
+        "Moisture, most likely: it lowers both ratios along with the reading. Dirt can do that too.",
+        "Lock it out and check the cable entry, the splices and the seal. Dry it out, and test again "
+        "at the motor and at the starter, to see whether it is the cable or the winding.",
         ("insulation_at_40", "absorption_ratio", "polarization_index"),
         ("insulation_at_40",),
     ),
     Hidden(
         "Quarry Road lift station",
         "Pump 2",
-        "One leg draws more each year, and goes with the motor",
+        "One leg draws more every year, and it moves with the motor lead",
         "The current unbalance rose from under 2% to 8% on even volts. When the leads were rolled, "
-        "the high leg moved on with its lead. The winding resistances part as well, by 2.6%.",
-        "The motor side: a winding with turns shorted, or a bad splice or cable. The volts are even "
-        "and the high leg moves, so it is not the supply.",
+        "the high leg moved with its lead. The winding resistances differ too, by 2.6%.",
+        "The motor side: a winding with shorted turns, or a bad splice or cable. The volts are even "
+        "and the high leg moves, so it isn't the supply.",
         "Measure the three resistances again at the motor leads, past the splice. Then have a motor "
-        "shop test the winding. The insulation to ground is good, and says nothing of this.",
+        "shop test the winding. The insulation to ground is good, but it doesn't show this fault.",
         ("resistance_unbalance", "current_unbalance", "rolled_twice"),
         ("current_unbalance",),
     ),
@@ -67,12 +68,12 @@ FAULTS = (
         "Heron Slough lift station",
         "Pump 1",
         "Less water for nearly the same power",
-        "The wire-to-water efficiency fell by over ten points, and each volume costs a fifth more. "
-        "It moves 78% of its rated flow. The amps hardly changed, so they did not show it.",
+        "The wire-to-water efficiency dropped more than ten points, and it takes 20% more energy to "
+        "pump the same water. It moves 78% of its rated flow. The amps hardly changed.",
         "The pump side: a worn impeller or wear ring, a clog, or a check valve that leaks back. "
-        "These readings alone cannot tell which.",
-        "Watch the level with both pumps off and their valves shut, then open: that shows a leak "
-        "back. If there is none, isolate and open the pump, and look at the impeller and the rings.",
+        "These readings alone can't tell which.",
+        "Watch the level with both pumps off and their valves closed, then open: that shows water "
+        "leaking back. If there is none, lock out, open the pump, and check the impeller and rings.",
         ("flow_share",),
         ("overall_efficiency", "energy_per_volume"),
     ),

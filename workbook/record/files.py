@@ -17,7 +17,7 @@ from .saving import template_link
 __all__ = ["Files"]
 
 ABOUT = (
-    "Each row is one pump on one day. A unit may stand in the heading, in brackets, or in the cell. "
+    "One row is one pump on one day. Put the unit in the heading, in parentheses, or in the cell. "
     f"Up to {MOST_BYTES // 1_000_000} MB."
 )
 EXAMPLE = "the example plant"
@@ -83,8 +83,10 @@ class Files:
         try:
             fleet = Fleet(data, self.units())
         except SolverError as refusal:
-            kept = "The file before it is still open." if self.fleet else ""
-            self.said.value = say("unreadable", f"“{name[:80]}” was not read.", str(refusal), kept)
+            kept = "The file you had before is still open." if self.fleet else ""
+            self.said.value = say(
+                "unreadable", f"“{name[:80]}” couldn't be read.", str(refusal), kept
+            )
             return
         self.fleet, self._data, self._name = fleet, data, name
         self.said.value = _read_so_far(fleet, name)
@@ -124,7 +126,7 @@ def _read_so_far(fleet: Fleet, name: str) -> str:
     read = f"“{name[:80]}”: {counted(pumps, 'pump')}, {counted(days, 'day')}."
     if not fleet.messages:
         return say("worked", read, "Choose a pump and a day.")
-    known = f"{counted(len(fleet.messages), 'thing')} to be known. All else was read."
+    known = f"{counted(len(fleet.messages), 'note')} on this file. Everything else was read."
     first, rest = fleet.messages[:MOST_SAID], fleet.messages[MOST_SAID:]
     more = f"<details><summary>And {len(rest):,} more</summary>{_items(rest)}</details>"
     return say("notice", read, known, html=_items(first) + more * bool(rest))
@@ -138,8 +140,8 @@ def _answers() -> str:
     """The faults of the example plant, and what shows each."""
     items = "".join(
         f'<li><p class="w2w-want">{escape(f"{one.station}, {one.pump}: {one.title}")}</p>'
-        f"<p>{escape(one.shows)}</p><p><b>What it may be.</b> {escape(one.may_be)}</p>"
-        f"<p><b>What would tell more.</b> {escape(one.tells_more)}</p></li>"
+        f"<p>{escape(one.shows)}</p><p><b>What it could be.</b> {escape(one.may_be)}</p>"
+        f"<p><b>What to check next.</b> {escape(one.tells_more)}</p></li>"
         for one in FAULTS
     )
     return f'<ol class="w2w-hints" role="status">{items}</ol>'

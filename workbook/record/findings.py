@@ -46,7 +46,7 @@ def examined_html(examined: Examined, messages: Iterable[Message] = ()) -> str:
         f"<p>In short: {escape(summary(examined))}.</p>",
         _listed("Check next", examined.next_checks, "ol"),
         _listed("These readings contradict each other", examined.contradictions),
-        _listed("To be known of this row", map(str, messages)),
+        _listed("Notes on this row", map(str, messages)),
         _found(examined),
         _listed("Unusual", examined.notices),
         _in_a_row("Not measured", examined.not_measured),
@@ -60,7 +60,7 @@ def _found(examined: Examined) -> str:
     found, units = pressing_first(examined), examined.record.units
     plain = [_finding(one, units) for one in found if one.state == NO_LIMIT]
     judged = [_finding(one, units) for one in found if one.state != NO_LIMIT]
-    title = f"Worked without a known limit: {len(plain)}"
+    title = f"Calculated, with no limit to compare: {len(plain)}"
     shown = f'<ul class="w2w-findings">{"".join(judged)}</ul>' if judged else ""
     if plain:
         opened = " open" if not judged else ""

@@ -18,7 +18,7 @@ __all__ = ["MOST_BYTES", "MOST_ROWS", "BadFile", "Fleet", "when"]
 MOST_BYTES = 2_000_000
 MOST_ROWS = 5_000
 MB = 1_000_000
-ELSEWHERE = "For a larger one, type: python3 -m workbook record, then its name."
+ELSEWHERE = "For a larger one, type python3 -m workbook record and the file's name."
 Key = tuple[str, str]
 
 
@@ -36,18 +36,20 @@ class Fleet:
 
     def __init__(self, data: bytes, units: str = "us"):
         if len(data) > MOST_BYTES:
-            size = f"{len(data) / MB:.1f} MB, and this page reads up to {MOST_BYTES / MB:.0f} MB"
-            raise BadFile(f"The file has {size}. {ELSEWHERE}")
+            size = f"{len(data) / MB:.1f} MB, and this page takes up to {MOST_BYTES / MB:.0f} MB"
+            raise BadFile(f"The file is {size}. {ELSEWHERE}")
         file = PumpFile(BytesIO(data), units)
         pumps = list(islice(file, MOST_ROWS + 1))
         if not pumps:
             raise BadFile(
-                "The file has headings and no row under them. Write one row for each day."
+                "The file has headings but no rows under them. Add one row for each pump and day."
             )
         self.messages = [*file.messages, *[Message(file.assumed)] * bool(file.assumed)]
         if len(pumps) > MOST_ROWS:
             pumps.pop()
-            self.messages.append(Message(f"The first {MOST_ROWS:,} rows are read. {ELSEWHERE}"))
+            self.messages.append(
+                Message(f"Only the first {MOST_ROWS:,} rows were read. {ELSEWHERE}")
+            )
         self.messages += [message for pump in pumps for message in pump.messages]
         self.rows = len(pumps)
         self._by_pump = _grouped(pumps)

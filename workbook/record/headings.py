@@ -93,7 +93,7 @@ def columns(cells: Sequence[str], units: str) -> list[Column]:
             continue
         column = _column(Column(at, heading, name), units)
         if column.field and (first := taken.setdefault(column.field.name, column)) is not column:
-            fault = f"Column {first.at + 1} is the {column.field.label} too. The first is read, this one kept."
+            fault = f"Column {first.at + 1} is also {column.field.label}. That one is read; this one is kept as it is."
             column = Column(at, heading, name, fault=fault)
         found.append(column)
     return found
@@ -112,16 +112,16 @@ def _column(plain: Column, units: str) -> Column:
         return plain._replace(field=field, unit=wanted.name, assumed=True)
     meant, fault = _unit_of(said, wanted)
     if meant is None:
-        return plain._replace(fault=f"{fault} The column is kept, not read.")
+        return plain._replace(fault=f"{fault} The column is kept but not used.")
     return plain._replace(field=field, unit=meant)
 
 
 def _unit_of(said: str, wanted: Unit) -> tuple[str | None, str]:
     """The unit a heading names, or why it cannot be."""
-    of = f"write it in {wanted.name}" if wanted.name else "write it without a unit"
+    of = f"give it in {wanted.name}" if wanted.name else "give it without a unit"
     found = find_unit(said)
     if found is None:
-        return None, f"{quoted(said)} is not a unit known here; {of}."
+        return None, f"{quoted(said)} isn't a unit this record knows; {of}."
     if found.name in MONEY and wanted.name == "$/kWh":
         return MONEY[found.name], ""
     if found.kind != wanted.kind:
@@ -148,4 +148,4 @@ def _matched(heading: str) -> tuple[Field | None, str | None]:
 def _unknown(heading: str) -> str:
     near = get_close_matches(key(heading[:LONGEST]), _keys(), n=1, cutoff=0.75)
     hint = f" Did you mean “{_keys()[near[0]].label}”?" if near else ""
-    return f"No reading here is called {quoted(heading)}.{hint} The column is kept, not read."
+    return f"This record has no reading called {quoted(heading)}.{hint} The column is kept but not used."

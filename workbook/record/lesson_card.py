@@ -11,7 +11,7 @@ from .lesson_practice import LessonPractice
 __all__ = ["LessonCard", "refused_html"]
 
 NO_CODE = (
-    "These numbers are your own, so no code stands for them. To share them, save the record as CSV: "
+    "These are your own numbers, so there is no code for them. To share them, save the record as CSV: "
     "the same record makes the same problems anywhere."
 )
 
@@ -32,7 +32,7 @@ class LessonCard(Card):
         return [*rows, HTML(refused_html(self.practice))]
 
     def _settings(self) -> Box:
-        self.kind.description = "What to practise"
+        self.kind.description = "What to practice"
         return classed(Box([self.kind]), "w2w-settings")
 
     def _set_choosers(self) -> None:
@@ -47,11 +47,11 @@ class LessonCard(Card):
             return super()._leaving()
         typed = self.answer.unsent
         unchecked = f" You had typed “{typed[:60]}”." if typed else ""
-        return f"The problem before it was “{self.practice.case.family.title}”.{unchecked}"
+        return f"The problem before was “{self.practice.case.family.title}”.{unchecked}"
 
     def _new(self) -> None:
         if self.practice.own and len(self.practice.exercises) == 1:
-            self._note("These readings make this one problem. Fresh numbers make more.")
+            self._note("These readings make just this one problem. Fresh numbers make more.")
         else:
             super()._new()
 
@@ -65,6 +65,10 @@ def refused_html(practice: LessonPractice) -> str:
         f"<li>{escape(one.title)}. <span class='w2w-about'>{escape(one.refusal)}</span></li>"
         for one in refused
     )
-    kinds = "1 kind makes" if len(refused) == 1 else f"{len(refused)} kinds make"
-    title = f"{kinds} no fair problem with these numbers; try fresh ones"
+    kinds = (
+        "1 kind of problem doesn't work"
+        if len(refused) == 1
+        else f"{len(refused)} kinds of problems don't work"
+    )
+    title = f"{kinds} with these numbers; try fresh ones"
     return f'<details class="w2w-refused"><summary>{title}</summary><ul>{items}</ul></details>'

@@ -12,12 +12,12 @@ from .lesson_practice import LessonPractice
 
 __all__ = ["LessonPart"]
 
-ABOUT = "Problems with the numbers of this record, or with fresh numbers like them."
+ABOUT = "Problems with the numbers from this record, or with fresh numbers like them."
 NOTHING = (
-    "These readings make no problem yet. Add more of them: three legs, or a flow and a head, "
+    "These readings don't make a problem yet. Add more of them: three legs, or a flow and a head, "
     "make several."
 )
-NOT_FAIR = "None of the problems would be a fair one with these very numbers. Take fresh numbers."
+NOT_FAIR = "None of the problems works out fairly with exactly these numbers. Use fresh numbers."
 
 
 class LessonPart:
@@ -28,9 +28,9 @@ class LessonPart:
         self._examined: Examined | None = None
         self.said, self.holder = HTML(say("")), VBox()
         self.card: LessonCard | None = None
-        self.own = button("Practise with these numbers", panel.once(lambda: self._open(own=True)))
+        self.own = button("Practice with these numbers", panel.once(lambda: self._open(own=True)))
         self.fresh = button(
-            "Practise with fresh numbers", panel.once(lambda: self._open(own=False))
+            "Practice with fresh numbers", panel.once(lambda: self._open(own=False))
         )
         about = HTML(f"<h4>Make this a lesson</h4><p>{ABOUT}</p>")
         buttons = classed(Box([self.own, self.fresh]), "w2w-buttons")
@@ -51,7 +51,7 @@ class LessonPart:
         else:
             self.card = LessonCard(LessonPractice(found, own), self._panel.clock)
             self.holder.children = [HTML(f"<h4>{escape(_title(found, own))}</h4>"), self.card]
-            self.said.value = say("note", "The first problem stands below.")
+            self.said.value = say("note", "The first problem is below.")
 
 
 def _title(found: Lesson, own: bool) -> str:

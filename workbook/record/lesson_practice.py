@@ -38,7 +38,7 @@ class LessonPractice(Practice):
     def kinds(self) -> list[tuple[str, str]]:
         """Every exercise to choose, after all of them in a row."""
         return [
-            ("All, what presses most first", MIXED),
+            ("All of them, most urgent first", MIXED),
             *((e.title, _key(e)) for e in self.exercises),
         ]
 

@@ -84,7 +84,7 @@ class Lines:
         for first, coding in ((0, "utf-16-be"), (1, "utf-16-le")):
             if len(start) > 3 and start[first::2].count(0) > 0.4 * len(start):
                 self.faults.append(
-                    "The file does not say how its letters are coded. It is read as UTF-16. "
+                    "The file doesn't say how its text is encoded. It was read as UTF-16. "
                     "Save it as CSV UTF-8."
                 )
                 return {"encoding": coding, "errors": "replace"}
@@ -119,7 +119,7 @@ class Lines:
                 break
         if not over:
             return line, ""
-        fault = f"This row is {len(line) + over:,} characters long. The first {LONGEST:,} are read."
+        fault = f"This row is {len(line) + over:,} characters long. Only the first {LONGEST:,} are read."
         return line, fault
 
     def rows(self, separator: str, width: int | None = None) -> Iterator[Row]:
@@ -155,5 +155,5 @@ class Lines:
                     return cells, ()
                 break
         plain = csv.reader([line], delimiter=separator, quoting=csv.QUOTE_NONE)
-        fault = "A quotation mark is opened and not closed. The row is read without it."
+        fault = "A quotation mark was opened and never closed. The row is read without it."
         return next(plain, []), (fault,)

@@ -25,12 +25,15 @@ def page_text(examined: Examined, messages: Iterable[Message] = ()) -> str:
         "\n".join(head),
         _numbered("Check next", examined.next_checks),
         _listed("These readings contradict each other", examined.contradictions),
-        _listed("To be known of this row", map(str, messages)),
+        _listed("Notes on this row", map(str, messages)),
         _listed("Unusual", examined.notices),
         _listed("What was read", (f"{label}: {value}" for _, label, value in read_rows(record))),
         _titled("What was found", "\n\n".join(_found(one, record.units) for one in work)),
         _listed("Not measured", examined.not_measured),
-        _listed("Kept besides", (f"{name}: {text}" for name, text in record.others.items())),
+        _listed(
+            "Other columns, kept as they are",
+            (f"{name}: {text}" for name, text in record.others.items()),
+        ),
         _listed("Cautions", caution_lines(*examined.cautions)),
     ]
     return "\n\n".join(filter(None, parts)) + "\n"

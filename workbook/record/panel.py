@@ -22,7 +22,7 @@ __all__ = ["RecordPanel"]
 
 ABOUT = (
     "Type what was read, with its unit or in the unit beside the box. Leave the rest empty: any part may "
-    "be missing. Then work the record, or press Enter."
+    "be missing. Then press Enter, or the button below."
 )
 METRIC, US = "metric", "US"
 MOST_FOLLOWED = 300  # days of one pump that are worked for its trends, the last of the file
@@ -39,7 +39,7 @@ class RecordPanel(Panel):
         self._years: Sequence[Pump] = ()
         self.units = chooser("Units", SYSTEMS, self.safely(self._change_units))
         self.run = button("Work this record", self.gate.click, first=True)
-        self.take_away = button("Take these units away", self.once(self._take_away))
+        self.take_away = button("Remove these units", self.once(self._take_away))
         self.units_said, self.result, self.trends = HTML(say("")), HTML(), HTML()
         self.keep, self.lesson = Keep(self), LessonPart(self)
         self.files = Files(self, lambda: self.units.value, self._show_day)
@@ -105,8 +105,8 @@ class RecordPanel(Panel):
         other = US if units == "us" else METRIC
         self.units_said.value = say(
             "note",
-            f"What you typed means what it meant: the old unit now stands behind it, as in “{written[0]}”.",
-            f"Were they {other} all along? Then take these units away.",
+            f"Your numbers haven't changed: the old unit is now written after them, as in “{written[0]}”.",
+            f"Were they really {other}? Then remove these units.",
         )
 
     def _take_away(self) -> None:
@@ -125,13 +125,13 @@ def _outcome(examined: Examined, faults: Sequence[Fault]) -> str:
     unread = len(record.unread)
     told = f"In short: {summary(examined)}."
     if not unread:
-        known = "Something is to be known of what you typed; it stands beside the box."
+        known = "There is a note on what you typed, beside the box."
         return say("notice" if faults else "worked", told, known if faults else "")
     entries = (
-        "1 entry was not read. It says"
+        "1 entry couldn't be read. The note beside its box"
         if unread == 1
-        else f"{unread} entries were not read. Each says"
+        else f"{unread} entries couldn't be read. The note beside each box"
     )
     return say(
-        "unreadable", f"{entries} beside its box what to type.", f"The rest is worked. {told}"
+        "unreadable", f"{entries} says what to type.", f"Everything else was. {told}"
     )

@@ -101,7 +101,7 @@ def _sheet(sheet: Sheet) -> dict[str, Any]:
         "cautions": caution_lines(*examined.cautions),
         "lists": [
             ["These readings contradict each other", list(examined.contradictions)],
-            ["To be known of this record", list(sheet.messages)],
+            ["Notes on this record", list(sheet.messages)],
             ["Unusual", list(examined.notices)],
         ],
         "read": list(_read(examined)),

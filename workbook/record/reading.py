@@ -15,7 +15,7 @@ from .lines import LOOKED_AT, Lines, Row
 __all__ = ["Message", "NoHeadings", "Pump", "PumpFile"]
 
 NAMES = {"pump", "station"}
-TEMPLATE = "For a file with all headings, type: python3 -m workbook record --template"
+TEMPLATE = "For a file with every heading, type python3 -m workbook record --template."
 
 
 class NoHeadings(SolverError, ValueError):
@@ -82,7 +82,7 @@ class PumpFile:
             if column.assumed and column.field.unit("us") != column.field.unit("si")
         ]
         system = {"us": "US", "si": "metric"}[self.units]
-        said = f"Bare numbers are read in {system} units: {', '.join(silent)}."
+        said = f"Numbers without a unit are read in {system} units: {', '.join(silent)}."
         return said if silent else ""
 
     def __iter__(self) -> Iterator[Pump]:
@@ -98,13 +98,13 @@ class PumpFile:
         if not first:
             raise NoHeadings(f"The file is empty. {TEMPLATE}")
         raise NoHeadings(
-            f"No row near the top has a heading known here. It begins with {quoted(first)}. {TEMPLATE}"
+            f"None of the first rows has a heading this record knows. The file begins with {quoted(first)}. {TEMPLATE}"
         )
 
     def _say_before(self, row: Row) -> None:
         text = " ".join(filter(None, row.cells)).strip()
         if text and not text.casefold().startswith("sep="):
-            says = f"This row stands before the headings, and is not read: {quoted(text)}."
+            says = f"This row comes before the headings and isn't used: {quoted(text)}."
             self.messages.append(Message(says, row.number))
 
     def _say_of_columns(self, head: Row) -> None:
@@ -115,11 +115,13 @@ class PumpFile:
                 self.messages.append(Message(column.fault, head.number, column.name))
         if any(column.made for column in self.columns):
             self.messages.append(
-                Message("Results that were written here are left out and worked anew.", head.number)
+                Message(
+                    "The result columns in this file are skipped and calculated again.", head.number
+                )
             )
         self._named = bool(NAMES & {c.field.name for c in self.columns if c.field})
         if not self._named:
-            self.messages.append(Message("No column names the pump or its station.", head.number))
+            self.messages.append(Message("No column gives the pump or its station.", head.number))
 
     def _pump(self, row: Row) -> Pump:
         """What one row holds: its entries read, all else kept, and what is to be said."""
@@ -134,7 +136,7 @@ class PumpFile:
             elif cell.strip() and not column.made:
                 others[column.name] = cell
                 if not column.heading:
-                    says = f"This cell has no heading above it. {quoted(cell)} is kept, not read."
+                    says = f"This cell has no heading. {quoted(cell)} is kept but not used."
                     messages.append(Message(says, row.number, column.name))
         lacking = sum(bool(c.heading) and not c.made for c in self.columns[len(row.cells) :])
         if lacking:
@@ -151,7 +153,7 @@ class PumpFile:
         record, faults = read_entries(entries, self.units, written_in)
         messages = [Message(fault.says, row.number, fields[fault.field].name) for fault in faults]
         if self._named and not NAMES & record.texts.keys():
-            messages.append(Message("This row names no pump.", row.number))
+            messages.append(Message("This row doesn't name a pump.", row.number))
         return record, messages
 
     def _plain(
@@ -164,15 +166,13 @@ class PumpFile:
         if self.separator != ";" or column.field.is_text or "," not in cell:
             return cell
         if may_be_thousands(cell):
-            says = (
-                f"{quoted(cell)} may have a decimal comma or thousands. Write it without a comma."
-            )
+            says = f"{quoted(cell)} could have a decimal comma or a thousands comma. Type it without a comma."
             messages.append(Message(says, row.number, column.name))
             held[column.field.name] = cell
             return ""
         plain = with_point(cell)
         if plain != cell and not self._comma_said:
-            says = f"Commas are decimal marks here: {quoted(cell)} is read as {quoted(plain)}."
+            says = f"Commas are decimal points here: {quoted(cell)} is read as {quoted(plain)}."
             messages.append(Message(says, row.number, column.name))
             self._comma_said = True
         return plain

@@ -12,7 +12,7 @@ from .plots import CAPTION, Plot, page_svg, plots_of, table_of
 
 __all__ = ["trends_html", "trends_text"]
 
-TOO_FEW = "It takes two dated readings of one pump or more to see which way it goes."
+TOO_FEW = "It takes two or more dated readings of one pump to see a trend."
 GRID = """<style>
 .w2w-trends { display: grid; gap: 1.2em 2em;
   grid-template-columns: repeat(auto-fill, minmax(min(100%, 330px), 1fr)); }
