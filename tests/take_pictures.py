@@ -53,8 +53,8 @@ def take(part, name: str) -> None:
 
 def test_a_wrong_answer_and_its_mistake(screen):
     card = screen.locator(".w2w-card")
-    card.get_by_label("Code of this problem").fill(CASE.code)
-    card.get_by_label("Code of this problem").press("Enter")
+    card.get_by_label("Problem code").fill(CASE.code)
+    card.get_by_label("Problem code").press("Enter")
     card.locator(".w2w-question", has_text=CASE.question).wait_for()
     card.get_by_label("Your answer").fill(f"{SLIP.value:.3g} hp")
     card.get_by_label("Your answer").press("Enter")

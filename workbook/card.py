@@ -40,7 +40,7 @@ class Card(Panel):
     def _make_ways_on(self) -> None:
         """What leads to other problems."""
         self.next = button("New numbers", self.once(self._new))
-        self.code, self.code_said = Entry(self, "Code of this problem", self._open), HTML()
+        self.code, self.code_said = Entry(self, "Problem code", self._open), HTML()
         self.go = button("Open this code", self.code.gate.click)
 
     def _make_choosers(self) -> None:
@@ -115,11 +115,11 @@ class Card(Panel):
 
     def _hint(self) -> None:
         if self.solution.value:
-            self._note("Every step stands in the worked solution.")
+            self._note("Every step is in the worked solution.")
         elif self.practice.hint():
             self._show_help(whole=False)
         else:
-            self._note("Every hint is shown. Put your numbers in, or open the worked solution.")
+            self._note("That was the last hint. Put in your numbers, or open the worked solution.")
 
     def _note(self, sentence: str) -> None:
         self.said.value = say("note", sentence)
@@ -134,7 +134,7 @@ class Card(Panel):
         """Where to find the problem left behind, and an answer that was never checked."""
         typed = self.answer.unsent
         unchecked = f" You had typed “{typed[:60]}”." if typed else ""
-        return f"The problem before it was {self.practice.case.code}.{unchecked}"
+        return f"The problem before was {self.practice.case.code}.{unchecked}"
 
     def _new(self) -> None:
         left = self._leaving()
@@ -160,7 +160,7 @@ class Card(Panel):
             self.code_said.value = say("unreadable", str(refusal), "Your problem is still here.")
             return
         if self.practice.case is before:
-            self.code_said.value = say("note", "This problem is open already.")
+            self.code_said.value = say("note", "This problem is already open.")
             return
-        self._show("Here is the problem of that code.", left)
+        self._show("Here is the problem for that code.", left)
         self.answer.box.focus()

@@ -31,7 +31,7 @@ SYSTEMS = [("US units", "us"), ("Metric units", "si")]
 
 PAUSE = 0.35  # seconds; the second click of a double click comes sooner, a second thought later
 START = (
-    "If nothing answers here, choose Start this page again at the top, "
+    "If nothing here responds, choose Start this page again at the top, "
     "or Run and then Run All Cells."
 )
 AUTO = {"width": "auto"}
@@ -90,7 +90,7 @@ class Panel(VBox):
                 what = f"{type(error).__name__}: {error}"[:200]
                 self.said.value = say(
                     "fault",
-                    f"This panel met something it cannot handle ({what}).",
+                    f"This panel ran into something it can't handle ({what}).",
                     "What you typed is kept. Choose something else, or start the page again.",
                 )
 

@@ -15,7 +15,7 @@ __all__ = ["attempt_of", "keep", "own_log", "past", "units_of"]
 
 FORGOTTEN = (
     "This browser forgets your answers when you close the page. "
-    "Open Your study and save a copy of them first."
+    "Open Your study and save a copy first."
 )
 
 

@@ -43,7 +43,7 @@ class LogCopies(Panel):
         name = f"wire-to-water-answers-{self.today()}.jsonl"
         says = f"Save {counted(len(attempts), 'answer')}"
         self.saved.value = f"<p>{link(says, name, 'application/jsonl', data)}</p>"
-        self.said.value = say("note", "The copy is ready. Choose the link to save it.")
+        self.said.value = say("note", "The copy is ready. Click the link to save it.")
 
     def _brought(self, _) -> None:
         if not self.upload.value:
@@ -56,10 +56,10 @@ class LogCopies(Panel):
         name, data = file["name"][:80], bytes(file["content"])
         if len(data) > MOST_BYTES:
             limit = MOST_BYTES // 1_000_000
-            return [f"“{name}” is larger than {limit} MB, so it was not read."]
+            return [f"“{name}” is larger than {limit} MB, so it wasn't read."]
         attempts, strange = parse(data)
         if not attempts:
-            return [f"“{name}” holds no answers. Choose a copy that this page made."]
+            return [f"“{name}” doesn't hold any answers. Choose a copy this page made."]
         try:
             new = self.kept.merge(attempts)
         except (NotKept, NotRead) as fault:
@@ -70,5 +70,5 @@ class LogCopies(Panel):
         if strange:
             where = ", ".join(str(one.number) for one in strange[:5])
             lines = counted(len(strange), "line")
-            said.append(f"{lines} of it could not be read and stayed out (line {where}).")
+            said.append(f"{lines} of it couldn't be read and was left out (line {where}).")
         return said

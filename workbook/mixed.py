@@ -14,7 +14,7 @@ from .practice import Practice, Try
 
 __all__ = ["PROMISE", "Kind", "Mixed", "Outcome", "Wanted", "chances", "owed"]
 
-PROMISE = "Mixed practice brings back what went wrong more often."
+PROMISE = "Mixed practice brings back more often what you missed."
 RETURNING = 1 / 3  # of all problems, while any kind is owed
 MOST_OWED = 3  # times that a kind must go right before it is as any other again
 WENT_WRONG = ("mistake", "wrong")  # an answer that is close only wants more figures
@@ -124,11 +124,11 @@ class Mixed(Practice):
         """What to tick before there can be a next problem; empty where there can be one."""
         wanted = self.wanted
         if wanted.chapters and wanted.levels:
-            return "" if self.pool else "No chapter you ticked has this level. Tick another level."
+            return "" if self.pool else "None of the chapters you checked has this level. Check another level."
         what = [
             name for name, ticked in zip(("chapter", "level"), wanted, strict=False) if not ticked
         ]
-        return f"Tick at least one {' and one '.join(what)} first."
+        return f"Check at least one {' and one '.join(what)} first."
 
     @property
     def returning(self) -> list[Kind]:

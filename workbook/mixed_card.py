@@ -13,7 +13,7 @@ from .ticks import ChapterTicks, group, tick
 
 __all__ = ["MixedCard"]
 
-HOW = "Of three problems, about one is of a kind that went wrong, until you get it right."
+HOW = "About one problem in three is of a kind you missed, until you get it right."
 SHOWN = 5  # kinds coming back that are named
 
 
@@ -40,7 +40,7 @@ class MixedCard(Card):
 
     def _settings(self) -> Box:
         about = HTML(
-            f'<h4>What to draw from</h4><p>{PROMISE} <span class="w2w-about">{HOW}</span></p>'
+            f'<h4>What to practice</h4><p>{PROMISE} <span class="w2w-about">{HOW}</span></p>'
         )
         parts = [
             about,
@@ -67,7 +67,7 @@ class MixedCard(Card):
         chapters, levels, _ = self.practice.wanted
         many = f"{len(chapters)} chapter{'s' * (len(chapters) > 1)}"
         level = f"level{'s' * (len(levels) > 1)} {', '.join(map(str, levels))}"
-        return f"From the next problem on: {many}, {level}, {self.units.label}."
+        return f"Starting with the next problem: {many}, {level}, {self.units.label}."
 
     def _show_returning(self) -> None:
         kinds = [f"{kind.family.title}, level {kind.level}" for kind in self.practice.returning]

@@ -11,12 +11,11 @@ from typing import NamedTuple
 from solver import Case, Family, Verdict, case_from_code, draw, grade
 from solver.hints import Hint, hints_of
 
-__all__ = ["MIXED", "Practice", "Reply", "Try", "alike", "ordinal"]
+__all__ = ["MIXED", "Practice", "Reply", "Try", "alike"]
 
 MIXED = "mixed"
 SEEDS = 100_000  # five figures at most keep a code short enough to read out
 ENOUGH = 50  # draws in which another problem turns up, even of a few questions in words
-ORDINALS = ("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth")
 
 
 class Try(NamedTuple):
@@ -41,15 +40,6 @@ class Reply(NamedTuple):
     counted: bool
     note: str
     fault: str = ""
-
-
-def ordinal(number: int) -> str:
-    """The place of a try in words.
-
-    >>> ordinal(2), ordinal(9)
-    ('second', 'number 9')
-    """
-    return ORDINALS[number - 1] if number <= len(ORDINALS) else f"number {number}"
 
 
 def alike(case: Case, other: Case) -> bool:
@@ -158,7 +148,7 @@ class Practice:
         self.tries += 1
         self.solved = verdict.status == "right"
         fault = self._tell(text, verdict)
-        return Reply(verdict, True, f"This was your {ordinal(self.tries)} try.", fault)
+        return Reply(verdict, True, f"Try {self.tries}.", fault)
 
     def _tell(self, text: str, verdict: Verdict | None) -> str:
         if not self.on_try:
@@ -168,13 +158,13 @@ class Practice:
 
     def _why_uncounted(self, verdict: Verdict) -> str:
         if not verdict.counts:
-            return "This was not counted as a try."
+            return "This doesn't count as a try."
         if verdict.value in self._answers:
-            return "You gave this answer before, so it is not counted again."
+            return "You already gave this answer, so it doesn't count again."
         if self.solved:
-            return "You have the right answer already, so this is not counted."
+            return "You already have the right answer, so this one doesn't count."
         if self.solution:
-            return "The worked solution has been shown, so this is not counted."
+            return "You have seen the worked solution, so this one doesn't count."
         return ""
 
     def hint(self) -> bool:

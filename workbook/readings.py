@@ -69,7 +69,7 @@ def work_readings(texts: Mapping[str, str], find: str, units: str) -> Result:
     if refused:
         return Result("unreadable", tuple(refused), tuple(shown))
     if not values:
-        return Result("missing", ("Type one reading or more, then work it out.",))
+        return Result("missing", ("Type at least one reading, then work it out.",))
     empty = [name for name, text in texts.items() if not text.strip() and name != find]
     return _worked(_by_boxes(work(values, find, units), empty), tuple(shown))
 
@@ -104,8 +104,8 @@ def missing_said(found: Work) -> str:
     if not ways:
         return found.says
     asked = quantity_named(found.find).label(found.units)
-    add = f"Add the {ways[0]}." if len(ways) == 1 else "Add what one of these lines says:"
-    return f"The {asked} cannot be worked yet. {add}"
+    add = f"Add the {ways[0]}." if len(ways) == 1 else "Add what one of these lines asks for:"
+    return f"The {asked} can't be calculated yet. {add}"
 
 
 def ways_to(found: Work) -> list[str]:

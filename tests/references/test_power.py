@@ -96,7 +96,7 @@ ROWS = [
         "66.7", "overall_efficiency", "si", {"flow": 50, "pressure": 200, "motor_power": 15},
         f"{CENGEL}, Ex 5-12", "R2",
     ),
-    # Turned round: the flow a shaft power lifts
+    # Rearranged: the flow a shaft power lifts
     Row(
         "12.7", "flow", "si", {"brake_power": 5, "pump_efficiency": 72, "head": 29},
         f"{CENGEL}, Ex 5-15", "R2",

@@ -92,7 +92,7 @@ def test_what_is_missing_is_named_by_label_and_by_name():
     found = work({"flow": "450 gpm"}, "water_power")
     assert (None, ()) == (found.answer, found.steps)
     assert ("head",) in found.missing
-    assert "The water horsepower cannot be worked yet. Add the" in found.says
+    assert "The water horsepower can't be calculated yet. Add the" in found.says
     assert "head (head)" in found.says
 
 

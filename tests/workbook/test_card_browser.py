@@ -55,8 +55,8 @@ def wait_for_text(card, text):
 
 
 def open_code(card, case):
-    card.get_by_label("Code of this problem").fill(case.code)
-    card.get_by_label("Code of this problem").press("Enter")
+    card.get_by_label("Problem code").fill(case.code)
+    card.get_by_label("Problem code").press("Enter")
     card.locator(".w2w-question", has_text=case.question).wait_for()
 
 
@@ -97,7 +97,7 @@ def test_the_same_answer_sent_again_is_told_and_not_counted(card):
     wait_for_text(card, "This was your first try.")
     card.page.wait_for_timeout(500)  # later than a double click
     box(card).press("Enter")
-    wait_for_text(card, "You gave this answer before, so it is not counted again.")
+    wait_for_text(card, "You already gave this answer, so it doesn't count again.")
 
 
 def test_unreadable_text_stays_in_the_box_and_counts_for_nothing(card):
@@ -105,7 +105,7 @@ def test_unreadable_text_stays_in_the_box_and_counts_for_nothing(card):
     box(card).press("Enter")
     wait_for_text(card, "psi is a pressure; this asks for a power in hp.")
     assert "12 psi" == box(card).input_value()
-    assert said(card).get_by_text("This was not counted as a try.").is_visible()
+    assert said(card).get_by_text("This doesn't count as a try.").is_visible()
 
 
 def test_hints_and_the_solution_show_fractions_and_keep_the_answer(card):
@@ -123,7 +123,7 @@ def test_hints_and_the_solution_show_fractions_and_keep_the_answer(card):
 
 
 def test_a_bad_code_is_explained_where_it_was_typed(card):
-    code = card.get_by_label("Code of this problem")
+    code = card.get_by_label("Problem code")
     code.fill("MP-2U1")
     press(card, "Open this code")
     wait_for_text(card, "is not a problem code")
@@ -134,7 +134,7 @@ def test_a_bad_code_is_explained_where_it_was_typed(card):
 def test_a_new_level_makes_a_new_problem(card):
     card.get_by_label("Level").select_option("3")
     wait_for_text(card, "Here is a new problem.")
-    code = card.get_by_label("Code of this problem").element_handle()
+    code = card.get_by_label("Problem code").element_handle()
     card.page.wait_for_function("box => box.value.startsWith('MP-3U')", arg=code)
 
 
@@ -161,7 +161,7 @@ def test_the_keyboard_alone_is_enough_and_the_focus_is_never_lost(card):
     for _ in range(9):
         keys.press("Tab")
         order.append(focused(card))
-    named = ["Kind of problem", "Level", "Units", "Code of this problem", "Open this code"]
+    named = ["Kind of problem", "Level", "Units", "Problem code", "Open this code"]
     assert named == order[4:]
 
 

@@ -45,7 +45,7 @@ def test_a_chapter_opens_its_card_marks_a_right_answer_and_opens_a_code_and_it_f
     page = opened
     case = case_from_code(EXAMPLES[request.node.callspec.params["opened"]])
     card = page.locator(".w2w-card")
-    code = card.get_by_label("Code of this problem")
+    code = card.get_by_label("Problem code")
     code.fill(case.code)
     code.press("Enter")
     card.locator(".w2w-question", has_text=case.question).wait_for()

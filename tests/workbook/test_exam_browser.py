@@ -115,7 +115,7 @@ def logged(served):
 
 def test_a_whole_exam_is_taken_by_keyboard_alone_though_all_is_killed_in_the_middle(served, visit):
     page = visit()
-    tab_to(page, "Code of an exam")
+    tab_to(page, "Exam code")
     page.keyboard.type(PAPER.code)
     page.keyboard.press("Enter")
     for number in (1, 2, 3):
@@ -128,7 +128,7 @@ def test_a_whole_exam_is_taken_by_keyboard_alone_though_all_is_killed_in_the_mid
     page.context.close()
 
     page = visit()
-    tab_to(page, "Go on with it")
+    tab_to(page, "Continue this exam")
     page.keyboard.press("Enter")
     wait_for(page, "3 of 8 answered, 1 to come back to.")
     wait_for(page, "Question 4 of 8")
@@ -170,8 +170,8 @@ def view(request, window):
         panel.get_by_role("button", name=name, exact=True).click()
 
     if request.param == "question":
-        panel.get_by_label("Code of an exam").fill(PAPER.code)
-        press("Begin the exam of this code")
+        panel.get_by_label("Exam code").fill(PAPER.code)
+        press("Start the exam with this code")
         wait_for(window, "Question 1 of 8")
         wait_for_answer_box(window)
         answer(window, 1)
@@ -187,7 +187,7 @@ def view(request, window):
         wait_for(window, "The exam is paused")
     elif request.param == "result":
         window.wait_for_timeout(SLOWER)
-        panel.get_by_role("button", name="Go on with it").first.click()
+        panel.get_by_role("button", name="Continue this exam").first.click()
         wait_for(window, "Question 2 of 8")
         wait_for_answer_box(window)
         press("Hand in")
@@ -224,8 +224,8 @@ OUTSIDE = """(nodes, width) => nodes
 def test_the_clock_goes_on_by_itself_and_stands_still_once_it_is_paused(visit):
     page = visit()
     panel = page.locator(PANEL)
-    panel.get_by_label("Code of an exam").fill(PAPER.code)
-    panel.get_by_label("Code of an exam").press("Enter")
+    panel.get_by_label("Exam code").fill(PAPER.code)
+    panel.get_by_label("Exam code").press("Enter")
     wait_for(page, "Question 1 of 8")
     clock = panel.get_by_text(re.compile(r"\d+ min \d+ s left"))
     stood = clock.first.inner_text()
@@ -243,8 +243,8 @@ def test_the_clock_goes_on_by_itself_and_stands_still_once_it_is_paused(visit):
 def test_a_reload_in_the_middle_goes_on_with_the_same_exam_and_its_time(visit, served):
     page = visit()
     panel = page.locator(PANEL)
-    panel.get_by_label("Code of an exam").fill(PAPER.code)
-    panel.get_by_label("Code of an exam").press("Enter")
+    panel.get_by_label("Exam code").fill(PAPER.code)
+    panel.get_by_label("Exam code").press("Enter")
     answer(page, 1)
     wait_for(page, "1 of 8 answered")
     served.open(page, PAGE)

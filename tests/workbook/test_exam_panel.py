@@ -168,11 +168,11 @@ def test_an_answer_that_could_not_be_kept_is_told_and_the_question_stays(panel, 
     open_code(panel)
 
     def full(path, lines):
-        raise NotKept("The disk is full. Free some space.")
+        raise NotKept("The disk is full. Free up some space.")
 
     monkeypatch.setattr("workbook.exam.sitting.add_lines", full)
     send(panel, "2")
-    assert "The disk is full. Free some space." in words(panel.sit.said.value)
+    assert "The disk is full. Free up some space." in words(panel.sit.said.value)
     assert "Question 1 of 4" == words(panel.sit.head.value)
 
 

@@ -328,7 +328,7 @@ def test_a_log_that_may_only_be_read_is_read_and_what_is_new_is_held(root, path)
     told = python(READ_ONLY, path, cwd=root)
     path.parent.chmod(0o755)
     said, kept = told.stdout.splitlines()
-    assert "The folder does not allow it. Allow writing there" in said, told.stderr
+    assert "This folder doesn't allow it. Allow writing there" in said, told.stderr
     assert "['1', '2']" == kept
 
 

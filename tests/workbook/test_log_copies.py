@@ -125,14 +125,14 @@ def test_a_broken_line_stays_out_with_its_number_and_the_others_come_in(log, cop
     data = lines(one("1")) + b'{"v": 1, "id\n' + lines(one("2"))
     told = bring(copies, data)
     assert "2 answers brought in" in told
-    assert "1 line of it could not be read and stayed out (line 2)." in told
+    assert "1 line of it couldn't be read and was left out (line 2)." in told
     assert ["1", "2"] == [attempt.typed for attempt in log.attempts]
 
 
 @pytest.mark.parametrize("data", [b"", b"\x89PNG\r\n\x1a\n", b"Pump,Flow\n1,2\n", b'{"v": 9}\n'])
 def test_a_file_that_is_no_copy_is_refused_by_its_name_and_changes_nothing(log, copies, data):
     told = bring(copies, data, "<i>pump.csv")
-    assert "“<i>pump.csv” holds no answers. Choose a copy that this page made." in told
+    assert "“<i>pump.csv” doesn't hold any answers. Choose a copy this page made." in told
     assert "<i>" not in copies.said.value
     assert not log.path.exists()
 
@@ -140,7 +140,7 @@ def test_a_file_that_is_no_copy_is_refused_by_its_name_and_changes_nothing(log, 
 def test_a_file_that_is_too_large_is_not_read(log, copies, monkeypatch):
     monkeypatch.setattr(log_copies, "MOST_BYTES", 1_000_000)
     told = bring(copies, lines(one("1")) + b" " * 1_000_000)
-    assert "“copy.jsonl” is larger than 1 MB, so it was not read." in told
+    assert "“copy.jsonl” is larger than 1 MB, so it wasn't read." in told
     assert [] == log.attempts
 
 

@@ -189,12 +189,12 @@ def test_a_code_opens_its_problem_and_changes_nothing_that_is_wanted():
 
 
 MISSING = {
-    "no chapter": ({"chapters": ()}, "Tick at least one chapter first."),
-    "no level": ({"levels": ()}, "Tick at least one level first."),
-    "neither": ({"chapters": (), "levels": ()}, "Tick at least one chapter and one level first."),
+    "no chapter": ({"chapters": ()}, "Check at least one chapter first."),
+    "no level": ({"levels": ()}, "Check at least one level first."),
+    "neither": ({"chapters": (), "levels": ()}, "Check at least one chapter and one level first."),
     "a level that is not there": (
         {"chapters": ("machine",), "levels": (3,)},
-        "No chapter you ticked has this level. Tick another level.",
+        "None of the chapters you checked has this level. Check another level.",
     ),
     "all there": ({}, ""),
 }
@@ -226,7 +226,7 @@ def test_the_page_call_opens_a_card_over_every_family():
 
 def test_the_card_says_in_one_sentence_what_it_does(card):
     settings = card.children[-2]
-    assert "Mixed practice brings back what went wrong more often." == PROMISE
+    assert "Mixed practice brings back more often what you missed." == PROMISE
     assert PROMISE in words(settings.children[0].value)
 
 
@@ -247,7 +247,7 @@ def test_ticks_are_told_and_hold_from_the_next_problem(card):
     card.units.value = "si"
     assert before == card.practice.case
     told = words(card.wanted_said.value)
-    assert told.endswith("From the next problem on: 1 chapter, level 2, Metric units.")
+    assert told.endswith("Starting with the next problem: 1 chapter, level 2, Metric units.")
     card.next.click()
     case = card.practice.case
     assert ("balance", 2, "si") == (case.family.chapter, case.level, case.units)
@@ -256,10 +256,10 @@ def test_ticks_are_told_and_hold_from_the_next_problem(card):
 def test_without_a_chapter_the_problem_stays_and_what_to_tick_is_said(card):
     before = card.practice.case
     card.chapters.none.click()
-    assert "Tick at least one chapter first." in words(card.wanted_said.value)
+    assert "Check at least one chapter first." in words(card.wanted_said.value)
     card.next.click()
     assert before == card.practice.case
-    assert "Tick at least one chapter first." in words(card.said.value)
+    assert "Check at least one chapter first." in words(card.said.value)
     card.chapters.all.click()
     card.next.click()
     assert before != card.practice.case

@@ -32,8 +32,8 @@ def card(opened):
     wait_for_text(found, "From the next problem on:")
     found.get_by_label("Units", exact=True).select_option("US units")
     for case in (draw("water_power", 7), CASE):
-        found.get_by_label("Code of this problem").fill(case.code)
-        found.get_by_label("Code of this problem").press("Enter")
+        found.get_by_label("Problem code").fill(case.code)
+        found.get_by_label("Problem code").press("Enter")
         found.locator(".w2w-question", has_text=case.question).wait_for()
     return found
 
@@ -58,15 +58,15 @@ def test_chapters_are_chosen_with_the_keyboard_alone(card):
     keys = card.page.keyboard
     card.get_by_role("button", name="Untick every chapter").focus()
     keys.press("Space")
-    wait_for_text(card, "Tick at least one chapter first.")
+    wait_for_text(card, "Check at least one chapter first.")
     card.get_by_label("4. Phase balance").focus()
     keys.press("Space")
-    wait_for_text(card, "From the next problem on: 1 chapter, levels 1, 2, US units.")
+    wait_for_text(card, "Starting with the next problem: 1 chapter, levels 1, 2, US units.")
     assert "4. Phase balance" == focused(card.page)
     card.get_by_role("button", name="Next problem").focus()
     keys.press("Enter")
     wait_for_text(card, f"The problem before it was {CASE.code}.")
-    code = card.get_by_label("Code of this problem")
+    code = card.get_by_label("Problem code")
     expect(code).not_to_have_value(CASE.code)
     assert "balance" == case_from_code(code.input_value()).family.chapter
 
@@ -96,9 +96,9 @@ def test_a_wrong_answer_is_listed_as_coming_back_until_it_is_right(card):
 def test_without_a_chapter_the_problem_and_what_was_typed_stay(card):
     card.get_by_label("Your answer").fill("12.5")
     card.get_by_role("button", name="Untick every chapter").click()
-    wait_for_text(card, "Tick at least one chapter first.")
+    wait_for_text(card, "Check at least one chapter first.")
     card.get_by_role("button", name="Next problem").click()
-    card.locator(".w2w-told", has_text="Tick at least one chapter first.").wait_for()
+    card.locator(".w2w-told", has_text="Check at least one chapter first.").wait_for()
     assert card.locator(".w2w-question", has_text=CASE.question).is_visible()
     assert "12.5" == card.get_by_label("Your answer").input_value()
 

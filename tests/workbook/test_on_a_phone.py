@@ -18,7 +18,7 @@ PAGES = {
     "13-pump-day-record.ipynb": (["Open the example plant"], ".w2w-findings"),
     "14-your-study.ipynb": (["Show the worked solution"], ".w2w-steps"),
     "15-practice-exam.ipynb": (
-        ["Begin this exam", "Show the formulas"],
+        ["Start this exam", "Show the formulas"],
         ".w2w-sheet mjx-container",
     ),
     "16-formulas-and-tables.ipynb": ([], ".w2w-reference"),

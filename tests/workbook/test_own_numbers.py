@@ -182,7 +182,7 @@ def test_every_reading_that_cannot_be_read_is_named_and_kept():
 def test_nothing_typed_asks_for_a_reading():
     panel = page.own_numbers("horsepower")
     panel.run.click()
-    assert "+ More is needed Type one reading or more, then work it out." == words(panel.said.value)
+    assert "+ More is needed Type at least one reading, then work it out." == words(panel.said.value)
 
 
 def test_a_readers_own_value_is_held_against_the_worked_one():

@@ -152,7 +152,7 @@ def test_a_solution_opened_at_once_is_a_problem_worked_on_and_a_second_try_is_no
 
 
 def test_an_empty_log_is_no_reproach(log):
-    assert "Nothing is in your log yet. Each answer you give on any page is kept here." == text(
+    assert "Your log is empty so far. Every answer you give on any page is kept here." == text(
         words.summary(told(), log)
     )
     assert "" == words.ready(told())

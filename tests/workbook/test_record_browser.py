@@ -160,7 +160,7 @@ def test_a_record_is_made_a_lesson_and_answered_wrong_and_right(day):
     wait_for_text(card, "The worked answer is 8%.")
     day.get_by_role("button", name="Practise with fresh numbers").click()
     wait_for_text(day, "Fresh numbers like those of")
-    assert card.get_by_label("Code of this problem").input_value()
+    assert card.get_by_label("Problem code").input_value()
 
 
 @pytest.fixture(scope="module")

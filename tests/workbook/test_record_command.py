@@ -197,7 +197,7 @@ def test_the_demo_is_printed_and_reads_in_again_as_it_stands(record, tmp_path):
         (("nowhere.csv",), "nowhere.csv: No such file or directory. Check the name"),
         (("pumps.csv", "--csv", "pumps.csv"), "The file that is read would be written over."),
         (("pumps.csv", "--csv", "x", "--json", "x"), "Two results would have one name."),
-        (("pumps.csv", "--csv", "no/such/place.csv"), "Check the name and the place."),
+        (("pumps.csv", "--csv", "no/such/place.csv"), "Check the name and the folder."),
         (("prose.csv",), "No row near the top has a heading known here"),
         (("pumps.csv", "--units", "imperial"), "imperial"),
     ],

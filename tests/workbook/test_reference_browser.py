@@ -9,7 +9,7 @@ pytestmark = pytest.mark.browser
 
 PAGE = "16-formulas-and-tables.ipynb"
 PANEL = ".w2w-reference"
-BOX = "Find a word, such as head, gpm or NEMA"
+BOX = "Search for a word, such as head, gpm or NEMA"
 
 
 @pytest.fixture(scope="module")
@@ -26,8 +26,8 @@ def panel(opened):
     found = opened.locator(PANEL)
     opened.set_viewport_size({"width": 1200, "height": 1000})
     opened.wait_for_timeout(400)  # a click right after one like it would be a double click
-    found.get_by_role("button", name="Show all parts").click()
-    found.get_by_text("All parts are here again.").wait_for()
+    found.get_by_role("button", name="Show everything").click()
+    found.get_by_text("Everything is shown again.").wait_for()
     found.get_by_role("button", name="Hide").first.wait_for(state="detached")
     return found
 
@@ -124,7 +124,7 @@ def test_no_accessibility_rule_is_broken_in_either_theme(panel, axe, scheme):
 
 
 def test_the_sheet_is_made_and_saved(panel, tmp_path):
-    panel.get_by_role("button", name="Make the sheet to print").click()
+    panel.get_by_role("button", name="Make a sheet to print").click()
     link = panel.get_by_role("link", name="Save the sheet")
     with panel.page.expect_download() as saving:
         link.click()

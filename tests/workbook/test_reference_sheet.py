@@ -68,7 +68,7 @@ def test_what_finds_no_room_is_counted_on_the_sheet_and_is_used_last(whole):
     wanted = {f for chapter in ALL for f in formulas_of(chapter) if units in f.systems}
     on_it = sum(len(part["formulas"]) for part in sheet.data["parts"])
     assert len(wanted) == on_it + len(sheet.left)
-    assert f"Left out for want of room: {len(sheet.left)} formulas" in text_of(read(sheet))
+    assert f"Left out because there was no room: {len(sheet.left)} formulas" in text_of(read(sheet))
     # The ones everybody needs: each is asked at level 1.
     left = {formula.result for formula in sheet.left}
     assert {"water_power", "brake_power", "motor_power", "energy_cost"}.isdisjoint(left)
@@ -156,7 +156,7 @@ def test_without_a_chapter_the_button_says_what_to_tick():
     panel = ReferencePanel()
     panel.printing.chapters.none.click()
     panel.printing.make.click()
-    assert "Tick at least one chapter first." in panel.printing.said.value
+    assert "Check at least one chapter first." in panel.printing.said.value
 
 
 def test_where_typst_is_missing_the_panel_says_what_to_type(monkeypatch):
@@ -196,7 +196,7 @@ def test_the_command_writes_the_sheet_of_the_chapters_named(sheet_command, tmp_p
         "--units", "si", "--chapters", "head, horsepower", "--pdf", str(out)
     )
     assert 0 == status
-    assert f"{out} is written. It has 1 page and 39 formulas, in letters of 10 points.\n" == said
+    assert f"{out} is written. It has 1 page and 39 formulas, in type of 10 points.\n" == said
     text = text_of(PdfReader(out))
     assert text.index("1. Three horsepowers") < text.index("6. Head")
     assert "metric units" in text
@@ -206,7 +206,7 @@ def test_the_command_writes_the_sheet_of_the_chapters_named(sheet_command, tmp_p
     ("words", "said"),
     [
         (["--pdf", "x.pdf", "--chapters", "pumps"], "There is no chapter pumps with formulas."),
-        (["--pdf", "x.pdf", "--chapters", " , "], "Name at least one chapter after --chapters: "),
+        (["--pdf", "x.pdf", "--chapters", " , "], "Type at least one chapter after --chapters: "),
         (["--pdf", "no/such/x.pdf", "--chapters", "head"], "no/such/x.pdf: No such file"),
         ([], "The following arguments are required: --pdf."),
     ],

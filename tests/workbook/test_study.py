@@ -71,12 +71,12 @@ def test_two_in_a_row_lead_a_level_up_or_down(made, level):
 
 def test_a_kind_never_tried_is_suggested_in_the_order_of_the_chapters():
     assert ["water_power", "brake_power", "motor_power"] == [s.family.name for s in next_of()]
-    assert {"You have not tried this kind of problem yet."} == {s.why for s in next_of()}
+    assert {"You haven't tried this kind of problem yet."} == {s.why for s in next_of()}
 
 
 def test_what_went_wrong_comes_back_the_same_evening():
     first, *_ = next_of(one("wrong", days_ago=0.02))
-    assert ("brake_power", "This went wrong last time, so it comes back soon.") == (
+    assert ("brake_power", "You missed this last time, so it comes back soon.") == (
         first.family.name,
         first.why,
     )
@@ -87,7 +87,7 @@ def test_what_went_right_stays_away_for_days_and_then_comes_back():
     assert "brake_power" != next_of(*made, now=NOW - timedelta(days=8))[0].family.name
     late = next_of(*made, now=NOW + timedelta(days=40))[0]
     assert "brake_power" == late.family.name
-    assert "You had this right, and it is time to see whether it has stayed." == late.why
+    assert "You got this right before. See whether you still have it." == late.why
 
 
 def test_each_time_it_goes_right_it_stays_away_longer_and_never_over_three_weeks():
@@ -198,7 +198,7 @@ def guided(*past, **fields):
 def test_the_next_problem_is_the_one_suggested_and_says_why():
     at = guided(one("wrong", MOTOR, days_ago=1))
     assert "motor_power" == at.case.family.name
-    assert "This went wrong last time, so it comes back soon." == at.why
+    assert "You missed this last time, so it comes back soon." == at.why
 
 
 def test_a_recurring_mistake_brings_a_problem_in_which_it_has_an_answer_of_its_own():

@@ -74,7 +74,7 @@ def answer(card, text):
 
 
 def right_answer(card):
-    case = case_from_code(card.get_by_label("Code of this problem").input_value())
+    case = case_from_code(card.get_by_label("Problem code").input_value())
     return f"{case.answer:.6g}"
 
 
@@ -92,7 +92,7 @@ def test_an_answer_on_a_chapter_page_is_in_the_log_and_on_this_page_after_a_rest
     fresh.open(page, PAGE)
     problems(page, 1)
     guide = page.locator(GUIDE)
-    guide.get_by_text("Why this one: You have not tried this kind of problem yet.").wait_for()
+    guide.get_by_text("Why this one: You haven't tried this kind of problem yet.").wait_for()
     answer(guide, "99999")
     page.get_by_role("button", name="Start this page again").click()
     page.locator('.wtw-strip[data-state="starting"]').wait_for()
@@ -107,7 +107,7 @@ def test_the_guide_says_why_and_hears_of_an_answer_given_elsewhere_on_the_page(r
     before = guide.locator(".w2w-wanted li").all_inner_texts()
     assert "Brake horsepower at the pump shaft, level 1 (recurring mistake)" == before[0]
     for _ in range(2):  # twice right without help, and it no longer recurs
-        below.get_by_role("button", name="Practise exactly this").click()
+        below.get_by_role("button", name="Practice exactly this").click()
         below.locator(".w2w-card").wait_for()
         study.wait_for_timeout(500)
         answer(below, right_answer(below))
@@ -142,7 +142,7 @@ def test_a_due_kind_is_practised_by_keyboard_alone_and_the_focus_is_in_sight(rea
 
 def test_the_kinds_of_another_chapter_are_shown_when_it_is_chosen(study):
     below = study.locator(PROGRESS)
-    below.get_by_label("Kinds of this chapter").select_option("3. Kilowatt-hours and cost")
+    below.get_by_label("Kinds of problems in this chapter").select_option("3. Kilowatt-hours and cost")
     row = below.get_by_role("row", name=family_named("energy_cost").title)
     row.wait_for()
     assert "of" in row.get_by_role("cell").first.inner_text()
@@ -182,7 +182,7 @@ def test_a_full_disk_is_said_on_the_card_and_nothing_is_lost_when_there_is_room(
     fresh.open(page, PAGE)
     guide = page.locator(GUIDE)
     answer(guide, "99999")
-    guide.get_by_text("The disk is full. Free some space").wait_for()
+    guide.get_by_text("The disk is full. Free up some space").wait_for()
     page.get_by_role("button", name="Look again").click()
     page.get_by_text("1 answer could not be saved yet.").wait_for()
     path.unlink()

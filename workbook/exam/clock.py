@@ -21,7 +21,7 @@ SENTENCES = {
     "soon": ("note", "Less than 5 minutes are left."),
     "over": (
         "note",
-        "The time is over. You can go on. Answers from now on are taken, and counted apart.",
+        "Time is up. You can go on: answers from now on are kept and counted separately.",
     ),
 }
 DAY = 86_400

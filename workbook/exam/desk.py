@@ -100,7 +100,7 @@ class Desk:
         finally:
             self._since = self.sitting.elapsed
         self.unread.pop(self.number, None)
-        return Told("note", (f"{named} is kept: {read}.",))
+        return Told("note", (f"{named} is saved: {read}.",))
 
     def flag(self, on: bool) -> Told:
         """Mark this question to come back to, or not."""
@@ -124,7 +124,7 @@ class Desk:
         kinds = (
             ("question has", "questions have", "no answer", self._empty()),
             ("question is", "questions are", "marked to come back to", sorted(sitting.flagged)),
-            ("question holds", "questions hold", "text that cannot be read", sorted(self.unread)),
+            ("question holds", "questions hold", "text that can't be read", sorted(self.unread)),
         )
         return tuple(
             f"{len(numbers)} {one if len(numbers) == 1 else many} {what}: {listed(numbers)}."

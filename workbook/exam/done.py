@@ -31,9 +31,9 @@ class Done:
     ):
         self.sitting: Sitting | None = None
         self.top, self.all, self.code, self.printed = HTML(), HTML(), HTML(), HTML()
-        self.again = button("Sit it again", panel.once(lambda: begin(self.sitting.paper)))
+        self.again = button("Take it again", panel.once(lambda: begin(self.sitting.paper)))
         self.fresh = button(
-            "A fresh exam like it", panel.once(lambda: begin(fresh(self.sitting.paper)))
+            "Take one like it", panel.once(lambda: begin(fresh(self.sitting.paper)))
         )
         self.print = button(
             "Print this exam", panel.once(lambda: print_(self.sitting.paper, self.printed))
@@ -49,6 +49,6 @@ class Done:
         said = say("note", *summary(outcome), fault)
         self.top.value = f"<h3>The result</h3>{said}"
         code = f"<b>{escape(sitting.paper.code)}</b>"
-        self.code.value = f"<p>Code of this exam: {code}. Share it to have others sit the same.</p>"
+        self.code.value = f"<p>Code of this exam: {code}. Share it, and others can take the same exam.</p>"
         self.all.value = result_html(outcome)
         self.back.focus()

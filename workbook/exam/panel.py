@@ -60,7 +60,7 @@ class ExamPanel(Panel):
             check_askable(paper)
             sitting = begin(paper, self.where, self.clock)
         except (SolverError, NotKept) as fault:
-            self.said.value = say("fault", "The exam does not begin.", str(fault))
+            self.said.value = say("fault", "The exam didn't start.", str(fault))
             return
         self._open(sitting)
 

@@ -62,9 +62,9 @@ def save_pdf(paper: Paper, where: Path) -> str:
     try:
         (where / name).write_bytes(data)
     except OSError as error:
-        said = f"It could not be kept in {where}: {error.strerror}. Save it with this link."
+        said = f"It couldn't be saved in {where}: {error.strerror}. Save it with this link."
     else:
-        said = f"It is in your folder, {where}. The key stands after the questions."
+        said = f"It's in your folder, {where}. The key comes after the questions."
     return say("worked", "The PDF is made.", said, html=held)
 
 

@@ -13,7 +13,7 @@ from .question import Marked, Question, said_of
 
 __all__ = ["answer_of", "result_html", "summary"]
 
-NO_FLAWS = "No mistake with a name was made."
+NO_FLAWS = "You made none of the mistakes this workbook has a name for."
 STATES = {  # a mark, a word, and the class that gives the colour
     "right": ("✓", "right", "right"),
     "late": ("✓", "right, with extra time", "right"),
@@ -69,10 +69,10 @@ def _flaws(outcome: Outcome) -> str:
     lines = [f"{escape(flaw.says)} {_where(flaw.numbers)}" for flaw in outcome.flaws]
     if outcome.unnamed:
         lines.append(
-            f"Compare each step with the worked solution, and its units. {_where(outcome.unnamed)}"
+            f"Compare each step and its units with the worked solution. {_where(outcome.unnamed)}"
         )
     if outcome.empty:
-        lines.append(f"No answer was given. {_where(outcome.empty)}")
+        lines.append(f"You didn't answer. {_where(outcome.empty)}")
     items = "".join(f"<li>{line}</li>" for line in lines)
     return f'<ul class="w2w-flaws">{items}</ul>' if items else f"<p>{NO_FLAWS}</p>"
 

@@ -22,8 +22,8 @@ from .sitting import Sitting
 __all__ = ["Sit"]
 
 SHEET, NO_SHEET = "Show the formulas", "Hide the formulas"
-HAND_IN, SURE = "Hand in", "Yes, hand it in"
-FINAL = "Once it is handed in, no answer changes. Press “Yes, hand it in” to do it."
+HAND_IN, SURE = "Turn it in", "Yes, turn it in"
+FINAL = "After you turn it in you can't change an answer. Press “Yes, turn it in” to do it."
 
 
 class Sit:
@@ -37,7 +37,7 @@ class Sit:
         self.clock, self.answer = Clock(panel), AnswerBox(panel, self._sent)
         before = self.answer.before
         self.overview = Overview(lambda number: before(lambda told: self._go(number, told)))
-        self.keep = button("Keep this answer", before(None), first=True)
+        self.keep = button("Save this answer", before(None), first=True)
         self.previous = button(
             "Previous", before(lambda told: self._go(self.desk.number - 1, told))
         )
@@ -93,7 +93,7 @@ class Sit:
             self.question.value = fragments.question(case, [choice.text for choice in choices])
             self.answer.box.description = fragments.answer_label(case, len(choices))
         self.answer.fill(desk.text)
-        kept = f"Kept for this question: {desk.kept_as}." if desk.kept_as else ""
+        kept = f"Saved for this question: {desk.kept_as}." if desk.kept_as else ""
         sentences = list(filter(None, (*told.sentences, *more, kept)))
         spoken = f"{head}. {desk.asked.why or case.question}"
         said = say(told.state, *sentences, spoken=spoken) if sentences else heard(spoken)
@@ -158,7 +158,7 @@ class Sit:
         try:
             self.desk.sitting.end()
         except NotKept as fault:
-            self._tell(Told("fault", (str(fault), "It is not handed in yet. Try again.")))
+            self._tell(Told("fault", (str(fault), "It isn't turned in yet. Try again.")))
             return
         self.clock.stop()
         self._done(self.desk.sitting)

@@ -179,7 +179,7 @@ class Sitting:
         self._read()
         if self.ended:
             if kind in (ANSWER, FLAG):
-                raise HandedIn("This exam is handed in already, so nothing in it changes now.")
+                raise HandedIn("You already turned this exam in, so its answers can't change.")
             return
         at = self._kept = round(self.elapsed, 1)
         held = [*self._waiting, line(kind, at, **fields)]

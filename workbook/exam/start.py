@@ -22,7 +22,7 @@ __all__ = ["Start", "whole_number"]
 LEVELS = [("Any level", ANY_LEVEL), ("Level 1", 1), ("Level 2", 2), ("Level 3", 3)]
 WAYS = [("Choices", True), ("Typed answers", False)]
 ABOUT = (
-    "Choose what the exam is made of. You can pause it, and nothing you answer is lost. "
+    "Choose what goes into the exam. You can pause it, and nothing you answer is lost. "
     "What is right is told when you hand it in."
 )
 
@@ -52,11 +52,11 @@ class Start:
         self.gate = Gate(panel, lambda: self._with_paper(begin))
         self.count = self._number(panel, f"Questions, 1 to {MOST}", "20")
         self.minutes = self._number(panel, f"Minutes, 1 to {LONGEST}", "60")
-        self.begin = button("Begin this exam", self.gate.click, first=True)
+        self.begin = button("Start this exam", self.gate.click, first=True)
         on_paper = Gate(panel, lambda: self._with_paper(lambda one: print_(one, self.printed)))
         self.print = button("Print one like this", on_paper.click)
-        self.code = Entry(panel, "Code of an exam", self._open)
-        self.open = button("Begin the exam of this code", self.code.gate.click)
+        self.code = Entry(panel, "Exam code", self._open)
+        self.open = button("Start the exam with this code", self.code.gate.click)
         self.box = VBox(self._parts())
 
     def _number(self, panel: Panel, label: str, value: str) -> Entry:

@@ -23,7 +23,7 @@ __all__ = [
     "facts",
 ]
 
-AT_ONCE, LATER, NOT_YET, UNTRIED = STATES = ("at once", "later", "not yet", "not tried")
+AT_ONCE, LATER, NOT_YET, UNTRIED = STATES = ("first try", "later", "not yet", "not tried")
 MOST_TRIES = 20  # of one member at one question; more are not looked at
 
 

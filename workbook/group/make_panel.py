@@ -27,13 +27,13 @@ __all__ = ["PAGE", "MakePanel"]
 PAGE = "17-group-study.ipynb"
 LEVELS = [("Level 1", 1), ("Level 2", 2), ("Level 3", 3), ("Any level", 0)]
 ABOUT = (
-    "Type the codes of problems you have met, or add problems drawn by chance. "
-    "You may move codes about and take some out."
+    "Type the codes of problems you have seen, or add random problems. "
+    "You can move codes around and remove some."
 )
-SEND = "Copy this text into a message to your group. Everyone who opens it gets these problems."
+SEND = "Copy this text into a message to your group. Everyone who opens it gets the same problems."
 SITE = "Address of your group's site, if it has one"
 NO_SITE = (
-    "“{}” is no address of a site. It begins with https:// or http://, as the browser shows it."
+    "“{}” isn't a web address. A web address begins with https:// or http://, the way your browser shows it."
 )
 
 
@@ -88,12 +88,12 @@ class MakePanel(Panel):
         ]
 
     def _draw(self) -> None:
-        """Add fresh problems to the codes that stand there."""
+        """Add fresh problems to the codes that are there."""
         before = codes_in(self.codes.box.value)
         try:
             count = whole_number(self.count.box.value, "problems", MOST)
             if len(before) + count > MOST:
-                raise SolverError(f"A set has at most {MOST} problems; {len(before)} stand there.")
+                raise SolverError(f"A set has at most {MOST} problems; {len(before)} are there.")
         except SolverError as refusal:
             self.said.value = say("missing", str(refusal))
             return
@@ -116,7 +116,7 @@ class MakePanel(Panel):
             self.said.value = say("unreadable", *refusal.sentences)
             return
         self.problems = problems
-        self.said.value = say("note", "The set is ready. Its text stands below.")
+        self.said.value = say("note", "The set is ready. Its text is below.")
         self._show()
 
     def _are_here(self, problems: ProblemSet) -> None:
@@ -148,7 +148,7 @@ class MakePanel(Panel):
         self.made.value = (
             f"<h3>{escape(problems.name)}</h3><p>{SEND}</p>"
             f'<textarea class="w2w-copy" readonly rows="4" aria-label="{escape(label)}">'
-            f"{escape(problems.text)}</textarea>{link}<p>In it, in this order:</p><ol>{items}</ol>"
+            f"{escape(problems.text)}</textarea>{link}<p>It holds, in this order:</p><ol>{items}</ol>"
         )
 
     def _open(self) -> None:

@@ -11,7 +11,7 @@ from solver import BadCode, Case, case_from_code, grade
 from solver.hints import hints_of
 from workbook.log import SHOWN, Attempt
 
-from ..practice import Practice, Reply, Try, ordinal
+from ..practice import Practice, Reply, Try
 from .set_text import ProblemSet
 
 __all__ = ["Posed", "Question", "questions_of"]
@@ -72,6 +72,6 @@ class Posed(Practice):
                 self.tries += 1
                 self._answers.add(verdict.value)
                 self.solved = self.solved or verdict.status == "right"
-                note = f"This answer is kept. It was your {ordinal(self.tries)} try."
+                note = f"Try {self.tries}. This answer is kept."
                 last = made.typed, Reply(verdict, True, note)
         return last

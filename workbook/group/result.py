@@ -15,7 +15,7 @@ __all__ = ["MOST_BYTES", "MOST_LINES", "NotAResult", "Result", "read_result", "r
 MOST_BYTES = 2_000_000
 MOST_LINES = 5_000
 KIND = "application/jsonl"
-MADE = "Choose a file that “Save my result” made."
+MADE = "Choose a file made by “Save my result”."
 
 
 class NotAResult(SolverError, ValueError):
@@ -50,11 +50,11 @@ def read_result(data: bytes, problems: ProblemSet) -> Result:
         raise NotAResult(f"it has more than {MOST_LINES:,} lines. {MADE}")
     attempts, strange = parse(data)
     if not attempts:
-        raise NotAResult(f"it holds no answers. {MADE}")
+        raise NotAResult(f"it doesn't hold any answers. {MADE}")
     codes = set(problems.codes)
     ours = [each for each in attempts if each.of == problems.key and each.code in codes]
     if not ours:
-        raise NotAResult("it has no answers of this set. Open its own set first, or leave it out.")
+        raise NotAResult("it has no answers to this set. Open the set it belongs to first, or leave it out.")
     names = {each.casefold(): each for each in (plain(a.who, MOST_NAME) for a in ours) if each}
     if len(names) > 1:
         raise NotAResult(f"it has answers of {counted(len(names), 'name')}. {MADE}")

@@ -24,10 +24,10 @@ MOST_FILES = 100
 TOLD = 8  # faults of files told at once
 ABOUT = (
     "Open the set above first. Then bring in the files that the members sent you, in any order. "
-    "The same file twice does no harm. They are read on this page, kept nowhere and sent nowhere."
+    "Bringing in the same file twice does no harm. This page reads them. It doesn't keep them or send them anywhere."
 )
 NO_SET = "Open the set first, at “Work at a set”. Then bring the results in."
-NOTHING = "Nothing is brought in yet. Your own answers show here once you have given some."
+NOTHING = "Nothing has been brought in yet. Your own answers show here after you give some."
 
 
 class ResultsPanel(Panel):
@@ -41,7 +41,7 @@ class ResultsPanel(Panel):
         self.upload.layout = AUTO
         classed(self.upload, "w2w-button").observe(self.safely(self._brought), "value")
         self.look = button("Look again", self.once(self.redraw))
-        self.again = button("Begin again", self.once(self._begin_again))
+        self.again = button("Start over", self.once(self._begin_again))
         changed = self.safely(lambda _: self.redraw())
         self.mine = tick("With my own answers", True, changed)
         self.hidden = tick("No names", False, changed)
@@ -55,8 +55,8 @@ class ResultsPanel(Panel):
 
     def _parts(self) -> list:
         self.shown = VBox([
-            HTML("<h3>What to look at together</h3>"), self.flaws,
-            HTML("<h3>How many got what</h3>"), self.counts,
+            HTML("<h3>What to go over together</h3>"), self.flaws,
+            HTML("<h3>How many got each one</h3>"), self.counts,
             HTML("<h3>Question by question</h3><p>Open one to see who got what.</p>"), self.all,
             classed(Box([self.save]), "w2w-buttons"), self.saved,
         ])  # fmt: skip
@@ -97,14 +97,14 @@ class ResultsPanel(Panel):
         if not result.strange:
             return ""
         return (
-            f"{called}: {counted(result.strange, 'line')} of it could not be read and stayed out."
+            f"{called}: {counted(result.strange, 'line')} of it couldn't be read and was left out."
         )
 
     def _begin_again(self) -> None:
         self.own.results = []
         self.redraw()
         self.said.value = say(
-            "note", "What was brought in is put aside. Your files are as they were."
+            "note", "The results you brought in are cleared. Your files haven't changed."
         )
 
     def redraw(self) -> None:
@@ -137,5 +137,5 @@ class ResultsPanel(Panel):
         saves = link(
             "Save the file for a spreadsheet", name, "text/csv", words.results_csv(self.told, names)
         )
-        says = "It holds no names." if hidden else "It holds the names that members typed."
+        says = "It has no names in it." if hidden else "It has the names members typed."
         self.saved.value = f'<p class="w2w-saves">{saves}</p><p>{says}</p>'

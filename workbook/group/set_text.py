@@ -46,11 +46,11 @@ _HYPHENS = re.compile("[\u2010-\u2015\u2212\ufe58\ufe63\uff0d-]+")
 
 NOTHING = "Paste the text of a set first."
 NO_SET = (
-    "There is no set in this text: a set begins with W2W and a bracket. Copy the whole message."
+    "There is no set in this text. A set begins with W2W and a bracket: copy the whole message."
 )
-CUT = "The set breaks off. It ends with a number in brackets, such as [12-7F03A9]. Copy all of it."
+CUT = "The end of the set is missing. It ends with a number in brackets, such as [12-7F03A9]. Copy all of it."
 TOO_LONG = "This text is too long for a set. Paste the message with the set alone."
-CHANGED = "The codes are not those that were sent, or their order changed. Copy the message again."
+CHANGED = "The codes or their order changed since the set was sent. Copy the message again."
 
 
 class BadSet(SolverError, ValueError):
@@ -116,7 +116,7 @@ def set_of(title: str, codes: Sequence[str]) -> ProblemSet:
         BadSet: a sentence for each code that is none or stands there twice, or for their number.
     """
     if not codes:
-        raise BadSet("There is no code in this set. Put at least one in.")
+        raise BadSet("There is no code in this set. Put in at least one.")
     if len(codes) > MOST:
         raise BadSet(f"A set has at most {MOST} problems; here are {len(codes):,}. Leave some out.")
     found, faults = _read(codes)

@@ -20,7 +20,7 @@ LOOKS = {
     NOT_YET: ("✗", "wrong"),
     UNTRIED: ("–", "plain"),
 }
-NO_FLAWS = "No mistake with a name was made."
+NO_FLAWS = "Nobody made a mistake this workbook has a name for."
 
 
 def table_of_counts(told: GroupFacts) -> str:

@@ -25,7 +25,7 @@ __all__ = [
     "table",
 ]
 
-HEADS = ("Question", "At once", "Later", "Not yet", "Not tried")
+HEADS = ("Question", "First try", "Later", "Not yet", "Not tried")
 CSV_HEADS = (
     "member",
     "question",
@@ -65,7 +65,7 @@ def summary(told: GroupFacts) -> str:
     right = states[AT_ONCE] + states[LATER]
     return (
         f"{counted(members, 'member')}, {counted(len(told.questions), 'question')}: "
-        f"{right:,} of {many:,} right, {states[AT_ONCE]:,} of them at once."
+        f"{right:,} of {many:,} right, {states[AT_ONCE]:,} of them on the first try."
     )
 
 
@@ -96,7 +96,7 @@ def state(cell: Cell) -> str:
     ('right after 2 tries, with 1 hint', 'not right yet after one try', 'opened the worked solution')
     """
     if cell.state == AT_ONCE:
-        return "right at once"
+        return "right on the first try"
     if cell.state == UNTRIED:
         return "not tried"
     after = f" after {'one try' if cell.tries == 1 else f'{cell.tries} tries'}" * bool(cell.tries)

@@ -23,13 +23,13 @@ from .set_text import BadSet, read_set
 __all__ = ["WorkPanel"]
 
 ABOUT = (
-    "Paste the message that holds the set, and open it. A link to the set opens it by itself. "
+    "Paste the message with the set, and open it. A link to the set opens it by itself. "
     "There is no server and no account, and nothing is sent anywhere."
 )
 WHO = "Your name in the group, if you like"
 ABOUT_NAME = (
     "Your answers are kept under it, in your own log. It also stands in your result, for others "
-    "to see. Two people on one computer each type their own."
+    "to see. If two people share a computer, each types their own."
 )
 NO_NAME = "Answers are kept without a name from now on."
 ABOUT_RESULT = (
@@ -77,17 +77,17 @@ class WorkPanel(Panel):
         wrong = self.own.open_address()
         self.redraw()
         if wrong:
-            self.said.value = say("unreadable", "The link holds no set to open.", *wrong)
+            self.said.value = say("unreadable", "There is no set in this link.", *wrong)
 
     def _open(self) -> None:
         try:
             problems = read_set(self.pasted.box.value)
         except BadSet as refusal:
-            still = "The set that was open still is." if self.own.problems else ""
+            still = "The set you had open is still open." if self.own.problems else ""
             self.said.value = say("unreadable", *refusal.sentences, still)
             return
         if problems == self.own.problems:
-            self.said.value = say("note", "This set is open already.")
+            self.said.value = say("note", "This set is already open.")
             return
         self.own.open(problems)
 
@@ -129,7 +129,7 @@ class WorkPanel(Panel):
             for card in self.cards.values()
             if (unsent := card.answer.unsent)
         ]
-        return f"You had typed, and not checked: {', '.join(typed)}." if typed else ""
+        return f"You typed this but didn't check it: {', '.join(typed)}." if typed else ""
 
     def _card(self, question: Question) -> PosedCard:
         posed = Posed(question.case, self._tried, self.clock)
@@ -176,4 +176,4 @@ class WorkPanel(Panel):
         name, data = result_file(self.own.problems, self.own.name, made)
         saves = link("Save the file of my result", name, KIND, data)
         self.saved.value = f'<p class="w2w-saves">{saves}</p>'
-        self.keeping.value = say("note", "Your result is ready. Choose the link to save it.")
+        self.keeping.value = say("note", "Your result is ready. Click the link to save it.")

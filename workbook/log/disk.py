@@ -18,11 +18,11 @@ __all__ = ["NotKept", "NotRead", "add_lines", "locked_if_possible"]
 
 PATIENCE = 10  # seconds to wait for another page that is writing
 WHY = {
-    errno.ENOSPC: "The disk is full. Free some space",
-    errno.EDQUOT: "Your share of the disk is full. Free some space",
-    errno.EACCES: "The folder does not allow it. Allow writing there",
-    errno.EPERM: "The folder does not allow it. Allow writing there",
-    errno.EROFS: "The disk allows reading only. Allow writing there",
+    errno.ENOSPC: "The disk is full. Free up some space",
+    errno.EDQUOT: "Your share of the disk is full. Free up some space",
+    errno.EACCES: "This folder doesn't allow it. Allow writing there",
+    errno.EPERM: "This folder doesn't allow it. Allow writing there",
+    errno.EROFS: "This disk is read-only. Allow writing there",
 }
 
 
@@ -48,13 +48,13 @@ def add_lines(path: Path, lines: Iterable[str]) -> None:
             journal.note(path, data)
     except Timeout:
         raise NotKept(
-            "Another page has held your log too long. Close other pages, then try again."
+            "Another page is holding on to your log. Close the other pages, then try again."
         ) from None
     except OSError as error:
-        what = WHY.get(error.errno, f"The system says: {error.strerror or error}. Look there")
+        what = WHY.get(error.errno, f"The computer says: {error.strerror or error}. Check that folder")
         raise NotKept(
             f"This was not saved. {what}: {path.parent}. "
-            "It is held until this page is closed, and saved with your next answer."
+            "It is kept as long as this page is open, and saved with your next answer."
         ) from error
 
 

@@ -125,8 +125,8 @@ class Log:
             return b""
         except OSError as error:
             raise NotRead(
-                f"Your log could not be read. The system says: {error.strerror or error}. "
-                f"Look there: {self.path}"
+                f"Your log couldn't be read. The computer says: {error.strerror or error}. "
+                f"Check the file: {self.path}"
             ) from error
         self._read_to += len(data)
         return data

@@ -28,7 +28,7 @@ from .pictures import chapters_picture, days_picture
 __all__ = ["ProgressPanel"]
 
 MOST = 6  # mistakes, and kinds that are due, shown at once
-HEADS = ("Kind of problem", "Right at once", "Level", "Due", "Usual time")
+HEADS = ("Kind of problem", "Right the first time", "Level", "Due", "Usual time")
 
 
 def _now() -> datetime:
@@ -51,9 +51,9 @@ class ProgressPanel(Panel):
         self.put(
             HTML(LOOK), self.top, _row(self.again), self.said, self.ready,
             _heading("The chapters"), self.chapters.box, self.chapter, self.kinds,
-            _heading("Mistakes that come back"), self.flaws,
-            _heading("What is due"), self.due, self.practising, self.coming,
-            _heading("Days of work"), self.days.box,
+            _heading("Mistakes you keep making"), self.flaws,
+            _heading("What comes back today"), self.due, self.practising, self.coming,
+            _heading("Days you practiced"), self.days.box,
         )  # fmt: skip
         self.look()
 
@@ -64,7 +64,7 @@ class ProgressPanel(Panel):
         self.flaws, self.due, self.practising = VBox(), VBox(), VBox()
         self.again = button("Look again", self.once(self.look))
         options = [(name, chapter) for chapter, name in self.names.items()]
-        self.chapter = chooser("Kinds of this chapter", options, self.safely(self._show_kinds))
+        self.chapter = chooser("Kinds of problems in this chapter", options, self.safely(self._show_kinds))
 
     def look(self) -> None:
         """Read the log and show what it says now."""
@@ -105,7 +105,7 @@ class ProgressPanel(Panel):
     def _flaw(self, flaw: Flaw) -> VBox:
         said, mistake = HTML(words.flaw(flaw)), flaw.recurring.mistake
         focus = partial(Focused, flaw.family, flaw.level, self.units, mistake, keep)
-        return VBox([said, _row(self._practise("Practise exactly this", focus))])
+        return VBox([said, _row(self._practise("Practice exactly this", focus))])
 
     def _show_due(self) -> None:
         offered = self.told.due_now[:MOST]

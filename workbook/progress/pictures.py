@@ -37,12 +37,12 @@ def chapters_picture(told: Progress, titles: Mapping[str, str]) -> Pictured:
         for c in told.chapters
     )
     known = {titles[c.name]: 100 * c.right / c.lately if c.lately else 0 for c in told.chapters}
-    columns = ("Chapter", "Right at once", "Kinds tried", "Due now", "Usual time")
-    alt = "Right at once and without help, lately. " + ". ".join(
+    columns = ("Chapter", "Right the first time", "Kinds tried", "Back today", "Usual time")
+    alt = "Right the first time and without help, lately. " + ". ".join(
         f"{row[0]}: {row[1]}" for row in rows
     )
-    view = View("Right at once, lately", alt, columns, rows, known, "")
-    draw = partial(draw_shares, label="Right at once, %")
+    view = View("Right the first time, lately", alt, columns, rows, known, "")
+    draw = partial(draw_shares, label="Right the first time, %")
     return _figure("progress", view, draw, 0.7 + 0.5 * len(rows))
 
 
@@ -54,8 +54,8 @@ def days_picture(told: Progress, today: date) -> Pictured:
     weeks = [days[at : at + 7] for at in range(0, len(days), 7)]
     rows = tuple(_week(told, week) for week in reversed(weeks))
     alt = f"A calendar of the last {WEEKS} weeks with {sum(known.values())} problems in all."
-    columns = ("Week from", "Days of work", "Problems")
-    return _figure("days", View("Days of work", alt, columns, rows, known, ""), _draw_days, 2.9)
+    columns = ("Week from", "Days you practiced", "Problems")
+    return _figure("days", View("Days you practiced", alt, columns, rows, known, ""), _draw_days, 2.9)
 
 
 def _week(told: Progress, week: Sequence[date]) -> tuple[str, str, str]:

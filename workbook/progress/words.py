@@ -12,7 +12,7 @@ from .facts import AHEAD, Flaw, Kind, Progress
 
 __all__ = ["NO_FLAWS", "coming", "due", "flaw", "kind_rows", "minutes", "ready", "summary"]
 
-NO_FLAWS = "No mistake has come twice lately. A mistake that does is named here."
+NO_FLAWS = "You haven't made any mistake twice lately. When you do, it shows here."
 NONE = "none yet"
 SHOWN = 3  # lines of a log that could not be read and are named
 
@@ -20,7 +20,7 @@ SHOWN = 3  # lines of a log that could not be read and are named
 def summary(told: Progress, log: Log) -> str:
     """How much was done, and what of the log could not be read."""
     if not told.problems:
-        text = "Nothing is in your log yet. Each answer you give on any page is kept here."
+        text = "Your log is empty so far. Every answer you give on any page is kept here."
     else:
         days = len(told.days)
         text = f"You have worked on {counted(told.problems, 'problem')}, on {counted(days, 'day')}."
@@ -33,9 +33,9 @@ def _strange(log: Log) -> str:
     named = "; ".join(f"line {one.number}: {one.why}" for one in log.strange[:SHOWN])
     more = f"; and {len(log.strange) - SHOWN} more" * (len(log.strange) > SHOWN)
     return (
-        f"<p>Of your log, {counted(len(log.strange), 'line')} could not be read "
-        f"({escape(named)}{more}). All others count, and nothing was taken out of the file. "
-        f"It stands here: {escape(str(log.path))}</p>"
+        f"<p>{counted(len(log.strange), 'line')} of your log couldn't be read "
+        f"({escape(named)}{more}). All the others count, and nothing was removed from the file. "
+        f"The file is {escape(str(log.path))}</p>"
     )
 
 
@@ -43,7 +43,7 @@ def _waiting(log: Log) -> str:
     if not log.waiting:
         return ""
     many = counted(len(log.waiting), "answer")
-    return f"<p>{many} could not be saved yet. They will be with your next one.</p>"
+    return f"<p>{many} couldn't be saved yet. They are kept and saved with your next one.</p>"
 
 
 def ready(told: Progress) -> str:
@@ -53,14 +53,14 @@ def ready(told: Progress) -> str:
     hundred = round(100 * told.ready)
     untried = sum(chapter.kinds - chapter.tried for chapter in told.chapters)
     kinds = (
-        f" {counted(untried, 'kind')} you have not tried {_count_as(untried)} as not known."
+        f" {counted(untried, 'kind')} you haven't tried {_count_as(untried)} as wrong."
         if untried
         else ""
     )
     return (
-        f"<p><b>If an exam asked every kind once, about {hundred} of 100 answers would be right."
-        f"</b>{kinds} This is reckoned from your last problems of each kind, "
-        "and from how long ago they were.</p>"
+        f"<p><b>If an exam asked every kind of problem once, you would get about {hundred} of 100 right."
+        f"</b>{kinds} It comes from your last problems of each kind "
+        "and how long ago you did them.</p>"
     )
 
 
@@ -78,17 +78,17 @@ def due(told: Progress, offered: int) -> str:
     """How many kinds are due now, of which so many are offered under this sentence."""
     now = len(told.due_now)
     if not now:
-        return "<p>Nothing is due now. New kinds can be tried at any time.</p>"
+        return "<p>Nothing has to come back right now. Try a new kind any time.</p>"
     them = (
-        "It is" if now == 1 else "They are" if now <= offered else f"The {offered} least sure are"
+        "It is" if now == 1 else "They are" if now <= offered else f"The {offered} you are least sure of are"
     )
-    return f"<p>{counted(now, 'kind')} {'is' if now == 1 else 'are'} due now. {them} here.</p>"
+    return f"<p>{counted(now, 'kind')} {'comes' if now == 1 else 'come'} back today. {them} here.</p>"
 
 
 def coming(told: Progress, today: date) -> str:
     """On which of the days to come how many kinds come due, as a table; today's are late or due."""
     if not told.due_on:
-        return f"<p>Nothing comes due in the next {AHEAD} days.</p>"
+        return f"<p>Nothing comes back in the next {AHEAD} days.</p>"
     rows = "".join(
         f'<tr><th scope="row">{"Today" if day == today else _day(day)}</th><td>{number}</td></tr>'
         for day, number in sorted(told.due_on.items())

@@ -19,11 +19,11 @@ from .entry import Entry, Part, folded, plain, with_source
 
 __all__ = ["by_chapter", "formula_parts"]
 
-BESIDE = "Beside the chapters: your own numbers and the record"
+BESIDE = "For your own numbers and the record"
 GREEK = {"eta": "η", "Delta": "Δ", "Sigma": "Σ"}
-TURNED = "Turned round"
+TURNED = "Rearranged"
 OPEN_ONE = (
-    "Open a formula for its symbols, units and source. One of an earlier chapter stands there."
+    "Open a formula for its symbols, units and source. A formula from an earlier chapter is listed in that chapter."
 )
 
 

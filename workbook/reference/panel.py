@@ -22,8 +22,8 @@ __all__ = ["ReferencePanel", "parts"]
 
 AT_ONCE = 30  # entries found whose parts open by themselves; more would be a long page
 UNFOLDED = 5  # entries found that open too
-FIRST = "Type a word to find first."
-MANY = "Open a part to see them, or add a word."
+FIRST = "Type a word first."
+MANY = "Open a section to see them, or add a word."
 
 
 def parts() -> tuple[Part, ...]:
@@ -69,9 +69,9 @@ class ReferencePanel(Panel):
         self.folds = [Fold(self, part) for part in parts()]
         self.wanted = ""
         self.units = chooser("Units", SYSTEMS, self.safely(lambda _: self._again()), units)
-        self.ask = Asked(self, "Find a word, such as head, gpm or NEMA", self._find)
+        self.ask = Asked(self, "Search for a word, such as head, gpm or NEMA", self._find)
         self.find = button("Find", self.ask.gate.click, first=True)
-        self.all = button("Show all parts", self.once(self._show_all))
+        self.all = button("Show everything", self.once(self._show_all))
         self.printing = Printing(self, lambda: self.units.value)
         asking = classed(Box([self.units, self.ask.box]), "w2w-settings")
         buttons = classed(Box([self.find, self.all]), "w2w-buttons")
@@ -87,7 +87,7 @@ class ReferencePanel(Panel):
         self.wanted = ""
         self.ask.fill("")
         self._whole()
-        self.said.value = say("note", "All parts are here again.")
+        self.said.value = say("note", "Everything is shown again.")
 
     def _find(self, text: str) -> None:
         """Only what has all the words; where nothing has, what is shown stays."""

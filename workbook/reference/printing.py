@@ -18,10 +18,10 @@ from .sheet import Sheet, sheet_of
 __all__ = ["Printing"]
 
 ABOUT = (
-    "Tick the chapters that your sheet shall have. It has two pages at most, "
-    "in letters of 8 points or more."
+    "Check the chapters you want on your sheet. It has two pages at most, "
+    "in type of 8 points or larger."
 )
-FIRST = "Tick at least one chapter first."
+FIRST = "Check at least one chapter first."
 
 
 class Printing:
@@ -31,7 +31,7 @@ class Printing:
         self._units = units
         self.said = HTML(say(""))
         self.chapters = ChapterTicks(panel, by_chapter(), by_chapter(), self.clear)
-        self.make = button("Make the sheet to print", panel.once(self._make), first=True)
+        self.make = button("Make a sheet to print", panel.once(self._make), first=True)
         head = HTML(f"<h4>A formula sheet on paper</h4><p>{ABOUT}</p>")
         buttons = classed(Box([self.make]), "w2w-buttons")
         self.box = classed(VBox([head, self.chapters.box, buttons, self.said]), "w2w-printing")
@@ -51,7 +51,7 @@ class Printing:
             return
         held = f"<p>{link('Save the sheet', sheet.name, 'application/pdf', sheet.pdf)}</p>"
         html = held + _left(sheet)
-        self.said.value = say("worked", "The sheet is made.", *sheet.says, html=html)
+        self.said.value = say("worked", "The sheet is ready.", *sheet.says, html=html)
 
 
 def _left(sheet: Sheet) -> str:

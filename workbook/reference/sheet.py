@@ -1,4 +1,4 @@
-"""The formula sheet on paper: at most two pages, in letters of at least 8 points.
+"""The formula sheet on paper: at most two pages, in type of at least 8 points.
 
 Where not all formulas of the chapters fit, those that the first levels use come first, and among
 those of one level the ones that most kinds of problem use. What is left out is said.
@@ -52,7 +52,7 @@ class Sheet(NamedTuple):
         """How it came out, in two sentences; the second is empty when all is there."""
         pages = counted(page_count(TEMPLATE, self.data), "page")
         on_it = counted(sum(len(part["formulas"]) for part in self.data["parts"]), "formula")
-        letters = f"It has {pages} and {on_it}, in letters of {self.data['size']} points."
+        letters = f"It has {pages} and {on_it}, in type of {self.data['size']} points."
         return letters, self.data["left"]
 
 

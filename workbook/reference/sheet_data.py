@@ -70,7 +70,7 @@ def _left(left: Sequence[Formula]) -> str:
     if not left:
         return ""
     return (
-        f"Left out for want of room: {counted(len(left), 'formula')} of later levels or of few "
+        f"Left out because there was no room: {counted(len(left), 'formula')} of later levels or of few "
         "problems. A sheet of fewer chapters has them."
     )
 

@@ -44,7 +44,7 @@ def _constants(units: str) -> list[Entry]:
 
 def _constant(one: Constant, units: str) -> Entry:
     figure = one.figure(units)
-    true = "none, for it comes from measurement" if figure.exact is None else long(figure.exact)
+    true = "none: it comes from measurement" if figure.exact is None else long(figure.exact)
     lines = [f"Exact value: {true}."]
     if figure.also:
         lines += [f"Also in use: {'; '.join(map(long, figure.also))}."]
@@ -101,7 +101,7 @@ def _row(cells: tuple[str, ...]) -> str:
     return f'<th scope="row">{first}</th>' + "".join(f"<td>{cell}</td>" for cell in others)
 
 
-CONSTANTS = Part("Constants", "constant", _constants, "As the trade rounds them, and exactly.")
+CONSTANTS = Part("Constants", "constant", _constants, "Rounded as the trade does, and exact.")
 TABLES = Part("Published tables", "table", _tables)
 LIMITS = Part(
     "Published limits", "limit", _limits, "Your local code and the nameplate come before these."

@@ -73,4 +73,4 @@ def _base(one: Unit, of_kind: list[Unit]) -> str:
     )
 
 
-UNITS = Part("Units", "kind", _kinds, "A capital, a dot or a hyphen more or less is read too.")
+UNITS = Part("Units", "kind", _kinds, "Capitals, periods and hyphens don't matter.")

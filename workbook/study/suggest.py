@@ -18,7 +18,7 @@ from .skills import Skill, level_of
 
 __all__ = ["Suggestion", "suggestions"]
 
-NEW = ("new", "You have not tried this kind of problem yet.")
+NEW = ("new", "You haven't tried this kind of problem yet.")
 NEW_AFTER = 2  # problems of skills that were tried before
 
 
@@ -92,21 +92,21 @@ def _by_memory(
 def _why_due(skill: Skill) -> tuple[str, str]:
     last = skill.firsts[-1]
     if last.unaided:
-        return "due", "You had this right, and it is time to see whether it has stayed."
+        return "due", "You got this right before. See whether you still have it."
     if last.solution:
-        return "solution seen", "You opened its solution last time, so try it without."
+        return "solution seen", "Last time you opened the solution. Try it without."
     if last.status == "right":
-        return "with help", "You got there with help, so try it again without."
+        return "with help", "Last time you got it with help. Try it without."
     if last.status == "close":
-        return "close", "You were close last time, so try it again with more figures."
-    return "went wrong", "This went wrong last time, so it comes back soon."
+        return "close", "You were close last time. Try again and keep more figures."
+    return "went wrong", "You missed this last time, so it comes back soon."
 
 
 def _why_least(sure: float) -> tuple[str, str]:
     share = round(100 * sure)
     return (
         "not due yet",
-        f"Nothing is due. Of what you know this is the least sure, about {share}%.",
+        f"Nothing has to come back yet. Of what you know, this is the one you are least sure of (about {share}%).",
     )
 
 

@@ -9,7 +9,7 @@ from time import monotonic
 from solver import Verdict, grade
 from solver.work_set import case_for
 from workbook.log import SHOWN, Attempt
-from workbook.practice import Reply, ordinal
+from workbook.practice import Reply
 
 from .answer_sheet import AnswerSheet
 
@@ -68,7 +68,7 @@ class Asked:
 
     def _after(self, tries: Sequence[Attempt]) -> str:
         """Which try it was, and how many are left where that still matters."""
-        said = f"This was your {ordinal(len(tries))} try."
+        said = f"Try {len(tries)}."
         if tries[-1].status == "right" or not self.assigned.tries:
             return said
         left = max(self.assigned.tries - len(tries), 0)

@@ -46,7 +46,7 @@ def test_a_broken_text_leaves_the_open_set_with_all_answers(page, own):
     answer(page, 1, "12.5")
     paste(page, WEDNESDAY.text[:-3])
     assert "The set breaks off." in page.said.value
-    assert "The set that was open still is." in page.said.value
+    assert "The set you had open is still open." in page.said.value
     assert WEDNESDAY == own.problems
     assert 1 == len(typed(own))
 
@@ -77,7 +77,7 @@ def test_what_was_typed_and_not_checked_is_told_when_another_set_takes_its_place
     card = page.cards[WEDNESDAY.codes[0]]
     card.answer.box.value = "12 or <i>13"
     paste(page, set_of("Other", WEDNESDAY.codes[1:]).text)
-    told = f"You had typed, and not checked: “12 or &lt;i&gt;13” for {CASES[0].code}."
+    told = f"You typed this but didn't check it: “12 or &lt;i&gt;13” for {CASES[0].code}."
     assert told in page.said.value
 
 
@@ -98,7 +98,7 @@ def test_a_hostile_address_gives_a_sentence_and_opens_nothing(own, monkeypatch, 
     monkeypatch.setattr(address, "_told", {})
     address.tell("", quote(f"set={quote(text)}", safe=""))
     panel = WorkPanel(own)
-    assert "The link holds no set to open." in panel.said.value
+    assert "There is no set in this link." in panel.said.value
     assert "<script" not in panel.said.value
     assert own.problems is None
     assert "none" == panel.working.layout.display
@@ -282,7 +282,7 @@ def test_what_cannot_be_sent_is_told_before_it_is_sent(maker, box, value, told):
 
 @pytest.mark.parametrize(
     ("count", "told"),
-    [("0", "Type a whole number from 1 to 40."), ("40", "at most 40 problems; 1 stand there.")],
+    [("0", "Type a whole number from 1 to 40."), ("40", "at most 40 problems; 1 are there.")],
 )
 def test_how_many_to_draw_is_a_number_that_fits(maker, count, told):
     maker.codes.box.value, maker.count.box.value = CASES[0].code, count

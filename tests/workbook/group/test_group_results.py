@@ -62,11 +62,11 @@ def bring(panel, files):
 
 def test_five_files_show_by_question_who_got_what_and_which_mistake(together, files):
     assert "5 files looked at; 5 new." in bring(together, files)
-    assert "5 members, 3 questions: 8 of 15 right, 5 of them at once." in together.top.value
+    assert "5 members, 3 questions: 8 of 15 right, 5 of them on the first try." in together.top.value
     first = words(together.all.value).split("Question 2.")[0]
     assert "1. Brake horsepower at the pump shaft, level 2: 2 of 5 right" in first
     says = next(one.says for one in CASES[0].mistakes if one.id == MULTIPLIED)
-    assert "Ana : ✓ right at once" in first
+    assert "Ana : ✓ right on the first try" in first
     assert f"Ben : ✓ right after 2 tries {says}" in first
     assert f"Dee : ✗ opened the worked solution after one try {says}" in first
     assert f"{EVE} : ✗ not right yet after 2 tries {says}" in first
@@ -265,7 +265,7 @@ def test_hostile_files_give_a_sentence_each_and_change_nothing(together, files, 
 def test_lines_that_cannot_be_read_stay_out_and_are_told(together, files):
     good = next(iter(files.values()))
     told = bring(together, {"a": good + b'{"v": 1, "id\n'})
-    assert "“a”: 1 line of it could not be read and stayed out." in told
+    assert "“a”: 1 line of it couldn't be read and was left out." in told
     assert "1 member" in together.top.value
 
 

@@ -84,7 +84,7 @@ class Reader:
         return self.page.locator(".w2w-card").first
 
     def open_code(self, case):
-        box = self.card.get_by_label("Code of this problem")
+        box = self.card.get_by_label("Problem code")
         box.fill(case.code)
         box.press("Enter")
         self.card.locator(".w2w-question", has_text=case.question).wait_for()
@@ -221,7 +221,7 @@ def test_a_copy_is_brought_in_elsewhere(copy, other):
 def test_a_code_opens_the_same_question_elsewhere(other):
     other.open_at(FIRST)
     other.open_code(CASE)
-    assert CASE.code == other.card.get_by_label("Code of this problem").input_value()
+    assert CASE.code == other.card.get_by_label("Problem code").input_value()
 
 
 @pytest.mark.parametrize("name", [path.name for path in shipped_pages()])
@@ -260,20 +260,20 @@ def test_nothing_keeps_the_browser_from_installing_the_site(other):
 
 def test_a_pdf_cannot_be_made_in_a_browser_and_the_page_says_so(other):
     other.open_at("16-formulas-and-tables.ipynb")
-    other.page.get_by_role("button", name="Make the sheet to print").click()
+    other.page.get_by_role("button", name="Make a sheet to print").click()
     other.page.get_by_text(typst_pdf.IN_BROWSER).wait_for()
 
 
 def test_an_exam_goes_on_where_it_was_when_python_is_started_again(other):
     other.open_at("15-practice-exam.ipynb")
-    other.page.get_by_role("button", name="Begin this exam").click()
+    other.page.get_by_role("button", name="Start this exam").click()
     question = other.page.locator(".w2w-exams .w2w-question")
     question.wait_for()
     asked = question.inner_text()
     other.page.get_by_role("button", name="Start this page again").click()
     other.page.locator('.wtw-strip[data-state="starting"]').wait_for()
     other.wait()
-    other.page.get_by_role("button", name="Go on with it").first.click()
+    other.page.get_by_role("button", name="Continue this exam").first.click()
     question.wait_for()
     assert asked == question.inner_text()
 

@@ -277,7 +277,7 @@ def test_without_a_limit_no_number_of_tries_is_told(tmp_path):
 def test_what_cannot_be_read_is_no_try_and_is_not_kept(opened, text):
     said = opened.answer(1, text)
     assert said.startswith("? Not read")
-    assert "This was not counted as a try." in said
+    assert "This doesn't count as a try." in said
     assert "<img" not in opened.cards[0].said.value
     assert () == opened.lines()
 

@@ -98,7 +98,7 @@ def test_a_part_of_the_sheets_has_the_codes_it_has_among_all(paper, tmp_path):
         (["week-3", "--pdf", "w.pdf", "--sheets", "4", "--people", "people.csv"], "The list has 3 people; there is no sheet 4."),
         (["week-3", "--pdf", "w.pdf", "--sheets", "3", "--solved", "4"], "There is no sheet “4” to work in full. Type numbers from 1 to 3."),
         (["week-3", "--pdf", "w.pdf", "--sheets", "9999"], "One PDF holds 2,500 sheets of this set."),
-        (["week-3", "--pdf", "no/w.pdf", "--sheets", "3"], "no/w.pdf: No such file or directory. Check the name and the place."),
+        (["week-3", "--pdf", "no/w.pdf", "--sheets", "3"], "no/w.pdf: No such file or directory. Check the name and the folder."),
         (["week-4", "--pdf", "w.pdf", "--sheets", "3"], "There is no set.toml in "),
         (["week-3", "--mark", "none.csv"], "none.csv: No such file or directory."),
         (["week-3", "--mark", "people.csv"], "No row near the top has the heading “sheet”."),

@@ -72,7 +72,7 @@ def test_a_title_and_a_chapter_are_enough():
         ({"title": "???"}, "The title makes no name for a folder. Type one, such as week-3."),
         ({"name": "../up"}, "“../up” cannot name a folder."),
         ({"name": "week 3"}, "“week 3” cannot name a folder."),
-        ({"chapters": ()}, "Nothing is chosen to ask. Tick a chapter or a kind of problem."),
+        ({"chapters": ()}, "Nothing is chosen yet. Check a chapter or a kind of problem."),
         ({"count": "61"}, "You typed “61” for the questions. Type a whole number from 1 to 60."),
         ({"count": ""}, "The number of questions is empty. Type a whole number from 1 to 60."),
         ({"points": "0"}, "You typed “0” for the points of each question. Type a number from"),

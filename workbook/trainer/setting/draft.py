@@ -103,7 +103,7 @@ def _credit(draft: Draft, tried: _Tried) -> Credit:
 
 def _work(draft: Draft, count: int) -> WorkSet:
     if not (draft.chapters or draft.families):
-        raise SolverError("Nothing is chosen to ask. Tick a chapter or a kind of problem.")
+        raise SolverError("Nothing is chosen yet. Check a chapter or a kind of problem.")
     return set_of(
         chapters=draft.chapters,
         families=draft.families,
