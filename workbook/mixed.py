@@ -124,7 +124,11 @@ class Mixed(Practice):
         """What to tick before there can be a next problem; empty where there can be one."""
         wanted = self.wanted
         if wanted.chapters and wanted.levels:
-            return "" if self.pool else "None of the chapters you checked has this level. Check another level."
+            return (
+                ""
+                if self.pool
+                else "None of the chapters you checked has this level. Check another level."
+            )
         what = [
             name for name, ticked in zip(("chapter", "level"), wanted, strict=False) if not ticked
         ]

@@ -49,6 +49,8 @@ class Done:
         said = say("note", *summary(outcome), fault)
         self.top.value = f"<h3>The result</h3>{said}"
         code = f"<b>{escape(sitting.paper.code)}</b>"
-        self.code.value = f"<p>Code of this exam: {code}. Share it, and others can take the same exam.</p>"
+        self.code.value = (
+            f"<p>Code of this exam: {code}. Share it, and others can take the same exam.</p>"
+        )
         self.all.value = result_html(outcome)
         self.back.focus()

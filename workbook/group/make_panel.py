@@ -32,9 +32,7 @@ ABOUT = (
 )
 SEND = "Copy this text into a message to your group. Everyone who opens it gets the same problems."
 SITE = "Address of your group's site, if it has one"
-NO_SITE = (
-    "“{}” isn't a web address. A web address begins with https:// or http://, the way your browser shows it."
-)
+NO_SITE = "“{}” isn't a web address. A web address begins with https:// or http://, the way your browser shows it."
 
 
 class MakePanel(Panel):

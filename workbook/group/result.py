@@ -54,7 +54,9 @@ def read_result(data: bytes, problems: ProblemSet) -> Result:
     codes = set(problems.codes)
     ours = [each for each in attempts if each.of == problems.key and each.code in codes]
     if not ours:
-        raise NotAResult("it has no answers to this set. Open the set it belongs to first, or leave it out.")
+        raise NotAResult(
+            "it has no answers to this set. Open the set it belongs to first, or leave it out."
+        )
     names = {each.casefold(): each for each in (plain(a.who, MOST_NAME) for a in ours) if each}
     if len(names) > 1:
         raise NotAResult(f"it has answers of {counted(len(names), 'name')}. {MADE}")

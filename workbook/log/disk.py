@@ -51,7 +51,9 @@ def add_lines(path: Path, lines: Iterable[str]) -> None:
             "Another page is holding on to your log. Close the other pages, then try again."
         ) from None
     except OSError as error:
-        what = WHY.get(error.errno, f"The computer says: {error.strerror or error}. Check that folder")
+        what = WHY.get(
+            error.errno, f"The computer says: {error.strerror or error}. Check that folder"
+        )
         raise NotKept(
             f"This was not saved. {what}: {path.parent}. "
             "It is kept as long as this page is open, and saved with your next answer."

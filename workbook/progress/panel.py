@@ -64,7 +64,9 @@ class ProgressPanel(Panel):
         self.flaws, self.due, self.practising = VBox(), VBox(), VBox()
         self.again = button("Look again", self.once(self.look))
         options = [(name, chapter) for chapter, name in self.names.items()]
-        self.chapter = chooser("Kinds of problems in this chapter", options, self.safely(self._show_kinds))
+        self.chapter = chooser(
+            "Kinds of problems in this chapter", options, self.safely(self._show_kinds)
+        )
 
     def look(self) -> None:
         """Read the log and show what it says now."""

@@ -55,7 +55,9 @@ def days_picture(told: Progress, today: date) -> Pictured:
     rows = tuple(_week(told, week) for week in reversed(weeks))
     alt = f"A calendar of the last {WEEKS} weeks with {sum(known.values())} problems in all."
     columns = ("Week from", "Days you practiced", "Problems")
-    return _figure("days", View("Days you practiced", alt, columns, rows, known, ""), _draw_days, 2.9)
+    return _figure(
+        "days", View("Days you practiced", alt, columns, rows, known, ""), _draw_days, 2.9
+    )
 
 
 def _week(told: Progress, week: Sequence[date]) -> tuple[str, str, str]:

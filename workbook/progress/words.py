@@ -80,9 +80,15 @@ def due(told: Progress, offered: int) -> str:
     if not now:
         return "<p>Nothing has to come back right now. Try a new kind any time.</p>"
     them = (
-        "It is" if now == 1 else "They are" if now <= offered else f"The {offered} you are least sure of are"
+        "It is"
+        if now == 1
+        else "They are"
+        if now <= offered
+        else f"The {offered} you are least sure of are"
     )
-    return f"<p>{counted(now, 'kind')} {'comes' if now == 1 else 'come'} back today. {them} here.</p>"
+    return (
+        f"<p>{counted(now, 'kind')} {'comes' if now == 1 else 'come'} back today. {them} here.</p>"
+    )
 
 
 def coming(told: Progress, today: date) -> str:

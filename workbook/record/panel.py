@@ -132,6 +132,4 @@ def _outcome(examined: Examined, faults: Sequence[Fault]) -> str:
         if unread == 1
         else f"{unread} entries couldn't be read. The note beside each box"
     )
-    return say(
-        "unreadable", f"{entries} says what to type.", f"Everything else was. {told}"
-    )
+    return say("unreadable", f"{entries} says what to type.", f"Everything else was. {told}")

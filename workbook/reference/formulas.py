@@ -22,9 +22,7 @@ __all__ = ["by_chapter", "formula_parts"]
 BESIDE = "For your own numbers and the record"
 GREEK = {"eta": "η", "Delta": "Δ", "Sigma": "Σ"}
 TURNED = "Rearranged"
-OPEN_ONE = (
-    "Open a formula for its symbols, units and source. A formula from an earlier chapter is listed in that chapter."
-)
+OPEN_ONE = "Open a formula for its symbols, units and source. A formula from an earlier chapter is listed in that chapter."
 
 
 def formula_parts() -> list[Part]:

@@ -45,8 +45,8 @@ class Asked:
         before = self.tries()
         limit = self.assigned.tries
         if limit and len(before) >= limit:
-            said = f"You have used {in_words(limit)}. This answer is not counted."
-            return Reply(Verdict("note", said), False, "What you answered before is kept.")
+            said = f"You have used {in_words(limit)}. This answer doesn't count."
+            return Reply(Verdict("note", said), False, "Your earlier answers are kept.")
         verdict = grade(self.case, text)
         if note := self._why_uncounted(verdict, before):
             return Reply(verdict, False, note)
@@ -57,13 +57,13 @@ class Asked:
 
     def _why_uncounted(self, verdict: Verdict, before: Sequence[Attempt]) -> str:
         if not verdict.counts:
-            return "This was not counted as a try."
+            return "This doesn't count as a try."
         if any(line.status == "right" for line in before):
-            return "You have the right answer already, so this is not counted."
+            return "You already have the right answer, so this one doesn't count."
         # Where the last answer counts, going back to an earlier one is a change.
         compared = before[-1:] if self.assigned.counts == "last" else before
         if verdict.value in [grade(self.case, line.typed).value for line in compared]:
-            return "You gave this answer before, so it is not counted again."
+            return "You already gave this answer, so it doesn't count again."
         return ""
 
     def _after(self, tries: Sequence[Attempt]) -> str:

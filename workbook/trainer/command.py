@@ -12,10 +12,12 @@ __all__ = ["course_options", "mark_options", "run", "set_options"]
 
 def course_options(parser: argparse.ArgumentParser) -> None:
     """What can be typed after `course`."""
-    parser.add_argument("folder", help="where the course is, or shall be")
+    parser.add_argument("folder", help="where the course is, or where to put it")
     parser.add_argument("--people", metavar="CSV", help="who is in it; its first line has an id")
     parser.add_argument("--name", default="", help="what nbgrader calls it; the folder's name")
-    parser.add_argument("--exchange", metavar="FOLDER", default="", help="that all here share")
+    parser.add_argument(
+        "--exchange", metavar="FOLDER", default="", help="that everyone here shares"
+    )
 
 
 def set_options(parser: argparse.ArgumentParser) -> None:
@@ -27,8 +29,12 @@ def set_options(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--count", type=int, default=10, help="questions of a set made so; 10")
     parser.add_argument("--level", type=int, default=0, help="1 is the easiest; 0 mixes all")
     parser.add_argument("--units", choices=("us", "si"), default="us", help="of a set made so")
-    parser.add_argument("--replace", action="store_true", help="put aside another of this name")
-    parser.add_argument("--release", action="store_true", help="give it out by the exchange")
+    parser.add_argument(
+        "--replace",
+        action="store_true",
+        help="replace another set with this name; the old one is kept aside",
+    )
+    parser.add_argument("--release", action="store_true", help="release it through the exchange")
 
 
 def mark_options(parser: argparse.ArgumentParser) -> None:
@@ -37,14 +43,14 @@ def mark_options(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--hand-in", metavar="FOLDER", help="take in zip files and folders first")
     parser.add_argument("--when", type=_when, help="when those came; else what each file says")
     parser.add_argument("--collect", action="store_true", help="take in what the exchange has")
-    parser.add_argument("--nbgrader", action="store_true", help="let nbgrader mark, which is slow")
+    parser.add_argument("--nbgrader", action="store_true", help="let nbgrader grade, which is slow")
     parser.add_argument("--again", action="store_true", help="with it: what is marked already too")
     parser.add_argument("--feedback", action="store_true", help="make a page for each person")
-    parser.add_argument("--release", action="store_true", help="give those out by the exchange")
+    parser.add_argument("--release", action="store_true", help="release those through the exchange")
     parser.add_argument("--grades", metavar="CSV", help="write the grades to this file")
     many = parser.add_mutually_exclusive_group()
     many.add_argument(
-        "--workers", metavar="N", type=_workers, default=0, help="processes that mark"
+        "--workers", metavar="N", type=_workers, default=0, help="processes that grade"
     )
     many.add_argument("--scheduler", metavar="ADDRESS", default="", help="of other computers' dask")
 
@@ -57,7 +63,7 @@ def _set_and_course(parser: argparse.ArgumentParser) -> None:
 def _workers(text: str) -> int:
     if text.isdecimal() and 1 <= int(text) <= 64:
         return int(text)
-    raise argparse.ArgumentTypeError(f"{text} is not a number of workers; type 1 to 64")
+    raise argparse.ArgumentTypeError(f"{text} isn't a number of workers; type 1 to 64")
 
 
 def _when(text: str) -> datetime:
@@ -65,7 +71,7 @@ def _when(text: str) -> datetime:
         return datetime.fromisoformat(text).astimezone(UTC).replace(tzinfo=None)
     except (ValueError, OverflowError, OSError):
         raise argparse.ArgumentTypeError(
-            f"{text} is not a time; type one such as 2026-12-01T18:00"
+            f"{text} isn't a time; type one such as 2026-12-01T18:00"
         ) from None
 
 
@@ -86,5 +92,5 @@ def run(options: argparse.Namespace) -> int:
         print(fault, file=sys.stderr)
     except OSError as error:
         why = f"{error.filename}: {error.strerror}" if error.filename else error
-        print(f"{why}. Check the name and the place.", file=sys.stderr)
+        print(f"{why}. Check the name and the folder.", file=sys.stderr)
     return 2

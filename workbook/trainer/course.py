@@ -23,7 +23,7 @@ __all__ = ["CONFIG", "Course", "CourseFault", "course_at", "make_course"]
 CONFIG = "nbgrader_config.py"
 NAME = re.compile(r"[\w.-]{1,60}", re.ASCII)
 SETTINGS = '''\
-"""How nbgrader marks this class. Wire to Water wrote it once; what you change here stays."""
+"""How nbgrader grades this class. Wire to Water wrote it once; what you change here stays."""
 
 import os
 
@@ -32,8 +32,8 @@ c.CourseDirectory.course_id = {name!r}
 c.CourseDirectory.root = os.path.dirname(os.path.abspath(__file__))
 {exchange}
 
-# Nothing that was handed in is run. The trainer's own notebook takes the place of the one handed
-# in, and is filled in with the marks of the answer sheet.
+# Nothing that was turned in is run. The trainer's own notebook takes the place of the one turned
+# in, and is filled in with the grades from the answer sheet.
 c.Autograde.exporter_class = "workbook.trainer.only_grade_cells.TrainersNotebook"
 c.Autograde.sanitize_preprocessors = ["nbgrader.preprocessors.CheckCellMetadata"]
 c.Autograde.autograde_preprocessors = [
@@ -45,13 +45,13 @@ c.Autograde.autograde_preprocessors = [
 
 c.GenerateFeedback.preprocessors.insert(0, "workbook.trainer.only_grade_cells.OnlyMarks")
 
-# What is due when, and what being late costs, stand in the file of each set.
+# When each set is due and what being late costs is in the file of that set.
 c.GenerateAssignment.preprocessors.append("workbook.trainer.gradebook.saving.SaveDue")
 c.AssignLatePenalties.plugin_class = "workbook.trainer.gradebook.saving.LateShare"
 '''
 EXCHANGE = "c.Exchange.root = {!r}"
 NO_EXCHANGE = (
-    '# c.Exchange.root = "/srv/exchange"  # a folder that everybody on this computer shares'
+    '# c.Exchange.root = "/srv/exchange"  # a folder that everyone on this computer shares'
 )
 
 
@@ -98,7 +98,7 @@ def make_course(folder: Path, *, name: str = "", exchange: str = "") -> Course:
             (root / step).mkdir(exist_ok=True)
     except OSError as error:
         raise CourseFault(
-            f"{error.filename or root} cannot be written: {error.strerror}. Choose another folder."
+            f"{error.filename or root} can't be written: {error.strerror}. Choose another folder."
         ) from error
     return course_at(root)
 
@@ -147,5 +147,5 @@ def _read(root: Path) -> dict:
         return PyFileConfigLoader(CONFIG, path=str(root)).load_config()
     except Exception as error:  # whatever a trainer's own lines may raise
         raise CourseFault(
-            f"{root / CONFIG} cannot be read: {error}. Take out what you changed last."
+            f"{root / CONFIG} can't be read: {error}. Undo your last change."
         ) from error

@@ -36,7 +36,7 @@ body {{ margin: 1em auto; max-width: 54rem; }}
 .w2w-feedback {{ margin-top: 2em; padding-top: 1.5em; border-top: 2px solid var(--w2w-line); }}
 </style></head>
 <body><main class="w2w-panel"><h1>{title}</h1>
-<p>Marked for {person}: <b>{points} of {out_of} points</b>.</p>{notes}
+<p>Graded for {person}: <b>{points} of {out_of} points</b>.</p>{notes}
 {questions}
 </main></body></html>
 """
@@ -132,7 +132,7 @@ def _write(course: Course, name: str, handed: Handed, page: str, notebook: str) 
                 _put(feedback / file, (given / file).read_bytes())
                 _put(marked / file, (given / file).read_bytes())
     except OSError as error:
-        raise CourseFault(f"{error.filename} cannot be written: {error.strerror}.") from error
+        raise CourseFault(f"{error.filename} can't be written: {error.strerror}.") from error
 
 
 def _put(path: Path, data: bytes) -> None:

@@ -40,7 +40,7 @@ def set_mark(number: int) -> float | None:
         marked = _marked(folder) if step == AUTOGRADE else _tried_out(folder)
         question = marked.questions[number - 1]
     except (SolverError, IndexError) as fault:
-        said = f"This question could not be marked. {fault}"
+        said = f"This question couldn't be graded. {fault}"
         _show({"text/html": f"<p>{escape(said)}</p>", "text/plain": said})
         return 0.0
     _show(shown(question))

@@ -39,7 +39,7 @@ def read_handed(folder: Path, name: str, person: str) -> Handed:
         try:
             when = read_when(text.decode())
         except ValueError:
-            note = f"{TIMESTAMP} holds no time, so this was not taken as late."
+            note = f"{TIMESTAMP} has no time in it, so this doesn't count as late."
     sheet = _read(os.path.join(folder, SHEET))
     return Handed(person, sheet, _read(os.path.join(folder, f"{name}.ipynb")), when, note)
 

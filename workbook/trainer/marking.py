@@ -28,8 +28,8 @@ from .tries import QuestionMark, by_plain_answer, by_tries, not_gradable, unansw
 
 __all__ = ["Marked", "QuestionMark", "comment_of", "feedback_html", "mark", "mark_typed"]
 
-NO_SHEET = "No answer sheet was handed in."
-TWICE = "Two lines with one id say different things; one of them was counted."
+NO_SHEET = "No answer sheet was turned in."
+TWICE = "Two lines with the same id say different things; one of them counted."
 
 
 class Marked(NamedTuple):
@@ -154,7 +154,7 @@ def _sorted(sheet: Sheet, codes: Iterable[str], of: str, person: str) -> _Sorted
             found.lines[line.code].append(line)
         else:
             found.odd_whole.append(
-                f"The problem {quoted(line.code)} was answered, which this person was not set."
+                f"The problem {quoted(line.code)} was answered, but this person didn't get that problem."
             )
     if len(lines) < len(sheet.lines):
         _tell_of_twins(found, sheet.lines, lines)

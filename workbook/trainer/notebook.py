@@ -35,15 +35,15 @@ COUNTS = {
     "first": "Your first answer to a question counts. Later ones show you where you stand.",
 }
 HOW = """- Work each question on paper first, with the units.
-- Then type your answer and choose Check. Each answer is kept in this folder at once.
-- What cannot be read is never counted as a try."""
+- Then type your answer and choose Check. Each answer is saved in this folder right away.
+- An answer that can't be read never counts as a try."""
 TROUBLE = "If no question shows below, choose Run and then Run All Cells."
 PLAIN = (
-    "*Use this cell only where no box shows above. Double-click here, and write behind the colon.*"
+    "*Use this cell only if there is no box above. Double-click here, and type after the colon.*"
 )
-DONE = """## Handing in
+DONE = """## Turning it in
 
-You can close this page and come back. What you have answered is still here."""
+You can close this page and come back. Your answers stay here."""
 
 
 class NotOurs(SolverError):
@@ -65,12 +65,12 @@ def write_source(assigned: Assigned, folder: Path) -> Path:
         if own.exists():
             text, written = state_of(own)
             if text is None or text != written:
-                raise NotOurs(f"{own} was changed by hand. Move it away, or take another name.")
+                raise NotOurs(f"{own} was changed by hand. Move it, or use another name.")
         _bring_set_file(assigned, own.with_name(SET_FILE))
         page = notebook_of(assigned)
         write_page(page, fingerprint(page), own)
     except OSError as error:
-        raise CannotWrite(f"{own.parent} cannot be written to: {error.strerror}.") from error
+        raise CannotWrite(f"{own.parent} can't be written to: {error.strerror}.") from error
     return own
 
 
@@ -97,7 +97,7 @@ def notebook_of(assigned: Assigned) -> dict:
         cells += _question(number, assigned.points)
     cells += [
         _words("hand-in-first", DONE),
-        _code("hand-in", "This line shows how to hand it in.", 'page.set_work("end")'),
+        _code("hand-in", "This line shows how to turn it in.", 'page.set_work("end")'),
     ]
     mark = {"page": True, "set": assigned.work.code}
     metadata = {"kernelspec": KERNEL, "language_info": {"name": "python"}, MARK: mark}
@@ -116,9 +116,7 @@ def _opening(assigned: Assigned) -> Iterator[dict]:
 def _about(assigned: Assigned) -> str:
     count = counted(assigned.work.count, "question")
     worth = f"{assigned.points:g} {'point' if assigned.points == 1 else 'points'}"
-    whose = (
-        "Your numbers are your own." if assigned.work.each else "Everybody has the same numbers."
-    )
+    whose = "You have your own numbers." if assigned.work.each else "Everyone has the same numbers."
     return f"Your trainer set you {count}. Each is worth {worth}. {whose}"
 
 
@@ -151,7 +149,7 @@ def _question(number: int, points: float) -> Iterator[dict]:
     plain["metadata"][MARK] = {"answer": number}
     yield plain
     name = grade_id(number)
-    cell = _code(name, f"This line marks question {number}.", f"page.set_mark({number})")
+    cell = _code(name, f"This line grades question {number}.", f"page.set_mark({number})")
     cell["metadata"]["nbgrader"] = {
         "grade": True,
         "grade_id": name,

@@ -28,14 +28,14 @@ __all__ = ["PROGRESS", "SAY_WHO", "NothingToShow", "OwnSet", "own_set"]
 PROGRESS = ("top", "end")  # the parts that tell how the work stands
 COURSE_COPIES = ("source", "release")
 NOT_THERE = (
-    f"The file {SET_FILE} is not beside this page, so there is nothing to show. "
+    f"The file {SET_FILE} isn't in the same folder as this page, so there is nothing to show. "
     "Get the whole folder from your trainer again, and keep its files together."
 )
 OTHER = (
     "This page was made for the set {}, but here the set is {}. "
     "Ask your trainer for the folder again, and which edition of the workbook to use."
 )
-SAY_WHO = "First say who you are, at the top of this page."
+SAY_WHO = "First type who you are, at the top of this page."
 
 
 class NothingToShow(SolverError):
@@ -125,7 +125,7 @@ class OwnSet:
         """
         if self.fault:
             raise NothingToShow(
-                "This question cannot be shown. Why stands at the top of this page."
+                "This question can't be shown. The reason is at the top of this page."
             )
         count = self.assigned.work.count
         if not 1 <= number <= count:

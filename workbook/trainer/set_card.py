@@ -18,7 +18,7 @@ from .own_set import OwnSet
 
 __all__ = ["SetCard"]
 
-LEAVE = "Where no box to type in shows, write your answer into the cell below this one."
+LEAVE = "If there is no box to type in, write your answer in the cell below this one."
 
 
 class SetCard(Panel):
@@ -85,7 +85,7 @@ class SetCard(Panel):
         try:
             reply = self.asked.answer(text)
         except NotRead as fault:
-            self.said.value = say("fault", str(fault), "Your answer was not checked.")
+            self.said.value = say("fault", str(fault), "Your answer wasn't checked.")
             return
         if reply.verdict.counts:
             self._settled = text

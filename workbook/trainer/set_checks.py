@@ -90,7 +90,7 @@ def shares(value: Any, key: str) -> dict[str, float] | None:
             found |= {f"{name}.{rest}": one for rest, one in inner.items()}
         elif (one := share(each, name)) is None:
             what = f"{SET_FILE}: {key}.{name} is {got(each)}"
-            raise SetFault(f"{what}. Write a share from 0 to 1, such as 0.25.")
+            raise SetFault(f"{what}. Type a share from 0 to 1, such as 0.25.")
         else:
             found[name] = one
     return found

@@ -21,14 +21,16 @@ from .who import PERSON
 __all__ = ["HandIn", "SetTop"]
 
 WHO = "Your name or number, as your trainer has it"
-ABOUT = "It is asked once. Your answers are kept and marked under it."
+ABOUT = "You type it once. Your answers are kept and graded under it."
 OWN_NUMBERS = "Your numbers are drawn from it."
-TRIED_OUT = "This is the copy of a course. What you try out here is not kept."
-BY_HAND = f"Where no box shows, write it into a file {PERSON} beside this page, and run it again."
+TRIED_OUT = "This is the course's own copy. What you try here isn't kept."
+BY_HAND = (
+    f"If there is no box, type it into a file named {PERSON} beside this page, and run it again."
+)
 ON_A_HUB = (
     "Save this page. Then open Assignment List in the Nbgrader menu, and choose Submit there."
 )
-BY_FILE = "Save this page. Then choose the button below, and send the file to your trainer."
+BY_FILE = "Save this page. Then press the button below, and send the file to your trainer."
 
 
 class SetTop(Panel):
@@ -87,7 +89,7 @@ class SetTop(Panel):
         self.said.value = say(
             "note",
             "Your questions are below.",
-            "If the name is not right, change it before you answer.",
+            "If the name is wrong, change it before you answer.",
         )
         self._begun = self.clock()
         self.other.focus()
@@ -102,7 +104,9 @@ class SetTop(Panel):
             self.said.value = say("note", str(refusal))
             return
         self.name.fill(before)
-        self.said.value = say("note", "Nothing is answered yet, so you can change the name.")
+        self.said.value = say(
+            "note", "You haven't answered anything yet, so you can change the name."
+        )
         self.name.box.focus()
 
     def plain(self) -> dict[str, str]:
@@ -145,8 +149,8 @@ class HandIn(Panel):
             return
         name = f"{self.own.assigned.name}-{person}.zip"
         self.saved.value = f"<p>{link('Save the file', name, 'application/zip', data)}</p>"
-        missing = [f"It lacks {each}, which is not in the folder." for each in lacks]
-        self.said.value = say("note", "The file is ready. Choose the link to save it.", *missing)
+        missing = [f"It lacks {each}, which isn't in the folder." for each in lacks]
+        self.said.value = say("note", "The file is ready. Click the link to save it.", *missing)
 
     def plain(self) -> dict[str, str]:
         """What a page that can show no widgets has in their place."""

@@ -58,7 +58,7 @@ def _client(workers: int, scheduler: str):
         from distributed import Client, LocalCluster
     except ImportError:
         raise NotShared(
-            "Sharing the marking out needs two more packages. Type: "
+            "Sharing the grading needs two more packages. Type: "
             f"{sys.executable} -m pip install distributed cryptography"
         ) from None
     if scheduler:
@@ -98,7 +98,7 @@ def _mapped(client, score: Callable[[Handed], Any], handed: Iterable[Handed]) ->
             f"Several workers were lost at the same work. Give each more memory. {NOTHING_CHANGED}"
         ) from error
     except Exception as error:
-        raise NotShared(f"The workers could not mark: {error}. {NOTHING_CHANGED}") from error
+        raise NotShared(f"The workers couldn't grade: {error}. {NOTHING_CHANGED}") from error
 
 
 def _result(client, piece) -> list[Any]:
@@ -109,7 +109,7 @@ def _result(client, piece) -> list[Any]:
         except TimeoutError:
             if not client.nthreads():
                 raise NotShared(
-                    f"There is no worker. Start some, and type the same command again. {NOTHING_CHANGED}"
+                    f"There are no workers. Start some, and type the same command again. {NOTHING_CHANGED}"
                 ) from None
 
 
@@ -129,7 +129,7 @@ def _scored(edition: str, score: Callable[[Handed], Any], piece: list[Handed]) -
     """One piece of work, as a worker does it; an older workbook there would mark otherwise."""
     if edition != _edition():
         raise NotShared(
-            f"A worker has another edition of the workbook, in {PROJECT}. Put this one on every "
+            f"A worker has another version of the workbook, in {PROJECT}. Put this one on every "
             f"computer that marks. {NOTHING_CHANGED}"
         )
     return [score(each) for each in piece]

@@ -22,7 +22,7 @@ def standing(own: OwnSet, now: datetime | None = None) -> Sequence[str]:
     if left and len(left) < count:
         said.append(f"Not answered yet: {listed(left)}.")
     if unchecked := own.unchecked():
-        said.append(f"Typed, but no answer yet: {listed(unchecked)}. Choose Check there.")
+        said.append(f"Typed but not checked: {listed(unchecked)}. Press Check there.")
     return [*said, *due_in_words(own.assigned, now or datetime.now(UTC))]
 
 
@@ -41,4 +41,4 @@ def due_in_words(assigned: Assigned, now: datetime) -> Sequence[str]:
     if now <= assigned.due:
         return [said]
     share = f"{assigned.late:.0%} of the score is" if assigned.late else "Nothing is"
-    return [said, f"That time is over. {share} taken off what is handed in now."]
+    return [said, f"That time has passed. {share} taken off work turned in now."]

@@ -47,7 +47,7 @@ def _set(options: argparse.Namespace) -> Iterator[str]:
     yield f"Give people the folder {walk.generate_assignment(course, name)}."
     if options.release:
         walk.release(course, name)
-        yield f"It is given out by the exchange in {course.exchange}."
+        yield f"It is released through the exchange in {course.exchange}."
 
 
 def _chosen(course: Course, options: argparse.Namespace) -> Assigned:
@@ -84,7 +84,7 @@ def _from_file(course: Course, path: Path, name: str) -> Assigned:
     try:
         return parse_set_file(path.read_text(encoding="utf-8-sig"), name, there)
     except (OSError, UnicodeDecodeError):
-        raise SetFault(f"{path} cannot be read. Check its name, and save it as UTF-8.") from None
+        raise SetFault(f"{path} can't be read. Check its name, and save it as UTF-8.") from None
 
 
 def _names(text: str) -> list[str]:
@@ -101,7 +101,7 @@ def _mark(options: argparse.Namespace) -> Iterator[str]:
         yield from taken.notes
     if options.nbgrader:
         yield from walk.autograde(course, name, options.again)
-        yield f"nbgrader has marked “{name}”."
+        yield f"nbgrader has graded “{name}”."
     else:
         with shared(options.workers, options.scheduler) as mapper:
             found = mark_all(course.root, name, mapper=mapper)
@@ -114,10 +114,10 @@ def _people(many: int) -> str:
 
 
 def _summed_up(name: str, found: Summary) -> Iterator[str]:
-    yield f"“{name}” is marked for {_people(found.people)}; {found.late:,} of them late."
+    yield f"“{name}” is graded for {_people(found.people)}; {found.late:,} of them late."
     yield from found.notes
     if found.to_look_at:
-        yield f"Somebody must look at the work of {_people(len(found.to_look_at))}:"
+        yield f"Somebody has to look at the work of {_people(len(found.to_look_at))}:"
     yield from _some(f"  {person}: {reason}" for person, reason in found.to_look_at)
 
 
@@ -126,7 +126,7 @@ def _some(lines: Iterable[str]) -> Iterator[str]:
     lines = list(lines)
     yield from lines[:MOST_SAID]
     if len(lines) > MOST_SAID:
-        yield f"  And {len(lines) - MOST_SAID:,} more; the class's report names them all."
+        yield f"  And {len(lines) - MOST_SAID:,} more; the class report names them all."
 
 
 def _given_out(course: Course, options: argparse.Namespace) -> Iterator[str]:
@@ -139,7 +139,7 @@ def _given_out(course: Course, options: argparse.Namespace) -> Iterator[str]:
         yield f"{pages} of feedback made, in {course.root / 'feedback'}."
     if options.release:
         walk.release_feedback(course, name)
-        yield "The feedback is given out by the exchange."
+        yield "The feedback is released through the exchange."
     if options.grades:
         walk.export_grades(course, Path(options.grades), [name])
         yield f"The grades are in {options.grades}."

@@ -53,7 +53,7 @@ def _honest() -> Iterator[Person]:
     numbers = numeric("kit.l")
     near = answers("kit.l", close, which=numbers)
     yield Person("kit.l", "close", near, at(numbers, 1.6), way="folder")
-    none = "No answer sheet was handed in."
+    none = "No answer sheet was turned in."
     yield Person("lou.m", "nothing at all", None, NOTHING, (1,), none)
     yield Person("mia.n", "late", answers("mia.n", right), FULL, late=True)
     seen = sheet(

@@ -120,7 +120,7 @@ def test_a_folder_that_can_be_nobodys_is_told_and_the_others_are_marked(course):
 def test_a_time_that_cannot_be_read_is_told_and_counts_as_in_time(course):
     hand_in(course, ANA, answers(ANA, right), "yesterday, I think")
     found = mark_all(course.root, NAME)
-    assert ("ana.r: timestamp.txt holds no time, so this was not taken as late.",) == found.notes
+    assert ("ana.r: timestamp.txt has no time in it, so this doesn't count as late.",) == found.notes
     assert (0, None) == (found.late, kept(course)[0].when)
 
 

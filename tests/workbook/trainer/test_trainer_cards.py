@@ -262,7 +262,7 @@ def test_after_the_last_try_nothing_is_graded_or_kept_and_the_answers_stay(opene
     for text in ("7 hp", "8 hp", "9 hp"):
         opened.answer(1, text)
     said = opened.answer(1, right(1))
-    assert "You have used 3 tries. This answer is not counted." in said
+    assert "You have used 3 tries. This answer doesn't count." in said
     assert "Right" not in said
     assert ["7 hp", "8 hp", "9 hp"] == [line.typed for line in opened.lines()]
 
@@ -334,7 +334,7 @@ def test_a_sheet_that_cannot_be_read_is_told_and_the_answer_stays_in_the_box(ope
 
     monkeypatch.setattr(AnswerSheet, "read", refuses)
     said = opened.answer(1, "7 hp")
-    assert "Your log could not be read. Your answer was not checked." in said
+    assert "Your log could not be read. Your answer wasn't checked." in said
     assert "7 hp" == opened.cards[0].answer.box.value
 
 
@@ -393,7 +393,7 @@ def test_without_the_file_of_the_set_one_plain_sentence_says_what_to_do(tmp_path
     assert "The file set.toml is not beside this page" in told
     assert "Get the whole folder from your trainer again" in told
     assert [] == list(filter(shown, (at.top.asking, at.top.changing, at.end.packing)))
-    assert {"This question cannot be shown. Why stands at the top of this page."} == {
+    assert {"This question can't be shown. The reason is at the top of this page."} == {
         words(card.problem.value) for card in at.cards
     }
 
@@ -439,7 +439,7 @@ def test_how_the_work_stands_is_told_as_it_goes(opened):
     for part in (opened.top, opened.end):
         told = words(part.stands.value)
         assert "You have answered 1 of 4 questions. Not answered yet: 1, 3 and 4." in told
-        assert "Typed, but no answer yet: 3. Choose Check there." in told
+        assert "Typed but not checked: 3. Press Check there." in told
     for number in (1, 3, 4):
         opened.answer(number, right(number))
     assert ["You have answered every question."] == standing(opened.own)
@@ -457,9 +457,9 @@ def test_when_it_is_due_is_told_and_what_being_late_costs():
     here = DUE.astimezone()
     assert f"It is due {here:%A}, {here:%B} {here.day}, 2026, at {here:%H:%M}" in due
     late = due_in_words(week, DUE + timedelta(minutes=1))
-    assert [due, "That time is over. 10% of the score is taken off what is handed in now."] == late
+    assert [due, "That time has passed. 10% of the score is taken off work turned in now."] == late
     free = due_in_words(week._replace(late=0.0), DUE + timedelta(minutes=1))
-    assert "That time is over. Nothing is taken off what is handed in now." == free[1]
+    assert "That time has passed. Nothing is taken off work turned in now." == free[1]
     assert [] == due_in_words(WEEK, DUE)
 
 
@@ -493,7 +493,7 @@ def test_the_file_is_made_when_asked_for_and_gone_when_more_is_answered(opened, 
 def test_what_the_file_lacks_is_said(opened):
     opened.end.pack.click()
     told = words(opened.end.said.value)
-    assert "It lacks week-3.ipynb, which is not in the folder." in told
+    assert "It lacks week-3.ipynb, which isn't in the folder." in told
     assert "It lacks answer-sheet.jsonl" in told
 
 

@@ -47,7 +47,7 @@ def test_those_of_the_class_who_handed_in_nothing_are_there_and_a_bad_name_is_to
     assert people(14) == [person.person for person in found.facts.people]
     assert people(12) == [person.person for person in found.facts.there]
     assert [(n, 13) for n in range(1, 13)] == steps
-    assert "1 folder was left out, as no id can be so: “Zoe Q”." in found.notes(hidden=False)
+    assert "1 folder was left out, because that can't be an id: “Zoe Q”." in found.notes(hidden=False)
     assert "Zoe" not in " ".join(found.notes(hidden=True))
     gone = [one for one in hands(found.facts.people) if not one.person.handed_in]
     assert people(14)[12:] == [one.person.person for one in gone]
@@ -65,7 +65,7 @@ def test_before_anybody_has_handed_in_nobody_is_behind(course):
 def test_what_is_late_is_told_as_not_taken_off_here():
     late = WEEK._replace(due=datetime.now(UTC), late=0.1)
     told = Gathered(late, facts([]), 0, ()).notes(hidden=False)
-    assert ["The points here are those before anything is taken off for being late."] == told
+    assert ["These points are before anything is taken off for being late."] == told
     assert [] == Gathered(WEEK, facts([]), 0, ()).notes(hidden=False)
 
 
@@ -84,7 +84,7 @@ def test_the_command_prints_the_report_with_names_or_without(course, capsys):
     hidden = capsys.readouterr().out
     assert "operator" not in hidden
     assert "Under 70%" in named
-    assert "Under" not in hidden.partition("Who needs a hand")[2].partition("Question by")[0]
+    assert "Under" not in hidden.partition("Who needs help")[2].partition("Question by")[0]
 
 
 def test_the_command_writes_the_files_that_are_asked_for_whole(course, tmp_path, capsys):
@@ -142,7 +142,7 @@ def test_the_class_is_shown_when_asked_for_and_names_go_and_come_at_a_tick(panel
     assert "operator" not in shown(panel)
     assert "" == panel.saves.value  # those had names
     panel.save.click()
-    assert "They hold no names." in panel.saves.value
+    assert "They have no names in them." in panel.saves.value
     held = re.findall(r"base64,([^\"]+)", panel.saves.value)
     assert 3 == len(held)
     assert all("operator" not in base64.b64decode(data).decode() for data in held)
@@ -172,7 +172,7 @@ def test_a_course_without_sets_says_where_to_make_one_and_finds_it_once_it_is_th
     assert "There is no set in this course yet." in panel.said.value
     put(course, WEEK, datetime.now())
     panel.see.click()
-    assert "Nobody has handed in anything yet." in shown(panel)
+    assert "Nobody has turned in anything yet." in shown(panel)
 
 
 def test_a_set_that_went_bad_is_told_and_what_was_shown_stays(panel, course):

@@ -67,7 +67,7 @@ def test_a_name_that_nbgrader_cannot_have_is_refused(tmp_path, name):
 def test_settings_that_cannot_be_read_are_told(course):
     (course.root / CONFIG).write_text("c = get_config(\n")
     with pytest.raises(
-        CourseFault, match=r"nbgrader_config.py cannot be read: .*Take out what you"
+        CourseFault, match=r"nbgrader_config.py can't be read: .*Take out what you"
     ):
         course_at(course.root)
 
@@ -136,7 +136,7 @@ def test_a_time_of_handing_in_is_taken_in_utc_without_an_offset():
 def test_a_time_that_is_none_is_refused(capsys):
     with pytest.raises(SystemExit):
         typed("week-3", "--when", "noon")
-    assert "noon is not a time; type one such as 2026-12-01T18:00" in capsys.readouterr().err
+    assert "noon isn't a time; type one such as 2026-12-01T18:00" in capsys.readouterr().err
 
 
 @pytest.mark.parametrize("word", ["course", "set", "mark"])
@@ -185,7 +185,7 @@ def test_where_nbgrader_fails_its_words_are_kept_and_the_sentence_says_where(cou
 
 def test_of_many_people_to_look_at_the_first_are_named_and_the_others_counted():
     lines = list(steps._some(f"  p{n}: why" for n in range(25)))
-    assert (21, "  And 5 more; the class's report names them all.") == (len(lines), lines[-1])
+    assert (21, "  And 5 more; the class report names them all.") == (len(lines), lines[-1])
 
 
 def test_a_set_is_made_of_the_chapters_that_are_typed(course):

@@ -74,7 +74,7 @@ def test_what_cannot_be_marked_is_told_and_earns_nothing(
     if beside != SET:
         (tmp_path / "source" / NAME / "set.toml").write_text(beside)
     assert 0.0 == page.set_mark(number)
-    assert shown[0].startswith("This question could not be marked. ")
+    assert shown[0].startswith("This question couldn't be graded. ")
 
 
 def test_cards_stay_away_while_nbgrader_marks(tmp_path, monkeypatch):

@@ -22,7 +22,7 @@ from workbook.trainer.marking import mark
 from workbook.trainer.set_file import parse_set_file
 
 ANA, BEN = "ana.r", "ben"
-NO_SHEET = "No answer sheet was handed in."
+NO_SHEET = "No answer sheet was turned in."
 
 
 def assigned(**keys):
@@ -206,7 +206,7 @@ def test_two_computers_that_both_call_their_answer_the_first_try_made_two_tries(
 def test_answers_after_the_worked_solution_do_not_count_and_that_is_said():
     found = question(*tried(mistaken), shown(WEEK, ANA, N, 2), line(WEEK, ANA, N, right, 3))
     assert ("mistake", 5.0) == (found.status, found.points)
-    said = "Answers after the worked solution was opened were not counted."
+    said = "Answers after the worked solution was opened didn't count."
     assert (said, False) == (found.reason, found.needs_person)
 
 
@@ -243,7 +243,7 @@ def test_a_copied_sheet_with_the_name_changed_earns_nothing_where_numbers_are_on
     assert (0.0, True) == (found.points, found.needs_person)
     theirs = cases_for(WEEK.work, BEN)
     assert [
-        f"The problem “{case.code}” was answered, which this person was not set."
+        f"The problem “{case.code}” was answered, but this person didn't get that problem."
         for case in theirs[:2]
     ] == [part + "." for part in found.reason.rstrip(".").split(". ")]
 
@@ -332,7 +332,7 @@ def test_two_lines_of_one_id_count_once_and_are_looked_at():
     found = question(bad, good)
     assert good.id == bad.id
     assert found.needs_person
-    assert (1, "Two lines with one id say different things; one of them was counted.") == (
+    assert (1, "Two lines with the same id say different things; one of them counted.") == (
         found.tries,
         found.reason,
     )
@@ -402,7 +402,7 @@ def test_a_plain_answer_is_a_first_try():
 def test_a_plain_answer_that_cannot_be_read_is_looked_at(typed):
     found = question(notebook=page((N, typed)))
     assert ("unreadable", 0.0, typed) == (found.status, found.points, found.typed)
-    assert ("The plain answer cannot be read as it stands.", True) == (
+    assert ("The plain answer can't be read the way it is.", True) == (
         found.reason,
         found.needs_person,
     )

@@ -75,7 +75,7 @@ def report(served, page):
 
 def see_class(report):
     report.get_by_label("Set", exact=True).select_option("week-3")
-    report.get_by_role("button", name="Mark and show").click()
+    report.get_by_role("button", name="Grade and show").click()
     report.get_by_role("heading", name="Question by question").wait_for()
     report.locator("svg").nth(1).wait_for()
 
@@ -107,7 +107,7 @@ def test_work_is_set_by_keyboard_alone_and_what_is_written_is_what_was_seen(serv
     code = setting.locator(".w2w-worked b").first
     code.wait_for()
     setting.get_by_text("4 questions at any level").wait_for()
-    setting.get_by_role("button", name="Write the set").focus()
+    setting.get_by_role("button", name="Save the set").focus()
     page.keyboard.press("Enter")
     setting.get_by_text("The set is written").wait_for()
     kept = read_set_file(served.folder / "source" / "by-keyboard" / SET_FILE)
@@ -119,7 +119,7 @@ def test_work_is_set_by_keyboard_alone_and_what_is_written_is_what_was_seen(serv
 def test_a_click_right_after_typing_writes_what_was_typed(served, setting):
     fill_in(setting, "At once")
     setting.get_by_label("Questions, 1 to 60").fill("7")
-    setting.get_by_role("button", name="Write the set").click()
+    setting.get_by_role("button", name="Save the set").click()
     setting.get_by_text("The set is written").wait_for()
     assert 7 == read_set_file(served.folder / "source" / "at-once" / SET_FILE).work.count
 
@@ -131,7 +131,7 @@ def test_a_due_time_is_that_of_the_trainers_own_computer(served, new_page):
         fill_in(setting, "Due in Chicago")
         setting.get_by_label("Due, in your own time").fill("2026-12-01T18:00")
         setting.get_by_label("Taken off for being late").fill("10")
-        setting.get_by_role("button", name="Write the set").click()
+        setting.get_by_role("button", name="Save the set").click()
         setting.get_by_text("The set is written").wait_for()
         kept = read_set_file(served.folder / "source" / "due-in-chicago" / SET_FILE)
         assert (datetime(2026, 12, 2, 0, tzinfo=UTC), 0.1) == (kept.due, kept.late)
@@ -150,8 +150,8 @@ def test_a_set_that_stands_there_is_not_replaced_without_its_own_button(served, 
     put(served.folder, WEEK._replace(name="twice", title="Twice"), datetime.now())
     before = file.read_bytes()
     fill_in(setting, "Twice")
-    setting.get_by_role("button", name="Write the set").click()
-    setting.get_by_text("“twice” stands in this course already.").wait_for()
+    setting.get_by_role("button", name="Save the set").click()
+    setting.get_by_text("“twice” is already in this course.").wait_for()
     assert before == file.read_bytes()
     setting.get_by_role("button", name="Replace it").click()
     setting.get_by_text("What stood there is kept in").wait_for()
@@ -265,7 +265,7 @@ def test_nothing_sticks_out_and_every_word_in_a_picture_is_whole_and_large_enoug
 def test_the_wide_table_is_moved_by_keyboard(opened):
     page = opened[REPORT]
     page.set_viewport_size({"width": NARROW, "height": 900})
-    table = page.get_by_role("region", name="Answers by what became of them")
+    table = page.get_by_role("region", name="How the answers came out")
     assert table.evaluate("node => node.scrollWidth > node.clientWidth")
     table.focus()
     page.keyboard.press("ArrowRight")

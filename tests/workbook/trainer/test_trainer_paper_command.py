@@ -61,8 +61,8 @@ def test_the_command_writes_the_marks_and_says_only_what_is_to_be_looked_at(pape
     )
     assert 0 == status
     assert "ana.r: 40 of 40" not in said
-    assert "Row 3, ben.k: 0 of 40 points. No answer is typed in this row." in said
-    assert "And 11 more to look at; each stands in m.csv." in said
+    assert "Row 3, ben.k: 0 of 40 points. This row has no answers." in said
+    assert "And 11 more to look at; each one is in m.csv." in said
     assert 33 == len((tmp_path / "m.csv").read_text("utf-8-sig").splitlines())
     assert "Week 3\n------" in said
 
@@ -75,7 +75,7 @@ def test_answers_that_somebody_typed_are_never_written_over(paper, tmp_path):
     assert "w-answers.csv is there already and was left as it is." in said
     assert typed == (tmp_path / "w-answers.csv").read_bytes().decode()
     status, _, told = paper("week-3", "--mark", "w-answers.csv", "--csv", "w-answers.csv")
-    assert (2, "The file that is read would be written over. Give --csv another name.\n") == (
+    assert (2, "The result would overwrite the file you are reading. Give --csv another name.\n") == (
         status,
         told,
     )
@@ -91,7 +91,7 @@ def test_a_part_of_the_sheets_has_the_codes_it_has_among_all(paper, tmp_path):
 @pytest.mark.parametrize(
     ("words", "said"),
     [
-        (["week-3"], "Type --pdf and a name to print, or --mark and a file to mark it."),
+        (["week-3"], "Type --pdf and a name to print, or --mark and a file to grade it."),
         (["week-3", "--pdf", "w.pdf"], "Type --sheets 30 for numbered sheets, or --people"),
         (["week-3", "--pdf", "w.pdf", "--sheets", "0"], "Argument --sheets: 0 is no number of sheets; type"),
         (["week-3", "--pdf", "w.pdf", "--sheets", "9-3"], "Argument --sheets: 9-3 is no number of sheets"),

@@ -115,7 +115,7 @@ def test_what_is_wrong_with_the_headings_is_said_once_for_the_file():
         "Column “9” is none of the 4 questions, and is not read.",
         "No column is headed for question 3.",
     ] == messages(text(head=head))
-    assert ["Row 1 stands before the headings: “Week 3”."] == messages("Week 3,\n" + text())
+    assert ["Row 1 comes before the headings: “Week 3”."] == messages("Week 3,\n" + text())
     assert [] == messages(text())
 
 

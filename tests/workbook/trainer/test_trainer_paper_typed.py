@@ -70,7 +70,7 @@ def test_a_row_without_answers_is_a_person_s_with_nothing_and_says_so():
         found.out_of,
         found.needs_person,
     )
-    assert "No answer is typed in this row." == found.reason
+    assert "This row has no answers." == found.reason
 
 
 def test_the_file_as_it_is_made_reads_back_and_every_sheet_is_its_person_s():
@@ -98,7 +98,7 @@ def test_an_id_that_lost_its_zeros_in_a_spreadsheet_is_still_that_person_s():
 def test_a_code_without_a_list_and_without_an_id_is_nobody_s():
     found = one(text(row(BEN)), people=())
     assert ("", (), True) == (found.person, found.questions, found.needs_person)
-    assert "Nobody here has this sheet. Name the list of people it was printed for." == found.reason
+    assert "Nobody on this list has this sheet. Give the list of people it was printed for." == found.reason
 
 
 def test_a_row_that_names_another_than_its_code_gives_nobody_marks():
@@ -121,7 +121,7 @@ def test_a_sheet_of_another_set_counts_for_nobody():
     (sheet,) = sheets_of(other, PEOPLE[:1])
     found = one(text([str(sheet.code), "ana.r", "", *RIGHT]))
     assert ("", 0) == (found.person, found.points)
-    assert "This sheet is of another set, or of this one before it was changed." == found.reason
+    assert "This sheet is from another set, or from this set before it was changed." == found.reason
 
 
 @pytest.mark.parametrize(

@@ -110,7 +110,7 @@ def test_marks_are_gone_through_once_and_in_any_order_come_to_the_same(marks, to
 
 def test_of_nobody_there_is_nothing_to_say():
     assert ("", (), (), ()) == facts([])
-    assert ["Nobody has handed in anything yet."] == report(facts([]), "A")[0].lines
+    assert ["Nobody has turned in anything yet."] == report(facts([]), "A")[0].lines
     alone = facts([mark(WEEK, "zoe.q", b"")])
     assert () == alone.questions
     assert ["1 person answered nothing."] == report(alone, "A")[0].lines
@@ -230,10 +230,10 @@ def test_what_was_chosen_is_told_as_an_example_for_its_numbers_are_of_one_person
     varying = next(flaw for flaw in told.flaws if flaw.varies)
     text = report_text(report(told._replace(flaws=(varying,)), "A"))
     assert f"For example: {varying.says}" in text
-    assert f"Teach again: {varying.why[0].upper()}" in text
+    assert f"Go over again: {varying.why[0].upper()}" in text
 
 
-# Who needs a hand
+# Who needs help
 
 
 def test_who_must_be_looked_at_comes_first_with_the_reason_then_the_lowest(told):
@@ -280,7 +280,7 @@ def test_without_names_no_id_is_anywhere_in_the_report_or_in_a_file(marks):
         made(told, hidden=True).decode() for made in (people_csv, questions_csv, mistakes_csv)
     ]
     assert [] == [(one, at) for at, text in enumerate(shown) for one in ids if one in text]
-    assert "Look at the sheet; the reason stands in the report with names." in " ".join(
+    assert "Look at the sheet; the reason is in the report with names." in " ".join(
         shown[0].split()
     )
     named = report_text(report(told, "Week 3"))

@@ -69,9 +69,9 @@ def test_a_title_and_a_chapter_are_enough():
     [
         ({"title": " "}, "The title is empty. Type one, such as Week 3: power."),
         ({"title": "x" * 101}, "The title has 101 letters. Type up to 100 plain ones."),
-        ({"title": "???"}, "The title makes no name for a folder. Type one, such as week-3."),
-        ({"name": "../up"}, "“../up” cannot name a folder."),
-        ({"name": "week 3"}, "“week 3” cannot name a folder."),
+        ({"title": "???"}, "The title doesn't give a folder name. Type one, such as week-3."),
+        ({"name": "../up"}, "“../up” can't be a folder name."),
+        ({"name": "week 3"}, "“week 3” can't be a folder name."),
         ({"chapters": ()}, "Nothing is chosen yet. Check a chapter or a kind of problem."),
         ({"count": "61"}, "You typed “61” for the questions. Type a whole number from 1 to 60."),
         ({"count": ""}, "The number of questions is empty. Type a whole number from 1 to 60."),
@@ -195,7 +195,7 @@ def test_a_due_time_is_said_in_the_computers_time_and_in_utc_with_the_other_day(
 
 def test_a_due_time_that_has_passed_is_told():
     said = " ".join(summary(WEEK._replace(due=NOW - timedelta(days=1)), NOW))
-    assert "That time has passed, so all that comes in is late. Check the date." in said
+    assert "That time has passed, so everything that comes in is late. Check the date." in said
 
 
 def test_every_next_step_is_a_command_that_there_is():
@@ -244,7 +244,7 @@ def test_the_same_set_again_leaves_its_file_as_it_is_with_its_remarks(course):
             WEEK._replace(work=WEEK.work._replace(seed=9)),
             "Answers to its questions would no longer count.",
         ),
-        (WEEK._replace(name="Week-3-Power"), "“week-3-power” stands in this course already."),
+        (WEEK._replace(name="Week-3-Power"), "“week-3-power” is already in this course."),
     ],
 )
 def test_another_set_of_the_name_is_refused_and_not_a_byte_is_changed(course, other, told):
@@ -260,7 +260,7 @@ def test_it_is_told_how_many_have_handed_in_for_what_stands_there(course):
     for person in ("inez", "tobias"):
         (course / "submitted" / person / "week-3-power").mkdir(parents=True)
     said = standing(course, WEEK._replace(points=3.0)).says
-    assert "2 sheets were handed in for it so far." == said[-1]
+    assert "2 sheets were turned in for it so far." == said[-1]
 
 
 def _with_work_in(course):
@@ -321,9 +321,9 @@ def test_what_is_replaced_is_kept_aside_whole(course):
     said = put(course, WEEK._replace(points=2.0), NOW, replace=True)
     (aside,) = (course / "replaced").iterdir()
     assert before == files(aside)
-    assert f"What stood there is kept in {aside}." == said[0]
+    assert f"What was there before is kept in {aside}." == said[0]
     assert 2.0 == read_set_file(place / SET_FILE).points
-    with pytest.raises(CannotPut, match="cannot be put aside: File exists"):
+    with pytest.raises(CannotPut, match="can't be moved aside: File exists"):
         put(course, WEEK, NOW, replace=True)  # in the same second
 
 
@@ -372,7 +372,7 @@ def test_a_plant_is_read_with_its_keys_at_the_top_or_below_a_heading():
 @pytest.mark.parametrize(
     ("data", "fault"),
     [
-        (b"\xff\xfe", "The file is not one of a plant. Fill in the example here."),
+        (b"\xff\xfe", "This file doesn't describe a plant. Fill in the example from this page."),
         (b"a = ", "The file is not one of a plant"),
         (b"title = 'x'", "plant has “title”. It may have: name, units, pumps, people."),
         (b"#" * 200_001, "The file has 200,001 bytes; no plant needs 200,000."),
@@ -411,7 +411,7 @@ def test_a_plant_brought_in_is_in_the_set_and_can_be_left_out(panel):
 def test_a_plant_that_cannot_be_taken_leaves_the_one_before(panel):
     bring(panel.plant, "plant.toml", PLANT)
     bring(panel.plant, "<b>.toml", b"name = 1")
-    assert "&lt;b&gt;.toml” was not taken." in panel.plant.said.value
+    assert "&lt;b&gt;.toml” wasn't accepted." in panel.plant.said.value
     assert "“Marlow Bend”" in panel.plant.line.value
 
 
@@ -420,7 +420,7 @@ def test_a_plant_that_cannot_be_taken_leaves_the_one_before(panel):
 
 def test_an_empty_form_says_what_to_fill_in_and_writes_nothing(panel, course):
     panel.writing.write.click()
-    assert "Nothing was written. What is missing stands above." in panel.writing.said.value
+    assert "Nothing was saved. What is missing is shown above." in panel.writing.said.value
     assert "The title is empty." in panel.looking.said.value
     assert [] == sets_in(course)
 
@@ -503,7 +503,7 @@ def test_another_set_of_the_name_is_replaced_only_by_the_button_for_it(panel, co
     panel.form.texts["count"].box.value = "12"
     panel.writing.write.click()
     assert "12 questions" in panel.looking.said.value
-    assert "Nothing was written." in panel.writing.said.value
+    assert "Nothing was saved." in panel.writing.said.value
     assert ("", before) == (panel.writing.replace.layout.display, place.read_bytes())
     panel.form.texts["count"].box.value = "14"  # changed after it was asked: it asks again
     panel.writing.replace.click()

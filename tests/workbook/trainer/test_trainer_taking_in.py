@@ -106,7 +106,7 @@ def test_the_same_work_again_is_left_and_that_is_said(course, mail):
     zipped(mail / "ana.r.zip", {SHEET: "a"}, at=1_800_000_000)
     take_in(course, NAME, mail)
     again = take_in(course, NAME, mail)
-    assert ((), ("ana.r.zip: ana.r has handed in this or newer work already.",)) == again
+    assert ((), ("ana.r.zip: ana.r has already turned in this work or newer work.",)) == again
     assert not (course.root / "earlier").exists()
 
 
@@ -131,13 +131,13 @@ def test_a_file_named_after_one_person_with_the_work_of_another_is_not_taken(cou
 def test_a_file_of_which_nobody_can_say_whose_it_is_is_told(course, mail):
     zipped(mail / "my homework!.zip", {SHEET: "a"})
     (note,) = take_in(course, NAME, mail).notes
-    assert note.startswith("my homework!.zip: it cannot be told whose this is. An id has up to")
+    assert note.startswith("my homework!.zip: there is no way to tell whose work this is. An id has up to")
 
 
 def test_a_file_without_any_work_in_it_is_told(course, mail):
     zipped(mail / "ana.r.zip", {"photo.jpg": "a"})
     (note,) = take_in(course, NAME, mail).notes
-    assert "ana.r.zip holds no answer sheet and no notebook of “week-3”." == note
+    assert "ana.r.zip has no answer sheet and no notebook of “week-3”." == note
 
 
 # What somebody may send.
@@ -198,5 +198,5 @@ def test_a_time_and_a_secret_that_were_sent_along_are_not_kept(course, mail):
 
 
 def test_a_folder_that_is_not_there_is_told(course, tmp_path):
-    with pytest.raises(CourseFault, match=r"The folder .*none cannot be read: No such file"):
+    with pytest.raises(CourseFault, match=r"The folder .*none can't be read: No such file"):
         take_in(course, NAME, tmp_path / "none")

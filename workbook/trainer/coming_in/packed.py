@@ -34,7 +34,7 @@ def files_in(item: Path) -> dict[PurePosixPath, bytes]:
             return dict(_limited(item.name, _of_zip(packed)))
     except SPOILT as fault:
         raise CannotOpen(
-            f"{item.name} could not be opened ({fault}). Ask for it again, as a zip file."
+            f"{item.name} couldn't be opened ({fault}). Ask for it again, as a zip file."
         ) from fault
 
 

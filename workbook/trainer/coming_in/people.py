@@ -39,9 +39,9 @@ def read_people(path: Path) -> list[Person]:
     try:
         text = Path(path).read_bytes()[: MOST + 1].decode("utf-8-sig")
     except FileNotFoundError:
-        raise CourseFault(f"There is no file {path}. Check its name and place.") from None
+        raise CourseFault(f"There is no file {path}. Check its name and folder.") from None
     except (OSError, UnicodeDecodeError):
-        raise CourseFault(f"{path} cannot be read. Save it as CSV, in UTF-8.") from None
+        raise CourseFault(f"{path} can't be read. Save it as CSV UTF-8.") from None
     reader = csv.DictReader(StringIO(text, newline=""))
     heads = [(head or "").strip().lower() for head in reader.fieldnames or ()]
     if "id" not in heads:
@@ -70,7 +70,7 @@ def _checked(where: str, text: str) -> str:
     """A name that also nbgrader's list of grades can hold, which knows no quotation marks."""
     if len(text) > LONGEST or "," in text or not text.isprintable():
         raise CourseFault(
-            f"{where}: “{text[:40]}” is too long, or has a comma or a line end. Take it out."
+            f"{where}: “{text[:40]}” is too long, or has a comma or a line end. Fix or remove it."
         )
     return text
 
@@ -81,7 +81,7 @@ def keep_people(course: Course, people: list[Person]) -> Path:
     try:
         path.write_bytes(csv_of([HEADS, *people]).removeprefix(b"\xef\xbb\xbf"))
     except OSError as error:
-        raise CourseFault(f"{path} cannot be written: {error.strerror}.") from error
+        raise CourseFault(f"{path} can't be written: {error.strerror}.") from error
     return path
 
 

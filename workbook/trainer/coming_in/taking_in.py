@@ -68,7 +68,7 @@ def take_in(course: Course, name: str, source: Path, when: datetime | None = Non
         except CannotOpen as fault:
             notes.append(str(fault))
         except OSError as error:
-            raise CourseFault(f"{error.filename} cannot be written: {error.strerror}.") from error
+            raise CourseFault(f"{error.filename} can't be written: {error.strerror}.") from error
     return Taken(tuple(dict.fromkeys(taken)), tuple(notes))
 
 
@@ -79,7 +79,7 @@ def _items(source: Path) -> list[Path]:
     try:
         return [item for item in source.iterdir() if not item.name.startswith(".")]
     except OSError as error:
-        raise CourseFault(f"The folder {source} cannot be read: {error.strerror}.") from error
+        raise CourseFault(f"The folder {source} can't be read: {error.strerror}.") from error
 
 
 def _works(item: Path, name: str) -> Iterator[_Work]:
@@ -100,7 +100,7 @@ def _works(item: Path, name: str) -> Iterator[_Work]:
     for person, sent in inside.items():
         found = _named_right(sent, f"{name}.ipynb", SHEET)
         if not {PurePosixPath(f"{name}.ipynb"), PurePosixPath(SHEET)} & set(found):
-            raise CannotOpen(f"{item.name} holds no answer sheet and no notebook of “{name}”.")
+            raise CannotOpen(f"{item.name} has no answer sheet and no notebook of “{name}”.")
         yield _Work(person, found, _packed(sent))
 
 
@@ -134,7 +134,9 @@ def _person(item: Path, text: str) -> str:
     try:
         return person_id(text)
     except SolverError as fault:
-        raise CannotOpen(f"{item.name}: it cannot be told whose this is. {fault}") from None
+        raise CannotOpen(
+            f"{item.name}: there is no way to tell whose work this is. {fault}"
+        ) from None
 
 
 def _without_folder(files: dict[PurePosixPath, bytes]) -> dict[PurePosixPath, bytes]:
@@ -162,7 +164,7 @@ def _put(course: Course, name: str, work: _Work, when: datetime) -> str:
     if place.exists():
         before = read_handed(place, name, work.person).when
         if before and before >= when:
-            return f"{work.person} has handed in this or newer work already."
+            return f"{work.person} has already turned in this work or newer work."
         _move_away(course, name, work.person, place)
     half = place.with_name(f".{name}.part")
     shutil.rmtree(half, ignore_errors=True)

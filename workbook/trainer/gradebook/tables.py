@@ -129,7 +129,7 @@ def opened(address: str) -> Iterator[Connection]:
             yield connection
     except DBAPIError as error:
         raise GradebookFault(
-            f"The gradebook could not be used, and nothing in it was changed: {error.orig}. "
+            f"The gradebook couldn't be used, and nothing in it was changed: {error.orig}. "
             "Close other programs that use it, then type the same command again."
         ) from error
     finally:
@@ -152,7 +152,7 @@ def set_rows(connection: Connection, name: str) -> SetRows:
             f"The gradebook has no set “{name}” yet. Type: python3 -m workbook set {name}"
         )
     if len(found) > 1:
-        raise GradebookFault(f"“{name}” has other notebooks too; mark it with --nbgrader.")
+        raise GradebookFault(f"“{name}” has other notebooks too; grade it with --nbgrader.")
     assignment, due, notebook, _ = found[0]
     cells = connection.execute(
         select(CELL.c.name, CELL.c.id, GRADE_CELL.c.max_score)

@@ -19,13 +19,17 @@ def options(parser: argparse.ArgumentParser) -> None:
     """What can be typed after `paper`."""
     parser.add_argument("set", help="the file of a set or its folder, or its name in the course")
     parser.add_argument("--course", metavar="FOLDER", default=".", help="the course; this folder")
-    parser.add_argument("--sheets", type=_numbers, metavar="N", help="so many, or 31-60 of them")
+    parser.add_argument(
+        "--sheets", type=_numbers, metavar="N", help="how many, or a range such as 31-60"
+    )
     parser.add_argument("--people", metavar="CSV", help="for these people, by id and name")
     parser.add_argument("--pdf", metavar="OUT", help="print the sheets, then the key")
     parser.add_argument("--solved", metavar="3,7", default="", help="work these sheets in full too")
-    parser.add_argument("--two-sided", action="store_true", help="a new leaf for each sheet")
-    parser.add_argument("--mark", metavar="CSV", help="mark the answers that were typed into this")
-    parser.add_argument("--csv", metavar="OUT", help="write the marks, every question, to this")
+    parser.add_argument("--two-sided", action="store_true", help="start each sheet on new paper")
+    parser.add_argument("--mark", metavar="CSV", help="grade the answers typed into this file")
+    parser.add_argument(
+        "--csv", metavar="OUT", help="write the grades, question by question, to this file"
+    )
     parser.add_argument("--report", action="store_true", help="say how the class did")
 
 
@@ -35,7 +39,9 @@ def _numbers(text: str) -> tuple[int, int]:
         low, high = map(int, match.groups() if match[2] else ("1", match[1]))
         if 1 <= low <= high:
             return low, high
-    raise argparse.ArgumentTypeError(f"{text} is no number of sheets; type one such as 30 or 31-60")
+    raise argparse.ArgumentTypeError(
+        f"{text} isn't a number of sheets; type one such as 30 or 31-60"
+    )
 
 
 def run(options: argparse.Namespace) -> int:
@@ -54,7 +60,7 @@ def run(options: argparse.Namespace) -> int:
         from ...record.writing import PART
 
         name = str(error.filename).removesuffix(PART)
-        print(f"{name}: {error.strerror}. Check the name and the place.", file=sys.stderr)
+        print(f"{name}: {error.strerror}. Check the name and the folder.", file=sys.stderr)
         return 2
     return 0
 
@@ -67,7 +73,7 @@ def _steps(options: argparse.Namespace) -> Iterator[str]:
     from .steps import mark_typed_file, print_sheets
 
     if bool(options.pdf) == bool(options.mark):
-        raise SolverError("Type --pdf and a name to print, or --mark and a file to mark it.")
+        raise SolverError("Type --pdf and a name to print, or --mark and a file to grade it.")
     assigned = read_set_file(_file(options))
     people = read_people(Path(options.people)) if options.people else []
     if options.pdf:

@@ -21,12 +21,12 @@ from .typed import TypedRow
 __all__ = ["RowMark", "marks_of"]
 
 UNREAD = "unreadable"
-OTHER_SET = "This sheet is of another set, or of this one before it was changed."
-NOBODY = "Nobody here has this sheet. Name the list of people it was printed for."
-MOVED = "The list of people has changed since this sheet was printed. See whether it is {}’s."
+OTHER_SET = "This sheet is from another set, or from this set before it was changed."
+NOBODY = "Nobody on this list has this sheet. Give the list of people it was printed for."
+MOVED = "The list of people has changed since this sheet was printed. Check whether it is {}’s."
 OTHER = "The code is of {}’s sheet, and the row says {}. Correct one of them."
-PARTED = "More cells are filled than there are headings: a comma may have parted an answer. Put it in quotation marks."
-EMPTY = "No answer is typed in this row."
+PARTED = "More cells are filled than there are headings: a comma may have split an answer. Put that answer in quotation marks."
+EMPTY = "This row has no answers."
 AGAIN = "Row {} has this sheet too, and is the one that counts."
 TWICE = "Row {} has this sheet too, with other answers. Delete one of them."
 

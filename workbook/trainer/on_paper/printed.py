@@ -27,7 +27,7 @@ HOW = (
 )
 KEY_HOW = (
     "Under each answer stands what is accepted, in the same unit. Any unit of the same kind is "
-    "right too. The number of a choice stands alone."
+    "right too. A choice is just its number."
 )
 EVERYBODY = "all"
 LONGEST_NAME = 60

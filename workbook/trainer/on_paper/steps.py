@@ -41,11 +41,11 @@ def print_sheets(
     made = answers_csv(sheets)
     # What somebody has typed there must never be lost.
     if path.exists() and path.read_bytes() != made:
-        yield f"{path} is there already and was left as it is. Give the PDF another name for a new one."
+        yield f"{path} is already there and was left alone. For a new one, give the PDF another name."
         return
     with whole_file(path, "wb") as file:
         file.write(made)
-    yield f"Type the answers into {path}, a row for each sheet. To mark them, type --mark {path}."
+    yield f"Type the answers into {path}, a row for each sheet. To grade them, type --mark {path}."
 
 
 def _sheets(
@@ -79,7 +79,9 @@ def mark_typed_file(
     """Mark every row of a file; write the marks, or say them."""
     path = Path(options.mark)
     if options.csv and Path(options.csv).resolve() == path.resolve():
-        raise CannotPrint("The file that is read would be written over. Give --csv another name.")
+        raise CannotPrint(
+            "The result would overwrite the file you are reading. Give --csv another name."
+        )
     with path.open("rb") as stream:
         typed = TypedFile(stream, assigned.work.count)
         marks = list(_with_progress(marks_of(assigned, typed, people)))
@@ -91,7 +93,7 @@ def mark_typed_file(
     most = MOST_SAID if options.csv else len(said)
     yield from said[:most]
     if len(said) > most:
-        yield f"And {len(said) - most:,} more to look at; each stands in {options.csv}."
+        yield f"And {len(said) - most:,} more to look at; each one is in {options.csv}."
     yield from _in_all(marks, people)
     if options.csv:
         yield f"{options.csv} is written."

@@ -27,14 +27,10 @@ DAMAGED = re.compile(
     r"|\d{1,2}([/.-])\d{1,2}\2\d{2,4}( .*)?|#.*",
     re.IGNORECASE,
 )
-EITHER = "{} may have a decimal comma or thousands. Type it without a comma."
-SPOILT = (
-    "{} looks like what a spreadsheet made of an answer. Type it again from the sheet, as text."
-)
+EITHER = "{} could have a decimal comma or a thousands comma. Type it without a comma."
+SPOILT = "{} looks like an answer a spreadsheet changed. Type it again from the sheet, as text."
 LONGEST = 400  # characters of a cell that are looked at; no answer that can be read has as many
-WRITE = (
-    "Begin the file that is made with the sheets, or head a column “sheet” and the others 1, 2, 3."
-)
+WRITE = "Use the file made with the sheets, or name one column “sheet” and the others 1, 2, 3."
 
 
 class NoSheets(SolverError, ValueError):
@@ -80,9 +76,7 @@ class TypedFile:
         for row in above:
             text = " ".join(filter(None, row.cells)).strip()
             if text and not text.casefold().startswith("sep="):
-                self.messages.append(
-                    f"Row {row.number} stands before the headings: {quoted(text)}."
-                )
+                self.messages.append(f"Row {row.number} comes before the headings: {quoted(text)}.")
         self._take(heads.cells)
 
     def _known(self, cells) -> int:

@@ -14,8 +14,10 @@ def options(parser: argparse.ArgumentParser) -> None:
     """What can be typed after `class`."""
     parser.add_argument("set", help="the name of the set, such as week-3")
     parser.add_argument("--course", metavar="FOLDER", default=".", help="the course; this folder")
-    parser.add_argument("--no-names", action="store_true", help="numbers in place of people's ids")
-    parser.add_argument("--low", type=_percent, default=70, help="percent of points; less is low")
+    parser.add_argument("--no-names", action="store_true", help="numbers instead of people's ids")
+    parser.add_argument(
+        "--low", type=_percent, default=70, help="percent of points; below that needs help"
+    )
     for name in ("people", "questions", "mistakes"):
         parser.add_argument(f"--{name}", metavar="OUT", help=f"write the {name} to a CSV file")
 
@@ -41,7 +43,7 @@ def run(options: argparse.Namespace) -> int:
     except SolverError as refusal:
         return _refuse(str(refusal))
     except OSError as error:
-        return _refuse(f"{error.filename}: {error.strerror}. Check the name and the place.")
+        return _refuse(f"{error.filename}: {error.strerror}. Check the name and the folder.")
     if not written:
         hidden, low = options.no_names, options.low / 100
         notes = found.notes(hidden)
@@ -79,7 +81,7 @@ def _written(found, options: argparse.Namespace) -> int:
 
     wanted = [(each, getattr(options, each.name)) for each in FILES if getattr(options, each.name)]
     if len({Path(out).resolve() for _, out in wanted}) < len(wanted):
-        raise SolverError("Two files would have one name. Give each its own.")
+        raise SolverError("Two files have the same name. Give each its own.")
     for each, out in wanted:
         with whole_file(Path(out), "wb") as file:
             file.write(each.made(found.facts, options.no_names))

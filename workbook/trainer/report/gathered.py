@@ -77,15 +77,15 @@ def _left_out(folders: Sequence[str], hidden: bool) -> list[str]:
     if not folders:
         return []
     were = "folder was" if len(folders) == 1 else "folders were"
-    many = f"{len(folders):,} {were} left out, as no id can be so"
+    many = f"{len(folders):,} {were} left out, because that can't be an id"
     if hidden:
         return [f"{many}."]
     named = ", ".join(f"“{each[:40]}”" for each in folders[:NAMED])
     more = f" and {len(folders) - NAMED:,} more" if len(folders) > NAMED else ""
-    return [f"{many}: {named}{more}.", "Rename each to the id of its person, and look again."]
+    return [f"{many}: {named}{more}.", "Rename each one to the person's id, and look again."]
 
 
 def _late(assigned: Assigned) -> list[str]:
     if not (assigned.due and assigned.late):
         return []
-    return ["The points here are those before anything is taken off for being late."]
+    return ["These points are before anything is taken off for being late."]

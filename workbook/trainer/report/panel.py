@@ -25,10 +25,10 @@ __all__ = ["ClassPanel"]
 
 UNDERS = [(f"Under {under:.0%} of the points", under) for under in (0.5, 0.6, 0.7, 0.8)]
 TOLD_EVERY = 2  # seconds
-NO_SETS = "There is no set in this course yet. The page “Set work” makes one."
+NO_SETS = "There is no set in this course yet. Make one on the page “Set work”."
 ABOUT = (
-    "It marks what was handed in anew each time, by your own copy of the set, and writes nothing. "
-    "Points that you changed by hand in nbgrader do not count here."
+    "It grades what was turned in again each time, by your own copy of the set, and writes nothing. "
+    "Points you changed by hand in nbgrader don't count here."
 )
 
 
@@ -46,9 +46,9 @@ class ClassPanel(Panel):
         self.course, self.found = course, None
         names = sets_in(course)
         self.sets = chooser("Set", names, lambda _: None, _newest(course, names))
-        self.see = button("Mark and show", self.once(self.look), first=True)
+        self.see = button("Grade and show", self.once(self.look), first=True)
         self.hidden = tick("No names", False, self.safely(lambda _: self._show()))
-        self.low = chooser("Needs a hand", UNDERS, self.safely(lambda _: self._show()), LOW)
+        self.low = chooser("Needs help", UNDERS, self.safely(lambda _: self._show()), LOW)
         self.parts, self.saves = Parts(), HTML()
         self.save = button("Make files to save", self.once(self._save))
         self.keep = VBox(
@@ -89,7 +89,7 @@ class ClassPanel(Panel):
             nonlocal told
             if monotonic() - told > TOLD_EVERY:
                 told = monotonic()
-                self.said.value = say("note", f"{done:,} of {counted(of, 'sheet')} marked so far.")
+                self.said.value = say("note", f"{done:,} of {counted(of, 'sheet')} graded so far.")
 
         return step
 
@@ -111,5 +111,9 @@ class ClassPanel(Panel):
             for one in FILES
         ]
         items = "".join(f"<li>{each}</li>" for each in links)
-        names = "They hold no names." if hidden else "They hold the ids of people: keep them safe."
+        names = (
+            "They have no names in them."
+            if hidden
+            else "They have people's ids in them: keep them safe."
+        )
         self.saves.value = f'<ul class="w2w-saves">{items}</ul><p>{names}</p>'

@@ -39,8 +39,8 @@ def spread_picture(told: ClassFacts) -> Pictured:
     rows = tuple((name, str(many)) for name, many in zip(names, told.spread, strict=True))
     known = dict(zip(names, told.spread, strict=True))
     said = "; ".join(f"{name} of the points: {counted_people(int(many))}" for name, many in rows)
-    alt = f"How many people have how much of the points. {said}."
-    view = View("How the points are spread", alt, ("Points", "People"), rows, known, "")
+    alt = f"How many people got what percent of the points. {said}."
+    view = View("How the points are spread out", alt, ("Points", "People"), rows, known, "")
     return _pictured("class-spread", view, _draw_spread, 2.8)
 
 

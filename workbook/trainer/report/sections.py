@@ -60,7 +60,7 @@ def report(
         return (first, _hands(told, hidden, low)) if told.people else (first,)
     return (
         first,
-        Section("How the points are spread", (), spread_picture(told)),
+        Section("How the points are spread out", (), spread_picture(told)),
         Section("The hardest questions", (), hardest_picture(told.hardest[:HARDEST])),
         _flaws(told),
         _hands(told, hidden, low),
@@ -79,28 +79,28 @@ def _flaws(told: ClassFacts) -> Section:
         for flaw in told.flaws[:FLAWS]
     ]
     lines = [
-        "They are those in the answers that count, the commonest first.",
-        "The file of mistakes has all of them, and what the file of a set calls each.",
+        "These are from the answers that count, most common first.",
+        "The mistakes file has all of them, with the name each one has in a set's file.",
     ]
     if not points:
-        lines = ["No answer that counts has a known mistake."]
-    return Section("Mistakes to teach again", lines, points=points)
+        lines = ["None of the answers that count has a known mistake."]
+    return Section("Mistakes to go over again", lines, points=points)
 
 
 def _hands(told: ClassFacts, hidden: bool, low: float) -> Section:
     found = hands(told.people, low)
-    lines = [] if found else ["Nobody, by what was handed in."]
+    lines = [] if found else ["Nobody, going by what was turned in."]
     if (more := len(found) - HANDS) > 0:
-        lines = [f"These {HANDS} come first; {more:,} more stand in the file of people."]
+        lines = [f"These {HANDS} come first; {more:,} more are in the people file."]
     rows = hand_rows(found[:HANDS], names_for(told, hidden))
-    table = _table("Whom to see first stands on top", HAND_HEADS, rows) if rows else None
-    return Section("Who needs a hand", lines, table=table)
+    table = _table("See these people first", HAND_HEADS, rows) if rows else None
+    return Section("Who needs help", lines, table=table)
 
 
 def _questions(told: ClassFacts) -> Section:
     rows = question_rows(told.questions)
     lines = telling_lines(len(told.there))
-    table = _table("Answers by what became of them", QUESTION_HEADS, rows)
+    table = _table("How the answers came out", QUESTION_HEADS, rows)
     return Section("Question by question", lines, table=table)
 
 

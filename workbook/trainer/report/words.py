@@ -32,7 +32,7 @@ QUESTION_HEADS = (
     "Tells apart", "Best third", "Lowest third",
 )  # fmt: skip
 HAND_HEADS = ("Person", "Points", "Why")
-LOOK = "Look at the sheet; the reason stands in the report with names."
+LOOK = "Look at the sheet; the reason is in the report with names."
 
 
 def names_for(told: ClassFacts, hidden: bool) -> dict[str, str]:
@@ -51,13 +51,13 @@ def summary(told: ClassFacts) -> list[str]:
     """How many there were, and how they did."""
     there, absent = told.there, len(told.people) - len(told.there)
     if not told.people:
-        return ["Nobody has handed in anything yet."]
+        return ["Nobody has turned in anything yet."]
     nothing = [f"{counted_people(absent)} answered nothing."] * bool(absent)
     if not there:
         return nothing
     shares = [person.share for person in there]
     look = sum(person.needs and person.handed_in for person in told.people)
-    looks = [f"{counted_people(look)} handed in a sheet that you must look at."] * bool(look)
+    looks = [f"{counted_people(look)} turned in a sheet you need to look at."] * bool(look)
     return [
         f"{counted_people(len(there))} answered {counted(len(told.questions), 'question')}.",
         *nothing,
@@ -74,7 +74,7 @@ def flaw_lines(flaw: Flaw, there: int) -> list[str]:
     return [
         f"{counted_people(len(flaw.people))} of {there:,}, in {where}.",
         f"{for_example}{flaw.says}",
-        f"Teach again: {_sentence(flaw.why)}",
+        f"Go over again: {_sentence(flaw.why)}",
     ]
 
 
@@ -103,15 +103,15 @@ def telling_lines(people: int) -> list[str]:
     if people < ENOUGH:
         return [
             f"Whether a question tells people apart is not said under {ENOUGH} people.",
-            "One person alone would turn the number round.",
+            "One person alone could reverse this number.",
         ]
     lines = [
-        "“Tells apart” says whether those who did well elsewhere did well here too.",
-        "1 is always, 0 is no connection, and below 0 they did worse here.",
+        "“Tells apart” shows whether people who did well on the rest did well here too.",
+        "1 means always, 0 means no connection, and below 0 means they did worse here.",
         f"From {WELL} up, a question tells people apart well (common practice, no source).",
-        "Where it goes the wrong way, read the question and its answer again.",
-        "A question that nearly all got right cannot tell much, and that is no fault.",
-        "The thirds are those who have most, and least, in the other questions.",
+        "If it goes the wrong way, read the question and its answer again.",
+        "A question nearly everyone got right can't tell people apart, and that's fine.",
+        "The thirds are the people with the most and the fewest points on the other questions.",
     ]
     if people < ROUGH:
         off = (people - 3) ** -0.5

@@ -41,10 +41,10 @@ def name_in(text: str, title: str) -> str:
     """A name for the folder, of the title where none is typed; raises SolverError."""
     name = text.strip() or folder_name(title)
     if not name:
-        raise SolverError("The title makes no name for a folder. Type one, such as week-3.")
+        raise SolverError("The title doesn't give a folder name. Type one, such as week-3.")
     if len(name) > LONGEST_NAME or not NAME.fullmatch(name):
         raise SolverError(
-            f"“{name[:40]}” cannot name a folder. Use letters, digits and hyphens, such as week-3."
+            f"“{name[:40]}” can't be a folder name. Use letters, digits and hyphens, such as week-3."
         )
     return name
 

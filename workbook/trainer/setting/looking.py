@@ -17,8 +17,8 @@ from .preview import CARDS, LIST, preview_html
 __all__ = ["Looking"]
 
 WAYS = [("A list of the answers", LIST), ("Cards with the solutions", CARDS)]
-ABOUT = "Type the id of anybody, such as the one they sign in with, to see what they will get."
-NOBODY = "Type the id of a person to see their questions."
+ABOUT = "Type anyone's id, such as the one they sign in with, to see what they will get."
+NOBODY = "Type a person's id to see their questions."
 
 
 class Looking:
@@ -26,7 +26,7 @@ class Looking:
 
     def __init__(self, panel: Panel, gate: Gate, other_questions: Callable[[], None]):
         self.see = button("See the set", gate.click, first=True)
-        self.others = button("Other questions", panel.once(other_questions))
+        self.others = button("Different questions", panel.once(other_questions))
         self.people = [
             Entry(panel, label, lambda _: None, gate)
             for label in ("As this person", "Beside this one (may be empty)")
@@ -41,7 +41,7 @@ class Looking:
     def _parts(self) -> list:
         asked = [*(entry.box for entry in self.people), self.way]
         return [
-            HTML(f'<h4>See it as anybody</h4><p class="w2w-about">{ABOUT}</p>'),
+            HTML(f'<h4>See it as anyone</h4><p class="w2w-about">{ABOUT}</p>'),
             classed(Box(asked), "w2w-grid"),
             classed(Box([self.see, self.others]), "w2w-buttons"),
             self.said,

@@ -64,7 +64,7 @@ class SettingPanel(Panel):
         if (self.course / CONFIG).exists():
             return f"The course is in {self.course}."
         return (
-            f"{self.course} is no course yet. Close this page, and type: "
+            f"{self.course} isn't a course yet. Close this page, and type: "
             f'python3 -m workbook trainer "{self.course}"'
         )
 
@@ -82,7 +82,7 @@ class SettingPanel(Panel):
         name = self.sets.value
         if not name:
             self._fill(Draft(seed=self.pick(SEEDS)))
-            self.said.value = say("note", "The form is as it was at first.")
+            self.said.value = say("note", "The form is back to how it started.")
             return
         try:
             assigned = read_set_file(self.course / "source" / name / SET_FILE)

@@ -32,7 +32,9 @@ def plant_from(data: bytes) -> Plant:
     try:
         table = tomllib.loads(data.decode("utf-8-sig"))
     except (ValueError, RecursionError):
-        raise SolverError("The file is not one of a plant. Fill in the example here.") from None
+        raise SolverError(
+            "This file doesn't describe a plant. Fill in the example from this page."
+        ) from None
     return plant_of(table.get("plant", table))
 
 
@@ -74,7 +76,7 @@ class PlantPart:
         try:
             plant = plant_from(bytes(file["content"]))
         except SolverError as fault:
-            self.said.value = say("missing", f"“{file['name'][:80]}” was not taken.", str(fault))
+            self.said.value = say("missing", f"“{file['name'][:80]}” wasn't accepted.", str(fault))
             return
         self._take(plant)
         self.said.value = say("note", "Choose See the set to see problems about it.")

@@ -18,7 +18,7 @@ def summary(assigned: Assigned, now: datetime) -> list[str]:
     work = assigned.work
     level = f"at level {work.level}" if work.level else "at any level"
     kinds = counted(len(work.families), "kind")
-    whose = "Each person has numbers of their own." if work.each else "All have the same numbers."
+    whose = "Each person gets their own numbers." if work.each else "Everyone has the same numbers."
     return [
         f"{counted(work.count, 'question')} {level}, in {UNITS[work.units]}, of {kinds} of problem.",
         whose,
@@ -40,7 +40,7 @@ def _points(assigned: Assigned) -> list[str]:
     ]
     if credit.by_mistake:
         some = counted(len(credit.by_mistake), "mistake")
-        lines.append(f"The file of the set gives {some} a share of its own, which stays.")
+        lines.append(f"The file of the set gives {some} a share of its own, and that stays.")
     return lines
 
 
@@ -63,7 +63,7 @@ def _due(assigned: Assigned, now: datetime) -> list[str]:
     here = assigned.due.astimezone(now.tzinfo)
     lines = [f"Due on {here:%A} {here.day} {here:%B %Y} at {_clock(assigned.due, here)}."]
     if assigned.due <= now:
-        lines.append("That time has passed, so all that comes in is late. Check the date.")
+        lines.append("That time has passed, so everything that comes in is late. Check the date.")
     off = f"takes off {_percent(assigned.late)} of the score" if assigned.late else "costs nothing"
     return [*lines, f"Being late {off}."]
 
@@ -89,7 +89,7 @@ def next_steps(assigned: Assigned) -> Sequence[tuple[str, str]]:
     return (
         ("Make what people get", f"python3 -m workbook set {name}"),
         (
-            "Put what people send back into a folder, and mark it",
+            "Put what people send back into a folder, and grade it",
             f"python3 -m workbook mark {name} --hand-in FOLDER",
         ),
         ("See how the class did, here or in text", f"python3 -m workbook class {name}"),

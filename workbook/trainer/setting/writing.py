@@ -34,12 +34,12 @@ class Writing:
         now: Callable[[], datetime],
     ):
         self._course, self._assigned, self._written, self._now = course, assigned, written, now
-        self.write = button("Write the set", Gate(panel, self._write).click, first=True)
+        self.write = button("Save the set", Gate(panel, self._write).click, first=True)
         self.replace = button("Replace it", panel.once(self._replace))
         self._asked: Assigned | None = None
         self.said = HTML(say(""))
         buttons = classed(Box([self.write, self.replace]), "w2w-buttons")
-        self.box = VBox([HTML("<h4>Write it</h4>"), buttons, self.said])
+        self.box = VBox([HTML("<h4>Save it</h4>"), buttons, self.said])
         self.clear()
 
     def clear(self) -> None:
@@ -56,12 +56,12 @@ class Writing:
         self._ask(None)
         assigned = self._assigned()
         if assigned is None:
-            self.said.value = say("missing", "Nothing was written. What is missing stands above.")
+            self.said.value = say("missing", "Nothing was saved. What is missing is shown above.")
             return
         there = standing(self._course, assigned)
         if there and not there.same:
             self._ask(assigned)
-            self.said.value = say("notice", "Nothing was written.", *there.says, ANOTHER)
+            self.said.value = say("notice", "Nothing was saved.", *there.says, ANOTHER)
             return
         self._put(assigned, replace=False)
 
@@ -78,7 +78,7 @@ class Writing:
         try:
             said = put(self._course, assigned, self._now(), replace=replace)
         except CannotPut as fault:
-            self.said.value = say("fault", "Nothing was written.", str(fault))
+            self.said.value = say("fault", "Nothing was saved.", str(fault))
             return
         steps = "".join(
             f"<li>{escape(what)}: <code>{escape(command)}</code></li>"
