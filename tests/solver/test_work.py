@@ -117,7 +117,7 @@ def test_any_one_missing_given_is_named_and_each_way_out_really_unlocks_the_answ
 def test_a_pump_of_130_percent_is_a_contradiction_and_its_limit_is_named():
     found = work({"water_power": "13 hp", "brake_power": "10 hp"}, "pump_efficiency")
     (problem,) = found.contradictions
-    assert "The pump efficiency comes to 130%. It cannot be above 100%." in problem
+    assert "The pump efficiency comes to 130%. It can't be above 100%." in problem
     assert "motor horsepower ≥ brake horsepower ≥ water horsepower" in problem
     assert "common practice, no source" in problem
     assert 130 == pytest.approx(found.answer)
@@ -133,25 +133,25 @@ def test_a_pump_of_130_percent_is_a_contradiction_and_its_limit_is_named():
     ],
 )
 def test_more_out_than_in_is_a_contradiction_wherever_in_the_chain_it_is(readings, find):
-    assert any("cannot be above 100%" in text for text in work(readings, find).contradictions)
+    assert any("can't be above 100%" in text for text in work(readings, find).contradictions)
 
 
 def test_a_reading_below_nothing_is_a_contradiction():
     (problem,) = work({"flow": -450, "head": 62}, "head").contradictions
-    assert "The flow comes to -450 gpm. It cannot be below 0 gpm." == problem
+    assert "The flow comes to -450 gpm. It can't be below 0 gpm." == problem
 
 
 def test_of_limits_broken_one_after_another_only_the_first_is_told():
     # More comes in than the pump moves: the times that follow would be below zero as well.
     readings = {"flow": 100, "inflow": 120, "working_volume": 500}
     problems = work(readings, "starts_per_hour").contradictions
-    assert ("The drawdown rate comes to -20 gpm. It cannot be below 0 gpm.",) == tuple(problems)
+    assert ("The drawdown rate comes to -20 gpm. It can't be below 0 gpm.",) == tuple(problems)
 
 
 def test_two_ways_to_one_quantity_that_disagree_are_both_shown():
     readings = {"flow": 450, "head": 62, "water_power": 9}
     (problem,) = work(readings, "brake_power").contradictions
-    assert "Two ways to the water horsepower disagree: 9 hp and 7.045 hp." in problem
+    assert "Two ways to get the water horsepower disagree: 9 hp and 7.045 hp." in problem
 
 
 def test_a_reading_of_what_is_asked_is_held_against_the_worked_value():
@@ -159,7 +159,7 @@ def test_a_reading_of_what_is_asked_is_held_against_the_worked_value():
     differs = work({"flow": 450, "head": 62, "water_power": "9 hp"}, "water_power")
     assert 450 * 62 / 3960 == pytest.approx(fits.answer) == pytest.approx(differs.answer)
     assert () == fits.contradictions
-    assert "Two ways to the water horsepower disagree" in differs.contradictions[0]
+    assert "Two ways to get the water horsepower disagree" in differs.contradictions[0]
 
 
 def test_readings_that_are_only_rounded_do_not_disagree():
@@ -170,7 +170,7 @@ def test_an_unusual_value_is_remarked_on_and_still_worked():
     found = work({"flow": "450 gpm", "head": "900 ft"}, "water_power")
     assert 450 * 900 / 3960 == pytest.approx(found.answer)
     (notice,) = found.notices
-    assert "900 ft is unusual for the head. Most are 5 ft to 500 ft" in notice
+    assert "900 ft is unusual for the total dynamic head. Most are 5 ft to 500 ft" in notice
 
 
 def test_ordinary_values_are_not_remarked_on():
@@ -179,7 +179,7 @@ def test_ordinary_values_are_not_remarked_on():
 
 @pytest.mark.parametrize("text", ["62 psi", "sixty", "6,2", ""])
 def test_a_value_that_cannot_be_read_is_named_by_its_quantity(text):
-    with pytest.raises(Unreadable, match=r"^head: "):
+    with pytest.raises(Unreadable, match=r"^total dynamic head: "):
         work({"flow": "450 gpm", "head": text}, "water_power")
 
 

@@ -320,7 +320,7 @@ def test_after_the_last_hint_the_card_says_what_is_left(card):
     type_in(card.code, draw("water_power", 7).code)
     for _ in range(5):
         card.more.click()
-    assert "Every hint is shown." in words(card.said.value)
+    assert "That was the last hint." in words(card.said.value)
 
 
 def test_the_worked_solution_opens_and_closes_and_gives_the_hints_back(card):

@@ -147,13 +147,13 @@ def test_readings_that_cannot_be_are_named():
     panel = worked("horsepower", "water_power", flow="450 gpm", head="62 ft", brake_power="6 hp")
     told = words(panel.said.value)
     assert "Readings disagree" in told
-    assert "It cannot be above 100%." in told
+    assert "It can't be above 100%." in told
 
 
 def test_readings_at_odds_are_named_once():
     gauges = {"discharge_gauge": "52 psi", "suction_gauge": "8 psi"}
     told = words(worked("head", "head", static_head="60", friction_head="20", **gauges).said.value)
-    assert 1 == told.count("Two ways to the total dynamic head disagree: 80 ft and 101.6 ft.")
+    assert 1 == told.count("Two ways to get the total dynamic head disagree: 80 ft and 101.6 ft.")
 
 
 def test_readings_with_which_the_arithmetic_fails_are_not_called_a_lack_of_formulas():

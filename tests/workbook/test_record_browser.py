@@ -69,7 +69,7 @@ def test_a_fault_stands_right_under_its_box_and_the_rest_is_worked(day):
     flow = day.get_by_label("Flow by meter")
     flow.fill("plenty")
     day.get_by_role("button", name="Work this record").click()
-    wait_for_text(day, "1 entry was not read.")
+    wait_for_text(day, "1 entry couldn't be read.")
     fault = day.get_by_text("has no number in it").bounding_box()
     box = flow.bounding_box()
     assert 0 <= fault["y"] - (box["y"] + box["height"]) < 40
@@ -173,7 +173,7 @@ def shown(workbook_server, new_page):
         show(day, "flow meter and power")
         day.get_by_label("Flow by meter").fill("plenty")
         day.get_by_role("button", name="Work this record").click()
-        wait_for_text(day, "1 entry was not read.")
+        wait_for_text(day, "1 entry couldn't be read.")
         day.locator("summary").first.click()
         day.get_by_role("button", name="Open the example plant").click()
         wait_for_text(day, "What is wrong in the example plant?")

@@ -57,7 +57,7 @@ def test_a_page_for_each_pump_is_printed_with_its_work_and_its_cautions(record, 
     first, second = done.stdout.split("Pump-day record: ")[1:]
     assert first.startswith("Tannery Lane, Pump 1, 2024-05-01\n")
     assert "[look into it] current unbalance: 8%" in first
-    assert "Limit: up to 5% is good, up to 10% acceptable" in first
+    assert "Limit: up to 5% is good, up to 10% is acceptable" in first
     assert "current unbalance = largest deviation in amps / average amps × 100%" in first
     assert "insulation at 60 s: over 2,000 megohms" in first
     assert "- Door: blue" in first
@@ -70,7 +70,7 @@ def test_a_page_for_each_pump_is_printed_with_its_work_and_its_cautions(record, 
 
 def test_what_is_to_be_known_is_told_by_row_and_column_beside_the_pages(record, two):
     told = record(two).stderr
-    assert 'Row 1, column “Door”: No reading here is called "Door".' in told
+    assert 'Row 1, column “Door”: This record has no reading called "Door".' in told
     assert 'Row 3, column “Amps B”: "ten" has no number in it' in told
     assert 'Row 3, column “Date”: "5/1/2024" could be 2024-05-01 or 2024-01-05.' in told
     assert "2 rows worked. 2 with something to be known." in told
@@ -193,12 +193,12 @@ def test_the_demo_is_printed_and_reads_in_again_as_it_stands(record, tmp_path):
 @pytest.mark.parametrize(
     ("words", "says"),
     [
-        ((), "Name the CSV file. For one to fill in type --template, to try --demo."),
+        ((), "Name the CSV file to read. Type --template for an empty one to fill in, or --demo for an example."),
         (("nowhere.csv",), "nowhere.csv: No such file or directory. Check the name"),
-        (("pumps.csv", "--csv", "pumps.csv"), "The file that is read would be written over."),
-        (("pumps.csv", "--csv", "x", "--json", "x"), "Two results would have one name."),
+        (("pumps.csv", "--csv", "pumps.csv"), "The result would overwrite the file you are reading."),
+        (("pumps.csv", "--csv", "x", "--json", "x"), "Two results have the same name."),
         (("pumps.csv", "--csv", "no/such/place.csv"), "Check the name and the folder."),
-        (("prose.csv",), "No row near the top has a heading known here"),
+        (("prose.csv",), "None of the first rows has a heading this record knows"),
         (("pumps.csv", "--units", "imperial"), "imperial"),
     ],
 )

@@ -120,19 +120,19 @@ def test_commas_are_decimal_marks_where_semicolons_part_the_cells():
         p.record.values for p in pumps
     ]
     (said,) = messages
-    assert 'Commas are decimal marks here: "12,5" is read as "12.5"' in said.says
+    assert 'Commas are decimal points here: "12,5" is read as "12.5"' in said.says
 
 
 def test_a_comma_that_may_be_either_is_not_guessed_at():
     pumps, (said,) = read("Pump;Flow (L/s)\n1;1,250\n", "si")
     assert {"flow": "1,250"} == pumps[0].record.unread
-    assert "may have a decimal comma or thousands" in said.says
+    assert "could have a decimal comma or a thousands comma" in said.says
 
 
 def test_results_written_here_are_worked_anew_and_not_read():
     pumps, (said,) = read("row,pump,flow (gpm),worked: flow (gpm),state: flow\n2,Pump 1,450,9,x\n")
     assert ({"flow": 450.0}, {}) == (pumps[0].record.values, pumps[0].record.others)
-    assert "worked anew" in said.says
+    assert "calculated again" in said.says
 
 
 def test_a_column_of_ones_own_called_row_is_kept():
@@ -147,12 +147,12 @@ def test_a_column_of_ones_own_called_row_is_kept():
     ("data", "says"),
     [
         ("", "The file is empty"),
-        ("\n\n , \n", "The file is empty|No row near the top"),
+        ("\n\n , \n", "The file is empty|None of the first rows"),
         ("\ufeff", "The file is empty"),
-        ("hello\nworld\n", 'It begins with "hello"'),
-        ("1,2,3\n4,5,6\n", 'It begins with "1,2,3"'),
-        (b"\x00\x01\x02\xff" * 50, "No row near the top"),
-        (b"PK\x03\x04" + bytes(range(256)) * 20, "No row near the top"),
+        ("hello\nworld\n", 'The file begins with "hello"'),
+        ("1,2,3\n4,5,6\n", 'The file begins with "1,2,3"'),
+        (b"\x00\x01\x02\xff" * 50, "None of the first rows"),
+        (b"PK\x03\x04" + bytes(range(256)) * 20, "None of the first rows"),
     ],
     ids=["empty", "blank", "only a mark", "prose", "numbers", "bytes", "a workbook"],
 )
@@ -329,7 +329,7 @@ ROW_FAULTS = (
 
 
 def unknown_column(sheet, draw):
-    put_column(sheet, draw, "Colour of the door", "Colour of the door", "No reading here is called")
+    put_column(sheet, draw, "Colour of the door", "Colour of the door", "This record has no reading called")
 
 
 def unit_of_another_kind(sheet, draw):
@@ -505,9 +505,9 @@ def test_a_near_miss_of_a_heading_is_answered_with_the_heading():
 def test_a_file_that_does_not_say_its_coding_is_told_how_it_is_read():
     pumps, (said,) = read("Pump,Flow\nPump 1,450\n".encode("utf-16-le"))
     assert {"flow": 450.0} == pumps[0].record.values
-    assert "It is read as UTF-16" in said.says
+    assert "It was read as UTF-16" in said.says
 
 
 def test_a_file_in_which_nobody_is_named_is_told_so_once():
     _, messages = read("Flow,Head\n450,62\n451,63\n")
-    assert ["No column names the pump or its station."] == [message.says for message in messages]
+    assert ["No column gives the pump or its station."] == [message.says for message in messages]

@@ -87,7 +87,7 @@ def mean(row, *headings):
 def test_the_high_leg_moves_with_the_motor_and_not_with_the_line(pumps):
     for one in pumps["Quarry Road lift station, Pump 2"][3:]:
         says = one.finding("rolled_twice").verdict.says
-        assert says.startswith("The high leg moves on with its lead")
+        assert says.startswith("The high leg moves with its lead")
 
 
 def test_what_the_answers_say_in_numbers_is_so(pumps):

@@ -87,7 +87,7 @@ def test_messages_are_told_by_row_and_column_and_the_rest_is_read():
     panel = uploaded(TWO)
     told = words(panel.files.said.value)
     assert "“pumps.csv”: 2 pumps, 3 days." in told
-    assert "1 thing to be known. All else was read." in told
+    assert "1 note on this file. Everything else was read." in told
     assert "Row 3, column “Flow (gpm)”:" in told
 
 
@@ -105,7 +105,7 @@ def test_more_messages_than_a_screen_holds_are_there_to_open():
     ("data", "why"),
     [
         (b"", "The file is empty."),
-        (b"\x89PNG\r\n\x1a\n\x00\x00", "No row near the top has a heading known here."),
+        (b"\x89PNG\r\n\x1a\n\x00\x00", "None of the first rows has a heading this record knows."),
         (b"Pump,kW\n", "The file has headings and no row under them."),
         (b"Pump,kW\n" + b" " * MOST_BYTES, "The file has 2.0 MB, and this page reads up to 2 MB."),
     ],
@@ -114,7 +114,7 @@ def test_a_file_that_cannot_be_read_says_why_and_the_one_before_stays(data, why)
     panel = uploaded(TWO)
     uploaded(data, "other.csv", panel)
     told = words(panel.files.said.value)
-    assert "“other.csv” was not read." in told
+    assert "“other.csv” couldn't be read." in told
     assert why in told
     assert "The file before it is still open." in told
     panel.files.pump.index = 1
@@ -124,14 +124,14 @@ def test_a_file_that_cannot_be_read_says_why_and_the_one_before_stays(data, why)
 def test_a_file_one_byte_over_the_bound_is_refused_and_one_at_it_is_read():
     row = b"Pump,kW\n1,10\n"
     assert 1 == Fleet(row.ljust(MOST_BYTES, b"\n")).rows
-    with pytest.raises(BadFile, match="reads up to 2 MB"):
+    with pytest.raises(BadFile, match="takes up to 2 MB"):
         Fleet(row.ljust(MOST_BYTES + 1, b"\n"))
 
 
 def test_no_more_rows_are_read_than_the_bound_and_it_is_said():
     fleet = Fleet(b"Pump,kW\n" + b"1,10\n" * (MOST_ROWS + 5))
     assert MOST_ROWS == fleet.rows
-    assert ["The first 5,000 rows are read."] == [str(m)[:30] for m in fleet.messages]
+    assert ["Only the first 5,000 rows were read."] == [str(m)[:36] for m in fleet.messages]
 
 
 @pytest.mark.parametrize("text", [b"<script>alert(1)</script>", b'"""><img src=x onerror=a>"'])

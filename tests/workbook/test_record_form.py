@@ -86,7 +86,7 @@ def test_a_fault_stands_beside_its_box_and_the_rest_is_worked():
     assert "12.5 gpm" in words(panel.form.faults["flow"].value)
     assert "plenty" == panel.form.controls["flow"].value
     assert all(not place.value for name, place in panel.form.faults.items() if name != "flow")
-    assert "1 entry was not read." in words(panel.said.value)
+    assert "1 entry couldn't be read." in words(panel.said.value)
     assert "current unbalance: 8%" in words(panel.result.value)
 
 
@@ -142,7 +142,7 @@ def test_a_change_of_units_keeps_what_was_typed_and_what_it_means():
 def test_numbers_that_were_of_the_other_system_all_along_get_their_units_taken_away():
     panel = typed(flow="30", head="19")
     panel.units.value = "si"
-    assert "Were they metric all along?" in words(panel.units_said.value)
+    assert "Were they really metric?" in words(panel.units_said.value)
     panel.take_away.click()
     assert ("30", "19") == tuple(panel.form.text(n) for n in ("flow", "head"))
     assert "none" == panel.take_away.layout.display
@@ -186,7 +186,7 @@ def test_each_finding_says_its_state_in_a_word_its_verdict_its_limit_and_its_sou
 
 def test_what_has_no_known_limit_is_there_to_open_after_what_was_judged():
     html = worked(**LEGS, flow="450", head="62").result.value
-    judged, _, plain = html.partition("<summary>Worked without a known limit: 3</summary>")
+    judged, _, plain = html.partition("<summary>Calculated, with no limit to compare: 3</summary>")
     assert "current unbalance: 8%" in words(judged)
     assert "water horsepower: 7.045 hp" in words(plain)
 
