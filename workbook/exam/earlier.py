@@ -29,7 +29,7 @@ class Earlier:
         self.panel, self.where, self._go_on, self._setting = panel, where, go_on, False
         self.said, self.aside = HTML(say("")), HTML()
         self.open, self.buttons = VBox(), []
-        self.ended = chooser("Exams handed in", [CHOOSE], panel.safely(self._show))
+        self.ended = chooser("Exams turned in", [CHOOSE], panel.safely(self._show))
         self.box = VBox([self.said, self.open, self.ended, self.aside])
 
     def look(self) -> None:
@@ -45,17 +45,19 @@ class Earlier:
         self.open.children = rows
         self._list([sitting for sitting in found if sitting.ended])
         said = f"{counted(strange, 'exam')} can't be opened here: its file is damaged, or a newer "
-        said += "version of the workbook made it. Nothing was taken away."
+        said += "version of the workbook made it. The files are still in place."
         self.aside.value = f'<p class="w2w-about">{said}</p>' if strange else ""
 
     def _row(self, sitting: Sitting) -> Box:
         left = max(sitting.left, 0)
-        time = f"{duration(left)} left" if left else "its time is over"
+        time = f"{duration(left)} left" if left else "time is up"
         text = (
-            f"Begun before: {sitting.paper.count} questions, "
+            f"Started earlier: {sitting.paper.count} questions, "
             f"{len(sitting.answers)} answered, {time}."
         )
-        go_on = button("Go on with it", self.panel.once(lambda: self._go_on(sitting)), first=True)
+        go_on = button(
+            "Continue this exam", self.panel.once(lambda: self._go_on(sitting)), first=True
+        )
         return classed(Box([HTML(f"<p>{escape(text)}</p>"), go_on]), "w2w-open")
 
     def _list(self, ended: list[Sitting]) -> None:

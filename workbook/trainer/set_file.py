@@ -60,7 +60,7 @@ def read_set_file(path: Path, catalogue: int | None = None) -> Assigned:
     except UnicodeDecodeError:
         raise SetFault(f"{path} is not plain text. Save it again as UTF-8.") from None
     except OSError as error:
-        raise SetFault(f"{path} cannot be read: {error.strerror or error}.") from error
+        raise SetFault(f"{path} can't be read: {error.strerror or error}.") from error
     return parse_set_file(text, path.parent.name, catalogue)
 
 
@@ -95,9 +95,9 @@ def _where(text: str, fault: str) -> str:
     at = re.search(r"at line (\d+)", fault)
     lines = text.split("\n")
     if not at or int(at[1]) > len(lines):
-        return f"{SET_FILE} cannot be read. {instead}"
+        return f"{SET_FILE} can't be read. {instead}"
     line = got(lines[int(at[1]) - 1].strip())
-    return f"{SET_FILE}: line {at[1]}, {line}, cannot be read. {instead}"
+    return f"{SET_FILE}: line {at[1]}, {line}, can't be read. {instead}"
 
 
 def _plant(found: dict | None, units: str) -> Plant | None:

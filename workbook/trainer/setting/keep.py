@@ -16,13 +16,13 @@ from ..set_file import SET_FILE, SetFault, read_set_file
 
 __all__ = ["CannotPut", "Standing", "put", "sets_in", "standing"]
 
-INSTEAD = "Take another name for this one, or say that it replaces that one."
+INSTEAD = "Use another name for this one, or say that it replaces that one."
 ASIDE = "replaced"  # folder of a course where sets that were replaced go
 
 
 IN_USE = (
-    "Work is in for “{}” already: {}. It counts for the questions that people got, so the set stays "
-    "as it is, and nothing was changed. Take another name for the new set."
+    "People have already turned in work for “{}”: {}. It counts for the questions they got, so the set "
+    "stays as it is, and nothing was changed. Use another name for the new set."
 )
 
 
