@@ -64,11 +64,16 @@ def case_texts(case: Case) -> Iterator[tuple[str, str]]:
 
 
 def reader_files() -> Iterator[Path]:
-    """The files whose text a reader can meet, besides what problems say."""
+    """The files whose text a reader can meet, besides what problems say.
+
+    The names of quantities are met in problems; their file also has every alias people type.
+    """
     yield ROOT / "README.md"
     for folder in ("solver", "workbook"):
         for ending in ("py", "toml", "typ", "md", "ipynb"):
-            yield from sorted((ROOT / folder).rglob(f"*.{ending}"))
+            for path in sorted((ROOT / folder).rglob(f"*.{ending}")):
+                if path.parent.name != "quantities":
+                    yield path
 
 
 def file_texts(path: Path) -> Iterator[Text]:

@@ -12,10 +12,10 @@ __all__ = ["TURNS", "turns_in"]
 TURNS: dict[str, str] = {
     # the verb "have" turned round
     r"\b(?:has|have|had) (?:it|he|she|they|each|the \w+|this \w+)(?: \w+)?\?": "does it have",
-    r"\bhas it\b": "does it have",
+    r"\bhas it then\b": "does it have",
     r"\bhow many \w+ has\b": "how many ... does ... have",
     r"\bWhat do you say\b|\bWhat of\b": "What would you conclude?",
-    r"\bis no (?:pump|motor|sign|proof|reason|fault|lock|isolation|way)\b": "isn't a",
+    r"\bis no (?:pump|motor|sign|proof|reason|fault|lock|isolation)\b": "isn't a",
     r"\bhas none\b|\bhave none\b": "doesn't have any",
     r"\bso that no\w*\b": "so ... can't",
     r"\bstands? (?:above|over|under|below) the line\b": "goes on top, goes on the bottom",
@@ -42,7 +42,7 @@ TURNS: dict[str, str] = {
     r"\bset right to\b": "corrected to",
     r"\b(?:over|below) the line\b": "on top, on the bottom",
     r"\bwhom\b": "who",
-    r"\bLeft out: ": "You left out the ...",
+    r"(?-i:\bLeft out: )": "You left out the ...",
     r"\bThis (?:multiplies|divides|adds|subtracts|corrects)\b": "You ...",
     r"\bmore dearly\b|\bcheaply\b|\bin vain\b|\bby no means\b|\bas yet\b": "plain words",
     # school words, British words
@@ -61,7 +61,7 @@ TURNS: dict[str, str] = {
         "friction loss"
     ),
     r"\bvapou?r head\b|\bthe atmosphere holds up\b": "vapor pressure, barometric pressure",
-    r"\bmegohm(?=[ .,;:?)]| and| or)(?<! 1 megohm)": "megohms",
+    r"(?<!\bone )(?<!\b1 )\bmegohm(?=[ .,;:?)])": "megohms",
     r"\d °c\b": "°C",
     r"\ba hundredfold\b|\bthe hundred of\b|\bthe minutes of an hour\b": "60 minutes per hour",
     r"(?<![\w.])(?:gpm|psi|hp|kW) a (?:foot|minute|second|hour)\b": "per",
