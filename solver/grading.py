@@ -9,7 +9,7 @@ from .errors import Unreadable
 from .expression import Expr, Fraction, Known, Product
 from .mistake import Mistake
 from .named import CLOSE
-from .reading import read
+from .reading import Reading, read
 from .show import figures, with_unit
 from .telling import told
 from .tree import walk
@@ -40,23 +40,24 @@ def grade(case: Case, text: str) -> Verdict:
     """The verdict on an answer as typed. It never raises for what a learner types."""
     if case.choices:
         return _grade_choice(case, text)
-    bare = quantity_named(case.asked).is_efficiency
+    asked = quantity_named(case.asked)
     try:
-        reading = read(text, case.unit, bare_fraction=bare)
+        reading = read(text, case.unit, bare_fraction=asked.is_efficiency, quantity=asked)
     except Unreadable as refusal:
         return Verdict(UNREADABLE, str(refusal))
-    return _numeric(case, reading.value, reading.echo)
+    return _numeric(case, reading)
 
 
-def _numeric(case: Case, value: float, echo: str) -> Verdict:
+def _numeric(case: Case, reading: Reading) -> Verdict:
+    value = reading.value
+
     def verdict(status: str, says: str, mistake: str | None = None) -> Verdict:
-        return Verdict(status, says, mistake, value, case.unit, echo)
+        return Verdict(status, says, mistake, value, case.unit, reading.echo)
 
     if case.low <= value <= case.high:
         return verdict(RIGHT, f"Right: {_answer(case)}.")
     if found := _nearest_mistake(case, value):
-        said = echo.partition(", which is ")[0]
-        return verdict(MISTAKE, told(case, found, value, said), found.id)
+        return verdict(MISTAKE, told(case, found, value, reading.said), found.id)
     if isclose(value, case.answer, rel_tol=CLOSE):
         return verdict(NEAR, _close(case, value))
     return verdict(WRONG, _what_to_look_at(case, value))

@@ -24,7 +24,7 @@ _LONGEST = 40  # characters; no spelling is longer
 # or (C) could be cents: they are taken only as the table spells them.
 _CASE_MATTERS = {
     *("m", "mm", "ml", "ml/day", "mg", "mw", "mwh", "ma", "mv", "mpa", "mj"),
-    *("mohm", "mohms", "mω", "k", "c"),
+    *("mohm", "mohms", "mω", "m-ohm", "m-ohms", "m-ω", "k", "c"),
 }
 _SAID = {
     "": "a plain number",
@@ -33,6 +33,9 @@ _SAID = {
     "$": "an amount of money",
     "cents": "an amount of money",
 }
+
+
+_STROKE = re.compile(r"\s*/\s*|(?<=\S)\s+(?:(?i:per)|an?|each|every)\s+(?=\S)")
 
 
 @dataclass(frozen=True, slots=True)
@@ -105,7 +108,7 @@ def _key(text: str) -> str:
     plain = text.translate({0x2019: "'", 0x2032: "'", 0x201D: '"', 0x2033: '"', 0x5E: None})
     plain = unicodedata.normalize("NFKC", plain).strip()
     plain = re.sub(r"(?<=[A-Za-z])\.", "", plain)
-    plain = re.sub(r"\s*/\s*|(?<=\S)\s+per\s+(?=\S)", "/", plain, flags=re.IGNORECASE)
+    plain = _STROKE.sub("/", plain)
     return re.sub(r"[\s·⋅‐-]+", "-", plain)
 
 

@@ -110,4 +110,5 @@ def _value(quantity: Quantity, value: str | float, units: str) -> float:
 
 def read_quantity(text: str, quantity: Quantity, units: str) -> Reading:
     """The value of one quantity as a reader typed it, in the system's own unit, or Unreadable."""
-    return read(text, quantity.unit(units), bare_fraction=quantity.is_efficiency)
+    bare = quantity.is_efficiency
+    return read(text, quantity.unit(units), bare_fraction=bare, quantity=quantity)

@@ -76,7 +76,7 @@ def read_entries(
     >>> record.values, record.unread
     ({'flow': 450.0}, {'motor_size': 'ten'})
     >>> faults[0].says
-    '"ten" has no number in it; type one number, such as 12.5 hp.'
+    '"ten" has no number in it. Type one number, such as 12.5 hp.'
     """
     if units not in ("us", "si"):
         raise SolverError(f"Units are “us” or “si”; you gave “{units}”.")
@@ -139,12 +139,15 @@ class _Found(NamedTuple):
         if one.group == "insulation" and OVER.match(typed):
             plain = OVER.sub("", typed, count=1)
         bare = self.written_in.get(one.name, unit)
-        got = read(plain, bare, bare_fraction=one.quantity.is_efficiency and bare == "%")
+        fraction = one.quantity.is_efficiency and bare == "%"
+        got = read(plain, bare, bare_fraction=fraction, quantity=one.quantity)
         value = got.value if bare == unit else convert(got.value, bare, unit)
         if one.name == "suction_gauge" and (value < 0 or "inHg" in (got.typed_unit, bare)):
             self._vacuum(abs(value), unit, typed)
             return
         self.values[one.name] = value
+        if not got.plain:
+            self.faults.append(Fault(one.name, f"{quoted(typed)} counts as {got.echo}."))
         if plain is not typed:
             self.over.add(one.name)
             says = f"{quoted(typed)} is the top of the tester's range. It counts as {got.echo}."

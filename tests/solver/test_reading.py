@@ -135,21 +135,27 @@ def test_a_choice_is_read_by_its_number(text):
 
 @pytest.mark.parametrize("text", ["2.5", "B", "two", "2 3", "-2", "choice", "2 hp", "1/2", "9999"])
 def test_what_is_not_a_whole_number_is_no_choice(text):
-    with pytest.raises(Unreadable, match=r"is not the number of a choice; type one, such as 2\.$"):
+    with pytest.raises(Unreadable, match=r"isn't the number of a choice. Type one, such as 2\.$"):
         read(text, "choice")
 
 
-NOT_THOUSANDS = "has a comma that marks no thousands; type"
-NOT_FIRST = "does not start with its number; type one number, such as 12.5 hp."
-TWO = "holds more than one number; type one, such as 12.5 hp."
-NO_UNIT = "is not a unit known here; type one number, such as 12.5 hp."
+NOT_THOUSANDS = "has a comma that doesn't mark thousands. Type"
+NOT_FIRST = "doesn't start with its number. Type one number, such as 12.5 hp."
+TWO = "has more than one number. Type just one, such as 12.5 hp."
+NOT_WORKED = (
+    "can't be worked out here. Type it in plain numbers, such as 150*66/3960, or type its result."
+)
+RANGE = "could be a range or a subtraction. Type one number, such as 12.5 hp."
+NOT_GRADED = "can't be graded. Type one number, such as 12.5 hp."
+NOT_PLAIN = "isn't a plain number. Type one number, such as 12.5 hp."
+NO_UNIT = "isn't a unit that can be read here. Type one number, such as 12.5 hp."
 
 
 @pytest.mark.parametrize(
     ("text", "sentence"),
     [
-        ("", "Nothing is typed yet; type one number, such as 12.5 hp."),
-        (" \t\N{NO-BREAK SPACE}\n", "Nothing is typed yet; type one number, such as 12.5 hp."),
+        ("", "Nothing is typed yet. Type one number, such as 12.5 hp."),
+        (" \t\N{NO-BREAK SPACE}\n", "Nothing is typed yet. Type one number, such as 12.5 hp."),
         ("12,5", f'"12,5" {NOT_THOUSANDS} 12.5 if you mean that.'),
         ("12,5 hp", f'"12,5 hp" {NOT_THOUSANDS} 12.5 if you mean that.'),
         ("1.234,5", f'"1.234,5" {NOT_THOUSANDS} 1234.5 if you mean that.'),
@@ -161,45 +167,40 @@ NO_UNIT = "is not a unit known here; type one number, such as 12.5 hp."
         ("1,2345", f'"1,2345" {NOT_THOUSANDS} 1.2345 if you mean that.'),
         ("1,23,456", f'"1,23,456" {NOT_THOUSANDS} one number, such as 12.5 hp.'),
         ("1234,567", f'"1234,567" {NOT_THOUSANDS} 1234.567 if you mean that.'),
-        ("1 234", '"1 234" has a space inside its number; type 1234 if you mean that.'),
-        ("1 234.5 W", '"1 234.5 W" has a space inside its number; type 1234.5 if you mean that.'),
+        ("1 234", '"1 234" has a space inside its number. Type 1234 if you mean that.'),
+        ("1 234.5 W", '"1 234.5 W" has a space inside its number. Type 1234.5 if you mean that.'),
         ("12 13", f'"12 13" {TWO}'),
-        ("12-13", f'"12-13" {TWO}'),
+        ("12-13", f'"12-13" {RANGE}'),
         ("5;6", f'"5;6" {TWO}'),
         ("10 to 12", f'"10 to 12" {TWO}'),
         ("12 hp 3", f'"12 hp 3" {TWO}'),
         ("3 5/2", f'"3 5/2" {TWO}'),
         ("1.2.3", f'"1.2.3" {TWO}'),
         ("4 1000 gal", f'"4 1000 gal" {TWO}'),
-        ("about twelve", '"about twelve" has no number in it; type one number, such as 12.5 hp.'),
-        ("hp", '"hp" has no number in it; type one number, such as 12.5 hp.'),
-        (
-            "about 12",
-            f'"about 12" {NOT_FIRST}',
-        ),
+        ("about twelve", '"about twelve" has no number in it. Type one number, such as 12.5 hp.'),
+        ("hp", '"hp" has no number in it. Type one number, such as 12.5 hp.'),
         ("%12", f'"%12" {NOT_FIRST}'),
-        ("nan", '"nan" cannot be marked; type one number, such as 12.5 hp.'),
-        ("-inf", '"-inf" cannot be marked; type one number, such as 12.5 hp.'),
-        ("Infinity hp", '"Infinity hp" cannot be marked; type one number, such as 12.5 hp.'),
-        ("1e999", '"1e999" is too large; type one number, such as 12.5 hp.'),
-        ("2e15", '"2e15" is too large; type one number, such as 12.5 hp.'),
-        ("1e12 MW", '"1e+12 MW" is too large; type one number, such as 12.5 hp.'),
-        ("1/0", '"1/0" divides by zero; type one number, such as 12.5 hp.'),
-        ("9**9**9", '"9**9**9" is a sum to work out; type its result, such as 12.5 hp.'),
-        ("9^9^9^9", '"9^9^9^9" is a sum to work out; type its result, such as 12.5 hp.'),
-        ("450*62", '"450*62" is a sum to work out; type its result, such as 12.5 hp.'),
-        ("12+13", '"12+13" is a sum to work out; type its result, such as 12.5 hp.'),
-        ("1/0.5", '"1/0.5" is a sum to work out; type its result, such as 12.5 hp.'),
-        ("0x1F", '"0x1F" is not a plain number; type one number, such as 12.5 hp.'),
-        ("1_000", '"1_000" is not a plain number; type one number, such as 12.5 hp.'),
-        ("١٢", '"١٢" has digits other than 0 to 9; type 0 to 9.'),
-        ("１２", '"１２" has digits other than 0 to 9; type 0 to 9.'),
-        ("12 hp hp", '"12 hp hp" has more than one unit; type one number, such as 12.5 hp.'),
-        ("12 kW hp", '"12 kW hp" has more than one unit; type one number, such as 12.5 hp.'),
-        ("$12 hp", '"$12 hp" has more than one unit; type one number, such as 12.5 hp.'),
+        ("nan", f'"nan" {NOT_GRADED}'),
+        ("-inf", f'"-inf" {NOT_GRADED}'),
+        ("Infinity hp", f'"Infinity hp" {NOT_GRADED}'),
+        ("1e999", '"1e999" is too large. Type one number, such as 12.5 hp.'),
+        ("2e15", '"2e15" is too large. Type one number, such as 12.5 hp.'),
+        ("1e12 MW", '"1e+12 MW" is too large. Type one number, such as 12.5 hp.'),
+        ("1/0", '"1/0" divides by zero. Type one number, such as 12.5 hp.'),
+        ("9**9**9", f'"9**9**9" {NOT_WORKED}'),
+        ("9^9^9^9", f'"9^9^9^9" {NOT_WORKED}'),
+        ("0x1F", f'"0x1F" {NOT_PLAIN}'),
+        ("1_000", f'"1_000" {NOT_PLAIN}'),
+        ("١٢", '"١٢" has digits other than 0 to 9. Type 0 to 9.'),
+        ("１２", '"１２" has digits other than 0 to 9. Type 0 to 9.'),
+        ("12 hp hp", '"12 hp hp" has more than one unit. Type one number, such as 12.5 hp.'),
+        ("12 kW hp", '"12 kW hp" has more than one unit. Type one number, such as 12.5 hp.'),
+        ("$12 hp", '"$12 hp" has more than one unit. Type one number, such as 12.5 hp.'),
         ("12 zork", f'"zork" {NO_UNIT}'),
-        ("12 mw", f'"mw" {NO_UNIT}'),
-        ("5² hp", f'"² hp" {NO_UNIT}'),
+        (
+            "12 mw",
+            '"12 mw" could be milliwatts or megawatts. Type 12 megawatts or 12 milliwatts.',
+        ),
         ("12 \x00\x07", f'"??" {NO_UNIT}'),
         ("12 psi", "psi is a pressure; this asks for a power in hp."),
         ("12 kVA", "kVA is an apparent power; this asks for a power in hp."),
@@ -215,7 +216,7 @@ def test_what_cannot_be_read_is_refused_with_the_sentence_that_fits(text, senten
 
 @pytest.mark.parametrize("text", ["1" * 10_000, "9**" * 4000 + "9", " " * 10_000, "½" * 10_000])
 def test_ten_thousand_characters_are_refused_before_they_are_looked_at(text):
-    with pytest.raises(Unreadable, match=r"^That is 1[0-9],00[01] characters long; type one"):
+    with pytest.raises(Unreadable, match=r"^That is 1[0-9],00[01] characters long. Type one"):
         read(text, "hp")
 
 
@@ -230,17 +231,17 @@ def test_a_hundred_and_twenty_characters_are_looked_at_and_no_more(size, read_at
 
 
 def test_markup_in_a_unit_is_repeated_as_typed_and_left_for_the_page_to_escape():
-    with pytest.raises(Unreadable, match=r'^"<img src=x>" is not a unit known here'):
+    with pytest.raises(Unreadable, match=rf'^"<img src=x>" {NO_UNIT}$'):
         read("12 <img src=x>", "hp")
 
 
 @pytest.mark.parametrize(("one", "spelling"), SPELLED, ids=[f"{s}" for _, s in SPELLED])
 def test_a_number_with_any_spelling_of_a_unit_is_read_in_that_unit(one, spelling):
     if spelling[0].isdigit():
-        with pytest.raises(Unreadable, match=r"(holds more than one number|space inside)"):
+        with pytest.raises(Unreadable, match=r"(has more than one number|space inside)"):
             read(f"12.5 {spelling}", one.name)  # "12.5 1000 gal" could be two numbers
     elif one.name == "choice":
-        with pytest.raises(Unreadable, match="is not the number of a choice"):
+        with pytest.raises(Unreadable, match="isn't the number of a choice"):
             read(f"12.5 {spelling}", one.name)
     else:
         expected = (12.5, 12.5, one.name)
@@ -263,7 +264,8 @@ FITTING = [
 )
 def test_a_number_written_out_with_a_fitting_unit_comes_back_converted(value, pair, data):
     typed, asked = pair
-    spellings = [text for text in typed.spellings if not text[0].isdigit()]
+    spellings = [text for text in typed.spellings if text not in ("mohm", "mΩ", "mW")]
+    spellings = [text for text in spellings if not text[0].isdigit()]
     text = f"{value!r} {data.draw(st.sampled_from(spellings))}"
     expected = convert(value, typed, asked)
     assert expected == read(text, asked.name).value

@@ -152,9 +152,11 @@ def _with_unit(text: str, unit: str) -> str:
     bare = _reading(text, unit)
     if bare is None or bare.typed_unit is not None:
         return ""
-    written = f"{text.strip()} {unit}"
-    again = _reading(written, unit)
-    return written if again and again.value == bare.value else ""
+    for written in (f"{text.strip()} {unit}", f"{bare.value!r} {unit}"):
+        again = _reading(written, unit)
+        if again and again.typed_unit and again.value == bare.value:
+            return written
+    return ""
 
 
 def _reading(text: str, unit: str) -> Reading | None:
