@@ -8,7 +8,7 @@ import re
 import unicodedata
 from collections.abc import Mapping
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
 from pathlib import Path
 from types import MappingProxyType
 
@@ -127,6 +127,7 @@ def _spellings() -> tuple[dict[str, Unit], dict[str, Unit]]:
     return exact, {key: one for key, one in folded.items() if key not in clashes}
 
 
+@lru_cache(maxsize=1024)  # most readers type the same few units
 def find_unit(text: str) -> Unit | None:
     """The unit a reader means by this spelling, or None when it is not known for certain.
 

@@ -394,7 +394,8 @@ def test_the_name_of_another_ratio_is_refused():
         ("discharge_gauge_height", "3 ft 4 in", 3.3333333333,
          '"3 ft 4 in" counts as 3 ft 4 in, which is 3.333 ft.'),
         ("discharge_gauge_height", "62 tdh", 62.0,
-         '"62 tdh" counts as 62 ft. You wrote "tdh", but this asks for static head.'),
+         '"62 tdh" counts as 62 ft. You wrote "tdh", '
+         "but this asks for height of the discharge gauge above the pump."),
         ("flow", "225*2", 450.0, '"225*2" counts as 225 × 2 = 450 gpm.'),
         ("flow", "about 450", 450.0, None),
     ],
