@@ -86,7 +86,9 @@ def _none_in_another(ways: Iterable[Way]) -> Iterator[Way]:
 def missing_says(asked: Quantity, missing: tuple[Way, ...], units: str) -> str:
     """What to add, in words; or that no formula leads to the quantity."""
     if not missing:
-        return f"The {asked.label(units)} isn't in any formula that fits here. You have to measure it."
+        return (
+            f"The {asked.label(units)} isn't in any formula that fits here. You have to measure it."
+        )
     ways = " or ".join(
         " and ".join(f"the {quantity_named(name).label(units)} ({name})" for name in names)
         for names in missing

@@ -123,9 +123,9 @@ def _parts(plain: str, wanted: Unit) -> Typed | None:
         return None
     for (_, above), (number, name) in pairwise(parts):
         if number >= round(convert(1, above, name), 9):
-            said = with_unit(exact(number, name), name)
+            said, whole = with_unit(exact(number, name), name), with_unit("1", above)
             raise Unreadable(
-                f"{quoted(plain)} has {said}, which is 1 {above} or more. Type {one(wanted)}."
+                f"{quoted(plain)} has {said}, which is {whole} or more. Type {one(wanted)}."
             )
     found = _joined(sign, parts)
     if not (rest := plain[at:].strip()):

@@ -54,35 +54,35 @@ my answer is 12.5 | hp | 12.5 | 12.5 hp
 about 62 ft 6 in | ft | 62.5 | 62 ft 6 in, which is 62.5 ft
 1,062 ft 6 in | ft | 1062.5 | 1,062 ft 6 in, which is 1,062 ft
 4 m 20 cm | m | 4.2 | 4 m 20 cm, which is 4.2 m
-1 hr 15 min | h | 1.25 | 1 h 15 min, which is 1.25 h
-1 h 15 m | h | 1.25 | 1 h 15 min, which is 1.25 h
-1h15m | h | 1.25 | 1 h 15 min, which is 1.25 h
-1 hour and 15 minutes | h | 1.25 | 1 h 15 min, which is 1.25 h
-1 hour, 15 mins | min | 75 | 1 h 15 min, which is 75 min
-1 hr 15 min 36 s | h | 1.26 | 1 h 15 min 36 s, which is 1.26 h
+1 hr 15 min | h | 1.25 | 1 hour 15 min, which is 1.25 hours
+1 h 15 m | h | 1.25 | 1 hour 15 min, which is 1.25 hours
+1h15m | h | 1.25 | 1 hour 15 min, which is 1.25 hours
+1 hour and 15 minutes | h | 1.25 | 1 hour 15 min, which is 1.25 hours
+1 hour, 15 mins | min | 75 | 1 hour 15 min, which is 75 min
+1 hr 15 min 36 s | h | 1.26 | 1 hour 15 min 36 s, which is 1.26 hours
 1 min 52 s | min | 1.8666666666666667 | 1 min 52 s, which is 1.867 min
 1m 52s | min | 1.8666666666666667 | 1 min 52 s, which is 1.867 min
-2 days 6 hours | h | 54 | 2 days 6 h, which is 54 h
-2 days 6 hours | day | 2.25 | 2 days 6 h, which is 2.25 days
-1 hr 15 min | h/day | 1.25 | 1 h 15 min, which is 1.25 h/day
-1 hr 15 min a day | h/day | 1.25 | 1 h 15 min a day, which is 1.25 h/day
-1 hr 15 min per day | h/day | 1.25 | 1 h 15 min a day, which is 1.25 h/day
+2 days 6 hours | h | 54 | 2 days 6 hours, which is 54 hours
+2 days 6 hours | day | 2.25 | 2 days 6 hours, which is 2.25 days
+1 hr 15 min | h/day | 1.25 | 1 hour 15 min, which is 1.25 hours per day
+1 hr 15 min a day | h/day | 1.25 | 1 hour 15 min a day, which is 1.25 hours per day
+1 hr 15 min per day | h/day | 1.25 | 1 hour 15 min a day, which is 1.25 hours per day
 12 dollars and 50 cents | $ | 12.5 | $12 and 50 cents, which is $12.50
 12 dollars 50 cents | $ | 12.5 | $12 and 50 cents, which is $12.50
-1:15 | h | 1.25 | 1 h 15 min, which is 1.25 h
+1:15 | h | 1.25 | 1 hour 15 min, which is 1.25 hours
 1:15 | min | 1.25 | 1 min 15 s, which is 1.25 min
 1:15 | s | 75 | 1 min 15 s, which is 75 s
-1:15 | h/day | 1.25 | 1 h 15 min, which is 1.25 h/day
+1:15 | h/day | 1.25 | 1 hour 15 min, which is 1.25 hours per day
 0:45 | min | 0.75 | 0 min 45 s, which is 0.75 min
 90:30 | min | 90.5 | 90 min 30 s, which is 90.5 min
 1:52.5 | min | 1.875 | 1 min 52.5 s, which is 1.875 min
-1:30:00 | h | 1.5 | 1 h 30 min 0 s, which is 1.5 h
-1:15:36 | h | 1.26 | 1 h 15 min 36 s, which is 1.26 h
-1:52:30 | min | 112.5 | 1 h 52 min 30 s, which is 112.5 min
-1:15 hr | h | 1.25 | 1 h 15 min, which is 1.25 h
-1:15 hours | min | 75 | 1 h 15 min, which is 75 min
+1:30:00 | h | 1.5 | 1 hour 30 min 0 s, which is 1.5 hours
+1:15:36 | h | 1.26 | 1 hour 15 min 36 s, which is 1.26 hours
+1:52:30 | min | 112.5 | 1 hour 52 min 30 s, which is 112.5 min
+1:15 hr | h | 1.25 | 1 hour 15 min, which is 1.25 hours
+1:15 hours | min | 75 | 1 hour 15 min, which is 75 min
 1:15 min | min | 1.25 | 1 min 15 s, which is 1.25 min
-about 1:15 | h | 1.25 | 1 h 15 min, which is 1.25 h
+about 1:15 | h | 1.25 | 1 hour 15 min, which is 1.25 hours
 2.1:1 |  | 2.1 | 2.1:1, which is 2.1
 2.1 : 1 |  | 2.1 | 2.1:1, which is 2.1
 2.1 to 1 |  | 2.1 | 2.1:1, which is 2.1
@@ -99,28 +99,28 @@ about 1:15 | h | 1.25 | 1 h 15 min, which is 1.25 h
 12k gal | gal | 12000 | 12,000 gal
 12K gal | gal | 12000 | 12,000 gal
 12.5k W | kW | 12.5 | 12,500 W, which is 12.5 kW
-12k | ohm | 12000 | 12,000 ohm
+12k | ohm | 12000 | 12,000 ohms
 12.6k |  | 12600 | 12,600
 $12k | $ | 12000 | $12,000
 $1.2M | $ | 1200000 | $1,200,000
 $12k a year | $/year | 12000 | $12,000/year
 $ 1.5k/month | $/year | 18000 | $1,500/month, which is $18,000/year
-500 meg ohms | megohm | 500 | 500 megohm
-500 meg-ohms | megohm | 500 | 500 megohm
-500 Meg Ohm | megohm | 500 | 500 megohm
-500 mega ohms | megohm | 500 | 500 megohm
-500 meg | megohm | 500 | 500 megohm
-500 M | megohm | 500 | 500 megohm
-500M | megohm | 500 | 500 megohm
-500 MΩ | megohm | 500 | 500 megohm
-500 M Ω | megohm | 500 | 500 megohm
-500 Mohm | megohm | 500 | 500 megohm
-500 Mohms | megohm | 500 | 500 megohm
-500 M ohms | megohm | 500 | 500 megohm
-0.5 gigohms | megohm | 500 | 0.5 gigohm, which is 500 megohm
-500 mohm | ohm | 0.5 | 500 milliohm, which is 0.5 ohm
+500 meg ohms | megohm | 500 | 500 megohms
+500 meg-ohms | megohm | 500 | 500 megohms
+500 Meg Ohm | megohm | 500 | 500 megohms
+500 mega ohms | megohm | 500 | 500 megohms
+500 meg | megohm | 500 | 500 megohms
+500 M | megohm | 500 | 500 megohms
+500M | megohm | 500 | 500 megohms
+500 MΩ | megohm | 500 | 500 megohms
+500 M Ω | megohm | 500 | 500 megohms
+500 Mohm | megohm | 500 | 500 megohms
+500 Mohms | megohm | 500 | 500 megohms
+500 M ohms | megohm | 500 | 500 megohms
+0.5 gigohms | megohm | 500 | 0.5 gigohm, which is 500 megohms
+500 mohm | ohm | 0.5 | 500 milliohm, which is 0.5 ohms
 500 mohm | milliohm | 500 | 500 milliohm
-500 milliohms | megohm | 5e-7 | 500 milliohm, which is 5.000e-07 megohm
+500 milliohms | megohm | 5e-7 | 500 milliohm, which is 5.000e-07 megohms
 82% eff | % | 82 | 82%
 82 eff | % | 82 | 82%
 .82 eff | % | 82 | 0.82, which is 82%
@@ -129,22 +129,22 @@ $ 1.5k/month | $/year | 18000 | $1,500/month, which is $18,000/year
 eff 82% | % | 82 | 82%
 efficiency = .82 | % | 82 | 0.82, which is 82%
 7.05/9.03 | % | 78.07308970099668 | 7.05 / 9.03 = 0.7807, which is 78.07%
-6 per hour | starts/h | 6 | 6 starts/h
-6 an hour | starts/h | 6 | 6 starts/h
-6 each hour | starts/h | 6 | 6 starts/h
-6/hr | starts/h | 6 | 6 starts/h
-6 / hour | starts/h | 6 | 6 starts/h
-6 times an hour | starts/h | 6 | 6 starts/h
-6 times per hour | starts/h | 6 | 6 starts/h
-6 starts | starts/h | 6 | 6 starts/h
-6 starts an hour | starts/h | 6 | 6 starts/h
-6 starts per hour | starts/h | 6 | 6 starts/h
-6 cycles/hr | starts/h | 6 | 6 starts/h
-8 hours a day | h/day | 8 | 8 h/day
-8 hrs each day | h/day | 8 | 8 h/day
-8 hr/day | h/day | 8 | 8 h/day
-8 a day | h/day | 8 | 8 h/day
-8 per day | h/day | 8 | 8 h/day
+6 per hour | starts/h | 6 | 6 starts per hour
+6 an hour | starts/h | 6 | 6 starts per hour
+6 each hour | starts/h | 6 | 6 starts per hour
+6/hr | starts/h | 6 | 6 starts per hour
+6 / hour | starts/h | 6 | 6 starts per hour
+6 times an hour | starts/h | 6 | 6 starts per hour
+6 times per hour | starts/h | 6 | 6 starts per hour
+6 starts | starts/h | 6 | 6 starts per hour
+6 starts an hour | starts/h | 6 | 6 starts per hour
+6 starts per hour | starts/h | 6 | 6 starts per hour
+6 cycles/hr | starts/h | 6 | 6 starts per hour
+8 hours a day | h/day | 8 | 8 hours per day
+8 hrs each day | h/day | 8 | 8 hours per day
+8 hr/day | h/day | 8 | 8 hours per day
+8 a day | h/day | 8 | 8 hours per day
+8 per day | h/day | 8 | 8 hours per day
 0.12 per kWh | $/kWh | 0.12 | $0.12/kWh
 12 cents a kWh | $/kWh | 0.12 | 12 cents/kWh, which is $0.12/kWh
 50 a month | $/year | 600 | $50/month, which is $600.00/year
@@ -265,7 +265,7 @@ about 500 mohm | megohm | Type 500 megohms or 500 milliohms.
 6 in 62 ft | ft | more than one number
 62 ft 6 gal | ft | more than one number
 5 m 3 s | m | more than one number
-1 hr 75 min | h | which is 1 h or more
+1 hr 75 min | h | which is 1 hour or more
 1 hr 15 min | hp | h is a time
 62 ft 6 in | hp | ft is a length
 1:15 | day | Type the one you mean.

@@ -139,6 +139,17 @@ def test_a_change_of_units_keeps_what_was_typed_and_what_it_means():
     )
 
 
+@pytest.mark.parametrize(
+    ("typed", "kept"),
+    [("62 tdh", "62 ft"), ("62?", "62 ft"), ("104 - 42", "104 - 42 ft"), ("~62", "~62 ft"),
+     ("62 ft 6 in", "62 ft 6 in")],
+)  # fmt: skip
+def test_a_number_typed_in_another_form_keeps_its_unit_after_a_change_of_units(typed, kept):
+    panel = worked(head=typed)
+    panel.units.value = "si"
+    assert kept == panel.form.text("head")
+
+
 def test_numbers_that_were_of_the_other_system_all_along_get_their_units_taken_away():
     panel = typed(flow="30", head="19")
     panel.units.value = "si"

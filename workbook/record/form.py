@@ -152,7 +152,8 @@ def _with_unit(text: str, unit: str) -> str:
     bare = _reading(text, unit)
     if bare is None or bare.typed_unit is not None:
         return ""
-    for written in (f"{text.strip()} {unit}", f"{bare.value!r} {unit}"):
+    number = repr(bare.value).removesuffix(".0")
+    for written in (f"{text.strip()} {unit}", f"{number} {unit}"):
         again = _reading(written, unit)
         if again and again.typed_unit and again.value == bare.value:
             return written
