@@ -229,7 +229,7 @@ def _pip(words: list[str], total: int, say) -> None:
     with contextlib.suppress(OSError):  # a full disk must not hide what pip said of it
         LOG.write_text("".join(lines), encoding="utf-8")
     if pip.returncode:
-        faults = [line for line in lines if line.startswith("ERROR: ")]
+        faults = [line for line in lines if line.strip().startswith("ERROR: ")]
         raise failure(
             "".join(lines),
             "The parts could not be put in place. Type the same command again. If it fails again, delete the "
