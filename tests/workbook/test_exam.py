@@ -390,7 +390,7 @@ def test_text_that_cannot_be_read_stays_at_its_question_and_does_not_count(sitti
     desk = Desk(sitting)
     told = desk.take("banana", leaving=True)
     assert "unreadable" == told.state
-    assert re.search("Question 1 has no answer yet.*type one, such as 2", " ".join(told.sentences))
+    assert re.search("Question 1 has no answer yet.*Type one, such as 2", " ".join(told.sentences))
     desk.go(2)
     assert "" == desk.text
     desk.go(1)
