@@ -208,12 +208,12 @@ def _given_in_another(plan: Plan) -> Iterator[CommonSlip]:
     for name in dict.fromkeys(used):
         target = next(link.target for link in plan.links if name in _names(link.expr))
         for other in taken_for(quantity_named(name), plan.units):
-            did = spoken(f"You used the {{{name}:name}} as if it were {other.said}.", plan.units)
-            why = f"It is given {other.asked}, so it needs no such conversion."
+            did = spoken(f"You read the {{{name}:name}} as {other.name}.", plan.units)
+            why = f"The problem gives {other.asked}, so there is nothing to convert."
             answer = _from_given(plan, name, other.convert)
             yield CommonSlip(f"{target}.{name}_taken_for.{other.key}", answer, did, why)
             did = spoken(f"You changed the {{{name}:name}} to {other.name}.", plan.units)
-            why = f"The formula takes it {other.asked}."
+            why = f"The formula takes {other.asked}."
             answer = _from_given(plan, name, other.back)
             yield CommonSlip(f"{target}.{name}_changed_to.{other.key}", answer, did, why)
 
@@ -260,12 +260,20 @@ def _pairs(plan: Plan) -> Iterator[CommonSlip]:
     pairs.sort(key=lambda pair: pair[0].rank + pair[1].rank)
     for one, two in pairs[:PAIRS]:
         if instead := _both(plan, one, two):
-            first, second = (spoken(s.variant.did, plan.units) for s in (one, two))
-            fix = " ".join(spoken(s.variant.instead, plan.units) for s in (one, two))
-            why = f"You also {second.removeprefix('You ')} {fix} "
-            why += reason(plan.links[one.at], plan.units)
+            did, why = _both_said(one, two, plan.units)
+            why = f"{why} {reason(plan.links[one.at], plan.units)}"
             name = ".".join((plan.asked, "both", *(_id(plan, s) for s in (one, two))))
-            yield _changed(plan, name, instead, first, why)
+            yield _changed(plan, name, instead, did, why)
+
+
+def _both_said(one: _Single, two: _Single, units: str) -> tuple[str, str]:
+    """What was done twice or in two ways, and what to do instead."""
+    first, second = (spoken(s.variant.did, units) for s in (one, two))
+    fix, other = (spoken(s.variant.instead, units).removesuffix(".") for s in (one, two))
+    if first == second:
+        return f"{first.removesuffix('.')} in two places.", f"{fix} each time."
+    also = f"You also {second.removeprefix('You ')}"
+    return first, f"{also} {fix}, and {other[:1].lower()}{other[1:]}."
 
 
 def _rank(v: Variant, plan: Plan) -> int:

@@ -49,7 +49,7 @@ BESIDE = {
 
 
 class OtherUnit(NamedTuple):
-    """A unit in an id, by name, and after "right" or "as if it were"; how its own unit is said.
+    """A unit in an id, by name, and after "right"; how the quantity's own unit is said.
 
     `convert` makes the wrong number of the right one; `back` is the other way.
     """
@@ -97,7 +97,7 @@ def taken_for(quantity: Quantity, system: str) -> Iterator[OtherUnit]:
     for name in BESIDE.get(own, ()):
         said = unit_spoken(name)
         yield OtherUnit(
-            _key(name), said, f"in {said}", f"in {unit_spoken(own)}", _to(name, own), _to(own, name)
+            _key(name), said, f"in {said}", unit_spoken(own), _to(name, own), _to(own, name)
         )
 
 

@@ -42,7 +42,7 @@ def _derived(link: Link, units: str) -> str:
         case Sum(_, ()):
             return f"The {result} is a difference. Add back what was taken away."
         case Sum() if isinstance(formula.expr, Sum) and not formula.expr.minus:
-            return f"The {result} is the total. Take away the rest, and the {target} is left."
+            return f"The {result} adds up all of its parts. Take away the others, and the {target} is left."
         case Sum((Known(first), *_), _) if first != formula.result:
             return f"The {result} is a difference, so take it from the {{{first}:name}}."
         case Product() if how := _conversion(expr, formula.result, units):

@@ -30,7 +30,11 @@ def told(case: Case, mistake: Mistake, value: float, typed: str = "") -> str:
     """
     said = typed or with_unit(figures(value, case.unit), case.unit)
     bare = figures(value, case.unit)
-    others = (_also(other) for other in mistake.others if other.low <= value <= other.high)
+    others = (
+        _also(other)
+        for other in mistake.others
+        if other.low <= value <= other.high and other.did != mistake.did
+    )
     parts = (
         _work(case, mistake, said, bare),
         mistake.did.replace(THIS, f"Your {bare}"),
@@ -60,7 +64,7 @@ def _numbers(case: Case, mistake: Mistake) -> str:
     """What was worked instead, with the numbers; "" where it is long, or one number alone."""
     notation = BARE if "percent_as_whole" in mistake.id else TEXT
     work = numbers(mistake.wrong, case.units, case.known, case.given, notation)
-    one_alone = not any(mark in work for mark in "×/+−√^")
+    one_alone = not any(mark in work for mark in (*"×+−√^", " / "))  # L/s has no step in it
     return "" if one_alone or len(work) > LONGEST else work
 
 

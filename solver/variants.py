@@ -105,7 +105,7 @@ def variants(expr: Expr, units: str) -> Iterator[Variant]:
             yield Variant("not_divided", "", Sum(of), did, instead)
         case Power(base, exponent):
             key, the, _ = _called(base, units)
-            key, the = ("", "what is inside") if key == "term" else (key, the)
+            key, the = ("", "what is in the parentheses") if key == "term" else (key, the)
             did, instead = _power_left_out(exponent, the)
             yield Variant("power_left_out", key, base, did, instead)
             yield from (v._replace(expr=replace(expr, base=v.expr)) for v in variants(base, units))

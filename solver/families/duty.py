@@ -18,8 +18,8 @@ CHECK = "Check the gauges first. Lock out the pump before anyone opens it or clo
 
 TEXTS = {
     "restricted": "Something is holding the flow back: a valve closing or the main clogging",
-    "lifted": "The static head went up: a lower wet well, or more level or pressure at the far end",
-    "worn": "The pump itself does less: it is worn or partly plugged",
+    "lifted": "The static head went up: a lower wet well, or a higher level or pressure at the far end",
+    "worn": "The pump itself is doing less: it is worn or partly plugged",
     "opened": "Water gets away more easily: the main is broken or a valve was opened",
 }
 SHOWS = {

@@ -21,7 +21,7 @@ LEVELS = ("suction_elevation", "discharge_elevation", "known_friction", "known_f
 SQUARES = "Treat both curves as changing with the square of the flow."
 TWINS = (
     "A second pump just like {place} runs with it on the same main. The table shows what one pump "
-    "does alone, and the head that the main takes. "
+    "does alone, and the head that the main needs. "
 )
 
 DUTY_POINTS = (

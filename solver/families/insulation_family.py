@@ -9,8 +9,8 @@ CHAPTER = "insulation"
 FORMULAS = (*INSULATION, *NAMEPLATE)
 
 TESTED = (
-    "A qualified person has isolated {place}, tested it dead and disconnected any drive and "
-    "surge protection. "
+    "A qualified person has isolated {place}, verified that it is dead, and disconnected any "
+    "drive and surge protection. "
 )
 CAUTION = "Before anyone touches the winding, ground it for four times as long as the test."
 

@@ -37,14 +37,14 @@ def judge_below(values: Mapping[str, float], units: str, draw: Draw) -> Judgemen
             with_unit(text, "megohm")
             for text in (exact(reading), figures(reading * factor), figures(least))
         )
-        verdict = "under" if at == bad else "at least"
-        says = f"Corrected to 40 °C it reads {at_40}, {verdict} the {limit} for its kind."
+        verdict = "but " if at == bad else "so it passes: "
+        says = f"Corrected to 40 °C it reads {at_40}, {verdict}its kind needs at least {limit}."
         text = f"{with_unit(exact(volts), 'V')}, {kind}: {shown}"
         options.append(Option(f"kind_{at}", text, says))
     right = options.pop(bad)
     return Judgement(
         "minimum at 40 °C: 5 megohms random-wound, 100 form-wound, kV + 1 before about 1970 (IEEE 43)",
-        f"× {figures(factor)} to 40 °C" if factor != 1 else "",
+        f"multiply by {figures(factor)} to correct to 40 °C" if factor != 1 else "",
         Option(
             right.id,
             right.text,

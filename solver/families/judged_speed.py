@@ -43,7 +43,7 @@ def judge_cube(values: Mapping[str, float], units: str, draw: Draw) -> Judgement
     yes = Option(
         "allowed",
         "Yes, close enough: almost all of the head is friction",
-        f"The {of_head}, so the law is hardly off.",
+        f"The {of_head}, so the cube law is close enough.",
     )
     no = Option(
         "not_allowed",

@@ -11,7 +11,7 @@ from .well_family import FALLS, LOSES, PER_DEPTH, judged
 
 __all__ = ["DRAWDOWN_CAUSE", "DRAWDOWN_CHECK", "STARTS_LIMIT"]
 
-TABLE = "EI 11C201 Table 7-1 gives the minimum time between starts of a motor."
+TABLE = "EI 11C201 Table 7-1 gives the minimum time between motor starts."
 TIMES = (
     ("Table 7-1, under 20 hp (15 kW)", "10 to 15 min"),
     ("Table 7-1, 20 to 100 hp (15 to 75 kW)", "15 to 20 min"),
@@ -45,14 +45,14 @@ STARTS_LIMIT = judged(
     resting_motor,
     Level(
         ("motor_size", "motor_cycle"),
-        f"The {{motor_size}} motor of {{place}} gets {{motor_cycle}} from one start to its next. "
+        f"The {{motor_size}} motor of {{place}} starts every {{motor_cycle}}. "
         f"{TABLE} Does it start too often?",
         find=("cycle_floor", "cycle_ceiling"),
         table=TIMES,
     ),
     Level(
         ("motor_size", "cycle_time", "alternating_pumps"),
-        "At {station}, it is {cycle_time} from one start to the next. Its {alternating_pumps} pumps "
+        "At {station}, a pump starts every {cycle_time}. Its {alternating_pumps} pumps "
         f"alternate, each with a motor of {{motor_size}}. {TABLE} Does each motor start too often?",
         find=("cycle_floor", "cycle_ceiling", "motor_cycle"),
         table=TIMES,

@@ -1,4 +1,4 @@
-"""The trend of a winding over years, and the time it stays on ground after a test, judged."""
+"""The trend of a winding over years, and the time it stays grounded after a test, judged."""
 
 from collections.abc import Mapping
 
@@ -112,7 +112,7 @@ TREND = (
 
 
 def grounded(*times: float) -> Scene:
-    """A test of so many minutes, and how long its winding has been on ground since."""
+    """A test of so many minutes, and how long its winding has been grounded since."""
 
     def scene(draw: Draw, units: str) -> dict[str, float]:
         test = float(draw.pick(times))
@@ -127,26 +127,26 @@ def grounded(*times: float) -> Scene:
 HELD = (
     ("no", "No: it hasn't even been as long as the test", "The charge is still in the winding, and it can kill. Wait four times as long as the test."),
     ("soon", "No: it hasn't been four times as long as the test", "The charge bleeds off slowly, and it can kill. Wait four times as long as the test."),
-    ("yes", "Yes: it has been over four times as long as the test", "Even so, a qualified person tests it dead again before anyone touches it."),
+    ("yes", "Yes: it has been over four times as long as the test", "Even so, a qualified person verifies again that it is dead before anyone touches it."),
 )  # fmt: skip
 
 GROUND = (
     judged(
         "time_on_ground",
         "GD",
-        "How long a winding stays on ground",
+        "How long a winding stays grounded",
         against(TIME_ON_GROUND, TIME_ON_GROUND.rule, *HELD),
         grounded(1, 2, 5, 10),
         Level(
             ("test_time", "time_grounded"),
-            "A qualified person tested the winding of {place} for {test_time}. It has been on "
-            "ground for {time_grounded}. Can the ground come off?",
+            "A qualified person tested the winding of {place} for {test_time}. It has been "
+            "grounded for {time_grounded}. Can the ground come off?",
             find=("times_grounded",),
         ),
         Level(
             ("time_grounded",),
-            "A qualified person ran a polarization index test on {place}. The winding has been on "
-            "ground for {time_grounded} since the test ended. Can the ground come off?",
+            "A qualified person ran a polarization index test on {place}. The winding has been "
+            "grounded for {time_grounded} since the test ended. Can the ground come off?",
             scene=grounded(10),
         ),
     ),

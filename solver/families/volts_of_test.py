@@ -15,8 +15,10 @@ STANDARD_VOLTS = (250, 500, 1000, 2500, 5000, 10_000)
 FIELD_VOLTS = 1000  # NETA MTS Table 100.1 for the 600 V class
 CLASS = 600  # volts of the class that most pump motors are of
 TABLE = (
-    "IEEE 43 gives DC test volts by rated volts. Under 1,000 V: 500 V. To 2,500 V: 500 to "
-    "1,000 V. To 5,000 V: 1,000 to 2,500 V. To 12,000 V: 2,500 to 5,000 V. "
+    ("IEEE 43, rated under 1,000 V", "500 V DC"),
+    ("IEEE 43, rated up to 2,500 V", "500 to 1,000 V DC"),
+    ("IEEE 43, rated up to 5,000 V", "1,000 to 2,500 V DC"),
+    ("IEEE 43, rated up to 12,000 V", "2,500 to 5,000 V DC"),
 )
 
 
@@ -43,7 +45,9 @@ def judge_by_rating(values: Mapping[str, float], units: str, draw: Draw) -> Judg
     return Judgement(
         "IEEE 43: test volts by the rated volts of the winding",
         f"{shown}: {' to '.join(span)} DC",
-        Option(f"volts_{right}", dc(right), f"That fits its row in the table. {CAUTION}"),
+        Option(
+            f"volts_{right}", dc(right), f"That is in the table's row for this rating. {CAUTION}"
+        ),
         tuple(wrong(tested) for tested in (*low, *high)),
     )
 
@@ -52,7 +56,7 @@ def judge_in_the_field(values: Mapping[str, float], units: str, draw: Draw) -> J
     """The 1,000 V that field practice uses on a 600 V class circuit."""
     return Judgement(
         "NETA MTS Table 100.1: 1,000 V DC and 100 megohms for the 600 V class",
-        f"{with_unit(exact(values['rated_volts']), 'V')} falls in the 600 V class",
+        f"cable and starter are rated {with_unit(exact(CLASS), 'V')}",
         Option(
             "class",
             dc(FIELD_VOLTS),
@@ -81,7 +85,7 @@ NOT_WHY = (
     (
         "alternating",
         "IEEE 43 uses DC, and NETA uses AC",
-        "Both are DC tests. AC would charge and discharge the winding all the time.",
+        "Both are DC tests. AC would keep charging and discharging the winding.",
     ),
     (
         "wet",
@@ -120,20 +124,21 @@ VOLTS = (
         rated,
         Level(
             ("rated_volts",),
-            f"{TABLE}{{person}} is getting ready to test {{place}}, rated {{rated_volts}}. "
-            "Which test voltage fits the winding?",
+            "{person} is getting ready to test {place}, rated {rated_volts}. IEEE 43 gives test volts "
+            "by the rated volts of the winding. Which test voltage fits?",
+            table=TABLE,
         ),
         Level(
             ("rated_volts",),
-            "{person} is getting ready to test the circuit of {place}, rated {rated_volts}. Motor, "
-            "cable and starter are tested together, by NETA MTS Table 100.1. "
+            "{person} is getting ready to test {place}: a {rated_volts} motor on 600 V cable, with a "
+            "600 V starter. All three are tested together, by NETA MTS Table 100.1. "
             "Which test voltage does the table give?",
             scene=low_rated,
             judge=judge_in_the_field,
         ),
         Level(
             ("rated_volts",),
-            "For {place}, rated {rated_volts}, {person} finds two test voltages. IEEE 43 says "
+            "For {place}, a {rated_volts} motor on 600 V cable, {person} finds two test voltages. IEEE 43 says "
             "500 V DC, and NETA MTS Table 100.1 says 1,000 V DC. Why do they differ?",
             scene=low_rated,
             judge=judge_why,

@@ -78,8 +78,7 @@ CYCLES = (
         "starts_per_hour",
         Level(
             ("cycle_time",),
-            "At {station}, it is {cycle_time} from one start to the next. "
-            "How many starts per hour is that?",
+            "At {station}, the pump starts every {cycle_time}. How many starts per hour is that?",
         ),
         Level(
             ("working_volume", "flow", "inflow"),
@@ -103,7 +102,7 @@ CYCLES = (
         ),
         Level(
             ("cycle_time", "alternating_pumps"),
-            f"{TURNS} It is {{cycle_time}} from one start at the station to the next. "
+            f"{TURNS} One of them starts every {{cycle_time}}. "
             "How many times an hour does each pump start?",
         ),
         Level(

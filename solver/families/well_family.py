@@ -8,8 +8,8 @@ from .scenes_wells import well
 __all__ = ["FALLS", "LOSES", "PER_DEPTH", "TURNS", "judged", "numeric"]
 
 PER_DEPTH = "The wet well of {station} holds {volume_per_depth} of depth."
-FALLS = "With one pump running, the level takes {drawdown_time} to drop {drawdown_read}."
-LOSES = "While {place} runs, the falling level shows the wet well losing {drawdown_rate}."
+FALLS = "With one pump running, it takes {drawdown_time} for the level to drop {drawdown_read}."
+LOSES = "While {place} runs, the falling level shows that the wet well loses {drawdown_rate}."
 TURNS = "The {alternating_pumps} pumps at {station} alternate."
 
 

@@ -45,18 +45,18 @@ VOLUMES = (
         "volume_per_depth",
         Level(
             ("well_length", "well_width"),
-            f"{RECTANGULAR} How much does it hold per unit of depth, in {{unit}}?",
+            f"{RECTANGULAR} How much water does each foot or meter of depth hold, in {{unit}}?",
         ),
         Level(
             ("well_diameter",),
             "{person} measures the round wet well of {station}. It is {well_diameter} across inside. "
-            "How much does it hold per unit of depth, in {unit}?",
+            "How much water does each foot or meter of depth hold, in {unit}?",
         ),
         Level(
             ("working_volume", "on_level", "off_level"),
             "The drawings of {station} show {working_volume} between floats. The pump-on level is "
             "{on_level} and the pump-off level is {off_level}. "
-            "How much does the wet well hold per unit of depth, in {unit}?",
+            "How much water does each foot or meter of depth hold, in {unit}?",
         ),
     ),
 )
@@ -69,11 +69,11 @@ FLOWS = (
         "flow",
         Level(
             ("drawdown_rate", "inflow"),
-            f"{LOSES} Inflow is {{inflow}} meanwhile. What is the pump's flow?",
+            f"{LOSES} Inflow is {{inflow}} during the test. What is the pump's flow?",
         ),
         Level(
             ("volume_per_depth", "drawdown_read", "drawdown_time", "inflow"),
-            f"{PER_DEPTH} {FALLS} Inflow is {{inflow}} meanwhile. What is the pump's flow?",
+            f"{PER_DEPTH} {FALLS} Inflow is {{inflow}} during the test. What is the pump's flow?",
         ),
         Level(
             ("well_diameter", "drawdown_read", "drawdown_time", "rise_read", "rise_time"),

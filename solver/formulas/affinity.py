@@ -19,7 +19,7 @@ flow, head, brake_power = map(Known, ("flow", "head", "brake_power"))
 
 def ratio(result: str, new: str, old: str, source: str, why: str) -> Formula:
     """What is now over what was."""
-    back = "The ratio works both ways: the new one is the old one times the ratio."
+    back = "The ratio is new over old, so the new value is the old one times the ratio."
     return Formula(result, Known(new) / Known(old), source, why, back=back)
 
 
@@ -38,19 +38,19 @@ def laws(name: str, what: str, source: str, unless: tuple[str, ...]) -> tuple[Fo
             "new_flow", flow, by,
             f"Flow changes in step with the {what}.",
             f"Flow and {what} change by the same ratio. {NO_STATIC}",
-            Slip("squared", flow * by**2, "You squared the ratio. Flow takes it as it is."),
+            Slip("squared", flow * by**2, "You squared the ratio. Flow changes with the ratio itself."),
         ),
         law(
             "new_head", head, by**2,
             f"Head changes with the square of the {what}.",
             f"Going back from head to {what} takes a square root. {NO_STATIC}",
-            Slip("cubed", head * by**3, "You cubed the ratio. Head takes its square."),
+            Slip("cubed", head * by**3, "You cubed the ratio. Head changes with its square."),
         ),
         law(
             "new_shaft_power", brake_power, by**3,
             f"Power changes with the cube of the {what}.",
             f"Going back from power to {what} takes a cube root. {NO_STATIC}",
-            Slip("squared", brake_power * by**2, "You squared the ratio. Power takes its cube."),
+            Slip("squared", brake_power * by**2, "You squared the ratio. Power changes with its cube."),
         ),
     )  # fmt: skip
 
@@ -64,12 +64,12 @@ AFFINITY = (
         "speed_ratio",
         Number(1) - Fraction(Known("speed_cut")),
         LAWS,
-        "What is left of the speed is the whole of it minus the cut.",
+        "Full speed is 1, so take the reduction away from 1.",
         slips=(
             Slip(
                 "cut_for_ratio",
                 Fraction(Known("speed_cut")),
-                "You used the cut itself. The affinity laws use what is left of the speed.",
+                "You used the reduction itself. The affinity laws use the speed that is left.",
             ),
         ),
     ),

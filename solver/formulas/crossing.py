@@ -158,7 +158,7 @@ def specific_speed(system: str, of_flow: Expr, source: str) -> Formula:
         "specific_speed",
         top / stage_head**0.75,
         source,
-        "Specific speed tells you the shape of the impeller: low is wide and flat, high is a "
+        "Specific speed tells you the shape of the impeller. Low means wide and flat, and high means a "
         "propeller.",
         slips=(
             Slip(

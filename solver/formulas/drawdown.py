@@ -109,10 +109,10 @@ DRAWDOWN = (
             f"With the discharge valve of Pump {pump} closed, its check valve can't let water back.",
         )
     ),
-    pumped(inflow, "The pump moves what the well loses plus what flows in meanwhile.", ()),
+    pumped(inflow, "The pump moves what the well loses plus what flows in at the same time.", ()),
     pumped(
         rise_rate,
-        "The pump moves what the well loses plus what flows in meanwhile.",
+        "The pump moves what the well loses plus what flows in at the same time.",
         INFLOW_KNOWN,
     ),
     Formula(

@@ -14,7 +14,7 @@ RATIO = "an insulation tester's manual: 60-second reading over 30-second reading
 OHM = "arithmetic: Ohm's law; volts divided by microamps are megohms"
 EASA = "ANSI/EASA AR100-2020: largest deviation from the average, divided by the average"
 TREND = "common practice, no source: compare two years' readings at one temperature"
-DISCHARGE = "After the test, keep the winding on ground for four times as long."
+DISCHARGE = "After the test, keep the winding grounded for four times as long."
 
 
 def both(name: str, label: str, value: float, unit: str, source: str) -> Constant:
@@ -155,7 +155,7 @@ READINGS = (
         "times_grounded",
         Known("time_grounded") / Known("test_time"),
         GROUND_TIMES.source,
-        "The charge bleeds off slowly and it can kill, so compare the time on ground with the test.",
+        "The charge bleeds off slowly and it can kill, so compare the time grounded with the test time.",
     ),
     Formula(
         "ohms_share",

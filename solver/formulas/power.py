@@ -76,7 +76,7 @@ POWER = (
         "head",
         pressure * HEAD_PER_PRESSURE,
         HEAD_PER_PRESSURE.source,
-        "The gauges read pressure. The power formula takes head, the height of water that pressure can hold up.",
+        "The gauges read pressure. Pump formulas take head, the height of water that pressure can hold up.",
         back="The gauges show head as a pressure.",
     ),
     Formula(

@@ -23,14 +23,16 @@ FRICTION_ONLY = (
         speed_ratio**3,
         TIP_SHEET_11,
         f"Power changes with the cube of the speed. {CUBE}",
-        slips=(Slip("squared", speed_ratio**2, "You squared the ratio. Power takes its cube."),),
+        slips=(
+            Slip("squared", speed_ratio**2, "You squared the ratio. Power changes with its cube."),
+        ),
         unless=STATIC_KNOWN,
     ),
     Formula(
         "power_cut",
         Percent(Number(1) - power_ratio),
         TIP_SHEET_11,
-        "The saving is all of the power minus what is left.",
+        "The saving is the full power minus what the pump still takes.",
         slips=(
             Slip(
                 "what_is_left",
@@ -53,7 +55,7 @@ FRICTION_ONLY = (
             Slip(
                 "squared",
                 input_power * speed_ratio**2,
-                "You squared the ratio. Power takes its cube.",
+                "You squared the ratio. Power changes with its cube.",
             ),
         ),
         unless=STATIC_KNOWN,

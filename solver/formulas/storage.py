@@ -70,7 +70,7 @@ HOURS = (
         daily_inflow * LITRES_PER_CUBIC_METRE / flow / SECONDS_PER_MINUTE / MINUTES_PER_HOUR,
         ARITHMETIC,
         "Everything that comes in has to be pumped out at the pump's own rate.",
-        back="What comes in over the day is what the pump moves in its hours.",
+        back="What comes in over a day is what the pump moves in its run hours.",
     ),
     Formula(
         "pump_hours",

@@ -48,7 +48,7 @@ VOLUMES = (
         "well_area",
         length * width,
         GEOMETRY,
-        "With four straight walls, the floor area is length times width.",
+        "In a rectangular well, the floor area is length times width.",
         slips=(
             Slip(
                 "added",

@@ -29,7 +29,7 @@ def timed(name: str, label: str, sign: str) -> Iterator[Quantity]:
 
 def one_closed(pump: int) -> Iterator[Quantity]:
     """The same rise with the discharge valve of one pump closed."""
-    when = f"with pump {pump} valved off"
+    when = f"with Pump {pump} valved off"
     yield same(f"rise_time_{pump}", f"rise time {when}", f"t_{pump}", *SECONDS)
     yield Quantity(
         f"rise_rate_{pump}", f"fill rate {when}", f"Q_{pump}", *RATE, also=f"rate of rise {when}"

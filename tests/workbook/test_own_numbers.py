@@ -75,7 +75,7 @@ def test_a_polarization_index_comes_out_of_two_readings_as_published():
     readings = {"insulation_1min": "500", "insulation_10min": "2 gigohm"}
     panel = worked("insulation", "polarization_index", **readings)
     assert "The polarization index is 4." in words(panel.said.value)
-    assert "keep the winding on ground for four times as long" in words(panel.work.value)
+    assert "keep the winding grounded for four times as long" in words(panel.work.value)
 
 
 def test_a_cycle_comes_out_of_the_volume_between_floats_as_published():
