@@ -13,7 +13,7 @@ from .show import figures, with_unit
 __all__ = ["Choice", "choices_of"]
 
 COUNT = 4
-POINT = "The figures are right, but the decimal point is not. Check the units."
+POINT = "The digits are right, but the decimal point is in the wrong place. Check the units."
 SHIFTS = (10, 0.1, 100, 0.01)
 NEAR = 12
 

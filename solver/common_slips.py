@@ -17,7 +17,7 @@ from .expression import Expr, Fraction, Known, Percent, Product
 from .mistakes import Change, mistaken_changes, stopped_at
 from .one_line import composed
 from .other_units import other_units, taken_for
-from .plan import Plan
+from .plan import Link, Plan
 from .reasons import reason
 from .spoken import spoken
 from .tree import walk
@@ -95,7 +95,9 @@ def _stops(plan: Plan) -> Iterator[CommonSlip]:
 
 
 # The same slip at every link like it: the factors it touches, the kinds of slip, and what is said.
-WASTE = "Every machine wastes part of what it gets, so the power grows on the way to the wire."
+WASTE = (
+    "Every machine wastes part of what it gets, so each one closer to the wire needs more power."
+)
 PASSES = "Every machine passes on only part of what it gets."
 EVERY = {
     "every_wrong_way": "used every efficiency the wrong way",
@@ -175,18 +177,22 @@ def _why(name: str, plan: Plan) -> str:
         return "Use decimals: 82% is 0.82."
     if "conversion" in name:
         return "Write the units beside each number and cancel them step by step."
+    if all(link.target.endswith("efficiency") for link in _with_efficiencies(plan)):
+        return reason(_with_efficiencies(plan)[-1], plan.units)
     below = {link.target for link in plan.links if link.as_defined}
     back = {link.target for link in plan.links if not link.as_defined}
-    touched = {
-        link.target
-        for link in plan.links
-        if any(Fraction(Known(one)) in walk(link.expr) for one in _efficiencies(plan))
-    }
+    touched = {link.target for link in _with_efficiencies(plan)}
     if touched <= below:
         return f"From water to wire you divide by each of them. {WASTE}"
     if touched <= back:
         return f"From wire to water you multiply by each of them. {PASSES}"
     return f"From water to wire you divide, and from wire to water you multiply. {PASSES}"
+
+
+def _with_efficiencies(plan: Plan) -> list[Link]:
+    """The links that multiply or divide by an efficiency."""
+    shares = [Fraction(Known(name)) for name in _efficiencies(plan)]
+    return [link for link in plan.links if any(one in walk(link.expr) for one in shares)]
 
 
 def _other_units(plan: Plan) -> Iterator[CommonSlip]:
@@ -209,7 +215,7 @@ def _given_in_another(plan: Plan) -> Iterator[CommonSlip]:
         target = next(link.target for link in plan.links if name in _names(link.expr))
         for other in taken_for(quantity_named(name), plan.units):
             did = spoken(f"You read the {{{name}:name}} as {other.name}.", plan.units)
-            why = f"The problem gives {other.asked}, so there is nothing to convert."
+            why = f"The problem gives it in {other.asked}, so you don't need that conversion."
             answer = _from_given(plan, name, other.convert)
             yield CommonSlip(f"{target}.{name}_taken_for.{other.key}", answer, did, why)
             did = spoken(f"You changed the {{{name}:name}} to {other.name}.", plan.units)
@@ -273,6 +279,9 @@ def _both_said(one: _Single, two: _Single, units: str) -> tuple[str, str]:
     if first == second:
         return f"{first.removesuffix('.')} in two places.", f"{fix} each time."
     also = f"You also {second.removeprefix('You ')}"
+    verb = fix.partition(" by ")[0]
+    if verb == other.partition(" by ")[0]:
+        return first, f"{also} {verb} by both."
     return first, f"{also} {fix}, and {other[:1].lower()}{other[1:]}."
 
 

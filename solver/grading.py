@@ -84,25 +84,25 @@ def _answer(case: Case) -> str:
 
 def _what_to_look_at(case: Case, value: float) -> str:
     if value < 0 <= case.answer:
-        return "This answer is below zero. The asked quantity cannot be; check what is taken away."
+        return "Your answer is below zero, and that can't be right here. Check what you subtracted from what."
     for power in (1, 2, 3, 6):
         for factor in (10**power, 10**-power):
             if case.low <= value / factor <= case.high:
-                return "The figures are right, but the decimal point is not. Check the units."
-    size = "more" if value > case.answer else "less"
-    return f"Not yet: this is {size} than the readings give. {_first_to_check(case)}"
+                return "Your digits are right, but the decimal point is in the wrong place. Check the units."
+    size = "high" if value > case.answer else "low"
+    return f"Not yet: your answer is too {size}. {_first_to_check(case)}"
 
 
 def _first_to_check(case: Case) -> str:
     """Where most people who work this chain go wrong."""
     nodes = [node for step in case.steps if step.expr is not None for node in walk(step.expr)]
     if any(_is_efficiency(node) for node in nodes):
-        return "Check first which side of the line each efficiency goes on, then the units."
+        return "First check whether to multiply or divide by each efficiency, then check the units."
     if any(isinstance(node, Constant) for node in nodes):
-        return "Check the unit of each reading first, then each conversion."
+        return "First check the unit of each reading, then each conversion."
     if any(isinstance(node, Product) and node.under for node in nodes):
-        return "Check first what goes on top and what goes below."
-    return "Check each reading first, then what is added and what is taken away."
+        return "First check what goes on top and what goes on the bottom."
+    return "First check each reading, then what you add and what you subtract."
 
 
 def _is_efficiency(node: Expr) -> bool:

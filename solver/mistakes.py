@@ -24,6 +24,7 @@ from .variants import Variant, variants
 __all__ = ["Change", "mistaken_changes", "stopped_at"]
 
 IS, SO_FAR, NOTHING = "is", "so far", ""
+STOPPED_AT = ".stopped_at."  # in an id, before what was taken for the answer
 MOVED = ("left_out", "multiplied_by", "divided_by")
 
 
@@ -82,16 +83,17 @@ def _generic(plan: Plan) -> Iterator[Change]:
 def _instead(v: Variant, link: Link, units: str) -> str:
     """What to do instead; with the way it goes, where one quantity becomes another."""
     before = [factor for factor in getattr(link.expr, "over", ()) if isinstance(factor, Known)]
-    if v.kind not in MOVED or len(before) != 1 or not _has_share(link.expr, v.factor):
+    if v.kind not in MOVED or len(before) != 1 or _shares(link.expr) != [v.factor]:
         return spoken(v.instead, units)
     verb = "divide" if v.instead.startswith("Divide") else "multiply"
-    way = f"From the {{{before[0].name}:name}} to the {{{link.target}:name}} you {verb}."
+    way = f"To get from the {{{before[0].name}:name}} to the {{{link.target}:name}}, {verb}."
     return spoken(way, units)
 
 
-def _has_share(expr: Expr, name: str) -> bool:
+def _shares(expr: Expr) -> list[str]:
+    """The percents among the factors of an expression, by name."""
     factors = (*getattr(expr, "over", ()), *getattr(expr, "under", ()))
-    return Fraction(Known(name)) in factors
+    return [f.of.name for f in factors if isinstance(f, Fraction) and isinstance(f.of, Known)]
 
 
 def _is_a_stop(v: Variant, at: int, plan: Plan) -> bool:
@@ -114,7 +116,7 @@ def stopped_at(plan: Plan, at: int) -> Change:
     more = "one more step" if left == 1 else f"{left} more steps"
     did = spoken(f"You stopped at the {{{here}:name}}.", plan.units)
     why = spoken(f"The question asks for the {{{plan.asked}:name}}: {more}.", plan.units)
-    name = f"{plan.asked}.stopped_at.{here}"
+    name = f"{plan.asked}{STOPPED_AT}{here}"
     stop, last = compiled(Known(here), plan.units), len(plan.links) - 1
     return Change(name, last, stop, did, why, plan.links[at].expr, SO_FAR)
 

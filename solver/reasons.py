@@ -20,6 +20,11 @@ PASSES_ON = {
     "drive_efficiency": "The belts or gears pass on",
     "overall_efficiency": "Pump and motor together pass on",
 }
+OUT_OVER_IN = "Efficiency is what comes out divided by what goes in, as a percent."
+LEFT_OF_ALL = (
+    "{overall_efficiency:Name} is all the others multiplied together. Divide it by the ones you "
+    "know, and the one you want is left."
+)
 
 
 def reason(link: Link, units: str) -> str:
@@ -28,7 +33,8 @@ def reason(link: Link, units: str) -> str:
     if link.as_defined:
         return spoken(formula.why, units)
     if link.target.endswith("efficiency"):
-        return "Efficiency is what comes out divided by what goes in, as a percent."
+        whole = formula.result.endswith("efficiency")
+        return spoken(LEFT_OF_ALL if whole else OUT_OVER_IN, units)
     return spoken(formula.back or _derived(link, units), units)
 
 

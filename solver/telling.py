@@ -7,10 +7,11 @@ from dataclasses import replace
 
 from .case import Case
 from .mistake import THIS, Mistake
-from .mistakes import SO_FAR
+from .mistakes import SO_FAR, STOPPED_AT
 from .show import figures, with_unit
 from .spoken import spoken
 from .typeset import TEXT, numbers
+from .vocabulary import quantity_named
 
 __all__ = ["told"]
 
@@ -36,7 +37,7 @@ def told(case: Case, mistake: Mistake, value: float, typed: str = "") -> str:
         if other.low <= value <= other.high and other.did != mistake.did
     )
     parts = (
-        _work(case, mistake, said, bare),
+        _work(case, mistake, said, value),
         mistake.did.replace(THIS, f"Your {bare}"),
         mistake.why,
         next(others, ""),
@@ -44,7 +45,7 @@ def told(case: Case, mistake: Mistake, value: float, typed: str = "") -> str:
     return " ".join(filter(None, parts))
 
 
-def _work(case: Case, mistake: Mistake, said: str, bare: str) -> str:
+def _work(case: Case, mistake: Mistake, said: str, value: float) -> str:
     """The learner's numbers put in, where that is short and says something."""
     if mistake.wrong is None:
         return ""
@@ -54,10 +55,19 @@ def _work(case: Case, mistake: Mistake, said: str, bare: str) -> str:
     if not work:
         return ""
     if mistake.form == SO_FAR:
-        return f"So far so good: {work} = {bare}."
+        return f"So far so good: {work} = {_result(case, mistake, value)}."
     if mistake.of == case.asked:
         return f"Your {said} is {work}."
     return spoken(f"Your {said} uses {work} for the {{{mistake.of}:name}}.", case.units)
+
+
+def _result(case: Case, mistake: Mistake, value: float) -> str:
+    """What was worked so far; with its unit, where it is a quantity of the chain."""
+    _, stopped, here = mistake.id.rpartition(STOPPED_AT)
+    if not stopped:
+        return figures(value)
+    own = quantity_named(here).unit(case.units)
+    return with_unit(figures(value, own), own)
 
 
 def _numbers(case: Case, mistake: Mistake) -> str:
@@ -72,4 +82,6 @@ def _also(other: Mistake) -> str:
     """Another way to the same number."""
     if other.did.startswith("You "):
         return f"You also get this number if y{other.did[1:]}"
-    return f"It{other.did.removeprefix(THIS)}".replace("It is", "It is also", 1)
+    return f"It{other.did.removeprefix(THIS)}".replace(
+        "It is right", "It is also the right answer", 1
+    )

@@ -112,7 +112,7 @@ def variants(expr: Expr, units: str) -> Iterator[Variant]:
         case Exponential(base, exponent):
             yield Variant(
                 "wrong_way", "", replace(expr, base=1 / base),
-                "You corrected the wrong way.", "Change the sign of the exponent.",
+                "You corrected in the wrong direction.", "Change the sign of the exponent.",
             )  # fmt: skip
             changed = variants(exponent, units)
             yield from (v._replace(expr=replace(expr, exponent=v.expr)) for v in changed)

@@ -148,12 +148,12 @@ BALANCE = (
         "unbalanced_rise",
         Level(
             ("balanced_rise", "voltage_unbalance"),
-            "On balanced volts, tests show {balanced_rise} in the motor of {place}. The voltage "
+            "On balanced volts, the motor of {place} runs at {balanced_rise}. The voltage "
             f"unbalance is now {{voltage_unbalance}}. {HEATING} What is the temperature rise now?",
         ),
         Level(
             ("balanced_rise", *VOLTS),
-            f"{VOLTS_READ} On balanced volts, tests show {{balanced_rise}}. {HEATING} "
+            f"{VOLTS_READ} On balanced volts, the motor runs at {{balanced_rise}}. {HEATING} "
             "What is the temperature rise now?",
         ),
     ),

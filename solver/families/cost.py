@@ -38,7 +38,7 @@ JUDGED = (
         "cheaper_pump",
         "CP",
         CHAPTER,
-        "Which pump is cheaper to run",
+        "Which pump is cheapest to run",
         "choice",
         (
             Level(
@@ -48,8 +48,8 @@ JUDGED = (
             ),
             Level(
                 (),
-                "Any one of three pumps at {station} can fill the same tank. Each runs at hours "
-                "with a different price. Which one fills the tank for the least money?",
+                "Any one of three pumps at {station} can fill the same tank. Each runs at a time "
+                "of day with a different price. Which one fills the tank for the least money?",
                 judge=judge_price,
             ),
         ),

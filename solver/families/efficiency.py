@@ -224,8 +224,8 @@ EFFICIENCY = (
             ),
             Level(
                 (),
-                "Three people each read a pump at {station}: its flow, total dynamic head (TDH) and "
-                "power meter. Which set must have a wrong reading?",
+                "Three people each took readings on a pump at {station}: flow, total dynamic head "
+                "(TDH) and power meter. Which set must have a wrong reading?",
                 judge=judge_meter,
             ),
         ),

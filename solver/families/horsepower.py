@@ -83,8 +83,8 @@ def judge_impossible(values: Mapping[str, float], units: str, draw: Draw) -> Jud
     scales = draw.shuffled((0.62, 0.81, 1.24, 1.45))[:2]
     possible = [tuple(noted(p * scale) for p in (water, brake, motor)) for scale in scales]
     fine = (
-        "This set is possible: {motor_power:short} is bigger than {brake_power:short}, and "
-        "{brake_power:short} is bigger than {water_power:short}."
+        "This set is possible: {motor_power:short} is the biggest, then {brake_power:short}, then "
+        "{water_power:short}."
     )
     return Judgement(
         IN_ORDER,
@@ -272,7 +272,7 @@ HORSEPOWER = (
             Level(
                 ("flow", "head"),
                 "{place} moves {flow} against a total dynamic head (TDH) of {head}. Three people "
-                "give three values for its {brake_power:full}. Which value is impossible?",
+                "each worked out its {brake_power:full}. Which value is impossible?",
                 find=("water_power",),
                 judge=judge_claim,
             ),

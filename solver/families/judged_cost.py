@@ -143,7 +143,9 @@ def _cheapest(pumps: list[Choice], units: str, cost_of, unit: str, rule: str) ->
             )
         if choice.flow == most:
             return Option(
-                "took_most_flow", choice.text, f"{says} It is the fastest, but draws more for it."
+                "took_most_flow",
+                choice.text,
+                f"{says} It fills the tank fastest, but it draws more kilowatts to do it.",
             )
         return Option(f"dearer_{at}", choice.text, says)
 

@@ -94,7 +94,7 @@ def judge_meter(values: Mapping[str, float], units: str, draw: Draw) -> Judgemen
         Option(
             "below_water",
             _log(seen[0], units, low),
-            f"The water would get {carried[0]}, more than the meter reads. That is over 100%.",
+            f"The water would get {carried[0]}, more than the meter reads. Nothing is over 100% efficient.",
         ),
         tuple(
             Option(

@@ -28,7 +28,7 @@ UPGRADES = (
                 "energy_price",
             ),
             "{place} draws {input_power} at a pump efficiency of {pump_efficiency}. A new pump "
-            "would have {new_pump_efficiency}. The pump runs {yearly_hours}, and energy costs "
+            "would run at {new_pump_efficiency}. The pump runs {yearly_hours}, and energy costs "
             "{energy_price}. How much would the new pump save in a year?",
         ),
         Level(
@@ -41,7 +41,7 @@ UPGRADES = (
                 "energy_price",
             ),
             "The {water_power:full} of {place} is {water_power}. The pump efficiency is "
-            "{pump_efficiency}, and a new pump would have {new_pump_efficiency}. The motor "
+            "{pump_efficiency}, and a new pump would run at {new_pump_efficiency}. The motor "
             "efficiency stays at {motor_efficiency}. The pump runs {yearly_hours}, and energy "
             "costs {energy_price}. How much would the new pump save in a year?",
         ),
@@ -61,7 +61,7 @@ UPGRADES = (
                 "energy_price",
             ),
             "{place} draws {input_power} at a motor efficiency of {motor_efficiency}. A new "
-            "motor would have {new_motor_efficiency}. The motor runs {yearly_hours}, and energy "
+            "motor would run at {new_motor_efficiency}. The motor runs {yearly_hours}, and energy "
             "costs {energy_price}. How much would the new motor save in a year?",
         ),
         Level(
@@ -73,7 +73,7 @@ UPGRADES = (
                 "energy_price",
             ),
             "{place} needs {brake_power} at its shaft. The motor efficiency is "
-            "{motor_efficiency}, and a new motor would have {new_motor_efficiency}. The motor runs "
+            "{motor_efficiency}, and a new motor would run at {new_motor_efficiency}. The motor runs "
             "{yearly_hours}, and energy costs {energy_price}. "
             "How much would the new motor save in a year?",
         ),
@@ -87,7 +87,7 @@ UPGRADES = (
                 "energy_price",
             ),
             "The {motor_size} motor of {place} runs at {motor_load} load. The motor efficiency is "
-            "{motor_efficiency}, and a new motor would have {new_motor_efficiency}. The motor runs "
+            "{motor_efficiency}, and a new motor would run at {new_motor_efficiency}. The motor runs "
             "{yearly_hours}, and energy costs {energy_price}. "
             "How much would the new motor save in a year?",
         ),
@@ -125,7 +125,7 @@ UPGRADES = (
                 "energy_price",
             ),
             "{place} draws {input_power} at a motor efficiency of {motor_efficiency}. A new "
-            "motor would have {new_motor_efficiency} and cost {installed_cost} installed. The motor "
+            "motor would run at {new_motor_efficiency} and cost {installed_cost} installed. The motor "
             "runs {yearly_hours}, and energy costs {energy_price}. What is the simple payback in "
             "years?",
             scene=better_motor,

@@ -133,8 +133,8 @@ MOVED = (
             Slip(
                 "whole_price_saved",
                 energy_moved * on_peak_price,
-                "You counted the whole on-peak price as saved. The energy still costs the off-peak "
-                "price, so you save only the difference.",
+                "You counted the whole on-peak price as savings. You still pay the off-peak price, so "
+                "you save only the difference.",
             ),
             Slip(
                 "new_cost_for_saving",

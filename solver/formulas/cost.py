@@ -20,7 +20,7 @@ ENERGY = (
         "run_time",
         hours_per_day * days,
         ARITHMETIC,
-        "The bill counts every hour, so multiply hours per day by days.",
+        "The bill counts every hour the pump runs, so multiply hours per day by days.",
         slips=(
             Slip(
                 "all_day",
@@ -39,7 +39,7 @@ ENERGY = (
         "energy_cost",
         energy * Known("energy_price"),
         ARITHMETIC,
-        "Every kilowatt-hour has the same price, so multiply by it.",
+        "Every kilowatt-hour costs the same, so multiply the kilowatt-hours by the price.",
     ),
     Formula(
         "volume_pumped",
@@ -69,7 +69,7 @@ def per_volume(
             "energy_per_volume",
             input_power * HOURLY_VOLUME / flow,
             HOURLY_VOLUME.source,
-            f"At {an_hour}, one {volume} takes one hour. A smaller flow takes longer.",
+            f"At {an_hour}, it takes one hour to pump one {volume}. A smaller flow takes longer.",
             slips=(
                 Slip(
                     "time_not_in_hours",
@@ -89,7 +89,7 @@ PER_VOLUME = (
         "cost_per_volume",
         Known("energy_per_volume") * Known("energy_price"),
         ARITHMETIC,
-        "Multiply the kilowatt-hours for each volume by the price of one kilowatt-hour.",
+        "Multiply the kilowatt-hours it takes by the price of one kilowatt-hour.",
     ),
 )
 

@@ -41,8 +41,8 @@ def averaged(*parts: str) -> Slip:
     return Slip(
         "averaged",
         Mean(tuple(Known(f"{part}_efficiency") for part in parts)),
-        "You averaged the efficiencies. Each machine passes on its share of the one before it, "
-        "so multiply them.",
+        "You averaged the efficiencies. Each machine passes on only part of what it gets from the "
+        "one before, so multiply them.",
     )
 
 
@@ -51,7 +51,7 @@ def used_twice(expr: Expr, which: str) -> Slip:
     return Slip(
         "used_twice",
         expr,
-        f"You used the {which} efficiency twice. Each efficiency goes in once.",
+        f"You used the {which} efficiency twice. Use it once.",
     )
 
 
@@ -83,7 +83,8 @@ POWER = (
         "water_power",
         flow * head / WATER_POWER,
         WATER_POWER.source,
-        "Pumping more water, or pumping it higher, takes more power.",
+        "Pumping more water, or pumping it higher, takes more power. The constant turns flow times "
+        "head into {water_power:name}.",
         slips=(
             Slip(
                 "weight_counted_twice",
@@ -145,7 +146,7 @@ POWER = (
             Slip(
                 "converted_twice",
                 motor_power * KW_PER_HP * KW_PER_HP,
-                "You multiplied by 0.746 twice. Once turns horsepower into kilowatts.",
+                "You multiplied by 0.746 twice. The first time already gave you kilowatts.",
             ),
         ),
         systems=("us",),

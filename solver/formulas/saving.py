@@ -29,8 +29,8 @@ def points_times_power(machine: str, old: Expr, new: Expr) -> Slip:
     return Slip(
         f"{machine}_points_saved",
         input_power * (new - old),
-        f"You took the difference in {machine} efficiency as the share saved. Find the kilowatts "
-        f"with each {machine}, then subtract.",
+        f"You took the difference in {machine} efficiency as the percent you save. Find the "
+        f"kilowatts with each {machine}, then subtract.",
     )
 
 
@@ -45,7 +45,7 @@ NEW_MACHINE = (
         "new_brake_power",
         water_power / new_pump,
         TIP_SHEET_7,
-        "The water needs the same power, and a more efficient pump needs less at the shaft for it.",
+        "The water needs the same power. A more efficient pump gives it that with less at the shaft.",
     ),
     Formula(
         "new_motor_power",

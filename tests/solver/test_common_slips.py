@@ -101,7 +101,7 @@ def test_two_ways_to_say_one_slip_are_told_once():
     ("typed", "says"),
     [
         ("5.714", "Your 5.714 is right in kilowatts. The question asks for horsepower."),
-        ("4.672", "So far so good: 125 gpm × 148 ft / 3,960 = 4.672."),
+        ("4.672", "So far so good: 125 gpm × 148 ft / 3,960 = 4.672 hp."),
     ],
 )
 def test_what_was_done_is_said_with_the_learner_s_numbers(typed, says):

@@ -60,7 +60,7 @@ def test_a_mistake_is_named_with_what_it_says():
 def test_a_mistake_is_told_with_the_learner_s_own_numbers():
     case = draw("brake_power", 7, "us", 2)  # 195 gpm against 132 ft: 6.5 hp of water, at 72 %
     assert grade(case, "4.68").says.startswith(
-        "Your 4.68 hp is 6.5 hp × 0.72. You multiplied by the pump efficiency. From the "
+        "Your 4.68 hp is 6.5 hp × 0.72. You multiplied by the pump efficiency. To get "
     )
     assert grade(case, "0.0903 hp").says.startswith("Your 0.0903 hp is 6.5 hp / 72. You put")
     assert grade(case, "26.66 MW").says.startswith("Your 26.66 MW uses 195 gpm × 132 ft for the")
@@ -80,8 +80,8 @@ def test_an_answer_just_outside_the_band_is_close_and_is_not_right():
 
 
 def test_a_wrong_answer_is_told_what_to_check_first_in_such_a_chain():
-    assert "which side of the line each efficiency" in grade(draw("brake_power", 7), "1,234").says
-    assert "Check the unit of each reading first" in grade(WATER, "1,234").says
+    assert "whether to multiply or divide by each efficiency" in grade(draw("brake_power", 7), "1,234").says
+    assert "First check the unit of each reading" in grade(WATER, "1,234").says
 
 
 @pytest.mark.parametrize("power", [-6, -3, -2, -1, 1, 2, 3, 6])
@@ -93,8 +93,8 @@ def test_a_decimal_point_in_the_wrong_place_is_said_to_be_that(power):
 
 @pytest.mark.parametrize(
     ("text", "says"),
-    [("5 hp", "more than the readings give"), ("1 hp", "less than the readings give"),
-     ("-2.4 hp", "below zero"), ("0", "less than the readings give")],
+    [("5 hp", "too high"), ("1 hp", "too low"),
+     ("-2.4 hp", "below zero"), ("0", "too low")],
 )  # fmt: skip
 def test_a_wrong_answer_is_told_what_to_look_at(text, says):
     verdict = grade(WATER, text)

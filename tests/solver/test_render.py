@@ -48,7 +48,7 @@ Water horsepower from flow and head (level 1)
 Step 1: water horsepower (WHP)
   water horsepower = flow × total dynamic head / 3,960
   water horsepower = 46 gpm × 207 ft / 3,960 = 2.405 hp
-  Pumping more water, or pumping it higher, takes more power.
+  Pumping more water, or pumping it higher, takes more power. The constant turns flow times head into water horsepower.
 
 Code: WP-1U1-7-WTN"""
     assert expected.format(question=case.question) == case_text(case)
@@ -142,7 +142,7 @@ def test_a_squared_quantity_has_brackets_on_the_page_so_that_its_unit_is_no_squa
     case = draw("well_volume", 1, "us", 2)
     html = step_html(1, case.steps[0], case.known, case.given, case.units)
     diameter = with_unit(exact(case.given["well_diameter"]), "ft")
-    assert f"(well diameter)2= 0.785 × ({diameter})2" in words_of(html)
+    assert f"(wet well diameter)2= 0.785 × ({diameter})2" in words_of(html)
 
 
 @pytest.mark.parametrize(
@@ -169,7 +169,7 @@ def test_a_rule_with_marks_of_html_in_it_is_shown_and_not_obeyed():
 def test_givens_stand_in_the_order_of_the_question_whole_and_with_units():
     assert [name for name, _ in given_rows(BRAKE.given, "us")] == [
         "flow",
-        "head",
+        "total dynamic head (TDH)",
         "pump efficiency",
     ]
     for (_, shown), value in zip(given_rows(BRAKE.given, "us"), BRAKE.given.values(), strict=True):
