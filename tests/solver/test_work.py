@@ -225,13 +225,13 @@ def test_no_way_out_asks_for_more_than_another_does():
 def test_what_a_table_does_not_hold_is_told_in_its_own_words():
     found = work({"brake_power": "5000 hp"}, "motor_size")
     assert (None, ()) == (found.answer, found.missing)
-    assert "The nameplate horsepower cannot be worked: a load of 5000 is above" in found.says
+    assert "The nameplate horsepower can't be calculated: a load of 5000 is above" in found.says
 
 
 def test_a_division_by_nothing_is_said_and_nothing_is_asked_for_in_its_place():
     found = work({"flow": 0, "input_power": 10}, "energy_per_volume")
     assert (None, ()) == (found.answer, found.missing)
-    assert "cannot be worked: its formula would divide by zero" in found.says
+    assert "can't be calculated: its formula would divide by zero" in found.says
 
 
 def test_a_load_that_is_just_a_standard_size_is_carried_by_that_size():

@@ -177,7 +177,7 @@ def test_own_readings_are_worked_or_what_is_missing_is_named(horsepower):
     own = horsepower.locator(".w2w-own")
     own.get_by_label("Flow, in gpm").fill("450 gpm")
     own.get_by_label("Flow, in gpm").press("Enter")
-    wait_for_text(own, "The water horsepower cannot be worked yet.")
+    wait_for_text(own, "The water horsepower can't be calculated yet.")
     own.get_by_label("Head, in ft").fill("62")
     own.get_by_role("button", name="Work it out").click()
     wait_for_text(own, "The water horsepower is 7.045 hp.")

@@ -9,6 +9,7 @@ from html import unescape
 import pytest
 
 from solver import BadCode, draw
+from solver.spoken import spoken
 from workbook import page
 from workbook.cautions import topics
 from workbook.chapter import MOST_READINGS, asked_in, formulas_of, quantities_of
@@ -112,7 +113,7 @@ def test_other_units_are_read_and_said():
 
 def test_what_is_missing_is_named_and_gets_a_box():
     panel = worked("horsepower", "water_power", flow="450 gpm")
-    assert "The water horsepower cannot be worked yet." in words(panel.said.value)
+    assert "The water horsepower can't be calculated yet." in words(panel.said.value)
     assert "head" in words(panel.said.value)
     missing = {name for names in work_missing(panel) for name in names}
     assert missing <= set(panel.shown)
@@ -159,7 +160,7 @@ def test_readings_at_odds_are_named_once():
 def test_readings_with_which_the_arithmetic_fails_are_not_called_a_lack_of_formulas():
     panel = worked("nameplate", "reactive_power", input_power="40 kW", apparent_power="31 kVA")
     told = words(panel.said.value)
-    assert "The reactive power cannot be worked: its formula would" in told
+    assert "The reactive power can't be calculated: its formula would" in told
     assert "The power factor comes to 1.29. It cannot be above 1." in told
 
 
@@ -316,7 +317,7 @@ def test_each_formula_stands_with_its_reason_and_its_source(chapter):
         shown = words(sheet.sheet.value)
         for formula in formulas_of(chapter):
             if units in formula.systems:
-                assert " ".join(formula.why.split()) in shown
+                assert " ".join(spoken(formula.why, units).split()) in shown
                 assert " ".join(formula.source.split()) in shown
 
 

@@ -9,6 +9,7 @@ from solver import limits
 from solver.formulas import FORMULAS
 from solver.limits import Limits
 from solver.render_html import formula_latex, formula_text
+from solver.spoken import spoken
 from solver.tables import table_as_printed, table_names, table_source
 from solver.tree import constants
 from solver.units import units as every_unit
@@ -74,7 +75,7 @@ def test_each_formula_has_its_source_its_reason_and_its_units(sheet):
     for formula in formulas:
         heard = f'aria-label="{escape(formula_text(formula, units))}"'
         own = [item for item in items if heard in item.partition("</summary>")[0]]
-        assert any(escape(formula.source) in one and escape(formula.why) in one for one in own)
+        assert any(escape(formula.source) in one and escape(spoken(formula.why, units)) in one for one in own)
         assert all("Units: " in one or "Numbers without a unit." in one for one in own)
 
 
