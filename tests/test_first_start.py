@@ -62,7 +62,7 @@ def opened(root, tmp_path_factory):
         "PIP_CACHE_DIR": kept,
     }
     python = oldest_python()
-    command = [python, "-u", "-m", "workbook", "--no-browser"]
+    command = [python, "-m", "workbook", "--no-browser"]
     with subprocess.Popen(
         command,
         cwd=copy,

@@ -12,4 +12,6 @@ if sys.version_info < (3, 11):
 from workbook.commands import main
 
 if __name__ == "__main__":
+    # What is said is seen at once, also where another program reads it.
+    sys.stdout.reconfigure(line_buffering=True)
     sys.exit(main(sys.argv[1:]))

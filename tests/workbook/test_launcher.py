@@ -430,10 +430,10 @@ def test_the_server_keeps_to_this_computer_and_wants_its_key(serve):
 
 @pytest.mark.skipif(sys.platform == "win32", reason="Windows has no SIGTERM to send")
 def test_when_the_command_is_told_to_stop_its_server_ends_too(root, tmp_path, reserved):
-    command = [sys.executable, "-u", "-m", "workbook", "--no-browser", "--folder", str(tmp_path)]
+    command = [sys.executable, "-m", "workbook", "--no-browser", "--folder", str(tmp_path)]
     command += ["--port", str(reserved)]
     environment = launcher.environment(
-        HOME=str(tmp_path), WIRE_TO_WATER_SET_UP_FOR="requirements.txt"
+        HOME=str(tmp_path), PYTHONUNBUFFERED="", WIRE_TO_WATER_SET_UP_FOR="requirements.txt"
     )
     with subprocess.Popen(
         command, cwd=root, env=environment, text=True, stdout=subprocess.PIPE
