@@ -23,7 +23,7 @@ LEVELS = [("Any level", ANY_LEVEL), ("Level 1", 1), ("Level 2", 2), ("Level 3", 
 WAYS = [("Choices", True), ("Typed answers", False)]
 ABOUT = (
     "Choose what goes into the exam. You can pause it, and nothing you answer is lost. "
-    "What is right is told when you hand it in."
+    "You see what was right after you turn it in."
 )
 
 

@@ -151,7 +151,7 @@ class MakePanel(Panel):
 
     def _open(self) -> None:
         self.own.open(self.problems)
-        self.said.value = say("note", "The set is open above, under “Work at a set”.")
+        self.said.value = say("note", "The set is open above, under “Work on a set”.")
 
 
 def link_at(site: str, problems: ProblemSet) -> str:

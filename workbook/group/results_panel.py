@@ -26,7 +26,7 @@ ABOUT = (
     "Open the set above first. Then bring in the files that the members sent you, in any order. "
     "Bringing in the same file twice does no harm. This page reads them. It doesn't keep them or send them anywhere."
 )
-NO_SET = "Open the set first, at “Work at a set”. Then bring the results in."
+NO_SET = "Open the set first, at “Work on a set”. Then bring the results in."
 NOTHING = "Nothing has been brought in yet. Your own answers show here after you give some."
 
 
