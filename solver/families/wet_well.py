@@ -77,7 +77,7 @@ FLOWS = (
         ),
         Level(
             ("well_diameter", "drawdown_read", "drawdown_time", "rise_read", "rise_time"),
-            f"{ROUND} {FALLS} With all pumps off, it takes {{rise_time}} to rise {{rise_read}}. "
+            f"{ROUND} {FALLS} With all pumps off, a rise of {{rise_read}} takes {{rise_time}}. "
             "What is the pump's flow?",
         ),
     ),
