@@ -278,6 +278,8 @@ def _both_said(one: _Single, two: _Single, units: str) -> tuple[str, str]:
     fix, other = (spoken(s.variant.instead, units).removesuffix(".") for s in (one, two))
     if first == second:
         return f"{first.removesuffix('.')} in two places.", f"{fix} each time."
+    if one.variant.factor == two.variant.factor and fix == other:
+        return first, f"In another step, y{second[1:]} {fix} each time."
     also = f"You also {second.removeprefix('You ')}"
     verb = fix.partition(" by ")[0]
     if verb == other.partition(" by ")[0]:

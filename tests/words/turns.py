@@ -33,6 +33,8 @@ TURNS: dict[str, str] = {
     r"\bpower goes in\b|\bhas the names right\b": "What is the ...? Which set of labels is right?",
     r"\bstands? in a row\b": "one after another",
     r"\b(?:wrong|other) way round\b": "backward, the other way",
+    r"\bgoes in once\b|\bOnce turns\b": "Use it once.",
+    r"\bside of the line\b": "multiply or divide",
     r"\bwent in twice\b": "You used the ... twice.",
     r"\bat all hours\b": "around the clock, a steady ...",
     r"\bof one size\b": "the same size",

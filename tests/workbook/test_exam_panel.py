@@ -9,6 +9,7 @@ from pypdf import PdfReader
 
 from solver import FAMILIES, BadCode, SolverError
 from solver.paper import CHAPTERS, Paper, read_paper
+from solver.spoken import spoken
 from workbook import page
 from workbook.chapter import formulas_of
 from workbook.exam import printed
@@ -309,7 +310,7 @@ def test_the_formulas_shown_are_those_of_the_chapters_in_the_units_of_the_paper(
     panel.sit.formulas.click()
     text = panel.sit.sheet.value
     wanted = {f.why for name in PAPER.chapters for f in formulas_of(name) if "si" in f.systems}
-    assert all(escape(why) in text for why in wanted)
+    assert all(escape(spoken(why, "si")) in text for why in wanted)
     assert "kW" in words(text)
     panel.sit.formulas.click()
     assert "" == panel.sit.sheet.value
