@@ -8,10 +8,11 @@ from bisect import bisect_left, insort
 from collections.abc import Iterable, Mapping
 from functools import lru_cache
 
-from .common_slips import CommonSlip, common_slips
+from .common_slips import common_slips
 from .expression import Lookup
 from .mistake import Mistake, can_be_told, taken_for
 from .plan import Plan
+from .slip import CommonSlip
 from .tree import walk
 from .vocabulary import quantity_named
 

@@ -54,7 +54,7 @@ def step_texts(step: Step, known: Known, given: Known, units: str) -> tuple[str,
     name = label_of(step.name, units)
     return (
         f"{name} = {words(step.expr, units)}",
-        f"{name} = {numbers(step.expr, units, known, given)}",
+        f"{name} = {numbers(step.expr, units, known, given, cancel=True)}",
         with_unit(figures(step.value, step.unit), step.unit),
     )
 

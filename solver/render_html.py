@@ -73,8 +73,8 @@ def rule_html(step: Step, units: str) -> str:
 
 def numbers_html(step: Step, known: Known, given: Known, units: str) -> str:
     """A step with its numbers put in, and no result: the last hint."""
-    text = f"{label_of(step.name, units)} = {numbers(step.expr, units, known, given)}"
-    shown = numbers(step.expr, units, known, given, HTML)
+    text = f"{label_of(step.name, units)} = {numbers(step.expr, units, known, given, cancel=True)}"
+    shown = numbers(step.expr, units, known, given, HTML, cancel=True)
     return _heard_as(text, _equation(step.name, units, shown))
 
 
@@ -99,7 +99,7 @@ def step_html(number: int, step: Step, known: Known, given: Known, units: str) -
         step.name,
         units,
         words(step.expr, units, HTML),
-        numbers(step.expr, units, known, given, HTML),
+        numbers(step.expr, units, known, given, HTML, cancel=True),
         _span("result", escape(with_unit(figures(step.value, step.unit), step.unit))),
     )
     heard = f"{formula}. {put_in} = {result}."

@@ -2,11 +2,13 @@
 
 import re
 from functools import cache
+from math import floor, log10
 
-from .units import unit
+from .units import units
 
 __all__ = [
     "capital",
+    "constant_unit",
     "counted",
     "exact",
     "figures",
@@ -22,12 +24,16 @@ def figures(value: float, name: str = "") -> str:
 
     >>> figures(7.045454), figures(51234.5), figures(1234.5, "$"), figures(0.08512, "$/kWh")
     ('7.045', '51,234', '1,234.50', '0.08512')
+    >>> figures(0.000012345), figures(0.00025)
+    ('0.00001234', '0.00025')
     >>> figures(0.23764, "%"), figures(2.3764, "%")
     ('0.24', '2.376')
     """
     size = abs(value)
-    if size >= 1e12 or 0 < size < 0.001:
+    if size >= 1e12:
         return f"{value:.3e}"
+    if 0 < size < 0.001:
+        return f"{value:.{3 - floor(log10(size))}f}".rstrip("0")
     if name == "$" or (name.startswith("$") and 1 <= size < 1000):
         return f"{value:,.2f}"
     if size >= 1000:
@@ -58,12 +64,17 @@ WORDS = {
 }
 
 
+def _raised(name: str) -> str:
+    """A unit with its squares and cubes as signs."""
+    return re.sub(r"(m|ft|in|s)([23])\b", lambda part: part[1] + "²³"[int(part[2]) - 2], name)
+
+
 @cache
 def _frame(name: str) -> tuple[str, str]:
     """What stands before and after a number with this unit; a word is for several."""
     if name in WORDS:
         return "", f" {WORDS[name][1]}"
-    shown = re.sub(r"(m|ft|in|s)([23])\b", lambda part: part[1] + "²³"[int(part[2]) - 2], name)
+    shown = _raised(name)
     if name.startswith("$"):
         return "$", shown[1:]
     return "", {"%": "%", "": "", "choice": ""}.get(name, f" {shown}")
@@ -95,6 +106,27 @@ def unit_in_words(name: str) -> str:
     """
     words = {"$": "dollars", "%": "percent", "in": "inches", "A": "amps", "V": "volts"}
     return words.get(name, with_unit("", name).strip())
+
+
+# Of numbers that belong to a rule, a table or an equation as it is learned.
+NOT_CANCELED = ("ft/100 ft", "m/100 m", "/ %", "ft/s in2 / gpm", "m/s mm2 / L/s")
+
+
+@cache
+def constant_unit(unit: str) -> str:
+    """The unit of a constant as it is written to be canceled; "" where that helps nobody.
+
+    >>> constant_unit("gpm ft / hp"), constant_unit("m3/day / L/s"), constant_unit("ft/100 ft")
+    ('gpm·ft/hp', 'm³/day per L/s', '')
+    """
+    if not unit or unit in NOT_CANCELED:
+        return ""
+    names = {"K": "°C"}  # a difference
+    above, *below = (
+        "·".join(_raised(names.get(name, name)) for name in side.split())
+        for side in unit.split(" / ")
+    )
+    return (" per " if "/" in f"{above}{below}" else "/").join((above, *below))
 
 
 SPOKEN = {
@@ -136,7 +168,11 @@ def latex_with_unit(number: str, name: str) -> str:
         return rf"{number}\%"
     if name in WORDS:
         return rf"{number}\ \text{{{WORDS[name][number != '1']}}}"
-    return rf"{number}\ {unit(name).latex}" if after else number
+    if not after:
+        return number
+    known = units().get(name)
+    written = known.latex if known else rf"\text{{{name}}}"
+    return rf"{number}\ {written}"
 
 
 def capital(text: str) -> str:

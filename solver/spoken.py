@@ -3,6 +3,7 @@
 "The {water_power:name} is too low." says "water horsepower" in US units and "water power" in metric.
 {water_power:short} is its abbreviation, or its name where there is none; {water_power:full} is both,
 for its first use: "water horsepower (WHP)". {water_power:Name} and :Short begin with a capital.
+{minor_losses:them} is "them" or "it", as its name has several or one.
 """
 
 import re
@@ -38,17 +39,22 @@ def _full(quantity: Quantity, units: str) -> str:
     return quantity.spoken(units)
 
 
+def _them(quantity: Quantity, units: str) -> str:
+    return "them" if quantity.be(units) == "are" else "it"
+
+
 _FORMS: dict[str, Callable[[Quantity, str], str]] = {
     "name": _name,
     "Name": _capital,
     "short": _short,
     "Short": _capital_short,
     "full": _full,
+    "them": _them,
 }
 
 
 def spoken(text: str, units: str) -> str:
-    """A text whose {QUANTITY:name}, :Name, :short, :Short and :full are said in "us" or "si".
+    """A text whose {QUANTITY:name}, :Name, :short, :Short, :full and :them are said in "us" or "si".
 
     Other braces stay as they are. BadDefinition names a quantity or a form that there is not.
 

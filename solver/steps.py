@@ -2,6 +2,7 @@
 
 The steps stand as on a whiteboard: one branch is finished before the next begins, water before
 wire, and a link that only gives another name to the same number is no step of its own.
+At the end of a chain, the step before it has that name.
 """
 
 from collections.abc import Mapping
@@ -43,23 +44,25 @@ def worked_steps(plan: Plan, known: Mapping[str, float]) -> tuple[Step, ...]:
 
 @lru_cache(maxsize=1024)
 def _step_frames(plan: Plan) -> tuple[tuple[Link, str, str], ...]:
-    return tuple(
-        (link, quantity_named(link.target).unit(plan.units), reason(link, plan.units))
-        for link in _without_renames(plan)
-    )
+    """Each link that is a step, with its unit and why it is so.
 
-
-def _without_renames(plan: Plan) -> list[Link]:
-    """The links in order; one in the middle that only renames is put into those after it."""
+    One that only renames is put into those after it; the last gives its name to the one before.
+    """
     renames = {link.target for at, link in enumerate(plan.links) if plan.only_renames(at)}
-    links, same = [], {}
+    frames, same = [], {}
     for link in in_order(plan):
         expr = put_in(link.expr, same) if same else link.expr
-        if link.target in renames and link.target != plan.asked and isinstance(expr, Known):
+        why = reason(link, plan.units)
+        only_renames = link.target in renames and isinstance(expr, Known)
+        if only_renames and link.target != plan.asked:
             same[link.target] = expr
-        else:
-            links.append(link._replace(expr=expr))
-    return links
+            continue
+        if only_renames and frames and frames[-1][0].target == expr.name:
+            before, _, why = frames.pop()
+            expr = before.expr
+        unit_name = quantity_named(link.target).unit(plan.units)
+        frames.append((link._replace(expr=expr), unit_name, why))
+    return tuple(frames)
 
 
 def in_order(plan: Plan) -> list[Link]:

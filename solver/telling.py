@@ -15,7 +15,8 @@ from .vocabulary import quantity_named
 
 __all__ = ["told"]
 
-LONGEST = 90  # characters of worked numbers that are still read at a glance
+NEARLY_ZERO = 1e-6
+LONGEST = 70  # characters of worked numbers that are still read at a glance
 # 82 that went in as a whole number is told without its sign.
 BARE = replace(TEXT, valued=lambda number, unit: number if unit == "%" else with_unit(number, unit))
 
@@ -29,24 +30,34 @@ def told(case: Case, mistake: Mistake, value: float, typed: str = "") -> str:
     >>> told(case, by_pump, by_pump.value)[:63]
     'Your 4.68 hp is 6.5 hp × 0.72. You multiplied by the pump effic'
     """
-    said = typed or with_unit(figures(value, case.unit), case.unit)
-    bare = figures(value, case.unit)
+    bare = _short(value, case.unit)
+    said = typed or with_unit(bare, case.unit)
     others = (
         _also(other)
         for other in mistake.others
         if other.low <= value <= other.high and other.did != mistake.did
     )
     parts = (
-        _work(case, mistake, said, value),
-        mistake.did.replace(THIS, f"Your {bare}"),
+        _work(case, mistake, value, said),
+        mistake.did.replace(THIS, f"Your {bare}" if abs(value) >= NEARLY_ZERO else "Your answer"),
         mistake.why,
         next(others, ""),
     )
     return " ".join(filter(None, parts))
 
 
-def _work(case: Case, mistake: Mistake, said: str, value: float) -> str:
+def _short(value: float, unit: str) -> str:
+    """A number that may be out of all proportion, as somebody says it."""
+    for size, name in ((1e12, "trillion"), (1e9, "billion")):
+        if abs(value) >= size:
+            return f"{value / size:.4g} {name}"
+    return figures(value, unit)
+
+
+def _work(case: Case, mistake: Mistake, value: float, said: str) -> str:
     """The learner's numbers put in, where that is short and says something."""
+    if abs(value) < NEARLY_ZERO:
+        return "" if THIS in mistake.did else "Your answer is nearly zero."
     if mistake.wrong is None:
         return ""
     if mistake.id not in case.worked_wrong:
@@ -65,9 +76,9 @@ def _result(case: Case, mistake: Mistake, value: float) -> str:
     """What was worked so far; with its unit, where it is a quantity of the chain."""
     _, stopped, here = mistake.id.rpartition(STOPPED_AT)
     if not stopped:
-        return figures(value)
+        return _short(value, "")
     own = quantity_named(here).unit(case.units)
-    return with_unit(figures(value, own), own)
+    return with_unit(_short(value, own), own)
 
 
 def _numbers(case: Case, mistake: Mistake) -> str:

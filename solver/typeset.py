@@ -6,6 +6,7 @@ says whether a quantity stands as its name or as its value.
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
+from functools import lru_cache
 from math import floor, isclose, log10
 
 from .constant import Constant
@@ -25,7 +26,7 @@ from .expression import (
     Smallest,
     Sum,
 )
-from .show import exact, figures, latex_with_unit, with_unit
+from .show import constant_unit, exact, figures, latex_with_unit, with_unit
 from .tree import children, is_one
 from .vocabulary import quantity_named
 
@@ -71,8 +72,10 @@ LATEX = Notation(
 
 Leaf = Callable[[Expr], str]
 TOO_LONG = 1e10  # a constant above this is written as a power of ten
+NUMBER = "\0"  # where a number goes
 
 
+@lru_cache(maxsize=4096)
 def words(expr: Expr, units: str, notation: Notation = TEXT) -> str:
     """The expression in the names of its quantities."""
 
@@ -128,30 +131,68 @@ def symbols(expr: Expr, units: str) -> str:
 
 
 def numbers(
-    expr: Expr, units: str, known: Mapping[str, float], given, notation: Notation = TEXT
+    expr: Expr,
+    units: str,
+    known: Mapping[str, float],
+    given,
+    notation: Notation = TEXT,
+    *,
+    cancel: bool = False,
 ) -> str:
-    """The expression with its numbers put in; given ones whole, worked ones to four figures."""
+    """The expression with its numbers put in; given ones whole, worked ones to four figures.
+
+    With `cancel` its constants have their units too, so that a reader can cancel them.
+
+    >>> from solver.formulas import POWER
+    >>> numbers(POWER[3].expr, "us", {"flow": 150.0, "head": 66.0}, {"flow", "head"}, cancel=True)
+    '150 gpm × 66 ft / (3,960 gpm·ft/hp)'
+    """
+    pieces, slots = _frame(expr, units, notation, cancel)
+    written = [pieces[0]]
+    for (name, unit), piece in zip(slots, pieces[1:], strict=True):
+        write = exact if name in given else figures
+        value = known[name]
+        written.append(
+            write(value / 100) if unit is None else notation.valued(write(value, unit), unit)
+        )
+        written.append(piece)
+    return "".join(written)
+
+
+Slot = tuple[str, str | None]
+
+
+@lru_cache(maxsize=4096)
+def _frame(
+    expr: Expr, units: str, notation: Notation, cancel: bool
+) -> tuple[tuple[str, ...], tuple[Slot, ...]]:
+    """What stands around the numbers of an expression; and its numbers as (name, unit).
+
+    The unit is None for a percentage that is put in as a decimal.
+    """
+    slots: list[Slot] = []
 
     def leaf(node: Expr) -> str:
         match node:
             case Known(name):
-                unit = quantity_named(name).unit(units)
-                write = exact if name in given else figures
-                return notation.valued(write(known[name], unit), unit)
+                slots.append((name, quantity_named(name).unit(units)))
+                return NUMBER
             case Fraction(of):
-                write = exact if of.name in given else figures
-                return write(known[of.name] / 100)
-        return _constant(node, units, notation)
+                slots.append((of.name, None))
+                return NUMBER
+        return _constant(node, units, notation, cancel)
 
-    return _written(expr, units, notation, leaf)
+    return tuple(_written(expr, units, notation, leaf).split(NUMBER)), tuple(slots)
 
 
-def _constant(node: Expr, units: str, notation: Notation) -> str:
-    value = node.figure(units).value if isinstance(node, Constant) else node.value
-    if value < TOO_LONG:
-        return exact(value)
-    exponent = floor(log10(value))
-    return exact(value / 10**exponent) + notation.times + notation.power("10", str(exponent))
+def _constant(node: Expr, units: str, notation: Notation, cancel: bool = False) -> str:
+    value, unit = node.figure(units)[:2] if isinstance(node, Constant) else (node.value, "")
+    if value >= TOO_LONG:
+        exponent = floor(log10(value))
+        return exact(value / 10**exponent) + notation.times + notation.power("10", str(exponent))
+    behind = constant_unit(unit) if cancel else ""
+    written = notation.valued(exact(value), behind) if behind else exact(value)
+    return f"({written})" if " per " in behind else written
 
 
 def _written(expr: Expr, units: str, notation: Notation, leaf: Leaf) -> str:
@@ -213,7 +254,8 @@ def _sum_bracketed(text: str, nodes, units: str, notation: Notation) -> str:
 
 def _over_line(over: str, under: str, nodes, units: str, notation: Notation) -> str:
     kept = [node for node in nodes if not is_one(node, units)]
-    long = isinstance(kept[0], Constant) and notation.times in under
+    strokes = notation.times in under or ("/" in under and not under.startswith("("))
+    long = isinstance(kept[0], Constant) and strokes
     if not notation.stacked and (len(kept) > 1 or isinstance(kept[0], Sum) or long):
         under = f"({under})"
     return notation.fraction(over, under)

@@ -49,22 +49,24 @@ TOO_LONG = 1e10  # a constant above this is called by its name
 
 
 class _Called(NamedTuple):
-    """A factor in an id, and in a sentence: with its article, and after "by" or at the start."""
+    """A factor in an id, and in a sentence: with its article, after "by", and as "it" or "them"."""
 
     key: str
     the: str
     by: str
+    it: str = "it"
 
 
 def _called(expr: Expr, units: str) -> _Called:
     match expr:
         case Known(name):
             said = f"the {{{name}:name}}"
-            return _Called(name, said, said)
+            return _Called(name, said, said, f"{{{name}:them}}")
         case Constant():
             value = expr.figure(units).value
-            said = exact(value) if value < TOO_LONG else expr.label
-            return _Called(expr.name, f"the {said}", said)
+            if value >= TOO_LONG:
+                return _Called(expr.name, f"the {expr.label}", f"the {expr.label}")
+            return _Called(expr.name, f"the {exact(value)}", exact(value))
         case Fraction(of) | Percent(of) | Power(of):
             return _called(of, units)
         case Largest():
@@ -92,7 +94,7 @@ def variants(expr: Expr, units: str) -> Iterator[Variant]:
         case Sum():
             yield from _of_sum(expr, units)
         case Fraction(of):
-            key, the, _ = _called(of, units)
+            key, the, *_ = _called(of, units)
             did = f"You put {the} in as a whole number."
             yield Variant("percent_as_whole", key, of, did, "Use the decimal: 82% is 0.82.")
         case Percent(of):
@@ -104,7 +106,7 @@ def variants(expr: Expr, units: str) -> Iterator[Variant]:
             instead = f"For the average, divide the total by {len(of)}."
             yield Variant("not_divided", "", Sum(of), did, instead)
         case Power(base, exponent):
-            key, the, _ = _called(base, units)
+            key, the, *_ = _called(base, units)
             key, the = ("", "what is in the parentheses") if key == "term" else (key, the)
             did, instead = _power_left_out(exponent, the)
             yield Variant("power_left_out", key, base, did, instead)
@@ -137,7 +139,7 @@ def _of_product(expr: Product, units: str) -> Iterator[Variant]:
     over, under = expr.over, expr.under
     match over, under:
         case (Known(),), (Known(),):
-            key, the, _ = _called(over[0], units)
+            key, the, *_ = _called(over[0], units)
             did = "You turned the ratio upside down."
             yield Variant("upside_down", key, Product(under, over), did, f"Put {the} on top.")
     for side in ("over", "under"):
@@ -151,7 +153,7 @@ def _misplaced(expr: Product, side: str, i: int, units: str) -> Iterator[Variant
     """One factor left out, or put on the other side of the line."""
     factors = getattr(expr, side)
     factor, rest = factors[i], factors[:i] + factors[i + 1 :]
-    key, the, by = _called(factor, units)
+    key, the, by, _ = _called(factor, units)
     left = f"You left out {the}."
     if side == "under":
         yield Variant("left_out", key, Product(expr.over, rest), left, f"Divide by {by}.")
@@ -174,12 +176,12 @@ def _inside(expr: Product, side: str, i: int, units: str) -> Iterator[Variant]:
 
 def _of_sum(expr: Sum, units: str) -> Iterator[Variant]:
     for i, term in enumerate(expr.minus):
-        key, the, _ = _called(term, units)
+        key, the, _, it = _called(term, units)
         wrong = Sum((*expr.plus, term), expr.minus[:i] + expr.minus[i + 1 :])
-        yield Variant("added", key, wrong, f"You added {the}.", "Subtract it.")
+        yield Variant("added", key, wrong, f"You added {the}.", f"Subtract {it}.")
     for i, term in enumerate(expr.plus):
-        key, the, _ = _called(term, units)
+        key, the, _, it = _called(term, units)
         rest = expr.plus[:i] + expr.plus[i + 1 :]
         if rest and len(rest) + len(expr.minus) > 1:
             wrong = Sum(rest, expr.minus)
-            yield Variant("left_out", key, wrong, f"You left out {the}.", "Add it in.")
+            yield Variant("left_out", key, wrong, f"You left out {the}.", f"Add {it} in.")

@@ -24,6 +24,7 @@ __all__ = [
     "said_of",
     "solution",
     "steps",
+    "worked",
 ]
 
 
@@ -134,8 +135,13 @@ def steps(case: Case, count: int | None = None) -> str:
     return f'<ol class="w2w-steps">{items}</ol>'
 
 
-def solution(case: Case) -> str:
-    """The worked solution with its heading, and its one line where it has several steps."""
+def worked(case: Case) -> str:
+    """All the steps, and their one line where there are several and it is short."""
     whole = one_line_html(case)
     line = f'<div class="w2w-why">In one line:</div>{whole}' if whole else ""
-    return f'<h4><span role="status">The worked solution</span></h4>{steps(case)}{line}'
+    return f"{steps(case)}{line}"
+
+
+def solution(case: Case) -> str:
+    """The worked solution with its heading."""
+    return f'<h4><span role="status">The worked solution</span></h4>{worked(case)}'

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from typing import Any
 
 from solver import Case
-from solver.render import question_rows, step_lines
+from solver.render import one_line_text, question_rows, step_lines
 from solver.show import capital
 
 __all__ = ["PAPER", "UNITS", "asked", "solved"]
@@ -35,11 +35,12 @@ def asked(
 
 
 def solved(case: Case, answer: str) -> dict[str, Any]:
-    """The answer in words, the code, and each step."""
+    """The answer in words, the code, each step, and all of them in one line where that is short."""
     return {
         "answer": answer,
         "code": case.code,
         "steps": [
             list(step_lines(step, case.known, case.given, case.units)) for step in case.steps
         ],
+        "one_line": one_line_text(case),
     }

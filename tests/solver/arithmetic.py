@@ -6,7 +6,9 @@ of school: brackets, then powers, then × and / from left to right, then + and �
 
 import re
 
-from solver.show import with_unit
+from solver.formulas import FORMULAS
+from solver.show import constant_unit, with_unit
+from solver.tree import constants
 from solver.vocabulary import QUANTITIES
 
 __all__ = ["figures_in", "worked_out"]
@@ -17,6 +19,12 @@ _UNITS = {
     for unit in (q.us, q.si)
     for one_or_more in "12"
 }
+_UNITS |= {
+    f" {constant_unit(constant.figure(units).unit)}"
+    for formula in FORMULAS
+    for constant in constants(formula.expr)
+    for units in ("us", "si")
+} - {" "}
 _AFTER = "|".join(sorted(map(re.escape, filter(None, _UNITS)), key=len, reverse=True))
 _NUMBER = re.compile(rf"\$?([0-9][0-9,]*\.?[0-9]*)(?:{_AFTER})?(?![A-Za-z])")
 _TOKEN = re.compile(r"\s*([0-9.]+|largest of|smallest of|[-+×/^|(),√])")

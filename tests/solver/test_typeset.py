@@ -23,8 +23,9 @@ from solver.formulas import FORMULAS
 from solver.formulas.constants import GPM_PER_MGD, KW_PER_HP, WATER_POWER
 from solver.render import step_texts
 from solver.render_html import formula_latex
+from solver.render_print import MARKED
 from solver.tree import walk
-from solver.typeset import numbers, symbols, words
+from solver.typeset import LATEX, TEXT, numbers, symbols, words
 
 from .arithmetic import figures_in, worked_out
 from .drawn import IN_TURN, named, seeds
@@ -93,6 +94,21 @@ def test_each_system_has_its_own_constant_and_units():
 
 
 @pytest.mark.parametrize(
+    ("expr", "notation", "line"),
+    [
+        (flow * head / WATER_POWER, TEXT, "1,250 gpm × 62 ft / (3,960 gpm·ft/hp)"),
+        (flow * head / (WATER_POWER * pump), TEXT, "1,250 gpm × 62 ft / (3,960 gpm·ft/hp × 0.75)"),
+        (motor * KW_PER_HP, TEXT, "30 hp × 0.746 kW/hp"),
+        (flow * FRICTION, TEXT, "1,250 gpm × 1.212 × 10^12"),
+        (flow / GPM_PER_MGD, LATEX, r"\dfrac{1{,}250\ \text{gpm}}{694.4\ \text{gpm/MGD}}"),
+        (flow / GPM_PER_MGD, MARKED, "<f><o>1,250 gpm</o><u>694.4 gpm/MGD</u></f>"),
+    ],
+)
+def test_a_constant_of_a_worked_step_has_its_unit_to_cancel(expr, notation, line):
+    assert line == numbers(expr, "us", VALUES, GIVEN, notation, cancel=True)
+
+
+@pytest.mark.parametrize(
     ("expr", "units", "latex"),
     [
         (flow * head / WATER_POWER, "us", r"\dfrac{Q \times \mathrm{TDH}}{3{,}960}"),
@@ -147,7 +163,8 @@ def test_words_and_numbers_have_one_shape(problem):
     case = draw(family, 7, units, level)
     for step in case.steps:
         if step.expr is not None:
-            in_words, put_in, _ = step_texts(step, case.known, case.given, units)
+            in_words = words(step.expr, units)
+            put_in = numbers(step.expr, units, case.known, case.given)
             assert marks(in_words) == marks(put_in), in_words
 
 

@@ -9,6 +9,7 @@ from pypdf import PdfReader
 
 from solver import FAMILIES, BadCode, SolverError
 from solver.paper import CHAPTERS, Paper, read_paper
+from solver.render import one_line_text
 from solver.spoken import spoken
 from workbook import page
 from workbook.chapter import formulas_of
@@ -348,6 +349,8 @@ def test_the_paper_has_each_question_then_the_key_with_its_answer_and_steps(pdf)
         assert flat(answer) in after
         assert flat(question.case.steps[-1].why) in after
         assert flat(question.case.steps[-1].why) not in before
+        assert flat(one_line_text(question.case)) in after
+    assert any(one_line_text(question.case) for question in QUESTIONS)
 
 
 def test_the_code_stands_on_each_page(pdf):

@@ -120,7 +120,7 @@ def _question(outcome: Outcome, mark: Marked) -> str:
         outcome,
         mark,
         f"{shown}<p><b>The answer is {escape(answer_of(asked))}.</b> {escape(says)}</p>"
-        f"{fragments.steps(asked.case)}"
+        f"{fragments.worked(asked.case)}"
         f'<p class="w2w-about">Code of this problem: {escape(asked.case.code)}</p>',
     )
 

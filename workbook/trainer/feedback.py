@@ -59,7 +59,7 @@ def feedback_html(mark: QuestionMark) -> str:
         f'<div class="w2w-say w2w-{colour}">'
         f'<p class="w2w-state"><span class="w2w-mark" aria-hidden="true">{sign}</span>'
         f"{escape(_head(mark))}</p>{said}{fragments.chain(case, mark.mistake)}{answer}</div>"
-        f"<h4>The worked solution</h4>{fragments.steps(case)}"
+        f"<h4>The worked solution</h4>{fragments.worked(case)}"
         f'<p class="w2w-about">Code of this problem: {escape(case.code)}</p></section>'
     )
 

@@ -9,7 +9,7 @@ import typst
 from pypdf import PdfReader
 
 from solver.paper import CHAPTERS
-from solver.render import steps_text
+from solver.render import one_line_text, steps_text
 from solver.show import figures, with_unit
 from solver.work_set import MOST, case_for, set_of
 from workbook.trainer.assigned import Assigned
@@ -112,7 +112,9 @@ def test_a_sheet_worked_in_full_has_every_step_and_the_others_have_none(made):
     for case in sheets[2].cases:
         steps = steps_text(case.steps, case.known, case.given, case.units).splitlines()
         assert [] == [line for line in steps if flat(line) not in text]
+        assert flat(one_line_text(case)) in text
         assert flat(case.code) in text
+    assert any(map(one_line_text, sheets[2].cases))
     assert [] == parts(texts, "Sheet 2, solved")
 
 

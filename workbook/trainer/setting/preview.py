@@ -73,6 +73,6 @@ def _card(head: str, case: Case) -> str:
         f'<div class="w2w-one"><p class="w2w-want">{escape(head)}</p>'
         f"{fragments.question(case, case.choices)}"
         f"<p><b>The answer is {escape(_answer(case))}.</b></p>"
-        f"<details><summary>The worked solution</summary>{fragments.steps(case)}</details>"
+        f"<details><summary>The worked solution</summary>{fragments.worked(case)}</details>"
         f'<p class="w2w-about">Code of this problem: {escape(case.code)}</p></div>'
     )
