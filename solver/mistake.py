@@ -46,9 +46,12 @@ def can_be_told(value: float, bare_decimal: bool) -> bool:
     return 1e-9 <= value <= MOST and not (bare_decimal and value <= 1)
 
 
-def stands_alone(mistake: Mistake, others: Iterable[Mistake]) -> bool:
-    """Whether neither it nor any of the others would be taken for the other one."""
-    return not any(taken_for(mistake, other) for other in others)
+def stands_alone(value: float, low: float, high: float, others: Iterable[Mistake]) -> bool:
+    """Whether neither a wrong answer nor any of the others would be taken for the other one."""
+    for other in others:
+        if low <= other.value <= high or other.low <= value <= other.high:
+            return False
+    return True
 
 
 def taken_for(one: Mistake, other: Mistake) -> bool:

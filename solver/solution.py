@@ -90,12 +90,10 @@ def _mistakes(
             raise Unfit("A common mistake would give nearly the right answer.")
         if not can_be_told(value, bare_decimal):
             continue
-        of = plan.links[change.at].target
-        mistake = Mistake(
-            change.id, value, bottom, top, change.did, change.why, change.expr, of, change.form
-        )
-        if stands_alone(mistake, kept):
-            kept.append(mistake)
+        if stands_alone(value, bottom, top, kept):
+            of = plan.links[change.at].target
+            told = change.did, change.why, change.expr, of, change.form
+            kept.append(Mistake(change.id, value, bottom, top, *told))
     return tuple(kept)
 
 

@@ -1,5 +1,6 @@
 """Common slips of whole chains are named, over all families; none is taken for a right answer."""
 
+import re
 from collections import Counter
 from math import isclose
 
@@ -11,6 +12,7 @@ from solver.common_slips import common_slips
 from solver.mistake import THIS, Mistake
 from solver.named import CLOSE
 from solver.plan import find_plan
+from solver.telling import told as told_as
 
 from .drawn import NUMERIC, NUMERIC_IN_TURN, named
 from .slips_by_hand import KINDS, Slipped, slips_of
@@ -95,6 +97,37 @@ def test_two_ways_to_say_one_slip_are_told_once():
     case = draw("input_power", 7, "us", 2)
     left_out = next(m for m in case.mistakes if m.id.endswith("left_out.kilowatts_per_horsepower"))
     assert "hp" not in {m.id.rpartition(".")[2] for m in (*case.mistakes, *left_out.others)}
+
+
+@pytest.mark.parametrize(
+    ("kind", "level", "units", "slip", "says"),
+    [
+        ("motor_power", 2, "us", "both.water_power-left_out-water_power_constant.brake_power-left_out",
+         "You left out the 3,960 and the pump efficiency. Divide by both. "),
+        ("motor_power", 2, "us", "both.brake_power-multiplied_by-pump_efficiency.motor_power-left_out",
+         "You multiplied by the pump efficiency and left out the motor efficiency. Divide by both. "),
+        ("input_power", 2, "us", "both.brake_power-left_out-pump_efficiency.input_power-left_out",
+         "You left out the pump efficiency and the 0.746. Divide by the pump efficiency and multiply by 0.746. "),
+        ("total_head", 3, "us", "head.left_out.minor_loss", "You left out the minor losses. Add them in. "),
+        ("total_head", 2, "us", "head.left_out.friction_head", "You left out the friction loss. Add it in. "),
+        ("c_factor", 1, "si", "left_out.hazen_williams",
+         "You left out the Hazen-Williams constant. Divide by the Hazen-Williams constant. "),
+    ],
+)  # fmt: skip
+def test_a_slip_is_said_as_a_person_says_it(kind, level, units, slip, says):
+    case = draw(kind, 7, units, level)
+    every = [one for mistake in case.mistakes for one in (mistake, *mistake.others)]
+    found = next(one for one in every if slip in one.id)
+    assert says in told_as(case, found, found.value)
+
+
+@pytest.mark.parametrize("problem", NUMERIC_IN_TURN, ids=named)
+def test_no_number_out_of_proportion_is_told_as_a_computer_writes_it(problem):
+    for case in cases(problem):
+        for mistake in case.mistakes:
+            for one in (mistake, *mistake.others):
+                says = told_as(case, one, one.value)
+                assert [] == re.findall(r"\de[+-]?\d|\d(?:,\d{3}){3}|0\.0000000", says), says
 
 
 @pytest.mark.parametrize(

@@ -1,14 +1,18 @@
 """Steps as on a whiteboard, the same chain in one line, and hints that begin with a question."""
 
+import re
+
 import pytest
 
 from solver import draw
 from solver.algebra import compiled
+from solver.expression import Known
 from solver.hints import hints_of
 from solver.render import one_line_text
+from solver.show import figures
 from solver.tree import names
 
-from .drawn import NUMERIC, NUMERIC_IN_TURN, named
+from .drawn import NUMERIC, NUMERIC_IN_TURN, PROBLEMS, named
 
 
 @pytest.mark.parametrize("problem", NUMERIC, ids=named)
@@ -38,12 +42,38 @@ def test_a_chain_stands_in_one_line_as_on_a_formula_sheet():
     assert "" == one_line_text(draw("water_power", 7))
 
 
+@pytest.mark.parametrize("problem", NUMERIC, ids=named)
+def test_no_step_only_gives_another_name_to_the_same_number(problem):
+    family, level, units = problem
+    for step in draw(family, 4, units, level).steps:
+        assert not isinstance(step.expr, Known), step.name
+
+
 def test_a_link_that_only_renames_is_no_step_and_the_water_side_comes_first():
     metric = draw("flow_from_power", 7, "si", 3)
     assert ["head", "brake_power", "water_power", "flow"] == [s.name for s in metric.steps]
     us = draw("pump_efficiency", 7, "us", 3)
     order = [step.name for step in us.steps]
     assert ["head", "water_power", "motor_power", "brake_power", "pump_efficiency"] == order
+
+
+def figures_of(text):
+    return set(re.findall(r"\d[\d,.]*\d|\d", text))
+
+
+@pytest.mark.parametrize("problem", PROBLEMS, ids=named)
+def test_the_first_hint_is_a_question_with_no_formula_and_nothing_of_the_answer(problem):
+    family, level, units = problem
+    for seed in (4, 9):
+        case = draw(family, seed, units, level)
+        first, *others = hints_of(case)
+        assert first.says.endswith("?")
+        assert () == first.steps
+        assert not any(mark in first.says for mark in ("×", "÷", "√", " = ", " / ", "^"))
+        results = {figures(step.value, step.unit) for step in case.steps}
+        assert set() == figures_of(first.says) & results
+        assert not any(choice.rstrip(".") in first.says for choice in case.choices)
+        assert others
 
 
 @pytest.mark.parametrize("problem", NUMERIC_IN_TURN, ids=named)

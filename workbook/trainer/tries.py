@@ -4,8 +4,9 @@ from collections.abc import Iterable, Sequence
 from typing import NamedTuple
 
 from solver import Case, Verdict, grade
-from solver.catalogue import Refused
+from solver.catalogue import FIRST, Refused
 from solver.credit import share_of
+from solver.grading import MISTAKE, WRONG
 from workbook.log import SHOWN, Attempt
 
 from .assigned import Assigned
@@ -99,7 +100,7 @@ def by_plain_answer(
     assigned: Assigned, number: int, case: Case, text: str, odd: Sequence[str]
 ) -> QuestionMark:
     """The mark of a question by an answer in words, which is a first try."""
-    verdict = grade(case, text)
+    verdict = _graded(assigned, case, text)
     odd = odd if verdict.counts else [*odd, NOT_READ]
     return _marked(assigned, number, case, _tried(assigned, text, verdict, 1), odd, ())
 
@@ -132,8 +133,8 @@ def _tries(
     for line in lines:
         if line.status == SHOWN:
             break
-        verdict = grade(case, line.typed)
-        if verdict.status != line.status:
+        verdict = _graded(assigned, case, line.typed)
+        if line.status not in _may_be_called(verdict):
             odd.append(_edited(line, verdict))
         if not verdict.counts:
             unread.append(_tried(assigned, line.typed, verdict, len(tries)))
@@ -143,6 +144,24 @@ def _tries(
             odd.append(MISSING)
         tries.append(_tried(assigned, line.typed, verdict, max(line.tries, place)))
     return tries, unread
+
+
+def _graded(assigned: Assigned, case: Case, typed: str) -> Verdict:
+    """The verdict on an answer, by which it earns its points.
+
+    In a set of the first version, a mistake that only later versions name stays a wrong answer;
+    it is told all the same.
+    """
+    verdict = grade(case, typed)
+    if assigned.work.catalogue != FIRST or verdict.status != MISTAKE:
+        return verdict
+    known = {mistake.id for mistake in case.single_mistakes}
+    return verdict if verdict.mistake in known else verdict._replace(status=WRONG)
+
+
+def _may_be_called(verdict: Verdict) -> tuple[str, ...]:
+    """What a sheet may say of an answer: the version it was answered in may name more, or less."""
+    return (WRONG, MISTAKE) if verdict.mistake and verdict.status == WRONG else (verdict.status,)
 
 
 def _tried(assigned: Assigned, typed: str, verdict: Verdict, number: int) -> _Try:

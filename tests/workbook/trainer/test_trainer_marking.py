@@ -5,6 +5,7 @@ import json
 import pytest
 
 from solver import SolverError, grade
+from solver.catalogue import Refused
 from solver.work_set import cases_for
 from tests.workbook.trainer.sheets import (
     choice,
@@ -105,6 +106,32 @@ def test_a_near_answer_earns_the_share_for_close():
     just_out = case.high + 0.2 * (case.answer * 1.03 - case.high)
     found = question(line(WEEK, ANA, N, f"{just_out:.9g}"))
     assert ("close", 8.0) == (found.status, found.points)
+
+
+def named_since(catalogue):
+    """A set of a catalogue, a question of it, and a mistake there that version 0.1.0 did not name."""
+    for seed in range(20):
+        work = WEEK._replace(work=WEEK.work._replace(catalogue=catalogue, seed=seed))
+        for at, case in enumerate(cases_for(work.work, ANA), 1):
+            if not isinstance(case, Refused):
+                for later in case.mistakes[len(case.single_mistakes) :]:
+                    return work, at, later
+    raise AssertionError("no mistake was named since")
+
+
+@pytest.mark.parametrize(
+    ("catalogue", "called", "status", "points"),
+    [(1, "wrong", "wrong", 0.0), (1, "mistake", "wrong", 0.0), (2, "mistake", "mistake", 5.0)],
+)
+def test_a_mistake_named_since_the_first_version_is_told_and_earns_nothing_in_its_sets(
+    catalogue, called, status, points
+):
+    work, at, later = named_since(catalogue)
+    given = line(work, ANA, at, f"{later.value:.9g}", status=called)
+    found = question(given, work=work, at=at)
+    assert (status, points, later.id) == (found.status, found.points, found.mistake)
+    assert ("", False) == (found.reason, found.needs_person)
+    assert later.why in found.says
 
 
 def test_a_mistake_has_the_share_that_the_file_gives_it():
