@@ -47,7 +47,7 @@ Water horsepower from flow and head (level 1)
 
 Step 1: water horsepower (WHP)
   water horsepower = flow × total dynamic head / 3,960
-  water horsepower = 46 gpm × 207 ft / 3,960 = 2.405 hp
+  water horsepower = 46 gpm × 207 ft / (3,960 gpm·ft/hp) = 2.405 hp
   Pumping more water, or pumping it higher, takes more power. The constant turns flow times head into water horsepower.
 
 Code: WP-1U1-7-WTN"""
