@@ -98,11 +98,11 @@ def two_together(plan: Plan) -> Iterator[CommonSlip]:
 
 def _both_told(one: Variant, two: Variant) -> tuple[str, str]:
     """What was done and what to do instead, each in one sentence for both slips."""
+    each = f"{one.instead.removesuffix('.')} each time."
     if one.did == two.did:
-        return f"{one.did.removesuffix('.')} in two places.", f"{one.instead.removesuffix('.')} each time."
+        return f"{one.did.removesuffix('.')} in two places.", each
     if one.factor == two.factor and one.instead == two.instead:
-        again = f"In another step, y{two.did[1:]} {one.instead.removesuffix('.')} each time."
-        return one.did, again
+        return one.did, f"In another step, y{two.did[1:]} {each}"
     (did, what), (also, other) = (_DID.match(v.did).groups() for v in (one, two))
     done = f"{what} and {other}" if did == also else f"{what} and {also} {other}"
     (fix, by), (fix_also, by_other) = (_instead(v) for v in (one, two))
