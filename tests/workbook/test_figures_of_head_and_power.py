@@ -29,12 +29,12 @@ def printed(figure, view):
 def test_column_tells_the_height_and_both_pressures_that_the_solver_works(units, unit):
     figure = shown("column", units, tap_height=2)
     told = table(figure)
-    names = {"Water above the gauge": "water_height", "The gauge": "gauge_pressure"}
-    names |= {"Its second scale": "second_scale"}
+    names = {"Water above the gauge": "water_height", "Gauge reading": "gauge_pressure"}
+    names |= {"Second scale": "second_scale"}
     assert {label: [solved(figure.values, name, units)] for label, name in names.items()} == {
         label: told[label] for label in names
     }
-    assert told["Its second scale"][0].endswith(unit)
+    assert told["Second scale"][0].endswith(unit)
 
 
 def test_column_has_the_height_of_a_published_pressure():
@@ -75,7 +75,7 @@ def test_column_never_writes_one_number_over_another(units):
 def test_lift_tells_the_parts_and_the_total_that_the_solver_works(units):
     figure = shown("lift", units, c_factor=100, loss_coefficient=30)
     told = table(figure)
-    names = {"Friction": "friction_head", "Fittings": "minor_loss", "Total": "head"}
+    names = {"Friction loss": "friction_head", "Minor losses": "minor_loss", "Total": "head"}
     names |= {"Velocity": "velocity"}
     assert {label: solved(figure.values, name, units) for label, name in names.items()} == {
         label: told[label][0] for label in names

@@ -61,7 +61,7 @@ def verdict(index: float) -> str:
     if index < low:
         return f"That is under {low}, which is too low for any class."
     if index < high:
-        return f"That is under {high:.1f}: enough for class A, but too low for the others."
+        return f"That is under {high:.1f}: enough for class A insulation, but too low for the other classes."
     return f"That is {high:.1f} or more: enough for every class."
 
 
@@ -81,7 +81,7 @@ def view(values: Values, units: str) -> View:
     headline = (
         f"The damp winding has an index of {shown(damp, 'polarization_index', units)}. "
         f"{verdict(index)} After one minute it reads {shown(damp, 'insulation_at_40', units)}, "
-        f"corrected to 40 °C. IEEE 43 asks for {RANDOM_INSULATION.low} megohms if random-wound."
+        f"corrected to 40 °C. IEEE 43 asks for {RANDOM_INSULATION.low} megohms on a random-wound motor."
     )
     degrees = told(values["winding_temperature"], "winding_temperature", units)
     told_rows = "; ".join(f"{label}: dry {a}, damp {b}" for label, a, b in rows)
@@ -108,7 +108,7 @@ def draw(axes: "Axes", view: View) -> None:
     _mark_times(axes)
     axes.set(xlim=(0, LONGEST), ylim=(0, None), ylabel="Megohms")
     axes.locator_params(axis="y", nbins=5, steps=[1, 2, 5, 10])
-    axes.set_xlabel(f"Minutes at {VOLTS:g} V DC\nA model: not readings of a motor.")
+    axes.set_xlabel(f"Minutes at {VOLTS:g} V DC\nA model, not readings from a motor.")
     axes.figure.legend(loc="outside upper left", handlelength=1.2)
 
 
@@ -127,7 +127,7 @@ ABSORPTION = Figure(
     "absorption",
     "A ten-minute test, dry and damp",
     (
-        Slide("leakage_current", Scale(0.5, 20, 0.5, 6), label="Leak through moisture, µA"),
+        Slide("leakage_current", Scale(0.5, 20, 0.5, 6), label="Leakage through moisture, µA"),
         Slide("winding_temperature", Scale(5, 60, 1, 22), label="Winding temperature, °C"),
     ),
     view,

@@ -33,10 +33,10 @@ def view(values: Values, units: str) -> View:
         ("Depth in the tank", depth),
         ("Height of the gauge", tap),
         ("Water above the gauge", height),
-        ("The gauge", gauge),
-        ("Its second scale", second),
+        ("Gauge reading", gauge),
+        ("Second scale", second),
     )
-    headline = f"{height} of water above the gauge is {gauge}, and that is {second}."
+    headline = f"With {height} of water above it, the gauge reads {gauge}, or {second}."
     listed = "; ".join(" ".join(row) for row in rows)
     alt = f"A tank, and three scales from its gauge up to the water's surface. {listed}."
     return View(headline, alt, ("What", "Reading"), rows, known, units)
@@ -56,7 +56,7 @@ def draw(axes: "Axes", view: View) -> None:
         _scale(axes, view, name, at)
     axes.set(xlim=(0, EDGE), ylim=(-0.6 * LINE * top, top * HEADED), xticks=[], yticks=[])
     axes.spines["bottom"].set_visible(False)
-    axes.set_xlabel("Dot: the gauge. Pale: the water below it,\nwhich it does not feel.")
+    axes.set_xlabel("Dot: the gauge. Pale: the water below it,\nwhich it doesn't feel.")
 
 
 def _scale(axes: "Axes", view: View, name: str, at: float) -> None:

@@ -38,7 +38,8 @@ def view(values: Values, units: str) -> View:
         for label, bill in zip(("Now", "Other pump", change), bills, strict=True)
     )
     now, new, changed = (row[-1] for row in rows)
-    headline = f"{days} cost {now} now, and {new} with the other pump. {change}: {changed}."
+    ends = f"You save {changed}" if change == "Saved" else f"That is {changed} more"
+    headline = f"For {days} you pay {now} now, and {new} with the other pump. {ends}."
     told = ". ".join(f"{row[0]}: {', '.join(row[1:])}" for row in rows)
     alt = f"Kilowatts against hours a day, for {values['hours_per_day']:g} hours. {told}."
     columns = ("", "Power", f"Energy in {days}", "Cost")
@@ -70,7 +71,7 @@ COST = Figure(
         Slide("new_pump_efficiency", Scale(35, 88, 1, 76), label="Other pump's efficiency, %"),
         Slide("hours_per_day", Scale(0.5, 24, 0.5, 9), label="Hours a day"),
         Slide("days", Scale(1, 366, 1, 30), label="Days"),
-        Slide("energy_price", Scale(0.04, 0.5, 0.005, 0.115), label="Price, $ a kWh"),
+        Slide("energy_price", Scale(0.04, 0.5, 0.005, 0.115), label="Price, $ per kWh"),
     ),
     view,
     draw,

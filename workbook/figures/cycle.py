@@ -46,7 +46,7 @@ def column(known: Values, units: str) -> list[str]:
     return [shown(known, "working_volume", units), shown(known, "inflow", units), *found, starts]
 
 
-LABELS = ("Between floats", "Inflow", "Fill time", "Pump-down", "Cycle", "Starts in an hour")
+LABELS = ("Between floats", "Inflow", "Fill time", "Pump-down", "Cycle", "Starts per hour")
 
 
 def view(values: Values, units: str) -> View:
@@ -54,12 +54,12 @@ def view(values: Values, units: str) -> View:
     known, worst = cycled(values, units), at_half(values, units)
     now, most = column(known, units), column(worst, units)
     rows = tuple(zip(LABELS, now, most, strict=True))
-    headline = f"The most is {most[-1]}, one each {most[-2]}, at an inflow of {most[1]}."
+    headline = f"The most is {most[-1]}, one every {most[-2]}, at an inflow of {most[1]}."
     if keeps_up(known):
-        headline = f"From start to start it is {now[-2]}: {now[-1]} starts in an hour. {headline}"
+        headline = f"From start to start it takes {now[-2]}: {now[-1]} starts per hour. {headline}"
     else:
         headline = (
-            "As much comes in as the pump moves, or more, so it never stops. "
+            "As much comes in as the pump moves, or more, so the pump never stops. "
             "Another pump must help, or the well overflows."
         )
     told_rows = "; ".join(f"{label}: now {a}, at the worst {b}" for label, a, b in rows)
@@ -100,7 +100,7 @@ def _draw_level(axes: "Axes", view: View) -> None:
     depth = view.known["working_depth"]
     axes.set_yticks((0, depth), ("pump off", "pump on"))
     axes.set(xlim=(0, HOUR), xticks=range(0, HOUR + 1, 10), ylim=(0, depth * 1.15))
-    axes.set_xlabel("Minutes of an hour")
+    axes.set_xlabel("Minutes")
 
 
 def _draw_starts(axes: "Axes", view: View) -> None:

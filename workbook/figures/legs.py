@@ -55,7 +55,7 @@ def view(values: Values, units: str) -> View:
     )
     sides = "; ".join(" ".join(row).rstrip() for row in rows)
     alt = f"Bars of three legs against their average. {sides}. {says}"
-    columns = ("Reading", "Amps", "Of the average")
+    columns = ("Reading", "Amps", "From the average")
     return View(f"{headline} {says}", alt, columns, tuple(rows), known, units)
 
 

@@ -14,7 +14,11 @@ if TYPE_CHECKING:
 
 __all__ = ["LIFT"]
 
-PARTS = {"static_head": "Static head", "friction_head": "Friction", "minor_loss": "Fittings"}
+PARTS = {
+    "static_head": "Static head",
+    "friction_head": "Friction loss",
+    "minor_loss": "Minor losses",
+}
 POST = 0.09  # how wide the wet well, the tank and the stack over the pump are, over the pipe
 
 
@@ -35,13 +39,14 @@ def view(values: Values, units: str) -> View:
     rows += [("Total", head, share("head", known, units))]
     rows += [("Velocity", velocity, "")]
     headline = (
-        f"At {shown(known, 'flow', units)} the pump must give {head}. "
-        f"The static head is {rows[0][1]} of that."
+        f"At {shown(known, 'flow', units)} the pump has to make {head} of head. "
+        f"Static head is {rows[0][1]} of that."
     )
     listed = "; ".join(" ".join(row).rstrip() for row in rows)
     alt = (
-        "A stack over the pump has static head, friction and fittings. From it a line falls "
-        f"along the pipe to the water of the upper tank, as friction is used up. {listed}."
+        "A stack over the pump shows static head, friction loss and minor losses. From it a line "
+        "slopes down along the pipe to the water in the upper tank, as friction uses up the head. "
+        f"{listed}."
     )
     return View(headline, alt, ("Part", "Head", "Of the total"), tuple(rows), known, units)
 
@@ -81,14 +86,16 @@ STYLES = (
 
 LIFT = Figure(
     "lift",
-    "What the pump must overcome",
+    "What the pump has to overcome",
     (
         Slide("flow", Scale(50, 1500, 10, 620), Scale(3, 95, 0.5, 39)),
         Slide("static_head", Scale(5, 150, 1, 40), Scale(1.5, 45, 0.5, 12)),
         Slide("pipe_length", Scale(200, 6000, 50, 2400), Scale(60, 1800, 10, 730)),
         Slide("pipe_diameter", Scale(4, 16, 1, 8), Scale(100, 400, 25, 200)),
-        Slide("c_factor", Scale(80, 150, 5, 120), Scale(80, 150, 5, 120), label="C of the pipe"),
-        Slide("loss_coefficient", Scale(1, 40, 0.5, 12), label="K of all the fittings together"),
+        Slide(
+            "c_factor", Scale(80, 150, 5, 120), Scale(80, 150, 5, 120), label="C factor of the pipe"
+        ),
+        Slide("loss_coefficient", Scale(1, 40, 0.5, 12), label="Total K of the fittings"),
     ),
     view,
     draw,

@@ -100,7 +100,7 @@ LOSSES = Figure(
         Slide("flow", Scale(50, 2000, 10, 620), Scale(3, 130, 0.5, 39)),
         Slide("head", Scale(10, 250, 1, 74), Scale(3, 75, 0.5, 22.5)),
         Slide("pump_efficiency", Scale(35, 88, 1, 68)),
-        Slide("drive_efficiency", Scale(85, 100, 1, 100), label="Belts or gears, % (100: none)"),
+        Slide("drive_efficiency", Scale(85, 100, 1, 100), label="Belts or gears, % (100 if none)"),
         Slide("motor_efficiency", Scale(70, 97, 0.5, 91)),
     ),
     view,

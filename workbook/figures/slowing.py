@@ -104,7 +104,8 @@ def view(values: Values, units: str) -> View:
         rows += [(speed, "none", f"{held} held", "")]
         says = (
             f"At {speed} the pump holds {held}, less than the "
-            f"{shown(known, 'static_head', units)} of static head. No water moves: it only gets hot."
+            f"{shown(known, 'static_head', units)} of static head. No water moves. The water in the pump "
+            "just gets hot."
         )
     if values["static_head"]:
         least = share("least_speed", "pump_speed", known, units)

@@ -45,18 +45,18 @@ def view(values: Values, units: str) -> View:
     amps = rows[4]
     headline = (
         f"The motor draws {power} either way. A capacitor of {capacitor} "
-        f"brings each leg from {amps[1]} down to {amps[2]}."
+        f"brings the line from {amps[1]} down to {amps[2]} on each leg."
     )
     if wanted <= factor:
         headline = (
             f"The power factor is {first[1]} now, so it takes no capacitor to reach {wanted:g}."
         )
-    listed = "; ".join(f"{name}: {now}, then {then}" for name, now, then in rows)
+    listed = "; ".join(f"{name}: {now} now, {then} after" for name, now, then in rows)
     alt = (
         "Two right triangles on the same kilowatts: kilovars go straight up, and kVA is the "
         f"sloping side. {listed}."
     )
-    return View(headline, alt, ("", "Now", "Then"), rows, known, units)
+    return View(headline, alt, ("", "Now", "After"), rows, known, units)
 
 
 def draw(axes: "Axes", view: View) -> None:
@@ -69,7 +69,7 @@ def draw(axes: "Axes", view: View) -> None:
     axes.plot((0, power), (0, 0), color=INK, linewidth=3, clip_on=False, zorder=2.6)
     across = {"linewidth": 3, "zorder": 3}
     axes.plot((0, power), (0, now), color="C0", label=f"now {kva[1]}", **across)
-    axes.plot((0, power), (0, then), color="C2", ls="--", label=f"then {kva[2]}", **across)
+    axes.plot((0, power), (0, then), color="C2", ls="--", label=f"after {kva[2]}", **across)
     upright = {"width": width, "align": "edge"}
     axes.bar(power, then, color="C3", label=f"stays {kvar[2]}", **upright)
     capacitor = {"color": "C1", "hatch": "////", "label": f"capacitor {by['Capacitor'][2]}"}
