@@ -46,13 +46,13 @@ def _derived(link: Link, units: str) -> str:
             passes = PASSES_ON.get(share, f"The {{{share}:name}} lets through")
             return f"{passes} only part of what goes in. So the {target} is less than the {result}."
         case Sum(_, ()):
-            return f"The {result} is a difference. Add back what was taken away."
+            return f"The {result} is a difference. Add back what was subtracted."
         case Sum() if isinstance(formula.expr, Sum) and not formula.expr.minus:
-            return f"The {result} adds up all of its parts. Take away the others, and the {target} is left."
+            return f"The {result} is a sum. Subtract the parts you know, and what is left is the {target}."
         case Sum((Known(first), *_), _) if first != formula.result:
             return f"The {result} is a difference, so take it from the {{{first}:name}}."
         case Product() if how := _conversion(expr, formula.result, units):
-            return f"This is the same conversion backward, so you {how}."
+            return f"Going from the {result} back to the {target}, you {how}."
     return f"{formula.why} Rearranged for the {target}."
 
 

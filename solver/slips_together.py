@@ -27,8 +27,8 @@ EVERY = {
     "every_wrong_way": "used every efficiency the wrong way",
     "every_left_out": "left out every efficiency",
     "every_percent_as_whole": "put every percent in as a whole number",
-    "every_conversion_left_out": "left out every conversion",
-    "every_conversion_wrong_way": "did every conversion the wrong way",
+    "every_conversion_left_out": "left out every conversion factor",
+    "every_conversion_wrong_way": "used every conversion factor the wrong way",
 }
 
 

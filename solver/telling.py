@@ -6,10 +6,12 @@ The right result is never in it.
 from dataclasses import replace
 
 from .case import Case
+from .expression import Fraction, Lookup
 from .mistake import THIS, Mistake
 from .mistakes import SO_FAR, STOPPED_AT
 from .show import figures, with_unit
 from .spoken import spoken
+from .tree import walk
 from .typeset import TEXT, numbers
 from .vocabulary import quantity_named
 
@@ -82,11 +84,14 @@ def _result(case: Case, mistake: Mistake, value: float) -> str:
 
 
 def _numbers(case: Case, mistake: Mistake) -> str:
-    """What was worked instead, with the numbers; "" where it is long, or one number alone."""
+    """What was worked instead, with the numbers; "" where it is long, one number, or read from a table."""
     notation = BARE if "percent_as_whole" in mistake.id else TEXT
     work = numbers(mistake.wrong, case.units, case.known, case.given, notation)
     one_alone = not any(mark in work for mark in (*"×+−√^", " / "))  # L/s has no step in it
-    return "" if one_alone or len(work) > LONGEST else work
+    of_a_table = any(
+        isinstance(n, Fraction) and isinstance(n.of, Lookup) for n in walk(mistake.wrong)
+    )
+    return "" if one_alone or of_a_table or len(work) > LONGEST else work
 
 
 def _also(other: Mistake) -> str:

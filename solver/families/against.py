@@ -49,7 +49,5 @@ def against(limits: Limits, rule: str, *zones: Zone) -> Judge:
 def _said(limit: str | float, value: float, units: str, unit: str) -> str:
     number = with_unit(figures(value), unit)
     return (
-        f"the {quantity_named(limit).label(units)} of {number}"
-        if isinstance(limit, str)
-        else number
+        f"the {quantity_named(limit).label(units)} ({number})" if isinstance(limit, str) else number
     )

@@ -29,7 +29,7 @@ CONVERSIONS = (
         ),
         Level(
             ("second_scale",),
-            "You can read only the second scale of the gauge at the bottom of a standpipe. It shows "
+            "You can only read the second scale of the gauge at the bottom of a standpipe. It shows "
             "{second_scale}. How high is the water above the gauge, in {unit}?",
         ),
     ),

@@ -82,7 +82,7 @@ CAUSES = (
         "a blocked suction",
         "The suction gauge drops and takes the discharge gauge down with it.",
         blocked,
-        "Stop it before it cavitates. Lock it out before anyone opens the suction.",
+        "Stop the pump before cavitation damages it. Lock it out before anyone opens the suction.",
     ),
     Cause(
         "worn",
@@ -133,7 +133,11 @@ def judge_cause(values: Mapping[str, float], units: str, draw: Draw) -> Judgemen
         f"the pressure rise was {rise} and is now {now}",
         Option(cause.id, cause.text, f"{cause.shows} {cause.then}"),
         tuple(
-            Option(other.id, other.text, f"That would look different. {other.shows}")
+            Option(
+                other.id,
+                other.text,
+                f"That would look different: {other.shows[0].lower()}{other.shows[1:]}",
+            )
             for other in CAUSES
             if other is not cause
         ),

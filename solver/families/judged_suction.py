@@ -105,7 +105,8 @@ SUCTION_LIMIT = judged(
         (
             "too_high",
             "Yes: it is over the practical limit at sea level",
-            "The pump will lose its prime or cavitate. Stop it, and look for a blocked suction.",
+            "The pump will lose its prime or cavitate. Stop it. It is too high above its water, or the "
+            "suction is partly blocked.",
         ),
     ),
     any_lift,
@@ -161,7 +162,8 @@ NPSH_CHECK = judged(
         (
             "cavitates",
             "No: the pump will cavitate",
-            "Water boils in the impeller and sounds like gravel. Stop the pump and fix the suction.",
+            "The water boils in the impeller, and the pump sounds as if it were full of gravel. Stop "
+            "the pump and fix the suction.",
         ),
     ),
     any_need,

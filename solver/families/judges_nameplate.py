@@ -157,7 +157,8 @@ def judge_letter(values: Mapping[str, float], units: str, draw: Draw) -> Judgeme
         Option(
             letters[at],
             letters[at],
-            "It falls in this range. A later letter means a harder start on the supply.",
+            "It falls in this range. A letter later in the alphabet means the motor takes more from the "
+            "supply when it starts.",
         ),
         tuple(Option(letter, letter, says) for letter, says in wrong.items()),
         asks=f"NEC Table 430.7(B), in kVA/hp: {rows}. Which code letter is it?",

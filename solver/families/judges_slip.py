@@ -48,11 +48,11 @@ TELLS = {
     "light": "It turns faster than the nameplate speed, but slower than the field.",
     "full": "It turns at about the nameplate speed, so it slips about as much as at full load.",
     "heavy": "It turns slower than the nameplate speed, so it slips more than at full load.",
-    "above": "It reads faster than the field. No motor does that on its own power.",
+    "above": "The reading is faster than the field. A motor can't do that on its own power.",
 }
 THEN = {
     "light": "Less slip means less load. Nameplate speeds are rounded, so trust it to about 20%.",
-    "full": "Full-load slip means full load. Check it with kilowatts before you change anything.",
+    "full": "Full-load slip means about full load. Check it with kilowatts before you change anything.",
     "heavy": f"More slip means more load, or low volts. Measure both soon. {LIVE}",
     "above": "Check the tachometer, and check if a drive is set above line frequency.",
 }

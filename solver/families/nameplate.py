@@ -81,8 +81,8 @@ LIMITS = (
         ),
         Level(
             ("full_load_amps", "table_amps", "service_factor"),
-            f"{MOST}The table has the nameplate of {{place}}, and the code table's amps for that "
-            "motor. How high can the overload go, in amps?",
+            f"{MOST}Below are the nameplate readings of {{place}}, and the code table's amps for "
+            "that motor. How high can the overload go, in amps?",
             table=("full_load_amps", "table_amps", "service_factor"),
         ),
     ),

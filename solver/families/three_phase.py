@@ -136,7 +136,7 @@ POWERS = (
         running,
         Level(
             ("input_power", "apparent_power", "corrected_apparent_power"),
-            "{place} draws {apparent_power} to get {input_power}. A capacitor has to bring the "
+            "{place} draws {apparent_power} to get {input_power}. A capacitor has to bring that "
             "kVA down to {corrected_apparent_power}. How many kvar does it have to supply?",
         ),
         Level(

@@ -96,7 +96,13 @@ WATTS = si_only("watts", "watts per kilowatt", Figure(1000, "W / kW", exact=1000
 
 
 def factor(
-    result: str, expr: Expr, system: str, constant: Constant, why: str, *slips: Slip
+    result: str,
+    expr: Expr,
+    system: str,
+    constant: Constant,
+    why: str,
+    *slips: Slip,
+    back: str = "",
 ) -> Formula:
     """A conversion that only one system of units needs, with the source of its constant."""
-    return Formula(result, expr, constant.source, why, slips=slips, systems=(system,))
+    return Formula(result, expr, constant.source, why, slips=slips, systems=(system,), back=back)

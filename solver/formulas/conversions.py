@@ -13,6 +13,7 @@ from .conversion_factors import (
     factor,
 )
 from .flows import FLOWS
+from .head_factors import PER_PRESSURE
 from .well_units import GALLONS_PER_CUBIC_FOOT, LITRES_PER_CUBIC_METRE
 
 __all__ = ["CONVERSIONS"]
@@ -31,6 +32,7 @@ PRESSURES = (
         gauge_pressure * HEAD_PER_PRESSURE,
         HEAD_PER_PRESSURE.source,
         "A gauge feels the height of water above it, however wide the tank is.",
+        back=PER_PRESSURE,
     ),
     Formula(
         "water_height",
@@ -57,6 +59,7 @@ PRESSURES = (
             gauge_pressure * HEAD_PER_PRESSURE,
             "You used 2.31, which gives feet of water. One psi is 6.895 kilopascals.",
         ),
+        back="One psi is nearly 7 kilopascals, so the number in psi is smaller.",
     ),
     factor(
         "second_scale",
@@ -69,6 +72,7 @@ PRESSURES = (
             gauge_pressure / Number(1000),
             "You divided by 1,000. A bar is 100 kilopascals.",
         ),
+        back="A bar is 100 kilopascals, so the number in kilopascals is bigger.",
     ),
 )
 
@@ -102,24 +106,26 @@ VOLUMES = (
         water_volume * WATER_MASS,
         "us",
         WATER_MASS,
-        CARRIED,
+        f"A gallon of water weighs 8.34 pounds. {CARRIED}",
         Slip(
             "volume_for_weight",
             water_volume * GALLONS_PER_CUBIC_FOOT,
             "You used 7.48, which is gallons per cubic foot. A gallon weighs 8.34 pounds.",
         ),
+        back="Each gallon of water weighs 8.34 pounds.",
     ),
     factor(
         "water_weight",
         water_volume * WATER_MASS,
         "si",
         WATER_MASS,
-        CARRIED,
+        f"A cubic meter of water is 1,000 kilograms. {CARRIED}",
         Slip(
             "force_for_mass",
             water_volume * WATER_WEIGHT,
             "You used 9.81, which gives kilonewtons. A cubic meter of water is 1,000 kilograms.",
         ),
+        back="Each cubic meter of water is 1,000 kilograms.",
     ),
     Formula(
         "water_volume",
@@ -157,6 +163,7 @@ POWERS = (
                 "You used the 0.746 twice. Use it once.",
             ),
         ),
+        back="A horsepower is less than a kilowatt, so it takes more of them.",
     ),
     factor(
         "horsepower_rating",

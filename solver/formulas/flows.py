@@ -35,6 +35,7 @@ FLOWS = (
             flow_per_second * WATER_MASS * Number(60),
             "You used 8.34, which is pounds per gallon. A cubic foot holds 7.48 gallons.",
         ),
+        back="One cfs is 448.8 gpm, so the number in cfs is much smaller.",
     ),
     factor(
         "flow",
@@ -47,6 +48,7 @@ FLOWS = (
             flow_per_second * LITRES_PER_CUBIC_METRE * Number(60),
             "You found liters per minute. Both flows here are per second.",
         ),
+        back="A cubic meter is 1,000 liters, so the number in cubic meters is smaller.",
     ),
     factor(
         "flow",
@@ -57,7 +59,7 @@ FLOWS = (
         Slip(
             "by_the_second",
             flow_per_hour / MINUTES_AN_HOUR / Number(60),
-            "You found gallons per second. The question asks for gallons per minute.",
+            "You found gallons per second. For gallons per minute, divide by 60 only once.",
         ),
     ),
     factor(

@@ -7,7 +7,7 @@ from typing import NamedTuple
 from ..expression import Expr, Known, Sum
 from ..formula import Formula, Slip
 from .constants import HEAD_PER_PRESSURE
-from .head_factors import HEAD_PER_VACUUM
+from .head_factors import HEAD_PER_VACUUM, PER_PRESSURE
 from .pipes import FITTINGS, PIPES, velocity_head_of, velocity_of
 from .static import STATIC, SUCTION
 
@@ -87,6 +87,7 @@ def at_the_pump(part: str) -> Iterator[Formula]:
         gauge * HEAD_PER_PRESSURE,
         HEAD_PER_PRESSURE.source,
         "A gauge shows pressure. Head is the height of water that makes this pressure.",
+        back=PER_PRESSURE,
     )
     yield velocity_of(velocity.name, diameter)
     yield velocity_head_of(f"{part}_velocity_head", velocity)

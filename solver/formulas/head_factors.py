@@ -3,7 +3,9 @@
 from ..constant import Constant, Figure
 from .constants import HEAD_PER_PRESSURE
 
-__all__ = ["FRICTION", "GRAVITY", "HEAD_PER_VACUUM", "HUNDRED", "VELOCITY"]
+__all__ = ["FRICTION", "GRAVITY", "HEAD_PER_VACUUM", "HUNDRED", "PER_PRESSURE", "VELOCITY"]
+
+PER_PRESSURE = "It takes 2.31 ft of water to make 1 psi, or 0.102 m to make 1 kPa."
 
 HEAD_PER_VACUUM = Constant(
     "head_per_vacuum",

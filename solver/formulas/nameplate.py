@@ -115,6 +115,7 @@ def by_letter(system: str, horsepower: Expr) -> Formula:
             ),
         ),
         systems=(system,),
+        back="Starting kVA is counted for each nameplate horsepower.",
     )
 
 

@@ -9,7 +9,7 @@ __all__ = ["OVERLOADS"]
 OVERLOAD = "NEC (NFPA 70) 430.32(A)(1); your local code decides"
 RAISED = "NEC (NFPA 70) 430.32(C); your local code decides"
 LOW_RISE = 40  # °C: a motor that warms so little may be set as one with a service factor
-READ_AT = "the percent of NEC 430.32 at"
+READ_AT = "the percent in NEC 430.32 for"
 
 table_amps, nameplate_amps, service_factor = map(
     Known, ("table_amps", "full_load_amps", "service_factor")

@@ -40,6 +40,7 @@ NEW_MACHINE = (
         Known("motor_size") * Fraction(Known("motor_load")),
         TIP_SHEET_2,
         "Motor load is the percent of its nameplate rating that the motor delivers at the shaft.",
+        back="Motor load is the shaft power as a percent of the nameplate rating.",
     ),
     Formula(
         "new_brake_power",

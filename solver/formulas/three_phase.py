@@ -58,7 +58,8 @@ THREE_PHASE = (
         "apparent_power",
         ROOT_THREE * volts * amps / VA_PER_KVA,
         LINES,
-        "With line-to-line volts, three-phase power takes a factor of 1.732, the square root of 3.",
+        "With line-to-line volts, three-phase power takes a factor of 1.732, the square root of 3. "
+        "The 1,000 turns volt-amperes into kVA.",
         back="The same 1.732 and 1,000 go with line-to-line volts when you work back from kVA.",
         slips=(
             Slip(
@@ -107,14 +108,15 @@ THREE_PHASE = (
         "corrected_reactive_power",
         side(corrected, kilowatts),
         TRIANGLE,
-        "This is how many kvar the line still carries after the correction.",
+        "The kW and the kvar are at a right angle. This is how many kvar the line still carries after "
+        "the correction.",
     ),
     Formula(
         "capacitor_kvar",
         kvar - corrected_kvar,
         TRIANGLE,
-        "The capacitor supplies the kvar the line no longer carries. It holds a charge: discharge it "
-        "before you touch it.",
+        "The capacitor supplies the kvar the line no longer carries. It holds a charge, so a "
+        "qualified person discharges it before anyone touches it.",
         slips=(
             Slip(
                 "all_the_kvar",
