@@ -134,7 +134,7 @@ def _put_back(needs: str, lacking: list[str], say) -> None:
     first, more = ", ".join(lacking[:3]), len(lacking) - 3
     say(
         f"Some parts of the workbook are missing or damaged: {first}{f' and {more} more' if more > 0 else ''}. "
-        "They are put back now, which needs the internet."
+        "They are being put back, which needs the internet."
     )
     have = pins(needs)
     wanted = [f"{name}=={have[name]}" for name in lacking]
@@ -152,7 +152,7 @@ def _put_back(needs: str, lacking: list[str], say) -> None:
 
 def _set_up(needs: str, say) -> None:
     if HOME.exists() and not STAMP.exists():
-        say("Setting up did not finish last time. It goes on now with what has come already.")
+        say("Setting up didn't finish last time. It continues now and keeps what was downloaded.")
     else:
         say("Setting up Wire to Water. This takes a few minutes and needs the internet.")
     with in_words():
@@ -185,7 +185,7 @@ def _write_stamp(stamp: dict) -> None:
 def _make_home() -> None:
     if not (importlib.util.find_spec("venv") and importlib.util.find_spec("ensurepip")):
         raise SetupFailed(
-            "This Python came without the part that sets up packages, called venv. On Debian, "
+            "This Python came without venv, the part that sets up packages. On Debian, "
             "Ubuntu or Mint, type: sudo apt install python3-venv. Then type the same command again."
         )
     if (free := shutil.disk_usage(ROOT).free) < ROOM:
@@ -201,7 +201,7 @@ def _make_home() -> None:
     if making.returncode:
         raise failure(
             heard,
-            f"The folder {HOME} could not be made. Python said: {_last_line(heard)} "
+            f"The folder {HOME} couldn't be made. Python said: {_last_line(heard)} "
             f"Delete the folder {HOME} if it is there, then type the same command again.",
         )
 
@@ -224,7 +224,7 @@ def _pip(words: list[str], total: int, say) -> None:
             lines.append(line)
             seen += line.startswith(("Collecting ", "Obtaining ", "Requirement already satisfied"))
             if seen % 20 == 0 and line.startswith("Collecting "):
-                say(f"  {seen} of {total} parts are here.")
+                say(f"  {seen} of {total} parts are ready.")
         pip.wait()
     with contextlib.suppress(OSError):  # a full disk must not hide what pip said of it
         LOG.write_text("".join(lines), encoding="utf-8")
@@ -232,9 +232,9 @@ def _pip(words: list[str], total: int, say) -> None:
         faults = [line for line in lines if line.strip().startswith("ERROR: ")]
         raise failure(
             "".join(lines),
-            "The parts could not be put in place. Type the same command again. If it fails again, delete the "
+            "The parts couldn't be installed. Type the same command again. If it fails again, delete the "
             f"folder {HOME} and type it once more.",
-            f" The whole story is in {LOG}. In short: {_last_line(''.join(faults or lines))}",
+            f" All the details are in {LOG}. In short: {_last_line(''.join(faults or lines))}",
         )
 
 

@@ -28,7 +28,7 @@ def _any(*words: str) -> re.Pattern:
     return re.compile("|".join(words), re.IGNORECASE)
 
 
-AGAIN = "then type the same command again. What has come already is kept."
+AGAIN = "then type the same command again. What was downloaded is kept."
 # The first that fits counts: without a network pip also says that it found no version.
 CAUSES = (
     Cause(
@@ -42,22 +42,22 @@ CAUSES = (
         "in use",
         _any("used by another process", "WinError 32"),
         (errno.EBUSY, getattr(errno, "ETXTBSY", errno.EBUSY)),
-        "Another program is using the workbook's files. Close every other window in which the workbook runs, "
+        "Another program is using the workbook's files. Close every other window the workbook is running in, "
         + AGAIN,
     ),
     Cause(
         "permission",
         _any("Permission denied", "Access is denied", "Read-only file system", r"Errno (1|13|30)\]"),
         (errno.EACCES, errno.EPERM, errno.EROFS),
-        "The folder {root} cannot be written to. Copy the whole folder to a place of your own, such as "
+        "The workbook can't write to the folder {root}. Copy the whole folder to a place of your own, such as "
         "Documents, and type the command there.",
     ),
     Cause(
         "not trusted",
         _any("CERTIFICATE_VERIFY_FAILED", "SSLError", "certificate verify failed"),
         (),
-        "The connection to the internet is not trusted. Check the computer's date and time. On a network at work, "
-        "ask who runs it to let Python fetch packages, " + AGAIN,
+        "This computer doesn't trust its connection to the internet. Check the date and time on it. On a network at work, "
+        "ask the people who run it to let Python download packages, " + AGAIN,
     ),
     Cause(
         "cut off",
@@ -77,7 +77,7 @@ CAUSES = (
             "No route to host", r"from versions: none\)",
         ),
         (errno.ENETUNREACH, errno.EHOSTUNREACH),
-        "The internet could not be reached, and setting up needs it. Connect this computer, " + AGAIN,
+        "This computer couldn't reach the internet, and setting up needs it. Connect it, " + AGAIN,
     ),
     Cause(
         "version",
@@ -86,7 +86,7 @@ CAUSES = (
             "Failed (building|to build)", "metadata-generation-failed", "not a supported wheel",
         ),
         (),
-        "A part of the workbook does not come for Python {python} on this computer. Install Python 3.13 "
+        "A part of the workbook isn't available for Python {python} on this computer. Install Python 3.13 "
         "(64-bit), then type the same command with it.",
     ),
 )  # fmt: skip

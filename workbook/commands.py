@@ -23,7 +23,7 @@ __all__ = ["COMMANDS", "Command", "main"]
 SET_UP_FOR = "WIRE_TO_WATER_SET_UP_FOR"
 QUICK = "--quick"
 BY_FILE = ("--dist", "loadfile", "--no-loadscope-reorder")
-HELP = "For all that can be typed: python3 -m workbook --help"
+HELP = "To see what you can type: python3 -m workbook --help"
 
 
 @dataclass(frozen=True)
@@ -49,7 +49,7 @@ class _Parser(argparse.ArgumentParser):
 def _port(text: str) -> int:
     if text.isdecimal() and 1024 <= int(text) <= 65535:
         return int(text)
-    raise argparse.ArgumentTypeError(f"{text} is not a port; type a number from 1024 to 65535")
+    raise argparse.ArgumentTypeError(f"{text} isn't a port; type a number from 1024 to 65535")
 
 
 def _open_options(parser: argparse.ArgumentParser) -> None:
@@ -58,9 +58,9 @@ def _open_options(parser: argparse.ArgumentParser) -> None:
 
 
 def _serving_options(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("--port", type=_port, help="use this port of the computer and no other")
+    parser.add_argument("--port", type=_port, help="use this port on the computer and no other")
     parser.add_argument(
-        "--no-browser", action="store_true", help="only print the address to open by hand"
+        "--no-browser", action="store_true", help="don't open a browser; print the address instead"
     )
 
 
@@ -82,14 +82,20 @@ def _test(options: argparse.Namespace) -> int:
 
 
 def _record_options(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("file", nargs="?", help="a CSV file of pumps, one a row")
-    parser.add_argument("--units", choices=("us", "si"), default="us", help="of bare numbers")
-    parser.add_argument("--template", action="store_true", help="print a CSV with all headings")
-    parser.add_argument("--demo", action="store_true", help="print a CSV of eight invented pumps")
-    parser.add_argument("--csv", metavar="OUT", help="write one row a pump to this file")
-    parser.add_argument("--json", metavar="OUT", help="write everything, for programs")
+    parser.add_argument("file", nargs="?", help="a CSV file with a row for each pump and day")
+    parser.add_argument(
+        "--units", choices=("us", "si"), default="us", help="units of numbers that have none"
+    )
+    parser.add_argument(
+        "--template", action="store_true", help="print an empty CSV with every heading"
+    )
+    parser.add_argument("--demo", action="store_true", help="print the example plant as a CSV")
+    parser.add_argument(
+        "--csv", metavar="OUT", help="write the results to this file, a row for each one read"
+    )
+    parser.add_argument("--json", metavar="OUT", help="write everything to this file, for programs")
     parser.add_argument("--out", metavar="FOLDER", help="write a page of text for each pump")
-    parser.add_argument("--pdf", metavar="OUT", help="print it: one PDF of up to 100 pumps")
+    parser.add_argument("--pdf", metavar="OUT", help="make a PDF to print, of up to 100 pumps")
 
 
 def _record(options: argparse.Namespace) -> int:
@@ -100,8 +106,12 @@ def _record(options: argparse.Namespace) -> int:
 
 def _sheet_options(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--pdf", metavar="OUT", required=True, help="the file to write")
-    parser.add_argument("--units", choices=("us", "si"), default="us", help="letter or A4 paper")
-    parser.add_argument("--chapters", metavar="A,B", help="some chapters; all where left out")
+    parser.add_argument(
+        "--units", choices=("us", "si"), default="us", help="us for letter paper, si for A4"
+    )
+    parser.add_argument(
+        "--chapters", metavar="A,B", help="chapters to print; all of them if left out"
+    )
 
 
 def _sheet(options: argparse.Namespace) -> int:
@@ -111,7 +121,9 @@ def _sheet(options: argparse.Namespace) -> int:
 
 
 def _trainer_options(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("course", nargs="?", default=".", help="the course; this folder")
+    parser.add_argument(
+        "course", nargs="?", default=".", help="the folder of the course; this folder if left out"
+    )
     _serving_options(parser)
 
 
@@ -122,27 +134,32 @@ def _trainer(options: argparse.Namespace) -> int:
 
 
 COMMANDS = {
-    "class": Command("say how a class did in a set", report.run, report.options, bootstrap.CLASS),
+    "class": Command(
+        "report how a class did on a set", report.run, report.options, bootstrap.CLASS
+    ),
     "course": Command(
-        "make a course for a class", trainer.run, trainer.course_options, bootstrap.CLASS
+        "set up a course for a class", trainer.run, trainer.course_options, bootstrap.CLASS
     ),
-    "links": Command("say the links that open it online", links.run, links.options),
+    "links": Command("print the links that open it online", links.run, links.options),
     "mark": Command(
-        "mark what a class handed in", trainer.run, trainer.mark_options, bootstrap.CLASS
+        "grade what a class turned in", trainer.run, trainer.mark_options, bootstrap.CLASS
     ),
-    "open": Command("open the workbook (also without any word)", _open, _open_options),
-    "paper": Command("print a set as sheets, and mark them", on_paper.run, on_paper.options),
-    "record": Command("work and judge the readings of pumps", _record, _record_options),
+    "open": Command("open the workbook; the same as no command", _open, _open_options),
+    "paper": Command("print a set on paper, and grade it", on_paper.run, on_paper.options),
+    "record": Command("work out and check pump readings", _record, _record_options),
     "set": Command(
-        "set work, and make what people get", trainer.run, trainer.set_options, bootstrap.CLASS
+        "make a set of problems to give to a class",
+        trainer.run,
+        trainer.set_options,
+        bootstrap.CLASS,
     ),
-    "sheet": Command("print the formulas of chapters on one or two pages", _sheet, _sheet_options),
-    "site": Command("build the static site", site.run, site.options, bootstrap.SITE),
+    "sheet": Command("print a formula sheet of one or two pages", _sheet, _sheet_options),
+    "site": Command("build a website that anyone can open", site.run, site.options, bootstrap.SITE),
     "trainer": Command(
-        "open a trainer's course and pages", _trainer, _trainer_options, bootstrap.CLASS
+        "open the trainer's pages of a course", _trainer, _trainer_options, bootstrap.CLASS
     ),
     "test": Command(
-        "run the tests; those of everyday work with --quick",
+        "run the tests; --quick runs only the everyday ones",
         _test,
         needs=bootstrap.TESTER,
         takes_rest=True,

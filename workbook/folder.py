@@ -62,10 +62,10 @@ def _said(newer: int, kept: list[tuple[str, str]]) -> Iterator[str]:
     news = "Your pages are now those of this version, and nothing you did is lost"
     if len(kept) == 1:
         [(page, aside)] = kept
-        yield f'{news}. You had changed "{page}". Yours is now "{aside}", beside the new one.'
+        yield f'{news}. You had changed "{page}". Your copy is now "{aside}", next to the new one.'
     elif kept:
         asides = ", ".join(f'"{aside}"' for _, aside in kept)
-        yield f"{news}. You had changed {len(kept)} pages. Yours are kept beside the new ones: {asides}."
+        yield f"{news}. You had changed {len(kept)} pages. Your copies are next to the new ones: {asides}."
     elif newer:
         yield f"{news}."
 

@@ -28,8 +28,8 @@ PORTS = range(8790, 8890)
 TEXT_BROWSERS = {"www-browser", "links", "elinks", "lynx", "w3m"}
 PATIENCE = 180  # seconds; the first start on an old laptop reads every file from a slow disk
 LAST_RESORT = (
-    "No other folder can be written to, and the computer may empty this one when it restarts. Before you stop, save "
-    "a copy of your answers on the page Your study. Better, type the name of a folder of your own after --folder."
+    "This was the only folder the workbook could write to, and the computer may empty it when it restarts. Before you stop, save "
+    "a copy of your answers on the page Your study. It's safer to type the name of a folder of your own after --folder."
 )
 Serving = Iterator[tuple[subprocess.Popen, str]]
 
@@ -76,7 +76,7 @@ def _prepare(wanted: str | None, say) -> Path:
                 say(LAST_RESORT)
             return folder
         except CannotWrite as error:
-            say(f"This folder cannot be written to. {error}")
+            say(f"The workbook can't write to this folder. {error}")
     works = next((folder for folder in default_folders() if can_write(folder.parent)), "FOLDER")
     raise CannotOpen(
         "Your pages need a folder you can write to. Type its name after --folder, like this: "
@@ -176,17 +176,17 @@ def _wait_for(server: subprocess.Popen, port: int, token: str, log: str) -> None
     while time.monotonic() < end:
         if server.poll() is not None:
             if not _is_free(port):
-                raise PortTaken(f"Port {port} was taken by another program. Type the same again.")
-            raise CannotOpen(f"The workbook could not start. Why is written in {log}")
+                raise PortTaken(f"Another program took port {port}. Type the same command again.")
+            raise CannotOpen(f"The workbook couldn't start. The reason is in {log}")
         with suppress(OSError), direct.open(address, timeout=5):
             return
         time.sleep(0.1)
-    raise CannotOpen(f"The workbook did not start in {PATIENCE} seconds. Why is written in {log}")
+    raise CannotOpen(f"The workbook didn't start in {PATIENCE} seconds. The reason is in {log}")
 
 
 def _show(address: str, browser: bool, say) -> None:
     if browser and _open_browser(address):
-        say(f"The workbook is opening in your browser. If it does not, open {address}")
+        say(f"The workbook is opening in your browser. If it doesn't, open {address}")
     elif browser:
         say(f"No browser was found. Open one and type this address: {address}")
     else:

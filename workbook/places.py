@@ -47,7 +47,7 @@ def settle(own: Path, say) -> None:
     try_writing(beside)
     os.environ[KEPT] = str(beside)
     say(
-        f"Your home folder cannot be written to, so your answers are kept with your pages, in {beside}"
+        f"The workbook can't write to your home folder, so your answers are kept with your pages, in {beside}"
     )
 
 
@@ -65,7 +65,7 @@ def _bring_home(beside: Path, say) -> None:
         return  # they stay where they are until the next start
     if count:
         say(
-            f"Your home folder can be written to again. {count} answers from {beside} are in your log now."
+            f"The workbook can write to your home folder again. {count} answers from {beside} are now in your log."
         )
 
 

@@ -15,8 +15,12 @@ from .online import in_browser
 __all__ = ["CannotPrint", "compiled", "needed", "page_count"]
 
 SHARED = Path(__file__).with_name("printed.typ")
-NO_TYPST = "A PDF needs the package typst, which is not here. Type: python3 -m pip install typst"
-IN_BROWSER = "A browser cannot make a PDF. The same page of the workbook on a computer makes it."
+NO_TYPST = (
+    "A PDF needs the package typst, which isn't installed. Type: python3 -m pip install typst"
+)
+IN_BROWSER = (
+    "The online workbook can't make a PDF. Open this page in the workbook on a computer to make it."
+)
 
 
 class CannotPrint(SolverError):

@@ -201,7 +201,7 @@ def test_a_set_up_that_was_interrupted_is_said_to_go_on(project, cut_short):
     cut_short()
     project.said.clear()
     project.python()
-    expected = "Setting up did not finish last time. It goes on now with what has come already."
+    expected = "Setting up didn't finish last time. It continues now and keeps what was downloaded."
     assert [expected, "Everything is set up."] == project.said
 
 
@@ -224,7 +224,7 @@ CAUSES = {
             "ERROR: Could not find a version that satisfies the requirement one==1.0 (from versions: none)",
             NONE,
         ],
-        "The internet could not be reached",
+        "This computer couldn't reach the internet",
     ),
     "no version for this Python": (
         [
@@ -233,11 +233,11 @@ CAUSES = {
             "ERROR: Could not find a version that satisfies the requirement one==1.0 (from versions: 0.9)",
             NONE,
         ],
-        "A part of the workbook does not come for Python {}.{}.{} ".format(*sys.version_info),
+        "A part of the workbook isn't available for Python {}.{}.{} ".format(*sys.version_info),
     ),
     "a part to be built here": (
         ["error: metadata-generation-failed"],
-        "A part of the workbook does not come for Python",
+        "A part of the workbook isn't available for Python",
     ),
     "a full disk": (
         [
@@ -253,7 +253,7 @@ CAUSES = {
         [
             "ERROR: Could not install packages due to an OSError: [Errno 13] Permission denied: '/x'",
         ],
-        f"The folder {child.ROOT} cannot be written to. Copy the whole folder",
+        f"The workbook can't write to the folder {child.ROOT}. Copy the whole folder",
     ),
     "a file that Windows keeps": (
         [
@@ -281,7 +281,7 @@ CAUSES = {
             "ERROR: Could not find a version that satisfies the requirement one==1.0 (from versions: none)",
             NONE,
         ],
-        "The connection to the internet is not trusted. Check the computer's date and time.",
+        "This computer doesn't trust its connection to the internet. Check the date and time on it.",
     ),
 }
 
@@ -294,7 +294,7 @@ def test_each_cause_of_a_failed_set_up_has_its_own_advice(project, lines, told):
     said = str(failed.value)
     assert said.startswith(told)
     assert "delete the folder" not in said.lower()
-    assert said.endswith(f"The whole story is in {bootstrap.LOG}. In short: {lines[-1]}")
+    assert said.endswith(f"All the details are in {bootstrap.LOG}. In short: {lines[-1]}")
     assert lines[0] in bootstrap.LOG.read_text(encoding="utf-8")
     assert not bootstrap._is_ready(bootstrap.READER)
 
@@ -320,7 +320,7 @@ def test_a_failed_update_leaves_the_old_set_up_standing(project):
     before = (project.lists / bootstrap.READER).read_text()
     (project.lists / bootstrap.READER).write_text("one==1.1\n")
     project.pip = BROKEN
-    with pytest.raises(bootstrap.SetupFailed, match="could not be put in place"):
+    with pytest.raises(bootstrap.SetupFailed, match="couldn't be installed"):
         project.python()
     (project.lists / bootstrap.READER).write_text(before)
     project.said.clear()
@@ -345,7 +345,7 @@ def test_a_package_that_lost_something_is_put_back_at_the_next_start(project, ha
     assert expected == project.python()
     assert [
         "Some parts of the workbook are missing or damaged: three. "
-        "They are put back now, which needs the internet.",
+        "They are being put back, which needs the internet.",
         "They are back.",
     ] == project.said
     assert {"__init__.py", "part.py"} <= {path.name for path in project.package("three").iterdir()}
@@ -393,7 +393,7 @@ def test_damage_found_without_the_internet_is_told_and_put_back_later(project):
     project.python()
     shutil.rmtree(project.package("one"))
     project.pip = failing(NO_NAME)
-    with pytest.raises(bootstrap.SetupFailed, match="The internet could not be reached"):
+    with pytest.raises(bootstrap.SetupFailed, match="This computer couldn't reach the internet"):
         project.python()
     project.pip = OK
     project.said.clear()
@@ -428,8 +428,8 @@ def test_a_damaged_stamp_counts_as_none(project, stamp):
 @pytest.mark.parametrize(
     ("number", "told"),
     [
-        (errno.EROFS, "cannot be written to. Copy the whole folder to a place of your own"),
-        (errno.EACCES, "cannot be written to. Copy the whole folder to a place of your own"),
+        (errno.EROFS, "Copy the whole folder to a place of your own"),
+        (errno.EACCES, "Copy the whole folder to a place of your own"),
         (errno.ENOSPC, "The disk is full. Setting up needs about 1 GB."),
         (errno.EIO, f"Setting up stopped. The system says: {os.strerror(errno.EIO)}. Copy"),
     ],
@@ -467,7 +467,7 @@ def test_a_folder_in_which_python_fails_is_named_with_its_reason(monkeypatch, tm
     failing_python.chmod(0o755)
     monkeypatch.setattr(sys, "_base_executable", str(failing_python))
     with pytest.raises(
-        bootstrap.SetupFailed, match=r"could not be made. Python said: Something odd"
+        bootstrap.SetupFailed, match=r"couldn't be made. Python said: Something odd"
     ):
         bootstrap._make_home()
 
@@ -549,14 +549,14 @@ def test_what_follows_test_goes_to_pytest_as_it_is():
     ("words", "told"),
     [
         (["opne"], "There is no command opne. "),
-        (["--port", "80"], "Argument --port: 80 is not a port; type a number from 1024 to 65535. "),
+        (["--port", "80"], "Argument --port: 80 isn't a port; type a number from 1024 to 65535. "),
         (["--prot", "9400"], "Unrecognized arguments: --prot 9400. "),
     ],
 )
 def test_a_mistyped_command_says_what_was_got_and_what_to_type(words, told, capsys):
     with pytest.raises(SystemExit, match="2"):
         commands._read(words)
-    help_line = "For all that can be typed: python3 -m workbook --help\n"
+    help_line = "To see what you can type: python3 -m workbook --help\n"
     assert told + help_line == capsys.readouterr().err
 
 

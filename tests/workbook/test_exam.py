@@ -100,7 +100,7 @@ def test_a_file_that_is_cut_at_any_byte_gives_all_its_whole_lines_and_goes_on(si
     for cut in range(len(whole) + 1):
         path.write_bytes(whole[:cut])
         if cut < begun:
-            with pytest.raises(BadCode, match="does not hold an exam"):
+            with pytest.raises(BadCode, match="isn't an exam"):
                 Sitting(path)
             continue
         again = Sitting(path)

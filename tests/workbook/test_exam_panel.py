@@ -418,7 +418,7 @@ def test_a_folder_that_cannot_be_written_still_gives_the_link(tmp_path):
 
 def test_without_the_printer_a_sentence_says_what_to_type(panel, monkeypatch):
     def missing(template, data):
-        raise CannotPrint("A PDF needs the package typst, which is not here.")
+        raise CannotPrint("A PDF needs the package typst, which isn't installed.")
 
     monkeypatch.setattr(printed, "compiled", missing)
     panel.start.print.click()

@@ -102,7 +102,9 @@ def test_a_page_the_reader_changed_is_kept_beside_the_new_edition_and_said(own, 
     write_page(shipped, "second edition")
     said = bring_up_to_date(own.parent)
     aside = "01-horsepower (yours).ipynb"
-    expected = f'{NEWER} You had changed "{own.name}". Yours is now "{aside}", beside the new one.'
+    expected = (
+        f'{NEWER} You had changed "{own.name}". Your copy is now "{aside}", next to the new one.'
+    )
     assert [expected] == said
     assert ["mine"] == texts(own.with_name(aside))
     assert ["second edition"] == texts(own)
@@ -116,7 +118,7 @@ def test_several_pages_the_reader_changed_are_told_of_in_one_piece(own, shipped)
         change(own.with_name(page.name), "mine")
         write_page(page, "second edition")
     expected = (
-        f"{NEWER} You had changed 2 pages. Yours are kept beside the new ones: "
+        f"{NEWER} You had changed 2 pages. Your copies are next to the new ones: "
         '"01-horsepower (yours).ipynb", "02-efficiency (yours).ipynb".'
     )
     assert [expected] == bring_up_to_date(own.parent)
@@ -185,7 +187,7 @@ def test_when_documents_cannot_be_written_the_home_folder_is_used(tmp_path, ship
     monkeypatch.setattr(launcher, "default_folders", lambda: places)
     said = []
     assert places[1] == launcher._prepare(None, said.append)
-    assert said[0].startswith(f"This folder cannot be written to. {places[0]}")
+    assert said[0].startswith(f"The workbook can't write to this folder. {places[0]}")
 
 
 def test_a_folder_asked_for_that_cannot_be_written_says_one_that_works(
@@ -253,9 +255,7 @@ def test_in_a_home_that_cannot_be_written_answers_are_kept_with_the_pages_and_sa
     own, said = tmp_path / "pages", []
     own.mkdir()
     places.settle(own, said.append)
-    expected = (
-        "Your home folder cannot be written to, so your answers are kept with your pages, in "
-    )
+    expected = "The workbook can't write to your home folder, so your answers are kept with your pages, in "
     assert [f"{expected}{own / '.kept'}"] == said
     Log(default_path()).keep(answer("9"))
     assert (own / ".kept" / "attempts.jsonl").exists()
@@ -346,7 +346,7 @@ def test_the_browser_opens_the_page(monkeypatch):
     monkeypatch.setattr(webbrowser, "get", lambda: browser)
     launcher._show("ADDRESS", True, said.append)
     assert ["ADDRESS"] == browser.opened
-    assert ["The workbook is opening in your browser. If it does not, open ADDRESS"] == said
+    assert ["The workbook is opening in your browser. If it doesn't, open ADDRESS"] == said
 
 
 def test_without_a_browser_the_address_is_said(monkeypatch):
@@ -380,7 +380,7 @@ def test_a_server_that_stops_at_once_is_reported_with_its_log(tmp_path, monkeypa
     monkeypatch.setattr(launcher.sys, "executable", shutil.which("false") or "false")
     log = re.escape(str(tmp_path / f"port-{reserved}.log"))
     with (
-        pytest.raises(launcher.CannotOpen, match=rf"could not start\. Why is written in {log}"),
+        pytest.raises(launcher.CannotOpen, match=rf"couldn't start\. The reason is in {log}"),
         launcher.served(tmp_path, reserved),
     ):
         pytest.fail("it was served")

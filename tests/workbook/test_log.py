@@ -104,30 +104,30 @@ def test_bytes_of_any_kind_are_read_or_set_aside_by_their_number(data):
 @pytest.mark.parametrize(
     ("line", "why"),
     [
-        ("{", "it is not whole"),
-        ("[" * 9_000, "it is not whole"),
+        ("{", "part of it is missing"),
+        ("[" * 9_000, "part of it is missing"),
         ('{"v": 1, "id": ' + "[" * 100_000 + "]" * 100_000 + "}", "it is longer than any attempt"),
-        ("7", "it is not a line of a log"),
-        ('{"v": "1"}', "it is not a line of a log"),
+        ("7", "it isn't a line of a log"),
+        ('{"v": "1"}', "it isn't a line of a log"),
         ('{"v": 2}', "its check is missing, so something in it changed"),
-        ('{"v": 3}', "a later edition of the workbook wrote it"),
-        (checked_line(3, {"id": "a"}), "a later edition of the workbook wrote it"),
+        ('{"v": 3}', "a newer version of the workbook wrote it"),
+        (checked_line(3, {"id": "a"}), "a newer version of the workbook wrote it"),
         (line_of(one("12.5")).replace("12.5", "12.6"), "something in it changed after it was"),
         (line_of(one()).replace("check", "chuck"), "its check is missing"),
-        ('{"v": true}', "it is not a line of a log"),
-        ('{"v": 0}', "no edition wrote version 0"),
+        ('{"v": true}', "it isn't a line of a log"),
+        ('{"v": 0}', "no version of the workbook wrote format 0"),
         ('{"v": 1, "id": "a"}', "it lacks when, code, family, level, typed, status"),
         (checked_line(2, one()._asdict() | {"more": 1}), "it has more too many"),
         (line_of(one())[:-1] + ', "more": 1}', "something in it changed after it was written"),
-        (line_of(one(level=True)), "its level is not as it should be"),
-        (line_of(one()._replace(when="yesterday")), "its time is not one in UTC"),
-        (line_of(one()._replace(when="2026-11-25T18:04:31")), "its time is not one in UTC"),
+        (line_of(one(level=True)), "its level isn't what it should be"),
+        (line_of(one()._replace(when="yesterday")), "its time isn't in UTC"),
+        (line_of(one()._replace(when="2026-11-25T18:04:31")), "its time isn't in UTC"),
         (line_of(one()._replace(when="9999-12-31T23:59:59Z")), "its year is 9999"),
         (line_of(one()._replace(when="0001-01-01T00:00:00Z")), "its year is 0001"),
-        (line_of(one(seconds=float("nan"))), "a number in it is below what it can be"),
-        (line_of(one(seconds=10**400)), "its seconds is not as it should be"),
-        (line_of(one(level=0)), "a number in it is below what it can be"),
-        (line_of(one(status="great")), "its status is not one of right, mistake"),
+        (line_of(one(seconds=float("nan"))), "a number in it is too small"),
+        (line_of(one(seconds=10**400)), "its seconds isn't what it should be"),
+        (line_of(one(level=0)), "a number in it is too small"),
+        (line_of(one(status="great")), "its status isn't one of right, mistake"),
         ('"' + "x" * 30_000 + '"', "it is longer than any attempt"),
     ],
 )
@@ -205,7 +205,7 @@ def test_a_torn_last_line_is_set_aside_and_the_next_attempt_is_whole(path):
     log.keep(one("2"))
     later = Log(path)
     assert ["1", "2"] == typed(later)
-    assert [(2, "it is not whole")] == [(s.number, s.why) for s in later.strange]
+    assert [(2, "part of it is missing")] == [(s.number, s.why) for s in later.strange]
 
 
 def test_a_last_line_without_its_end_counts_if_it_is_whole(path):
@@ -247,7 +247,7 @@ def test_a_log_that_stands_at_a_device_without_end_is_read_as_empty(path):
 
 def test_a_log_that_cannot_be_read_says_so_and_where_it_stands(path):
     path.mkdir(parents=True)
-    with pytest.raises(NotRead, match=r"Your log could not be read.*attempts\.jsonl"):
+    with pytest.raises(NotRead, match=r"Your log couldn't be read.*attempts\.jsonl"):
         Log(path).read()
 
 

@@ -165,5 +165,5 @@ def test_a_copy_brought_in_on_a_full_disk_is_said_and_kept_for_later(log, copies
 def test_a_log_that_cannot_be_read_says_so_and_gives_no_copy(log, copies):
     log.path.mkdir(parents=True)
     copies.save.click()
-    assert "Your log could not be read." in text(copies.said.value)
-    assert "Your log could not be read." in bring(copies, lines(one("1")))
+    assert "Your log couldn't be read." in text(copies.said.value)
+    assert "Your log couldn't be read." in bring(copies, lines(one("1")))

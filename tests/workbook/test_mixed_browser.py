@@ -28,7 +28,7 @@ def card(opened):
     found = opened.locator(PANEL)
     if found.get_by_label("4. Phase balance").is_checked():
         found.get_by_label("4. Phase balance").uncheck()
-    found.get_by_role("button", name="Tick every chapter", exact=True).click()
+    found.get_by_role("button", name="Check every chapter", exact=True).click()
     wait_for_text(found, "From the next problem on:")
     found.get_by_label("Units", exact=True).select_option("US units")
     for case in (draw("water_power", 7), CASE):

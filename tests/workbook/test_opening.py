@@ -191,7 +191,7 @@ def test_a_page_that_keeps_ending_says_so_and_starts_when_it_can(served, page):
     (served.folder / "left.txt").write_text("3")
     page.goto(served.url(STUMBLE))
     page.locator('.wtw-strip[data-state="stopped"]').wait_for()
-    shown(page, "Part of this page did not start. Choose Start this page again.")
+    shown(page, "Part of this page didn't start. Choose Start this page again.")
     assert "0" == (served.folder / "left.txt").read_text()
     start_again(page)
     shown(page, "It stands")

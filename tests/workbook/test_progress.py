@@ -167,7 +167,7 @@ def test_lines_that_cannot_be_read_are_named_and_escaped(log):
     log.path.write_bytes(b'{"v": 1, "<b>": 1}\n' * 5)
     log.read()
     said = words.summary(told(), log)
-    assert "5 lines could not be read (line 1: it lacks id" in text(said)
+    assert "5 lines of your log couldn't be read (line 1: it has no id" in text(said)
     assert "and 2 more)" in text(said)
     assert str(log.path) in said
     assert "<b>" not in said
@@ -310,5 +310,5 @@ def test_what_could_not_be_saved_is_said_and_saved_by_looking_again(show, log):
 def test_a_log_that_cannot_be_read_is_said_and_the_page_still_opens(show, log):
     log.path.mkdir()
     panel = show()
-    assert "Your log could not be read." in panel.said.value
+    assert "Your log couldn't be read." in panel.said.value
     assert "Nothing is in your log yet." in panel.top.value

@@ -161,7 +161,7 @@ def test_without_a_chapter_the_button_says_what_to_tick():
 
 def test_where_typst_is_missing_the_panel_says_what_to_type(monkeypatch):
     def missing():
-        raise CannotPrint("A PDF needs the package typst, which is not here.")
+        raise CannotPrint("A PDF needs the package typst, which isn't installed.")
 
     panel = ReferencePanel()
     monkeypatch.setattr("workbook.typst_pdf.needed", missing)

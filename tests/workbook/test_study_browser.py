@@ -142,7 +142,9 @@ def test_a_due_kind_is_practised_by_keyboard_alone_and_the_focus_is_in_sight(rea
 
 def test_the_kinds_of_another_chapter_are_shown_when_it_is_chosen(study):
     below = study.locator(PROGRESS)
-    below.get_by_label("Kinds of problems in this chapter").select_option("3. Kilowatt-hours and cost")
+    below.get_by_label("Kinds of problems in this chapter").select_option(
+        "3. Kilowatt-hours and cost"
+    )
     row = below.get_by_role("row", name=family_named("energy_cost").title)
     row.wait_for()
     assert "of" in row.get_by_role("cell").first.inner_text()
@@ -200,7 +202,7 @@ def test_lines_that_cannot_be_read_are_told_and_do_no_harm(serve, page):
         file.write(b'\xff\xfe<script>\n{"v": 9}\n' + line_of(unknown).encode())
     fresh.open(page, PAGE)
     problems(page, 2)
-    told = "2 lines could not be read (line 2: it is not whole; line 3: a later edition"
+    told = "2 lines of your log couldn't be read (line 2: part of it is missing; line 3: a newer version"
     page.locator(PROGRESS).get_by_text(told).wait_for()
 
 

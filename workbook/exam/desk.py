@@ -124,7 +124,7 @@ class Desk:
         kinds = (
             ("question has", "questions have", "no answer", self._empty()),
             ("question is", "questions are", "marked to come back to", sorted(sitting.flagged)),
-            ("question holds", "questions hold", "text that can't be read", sorted(self.unread)),
+            ("question has", "questions have", "text that can't be read", sorted(self.unread)),
         )
         return tuple(
             f"{len(numbers)} {one if len(numbers) == 1 else many} {what}: {listed(numbers)}."

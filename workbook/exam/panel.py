@@ -79,7 +79,7 @@ class ExamPanel(Panel):
         self.result.show(sitting, fault)
 
     def _paused(self, sitting: Sitting, told: Told) -> None:
-        self._set_up(*told.sentences, "The exam is paused, and the time stands still.")
+        self._set_up(*told.sentences, "The exam is paused, and the clock is stopped.")
         if self.start.earlier.buttons:
             self.start.earlier.buttons[0].focus()
 

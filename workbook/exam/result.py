@@ -13,7 +13,7 @@ from .question import Marked, Question, said_of
 
 __all__ = ["answer_of", "result_html", "summary"]
 
-NO_FLAWS = "You made none of the mistakes this workbook has a name for."
+NO_FLAWS = "You made no mistake that this workbook knows by name."
 STATES = {  # a mark, a word, and the class that gives the colour
     "right": ("✓", "right", "right"),
     "late": ("✓", "right, with extra time", "right"),

@@ -61,7 +61,7 @@ class Sitting:
         self.strange: list[int] = []
         self._read()
         if self.paper is None:
-            raise BadCode(f"The file {path.name} does not hold an exam.")
+            raise BadCode(f"The file {path.name} isn't an exam.")
 
     @property
     def _numbers(self) -> range:

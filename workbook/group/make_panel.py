@@ -146,7 +146,7 @@ class MakePanel(Panel):
         self.made.value = (
             f"<h3>{escape(problems.name)}</h3><p>{SEND}</p>"
             f'<textarea class="w2w-copy" readonly rows="4" aria-label="{escape(label)}">'
-            f"{escape(problems.text)}</textarea>{link}<p>It holds, in this order:</p><ol>{items}</ol>"
+            f"{escape(problems.text)}</textarea>{link}<p>The problems, in order:</p><ol>{items}</ol>"
         )
 
     def _open(self) -> None:

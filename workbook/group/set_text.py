@@ -116,7 +116,7 @@ def set_of(title: str, codes: Sequence[str]) -> ProblemSet:
         BadSet: a sentence for each code that is none or stands there twice, or for their number.
     """
     if not codes:
-        raise BadSet("There is no code in this set. Put in at least one.")
+        raise BadSet("This set has no codes. Put in at least one.")
     if len(codes) > MOST:
         raise BadSet(f"A set has at most {MOST} problems; here are {len(codes):,}. Leave some out.")
     found, faults = _read(codes)

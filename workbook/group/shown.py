@@ -20,7 +20,7 @@ LOOKS = {
     NOT_YET: ("✗", "wrong"),
     UNTRIED: ("–", "plain"),
 }
-NO_FLAWS = "Nobody made a mistake this workbook has a name for."
+NO_FLAWS = "Nobody made a mistake that this workbook knows by name."
 
 
 def table_of_counts(told: GroupFacts) -> str:

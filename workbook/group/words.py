@@ -75,7 +75,7 @@ def table(told: GroupFacts) -> View:
         (f"{question.number}. {question.title}", *_counts(row))
         for question, row in zip(told.questions, told.cells, strict=True)
     )
-    return View("Members, by how they stand with each question", "", HEADS, rows, {}, "")
+    return View("How each member did on each question", "", HEADS, rows, {}, "")
 
 
 def _counts(row: Sequence[Cell]) -> list[str]:

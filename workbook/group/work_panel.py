@@ -28,8 +28,8 @@ ABOUT = (
 )
 WHO = "Your name in the group, if you like"
 ABOUT_NAME = (
-    "Your answers are kept under it, in your own log. It also stands in your result, for others "
-    "to see. If two people share a computer, each types their own."
+    "Your answers are kept under it, in your own log. It is also in your result, where "
+    "others see it. If two people share a computer, each types their own."
 )
 NO_NAME = "Answers are kept without a name from now on."
 ABOUT_RESULT = (
@@ -113,8 +113,8 @@ class WorkPanel(Panel):
         self._shown = problems
         many = counted(len(questions), "question")
         self.head.value = (
-            f'<h3>{escape(problems.name)}</h3><p class="w2w-about">{many}. The mark of this set is '
-            f"{problems.mark}; it is the same for all of you.</p>"
+            f'<h3>{escape(problems.name)}</h3><p class="w2w-about">{many}. This set’s ID is '
+            f"{problems.mark}; everyone in the group has the same one.</p>"
         )
         faults = [f"Question {one.number}: {one.fault}" for one in questions if one.fault]
         self.faults.value = say("notice", *faults, "The others are below.") if faults else ""

@@ -118,7 +118,7 @@ def _brought_up(found: dict) -> dict:
     version = found.pop("v")
     while version < VERSION:
         if version not in EARLIER:
-            raise NotAnAttempt(f"no edition wrote version {str(version)[:10]}")
+            raise NotAnAttempt(f"no version of the workbook wrote format {str(version)[:10]}")
         found, version = EARLIER[version](found), version + 1
     return found
 
@@ -134,11 +134,11 @@ def _checked(found: dict) -> Attempt:
         attempt = attempt._replace(**_whole_seconds(found))
         for name, value, kind in zip(Attempt._fields, attempt, TYPES, strict=True):
             if type(value) is not kind:
-                raise NotAnAttempt(f"its {name} is not as it should be")
+                raise NotAnAttempt(f"its {name} isn't what it should be")
     if attempt.status not in STATUSES:
-        raise NotAnAttempt(f"its status is not one of {', '.join(STATUSES)}")
+        raise NotAnAttempt(f"its status isn't one of {', '.join(STATUSES)}")
     if not _could_be(attempt):
-        raise NotAnAttempt("its time is not one in UTC, or a number in it is below what it can be")
+        raise NotAnAttempt("its time isn't in UTC, or a number in it is too small")
     if int(attempt.when[:4]) not in YEARS:
         raise NotAnAttempt(f"its year is {attempt.when[:4]}, and no computer's clock says that")
     code = as_written_now(attempt.code)  # one problem has one code, whichever version wrote it
@@ -165,5 +165,5 @@ def _whole_seconds(found: dict) -> dict:
 def _say_what_is_off(found: dict) -> None:
     lacking = [name for name in ALWAYS if name not in found]
     unknown = [str(name)[:40] for name in found if name not in Attempt._fields]
-    what = f"it lacks {', '.join(lacking)}" if lacking else f"it has {', '.join(unknown)} too many"
+    what = f"it has no {', '.join(lacking)}" if lacking else f"it has an extra {', '.join(unknown)}"
     raise NotAnAttempt(what)

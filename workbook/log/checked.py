@@ -49,17 +49,17 @@ def fields_of(line: str | bytes, version: int) -> dict:
     raw = raw.removeprefix(BOM).strip()  # an editor may have put either there
     said, mark, check = raw.rpartition(MARK.encode())
     if mark and len(check) < LENGTH:
-        raise NotALine("it is not whole")
+        raise NotALine("part of it is missing")
     if mark and check != f'{_check(said)}"}}'.encode():
         raise NotALine("something in it changed after it was written")
     try:
         found = json.loads(said + b"}" if mark else raw)
     except (ValueError, RecursionError):
-        raise NotALine("it is not whole") from None
+        raise NotALine("part of it is missing") from None
     if not isinstance(found, dict) or type(found.get("v")) is not int:
-        raise NotALine("it is not a line of a log")
+        raise NotALine("it isn't a line of a log")
     if found["v"] > version:
-        raise NotALine("a later edition of the workbook wrote it")
+        raise NotALine("a newer version of the workbook wrote it")
     if found["v"] > UNCHECKED and not mark:
         raise NotALine("its check is missing, so something in it changed")
     return found

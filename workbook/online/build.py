@@ -65,7 +65,7 @@ def build(out: Path, runtime: Brought | Usual) -> Built:
 def _check(out: Path) -> None:
     """A folder with anything but an earlier site in it is left alone."""
     if out.exists() and not (out.is_dir() and (not any(out.iterdir()) or (out / WHEELS).is_dir())):
-        raise NotBuilt(f"{out} holds other things. Type the name of a new folder after --out.")
+        raise NotBuilt(f"{out} has other files in it. Type the name of a new folder after --out.")
 
 
 def _lay_out(parts: Path) -> None:
@@ -89,7 +89,7 @@ def _lite(parts: Path, site: Path) -> None:
     command += ["--no-sourcemaps", "--no-unused-shared-packages"]
     done = subprocess.run(command, cwd=parts, capture_output=True, text=True, check=False)
     if done.returncode:
-        raise NotBuilt(f"JupyterLite could not build the site. It said: {done.stderr[-2000:]}")
+        raise NotBuilt(f"JupyterLite couldn't build the site. It said: {done.stderr[-2000:]}")
 
 
 def _place(wheels: list[Path], lock: dict, site: Path) -> str:

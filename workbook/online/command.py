@@ -15,9 +15,11 @@ __all__ = ["options", "run"]
 
 def options(parser: ArgumentParser) -> None:
     """What can be typed after `site`."""
-    parser.add_argument("--out", metavar="DIR", required=True, help="the folder to build it in")
     parser.add_argument(
-        "--runtime", metavar="DIR", help="a copy of Pyodide for the site to serve by itself"
+        "--out", metavar="DIR", required=True, help="the folder to build the site in"
+    )
+    parser.add_argument(
+        "--runtime", metavar="DIR", help="a copy of Pyodide for the site to bring along"
     )
 
 
@@ -42,14 +44,14 @@ def run(options: Namespace, say=print) -> int:
 def sentences(built: "Built", runtime: "Brought | Usual") -> Iterator[str]:
     """What there is to know of a site that is built."""
     size = sum(path.stat().st_size for path in built.out.rglob("*") if path.is_file())
-    yield f"The site is in {built.out}. It has {size / 1e6:.0f} MB; put all of it on a web host."
+    yield f"The site is in {built.out}. It is {size / 1e6:.0f} MB; put all of it on a web host."
     if runtime.outside:
         yield f"Readers' browsers load Python, numpy and matplotlib from {runtime.outside}"
-        yield "Nothing else comes from outside, and nothing is sent."
-        yield "To serve that from your host too, give a copy of it after --runtime."
+        yield "Nothing else comes from outside, and nothing readers do is sent anywhere."
+        yield "To serve those from your own host too, type the folder of a copy after --runtime."
     else:
-        yield "Readers' browsers load nothing from outside, and nothing is sent."
+        yield "Readers' browsers load nothing from outside, and nothing readers do is sent anywhere."
     if not built.figures:
-        yield "The runtime has no matplotlib, so each figure shows its table alone."
+        yield "This copy of the runtime has no matplotlib, so each figure shows only its table."
     if not built.quick:
-        yield "Pages start a third sooner if you build with Python 3.14, or with Node and --runtime."
+        yield "Pages open in two thirds of the time if you build with Python 3.14, or with Node and --runtime."

@@ -13,9 +13,9 @@ from . import in_browser
 __all__ = ["begin", "no_picture"]
 
 TABLE = "The table has every number."
-MISSING = f"The picture needs matplotlib, which is not installed here. {TABLE}"
+MISSING = f"The picture needs matplotlib, which isn't installed here. {TABLE}"
 COMING = f"The picture comes in a moment. {TABLE}"
-FAILED = f"The picture needs matplotlib, which could not be loaded here. {TABLE}"
+FAILED = f"The picture needs matplotlib, which couldn't be loaded here. {TABLE}"
 PARTS = ("numpy", "matplotlib", "matplotlib.figure", "matplotlib.backends.backend_svg")
 BREATH = 0.05  # seconds between two parts, for an answer that was typed meanwhile
 
@@ -29,7 +29,7 @@ def no_picture(redraw: Callable[[], None] | None = None) -> str:
     """What stands in place of a picture; in the static site, `redraw` is called once it can be had.
 
     >>> no_picture()
-    'The picture needs matplotlib, which is not installed here. The table has every number.'
+    'The picture needs matplotlib, which isn't installed here. The table has every number.'
     """
     if not in_browser():
         return MISSING

@@ -50,7 +50,7 @@ def repository(address: str) -> Repository:
         host = None
     if not host or not path or parts.scheme not in SCHEMES:
         raise ValueError(
-            f"“{address}” is not the address of a repository that others can reach. "
+            f"“{address}” isn't the address of a repository that others can reach. "
             f"Type one, like this: {EXAMPLE}"
         )
     # The port of ssh says nothing of the port for browsers.
@@ -81,15 +81,15 @@ def site(there: Repository) -> str | None:
 
 def sentences(there: Repository) -> Iterator[str]:
     """Everything to copy, a line for each."""
-    yield "Binder opens what you pushed last, if anybody may read your repository:"
+    yield "Binder opens what you pushed last, if your repository is public:"
     yield f"    {binder(there)}"
-    yield "The same as a badge, for a page in Markdown:"
+    yield "The same link as a badge, for a page in Markdown:"
     yield f"    [![Open on Binder]({BINDER}/badge_logo.svg)]({binder(there)})"
     if address := site(there):
-        yield "The static site, once you publish it there; your host's settings say its exact address:"
+        yield "The website, once you publish it there. Your host's settings show the exact address:"
         yield f"    {address}"
     else:
-        yield "The static site has the address of the web host that you put it on."
+        yield "The website has the address of the web host you put it on."
 
 
 def _remote() -> str:
@@ -104,7 +104,9 @@ def _remote() -> str:
 
 def options(parser: ArgumentParser) -> None:
     """What can be typed after `links`."""
-    parser.add_argument("address", nargs="?", help="of your repository; else the remote origin")
+    parser.add_argument(
+        "address", nargs="?", help="the address of your repository; the remote origin if left out"
+    )
 
 
 def run(options: Namespace, say=print) -> int:
@@ -113,7 +115,7 @@ def run(options: Namespace, say=print) -> int:
     try:
         if not address:
             raise ValueError(
-                "This copy does not know your repository: it has no git remote “origin”. "
+                "This copy doesn't know your repository: it has no git remote “origin”. "
                 f"Type the address of your repository, like this: {EXAMPLE}"
             )
         for sentence in sentences(repository(address)):

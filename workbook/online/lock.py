@@ -42,7 +42,7 @@ def lock_of(runtime: dict, wheels: Iterable[Path], where: Callable[[str], str | 
     ours = dict(map(_entry, wheels))
     if missing := {need for _, needs in ours.values() for need in needs} - set(ours) - SPARED:
         raise NotBuilt(
-            f"A page would lack {', '.join(sorted(missing))}. Add that to workbook/online/browser.txt."
+            f"A page needs {', '.join(sorted(missing))}. Add that to workbook/online/browser.txt."
         )
     figures = _figures(runtime["packages"], set(ours), where)
     packages = {name: entry for name, (entry, _) in sorted(ours.items())} | figures

@@ -44,8 +44,8 @@ class Usual:
                 return json.load(answer)
         except (OSError, ValueError) as error:
             raise NotBuilt(
-                f"{self.where(LOCK)} could not be fetched: {error}. Check that this computer is on "
-                "the internet, or give a copy of the runtime after --runtime."
+                f"{self.where(LOCK)} couldn't be downloaded: {error}. Check that this computer is on "
+                "the internet, or type the folder of a copy of the runtime after --runtime."
             ) from error
 
     def where(self, file: str) -> str:
@@ -70,8 +70,8 @@ class Brought:
         self.folder = folder
         if lacking := [name for name in (*CORE, LOCK) if not (folder / name).is_file()]:
             raise NotBuilt(
-                f"The folder {folder} lacks {', '.join(lacking)}. Unpack the runtime there, "
-                f"version {PYODIDE_VERSION}. To fetch it, type: {FETCH}"
+                f"The folder {folder} has no {', '.join(lacking)}. Unpack the runtime there, "
+                f"version {PYODIDE_VERSION}. To download it, type: {FETCH}"
             )
 
     def lock(self) -> dict:

@@ -79,7 +79,7 @@ def fetch(packages: Mapping[str, str], folder: Path) -> None:
     if done.returncode:
         why = [line for line in done.stderr.splitlines() if line.startswith("ERROR: ")]
         raise NotBuilt(
-            "The packages for the browser could not be fetched. Check that this computer is on "
+            "The packages for the browser couldn't be downloaded. Check that this computer is on "
             f"the internet, then type the same command again. In short: {(why or ['nothing'])[-1]}"
         )
 

@@ -12,7 +12,7 @@ from .facts import AHEAD, Flaw, Kind, Progress
 
 __all__ = ["NO_FLAWS", "coming", "due", "flaw", "kind_rows", "minutes", "ready", "summary"]
 
-NO_FLAWS = "You haven't made any mistake twice lately. When you do, it shows here."
+NO_FLAWS = "You haven't made the same mistake twice lately. If you do, it shows here."
 NONE = "none yet"
 SHOWN = 3  # lines of a log that could not be read and are named
 
@@ -78,7 +78,7 @@ def due(told: Progress, offered: int) -> str:
     """How many kinds are due now, of which so many are offered under this sentence."""
     now = len(told.due_now)
     if not now:
-        return "<p>Nothing has to come back right now. Try a new kind any time.</p>"
+        return "<p>Nothing is due right now. Try a new kind any time.</p>"
     them = (
         "It is"
         if now == 1

@@ -20,7 +20,7 @@ from .tables import constants_in, value_said
 __all__ = ["CONVERSIONS", "laid_out"]
 
 ABOUT = (
-    "The unit of each quantity stands behind it. (decimal): a percentage goes in as a decimal, "
+    "The unit of each quantity comes after it. (decimal): put the percentage in as a decimal, "
     "82% as 0.82. Numbers are as the trade rounds them."
 )
 FOUR = 4  # figures of a conversion
@@ -70,8 +70,8 @@ def _left(left: Sequence[Formula]) -> str:
     if not left:
         return ""
     return (
-        f"Left out because there was no room: {counted(len(left), 'formula')} of later levels or of few "
-        "problems. A sheet of fewer chapters has them."
+        f"Left out because there was no room: {counted(len(left), 'formula')} from later levels or "
+        "few problems. A sheet with fewer chapters has them."
     )
 
 

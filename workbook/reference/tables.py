@@ -44,7 +44,7 @@ def _constants(units: str) -> list[Entry]:
 
 def _constant(one: Constant, units: str) -> Entry:
     figure = one.figure(units)
-    true = "none: it comes from measurement" if figure.exact is None else long(figure.exact)
+    true = "none; it was measured" if figure.exact is None else long(figure.exact)
     lines = [f"Exact value: {true}."]
     if figure.also:
         lines += [f"Also in use: {'; '.join(map(long, figure.also))}."]

@@ -46,7 +46,7 @@ def suggestions(
 
     >>> from solver import FAMILIES
     >>> suggestions(FAMILIES, {}, {}, datetime(2026, 11, 25))[0].why
-    'You have not tried this kind of problem yet.'
+    "You haven't tried this kind of problem yet."
     """
     found: dict[str, Suggestion] = {}
     for suggestion in (
@@ -106,7 +106,7 @@ def _why_least(sure: float) -> tuple[str, str]:
     share = round(100 * sure)
     return (
         "not due yet",
-        f"Nothing has to come back yet. Of what you know, this is the one you are least sure of (about {share}%).",
+        f"Nothing is due yet. Of the kinds you know, you are least sure of this one (about {share}%).",
     )
 
 

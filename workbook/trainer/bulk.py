@@ -106,7 +106,7 @@ def _score(assigned: Assigned, handed: Handed) -> tuple[Scored | None, list[str]
     try:
         marked = mark(assigned, person, handed.sheet, handed.notebook)
     except SolverError as fault:
-        return None, [*notes, f"{person}: not marked. {fault}"]
+        return None, [*notes, f"{person}: not graded. {fault}"]
     scored = Scored(person, handed.when, scores_of(marked), marked.reason, marked.needs_person)
     return scored, notes
 

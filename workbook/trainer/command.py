@@ -13,51 +13,94 @@ __all__ = ["course_options", "mark_options", "run", "set_options"]
 def course_options(parser: argparse.ArgumentParser) -> None:
     """What can be typed after `course`."""
     parser.add_argument("folder", help="where the course is, or where to put it")
-    parser.add_argument("--people", metavar="CSV", help="who is in it; its first line has an id")
-    parser.add_argument("--name", default="", help="what nbgrader calls it; the folder's name")
     parser.add_argument(
-        "--exchange", metavar="FOLDER", default="", help="that everyone here shares"
+        "--people", metavar="CSV", help="the list of people; it needs a column called id"
+    )
+    parser.add_argument(
+        "--name", default="", help="what nbgrader calls the course; the folder's name if left out"
+    )
+    parser.add_argument(
+        "--exchange",
+        metavar="FOLDER",
+        default="",
+        help="nbgrader's exchange: a folder everyone here shares",
     )
 
 
 def set_options(parser: argparse.ArgumentParser) -> None:
     """What can be typed after `set`."""
     _set_and_course(parser)
-    parser.add_argument("--file", metavar="TOML", help="the set as a file, such as the example's")
-    parser.add_argument("--chapters", metavar="A,B", default="", help="make a set of these")
-    parser.add_argument("--families", metavar="A,B", default="", help="or of these kinds")
-    parser.add_argument("--count", type=int, default=10, help="questions of a set made so; 10")
+    parser.add_argument("--file", metavar="TOML", help="take the set from this file")
+    parser.add_argument(
+        "--chapters", metavar="A,B", default="", help="make a set from these chapters"
+    )
+    parser.add_argument(
+        "--families", metavar="A,B", default="", help="or from these kinds of problem"
+    )
+    parser.add_argument("--count", type=int, default=10, help="how many questions; 10 if left out")
     parser.add_argument("--level", type=int, default=0, help="1 is the easiest; 0 mixes all")
-    parser.add_argument("--units", choices=("us", "si"), default="us", help="of a set made so")
+    parser.add_argument("--units", choices=("us", "si"), default="us", help="units of the problems")
     parser.add_argument(
         "--replace",
         action="store_true",
-        help="replace another set with this name; the old one is kept aside",
+        help="replace the set that has this name; a copy of the old one is kept",
     )
-    parser.add_argument("--release", action="store_true", help="release it through the exchange")
+    parser.add_argument("--release", action="store_true", help="give it out through the exchange")
 
 
 def mark_options(parser: argparse.ArgumentParser) -> None:
     """What can be typed after `mark`."""
     _set_and_course(parser)
-    parser.add_argument("--hand-in", metavar="FOLDER", help="take in zip files and folders first")
-    parser.add_argument("--when", type=_when, help="when those came; else what each file says")
-    parser.add_argument("--collect", action="store_true", help="take in what the exchange has")
-    parser.add_argument("--nbgrader", action="store_true", help="let nbgrader grade, which is slow")
-    parser.add_argument("--again", action="store_true", help="with it: what is marked already too")
-    parser.add_argument("--feedback", action="store_true", help="make a page for each person")
-    parser.add_argument("--release", action="store_true", help="release those through the exchange")
+    parser.add_argument(
+        "--hand-in", metavar="FOLDER", help="first take in the zip files and folders in here"
+    )
+    parser.add_argument(
+        "--when", type=_when, help="when those were turned in; the time in each file if left out"
+    )
+    parser.add_argument(
+        "--collect",
+        action="store_true",
+        help="first take in what was turned in through the exchange",
+    )
+    parser.add_argument(
+        "--nbgrader", action="store_true", help="let nbgrader do the grading, which is slow"
+    )
+    parser.add_argument(
+        "--again",
+        action="store_true",
+        help="with --nbgrader: also grade again what is graded already",
+    )
+    parser.add_argument(
+        "--feedback", action="store_true", help="make a feedback page for each person"
+    )
+    parser.add_argument(
+        "--release", action="store_true", help="give those pages out through the exchange"
+    )
     parser.add_argument("--grades", metavar="CSV", help="write the grades to this file")
     many = parser.add_mutually_exclusive_group()
     many.add_argument(
-        "--workers", metavar="N", type=_workers, default=0, help="processes that grade"
+        "--workers",
+        metavar="N",
+        type=_workers,
+        default=0,
+        help="how many processes share the grading",
     )
-    many.add_argument("--scheduler", metavar="ADDRESS", default="", help="of other computers' dask")
+    many.add_argument(
+        "--scheduler",
+        metavar="ADDRESS",
+        default="",
+        help="share the grading with other computers, through this dask scheduler",
+    )
 
 
 def _set_and_course(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("set", help="the name of the set, such as week-3")
-    parser.add_argument("--course", metavar="FOLDER", default=".", help="the course; this folder")
+    parser.add_argument(
+        "--course",
+        metavar="FOLDER",
+        default=".",
+        help="the folder of the course; this folder if left out",
+    )
 
 
 def _workers(text: str) -> int:

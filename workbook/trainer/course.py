@@ -106,7 +106,7 @@ def make_course(folder: Path, *, name: str = "", exchange: str = "") -> Course:
 def _named(name: str) -> str:
     if not NAME.fullmatch(name):
         raise CourseFault(
-            f"“{name[:60]}” cannot name a class. Use letters, digits, hyphens and points: "
+            f"“{name[:60]}” can't be the name of a class. Use letters, digits, hyphens and periods: "
             "--name pumps-2026."
         )
     return name

@@ -37,7 +37,7 @@ def work_as_zip(folder: Path, person: str) -> tuple[bytes, Sequence[str]]:
                 continue
             except OSError as error:
                 why = error.strerror or error
-                raise NotRead(f"{folder / name} could not be read: {why}.") from error
+                raise NotRead(f"{folder / name} couldn't be read: {why}.") from error
             packed.writestr(f"{person}/{folder.name}/{name}", data)
         now = f"{datetime.now(UTC):%Y-%m-%d %H:%M:%S} UTC\n"
         packed.writestr(f"{person}/{folder.name}/{TIMESTAMP}", now)

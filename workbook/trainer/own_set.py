@@ -33,7 +33,7 @@ NOT_THERE = (
 )
 OTHER = (
     "This page was made for the set {}, but here the set is {}. "
-    "Ask your trainer for the folder again, and which edition of the workbook to use."
+    "Ask your trainer for the folder again, and which version of the workbook to use."
 )
 SAY_WHO = "First type who you are, at the top of this page."
 

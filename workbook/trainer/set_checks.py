@@ -121,7 +121,7 @@ def names(known: Sequence[str], where: str) -> Callable:
         for name in value:
             if name not in known:
                 instead = meant(name, known) or where
-                raise SetFault(f"{SET_FILE}: {key} has {got(name)}, which is none. {instead}")
+                raise SetFault(f"{SET_FILE}: {key} has {got(name)}, which isn't one. {instead}")
         return tuple(dict.fromkeys(value))
 
     return check

@@ -35,8 +35,8 @@ FAULTS = {  # what a fault is called by the reader of such files, and what to wr
     "Expected '='": "Write = between a key and its value.",
     "Invalid value": 'Put words into straight quotation marks, like "us".',
     "Expected newline": "Write one value, such as 12.5, and nothing after it.",
-    "Cannot overwrite": "A key stands there twice; leave one out.",
-    "Cannot declare": "A heading in brackets stands there twice; leave one out.",
+    "Cannot overwrite": "A key is there twice; delete one.",
+    "Cannot declare": "A heading in brackets is there twice; delete one.",
     "Unclosed array": "A bracket is open; close it with ].",
     "Unterminated": 'A quotation mark is missing; close the words with ".',
     "Unescaped": "In quotation marks, write a backslash twice.",
@@ -56,9 +56,11 @@ def read_set_file(path: Path, catalogue: int | None = None) -> Assigned:
     try:
         text = path.read_bytes().decode("utf-8-sig")
     except FileNotFoundError:
-        raise SetFault(f"There is no {path.name} in {path.parent}. Put it there.") from None
+        raise SetFault(
+            f"There is no {path.name} in {path.parent}. Put one there, or check the folder."
+        ) from None
     except UnicodeDecodeError:
-        raise SetFault(f"{path} is not plain text. Save it again as UTF-8.") from None
+        raise SetFault(f"{path} isn't plain text. Save it again as UTF-8.") from None
     except OSError as error:
         raise SetFault(f"{path} can't be read: {error.strerror or error}.") from error
     return parse_set_file(text, path.parent.name, catalogue)

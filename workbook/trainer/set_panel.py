@@ -22,11 +22,9 @@ __all__ = ["HandIn", "SetTop"]
 
 WHO = "Your name or number, as your trainer has it"
 ABOUT = "You type it once. Your answers are kept and graded under it."
-OWN_NUMBERS = "Your numbers are drawn from it."
+OWN_NUMBERS = "The numbers in your questions come from it."
 TRIED_OUT = "This is the course's own copy. What you try here isn't kept."
-BY_HAND = (
-    f"If there is no box, type it into a file named {PERSON} beside this page, and run it again."
-)
+BY_HAND = f"If there is no box, type it into a file named {PERSON} next to this page, and run the page again."
 ON_A_HUB = (
     "Save this page. Then open Assignment List in the Nbgrader menu, and choose Submit there."
 )
@@ -149,7 +147,7 @@ class HandIn(Panel):
             return
         name = f"{self.own.assigned.name}-{person}.zip"
         self.saved.value = f"<p>{link('Save the file', name, 'application/zip', data)}</p>"
-        missing = [f"It lacks {each}, which isn't in the folder." for each in lacks]
+        missing = [f"It doesn't have {each}, because that isn't in the folder." for each in lacks]
         self.said.value = say("note", "The file is ready. Click the link to save it.", *missing)
 
     def plain(self) -> dict[str, str]:

@@ -65,9 +65,7 @@ def _client(workers: int, scheduler: str):
         try:
             return Client(scheduler, timeout=PATIENCE), None
         except (OSError, ValueError) as error:
-            raise NotShared(
-                f"No scheduler answers at {scheduler}. Is its address right?"
-            ) from error
+            raise NotShared(f"No scheduler answers at {scheduler}. Check its address.") from error
     # With keys of its own: others who use this computer could else have it run what they like.
     cluster = LocalCluster(
         n_workers=workers,
@@ -130,7 +128,7 @@ def _scored(edition: str, score: Callable[[Handed], Any], piece: list[Handed]) -
     if edition != _edition():
         raise NotShared(
             f"A worker has another version of the workbook, in {PROJECT}. Put this one on every "
-            f"computer that marks. {NOTHING_CHANGED}"
+            f"computer that grades. {NOTHING_CHANGED}"
         )
     return [score(each) for each in piece]
 

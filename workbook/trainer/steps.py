@@ -32,7 +32,7 @@ def _course(options: argparse.Namespace) -> Iterator[str]:
     yield f"The course is in {course.root}."
     if options.people:
         many = walk.enrol(course, Path(options.people).expanduser())
-        yield f"{many:,} {'person is' if many == 1 else 'people are'} in it."
+        yield f"{many:,} {'person is' if many == 1 else 'people are'} on its list."
 
 
 def _set(options: argparse.Namespace) -> Iterator[str]:
@@ -43,11 +43,11 @@ def _set(options: argparse.Namespace) -> Iterator[str]:
             raise SolverError(f"Question {number}: {kind.why} Make a new set, under another name.")
     yield from put(course.root, chosen, datetime.now(), replace=options.replace)
     walk.validate(course, name)
-    yield "Right answers to it get all the points."
+    yield "Right answers get full points."
     yield f"Give people the folder {walk.generate_assignment(course, name)}."
     if options.release:
         walk.release(course, name)
-        yield f"It is released through the exchange in {course.exchange}."
+        yield f"It is given out through the exchange in {course.exchange}."
 
 
 def _chosen(course: Course, options: argparse.Namespace) -> Assigned:
@@ -97,7 +97,7 @@ def _mark(options: argparse.Namespace) -> Iterator[str]:
         walk.collect(course, name)
     if options.hand_in:
         taken = take_in(course, name, Path(options.hand_in), options.when)
-        yield f"Work of {_people(len(taken.people))} was taken in."
+        yield f"Work from {_people(len(taken.people))} was taken in."
         yield from taken.notes
     if options.nbgrader:
         yield from walk.autograde(course, name, options.again)
@@ -114,10 +114,10 @@ def _people(many: int) -> str:
 
 
 def _summed_up(name: str, found: Summary) -> Iterator[str]:
-    yield f"“{name}” is graded for {_people(found.people)}; {found.late:,} of them late."
+    yield f"“{name}” is graded for {_people(found.people)}; {found.late:,} of them were late."
     yield from found.notes
     if found.to_look_at:
-        yield f"Somebody has to look at the work of {_people(len(found.to_look_at))}:"
+        yield f"You need to look at the work of {_people(len(found.to_look_at))}:"
     yield from _some(f"  {person}: {reason}" for person, reason in found.to_look_at)
 
 
@@ -135,11 +135,12 @@ def _given_out(course: Course, options: argparse.Namespace) -> Iterator[str]:
         walk.generate_feedback(course, name)
         yield f"The feedback is in {course.root / 'feedback'}."
     elif options.feedback:
-        pages = counted(write_feedback(course, name), "page")
-        yield f"{pages} of feedback made, in {course.root / 'feedback'}."
+        made = write_feedback(course, name)
+        are = "is" if made == 1 else "are"
+        yield f"{counted(made, 'feedback page')} {are} in {course.root / 'feedback'}."
     if options.release:
         walk.release_feedback(course, name)
-        yield "The feedback is released through the exchange."
+        yield "The feedback is given out through the exchange."
     if options.grades:
         walk.export_grades(course, Path(options.grades), [name])
         yield f"The grades are in {options.grades}."

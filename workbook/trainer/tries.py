@@ -203,5 +203,5 @@ def _marked(
 
 def _edited(line: Attempt, verdict: Verdict) -> str:
     kept, found = (KNOWN.get(status, status) for status in (line.status, verdict.status))
-    instead = f"is {found}" if verdict.counts else "cannot be read"
+    instead = f"is {found}" if verdict.counts else "can't be read"
     return f"The sheet calls {quoted(line.typed)} {kept}; it {instead}."

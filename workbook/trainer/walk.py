@@ -57,7 +57,7 @@ def _do(course: Course, what: str, *words: str) -> str:
     """Run one command of nbgrader's that must end well; what it said."""
     status, said = _nbgrader(course, *words)
     if status:
-        raise StepFailed(f"{what} did not end well. What nbgrader says is in {course.root / LOG}.")
+        raise StepFailed(f"{what} didn't work. What nbgrader said is in {course.root / LOG}.")
     return said
 
 
@@ -69,7 +69,7 @@ def enrol(course: Course, path: Path) -> int:
     """
     people = read_people(path)
     kept = keep_people(course, people)
-    _do(course, "Taking in the people", "db", "student", "import", kept.name)
+    _do(course, "Adding the people", "db", "student", "import", kept.name)
     return len(people)
 
 
@@ -77,7 +77,7 @@ def validate(course: Course, name: str) -> None:
     """Run the trainer's notebook: right answers must get all the points."""
     said = _do(course, "Trying the notebook", "validate", f"source/{name}/{name}.ipynb")
     if PASSED not in said:
-        raise StepFailed(f"The notebook does not give all points for right answers. See {LOG}.")
+        raise StepFailed(f"The notebook doesn't give full points for right answers. See {LOG}.")
 
 
 def generate_assignment(course: Course, name: str) -> Path:
@@ -94,7 +94,7 @@ def _exchange(course: Course, name: str) -> None:
 def release(course: Course, name: str) -> None:
     """Give a set out by the exchange."""
     _exchange(course, name)
-    _do(course, "Giving the set out", "release_assignment", name, "--force")
+    _do(course, "Giving out the set", "release_assignment", name, "--force")
 
 
 def collect(course: Course, name: str) -> None:
@@ -110,14 +110,14 @@ def autograde(course: Course, name: str, again: bool = False) -> list[str]:
     """
     people = course.handed_in(name)
     if not people:
-        raise CourseFault(f"Nobody has handed in “{name}” yet.")
+        raise CourseFault(f"Nobody has turned in “{name}” yet.")
     notes = [note for person in people for note in _made_whole(course, name, person)]
     words = ["autograde", name, *["--force"] * again]
     status, said = _nbgrader(course, *words)
     failed = sorted(set(NOT_MARKED.findall(said)))
     if status and not failed:
-        raise StepFailed(f"Marking did not end well. What nbgrader says is in {course.root / LOG}.")
-    return [*notes, *(f"{person}: not marked. See {course.root / LOG}." for person in failed)]
+        raise StepFailed(f"Grading didn't work. What nbgrader said is in {course.root / LOG}.")
+    return [*notes, *(f"{person}: not graded. See {course.root / LOG}." for person in failed)]
 
 
 def _made_whole(course: Course, name: str, person: str) -> list[str]:
@@ -125,7 +125,7 @@ def _made_whole(course: Course, name: str, person: str) -> list[str]:
     folder, said = course.folder("submitted", name, person), []
     if not (folder / f"{name}.ipynb").is_file():
         shutil.copy(course.folder("release", name) / f"{name}.ipynb", folder)
-        said.append(f"{person}: no notebook was handed in; the answer sheet counts without it.")
+        said.append(f"{person}: no notebook was turned in. The answer sheet counts without it.")
     handed = read_handed(folder, name, person)
     if handed.note:
         (folder / TIMESTAMP).rename(folder / SPOILT)
@@ -146,7 +146,7 @@ def release_feedback(course: Course, name: str) -> None:
         for file, text in ((TIMESTAMP, ""), (SECRET, secrets.token_hex(64))):
             if not page.with_name(file).exists():
                 page.with_name(file).write_text(text, encoding="ascii")
-    _do(course, "Giving the feedback out", "release_feedback", name)
+    _do(course, "Giving out the feedback", "release_feedback", name)
 
 
 def export_grades(course: Course, path: Path, names: Sequence[str] = ()) -> None:
@@ -155,4 +155,4 @@ def export_grades(course: Course, path: Path, names: Sequence[str] = ()) -> None
     only = [f"--ExportPlugin.assignment={name}" for name in names]
     _do(course, "Writing the grades", "export", f"--to={to}", *only)
     if not to.exists():
-        raise StepFailed(f"The grades could not be written to {to}. See {course.root / LOG}.")
+        raise StepFailed(f"The grades couldn't be written to {to}. See {course.root / LOG}.")

@@ -33,10 +33,10 @@ def person_at(folder: Path) -> Person:
         signed_in = person_id(user)
     except SolverError as refusal:
         asked = _kept_in(folder)
-        why = f"The name you are signed in with cannot be used. {refusal}"
+        why = f"The name you signed in with can't be used. {refusal}"
         return asked if asked.id else asked._replace(note=why)
     other = _kept_in(folder).id
-    note = f"The file {PERSON} names {other}; you are signed in, so it is not used."
+    note = f"The file {PERSON} says {other}, but you are signed in, so the file isn't used."
     return Person(signed_in, True, note if other not in ("", signed_in) else "")
 
 
@@ -48,11 +48,15 @@ def _kept_in(folder: Path) -> Person:
     except FileNotFoundError:
         return Person("")
     except (OSError, UnicodeDecodeError):
-        return Person("", note=f"The file {PERSON} cannot be read, so you are asked again.")
+        return Person(
+            "", note=f"The file {PERSON} can't be read, so type your name or number again."
+        )
     try:
         return Person(person_id(text))
     except SolverError:
-        return Person("", note=f"The file {PERSON} holds no name that can be used.")
+        return Person(
+            "", note=f"The name in the file {PERSON} can't be used. Type your name or number again."
+        )
 
 
 def keep_person(folder: Path, text: str) -> Person:
@@ -71,6 +75,6 @@ def keep_person(folder: Path, text: str) -> Person:
         with contextlib.suppress(OSError):
             half.unlink()
         why = error.strerror or error
-        told = f"Your name could not be kept in {folder}: {why}. Allow writing there."
+        told = f"Your name couldn't be saved in {folder}: {why}. Make that folder writable, then try again."
         raise NotKept(told) from error
     return Person(found)

@@ -263,7 +263,7 @@ def test_inside_the_static_site_the_link_is_to_the_site_itself(own, monkeypatch)
 
 
 MAKING_FAULTS = [
-    ("codes", "", "There is no code in this set."),
+    ("codes", "", "This set has no codes."),
     ("codes", "BP-2U1-7-69", "Problem 1: “BP-2U1-7-69” has a wrong character somewhere."),
     ("codes", "BP-2U2-7-13", "Problem 1: A newer version of the workbook made this code"),
     ("title", "a" * 61, "A title has up to 60 characters; yours has 61."),

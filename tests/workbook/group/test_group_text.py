@@ -145,7 +145,7 @@ FAULTS = {
         "WP-1U1-7-WTN", draw("water_power", 8).code
     ): "The codes are not those that were sent",
     WEDNESDAY.text.replace("WP-1U1-7-WTN", CODES[0]): "Problem 2 is the same as problem 1",
-    "W2W[Nothing] [0-000000]": "There is no code in this set.",
+    "W2W[Nothing] [0-000000]": "This set has no codes.",
     f"W2W[Many] {' '.join(map(some_code, range(41)))} [41-ABCDEF]": "A set has at most 40 problems",
     f"W2W[{'a' * 2000}] BP-2U1-7-KMZ [1-56C829]": "This text is too long for a set.",
     f"{WEDNESDAY.text}{' ' * 5000}": "This text is too long for a set.",

@@ -69,7 +69,7 @@ def test_the_sites_address_is_told_where_the_host_is_known_to_serve_one(address,
     ["/srv/wire", "file:///srv/wire", "../wire", "C:\\wire", "wire", "https://[x", "https://a:b/c"],
 )
 def test_an_address_that_nobody_else_can_reach_gets_a_sentence(address):
-    with pytest.raises(ValueError, match="is not the address of a repository that others can"):
+    with pytest.raises(ValueError, match="isn't the address of a repository that others can"):
         links.repository(address)
 
 

@@ -91,7 +91,10 @@ def test_a_site_with_its_own_python_names_no_other_address(built, runtime):
     addresses = [e["file_name"] for e in lock_in(built.out)[0]["packages"].values()]
     assert [] == [address for address in addresses if "://" in address]
     said = list(command.sentences(built, Brought(runtime)))
-    assert "Readers' browsers load nothing from outside, and nothing is sent." in said
+    assert (
+        "Readers' browsers load nothing from outside, and nothing readers do is sent anywhere."
+        in said
+    )
 
 
 def test_views_and_maps_that_no_reader_asks_for_are_left_out(built):
@@ -147,7 +150,7 @@ def test_by_default_the_command_says_what_comes_from_outside(from_outside):
     made, outside = from_outside
     said = list(command.sentences(made, outside))
     assert f"Readers' browsers load Python, numpy and matplotlib from {outside.outside}" in said
-    assert "Nothing else comes from outside, and nothing is sent." in said
+    assert "Nothing else comes from outside, and nothing readers do is sent anywhere." in said
 
 
 def test_by_default_only_what_is_first_loaded_from_outside_is_kept_ahead(from_outside):
@@ -177,7 +180,7 @@ def test_the_runtime_is_the_one_that_the_kernel_asks_for_wherever_it_is_written(
 
 def test_a_package_that_a_wheel_needs_and_nobody_brings_is_named(tmp_path):
     needy = wheel(tmp_path, "needy", "Requires-Dist: rare-thing>=1")
-    with pytest.raises(NotBuilt, match=r"A page would lack rare-thing. Add that to"):
+    with pytest.raises(NotBuilt, match=r"A page needs rare-thing. Add that to"):
         lock.lock_of({"packages": {}}, [needy], lambda file: None)
 
 
@@ -215,7 +218,8 @@ def test_a_folder_with_other_things_in_it_is_left_alone(tmp_path, capsys):
     options = Namespace(out=str(tmp_path), runtime=None)
     assert 1 == command.run(options)
     assert (
-        "holds other things. Type the name of a new folder after --out." in capsys.readouterr().err
+        "has other files in it. Type the name of a new folder after --out."
+        in capsys.readouterr().err
     )
     assert "mine" == (tmp_path / "mine.txt").read_text()
 
@@ -225,9 +229,9 @@ def test_a_runtime_that_is_not_whole_says_what_is_missing_and_how_to_get_it(tmp_
     assert 1 == command.run(options)
     said = capsys.readouterr().err
     assert "lacks pyodide.mjs, pyodide.asm.mjs, pyodide.asm.wasm, python_stdlib.zip" in said
-    assert "To fetch it, type: npm pack pyodide@" in said
+    assert "To download it, type: npm pack pyodide@" in said
 
 
 def test_an_address_that_does_not_answer_is_told(tmp_path):
-    with Served(tmp_path) as empty, pytest.raises(NotBuilt, match=r"could not be fetched: .*404"):
+    with Served(tmp_path) as empty, pytest.raises(NotBuilt, match=r"couldn't be downloaded: .*404"):
         Usual(empty.address).lock()

@@ -78,7 +78,7 @@ def test_a_sheet_that_ends_anywhere_never_earns_more_and_says_where_it_is_torn(e
     found = checked(HONEST[:end])
     assert found.points <= EARNED
     at_an_end = HONEST[:end].endswith((b"\n", b"}")) or not end
-    assert (not at_an_end) == any("it is not whole" in each for each in reasons(found))
+    assert (not at_an_end) == any("part of it is missing" in each for each in reasons(found))
 
 
 def reasons(found):

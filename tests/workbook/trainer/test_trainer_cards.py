@@ -193,14 +193,14 @@ def test_who_is_signed_in_on_a_hub_is_not_asked(folder, monkeypatch):
 def test_on_a_hub_a_name_in_the_folder_that_is_not_who_is_signed_in_is_told(folder, monkeypatch):
     keep_person(folder, "bo")
     monkeypatch.setenv("JUPYTERHUB_USER", "ana.r")
-    assert "person.txt names bo; you are signed in" in words(Page(folder).top.said.value)
+    assert "person.txt says bo, but you are signed in" in words(Page(folder).top.said.value)
 
 
 def test_a_signed_in_name_that_cannot_be_used_is_asked_for_instead(folder, monkeypatch):
     monkeypatch.setenv("JUPYTERHUB_USER", "ana/r")
     at = Page(folder)
     assert shown(at.top.asking)
-    assert "The name you are signed in with cannot be used." in words(at.top.said.value)
+    assert "The name you signed in with can't be used." in words(at.top.said.value)
 
 
 @pytest.mark.parametrize("data", [b"", b"\xff\xfe", b"a b/c", b"x" * 5000])
@@ -227,7 +227,9 @@ def test_a_name_that_cannot_be_kept_is_said_and_no_question_opens(folder, monkey
 
 
 def test_a_folder_that_is_gone_refuses_a_name_with_a_sentence(tmp_path):
-    with pytest.raises(NotKept, match=r"Your name could not be kept in .*Allow writing there"):
+    with pytest.raises(
+        NotKept, match=r"Your name couldn't be saved in .*Make that folder writable"
+    ):
         keep_person(tmp_path / "gone", "ana.r")
 
 
@@ -313,7 +315,7 @@ def test_no_worked_solution_and_no_hint_is_shown_before_handing_in(opened):
 def test_everybody_has_one_problem_where_the_set_says_so(tmp_path):
     at = Page(write_set(tmp_path, WEEK._replace(work=WORK._replace(each=False)))).begin("bo")
     assert cases_for(at.own.assigned.work, "ana.r")[0] == at.cards[0].asked.case
-    assert "Your numbers are drawn from it" not in at.top._about()
+    assert "The numbers in your questions come from it" not in at.top._about()
 
 
 def test_an_answer_that_could_not_be_written_is_told_and_goes_with_the_next(opened, monkeypatch):
@@ -493,14 +495,14 @@ def test_the_file_is_made_when_asked_for_and_gone_when_more_is_answered(opened, 
 def test_what_the_file_lacks_is_said(opened):
     opened.end.pack.click()
     told = words(opened.end.said.value)
-    assert "It lacks week-3.ipynb, which isn't in the folder." in told
+    assert "It doesn't have week-3.ipynb, because that isn't in the folder." in told
     assert "It lacks answer-sheet.jsonl" in told
 
 
 def test_a_file_that_cannot_be_packed_is_said(opened, folder):
     (folder / "week-3.ipynb").mkdir()
     opened.end.pack.click()
-    assert "week-3.ipynb could not be read" in words(opened.end.said.value)
+    assert "week-3.ipynb couldn't be read" in words(opened.end.said.value)
     assert "" == opened.end.saved.value
 
 

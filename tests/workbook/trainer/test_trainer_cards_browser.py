@@ -131,7 +131,7 @@ def test_a_page_with_other_code_shows_it_and_does_not_run_unasked(served, sent, 
     hidden["source"] = "# This line asks who you are.\nopen('it-ran.txt', 'w').close()"
     (sent / "other.ipynb").write_text(json.dumps(book), encoding="utf-8")
     waiting(served, page, sent, "other.ipynb")
-    page.get_by_text("Some code here is not the workbook's.").wait_for()
+    page.get_by_text("Some code here isn't the workbook's.").wait_for()
     assert page.get_by_text("open('it-ran.txt', 'w')").is_visible()
     page.wait_for_timeout(2000)
     assert not (sent / "it-ran.txt").exists()

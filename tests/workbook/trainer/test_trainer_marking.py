@@ -317,7 +317,7 @@ def test_a_torn_line_is_told_at_its_question_and_the_whole_ones_count():
         found.needs_person,
         found.reason,
     )
-    assert "Line 2 of the sheet was not counted: it is not whole." == (
+    assert "Line 2 of the sheet was not counted: part of it is missing." == (
         found.questions[N - 1].reason
     )
 
@@ -325,14 +325,14 @@ def test_a_torn_line_is_told_at_its_question_and_the_whole_ones_count():
 def test_a_torn_line_that_shows_no_problem_is_told_of_the_sheet():
     found = marked(*tried(right), b'{"v": 1, "id": "9')
     assert (10.0, True) == (found.points, found.needs_person)
-    assert "Line 2 of the sheet was not counted: it is not whole." == found.reason
+    assert "Line 2 of the sheet was not counted: part of it is missing." == found.reason
 
 
 def test_a_line_of_a_later_edition_is_told_and_not_guessed_at():
     later = checked_line(3, line(WEEK, ANA, N, right)._asdict()).encode()
     found = question(later)
     assert ("blank", 0.0, True) == (found.status, found.points, found.needs_person)
-    why = "a later edition of the workbook wrote it"
+    why = "a newer version of the workbook wrote it"
     assert f"Line 1 of the sheet was not counted: {why}." == found.reason
 
 
@@ -370,7 +370,7 @@ def test_two_lines_of_one_id_count_once_and_are_looked_at():
 def test_a_line_with_an_answer_that_cannot_be_read_earns_nothing_and_is_looked_at(typed):
     found = question(line(WEEK, ANA, N, typed, status="right"))
     assert ("unreadable", 0.0, True) == (found.status, found.points, found.needs_person)
-    assert "right; it cannot be read." in found.reason
+    assert "right; it can't be read." in found.reason
 
 
 @pytest.mark.parametrize("typed", ["-7", "999999999999999", "-1e15", "0", "0.0000001"])

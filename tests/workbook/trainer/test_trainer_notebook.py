@@ -137,7 +137,7 @@ def test_a_notebook_that_was_changed_by_hand_is_never_written_over(written):
 
 def test_a_folder_that_cannot_be_written_to_is_said(tmp_path):
     (tmp_path / "source").write_text("a file stands in the way")
-    with pytest.raises(CannotWrite, match="cannot be written to"):
+    with pytest.raises(CannotWrite, match="can't be written to"):
         write_source(WEEK, tmp_path)
 
 

@@ -109,7 +109,7 @@ def test_work_is_set_by_keyboard_alone_and_what_is_written_is_what_was_seen(serv
     setting.get_by_text("4 questions at any level").wait_for()
     setting.get_by_role("button", name="Save the set").focus()
     page.keyboard.press("Enter")
-    setting.get_by_text("The set is written").wait_for()
+    setting.get_by_text("The set is saved in").wait_for()
     kept = read_set_file(served.folder / "source" / "by-keyboard" / SET_FILE)
     assert (code.inner_text(), 4) == (kept.work.code, kept.work.count)
     shown = setting.locator(".w2w-preview").inner_text()
@@ -120,7 +120,7 @@ def test_a_click_right_after_typing_writes_what_was_typed(served, setting):
     fill_in(setting, "At once")
     setting.get_by_label("Questions, 1 to 60").fill("7")
     setting.get_by_role("button", name="Save the set").click()
-    setting.get_by_text("The set is written").wait_for()
+    setting.get_by_text("The set is saved in").wait_for()
     assert 7 == read_set_file(served.folder / "source" / "at-once" / SET_FILE).work.count
 
 
@@ -132,7 +132,7 @@ def test_a_due_time_is_that_of_the_trainers_own_computer(served, new_page):
         setting.get_by_label("Due, in your own time").fill("2026-12-01T18:00")
         setting.get_by_label("Taken off for being late").fill("10")
         setting.get_by_role("button", name="Save the set").click()
-        setting.get_by_text("The set is written").wait_for()
+        setting.get_by_text("The set is saved in").wait_for()
         kept = read_set_file(served.folder / "source" / "due-in-chicago" / SET_FILE)
         assert (datetime(2026, 12, 2, 0, tzinfo=UTC), 0.1) == (kept.due, kept.late)
         # Opened again, the box has it as it was typed.
@@ -154,7 +154,7 @@ def test_a_set_that_stands_there_is_not_replaced_without_its_own_button(served, 
     setting.get_by_text("“twice” is already in this course.").wait_for()
     assert before == file.read_bytes()
     setting.get_by_role("button", name="Replace it").click()
-    setting.get_by_text("What stood there is kept in").wait_for()
+    setting.get_by_text("The set that was there is kept in").wait_for()
     assert WEEK.work != read_set_file(file).work
     (aside,) = (served.folder / "replaced").glob("twice*")
     assert before == (aside / SET_FILE).read_bytes()

@@ -50,7 +50,7 @@ def test_the_command_prints_the_sheets_of_a_list_and_marks_what_was_typed(paper,
     assert 0 == status
     assert "Row 2, ana.r: 40 of 40 points.\n" in said
     assert "Row 4: “?” is not the code of a sheet." in said
-    assert "2 sheets marked, 0 of them to be looked at. 1 row not counted." in said
+    assert "2 sheets graded. You need to look at 0 of them. 1 row not counted." in said
     assert "No row counts for 1 of the list: 00123." in said
 
 
@@ -75,7 +75,10 @@ def test_answers_that_somebody_typed_are_never_written_over(paper, tmp_path):
     assert "w-answers.csv is there already and was left as it is." in said
     assert typed == (tmp_path / "w-answers.csv").read_bytes().decode()
     status, _, told = paper("week-3", "--mark", "w-answers.csv", "--csv", "w-answers.csv")
-    assert (2, "The result would overwrite the file you are reading. Give --csv another name.\n") == (
+    assert (
+        2,
+        "The result would overwrite the file you are reading. Give --csv another name.\n",
+    ) == (
         status,
         told,
     )

@@ -111,9 +111,9 @@ def test_what_is_wrong_with_the_headings_is_said_once_for_the_file():
     head = ["sheet", "1", "1", "2", "hours", "9", "4"]
     assert [
         "Columns 2 and 3 both are “1”; column 2 is read.",
-        "Column “hours” is none of the 4 questions, and is not read.",
-        "Column “9” is none of the 4 questions, and is not read.",
-        "No column is headed for question 3.",
+        "Column “hours” isn't one of the 4 questions, so it isn't read.",
+        "Column “9” isn't one of the 4 questions, so it isn't read.",
+        "No column has the heading of question 3.",
     ] == messages(text(head=head))
     assert ["Row 1 comes before the headings: “Week 3”."] == messages("Week 3,\n" + text())
     assert [] == messages(text())

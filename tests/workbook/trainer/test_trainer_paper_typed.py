@@ -98,14 +98,17 @@ def test_an_id_that_lost_its_zeros_in_a_spreadsheet_is_still_that_person_s():
 def test_a_code_without_a_list_and_without_an_id_is_nobody_s():
     found = one(text(row(BEN)), people=())
     assert ("", (), True) == (found.person, found.questions, found.needs_person)
-    assert "Nobody on this list has this sheet. Give the list of people it was printed for." == found.reason
+    assert (
+        "Nobody on this list has this sheet. Use the list of people it was printed for."
+        == found.reason
+    )
 
 
 def test_a_row_that_names_another_than_its_code_gives_nobody_marks():
     for said in ("ana.r", "Ana Rivet", "eve"):
         found = one(text(row(BEN, who=said)))
         assert ("", ()) == (found.person, found.questions)
-        assert f"The code is of ben.k’s sheet, and the row says “{said}”." in found.reason
+        assert f"This is the code of ben.k’s sheet, but the row says “{said}”." in found.reason
 
 
 def test_where_the_list_has_changed_the_sheet_is_still_its_person_s_and_somebody_looks():

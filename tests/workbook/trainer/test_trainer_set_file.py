@@ -186,7 +186,7 @@ def test_a_time_without_an_offset_is_that_of_the_trainers_computer(monkeypatch, 
         ("families = [1]", "families is [1]. Write names in brackets"),
         (
             'families = ["brake_pwoer"]',
-            "families has “brake_pwoer”, which is none. Did you mean “b",
+            "families has “brake_pwoer”, which isn't one. Did you mean “b",
         ),
         ('families = ["head"]', "families has “head”, which is none."),
         ('families = ["zz"]', "To list them, type: python -m solver families"),
@@ -230,7 +230,7 @@ def test_a_fault_names_its_key_what_was_got_and_what_to_write(line, says):
         ("draw = 1\nchapters = []", "nothing is chosen."),
         (
             'draw = 1\nchapters = ["horspower"]',
-            "chapters has “horspower”, which is none. Did you mean “horsepower”?",
+            "chapters has “horspower”, which isn't one. Did you mean “horsepower”?",
         ),
         ('draw = 1\nchapters = ["x"]', "which is none. There are: horsepower, efficiency,"),
         ('draw = -1\nchapters = ["head"]', "draw is -1. Write a whole number up to"),
@@ -250,7 +250,7 @@ def test_what_no_set_can_do_without_is_asked_for(text, says):
         ("late = 10%", "line 3, “late = 10%”, can't be read. Write one value, such as 12.5"),
         ("draw = 1", "set.toml can't be read. A key is there twice; remove one."),
         ("draw = 1\ncount = 2", "A key is there twice; remove one."),
-        ("[credit]\n[credit]", "line 4, “[credit]”, can't be read. A heading in brackets stands"),
+        ("[credit]\n[credit]", "line 4, “[credit]”, can't be read. A heading in brackets is there"),
         ('families = ["brake_power"', "set.toml can't be read. A bracket is open; close it with"),
         ('title = "Week', "A quotation mark is missing; close the words with"),
         ('title = "C:\\q"', "In quotation marks, write a backslash twice."),
@@ -308,7 +308,7 @@ def test_a_file_that_is_not_there_is_told(tmp_path):
 
 def test_a_file_in_other_letters_is_told(tmp_path):
     (tmp_path / "set.toml").write_bytes(LEAST.encode("utf-16"))
-    with pytest.raises(SetFault, match=re.escape("is not plain text. Save it again as UTF-8.")):
+    with pytest.raises(SetFault, match=re.escape("isn't plain text. Save it again as UTF-8.")):
         read_set_file(tmp_path / "set.toml")
 
 

@@ -175,7 +175,7 @@ def test_the_summary_says_every_choice():
     for part in (
         "10 questions at any level, in US units, of 7 kinds of problem.",
         "Each is worth 2.5 points, 25 in all.",
-        "A known slip earns 50% of them, and a close answer 80%.",
+        "A known slip earns 50% of the points, and a close answer 80%.",
         "Up to 3 tries for each question; the last one counts.",
         "Due on Wednesday 2 December 2026 at 00:00 UTC",
         "Being late takes off 10% of the score.",
@@ -239,10 +239,10 @@ def test_the_same_set_again_leaves_its_file_as_it_is_with_its_remarks(course):
 @pytest.mark.parametrize(
     ("other", "told"),
     [
-        (WEEK._replace(points=2.0), "Its questions are the same; points, tries"),
+        (WEEK._replace(points=2.0), "The questions are the same. The points, tries"),
         (
             WEEK._replace(work=WEEK.work._replace(seed=9)),
-            "Answers to its questions would no longer count.",
+            "Answers to the old questions would no longer count.",
         ),
         (WEEK._replace(name="Week-3-Power"), "“week-3-power” is already in this course."),
     ],
@@ -336,7 +336,9 @@ def test_where_what_stood_there_is_kept_is_told_though_the_new_one_cannot_be_wri
         raise CannotWrite("The disk is full.")
 
     monkeypatch.setattr("workbook.trainer.setting.keep.write_source", full)
-    with pytest.raises(CannotPut, match=r"The disk is full\. What stood there is kept in") as told:
+    with pytest.raises(
+        CannotPut, match=r"The disk is full\. The set that was there is kept in"
+    ) as told:
         put(course, WEEK._replace(points=2.0), NOW, replace=True)
     (aside,) = (course / "replaced").iterdir()
     assert str(aside) in str(told.value)
@@ -347,7 +349,7 @@ def test_a_file_that_is_no_set_stands_in_the_way_too(course):
     place = course / "source" / "week-3-power"
     place.mkdir()
     (place / SET_FILE).write_text("draw =", encoding="utf-8")
-    with pytest.raises(CannotPut, match="What stands there is no set that can be read"):
+    with pytest.raises(CannotPut, match="Its file can't be read"):
         put(course, WEEK, NOW)
     assert "draw =" == (place / SET_FILE).read_text("utf-8")
 
@@ -473,7 +475,7 @@ def test_what_is_written_unseen_is_shown_with_all_that_was_chosen(panel, course)
     panel.writing.write.click()
     kept = read_set_file(course / "source" / "week-3-power" / SET_FILE)
     assert kept == panel.looking.seen
-    assert "No due time is set, so nothing is late." in panel.looking.said.value
+    assert "There is no due time, so nothing counts as late." in panel.looking.said.value
     assert ("week-3-power", kept.name) == (panel.sets.value, panel.sets.options[-1][1])
 
 

@@ -72,7 +72,7 @@ def test_two_processes_of_this_computer_give_the_marks_that_one_gives(course, al
     shutil.copytree(course.root, tmp_path / "pumps")
     said = trainer("mark", "week-1", "--course", "pumps", "--workers", "2", folder=tmp_path)
     assert f"“week-1” is graded for {MANY} people; 0 of them late." == said.splitlines()[0]
-    assert "Somebody has to look at the work of 12 people:" == said.splitlines()[1]
+    assert "You need to look at the work of 12 people:" == said.splitlines()[1]
     assert kept == kept_in(tmp_path / "pumps/gradebook.db")
 
 
@@ -132,7 +132,7 @@ def test_work_is_sent_out_as_it_is_asked_for_and_not_all_at_once(course, cluster
 def test_a_worker_with_another_edition_of_the_workbook_marks_nothing(course, cluster, monkeypatch):
     monkeypatch.setattr(sharding, "_edition", lambda: "another")
     with shared(scheduler=cluster.scheduler_address) as mapper:
-        with pytest.raises(NotShared, match="another edition of the workbook"):
+        with pytest.raises(NotShared, match="another version of the workbook"):
             marked(course, "edition.db", mapper)
         assert [] == kept_in(course.root / "edition.db")
 

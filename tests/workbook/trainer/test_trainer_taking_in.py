@@ -119,19 +119,21 @@ def test_who_is_not_in_the_class_is_told_and_left_out(course, mail):
     zipped(mail / "eve.zip", {SHEET: "a"})
     found = take_in(course, NAME, mail)
     assert ("ana.r",) == found.people
-    assert found.notes[0].startswith("eve.zip: “eve” is not among the people of this class. Add")
+    assert found.notes[0].startswith("eve.zip: “eve” isn't on the list of this class. Add")
 
 
 def test_a_file_named_after_one_person_with_the_work_of_another_is_not_taken(course, mail):
     zipped(mail / f"{NAME}-eve.zip", {f"ana.r/{NAME}/{SHEET}": "a"})
     found = take_in(course, NAME, mail)
-    assert ((), ("week-3-eve.zip holds the work of ana.r. Ask who sent it.",)) == found
+    assert ((), ("week-3-eve.zip has the work of ana.r in it. Ask who sent it.",)) == found
 
 
 def test_a_file_of_which_nobody_can_say_whose_it_is_is_told(course, mail):
     zipped(mail / "my homework!.zip", {SHEET: "a"})
     (note,) = take_in(course, NAME, mail).notes
-    assert note.startswith("my homework!.zip: there is no way to tell whose work this is. An id has up to")
+    assert note.startswith(
+        "my homework!.zip: the file name doesn't say whose work this is. An id has up to"
+    )
 
 
 def test_a_file_without_any_work_in_it_is_told(course, mail):
@@ -183,8 +185,8 @@ def test_far_too_much_is_told_and_not_unpacked(course, mail, monkeypatch, name, 
     monkeypatch.setattr(packed, name, most)
     zipped(mail / "ana.r.zip", {SHEET: "a", "b": "b" * 990, "c": "c" * 990})
     (note,) = take_in(course, NAME, mail).notes
-    assert note.startswith("ana.r.zip holds more than")
-    assert note.endswith("Ask for the folder of the set alone.")
+    assert note.startswith("ana.r.zip has more than")
+    assert note.endswith("Ask for just the folder of the set.")
     assert not course.folder("submitted", NAME, "ana.r").exists()
 
 

@@ -29,5 +29,5 @@ def to_bytecode(wheels: Path, runtime: Brought | Usual) -> bool:
         return False
     done = subprocess.run(command, capture_output=True, text=True, check=False)
     if done.returncode:
-        raise NotBuilt(f"The modules could not be made bytecode: {done.stderr[-2000:]}")
+        raise NotBuilt(f"The modules couldn't be turned into bytecode: {done.stderr[-2000:]}")
     return True

@@ -44,8 +44,8 @@ def _limited(called: str, files: Iterator) -> Iterator[tuple[PurePosixPath, byte
         left -= size
         if count > MOST_FILES or left < 0:
             raise CannotOpen(
-                f"{called} holds more than {MOST_FILES} files or {MOST_BYTES // 1_000_000} MB. "
-                "Ask for the folder of the set alone."
+                f"{called} has more than {MOST_FILES} files or {MOST_BYTES // 1_000_000} MB. "
+                "Ask for just the folder of the set."
             )
         yield path, read()
 

@@ -62,7 +62,9 @@ def _rows(path: Path, reader: csv.DictReader) -> Iterator[Person]:
         except SolverError as fault:
             raise CourseFault(f"{where}: {fault}") from None
         if (before := seen.setdefault(found["id"], reader.line_num)) != reader.line_num:
-            raise CourseFault(f"{where}: “{found['id']}” stands in line {before} too. Keep one.")
+            raise CourseFault(
+                f"{where}: “{found['id']}” is already in line {before}. Keep one of them."
+            )
         yield Person(**{head: _checked(where, text) for head, text in found.items()})
 
 

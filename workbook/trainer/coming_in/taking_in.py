@@ -58,7 +58,7 @@ def take_in(course: Course, name: str, source: Path, when: datetime | None = Non
             for work in _works(item, name):
                 if known and work.person not in known:
                     raise CannotOpen(
-                        f"{item.name}: “{work.person}” is not among the people of this class. "
+                        f"{item.name}: “{work.person}” isn't on the list of this class. "
                         "Add them to people.csv, or rename the file."
                     )
                 if note := _put(course, name, work, when or work.packed or came_at(item)):
@@ -96,7 +96,7 @@ def _works(item: Path, name: str) -> Iterator[_Work]:
         person = _person(item, claimed)
         inside = {person: _without_folder(files)}
     elif claimed != called and list(inside) != [_possible(claimed)]:
-        raise CannotOpen(f"{item.name} holds the work of {', '.join(inside)}. Ask who sent it.")
+        raise CannotOpen(f"{item.name} has the work of {', '.join(inside)} in it. Ask who sent it.")
     for person, sent in inside.items():
         found = _named_right(sent, f"{name}.ipynb", SHEET)
         if not {PurePosixPath(f"{name}.ipynb"), PurePosixPath(SHEET)} & set(found):
@@ -135,7 +135,7 @@ def _person(item: Path, text: str) -> str:
         return person_id(text)
     except SolverError as fault:
         raise CannotOpen(
-            f"{item.name}: there is no way to tell whose work this is. {fault}"
+            f"{item.name}: the file name doesn't say whose work this is. {fault}"
         ) from None
 
 

@@ -17,20 +17,31 @@ NUMBERS = re.compile(r"([0-9]{1,5})(?:-([0-9]{1,5}))?")
 
 def options(parser: argparse.ArgumentParser) -> None:
     """What can be typed after `paper`."""
-    parser.add_argument("set", help="the file of a set or its folder, or its name in the course")
-    parser.add_argument("--course", metavar="FOLDER", default=".", help="the course; this folder")
+    parser.add_argument("set", help="a set's file, its folder, or its name in the course")
     parser.add_argument(
-        "--sheets", type=_numbers, metavar="N", help="how many, or a range such as 31-60"
+        "--course",
+        metavar="FOLDER",
+        default=".",
+        help="the folder of the course; this folder if left out",
     )
-    parser.add_argument("--people", metavar="CSV", help="for these people, by id and name")
-    parser.add_argument("--pdf", metavar="OUT", help="print the sheets, then the key")
-    parser.add_argument("--solved", metavar="3,7", default="", help="work these sheets in full too")
-    parser.add_argument("--two-sided", action="store_true", help="start each sheet on new paper")
+    parser.add_argument(
+        "--sheets", type=_numbers, metavar="N", help="how many sheets, or a range such as 31-60"
+    )
+    parser.add_argument("--people", metavar="CSV", help="make a sheet for each person on this list")
+    parser.add_argument("--pdf", metavar="OUT", help="make a PDF of the sheets and the key")
+    parser.add_argument(
+        "--solved", metavar="3,7", default="", help="add full solutions for these sheets"
+    )
+    parser.add_argument(
+        "--two-sided",
+        action="store_true",
+        help="for printing on both sides: start each sheet on new paper",
+    )
     parser.add_argument("--mark", metavar="CSV", help="grade the answers typed into this file")
     parser.add_argument(
         "--csv", metavar="OUT", help="write the grades, question by question, to this file"
     )
-    parser.add_argument("--report", action="store_true", help="say how the class did")
+    parser.add_argument("--report", action="store_true", help="print a report of how the class did")
 
 
 def _numbers(text: str) -> tuple[int, int]:

@@ -22,9 +22,11 @@ __all__ = ["RowMark", "marks_of"]
 
 UNREAD = "unreadable"
 OTHER_SET = "This sheet is from another set, or from this set before it was changed."
-NOBODY = "Nobody on this list has this sheet. Give the list of people it was printed for."
-MOVED = "The list of people has changed since this sheet was printed. Check whether it is {}’s."
-OTHER = "The code is of {}’s sheet, and the row says {}. Correct one of them."
+NOBODY = "Nobody on this list has this sheet. Use the list of people it was printed for."
+MOVED = (
+    "The list of people has changed since this sheet was printed. Check whether this is {}’s sheet."
+)
+OTHER = "This is the code of {}’s sheet, but the row says {}. Correct one of them."
 PARTED = "More cells are filled than there are headings: a comma may have split an answer. Put that answer in quotation marks."
 EMPTY = "This row has no answers."
 AGAIN = "Row {} has this sheet too, and is the one that counts."

@@ -26,7 +26,7 @@ HOW = (
     "every step."
 )
 KEY_HOW = (
-    "Under each answer stands what is accepted, in the same unit. Any unit of the same kind is "
+    "Under each answer is the range that is accepted, in the same unit. Any unit of the same kind is "
     "right too. A choice is just its number."
 )
 EVERYBODY = "all"

@@ -118,7 +118,7 @@ def _in_all(marks: Sequence[RowMark], people: Sequence[Person]) -> Iterator[str]
     for_somebody = [mark.marked for mark in marks if mark.marked.questions]
     look = sum(marked.needs_person for marked in for_somebody)
     nobody = len(marks) - len(for_somebody)
-    said = f"{counted(len(for_somebody), 'sheet')} marked, {look:,} of them to be looked at."
+    said = f"{counted(len(for_somebody), 'sheet')} graded. You need to look at {look:,} of them."
     yield said + f" {counted(nobody, 'row')} not counted." * bool(nobody)
     absent = _absent(marks, people)
     if absent:

@@ -91,7 +91,7 @@ class TypedFile:
         for at, cell in enumerate(heads):
             if (what := self._what(_key(cell))) is None:
                 if _key(cell) and _key(cell) not in PASSED:
-                    said = f"Column {quoted(cell)} is none of the {self.count} questions, and is not read."
+                    said = f"Column {quoted(cell)} isn't one of the {self.count} questions, so it isn't read."
                     self.messages.append(said)
             elif what in self._at:
                 first = self._at[what] + 1
@@ -104,7 +104,7 @@ class TypedFile:
         lacking = [str(n) for n in range(1, self.count + 1) if n not in self._at]
         if lacking:
             noun = "question" if len(lacking) == 1 else "questions"
-            self.messages.append(f"No column is headed for {noun} {', '.join(lacking)}.")
+            self.messages.append(f"No column has the heading of {noun} {', '.join(lacking)}.")
 
     def _what(self, key: str) -> str | int | None:
         """ "sheet", "person" or the number of a question; None where it is neither."""

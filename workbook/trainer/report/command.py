@@ -13,10 +13,20 @@ __all__ = ["options", "run"]
 def options(parser: argparse.ArgumentParser) -> None:
     """What can be typed after `class`."""
     parser.add_argument("set", help="the name of the set, such as week-3")
-    parser.add_argument("--course", metavar="FOLDER", default=".", help="the course; this folder")
-    parser.add_argument("--no-names", action="store_true", help="numbers instead of people's ids")
     parser.add_argument(
-        "--low", type=_percent, default=70, help="percent of points; below that needs help"
+        "--course",
+        metavar="FOLDER",
+        default=".",
+        help="the folder of the course; this folder if left out",
+    )
+    parser.add_argument(
+        "--no-names", action="store_true", help="show numbers in place of people's ids"
+    )
+    parser.add_argument(
+        "--low",
+        type=_percent,
+        default=70,
+        help="people below this percent of the points need help; 70 if left out",
     )
     for name in ("people", "questions", "mistakes"):
         parser.add_argument(f"--{name}", metavar="OUT", help=f"write the {name} to a CSV file")
@@ -25,7 +35,7 @@ def options(parser: argparse.ArgumentParser) -> None:
 def _percent(text: str) -> int:
     if text.isdecimal() and int(text) <= 100:
         return int(text)
-    raise argparse.ArgumentTypeError(f"{text} is no percentage; type a number from 0 to 100")
+    raise argparse.ArgumentTypeError(f"{text} isn't a percentage; type a number from 0 to 100")
 
 
 def run(options: argparse.Namespace) -> int:

@@ -78,7 +78,7 @@ class ClassPanel(Panel):
             self.said.value = say("missing", str(fault))
             return
         many = counted(self.found.marked, "sheet")
-        self.said.value = say("worked", f"{many} marked.")
+        self.said.value = say("worked", f"{many} graded.")
         self._show()
 
     def _step(self) -> Callable[[int, int], None]:

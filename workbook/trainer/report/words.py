@@ -102,7 +102,7 @@ def telling_lines(people: int) -> list[str]:
     """What “tells apart” means, and how far it can be trusted with so many people."""
     if people < ENOUGH:
         return [
-            f"Whether a question tells people apart is not said under {ENOUGH} people.",
+            f"With under {ENOUGH} people, this report doesn't say whether a question tells people apart.",
             "One person alone could reverse this number.",
         ]
     lines = [
@@ -115,7 +115,7 @@ def telling_lines(people: int) -> list[str]:
     ]
     if people < ROUGH:
         off = (people - 3) ** -0.5
-        lines.append(f"With {people} people it is rough: it may be off by {off:.1f}.")
+        lines.append(f"With {people} people this number is rough: it may be off by {off:.1f}.")
     return lines
 
 

@@ -16,7 +16,7 @@ from ..set_file import SET_FILE, SetFault, read_set_file
 
 __all__ = ["CannotPut", "Standing", "put", "sets_in", "standing"]
 
-INSTEAD = "Use another name for this one, or say that it replaces that one."
+INSTEAD = "Give the new set another name, or add --replace to replace the old one."
 ASIDE = "replaced"  # folder of a course where sets that were replaced go
 
 
@@ -53,11 +53,11 @@ def standing(course: Path, assigned: Assigned) -> Standing | None:
     except SetFault:
         there = None
     if there and there._replace(name=assigned.name) == assigned and place.name == assigned.name:
-        return Standing(True, (f"“{place.name}” stands in this course as it is here.",))
+        return Standing(True, (f"“{place.name}” is already in this course, exactly like this.",))
     return Standing(
         False,
         (
-            f"“{place.name}” stands in this course already.",
+            f"This course already has another set called “{place.name}”.",
             *_changes(there, assigned),
             *_hands_in(course, place.name),
         ),
@@ -72,19 +72,21 @@ def _place(course: Path, name: str) -> Path | None:
 
 def _changes(there: Assigned | None, assigned: Assigned) -> list[str]:
     if there is None:
-        return ["What stands there is no set that can be read."]
+        return ["Its file can't be read."]
     if there.work.code != assigned.work.code:
         return [
-            f"Its questions are others: it is {there.work.code}, and this is {assigned.work.code}.",
-            "Answers to its questions would no longer count.",
+            f"Its questions are different: its code is {there.work.code}, and the new one is {assigned.work.code}.",
+            "Answers to the old questions would no longer count.",
         ]
-    return ["Its questions are the same; points, tries, credit, title or due time differ."]
+    return [
+        "The questions are the same. The points, tries, credit, title or due time are different."
+    ]
 
 
 def _hands_in(course: Path, name: str) -> list[str]:
     many = _handed_in(course, name)
     were = "was" if many == 1 else "were"
-    return [f"{counted(many, 'sheet')} {were} handed in for it so far."] * bool(many)
+    return [f"{counted(many, 'sheet')} {were} turned in for it so far."] * bool(many)
 
 
 def _handed_in(course: Path, name: str) -> int:
@@ -130,7 +132,7 @@ def put(course: Path, assigned: Assigned, now: datetime, *, replace: bool = Fals
         page = write_source(assigned, course)
     except (SolverError, CannotWrite) as fault:
         raise CannotPut(" ".join([str(fault), *said])) from fault
-    return [*said, f"The set is written: {page.with_name(SET_FILE)}, with its notebook beside it."]
+    return [*said, f"The set is saved in {page.with_name(SET_FILE)}, with its notebook next to it."]
 
 
 def _aside(course: Path, place: Path, now: datetime) -> list[str]:
@@ -140,5 +142,7 @@ def _aside(course: Path, place: Path, now: datetime) -> list[str]:
         shutil.copytree(place, where)
         shutil.rmtree(place)
     except OSError as error:
-        raise CannotWrite(f"{place} cannot be put aside: {error.strerror or error}.") from error
-    return [f"What stood there is kept in {where}."]
+        raise CannotWrite(
+            f"{place} couldn't be moved out of the way: {error.strerror or error}."
+        ) from error
+    return [f"The set that was there is kept in {where}."]

@@ -15,7 +15,7 @@ from ...exam.result import answer_of
 __all__ = ["CARDS", "LIST", "preview_html"]
 
 LIST, CARDS = "list", "cards"
-EVERYBODY = "Everybody"
+EVERYBODY = "Everyone"
 
 
 def preview_html(work: WorkSet, people: Sequence[str], way: str) -> str:

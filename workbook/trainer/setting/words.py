@@ -20,7 +20,7 @@ def summary(assigned: Assigned, now: datetime) -> list[str]:
     kinds = counted(len(work.families), "kind")
     whose = "Each person gets their own numbers." if work.each else "Everyone has the same numbers."
     return [
-        f"{counted(work.count, 'question')} {level}, in {UNITS[work.units]}, of {kinds} of problem.",
+        f"{counted(work.count, 'question')} {level}, in {UNITS[work.units]}, from {kinds} of problem.",
         whose,
         *_points(assigned),
         _tries(assigned),
@@ -36,11 +36,11 @@ def _points(assigned: Assigned) -> list[str]:
     slip, close = _percent(credit.mistake), _percent(credit.close)
     lines = [
         f"Each is worth {exact(each)} {noun}, {whole} in all.",
-        f"A known slip earns {slip} of them, and a close answer {close}.",
+        f"A known slip earns {slip} of the points, and a close answer {close}.",
     ]
     if credit.by_mistake:
         some = counted(len(credit.by_mistake), "mistake")
-        lines.append(f"The file of the set gives {some} a share of its own, and that stays.")
+        lines.append(f"The set's file gives {some} a different share, and that stays.")
     return lines
 
 
@@ -59,19 +59,21 @@ def _tries(assigned: Assigned) -> str:
 
 def _due(assigned: Assigned, now: datetime) -> list[str]:
     if not assigned.due:
-        return ["No due time is set, so nothing is late."]
+        return ["There is no due time, so nothing counts as late."]
     here = assigned.due.astimezone(now.tzinfo)
-    lines = [f"Due on {here:%A} {here.day} {here:%B %Y} at {_clock(assigned.due, here)}."]
+    lines = [
+        f"Due on {here:%A}, {here:%B} {here.day}, {here.year}, at {_clock(assigned.due, here)}."
+    ]
     if assigned.due <= now:
         lines.append("That time has passed, so everything that comes in is late. Check the date.")
     off = f"takes off {_percent(assigned.late)} of the score" if assigned.late else "costs nothing"
-    return [*lines, f"Being late {off}."]
+    return [*lines, f"Turning it in late {off}."]
 
 
 def _clock(due: datetime, here: datetime) -> str:
     there = due.astimezone(UTC)
     if here.utcoffset() == there.utcoffset():
-        return f"{there:%H:%M} UTC; the form has it in your own time"
+        return f"{there:%H:%M} UTC; the form shows it in your own time"
     day = "" if here.date() == there.date() else f" on {there:%A}"
     return f"{here:%H:%M} on this computer, which is {there:%H:%M} UTC{day}"
 
@@ -87,10 +89,10 @@ def next_steps(assigned: Assigned) -> Sequence[tuple[str, str]]:
     """What to do now, each with the command to type in the course's folder."""
     name = assigned.name
     return (
-        ("Make what people get", f"python3 -m workbook set {name}"),
+        ("Make the folder to give to people", f"python3 -m workbook set {name}"),
         (
             "Put what people send back into a folder, and grade it",
             f"python3 -m workbook mark {name} --hand-in FOLDER",
         ),
-        ("See how the class did, here or in text", f"python3 -m workbook class {name}"),
+        ("See how the class did", f"python3 -m workbook class {name}"),
     )

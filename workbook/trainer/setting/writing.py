@@ -15,7 +15,7 @@ from .words import next_steps
 
 __all__ = ["Writing"]
 
-ANOTHER = "To keep both, type another folder name here. To change that one, choose Replace it."
+ANOTHER = "To keep both, type another folder name. To replace the old one, choose Replace it."
 
 
 class Writing:

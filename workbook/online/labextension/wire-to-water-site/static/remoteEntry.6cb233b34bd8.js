@@ -152,7 +152,7 @@ del address, journal`,
     const { PageConfig } = await borrow("@jupyterlab/coreutils");
     return {
       id: `${NAME}:pages`,
-      description: "Opens the pages of the static site, one after another in one view.",
+      description: "Opens the pages of the website one after another in one view.",
       autoStart: true,
       requires: [INotebookTracker],
       activate: (app, tracker) => {

@@ -43,7 +43,7 @@
 
   const plugin = {
     id: `${NAME}:names`,
-    description: "Tells a screen reader what each slider is called and what it stands at.",
+    description: "Tells a screen reader the name and the value of each slider.",
     autoStart: true,
     activate: watch,
   };

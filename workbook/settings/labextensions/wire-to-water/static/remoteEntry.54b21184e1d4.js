@@ -25,7 +25,7 @@
   const AGAIN = "Start this page again";
   const FROM_TRAINER = "This page comes from your trainer. Start it only if you expect it.";
   const FROM_ELSEWHERE =
-    "Some code here is not the workbook's. Start it only if you trust its writer.";
+    "Some code here isn't the workbook's. Start it only if you trust whoever wrote it.";
   const RETRIES = 2; // a page whose own program ends it must not start for ever
 
   let shared; // JupyterLab's table of the modules it shares with extensions
@@ -208,7 +208,7 @@
       const tell = (state, text) => wanted() && say(state, text);
       const late = setTimeout(() => {
         if (wanted()) replaced = false; // it never came: the next start asks for one itself
-        tell("slow", `This is taking long. You can wait, or choose ${AGAIN}.`);
+        tell("slow", `This is taking a long time. You can wait, or choose ${AGAIN}.`);
       }, PATIENCE);
       underWay = true;
       say("starting", "Getting this page ready. The first page can take a minute.");
@@ -216,10 +216,10 @@
         await sessionContext.ready;
         const done = await run(afresh, wanted, RETRIES);
         if (done) tell("ready", "This page is ready.");
-        else tell("stopped", `Part of this page did not start. Choose ${AGAIN}.`);
+        else tell("stopped", `Part of this page didn't start. Choose ${AGAIN}.`);
       } catch (error) {
         if (wanted()) console.error(error);
-        tell("stopped", `This page could not start. Choose ${AGAIN}.`);
+        tell("stopped", `This page couldn't start. Choose ${AGAIN}.`);
       }
       clearTimeout(late);
       if (wanted()) underWay = false;
@@ -257,7 +257,7 @@
     const { PageConfig } = await borrow("@jupyterlab/coreutils");
     return {
       id: `${NAME}:pages`,
-      description: "Runs the workbook's own pages on opening and shows them as pages.",
+      description: "Runs the workbook's own pages when they open and shows them as pages.",
       autoStart: true,
       requires: [INotebookTracker],
       activate: (app, tracker) => {
