@@ -37,12 +37,14 @@ class Parser(argparse.ArgumentParser):
     def error(self, message: str):
         command = self.prog.split()[-1]
         example = EXAMPLES.get(command, EXAMPLES["draw"])
-        self.exit(2, f"{message}. Type for example: {example}\n")
+        self.exit(2, f"{message[:1].upper()}{message[1:]}. For example, type: {example}\n")
 
 
 def parser() -> Parser:
     """The commands and their options."""
-    top = Parser(prog="python -m solver", description="Pump and motor problems, worked in full.")
+    top = Parser(
+        prog="python -m solver", description="Pump and motor problems with full solutions."
+    )
     commands = top.add_subparsers(dest="command", required=True, metavar="command")
 
     def command(name: str, tells: str) -> argparse.ArgumentParser:
@@ -52,17 +54,28 @@ def parser() -> Parser:
 
     command("families", "list the kinds of problem")
     one = command("draw", "draw a problem and show its solution")
-    one.add_argument("family")
-    one.add_argument("--seed", type=int, required=True, help="any whole number from 0")
+    one.add_argument("family", help="the kind of problem, such as brake_power")
+    one.add_argument(
+        "--seed",
+        type=int,
+        required=True,
+        help="any whole number, 0 or more; the same one gives the same problem",
+    )
     one.add_argument("--units", choices=("us", "si"), default="us")
     one.add_argument("--level", type=int, default=1)
-    command("show", "show the problem of a code").add_argument("code")
-    one = command("grade", "grade an answer to the problem of a code")
+    command("show", "show the problem with this code").add_argument("code")
+    one = command("grade", "grade an answer to the problem with this code")
     one.add_argument("code")
     one.add_argument("answer")
-    one = command("work", "work your own numbers")
-    one.add_argument("--given", action="append", default=[], metavar='NAME="VALUE UNIT"')
-    one.add_argument("--find", required=True, metavar="NAME")
+    one = command("work", "work out your own numbers")
+    one.add_argument(
+        "--given",
+        action="append",
+        default=[],
+        metavar='NAME="VALUE UNIT"',
+        help="something you know; repeat for each one",
+    )
+    one.add_argument("--find", required=True, metavar="NAME", help="what to calculate")
     one.add_argument("--units", choices=("us", "si"), default="us")
     return top
 
@@ -125,8 +138,8 @@ def _work(options: argparse.Namespace) -> int:
         name, mark, value = pair.partition("=")
         if not mark:
             raise SolverError(
-                f"--given wants NAME=VALUE; got “{pair[:40]}”. "
-                'Type for example --given flow="450 gpm".'
+                f"After --given comes NAME=VALUE; you typed “{pair[:40]}”. "
+                'For example, type --given flow="450 gpm".'
             )
         if name.strip() in given:
             raise SolverError(f"“{name.strip()}” is given twice. Give it once.")

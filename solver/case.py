@@ -146,7 +146,7 @@ def draw(
     if units not in ("us", "si"):
         raise SolverError(f"Units are “us” or “si”; got “{units}”.")
     if not 0 <= seed <= MOST_SEED:
-        raise SolverError(f"A seed is a whole number from 0 to {MOST_SEED:,}; got {seed}.")
+        raise SolverError(f"A seed is a whole number from 0 to {MOST_SEED:,}; you typed {seed}.")
     for attempt in range(ATTEMPTS):
         values, chance = drawn_values(family, level, units, seed, attempt)
         try:
@@ -188,7 +188,7 @@ def posed(
         raise
     except (ArithmeticError, LookupError, ValueError) as fault:
         why = f": {fault}" if isinstance(fault, SolverError) else " with these values"
-        raise Unfit(f"Its formula cannot be worked{why}.") from fault
+        raise Unfit(f"Its formula can't be calculated{why}.") from fault
 
 
 def _case(

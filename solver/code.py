@@ -66,7 +66,7 @@ def read_code(text: str) -> Code:
     match = _SHAPE.fullmatch(dashed(text))
     if not match:
         raise BadCode(
-            f"“{shown(text)}” is not a problem code. A code looks like "
+            f"“{shown(text)}” isn't a problem code. A code looks like "
             f"{Code('WP', 1, 'us', 1, 7)}; copy it whole."
         )
     tag, _, level, units, revision, seed, check = match.groups()

@@ -133,7 +133,7 @@ def opened(text: str, shape: re.Pattern, kind: str) -> re.Match:
     start = shape.pattern.partition("-")[0]
     if not match:
         raise BadCode(
-            f"“{shown(text)}” is not the code of {kind}. It begins with {start}; copy it whole."
+            f"“{shown(text)}” isn't the code of {kind}. That begins with {start}; copy it whole."
         )
     body, _, check = written(match).rpartition("-")
     if check not in (check_letters(body), check_digits(body.replace("-", "Z"))):

@@ -164,4 +164,6 @@ class Family:
         """Level 1, 2 ...; BadDefinition names the levels there are."""
         if 1 <= number <= len(self.levels):
             return self.levels[number - 1]
-        raise BadDefinition(f"{self.name} has levels 1 to {len(self.levels)}; got {number}")
+        raise BadDefinition(
+            f"{self.name} has levels 1 to {len(self.levels)}; you asked for {number}."
+        )

@@ -12,8 +12,8 @@ __all__ = ["questions"]
 SEEDS = 100_000
 TRIED = 50
 UNSURE = (
-    "An earlier question of this exam was of a kind that has changed since, so nobody can tell "
-    "for certain which question stood here."
+    "An earlier question of this exam is of a kind that has changed since, so nobody can tell "
+    "for sure which question was here."
 )
 
 

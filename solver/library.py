@@ -1,5 +1,7 @@
 """Finding a family by its name, and a problem by its code."""
 
+from difflib import get_close_matches
+
 from .case import Case
 from .case import draw as draw_case
 from .catalogue import GONE
@@ -17,12 +19,14 @@ if not len(_BY_NAME) == len(_BY_TAG) == len(FAMILIES):
 
 
 def family_named(name: str) -> Family:
-    """The family called `name`; BadDefinition lists those there are."""
+    """The family called `name`; BadDefinition says which names are near it."""
     try:
         return _BY_NAME[name]
     except KeyError:
+        near = get_close_matches(name.lower().replace(" ", "_"), _BY_NAME, n=3)
+        meant = f"Did you mean {' or '.join(near)}? " if near else ""
         raise BadDefinition(
-            f"No family is called “{name[:40]}”. There are: {', '.join(_BY_NAME)}."
+            f"No family is called “{name[:40]}”. {meant}To list them all, type: python -m solver families"
         ) from None
 
 

@@ -131,7 +131,7 @@ def _range(which: str, name: str, ends: object, units: str) -> Range:
     if name not in QUANTITIES:
         near = get_close_matches(name, QUANTITIES, n=1)
         raise SolverError(
-            f"The ranges of {which} have {_shown(name)}, which is no quantity. "
+            f"The ranges of {which} have {_shown(name)}, which isn't a quantity. "
             f"Write one such as {near[0] if near else 'flow'}."
         )
     here = f"the range {name} of {which}"

@@ -151,7 +151,7 @@ def read_paper(text: str) -> Paper:
     try:
         return checked(paper)
     except SolverError as fault:
-        raise BadCode(f"“{shown(text)}” cannot be used. {fault}") from None
+        raise BadCode(f"“{shown(text)}” can't be used. {fault}") from None
 
 
 def cases_of(paper: Paper) -> tuple[Case | Refused, ...]:

@@ -97,7 +97,7 @@ def find_plan(
     found = reachable(given, formulas, units)
     if asked not in found:
         label = quantity_named(asked).label(units)
-        raise NotSolvable(f"{label} cannot be worked from {', '.join(given) or 'nothing'}")
+        raise NotSolvable(f"{label} can't be calculated from {', '.join(given) or 'nothing'}")
     needed, queue = {}, [asked]
     while queue:
         name = queue.pop()

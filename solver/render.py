@@ -28,7 +28,7 @@ __all__ = [
 ]
 
 Known = Mapping[str, float]
-ROUNDING = "Results are shown to four figures; the full values are carried on."
+ROUNDING = "Results are shown to four figures; each step uses the full values."
 
 
 def value_json(value: float, unit: str) -> dict[str, Any]:

@@ -70,7 +70,7 @@ def sheet_code(work: str, number: int, person: str) -> SheetCode:
     'SH-3434-017-77220-BQZ'
     """
     if not 1 <= number <= MOST_SHEETS:
-        raise SolverError(f"Sheets are numbered 1 to {MOST_SHEETS:,}; got {number:,}.")
+        raise SolverError(f"Sheets are numbered 1 to {MOST_SHEETS:,}; you asked for {number:,}.")
     return SheetCode(_set_mark(work), number, _person_mark(work, person))
 
 
@@ -96,14 +96,14 @@ def read_sheet_code(text: str) -> SheetCode:
 
 def _no_code(typed: str) -> str:
     if not typed:
-        return "No code of a sheet stands here. Type the one at the top of the sheet."
+        return "There is no sheet code here. Type the one at the top of the sheet."
     if _DAMAGED.fullmatch(typed.upper()):
         return (
             f"“{typed}” looks like a code that a spreadsheet made a date or a number. "
             "Make the column text, then type the code again from the sheet."
         )
     return (
-        f"“{typed}” is not the code of a sheet. One looks like {SheetCode(4821, 17, 35051)}; "
+        f"“{typed}” isn't the code of a sheet. A code looks like {SheetCode(4821, 17, 35051)}; "
         "type it from the top of the sheet."
     )
 

@@ -85,7 +85,11 @@ def _named(name: str) -> Quantity:
     if quantity := quantity_called(name):
         return quantity
     near = get_close_matches(name.lower().replace(" ", "_"), QUANTITIES, n=3)
-    hint = f"Did you mean {' or '.join(near)}?" if near else "See the list of quantities."
+    hint = (
+        f"Did you mean {' or '.join(near)}?"
+        if near
+        else "Type a name such as flow, head or water_power."
+    )
     raise SolverError(f"No quantity is called “{name[:40]}”. {hint}")
 
 

@@ -45,8 +45,8 @@ _SHAPE = re.compile(
     rf"-({DIGIT}{{1,2}})-([ES])-({DIGIT}{{1,3}})-({DIGIT}{{1,9}})(?:-P({DIGIT}{{6}}))?-{CHECK}"
 )
 _PLANTS = {  # whether the code has one, and whether one was given
-    (True, False): "is of a plant of the trainer's own. Use it with the file of its set.",
-    (True, True): "is of another plant, or of this one before it was changed.",
+    (True, False): "is for a trainer's own plant. Use it together with the set's file.",
+    (True, True): "is for another plant, or for this one before it was changed.",
     (False, True): "was made without a plant. Leave the plant out.",
 }
 
@@ -68,7 +68,9 @@ def read_set(text: str, plant: Plant | None = None) -> WorkSet:
     by_tag = {kind.tag: kind.name for kind in kinds_at(number(catalogue))}
     names = tags.split("-") if tags else []
     if unknown := [tag for tag in names if tag not in by_tag]:
-        raise BadCode(f"“{shown(text)}” has a kind of problem, {unknown[0]}, which is not here.")
+        raise BadCode(
+            f"“{shown(text)}” has a kind of problem, {unknown[0]}, that isn't in this workbook."
+        )
     try:
         work = set_of(
             chapters=chapters_in(number(mask)),
@@ -82,7 +84,7 @@ def read_set(text: str, plant: Plant | None = None) -> WorkSet:
             catalogue=number(catalogue),
         )
     except SolverError as fault:
-        raise BadCode(f"“{shown(text)}” cannot be used. {fault}") from None
+        raise BadCode(f"“{shown(text)}” can't be used. {fault}") from None
     if work.code != written(match):
         raise BadCode(f"“{shown(text)}” {WRONG}")
     return work

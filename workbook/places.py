@@ -64,8 +64,9 @@ def _bring_home(beside: Path, say) -> None:
     except (OSError, NotKept, NotRead):
         return  # they stay where they are until the next start
     if count:
+        answers_in_words = "1 answer" if count == 1 else f"{count} answers"
         say(
-            f"The workbook can write to your home folder again. {count} answers from {beside} are now in your log."
+            f"The workbook can write to your home folder again. It added {answers_in_words} from {beside} to your log."
         )
 
 

@@ -228,13 +228,13 @@ def test_bad_usage_leaves_with_2_and_one_line_on_standard_error(run, arguments):
 @pytest.mark.parametrize(
     ("arguments", "says"),
     [
-        (("solve",), "Type for example: python -m solver draw water_power --seed 7"),
-        (("draw", "water_power"), "Type for example: python -m solver draw water_power --seed 7"),
-        (("draw", "watts", "--seed", "7"), "There are: water_power, brake_power"),
+        (("solve",), "For example, type: python -m solver draw water_power --seed 7"),
+        (("draw", "water_power"), "For example, type: python -m solver draw water_power --seed 7"),
+        (("draw", "watts", "--seed", "7"), "To list them all, type: python -m solver families"),
         (("show", "hello"), "A code looks like WP-1U1-7-WTN"),
-        (("work", "--given", "flow", "--find", "head"), 'Type for example --given flow="450 gpm"'),
+        (("work", "--given", "flow", "--find", "head"), 'For example, type --given flow="450 gpm"'),
         (("work", "--given", "flwo=1", "--find", "head"), "Did you mean flow"),
-        (("grade", WATER), 'Type for example: python -m solver grade WP-1U1-7-WTN "2.4 hp"'),
+        (("grade", WATER), 'For example, type: python -m solver grade WP-1U1-7-WTN "2.4 hp"'),
     ],
 )
 def test_the_line_says_what_to_type_instead(run, arguments, says):

@@ -142,7 +142,7 @@ def test_a_draw_whose_mistake_is_as_good_as_the_answer_is_not_taken():
 
 def test_a_chain_that_is_not_there_is_said_when_it_is_drawn():
     with pytest.raises(
-        LookupError, match="motor horsepower cannot be worked from water_power, pump"
+        LookupError, match="motor horsepower can't be calculated from water_power, pump"
     ):
         draw(family(asked="motor_power"), 1)
 

@@ -181,7 +181,7 @@ def test_the_fingerprint_of_a_plant_is_the_one_it_has_always_been():
         ),
         (
             with_pump(ranges={"flw": [300, 900]}),
-            "The ranges of pump 2 have “flw”, which is no quantity. Write one such as flow.",
+            "The ranges of pump 2 have “flw”, which isn't a quantity. Write one such as flow.",
         ),
         (
             with_pump(ranges={"flow": [900, 300]}),

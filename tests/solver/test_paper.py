@@ -66,7 +66,7 @@ def test_every_swap_of_two_neighbours_is_refused(paper):
 
 @pytest.mark.parametrize("text", ["", "EXAM", "BP-2U1-7-KMZ", "EXAM-33", "x" * 500, "EXAM" * 99])
 def test_a_text_that_is_no_code_is_refused_with_what_to_do(text):
-    with pytest.raises(BadCode, match="is not the code of an exam"):
+    with pytest.raises(BadCode, match="isn't the code of an exam"):
         read_paper(text)
 
 

@@ -188,7 +188,7 @@ def test_a_value_that_cannot_be_read_is_named_by_its_quantity(text):
     [
         ("watr_power", "Did you mean water_power"),
         ("Water Power", "Did you mean water_power"),
-        ("zzz", "See the list of quantities"),
+        ("zzz", "Type a name such as flow, head or water_power"),
     ],
 )
 def test_a_quantity_that_is_not_known_is_answered_with_the_nearest_ones(name, hint):

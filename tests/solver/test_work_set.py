@@ -47,7 +47,7 @@ def test_a_letter_is_taken_for_the_digit_it_looks_like_but_no_digit_for_a_letter
     assert work == read_set(
         f"{head.replace('0', 'O')}-WO-{rest.replace('0', 'o').replace('1', 'l')}"
     )
-    with pytest.raises(BadCode, match="is not the code of a set of work"):
+    with pytest.raises(BadCode, match="isn't the code of a set of work"):
         read_set(f"{head}-W0-{rest}")
 
 
@@ -122,7 +122,7 @@ def test_the_longest_code_can_be_read():
 )
 def test_a_text_that_is_no_code_is_refused_with_what_to_do(text):
     with pytest.raises(
-        BadCode, match=r"is not the code of a set of work\. It begins with SET; copy"
+        BadCode, match=r"isn't the code of a set of work\. That begins with SET; copy"
     ):
         read_set(text)
 
@@ -144,7 +144,7 @@ def test_a_code_that_would_be_written_otherwise_is_not_one_that_was_given_out():
     ("parts", "says"),
     [
         (("0", "2U", "10"), "Choose at least one chapter or one family."),
-        (("0", "QQ", "2U", "10"), "has a kind of problem, QQ, which is not here."),
+        (("0", "QQ", "2U", "10"), "has a kind of problem, QQ, that isn't in this workbook."),
         (("33", "2U", "0"), "Write count as a whole number from 1 to 60; you wrote “0”."),
         (("33", "2U", "61"), "Write count as a whole number from 1 to 60; you wrote “61”."),
         (("33", "9U", "10"), f"Write level as a whole number from 0 to {TOP}; you wrote “9”."),

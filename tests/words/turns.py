@@ -54,6 +54,15 @@ TURNS: dict[str, str] = {
     # school words, British words
     r"\bsits? (?:an|the|certification|for)?\s*exams?\b|\bsit certification\b": "take an exam",
     r"\bhand(?:s|ed|ing)? in\b": "turn in",
+    r"\b(?:another|a later|a newer|an older|the same|no|which|new) edition\b": "version",
+    r"\bticks? (?:a|an|the|every|all|\*)": "check",
+    r"\b(?:is|are|was|were) not marked\b|\bmarks? what was\b": "graded",
+    # the machine's own turns
+    r"\bdid not end well\b": "didn't work",
+    r"\b(?:the )?whole story is in\b|\b[Ww]hy is written in\b": "the details are in",
+    r"\bstands? (?:in this course|in line|there|under each|behind it)\b": "is",
+    r"\bwhat is replaced\b|\bsomebody has to look\b": "you need to look at",
+    r"\bon paper only\b": "calculated only",
     r"\bpractis\w+": "practice",
     r"\b(?:colour|centre|metre|litre|judgement|licence|grey|fibre|neighbour|favour|labour)s?\b": (
         "US spelling"

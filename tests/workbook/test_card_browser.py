@@ -126,7 +126,7 @@ def test_a_bad_code_is_explained_where_it_was_typed(card):
     code = card.get_by_label("Problem code")
     code.fill("MP-2U1")
     press(card, "Open this code")
-    wait_for_text(card, "is not a problem code")
+    wait_for_text(card, "isn't a problem code")
     assert "MP-2U1" == code.input_value()
     assert card.get_by_text("670 gpm").first.is_visible()
 

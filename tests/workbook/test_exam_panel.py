@@ -412,7 +412,7 @@ def test_a_printed_exam_is_in_the_reader_s_folder_and_there_to_save(panel, tmp_p
 
 def test_a_folder_that_cannot_be_written_still_gives_the_link(tmp_path):
     told = printed.save_pdf(PAPER, tmp_path / "nowhere")
-    assert "could not be kept in" in words(told)
+    assert "couldn't be saved in" in words(told)
     assert f'download="{PAPER.code}.pdf"' in told
 
 

@@ -183,7 +183,9 @@ def test_every_reading_that_cannot_be_read_is_named_and_kept():
 def test_nothing_typed_asks_for_a_reading():
     panel = page.own_numbers("horsepower")
     panel.run.click()
-    assert "+ More is needed Type at least one reading, then work it out." == words(panel.said.value)
+    assert "+ More is needed Type at least one reading, then work it out." == words(
+        panel.said.value
+    )
 
 
 def test_a_readers_own_value_is_held_against_the_worked_one():
@@ -305,7 +307,7 @@ def test_a_worked_example_says_each_new_step_aloud():
 
 
 def test_an_example_without_a_problem_is_refused():
-    with pytest.raises(BadCode, match="is not a problem code"):
+    with pytest.raises(BadCode, match="isn't a problem code"):
         page.worked_example("BP-2U1")
 
 

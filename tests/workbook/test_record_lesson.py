@@ -76,7 +76,7 @@ def test_a_code_opens_any_problem_and_what_was_chosen_stays():
     assert other == fresh.case
     fresh.new()
     assert fresh.case.family in fresh.families
-    with pytest.raises(BadCode, match="is not a problem code"):
+    with pytest.raises(BadCode, match="isn't a problem code"):
         fresh.open("nothing")
 
 

@@ -139,7 +139,7 @@ FAULTS = {
     WEDNESDAY.text.replace("7-KMZ", "7-KMY"): (
         "Problem 1: “BP-2U1-7-KMY” has a wrong character somewhere."
     ),
-    WEDNESDAY.text.replace("WP-1U1-7-WTN", "and some"): ("Problem 2: “AND” is not a problem code."),
+    WEDNESDAY.text.replace("WP-1U1-7-WTN", "and some"): ("Problem 2: “AND” isn't a problem code."),
     WEDNESDAY.text.replace(" WP-1U1-7-WTN", ""): "This set was sent with 3, and 2 problems came.",
     WEDNESDAY.text.replace(
         "WP-1U1-7-WTN", draw("water_power", 8).code

@@ -114,13 +114,15 @@ def test_a_folder_that_can_be_nobodys_is_told_and_the_others_are_marked(course):
     hand_in(course, ANA, answers(ANA, right))
     hand_in(course, "no one", answers(ANA, right))
     found = mark_all(course.root, NAME)
-    assert (1, True) == (found.people, found.notes[0].startswith("no one: not marked. An id has"))
+    assert (1, True) == (found.people, found.notes[0].startswith("no one: not graded. An id has"))
 
 
 def test_a_time_that_cannot_be_read_is_told_and_counts_as_in_time(course):
     hand_in(course, ANA, answers(ANA, right), "yesterday, I think")
     found = mark_all(course.root, NAME)
-    assert ("ana.r: timestamp.txt has no time in it, so this doesn't count as late.",) == found.notes
+    assert (
+        "ana.r: timestamp.txt has no time in it, so this doesn't count as late.",
+    ) == found.notes
     assert (0, None) == (found.late, kept(course)[0].when)
 
 

@@ -47,7 +47,9 @@ def test_those_of_the_class_who_handed_in_nothing_are_there_and_a_bad_name_is_to
     assert people(14) == [person.person for person in found.facts.people]
     assert people(12) == [person.person for person in found.facts.there]
     assert [(n, 13) for n in range(1, 13)] == steps
-    assert "1 folder was left out, because that can't be an id: “Zoe Q”." in found.notes(hidden=False)
+    assert "1 folder was left out, because that can't be an id: “Zoe Q”." in found.notes(
+        hidden=False
+    )
     assert "Zoe" not in " ".join(found.notes(hidden=True))
     gone = [one for one in hands(found.facts.people) if not one.person.handed_in]
     assert people(14)[12:] == [one.person.person for one in gone]
@@ -134,7 +136,7 @@ def shown(panel):
 def test_the_class_is_shown_when_asked_for_and_names_go_and_come_at_a_tick(panel):
     assert "" == shown(panel)
     panel.see.click()
-    assert "12 sheets marked." in panel.said.value
+    assert "12 sheets graded." in panel.said.value
     assert "operator-0013" in shown(panel)
     panel.save.click()
     assert "They hold the ids of people" in panel.saves.value

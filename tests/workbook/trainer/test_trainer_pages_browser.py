@@ -177,7 +177,7 @@ def test_a_plant_is_brought_in_and_its_names_stand_in_the_questions(setting, pag
     choosing.value.set_files(file)
     setting.get_by_text("The problems are about “Marlow Bend”, 1 pump.").wait_for()
     fill_in(setting, "Ours")
-    setting.get_by_label("Shown as").select_option("Cards with the solutions")
+    setting.get_by_label("Shown as").select_option("Problems with the solutions")
     setting.get_by_role("button", name="See the set").click()
     setting.locator(".w2w-pair").first.wait_for()
     assert (
@@ -187,7 +187,7 @@ def test_a_plant_is_brought_in_and_its_names_stand_in_the_questions(setting, pag
 
 def test_the_class_is_marked_and_no_id_is_left_on_the_page_without_names(report, page):
     see_class(report)
-    report.get_by_text("24 sheets marked.").wait_for()
+    report.get_by_text("24 sheets graded.").wait_for()
     assert "operator-" in report.inner_text()
     report.get_by_label("No names").check()
     report.get_by_role("cell", name="operator-").first.wait_for(state="detached")
@@ -227,7 +227,7 @@ def opened(served, chromium):
         served.open(page, name)
     setting = pages[FORM].locator(FORM)
     fill_in(setting, "Looked at")
-    setting.get_by_label("Shown as").select_option("Cards with the solutions")
+    setting.get_by_label("Shown as").select_option("Problems with the solutions")
     setting.get_by_role("button", name="See the set").click()
     setting.locator(".w2w-pair").first.wait_for()
     setting.locator(".w2w-pair summary").first.click()

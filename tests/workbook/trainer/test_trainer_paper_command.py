@@ -49,7 +49,7 @@ def test_the_command_prints_the_sheets_of_a_list_and_marks_what_was_typed(paper,
     status, said, _ = paper("source/week-3", "--mark", "w-answers.csv", "--people", "people.csv")
     assert 0 == status
     assert "Row 2, ana.r: 40 of 40 points.\n" in said
-    assert "Row 4: “?” is not the code of a sheet." in said
+    assert "Row 4: “?” isn't the code of a sheet." in said
     assert "2 sheets graded. You need to look at 0 of them. 1 row not counted." in said
     assert "No row counts for 1 of the list: 00123." in said
 

@@ -167,7 +167,7 @@ def test_the_marks_have_the_points_the_mistake_and_the_reason_of_every_row():
     assert ANA.cases[at].mistakes[0].id == told[f"{at + 1} mistake"]
     assert ("mistake", "4.0") == (told[f"{at + 1} state"], told[f"{at + 1} points"])
     assert ["3", "no code", "", "", "", "yes"] == second[:6]
-    assert "is not the code of a sheet" in second[6]
+    assert "isn't the code of a sheet" in second[6]
 
 
 def test_what_was_typed_is_no_formula_in_the_spreadsheet_of_the_marks():

@@ -130,13 +130,13 @@ def test_a_sheet_of_another_set_counts_for_nobody():
 @pytest.mark.parametrize(
     ("code", "said"),
     [
-        ("", "No code of a sheet stands here."),
-        ("sheet 1", "is not the code of a sheet. One looks like SH-"),
+        ("", "There is no sheet code here."),
+        ("sheet 1", "isn't the code of a sheet. A code looks like SH-"),
         ("4.82101E+13", "looks like a code that a spreadsheet made a date or a number."),
         ("2034-01-17", "looks like a code that a spreadsheet made a date or a number."),
-        (str(ANA.code)[:-1] + "0", "is not the code of a sheet"),
+        (str(ANA.code)[:-1] + "0", "isn't the code of a sheet"),
         (str(ANA.code).replace("-001-", "-002-"), "has a wrong character somewhere."),
-        ("=SH-1", "is not the code of a sheet"),
+        ("=SH-1", "isn't the code of a sheet"),
     ],
 )
 def test_a_wrong_code_gives_nobody_marks_and_says_why(code, said):

@@ -34,8 +34,8 @@ def answer(released, home, person, how):
     numbers = range(1, work.work.count + 1)
     (own / SHEET).write_bytes(sheet(*(line(work, person, number, how) for number in numbers)))
     packed, _ = work_as_zip(own, person)
-    (home / "handed-in").mkdir(exist_ok=True)
-    (home / "handed-in" / f"{NAME}-{person}.zip").write_bytes(packed)
+    (home / "turned-in").mkdir(exist_ok=True)
+    (home / "turned-in" / f"{NAME}-{person}.zip").write_bytes(packed)
 
 
 def test_the_readmes_lines_take_a_class_from_its_list_to_feedback_grades_and_report(
@@ -53,14 +53,14 @@ def test_the_readmes_lines_take_a_class_from_its_list_to_feedback_grades_and_rep
         return done.stdout
 
     (tmp_path / "people.csv").write_text("id,first_name\nana.r,Ana\nBen.K,Ben\n")
-    assert "2 people are in it." in typed("course")
+    assert "2 people are on its list." in typed("course")
     released = tmp_path / "pumps" / "release" / NAME
     assert f"Give people the folder {released}." in typed("set")
     answer(released, tmp_path, "ana.r", right)
     answer(released, tmp_path, "ben.k", mistaken)
     said = typed("mark")
-    assert "Work of 2 people was taken in." in said
-    assert "“week-3” is graded for 2 people; 0 of them late." in said
+    assert "Work from 2 people was taken in." in said
+    assert "“week-3” is graded for 2 people; 0 of them were late." in said
     assert "2 feedback pages are in" in said
     grades = (tmp_path / "grades.csv").read_text().splitlines()
     assert [["ana.r", "12.0"], ["ben.k", "6.0"]] == sorted(

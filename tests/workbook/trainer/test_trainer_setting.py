@@ -173,12 +173,12 @@ def test_the_summary_says_every_choice():
     assigned = WEEK._replace(points=2.5, tries=3, counts="last", due=due, late=0.1)
     said = " ".join(summary(assigned, NOW))
     for part in (
-        "10 questions at any level, in US units, of 7 kinds of problem.",
+        "10 questions at any level, in US units, from 7 kinds of problem.",
         "Each is worth 2.5 points, 25 in all.",
         "A known slip earns 50% of the points, and a close answer 80%.",
         "Up to 3 tries for each question; the last one counts.",
-        "Due on Wednesday 2 December 2026 at 00:00 UTC",
-        "Being late takes off 10% of the score.",
+        "Due on Wednesday, December 2, 2026, at 00:00 UTC",
+        "Turning it in late takes off 10% of the score.",
     ):
         assert part in said
 
@@ -188,7 +188,7 @@ def test_a_due_time_is_said_in_the_computers_time_and_in_utc_with_the_other_day(
     due = datetime(2026, 12, 2, 0, tzinfo=UTC)
     said = " ".join(summary(WEEK._replace(due=due), NOW.astimezone(here)))
     assert (
-        "Due on Tuesday 1 December 2026 at 18:00 on this computer, "
+        "Due on Tuesday, December 1, 2026, at 18:00 on this computer, "
         "which is 00:00 UTC on Wednesday." in said
     )
 

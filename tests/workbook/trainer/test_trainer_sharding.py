@@ -71,7 +71,7 @@ def test_two_processes_of_this_computer_give_the_marks_that_one_gives(course, al
     assert (MANY, 12) == (summary.people, len(summary.to_look_at))
     shutil.copytree(course.root, tmp_path / "pumps")
     said = trainer("mark", "week-1", "--course", "pumps", "--workers", "2", folder=tmp_path)
-    assert f"“week-1” is graded for {MANY} people; 0 of them late." == said.splitlines()[0]
+    assert f"“week-1” is graded for {MANY} people; 0 of them were late." == said.splitlines()[0]
     assert "You need to look at the work of 12 people:" == said.splitlines()[1]
     assert kept == kept_in(tmp_path / "pumps/gradebook.db")
 

@@ -62,14 +62,14 @@ def walked(tmp_path_factory) -> Walked:
 
 def test_the_commands_say_what_they_did_in_short_sentences(walked):
     root = walked.root
-    assert f"The course is in {root}.\n30 people are in it.\n" == walked.said["course"]
+    assert f"The course is in {root}.\n30 people are on its list.\n" == walked.said["course"]
     assert (
-        f"The set is saved: {root}/source/{NAME}/set.toml, with its notebook.\n"
+        f"The set is saved in {root}/source/{NAME}/set.toml, with its notebook next to it.\n"
         f"Right answers get full points.\nGive people the folder {root}/release/{NAME}.\n"
         f"It is given out through the exchange in {root.parent}/exchange.\n"
     ) == walked.said["set"]
     assert (
-        "Work of 28 people was taken in.\n"
+        "Work from 28 people was taken in.\n"
         "quin.r: no notebook was turned in. The answer sheet counts without it.\n"
         f"nbgrader has graded “{NAME}”.\nThe feedback is in {root}/feedback.\n"
         "The feedback is given out through the exchange.\nThe grades are in grades.csv.\n"

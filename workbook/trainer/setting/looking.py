@@ -16,7 +16,7 @@ from .preview import CARDS, LIST, preview_html
 
 __all__ = ["Looking"]
 
-WAYS = [("A list of the answers", LIST), ("Cards with the solutions", CARDS)]
+WAYS = [("A list of the answers", LIST), ("Problems with the solutions", CARDS)]
 ABOUT = "Type anyone's id, such as the one they sign in with, to see what they will get."
 NOBODY = "Type a person's id to see their questions."
 
