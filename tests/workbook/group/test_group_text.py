@@ -133,9 +133,9 @@ def test_the_mark_tells_order_and_number_but_not_the_title():
 FAULTS = {
     "": "Paste the text of a set first.",
     "Shall we meet on Wednesday? Bring BP-2U1-7-KMZ.": "There is no set in this text",
-    WEDNESDAY.text[:-9]: "The set breaks off.",
-    WEDNESDAY.text[:20]: "The set breaks off.",
-    WEDNESDAY.text.replace("[3-", "[3 of "): "The set breaks off.",
+    WEDNESDAY.text[:-9]: "The end of the set is missing.",
+    WEDNESDAY.text[:20]: "The end of the set is missing.",
+    WEDNESDAY.text.replace("[3-", "[3 of "): "The end of the set is missing.",
     WEDNESDAY.text.replace("7-KMZ", "7-KMY"): (
         "Problem 1: “BP-2U1-7-KMY” has a wrong character somewhere."
     ),
@@ -143,7 +143,7 @@ FAULTS = {
     WEDNESDAY.text.replace(" WP-1U1-7-WTN", ""): "This set was sent with 3, and 2 problems came.",
     WEDNESDAY.text.replace(
         "WP-1U1-7-WTN", draw("water_power", 8).code
-    ): "The codes are not those that were sent",
+    ): "The codes or their order changed since the set was sent",
     WEDNESDAY.text.replace("WP-1U1-7-WTN", CODES[0]): "Problem 2 is the same as problem 1",
     "W2W[Nothing] [0-000000]": "This set has no codes.",
     f"W2W[Many] {' '.join(map(some_code, range(41)))} [41-ABCDEF]": "A set has at most 40 problems",
@@ -184,7 +184,7 @@ def test_what_is_shown_of_a_hostile_text_is_short():
     "text", ["W2W[" * 1250, "W2W[a]]" * 700 + "[", f"W2W[a] {'A-' * 2400}", "W2W" + " " * 4900]
 )
 def test_a_text_made_to_be_tried_again_and_again_is_refused(text):
-    with pytest.raises(BadSet, match=r"There is no set in this text|The set breaks off"):
+    with pytest.raises(BadSet, match=r"There is no set in this text|The end of the set is missing"):
         read_set(text)
 
 
@@ -193,5 +193,5 @@ def test_a_text_made_to_be_tried_again_and_again_is_refused(text):
     ["example.org", "javascript:alert(1)", "https://", "http://a b", "https://[", "ftp://a/"],
 )
 def test_what_is_no_address_of_a_site_makes_no_link(typed):
-    with pytest.raises(BadSet, match=r"is no address of a site\. It begins with https://"):
+    with pytest.raises(BadSet, match=r"isn't a web address\. A web address begins with https://"):
         link_at(typed, WEDNESDAY)

@@ -153,7 +153,7 @@ def test_the_cards_hold_the_question_and_the_whole_solution():
 def test_where_all_have_the_same_numbers_one_column_stands_for_everybody():
     work = WEEK.work._replace(each=False)
     shown = preview_html(work, ["inez", "tobias"], LIST)
-    assert "Everybody" in shown
+    assert "Everyone" in shown
     assert "tobias" not in shown
     assert {case.code for case in cases_for(work, "tobias")} <= set(
         re.findall(r"[A-Z]+-\w+-\d+-[A-Z]{3}", shown)
@@ -244,7 +244,7 @@ def test_the_same_set_again_leaves_its_file_as_it_is_with_its_remarks(course):
             WEEK._replace(work=WEEK.work._replace(seed=9)),
             "Answers to the old questions would no longer count.",
         ),
-        (WEEK._replace(name="Week-3-Power"), "“week-3-power” is already in this course."),
+        (WEEK._replace(name="Week-3-Power"), "This course already has another set called “week-3-power”."),
     ],
 )
 def test_another_set_of_the_name_is_refused_and_not_a_byte_is_changed(course, other, told):
@@ -272,7 +272,7 @@ def test_other_questions_never_take_the_place_of_those_that_work_is_in_for(cours
     _with_work_in(course)
     before = files(course)
     other = WEEK._replace(work=WEEK.work._replace(seed=9))
-    with pytest.raises(CannotPut, match="Work is in for “week-3-power” already: 1 answer sheet"):
+    with pytest.raises(CannotPut, match="People have already turned in work for “week-3-power”: 1 answer sheet"):
         put(course, other, NOW, replace=True)
     assert before == files(course)
 
@@ -321,7 +321,7 @@ def test_what_is_replaced_is_kept_aside_whole(course):
     said = put(course, WEEK._replace(points=2.0), NOW, replace=True)
     (aside,) = (course / "replaced").iterdir()
     assert before == files(aside)
-    assert f"What was there before is kept in {aside}." == said[0]
+    assert f"The set that was there is kept in {aside}." == said[0]
     assert 2.0 == read_set_file(place / SET_FILE).points
     with pytest.raises(CannotPut, match="can't be moved aside: File exists"):
         put(course, WEEK, NOW, replace=True)  # in the same second
@@ -375,7 +375,7 @@ def test_a_plant_is_read_with_its_keys_at_the_top_or_below_a_heading():
     ("data", "fault"),
     [
         (b"\xff\xfe", "This file doesn't describe a plant. Fill in the example from this page."),
-        (b"a = ", "The file is not one of a plant"),
+        (b"a = ", "This file doesn't describe a plant"),
         (b"title = 'x'", "plant has “title”. It may have: name, units, pumps, people."),
         (b"#" * 200_001, "The file has 200,001 bytes; no plant needs 200,000."),
     ],
@@ -413,7 +413,7 @@ def test_a_plant_brought_in_is_in_the_set_and_can_be_left_out(panel):
 def test_a_plant_that_cannot_be_taken_leaves_the_one_before(panel):
     bring(panel.plant, "plant.toml", PLANT)
     bring(panel.plant, "<b>.toml", b"name = 1")
-    assert "&lt;b&gt;.toml” wasn't accepted." in panel.plant.said.value
+    assert "&lt;b&gt;.toml” wasn&#x27;t accepted." in panel.plant.said.value
     assert "“Marlow Bend”" in panel.plant.line.value
 
 
@@ -544,7 +544,7 @@ def test_a_set_file_that_cannot_be_read_leaves_the_form_and_is_told(panel, cours
 
 def test_a_folder_that_is_no_course_is_told_with_the_command(tmp_path):
     panel = SettingPanel(tmp_path, lambda: NOW)
-    assert "is no course yet" in panel.children[1].value
+    assert "isn&#x27;t a course yet" in panel.children[1].value
     assert "python3 -m workbook trainer" in panel.children[1].value
 
 

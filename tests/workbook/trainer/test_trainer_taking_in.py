@@ -154,7 +154,7 @@ def test_a_spoilt_file_is_told_and_the_others_are_taken(course, mail):
     zipped(mail / "ana.r.zip", {SHEET: "a"})
     found = take_in(course, NAME, mail)
     assert (("ana.r",), 2) == (found.people, len(found.notes))
-    assert all("could not be opened" in note and "Ask for it again" in note for note in found.notes)
+    assert all("couldn't be opened" in note and "Ask for it again" in note for note in found.notes)
 
 
 @pytest.mark.parametrize(
