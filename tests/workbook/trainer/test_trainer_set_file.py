@@ -188,7 +188,7 @@ def test_a_time_without_an_offset_is_that_of_the_trainers_computer(monkeypatch, 
             'families = ["brake_pwoer"]',
             "families has “brake_pwoer”, which isn't one. Did you mean “b",
         ),
-        ('families = ["head"]', "families has “head”, which is none."),
+        ('families = ["head"]', "families has “head”, which isn't one."),
         ('families = ["zz"]', "To list them, type: python -m solver families"),
         ('numbers = "own"', "numbers is “own”. Write numbers = "),
         ("points = 0", "points is 0. Write a number from 0.01 to 1000, such as points = 5."),
@@ -208,7 +208,7 @@ def test_a_time_without_an_offset_is_that_of_the_trainers_computer(monkeypatch, 
         ("credit = 1", "credit is 1. Write [credit] on a line of its own, and its keys below it."),
         ("credit.close = 80", "credit.close is 80. Write a share from 0 to 1, such as close = 0.8"),
         ("credit.by_mistake = 1", "credit.by_mistake is 1. Write [credit.by_mistake] on a line"),
-        ("credit.by_mistake.a.b = 7", "credit.by_mistake.a.b is 7. Write a share from 0 to 1"),
+        ("credit.by_mistake.a.b = 7", "credit.by_mistake.a.b is 7. Type a share from 0 to 1"),
         (f"credit.by_mistake.{'a.' * 90}b = 1", "credit.by_mistake is a table."),
         ("plant = 1", "plant is 1. Write [plant] on a line of its own, and its keys below it."),
         ("[plant]\nnmae = 1", "plant has “nmae”. It may have: name, units, pumps, people."),
@@ -232,7 +232,7 @@ def test_a_fault_names_its_key_what_was_got_and_what_to_write(line, says):
             'draw = 1\nchapters = ["horspower"]',
             "chapters has “horspower”, which isn't one. Did you mean “horsepower”?",
         ),
-        ('draw = 1\nchapters = ["x"]', "which is none. There are: horsepower, efficiency,"),
+        ('draw = 1\nchapters = ["x"]', "which isn't one. There are: horsepower, efficiency,"),
         ('draw = -1\nchapters = ["head"]', "draw is -1. Write a whole number up to"),
     ],
 )
@@ -248,8 +248,8 @@ def test_what_no_set_can_do_without_is_asked_for(text, says):
         ("title = Week 3", "line 3, “title = Week 3”, can't be read. Put words into straight"),
         ("title = “Week 3”", "line 3, “title = “Week 3””, can't be read. Put words into straight"),
         ("late = 10%", "line 3, “late = 10%”, can't be read. Write one value, such as 12.5"),
-        ("draw = 1", "set.toml can't be read. A key is there twice; remove one."),
-        ("draw = 1\ncount = 2", "A key is there twice; remove one."),
+        ("draw = 1", "set.toml can't be read. A key is there twice; delete one."),
+        ("draw = 1\ncount = 2", "A key is there twice; delete one."),
         ("[credit]\n[credit]", "line 4, “[credit]”, can't be read. A heading in brackets is there"),
         ('families = ["brake_power"', "set.toml can't be read. A bracket is open; close it with"),
         ('title = "Week', "A quotation mark is missing; close the words with"),
@@ -314,7 +314,7 @@ def test_a_file_in_other_letters_is_told(tmp_path):
 
 def test_a_folder_in_place_of_the_file_is_told(tmp_path):
     (tmp_path / "set.toml").mkdir()
-    with pytest.raises(SetFault, match="cannot be read"):
+    with pytest.raises(SetFault, match="can't be read"):
         read_set_file(tmp_path / "set.toml")
 
 

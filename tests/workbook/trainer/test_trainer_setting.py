@@ -323,7 +323,7 @@ def test_what_is_replaced_is_kept_aside_whole(course):
     assert before == files(aside)
     assert f"The set that was there is kept in {aside}." == said[0]
     assert 2.0 == read_set_file(place / SET_FILE).points
-    with pytest.raises(CannotPut, match="can't be moved aside: File exists"):
+    with pytest.raises(CannotPut, match="couldn't be moved out of the way: File exists"):
         put(course, WEEK, NOW, replace=True)  # in the same second
 
 
