@@ -31,6 +31,7 @@ from workbook.trainer.set_file import read_set_file
 __all__ = ["PARTS", "REFUSED", "changed", "named", "of_kept", "still"]
 
 REFUSED = "refused"
+SAID_THEN = {"first try": "at once"}  # words for the same state, which no file holds
 _BY_TAG = {family.tag: family for family in FAMILIES}
 
 
@@ -131,7 +132,7 @@ def _group(where: Path) -> dict:
     questions = questions_of(problems)
     found = group_facts(questions, results)
     cells = {
-        one.code: [[cell.state, cell.tries] for cell in row]
+        one.code: [[SAID_THEN.get(cell.state, cell.state), cell.tries] for cell in row]
         for one, row in zip(found.questions, found.cells, strict=True)
     }
     return {
