@@ -78,6 +78,9 @@ TURNS: dict[str, str] = {
     r"\bvapou?r head\b|\bthe atmosphere holds up\b": "vapor pressure, barometric pressure",
     r"(?<!\bone )(?<!\b1 )\bmegohm(?=[ .,;:?)])": "megohms",
     r"\d °c\b": "°C",
+    r"\bconversion backward\b|\bas if it were in\b": "which way, and what you do; treated as",
+    r"\blosses in the suction pipe is\b|\blosses\. (?:Add|Subtract) it\b": "are; them",
+    r"\bthe percent of NEC\b|\bevery conversion (?:the|\.)": "the percent in NEC; conversion factor",
     r"\ba hundredfold\b|\bthe hundred of\b|\bthe minutes of an hour\b": "60 minutes per hour",
     r"(?<![\w.])(?:gpm|psi|hp|kW) a (?:foot|minute|second|hour)\b": "per",
 }

@@ -30,7 +30,7 @@ def test_absorption_tells_what_the_solver_makes_of_the_microamps(column, leak):
     half, one, ten = (model(leak, minutes) for minutes in (0.5, 1, 10))
     for row, amps in zip(READ, (half, one, ten), strict=True):
         given = {"test_volts": 500, "leakage_current": amps}
-        assert solved(given, "insulation") == f"{told[row][column]} megohm"
+        assert solved(given, "insulation") == f"{told[row][column]} megohms"
     index = solved({"leakage_1min": one, "leakage_10min": ten}, "polarization_index")
     ratio = solved({"leakage_30s": half, "leakage_1min": one}, "absorption_ratio")
     assert index == told["Polarization index"][column]
@@ -102,7 +102,7 @@ def test_cycle_tells_the_times_that_the_solver_works(units):
         assert {row: solved(given, name, units) for row, name in CYCLE.items()} == {
             row: told[row][column] for row in CYCLE
         }
-        assert solved(given, "starts_per_hour", units) == f"{told[STARTS][column]} starts/h"
+        assert solved(given, "starts_per_hour", units) == f"{told[STARTS][column]} starts per hour"
 
 
 def test_cycle_shows_an_hour_with_a_peak_for_each_start():
@@ -141,4 +141,4 @@ def test_cycle_names_the_pumps_flow_in_the_unit_of_the_system():
     assert "Pump's flow, gpm" in [slider.description for slider in figure.controls.children]
     figure.system.value = "si"
     described = [slider.description for slider in figure.controls.children]
-    assert ["Pump's flow, L/s", "Volume per depth, m³/m"] == described[1:3]
+    assert ["Pump's flow, L/s", "Volume per meter of depth, m³/m"] == described[1:3]
