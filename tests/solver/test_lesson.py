@@ -136,7 +136,7 @@ def test_readings_beyond_a_published_table_are_refused_with_what_the_table_says(
         made(motor_size="20", volts_ab="480", volts_bc="440", volts_ca="420"), "derated_power", 3
     )
     assert one.refusal.startswith(
-        "Its formula can't be calculated: a voltage unbalance of 7.46% is"
+        "Its formula can't be calculated: a voltage unbalance of 7.46 % is"
     )
 
 

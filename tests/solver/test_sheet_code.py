@@ -58,7 +58,7 @@ def test_every_single_mistyped_character_is_refused(code):
     for at, right in enumerate(text):
         for wrong in SIGNS:
             if right != "-" and wrong != right and not any({wrong, right} <= two for two in ALIKE):
-                with pytest.raises(BadCode, match=r"is not the code|wrong character"):
+                with pytest.raises(BadCode, match=r"isn't the code|wrong character"):
                     read_sheet_code(text[:at] + wrong + text[at + 1 :])
 
 
@@ -69,7 +69,7 @@ def test_every_swap_of_two_neighbours_is_refused(code):
     for at in range(len(packed) - 1):
         if packed[at] != packed[at + 1]:
             swapped = packed[:at] + packed[at + 1] + packed[at] + packed[at + 2 :]
-            with pytest.raises(BadCode, match=r"is not the code|wrong character"):
+            with pytest.raises(BadCode, match=r"isn't the code|wrong character"):
                 read_sheet_code(swapped)
 
 

@@ -119,7 +119,7 @@ def test_each_kind_of_a_chapter_says_its_level_and_when_it_comes_back():
 def test_a_mistake_made_twice_is_told_in_the_words_of_its_problem():
     (flaw,) = told(*slips(3)).flaws
     assert ("brake_power", 3) == (flaw.family.name, flaw.recurring.times)
-    assert "multiplies by the pump efficiency" in flaw.says
+    assert "You multiplied by the pump efficiency" in flaw.says
 
 
 def test_a_mistake_of_a_problem_that_is_no_longer_made_is_left_out():
@@ -174,11 +174,12 @@ def test_lines_that_cannot_be_read_are_named_and_escaped(log):
 
 
 def test_what_is_due_is_said_in_whole_sentences():
-    assert "Nothing is due now." in words.due(told(), MOST)
-    assert "1 kind is due now. It is here." in words.due(told(one(status="wrong")), MOST)
+    assert "Nothing is due right now." in words.due(told(), MOST)
+    assert "1 kind comes back today. It is here." in words.due(told(one(status="wrong")), MOST)
     many = told(*[one(f.name, "wrong") for f in HORSEPOWER])
-    assert f"{len(HORSEPOWER)} kinds are due now. The 6 least sure are here." in words.due(
-        many, MOST
+    assert (
+        f"{len(HORSEPOWER)} kinds come back today. The 6 you are least sure of are here."
+        in words.due(many, MOST)
     )
 
 
@@ -238,7 +239,7 @@ def test_a_first_monday_and_a_sunday_are_no_special_case():
 def test_practise_exactly_this_gives_problems_with_that_mistake(show):
     panel = show(*slips())
     (flaw,) = panel.flaws.children
-    assert "multiplies by the pump efficiency" in flaw.children[0].value
+    assert "You multiplied by the pump efficiency" in flaw.children[0].value
     flaw.children[1].children[0].click()
     card = panel.practising.children[0]
     for _ in range(5):
@@ -257,7 +258,7 @@ def test_another_kind_takes_the_place_of_the_one_before_and_says_what_was_left(s
     second.click()
     assert (card,) == panel.practising.children
     assert before.family is not card.practice.case.family
-    assert f"The problem before it was {before.code}. You had typed “12”." in text(card.said.value)
+    assert f"The problem before was {before.code}. You had typed “12”." in text(card.said.value)
 
 
 def test_a_try_here_is_kept_and_looking_again_leaves_the_card_as_it_is(show, log):
@@ -300,15 +301,18 @@ def test_what_could_not_be_saved_is_said_and_saved_by_looking_again(show, log):
     with pytest.raises(NotKept, match="The disk is full"):
         log.keep(one())
     panel.again.click()
-    assert "1 answer could not be saved yet." in panel.top.value
+    assert (
+        "1 answer couldn't be saved yet. It is kept and saved with your next one."
+        in panel.top.value
+    )
     log.path.unlink()
     panel.again.click()
-    assert "could not be saved" not in panel.top.value
+    assert "couldn't be saved" not in panel.top.value
     assert line_of(log.attempts[0]) == log.path.read_text().strip()
 
 
 def test_a_log_that_cannot_be_read_is_said_and_the_page_still_opens(show, log):
     log.path.mkdir()
     panel = show()
-    assert "Your log couldn't be read." in panel.said.value
-    assert "Nothing is in your log yet." in panel.top.value
+    assert "Your log couldn&#x27;t be read." in panel.said.value
+    assert "Your log is empty so far." in panel.top.value

@@ -43,7 +43,8 @@ def _waiting(log: Log) -> str:
     if not log.waiting:
         return ""
     many = counted(len(log.waiting), "answer")
-    return f"<p>{many} couldn't be saved yet. They are kept and saved with your next one.</p>"
+    they = "It is" if len(log.waiting) == 1 else "They are"
+    return f"<p>{many} couldn't be saved yet. {they} kept and saved with your next one.</p>"
 
 
 def ready(told: Progress) -> str:
