@@ -138,11 +138,11 @@ def test_a_whole_exam_is_taken_by_keyboard_alone_though_all_is_killed_in_the_mid
     wait_for(page, "Question 8 of 8")
     wait_for_answer_box(page)
 
-    tab_to(page, "Hand in")
+    tab_to(page, "Turn it in")
     page.keyboard.press("Enter")
     wait_for(page, "1 question has no answer: 8.")
     wait_for(page, "1 question is marked to come back to: 4.")
-    assert "Yes, hand it in" == focused(page)
+    assert "Yes, turn it in" == focused(page)
     page.wait_for_timeout(SLOWER)
     page.keyboard.press("Enter")
     wait_for(page, "6 of 8 right in time (75%).")
@@ -180,8 +180,8 @@ def view(request, window):
         panel.locator(".w2w-sheet mjx-container").first.wait_for()
     elif request.param == "handing in":
         press("Hide the formulas")
-        press("Hand in")
-        wait_for(window, "Yes, hand it in")
+        press("Turn it in")
+        wait_for(window, "Yes, turn it in")
     elif request.param == "paused":
         press("Pause and leave")
         wait_for(window, "The exam is paused")
@@ -190,9 +190,9 @@ def view(request, window):
         panel.get_by_role("button", name="Continue this exam").first.click()
         wait_for(window, "Question 2 of 8")
         wait_for_answer_box(window)
-        press("Hand in")
+        press("Turn it in")
         wait_for(window, "questions have no answer")
-        press("Yes, hand it in")
+        press("Yes, turn it in")
         wait_for(window, "The result")
         panel.locator("details summary").first.click()
     return panel

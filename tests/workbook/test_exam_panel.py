@@ -161,7 +161,7 @@ def test_nothing_tells_before_the_end_whether_an_answer_is_right(panel):
 def test_an_answer_is_on_disk_when_it_is_said_to_be_kept(panel):
     open_code(panel)
     send(panel, "2")
-    assert "Question 1 is kept: choice 2" in words(panel.sit.said.value)
+    assert "Question 1 is saved: choice 2" in words(panel.sit.said.value)
     assert "2" == Sitting(panel.sit.desk.sitting.path).answers[1].typed
     assert "Question 2 of 4" == words(panel.sit.head.value)
 
@@ -209,7 +209,7 @@ def test_one_press_hands_nothing_in_and_says_what_is_not_done(panel, logged):
     assert "3 questions have no answer: 2, 3 and 4." in words(panel.sit.said.value)
     assert [panel.sit] == shown(panel)
     panel.sit.not_yet.click()
-    assert "Hand in" == panel.sit.hand_in.description
+    assert "Turn it in" == panel.sit.hand_in.description
     panel.sit.hand_in.click()
     assert [] == logged
 
@@ -273,7 +273,7 @@ def test_a_pause_leads_to_the_set_up_where_it_can_be_gone_on_with(panel):
     assert [panel.start] == shown(panel)
     assert not panel.sit.clock.pulse.playing
     text = words(panel.start.earlier.open.children[0].children[0].value)
-    assert re.fullmatch(r"Begun before: 4 questions, 1 answered, 9 min \d+ s left\.", text)
+    assert re.fullmatch(r"Started earlier: 4 questions, 1 answered, 9 min \d+ s left\.", text)
     panel.start.earlier.buttons[0].click()
     assert ([panel.sit], 2) == (shown(panel), panel.sit.desk.number)
 
@@ -292,7 +292,7 @@ def test_the_clock_can_be_hidden_and_still_says_calmly_when_the_time_is_nearly_o
     assert "The clock is hidden." in clock.time.value
     assert "" == said[0]
     assert any("Less than 5 minutes are left." in text for text in said)
-    assert "The time is over. You can go on." in said[-1]
+    assert "Time is up. You can go on" in said[-1]
     send(panel, "1")
     assert "Question 1 is kept" in words(panel.sit.said.value)
 

@@ -161,7 +161,7 @@ def test_readings_with_which_the_arithmetic_fails_are_not_called_a_lack_of_formu
     panel = worked("nameplate", "reactive_power", input_power="40 kW", apparent_power="31 kVA")
     told = words(panel.said.value)
     assert "The reactive power can't be calculated: its formula would" in told
-    assert "The power factor comes to 1.29. It cannot be above 1." in told
+    assert "The power factor comes to 1.29. It can't be above 1." in told
 
 
 def test_an_unusual_reading_is_worked_and_remarked_on():

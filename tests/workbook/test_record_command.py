@@ -58,7 +58,7 @@ def test_a_page_for_each_pump_is_printed_with_its_work_and_its_cautions(record, 
     assert first.startswith("Tannery Lane, Pump 1, 2024-05-01\n")
     assert "[look into it] current unbalance: 8%" in first
     assert "Limit: up to 5% is good, up to 10% is acceptable" in first
-    assert "current unbalance = largest deviation in amps / average amps × 100%" in first
+    assert "current unbalance = largest deviation from average amps / average amps × 100%" in first
     assert "insulation at 60 s: over 2,000 megohms" in first
     assert "- Door: blue" in first
     assert "[beyond limit] insulation at 40 °C: 3 megohms" in second
@@ -73,7 +73,7 @@ def test_what_is_to_be_known_is_told_by_row_and_column_beside_the_pages(record, 
     assert 'Row 1, column “Door”: This record has no reading called "Door".' in told
     assert 'Row 3, column “Amps B”: "ten" has no number in it' in told
     assert 'Row 3, column “Date”: "5/1/2024" could be 2024-05-01 or 2024-01-05.' in told
-    assert "2 rows worked. 2 with something to be known." in told
+    assert "2 rows worked. 2 with a note." in told
 
 
 def test_bare_numbers_are_said_to_count_in_the_units_asked_for(record, tmp_path):

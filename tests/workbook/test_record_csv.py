@@ -337,7 +337,7 @@ def unit_of_another_kind(sheet, draw):
 
 
 def unit_not_known(sheet, draw):
-    put_column(sheet, draw, "Rated flow (barleycorns)", "Rated flow (barleycorns)", "not a unit")
+    put_column(sheet, draw, "Rated flow (barleycorns)", "Rated flow (barleycorns)", "isn't a unit")
 
 
 def twice(sheet, draw):

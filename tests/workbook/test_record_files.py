@@ -106,8 +106,8 @@ def test_more_messages_than_a_screen_holds_are_there_to_open():
     [
         (b"", "The file is empty."),
         (b"\x89PNG\r\n\x1a\n\x00\x00", "None of the first rows has a heading this record knows."),
-        (b"Pump,kW\n", "The file has headings and no row under them."),
-        (b"Pump,kW\n" + b" " * MOST_BYTES, "The file has 2.0 MB, and this page reads up to 2 MB."),
+        (b"Pump,kW\n", "The file has headings but no rows under them."),
+        (b"Pump,kW\n" + b" " * MOST_BYTES, "The file is 2.0 MB, and this page takes up to 2 MB."),
     ],
 )
 def test_a_file_that_cannot_be_read_says_why_and_the_one_before_stays(data, why):
@@ -116,7 +116,7 @@ def test_a_file_that_cannot_be_read_says_why_and_the_one_before_stays(data, why)
     told = words(panel.files.said.value)
     assert "“other.csv” couldn't be read." in told
     assert why in told
-    assert "The file before it is still open." in told
+    assert "The file you had before is still open." in told
     panel.files.pump.index = 1
     assert "Tannery Lane, pump 2" in words(panel.result.value)
 

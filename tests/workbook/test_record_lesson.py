@@ -106,7 +106,7 @@ def test_a_named_mistake_is_told_from_a_right_answer(panel):
 def test_own_numbers_have_no_code_and_the_page_says_how_to_share_them(panel):
     panel.lesson.own.click()
     shown = " ".join(part.value for part in _html(panel.lesson.card))
-    assert "no code stands for them" in shown
+    assert "there is no code for them" in shown
     assert panel.lesson.card.code.box not in list(_all(panel.lesson.card))
 
 
@@ -116,7 +116,7 @@ def test_the_problem_left_behind_is_named_and_an_unchecked_answer_with_it(panel)
     title = card.practice.case.family.title
     card.answer.box.value = "11"
     card.next.click()
-    assert f"The problem before it was “{title}”. You had typed “11”." in words(card.said.value)
+    assert f"The problem before was “{title}”. You had typed “11”." in words(card.said.value)
 
 
 def test_fresh_numbers_come_with_a_code_to_share(panel):
@@ -135,7 +135,7 @@ def test_what_makes_no_fair_problem_is_listed_with_its_reason():
     made.run.click()
     made.lesson.own.click()
     told = words(" ".join(part.value for part in _html(made.lesson.card)))
-    assert "no fair problem with these numbers" in told
+    assert "with these numbers; try fresh ones" in told
     assert "It is too close to a limit to be judged fairly." in told
 
 
@@ -144,7 +144,7 @@ def test_a_record_that_makes_no_problem_says_what_to_add():
     made.form.controls["pump"].value = "Pump 2"
     made.run.click()
     made.lesson.own.click()
-    assert "These readings make no problem yet." in words(made.lesson.said.value)
+    assert "These readings don't make a problem yet." in words(made.lesson.said.value)
     assert made.lesson.card is None
 
 
@@ -155,7 +155,7 @@ def test_where_no_own_number_is_fair_fresh_ones_are_offered():
         made.form.controls[name].value = text
     made.run.click()
     made.lesson.own.click()
-    assert "Take fresh numbers." in words(made.lesson.said.value)
+    assert "Use fresh numbers." in words(made.lesson.said.value)
     made.lesson.fresh.click()
     assert made.lesson.card.practice.case.code
 

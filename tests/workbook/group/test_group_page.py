@@ -45,7 +45,7 @@ def test_a_message_around_the_text_does_no_harm(own):
 def test_a_broken_text_leaves_the_open_set_with_all_answers(page, own):
     answer(page, 1, "12.5")
     paste(page, WEDNESDAY.text[:-3])
-    assert "The set breaks off." in page.said.value
+    assert "The end of the set is missing." in page.said.value
     assert "The set you had open is still open." in page.said.value
     assert WEDNESDAY == own.problems
     assert 1 == len(typed(own))
@@ -110,7 +110,7 @@ def test_a_hostile_address_gives_a_sentence_and_opens_nothing(own, monkeypatch, 
 def test_an_answer_goes_into_the_log_as_of_the_set_and_by_the_name(page, own):
     page.name.box.value = "  Ana\n"
     told = answer(page, 1, f"{CASES[0].answer:.5g}")
-    assert "This was your first try." in told
+    assert "Try 1." in told
     assert [(CASES[0].code, f"{CASES[0].answer:.5g}", WEDNESDAY.key, "Ana")] == typed(own)
     assert "You have answered 1 of 3 questions. Not answered yet: 2 and 3." in page.stands.value
 
@@ -125,7 +125,7 @@ def test_what_was_answered_shows_again_in_a_new_page(page, own, tmp_path):
     assert "Ana" == again.name.box.value
     first, second, third = again.cards.values()
     assert "987654321" == first.answer.box.value
-    assert "This answer is kept. It was your first try." in first.said.value
+    assert "Try 1. This answer is kept." in first.said.value
     assert "w2w-right" in second.said.value
     assert "" == third.answer.box.value
     assert "You gave this answer before" in answer(again, 1, "987654321")
@@ -137,7 +137,7 @@ def test_a_worked_solution_that_was_opened_still_counts_after_a_restart(page, ow
     next(iter(page.cards.values())).worked.click()
     again = slow(WorkPanel(OwnGroup(Log(own.kept.path))))
     paste(again, WEDNESDAY.text)
-    assert "The worked solution has been shown" in answer(again, 1, "12")
+    assert "You have seen the worked solution" in answer(again, 1, "12")
     assert ["shown"] == [each.status for each in again.own.kept.attempts]
 
 
@@ -267,7 +267,7 @@ MAKING_FAULTS = [
     ("codes", "BP-2U1-7-69", "Problem 1: “BP-2U1-7-69” has a wrong character somewhere."),
     ("codes", "BP-2U2-7-13", "Problem 1: A newer version of the workbook made this code"),
     ("title", "a" * 61, "A title has up to 60 characters; yours has 61."),
-    ("site", "javascript:alert(1)", "“javascript:alert(1)” is no address of a site."),
+    ("site", "javascript:alert(1)", "“javascript:alert(1)” isn't a web address."),
 ]
 
 

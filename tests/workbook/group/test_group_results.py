@@ -77,7 +77,7 @@ def test_five_files_show_by_question_who_got_what_and_which_mistake(together, fi
 def test_the_commonest_mistake_comes_first_with_the_chapter_to_read_again(together, files):
     bring(together, files)
     told = words(together.flaws.value)
-    assert told.startswith("Brake power 4 of 5 members, in question 1.")
+    assert told.startswith("Brake horsepower 4 of 5 members, in question 1.")
     assert "Read again: 1. Three horsepowers" in told
     assert 'href="01-three-horsepowers.ipynb"' in together.flaws.value
 
@@ -144,7 +144,7 @@ def test_without_names_no_name_is_anywhere_and_the_numbers_stay(together, files)
     )
     _, table = held(together.saved.value)
     told = bring(together, {"ana.jsonl": b"nothing"})
-    assert "File 1 was left out: it holds no answers." in told
+    assert "File 1 was left out: it doesn't hold any answers." in told
     for name in GROUP:
         found = re.search(rf"\b{re.escape(name.strip('='))}", shown + table.decode() + told)
         assert found is None, name
@@ -198,7 +198,7 @@ def test_nothing_of_a_result_is_believed_but_what_was_typed(together, tmp_path):
 def test_begin_again_puts_aside_what_was_brought_in(together, files):
     bring(together, files)
     together.again.click()
-    assert "Nothing is brought in yet." in together.top.value
+    assert "Nothing has been brought in yet." in together.top.value
     assert "none" == together.shown.layout.display
 
 
