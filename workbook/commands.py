@@ -84,7 +84,7 @@ def _test(options: argparse.Namespace) -> int:
 def _record_options(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("file", nargs="?", help="a CSV file with a row for each pump and day")
     parser.add_argument(
-        "--units", choices=("us", "si"), default="us", help="units of numbers that have none"
+        "--units", choices=("us", "si"), default="us", help="units of numbers typed without one"
     )
     parser.add_argument(
         "--template", action="store_true", help="print an empty CSV with every heading"

@@ -53,7 +53,7 @@ TURNS: dict[str, str] = {
     r"\bmore dearly\b|\bcheaply\b|\bin vain\b|\bby no means\b|\bas yet\b": "plain words",
     # school words, British words
     r"\bsits? (?:an|the|certification|for)?\s*exams?\b|\bsit certification\b": "take an exam",
-    r"\bhand(?:s|ed|ing)? in\b": "turn in",
+    r"(?<!by )\bhand(?:s|ed|ing)? in\b": "turn in",
     r"\b(?:another|a later|a newer|an older|the same|no|which|new) edition\b": "version",
     r"\bticks? (?:a|an|the|every|all|\*)": "check",
     r"\b(?:is|are|was|were) not marked\b|\bmarks? what was\b": "graded",

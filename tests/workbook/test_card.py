@@ -2,6 +2,7 @@
 
 import re
 from functools import partial
+from html import unescape
 from itertools import pairwise
 from operator import itemgetter
 
@@ -56,7 +57,7 @@ def type_in(entry, text):
 
 
 def words(html):
-    return " ".join(re.sub(r"<[^>]*>", " ", html).split())
+    return " ".join(unescape(re.sub(r"<[^>]*>", " ", html)).split())
 
 
 # What counts as a try

@@ -64,7 +64,7 @@ def test_enter_sends_the_answer_once_and_what_was_read_is_said(card):
     box(card).fill("12 kW")
     box(card).press("Enter")
     wait_for_text(card, "Read as 12 kW, which is 16.09 hp.")
-    wait_for_text(card, "This was your first try.")
+    wait_for_text(card, "Try 1.")
     card.page.wait_for_timeout(500)  # a second try would come within this
     assert said(card).get_by_text("first try").is_visible()
 
@@ -82,9 +82,9 @@ def test_a_wrong_answer_is_named_beside_the_box_in_a_region_that_speaks(card):
 def test_a_double_click_is_one_try_and_one_new_problem(card):
     box(card).fill("99999")
     card.get_by_role("button", name="Check").dblclick()
-    wait_for_text(card, "This was your first try.")
+    wait_for_text(card, "Try 1.")
     card.page.wait_for_timeout(500)  # the second click would answer within this
-    assert said(card).get_by_text("This was your first try.").is_visible()
+    assert said(card).get_by_text("Try 1.").is_visible()
     card.get_by_role("button", name="New numbers").dblclick()
     wait_for_text(card, f"The problem before it was {CASE.code}.")
     card.page.wait_for_timeout(500)
@@ -94,7 +94,7 @@ def test_a_double_click_is_one_try_and_one_new_problem(card):
 def test_the_same_answer_sent_again_is_told_and_not_counted(card):
     box(card).fill("99999")
     box(card).press("Enter")
-    wait_for_text(card, "This was your first try.")
+    wait_for_text(card, "Try 1.")
     card.page.wait_for_timeout(500)  # later than a double click
     box(card).press("Enter")
     wait_for_text(card, "You already gave this answer, so it doesn't count again.")

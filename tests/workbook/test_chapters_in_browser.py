@@ -53,7 +53,7 @@ def test_a_chapter_opens_its_card_marks_a_right_answer_and_opens_a_code_and_it_f
     answer.fill(f"{case.answer:.4g}")
     answer.press("Enter")
     card.locator(".w2w-right").wait_for()
-    assert "This was your first try." in card.inner_text()
+    assert "Try 1." in card.inner_text()
     for button in ("Show the worked solution", "Show every step"):
         page.get_by_role("button", name=button).click()
     page.locator(".w2w-steps").nth(1).wait_for()

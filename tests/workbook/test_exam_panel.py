@@ -294,7 +294,7 @@ def test_the_clock_can_be_hidden_and_still_says_calmly_when_the_time_is_nearly_o
     assert any("Less than 5 minutes are left." in text for text in said)
     assert "Time is up. You can go on" in said[-1]
     send(panel, "1")
-    assert "Question 1 is kept" in words(panel.sit.said.value)
+    assert "Question 1 is saved" in words(panel.sit.said.value)
 
 
 def test_no_screen_reader_is_told_each_second(panel):

@@ -2,6 +2,7 @@
 
 import re
 from collections import Counter
+from html import unescape
 from itertools import pairwise
 from random import Random
 
@@ -48,7 +49,7 @@ def drawn(practice, count):
 
 
 def words(html):
-    return " ".join(re.sub(r"<[^>]*>", " ", html).split())
+    return " ".join(unescape(re.sub(r"<[^>]*>", " ", html)).split())
 
 
 # What comes back: a pure function of the past

@@ -111,7 +111,7 @@ def test_the_guide_says_why_and_hears_of_an_answer_given_elsewhere_on_the_page(r
         below.locator(".w2w-card").wait_for()
         study.wait_for_timeout(500)
         answer(below, right_answer(below))
-        below.get_by_text("This was your first try.").wait_for()
+        below.get_by_text("Try 1.").wait_for()
     guide.get_by_role("button", name="Next problem").click()
     guide.get_by_text("Here is a new problem.").wait_for()
     assert before[0] not in guide.locator(".w2w-wanted li").all_inner_texts()
@@ -132,11 +132,11 @@ def test_a_due_kind_is_practised_by_keyboard_alone_and_the_focus_is_in_sight(rea
     assert title == below.locator(".w2w-card h3").inner_text()
     keys.type(right_answer(below))
     keys.press("Enter")
-    below.get_by_text("This was your first try.").wait_for()
+    below.get_by_text("Try 1.").wait_for()
     below.get_by_role("button", name="Look again").focus()
     keys.press("Enter")
     problems(study, before + 1)
-    assert below.get_by_text("This was your first try.").is_visible()
+    assert below.get_by_text("Try 1.").is_visible()
     below.get_by_role("button", name=f"Practise: {title}").wait_for(state="detached")
 
 
@@ -189,7 +189,7 @@ def test_a_full_disk_is_said_on_the_card_and_nothing_is_lost_when_there_is_room(
     page.get_by_text("1 answer could not be saved yet.").wait_for()
     path.unlink()
     answer(guide, right_answer(guide))
-    guide.get_by_text("This was your second try.").wait_for()
+    guide.get_by_text("Try 2.").wait_for()
     assert ["wrong", "right"] == [attempt.status for attempt in log_of(fresh).attempts]
 
 

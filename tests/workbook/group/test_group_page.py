@@ -77,7 +77,7 @@ def test_what_was_typed_and_not_checked_is_told_when_another_set_takes_its_place
     card = page.cards[WEDNESDAY.codes[0]]
     card.answer.box.value = "12 or <i>13"
     paste(page, set_of("Other", WEDNESDAY.codes[1:]).text)
-    told = f"You typed this but didn't check it: “12 or &lt;i&gt;13” for {CASES[0].code}."
+    told = f"You typed this but didn&#x27;t check it: “12 or &lt;i&gt;13” for {CASES[0].code}."
     assert told in page.said.value
 
 
@@ -128,8 +128,8 @@ def test_what_was_answered_shows_again_in_a_new_page(page, own, tmp_path):
     assert "Try 1. This answer is kept." in first.said.value
     assert "w2w-right" in second.said.value
     assert "" == third.answer.box.value
-    assert "You gave this answer before" in answer(again, 1, "987654321")
-    assert "This was your second try." in answer(again, 1, "12345678")
+    assert "You already gave this answer" in answer(again, 1, "987654321")
+    assert "Try 2." in answer(again, 1, "12345678")
     assert "You have the right answer already" in answer(again, 2, "1")
 
 

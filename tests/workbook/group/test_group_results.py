@@ -236,14 +236,14 @@ def hostile(tmp_path, files):
     yield b" " * 2_000_001, "it is larger than 2 MB."
     yield b"x\n" * 100_000, f"it has more than {MOST_LINES:,} lines."
     yield good * 2_000, f"it has more than {MOST_LINES:,} lines."
-    yield b"", "it holds no answers."
-    yield b"<script>alert(1)</script>", "it holds no answers."
-    yield b"[" * 100_000, "it holds no answers."
-    yield b"\x89PNG\r\n\x1a\n\x00\xff", "it holds no answers."
-    yield checked_line(99, line).encode(), "it holds no answers."
-    yield checked_line(2, {**line, "status": "splendid"}).encode(), "it holds no answers."
-    yield checked_line(2, {**line, "of": ["GROUP"]}).encode(), "it holds no answers."
-    yield good.splitlines()[0].replace(b"status", b"state"), "it holds no answers."
+    yield b"", "it doesn't hold any answers."
+    yield b"<script>alert(1)</script>", "it doesn't hold any answers."
+    yield b"[" * 100_000, "it doesn't hold any answers."
+    yield b"\x89PNG\r\n\x1a\n\x00\xff", "it doesn't hold any answers."
+    yield checked_line(99, line).encode(), "it doesn't hold any answers."
+    yield checked_line(2, {**line, "status": "splendid"}).encode(), "it doesn't hold any answers."
+    yield checked_line(2, {**line, "of": ["GROUP"]}).encode(), "it doesn't hold any answers."
+    yield good.splitlines()[0].replace(b"status", b"state"), "it doesn't hold any answers."
     yield (
         checked_line(2, {**line, "code": "BP-2U1-8-66"}).encode(),
         "it has no answers of this set.",

@@ -239,7 +239,7 @@ def test_a_folder_that_is_gone_refuses_a_name_with_a_sentence(tmp_path):
 def test_a_right_answer_is_told_kept_and_marked(opened, folder):
     said = opened.answer(1, right(1))
     assert said.startswith("✓ Right")
-    assert said.endswith("This was your first try.")
+    assert said.endswith("Try 1.")
     [line] = opened.lines()
     assert (CASES[0].code, WORK.code, "ana.r", "right", 1) == (
         line.code,
@@ -255,9 +255,9 @@ def test_a_right_answer_is_told_kept_and_marked(opened, folder):
 def test_a_wrong_answer_is_named_and_the_tries_left_are_told(opened):
     said = opened.answer(1, mistaken(1))
     assert CASES[0].mistakes[0].says in said
-    assert "This was your first try. You have 2 tries left." in said
+    assert "Try 1. You have 2 tries left." in said
     assert "You have one try left." in opened.answer(1, "7 hp")
-    assert "This was your third try. You have no try left." in opened.answer(1, "8 hp")
+    assert "Try 3. You have no try left." in opened.answer(1, "8 hp")
 
 
 def test_after_the_last_try_nothing_is_graded_or_kept_and_the_answers_stay(opened):
@@ -272,7 +272,7 @@ def test_after_the_last_try_nothing_is_graded_or_kept_and_the_answers_stay(opene
 def test_without_a_limit_no_number_of_tries_is_told(tmp_path):
     at = Page(write_set(tmp_path, WEEK._replace(tries=0))).begin()
     assert "tries" not in words(at.cards[0].problem.value)
-    assert at.answer(1, "7 hp").endswith("This was your first try.")
+    assert at.answer(1, "7 hp").endswith("Try 1.")
 
 
 @pytest.mark.parametrize("text", ["", "twelve", "12 psi", NASTY])
@@ -286,7 +286,7 @@ def test_what_cannot_be_read_is_no_try_and_is_not_kept(opened, text):
 
 def test_the_same_answer_again_is_no_try(opened):
     opened.answer(1, "700 hp")
-    assert "You gave this answer before" in opened.answer(1, "700.0")
+    assert "You already gave this answer" in opened.answer(1, "700.0")
     assert 1 == len(opened.lines())
 
 
@@ -350,7 +350,7 @@ def test_a_page_that_is_opened_again_stands_as_it_was_left(opened, folder):
     again = Page(folder)
     assert (right(1), mistaken(2), "") == tuple(card.answer.box.value for card in again.cards[:3])
     assert again.said(1).startswith("✓ Right")
-    assert "This answer is kept. This was your second try. You have one try left." in again.said(2)
+    assert "This answer is kept. Try 2. You have one try left." in again.said(2)
     assert "" == again.said(3)
     assert "You have one try left." in again.said(2)
     assert "You have no try left." in again.answer(2, "9 hp")
@@ -376,7 +376,7 @@ def test_two_pages_of_one_folder_share_the_tries(opened, folder):
     other = Page(folder)
     opened.answer(1, "7 hp")
     other.answer(1, "8 hp")
-    assert "This was your third try. You have no try left." in opened.answer(1, "9 hp")
+    assert "Try 3. You have no try left." in opened.answer(1, "9 hp")
 
 
 def test_a_set_that_was_changed_is_taken_in_when_the_page_runs_again(opened, folder):

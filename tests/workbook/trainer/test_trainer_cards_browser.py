@@ -159,9 +159,9 @@ def test_started_it_is_cards_without_code_that_name_mistakes_and_keep_answers(se
     page.get_by_role("button", name="Show the code").click()
     answer(page, f"{MISTAKE.value:.5g}")
     said(page, MISTAKE.says)
-    said(page, "This was your first try. You have 2 tries left.")
+    said(page, "Try 1. You have 2 tries left.")
     answer(page, f"{CASE.answer:.5g}")
-    said(page, "This was your second try.")
+    said(page, "Try 2.")
     assert ["mistake", "right"] == [line.status for line in lines(sent)]
     page.get_by_text("You have answered 1 of 3 questions.").first.wait_for()
 
@@ -180,7 +180,7 @@ def test_after_a_reload_and_after_a_restart_it_stands_as_it_was_left(served, sen
         accept = page.locator(".jp-Dialog button.jp-mod-accept").last
         page.add_locator_handler(accept, lambda button: button.click(), no_wait_after=True)
         start(page, name)
-        said(page, "This answer is kept. This was your first try. You have 2 tries left.")
+        said(page, "This answer is kept. Try 1. You have 2 tries left.")
         assert typed == box(page).input_value()
         assert page.get_by_text("ana.r").first.is_visible()
     assert 1 == len(lines(sent))
@@ -230,7 +230,7 @@ def test_the_work_is_saved_as_one_file(served, sent, page, tmp_path):
     start(page)
     begin(page)
     answer(page, f"{CASE.answer:.5g}")
-    said(page, "This was your first try.")
+    said(page, "Try 1.")
     page.get_by_role("button", name="Save your work as one file").click()
     with page.expect_download() as saving:
         page.get_by_role("link", name="Save the file").click()
@@ -255,7 +255,7 @@ def test_the_keyboard_alone_is_enough(served, sent, page):
         page.keyboard.press("Tab")
         assert "Check" == focused(page)
         page.keyboard.press("Space")
-        said(page, "This was your first try.", number)
+        said(page, "Try 1.", number)
         assert "Check" == focused(page)
     page.get_by_text("You have answered every question.").first.wait_for()
     tab_to(page, "Save your work as one file")
@@ -337,7 +337,7 @@ def test_in_a_plain_jupyterlab_it_works_when_all_cells_are_run_by_hand(root, mad
         assert 0 == page.locator(".wtw-strip").count()
         assert 3 == in_sight(page)[1]
         answer(page, f"{CASE.answer:.5g}")
-        said(page, "This was your first try.")
+        said(page, "Try 1.")
     assert ["right"] == [line.status for line in lines(tmp_path / "week-3")]
 
 
