@@ -265,7 +265,12 @@ def test_the_two_ratios_are_told_from_each_other(problem):
 @problems("insulation_at_40", "polarization_index", "insulation_limit", "minute_reading")
 def test_whoever_tests_reads_of_isolation_of_drives_and_of_a_winding_tested_dead(problem):
     for case in cases(problem):
-        for words in ("qualified person", "isolated", "verified that it is dead", "drive and surge protection"):
+        for words in (
+            "qualified person",
+            "isolated",
+            "verified that it is dead",
+            "drive and surge protection",
+        ):
             assert words in case.question, case.code
 
 

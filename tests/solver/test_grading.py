@@ -80,7 +80,10 @@ def test_an_answer_just_outside_the_band_is_close_and_is_not_right():
 
 
 def test_a_wrong_answer_is_told_what_to_check_first_in_such_a_chain():
-    assert "whether to multiply or divide by each efficiency" in grade(draw("brake_power", 7), "1,234").says
+    assert (
+        "whether to multiply or divide by each efficiency"
+        in grade(draw("brake_power", 7), "1,234").says
+    )
     assert "First check the unit of each reading" in grade(WATER, "1,234").says
 
 

@@ -269,7 +269,9 @@ def test_a_wire_to_water_efficiency_over_100_percent_is_a_contradiction():
 
 def test_kilowatts_volts_amps_and_power_factor_that_disagree_are_a_contradiction():
     found = examined(KNOWN | {"power_factor": "0.6"})
-    assert any("Two ways to get the" in text and "disagree" in text for text in found.contradictions)
+    assert any(
+        "Two ways to get the" in text and "disagree" in text for text in found.contradictions
+    )
 
 
 def test_a_meter_and_a_drawdown_a_tenth_apart_contradict_nothing():
@@ -318,7 +320,10 @@ def test_a_high_leg_that_stays_on_its_line_is_the_supply():
 
 def test_a_high_leg_that_moves_with_its_lead_is_the_motor_side():
     verdict = rolled((29, 25, 24), (24, 29, 25))
-    assert "moves with its lead (A, then B). The cause is the motor, its cable or a splice" in verdict.says
+    assert (
+        "moves with its lead (A, then B). The cause is the motor, its cable or a splice"
+        in verdict.says
+    )
     verdict = rolled((29, 25, 24), (24, 29, 25), (25, 24, 29))
     assert "(A, then B, then C). The cause is the motor" in verdict.says
 

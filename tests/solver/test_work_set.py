@@ -158,9 +158,11 @@ def test_a_code_of_a_set_that_cannot_be_says_why(parts, says):
 def test_a_code_of_a_plant_needs_that_plant_and_another_code_needs_none():
     own = set_of(families=["water_power"], plant=PLANT)
     changed = plant_of({"name": "Marlow Bend", "pumps": [PUMP]})
-    with pytest.raises(BadCode, match=r"is of a plant of the trainer's own\. Use it with the file"):
+    with pytest.raises(BadCode, match=r"is for a trainer's own plant\. Use it with the file"):
         read_set(own.code)
-    with pytest.raises(BadCode, match="is of another plant, or of this one before it was changed"):
+    with pytest.raises(
+        BadCode, match="is for another plant, or for this one before it was changed"
+    ):
         read_set(own.code, changed)
     with pytest.raises(BadCode, match=r"was made without a plant\. Leave the plant out"):
         read_set(own._replace(plant=None).code, PLANT)

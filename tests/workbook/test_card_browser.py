@@ -86,7 +86,7 @@ def test_a_double_click_is_one_try_and_one_new_problem(card):
     card.page.wait_for_timeout(500)  # the second click would answer within this
     assert said(card).get_by_text("Try 1.").is_visible()
     card.get_by_role("button", name="New numbers").dblclick()
-    wait_for_text(card, f"The problem before it was {CASE.code}.")
+    wait_for_text(card, f"The problem before was {CASE.code}.")
     card.page.wait_for_timeout(500)
     assert said(card).get_by_text(CASE.code).is_visible()
 
@@ -155,7 +155,7 @@ def test_the_keyboard_alone_is_enough_and_the_focus_is_never_lost(card):
     assert "Hide the worked solution" == focused(card)
     keys.press("Tab")
     keys.press("Space")
-    wait_for_text(card, f"The problem before it was {CASE.code}.")
+    wait_for_text(card, f"The problem before was {CASE.code}.")
     card.page.wait_for_function("document.activeElement.matches('.w2w-answering input')")
     order = []
     for _ in range(9):

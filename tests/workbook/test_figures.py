@@ -171,7 +171,9 @@ def test_changing_to_metric_keeps_the_machine_to_the_nearest_step():
     figure.system.value = "si"
     # 500 gpm is 31.5 L/s (NIST SP 811: 6.30902e-5 m3/s a gpm), and 100 ft is 30.5 m.
     assert (31.5, 30.5) == (figure.values["flow"], figure.values["head"])
-    assert ["Flow, L/s", "Total dynamic head, m"] == [s.description for s in figure.controls.children[:2]]
+    assert ["Flow, L/s", "Total dynamic head, m"] == [
+        s.description for s in figure.controls.children[:2]
+    ]
 
 
 def test_a_value_beside_a_step_counts_as_the_step():

@@ -29,7 +29,7 @@ def card(opened):
     if found.get_by_label("4. Phase balance").is_checked():
         found.get_by_label("4. Phase balance").uncheck()
     found.get_by_role("button", name="Check every chapter", exact=True).click()
-    wait_for_text(found, "From the next problem on:")
+    wait_for_text(found, "Starting with the next problem:")
     found.get_by_label("Units", exact=True).select_option("US units")
     for case in (draw("water_power", 7), CASE):
         found.get_by_label("Problem code").fill(case.code)
@@ -65,7 +65,7 @@ def test_chapters_are_chosen_with_the_keyboard_alone(card):
     assert "4. Phase balance" == focused(card.page)
     card.get_by_role("button", name="Next problem").focus()
     keys.press("Enter")
-    wait_for_text(card, f"The problem before it was {CASE.code}.")
+    wait_for_text(card, f"The problem before was {CASE.code}.")
     code = card.get_by_label("Problem code")
     expect(code).not_to_have_value(CASE.code)
     assert "balance" == case_from_code(code.input_value()).family.chapter

@@ -82,7 +82,7 @@ def test_a_change_of_units_keeps_what_was_typed(day):
     day.get_by_label("Flow by meter, in gpm").fill("450")
     day.get_by_label("Flow by meter, in gpm").press("Tab")
     day.get_by_label("Units").select_option("Metric units")
-    wait_for_text(day, "the old unit now stands behind it")
+    wait_for_text(day, "the old unit is now written after them")
     assert "450 gpm" == day.get_by_label("Flow by meter, in L/s").input_value()
 
 
@@ -124,11 +124,11 @@ def test_a_file_that_is_far_too_large_is_refused_with_a_sentence(day, tmp_path):
 def test_the_example_plant_shows_its_trends_and_its_faults_when_asked(day):
     day.get_by_role("button", name="Open the example plant").click()
     wait_for_text(day, "What is wrong in the example plant?")
-    assert 0 == day.get_by_text("The insulation falls year by year").count()
+    assert 0 == day.get_by_text("The insulation drops year by year").count()
     day.get_by_label("Pump", exact=True).last.select_option("Heron Slough lift station, Pump 3")
     day.locator(".w2w-trends svg").first.wait_for()
     day.get_by_role("button", name="Show the three faults").click()
-    wait_for_text(day, "The insulation falls year by year")
+    wait_for_text(day, "The insulation drops year by year")
 
 
 def test_a_record_is_printed_as_a_pdf(day):
@@ -146,9 +146,11 @@ def test_a_record_is_made_a_lesson_and_answered_wrong_and_right(day):
     fill_legs(day)
     day.get_by_role("button", name="Work this record").click()
     wait_for_text(day, "The current unbalance is 8%, over 5%.")
-    day.get_by_role("button", name="Practise with these numbers").click()
+    day.get_by_role("button", name="Practice with these numbers").click()
     card = day.locator(".w2w-card")
-    card.get_by_label("What to practise").select_option("Current unbalance: largest deviation from the average, level 2")
+    card.get_by_label("What to practice").select_option(
+        "Current unbalance: largest deviation from the average, level 2"
+    )
     wait_for_text(card, "Here is a new problem.")
     card.locator(".w2w-question", has_text="unbalance").wait_for()
     box = card.get_by_label("Your answer")
@@ -158,7 +160,7 @@ def test_a_record_is_made_a_lesson_and_answered_wrong_and_right(day):
     box.fill("8")
     box.press("Enter")
     wait_for_text(card, "The worked answer is 8%.")
-    day.get_by_role("button", name="Practise with fresh numbers").click()
+    day.get_by_role("button", name="Practice with fresh numbers").click()
     wait_for_text(day, "Fresh numbers like those of")
     assert card.get_by_label("Problem code").input_value()
 
@@ -179,7 +181,7 @@ def shown(workbook_server, new_page):
         wait_for_text(day, "What is wrong in the example plant?")
         day.locator(".w2w-trends svg").first.wait_for()
         day.locator(".w2w-record summary").first.click()
-        day.get_by_role("button", name="Practise with these numbers").click()
+        day.get_by_role("button", name="Practice with these numbers").click()
         day.locator(".w2w-card .w2w-question").wait_for()
         yield day
 

@@ -193,9 +193,15 @@ def test_the_demo_is_printed_and_reads_in_again_as_it_stands(record, tmp_path):
 @pytest.mark.parametrize(
     ("words", "says"),
     [
-        ((), "Name the CSV file to read. Type --template for an empty one to fill in, or --demo for an example."),
+        (
+            (),
+            "Name the CSV file to read. Type --template for an empty one to fill in, or --demo for an example.",
+        ),
         (("nowhere.csv",), "nowhere.csv: No such file or directory. Check the name"),
-        (("pumps.csv", "--csv", "pumps.csv"), "The result would overwrite the file you are reading."),
+        (
+            ("pumps.csv", "--csv", "pumps.csv"),
+            "The result would overwrite the file you are reading.",
+        ),
         (("pumps.csv", "--csv", "x", "--json", "x"), "Two results have the same name."),
         (("pumps.csv", "--csv", "no/such/place.csv"), "Check the name and the folder."),
         (("prose.csv",), "None of the first rows has a heading this record knows"),

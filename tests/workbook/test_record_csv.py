@@ -255,7 +255,7 @@ def cell_fault(sheet, draw, row, name, text, says):
 def unreadable(sheet, draw, row):
     name = draw(st.sampled_from([n for n in NUMERIC if n in sheet.names] or ["date"]))
     if name == "date":
-        cell_fault(sheet, draw, row, name, "Monday", "is not a date")
+        cell_fault(sheet, draw, row, name, "Monday", "isn't a date")
         return
     text = draw(st.sampled_from(UNREADABLE))
     cell_fault(sheet, draw, row, name, text, SAID_OTHERWISE.get(text, f'"{text}"'))
@@ -263,7 +263,7 @@ def unreadable(sheet, draw, row):
 
 def over_range(sheet, draw, row):
     if "insulation_1min" in sheet.names:
-        cell_fault(sheet, draw, row, "insulation_1min", ">2000", "top of the meter's range")
+        cell_fault(sheet, draw, row, "insulation_1min", ">2000", "top of the tester's range")
 
 
 def no_choice(sheet, draw, row):
@@ -272,13 +272,13 @@ def no_choice(sheet, draw, row):
 
 
 def unclear_date(sheet, draw, row):
-    cell_fault(sheet, draw, row, "date", "5/1/2024", "Write the year first")
+    cell_fault(sheet, draw, row, "date", "5/1/2024", "Type the year first")
 
 
 def nameless(sheet, draw, row):
     sheet.rows[row][0] = sheet.rows[row][1] = ""
     sheet.rows[row][2] = sheet.rows[row][2] or valid_now(sheet, 2)
-    sheet.told.append((row, "", "names no pump"))
+    sheet.told.append((row, "", "doesn't name a pump"))
 
 
 def valid_now(sheet, at):
@@ -287,7 +287,7 @@ def valid_now(sheet, at):
 
 def cell_too_many(sheet, draw, row):
     sheet.rows[row] = [*sheet.rows[row], "extra"]
-    sheet.told.append((row, f"column {len(sheet.rows[row])}", "no heading above it"))
+    sheet.told.append((row, f"column {len(sheet.rows[row])}", "has no heading"))
 
 
 def ends_early(sheet, draw, row):
@@ -298,7 +298,7 @@ def ends_early(sheet, draw, row):
 def wrong_letter(sheet, draw, row):
     sheet.rows[row][0] = "Köln"
     sheet.raw[row] = sheet._line(sheet.rows[row]).decode().encode("cp1252", "replace")
-    sheet.told.append((row, "", "not in UTF-8"))
+    sheet.told.append((row, "", "isn't UTF-8"))
 
 
 def open_quote(sheet, draw, row):
@@ -329,7 +329,9 @@ ROW_FAULTS = (
 
 
 def unknown_column(sheet, draw):
-    put_column(sheet, draw, "Colour of the door", "Colour of the door", "This record has no reading called")
+    put_column(
+        sheet, draw, "Colour of the door", "Colour of the door", "This record has no reading called"
+    )
 
 
 def unit_of_another_kind(sheet, draw):
@@ -343,7 +345,7 @@ def unit_not_known(sheet, draw):
 def twice(sheet, draw):
     heading = sheet.headings[1]
     put_column(
-        sheet, draw, heading, f"{heading} (column {len(sheet.headings) + 1})", "The first is read"
+        sheet, draw, heading, f"{heading} (column {len(sheet.headings) + 1})", "That one is read"
     )
 
 

@@ -75,7 +75,10 @@ def test_each_formula_has_its_source_its_reason_and_its_units(sheet):
     for formula in formulas:
         heard = f'aria-label="{escape(formula_text(formula, units))}"'
         own = [item for item in items if heard in item.partition("</summary>")[0]]
-        assert any(escape(formula.source) in one and escape(spoken(formula.why, units)) in one for one in own)
+        assert any(
+            escape(formula.source) in one and escape(spoken(formula.why, units)) in one
+            for one in own
+        )
         assert all("Units: " in one or "Numbers without a unit." in one for one in own)
 
 
@@ -218,7 +221,7 @@ def test_only_what_was_found_is_shown_and_opened_and_all_of_it_comes_back(panel)
 
 
 def test_much_that_is_found_waits_behind_the_buttons(panel):
-    assert "Open a part to see them" in find_in(panel, "head")
+    assert "Open a section to see them" in find_in(panel, "head")
     assert "" == "".join(fold.body.value for fold in panel.folds)
     assert all("found" in fold.button.description for fold in folds(panel))
 

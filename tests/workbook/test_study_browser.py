@@ -116,7 +116,7 @@ def test_the_guide_says_why_and_hears_of_an_answer_given_elsewhere_on_the_page(r
     guide.get_by_text("Here is a new problem.").wait_for()
     assert before[0] not in guide.locator(".w2w-wanted li").all_inner_texts()
     study.get_by_role("button", name="Look again").click()
-    below.get_by_text("No mistake has come twice lately.").wait_for()
+    below.get_by_text("You haven't made any mistake twice lately.").wait_for()
 
 
 def test_a_due_kind_is_practised_by_keyboard_alone_and_the_focus_is_in_sight(reader, study):
@@ -162,7 +162,7 @@ def test_a_copy_is_saved_and_brought_in_where_there_is_nothing_yet(reader, study
 
     fresh = serve()
     fresh.open(study, PAGE)
-    study.locator(PROGRESS).get_by_text("Nothing is in your log yet.").wait_for()
+    study.locator(PROGRESS).get_by_text("Your log is empty so far.").wait_for()
     for said in (
         f"{len(kept)} answers brought in, 0 were",
         f"0 answers brought in, {len(kept)} were",

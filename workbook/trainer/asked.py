@@ -79,6 +79,6 @@ def in_words(tries: int) -> str:
     """A number of tries.
 
     >>> in_words(0), in_words(1), in_words(3)
-    ('no try', 'one try', '3 tries')
+    ('no tries', 'one try', '3 tries')
     """
-    return {0: "no try", 1: "one try"}.get(tries, f"{tries} tries")
+    return {0: "no tries", 1: "one try"}.get(tries, f"{tries} tries")

@@ -130,7 +130,7 @@ def test_what_was_answered_shows_again_in_a_new_page(page, own, tmp_path):
     assert "" == third.answer.box.value
     assert "You already gave this answer" in answer(again, 1, "987654321")
     assert "Try 2." in answer(again, 1, "12345678")
-    assert "You have the right answer already" in answer(again, 2, "1")
+    assert "You already have the right answer" in answer(again, 2, "1")
 
 
 def test_a_worked_solution_that_was_opened_still_counts_after_a_restart(page, own):

@@ -62,7 +62,9 @@ def bring(panel, files):
 
 def test_five_files_show_by_question_who_got_what_and_which_mistake(together, files):
     assert "5 files looked at; 5 new." in bring(together, files)
-    assert "5 members, 3 questions: 8 of 15 right, 5 of them on the first try." in together.top.value
+    assert (
+        "5 members, 3 questions: 8 of 15 right, 5 of them on the first try." in together.top.value
+    )
     first = words(together.all.value).split("Question 2.")[0]
     assert "1. Brake horsepower at the pump shaft, level 2: 2 of 5 right" in first
     says = next(one.says for one in CASES[0].mistakes if one.id == MULTIPLIED)
@@ -246,10 +248,10 @@ def hostile(tmp_path, files):
     yield good.splitlines()[0].replace(b"status", b"state"), "it doesn't hold any answers."
     yield (
         checked_line(2, {**line, "code": "BP-2U1-8-66"}).encode(),
-        "it has no answers of this set.",
+        "it has no answers to this set.",
     )
-    yield checked_line(2, {**line, "of": ""}).encode(), "it has no answers of this set."
-    yield other, "it has no answers of this set."
+    yield checked_line(2, {**line, "of": ""}).encode(), "it has no answers to this set."
+    yield other, "it has no answers to this set."
     yield two, "it has answers of 2 names."
 
 

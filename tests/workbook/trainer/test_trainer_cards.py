@@ -257,7 +257,7 @@ def test_a_wrong_answer_is_named_and_the_tries_left_are_told(opened):
     assert CASES[0].mistakes[0].says in said
     assert "Try 1. You have 2 tries left." in said
     assert "You have one try left." in opened.answer(1, "7 hp")
-    assert "Try 3. You have no try left." in opened.answer(1, "8 hp")
+    assert "Try 3. You have no tries left." in opened.answer(1, "8 hp")
 
 
 def test_after_the_last_try_nothing_is_graded_or_kept_and_the_answers_stay(opened):
@@ -299,7 +299,7 @@ def test_where_the_last_answer_counts_going_back_to_an_earlier_one_is_a_try(tmp_
 
 def test_after_the_right_answer_nothing_more_counts(opened):
     opened.answer(1, right(1))
-    assert "You have the right answer already" in opened.answer(1, "7 hp")
+    assert "You already have the right answer" in opened.answer(1, "7 hp")
     assert 1 == len(opened.lines())
 
 
@@ -332,11 +332,11 @@ def _refuse(*_):
 
 def test_a_sheet_that_cannot_be_read_is_told_and_the_answer_stays_in_the_box(opened, monkeypatch):
     def refuses(*_):
-        raise NotRead("Your log could not be read.")
+        raise NotRead("Your log couldn't be read.")
 
     monkeypatch.setattr(AnswerSheet, "read", refuses)
     said = opened.answer(1, "7 hp")
-    assert "Your log could not be read. Your answer wasn't checked." in said
+    assert "Your log couldn't be read. Your answer wasn't checked." in said
     assert "7 hp" == opened.cards[0].answer.box.value
 
 
@@ -353,7 +353,7 @@ def test_a_page_that_is_opened_again_stands_as_it_was_left(opened, folder):
     assert "This answer is kept. Try 2. You have one try left." in again.said(2)
     assert "" == again.said(3)
     assert "You have one try left." in again.said(2)
-    assert "You have no try left." in again.answer(2, "9 hp")
+    assert "You have no tries left." in again.answer(2, "9 hp")
 
 
 def test_cells_that_run_again_keep_what_was_typed_and_not_checked(opened):
@@ -376,7 +376,7 @@ def test_two_pages_of_one_folder_share_the_tries(opened, folder):
     other = Page(folder)
     opened.answer(1, "7 hp")
     other.answer(1, "8 hp")
-    assert "Try 3. You have no try left." in opened.answer(1, "9 hp")
+    assert "Try 3. You have no tries left." in opened.answer(1, "9 hp")
 
 
 def test_a_set_that_was_changed_is_taken_in_when_the_page_runs_again(opened, folder):
@@ -427,7 +427,7 @@ def test_what_is_tried_out_in_a_course_does_not_go_out_to_people(tmp_path):
     before = sorted(at.iterdir())
     tried = Page(at).begin()
     assert "Right" in tried.answer(1, right(1))
-    assert "What you try out here is not kept." in words(tried.top.head.value)
+    assert "What you try here isn't kept." in words(tried.top.head.value)
     assert before == sorted(at.iterdir())
 
 
@@ -521,7 +521,7 @@ def test_a_page_without_widgets_shows_the_question_and_where_to_write(opened, mo
     assert "application/vnd.jupyter.widget-view+json" in output
     told = words(output["text/html"])
     assert CASES[0].question in told
-    assert "write your answer into the cell below this one" in told
+    assert "write your answer in the cell below this one" in told
 
 
 def test_a_page_without_widgets_says_how_to_give_a_name(folder, monkeypatch):

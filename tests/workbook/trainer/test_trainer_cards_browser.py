@@ -76,7 +76,7 @@ def start(page, name=START):
     state = page.locator('.wtw-strip:is([data-state="ready"], [data-state="stopped"])')
     state.wait_for()
     assert state.get_attribute("data-state") == "ready", state.inner_text()
-    page.get_by_role("heading", name="Handing in").wait_for()
+    page.get_by_role("heading", name="Turning it in").wait_for()
 
 
 def begin(page, name="Ana.R"):

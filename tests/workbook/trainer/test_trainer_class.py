@@ -104,7 +104,7 @@ def test_the_command_writes_the_files_that_are_asked_for_whole(course, tmp_path,
     ("words", "told"),
     [
         (["week-9"], "There is no set.toml in"),
-        (["week-3", "--people", "a.csv", "--questions", "a.csv"], "Two files would have one name."),
+        (["week-3", "--people", "a.csv", "--questions", "a.csv"], "Two files have the same name."),
         (
             ["week-3", "--people", "no/such/place/a.csv"],
             "No such file or directory. Check the name",
@@ -139,7 +139,7 @@ def test_the_class_is_shown_when_asked_for_and_names_go_and_come_at_a_tick(panel
     assert "12 sheets graded." in panel.said.value
     assert "operator-0013" in shown(panel)
     panel.save.click()
-    assert "They hold the ids of people" in panel.saves.value
+    assert "They have people's ids in them" in panel.saves.value
     panel.hidden.value = True
     assert "operator" not in shown(panel)
     assert "" == panel.saves.value  # those had names

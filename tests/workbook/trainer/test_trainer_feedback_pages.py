@@ -64,8 +64,8 @@ def test_nbgrader_gives_out_pages_that_it_did_not_make(tmp_path):
     write_feedback(course, NAME)
     walk.release_feedback(course, NAME)
     given = [p.read_text(encoding="utf-8") for p in tmp_path.glob("exchange/pumps/feedback/*.html")]
-    assert {f"Marked for {person}:" for person in (ANA, BEN)} == {
-        re.search("Marked for .*?:", page)[0] for page in given
+    assert {f"Graded for {person}:" for person in (ANA, BEN)} == {
+        re.search("Graded for .*?:", page)[0] for page in given
     }
 
 

@@ -165,7 +165,7 @@ def test_an_empty_form_says_all_that_is_missing_where_the_eye_is(setting):
     said = setting.locator(".w2w-missing").first
     said.wait_for()
     assert "The title is empty." in said.inner_text()
-    assert "Nothing is chosen to ask." in said.inner_text()
+    assert "Nothing is chosen yet." in said.inner_text()
 
 
 def test_a_plant_is_brought_in_and_its_names_stand_in_the_questions(setting, page, tmp_path):

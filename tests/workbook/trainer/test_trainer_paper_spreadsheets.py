@@ -45,7 +45,7 @@ def test_an_answer_parted_by_its_own_comma_shifts_no_other_answer():
     line = ",".join([str(ANA.code), "ana.r", "", "12,5", *RIGHT[1:]])
     found = one(text() + line + "\r\n")
     assert ("", ()) == (found.person, found.questions)
-    assert "a comma may have parted an answer" in found.reason
+    assert "a comma may have split an answer" in found.reason
 
 
 def test_empty_cells_beyond_the_headings_are_harmless():
@@ -90,13 +90,13 @@ def test_letters_of_another_coding_in_a_name_are_nothing_to_look_at():
     line = ",".join([str(BEN.code), "", "José", *[right(case) for case in BEN.cases]])
     assert not one((text() + line).encode("cp1252")).needs_person
     line = ",".join([str(BEN.code), "", "", "½é", *RIGHT[1:]])
-    assert "is not in UTF-8" in one((text() + line).encode("cp1252")).reason
+    assert "isn't UTF-8" in one((text() + line).encode("cp1252")).reason
 
 
 def test_a_quotation_mark_that_stays_open_is_told_and_spoils_no_other_row():
     line = ",".join([str(ANA.code), "", '"', *RIGHT])
     first, second = marked(text() + line + "\r\n" + text(row(BEN)).partition("\r\n")[2])
-    assert "A quotation mark is opened and not closed." in first.marked.reason
+    assert "A quotation mark was opened and never closed." in first.marked.reason
     assert ("ben.k", 40.0) == (second.marked.person, second.marked.points)
 
 

@@ -244,7 +244,10 @@ def test_the_same_set_again_leaves_its_file_as_it_is_with_its_remarks(course):
             WEEK._replace(work=WEEK.work._replace(seed=9)),
             "Answers to the old questions would no longer count.",
         ),
-        (WEEK._replace(name="Week-3-Power"), "This course already has another set called “week-3-power”."),
+        (
+            WEEK._replace(name="Week-3-Power"),
+            "This course already has another set called “week-3-power”.",
+        ),
     ],
 )
 def test_another_set_of_the_name_is_refused_and_not_a_byte_is_changed(course, other, told):
@@ -272,7 +275,9 @@ def test_other_questions_never_take_the_place_of_those_that_work_is_in_for(cours
     _with_work_in(course)
     before = files(course)
     other = WEEK._replace(work=WEEK.work._replace(seed=9))
-    with pytest.raises(CannotPut, match="People have already turned in work for “week-3-power”: 1 answer sheet"):
+    with pytest.raises(
+        CannotPut, match="People have already turned in work for “week-3-power”: 1 answer sheet"
+    ):
         put(course, other, NOW, replace=True)
     assert before == files(course)
 
