@@ -171,7 +171,7 @@ def test_without_a_worker_it_is_said_that_there_is_none(monkeypatch):
     with (
         LocalCluster(n_workers=0, dashboard_address=ANY_PORT) as empty,
         shared(scheduler=empty.scheduler_address) as mapper,
-        pytest.raises(NotShared, match=r"There is no worker\. Start some"),
+        pytest.raises(NotShared, match=r"There are no workers\. Start some"),
     ):
         next(mapper(len, [sharding.Handed("ana", b"", b"")]))
 
