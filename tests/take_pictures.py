@@ -76,7 +76,7 @@ def test_the_figure(screen):
 def test_own_numbers(screen):
     own = screen.locator(".w2w-own")
     own.get_by_label("Flow, in gpm").fill("450 gpm")
-    own.get_by_label("Head, in ft").fill("62 ft")
+    own.get_by_label("Total dynamic head (TDH), in ft").fill("62 ft")
     own.get_by_role("button", name="Work it out").click()
     own.get_by_text("The water horsepower is 7.045 hp.").wait_for()
     take(own, "own-numbers")
