@@ -50,7 +50,7 @@ def test_every_single_mistyped_character_is_refused(paper):
     for at, right in enumerate(code):
         for wrong in SIGNS:
             if wrong != right and not any({wrong, right} <= pair for pair in ALIKE):
-                with pytest.raises(BadCode, match=r"is not the code|wrong character"):
+                with pytest.raises(BadCode, match=r"isn't the code|wrong character"):
                     read_paper(code[:at] + wrong + code[at + 1 :])
 
 
@@ -60,7 +60,7 @@ def test_every_swap_of_two_neighbours_is_refused(paper):
     code = paper.code
     for at in range(len(code) - 1):
         if len(set(code[at : at + 2])) == 2:
-            with pytest.raises(BadCode, match=r"is not the code|wrong character"):
+            with pytest.raises(BadCode, match=r"isn't the code|wrong character"):
                 read_paper(code[:at] + code[at + 1] + code[at] + code[at + 2 :])
 
 

@@ -20,7 +20,7 @@ OF_A_PLANT = st.builds(
 )
 SIGNS = "ABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-"
 ALIKE = ({"0", "O"}, {"1", "I", "L"})  # taken for each other where a digit stands
-REFUSED = r"is not the code|wrong character"
+REFUSED = r"isn't the code|wrong character"
 
 
 @given(SETS)

@@ -302,7 +302,7 @@ def test_each_cause_of_a_failed_set_up_has_its_own_advice(project, lines, told):
 def test_a_cause_that_nobody_knows_says_what_to_try(project):
     project.pip = BROKEN
     with pytest.raises(
-        bootstrap.SetupFailed, match=r"once more\. The whole .*: ERROR: Nobody knows"
+        bootstrap.SetupFailed, match=r"once more\. All the details are in .*: ERROR: Nobody knows"
     ):
         project.python()
 

@@ -14,6 +14,7 @@ from solver.units import convert
 from workbook.record import NoHeadings, PumpFile
 from workbook.record.headings import heading_of
 from workbook.record.writing import template
+from workbook.spreadsheet import as_typed
 
 
 def opened(data, units="us"):
@@ -268,7 +269,7 @@ def over_range(sheet, draw, row):
 
 def no_choice(sheet, draw, row):
     if "insulation_class" in sheet.names:
-        cell_fault(sheet, draw, row, "insulation_class", "Z", "write A, B, F or H")
+        cell_fault(sheet, draw, row, "insulation_class", "Z", "Type A, B, F or H")
 
 
 def unclear_date(sheet, draw, row):
@@ -466,7 +467,7 @@ def test_every_cell_of_any_text_is_kept(rows):
             for text in (*record.texts.values(), *record.unread.values(), *record.others.values())
         }
         for at, cell in enumerate(row):
-            text = cell.strip()
+            text = as_typed(cell).strip()
             assert (
                 text in held or text.casefold() in nothing or (at == 1 and "flow" in record.values)
             )

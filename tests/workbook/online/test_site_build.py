@@ -228,7 +228,7 @@ def test_a_runtime_that_is_not_whole_says_what_is_missing_and_how_to_get_it(tmp_
     options = Namespace(out=str(tmp_path / "site"), runtime=str(tmp_path))
     assert 1 == command.run(options)
     said = capsys.readouterr().err
-    assert "lacks pyodide.mjs, pyodide.asm.mjs, pyodide.asm.wasm, python_stdlib.zip" in said
+    assert "has no pyodide.mjs, pyodide.asm.mjs, pyodide.asm.wasm, python_stdlib.zip" in said
     assert "To download it, type: npm pack pyodide@" in said
 
 

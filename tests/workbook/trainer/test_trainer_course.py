@@ -66,7 +66,7 @@ def test_a_name_that_nbgrader_cannot_have_is_refused(tmp_path, name):
 
 def test_settings_that_cannot_be_read_are_told(course):
     (course.root / CONFIG).write_text("c = get_config(\n")
-    with pytest.raises(CourseFault, match=r"nbgrader_config.py can't be read: .*Take out what you"):
+    with pytest.raises(CourseFault, match=r"nbgrader_config.py can't be read: .*Undo your"):
         course_at(course.root)
 
 
@@ -154,7 +154,7 @@ def test_a_course_and_what_cannot_be_done_in_it_are_told_in_one_sentence_each(tm
     assert (0, said, "") == run("course", "pumps", folder=tmp_path)
     none = "There is no set “week-3” yet. Add --chapters horsepower,head to make one, or --file.\n"
     assert (2, "", none) == run("set", "week-3", "--course", "pumps", folder=tmp_path)
-    fault = f"There is no set.toml in {tmp_path}/pumps/source/week-3. Put it there.\n"
+    fault = f"There is no set.toml in {tmp_path}/pumps/source/week-3. Put one there, or check the folder.\n"
     assert (2, "", fault) == run("mark", "week-3", "--course", "pumps", folder=tmp_path)
 
 

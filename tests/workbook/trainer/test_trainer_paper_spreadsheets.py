@@ -36,7 +36,7 @@ def test_a_comma_that_may_be_thousands_gives_no_points_by_accident():
     found = one(text(row(ANA, answers), separator=";"))
     question = found.questions[at]
     assert (0.0, "unreadable", True) == (question.points, question.status, question.needs_person)
-    assert "“1,234” may have a decimal comma or thousands." in question.says
+    assert "“1,234” could have a decimal comma or a thousands comma." in question.says
     # Where commas part the cells, a comma inside one is of thousands, as on a card.
     assert "unreadable" != one(text(row(ANA, answers))).questions[at].status
 
@@ -121,7 +121,7 @@ def test_what_is_wrong_with_the_headings_is_said_once_for_the_file():
 
 @pytest.mark.parametrize("data", ["", "\n\n", "Week 3", "1,2,3,4\n", "name;1;2\n", "\x00\x01"])
 def test_a_file_without_a_column_for_codes_is_refused_with_what_to_write(data):
-    with pytest.raises(NoSheets, match=r"has the heading “sheet”\. Begin the file that is made"):
+    with pytest.raises(NoSheets, match=r"has the heading “sheet”\. Use the file made"):
         marked(data)
 
 

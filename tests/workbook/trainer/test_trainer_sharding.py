@@ -142,7 +142,7 @@ def test_an_error_of_a_worker_is_a_sentence_and_nothing_is_written(course, clust
         return mapper(_fail, handed)
 
     with shared(scheduler=cluster.scheduler_address) as mapper:
-        with pytest.raises(NotShared, match=r"could not mark: no room\. Nothing in the"):
+        with pytest.raises(NotShared, match=r"couldn't grade: no room\. Nothing in the"):
             marked(course, "failed.db", failing)
         assert [] == kept_in(course.root / "failed.db")
 
