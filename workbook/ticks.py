@@ -60,7 +60,7 @@ class ChapterTicks:
             name: tick(label, name in ticked, heard) for name, label in titled(names).items()
         }
         self.all = button("Check every chapter", panel.once(lambda: self._tick_all(True)))
-        self.none = button("Untick every chapter", panel.once(lambda: self._tick_all(False)))
+        self.none = button("Uncheck every chapter", panel.once(lambda: self._tick_all(False)))
         buttons = classed(Box([self.all, self.none]), "w2w-buttons")
         self.box = VBox([group("Chapters", self.boxes), buttons])
 

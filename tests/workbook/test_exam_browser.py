@@ -88,7 +88,7 @@ def answer(page, number):
     wait_for_answer_box(page)
     page.keyboard.type(choice(QUESTIONS[number - 1]))
     page.keyboard.press("Enter")
-    wait_for(page, f"Question {number} is kept")
+    wait_for(page, f"Question {number} is saved")
 
 
 def kernels(served):

@@ -56,7 +56,7 @@ def focused(page):
 
 def test_chapters_are_chosen_with_the_keyboard_alone(card):
     keys = card.page.keyboard
-    card.get_by_role("button", name="Untick every chapter").focus()
+    card.get_by_role("button", name="Uncheck every chapter").focus()
     keys.press("Space")
     wait_for_text(card, "Check at least one chapter first.")
     card.get_by_label("4. Phase balance").focus()
@@ -95,7 +95,7 @@ def test_a_wrong_answer_is_listed_as_coming_back_until_it_is_right(card):
 
 def test_without_a_chapter_the_problem_and_what_was_typed_stay(card):
     card.get_by_label("Your answer").fill("12.5")
-    card.get_by_role("button", name="Untick every chapter").click()
+    card.get_by_role("button", name="Uncheck every chapter").click()
     wait_for_text(card, "Check at least one chapter first.")
     card.get_by_role("button", name="Next problem").click()
     card.locator(".w2w-told", has_text="Check at least one chapter first.").wait_for()

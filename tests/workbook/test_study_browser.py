@@ -59,7 +59,7 @@ def opened(reader, new_page):
     """The page with everything on it open, for tests that only look at it."""
     with new_page() as page:
         reader.open(page, PAGE)
-        page.locator(PROGRESS).get_by_role("button", name="Practise").first.click()
+        page.locator(PROGRESS).get_by_role("button", name="Practice:").first.click()
         page.locator(f"{PROGRESS} .w2w-card h3").wait_for()
         page.locator(COPIES).get_by_role("button", name="Make a copy to save").click()
         page.locator(f"{COPIES} a").wait_for()
@@ -116,14 +116,14 @@ def test_the_guide_says_why_and_hears_of_an_answer_given_elsewhere_on_the_page(r
     guide.get_by_text("Here is a new problem.").wait_for()
     assert before[0] not in guide.locator(".w2w-wanted li").all_inner_texts()
     study.get_by_role("button", name="Look again").click()
-    below.get_by_text("You haven't made any mistake twice lately.").wait_for()
+    below.get_by_text("You haven't made the same mistake twice lately.").wait_for()
 
 
 def test_a_due_kind_is_practised_by_keyboard_alone_and_the_focus_is_in_sight(reader, study):
     below, keys = study.locator(PROGRESS), study.keyboard
     title = family_named("energy_cost").title
     before = len(log_of(reader).attempts)
-    below.get_by_role("button", name=f"Practise: {title}").focus()
+    below.get_by_role("button", name=f"Practice: {title}").focus()
     keys.press("Enter")
     box = below.get_by_label("Your answer")
     study.wait_for_function("document.activeElement.closest('.w2w-progress .w2w-card')")
@@ -137,7 +137,7 @@ def test_a_due_kind_is_practised_by_keyboard_alone_and_the_focus_is_in_sight(rea
     keys.press("Enter")
     problems(study, before + 1)
     assert below.get_by_text("Try 1.").is_visible()
-    below.get_by_role("button", name=f"Practise: {title}").wait_for(state="detached")
+    below.get_by_role("button", name=f"Practice: {title}").wait_for(state="detached")
 
 
 def test_the_kinds_of_another_chapter_are_shown_when_it_is_chosen(study):
@@ -186,7 +186,7 @@ def test_a_full_disk_is_said_on_the_card_and_nothing_is_lost_when_there_is_room(
     answer(guide, "99999")
     guide.get_by_text("The disk is full. Free up some space").wait_for()
     page.get_by_role("button", name="Look again").click()
-    page.get_by_text("1 answer could not be saved yet.").wait_for()
+    page.get_by_text("1 answer couldn't be saved yet.").wait_for()
     path.unlink()
     answer(guide, right_answer(guide))
     guide.get_by_text("Try 2.").wait_for()

@@ -111,7 +111,7 @@ class ProgressPanel(Panel):
 
     def _show_due(self) -> None:
         offered = self.told.due_now[:MOST]
-        buttons = [self._practise(f"Practise: {f.title}", self._focus(f)) for f in offered]
+        buttons = [self._practise(f"Practice: {f.title}", self._focus(f)) for f in offered]
         self.due.children = [HTML(words.due(self.told, MOST)), _row(*buttons)]
 
     def _focus(self, family: Family) -> Callable[[], Focused]:

@@ -105,7 +105,7 @@ def test_what_was_answered_shows_again_when_the_page_is_started_again(opened):
     page.locator('.wtw-strip[data-state="ready"]').wait_for()
     page.get_by_label("Text of the set").fill(WEDNESDAY.text)
     page.get_by_role("button", name="Open this set").click()
-    wait_for(page, "This answer is kept. It was your first try.")
+    wait_for(page, "Try 1. This answer is kept.")
     assert "Fay & <b>co" == page.get_by_label("Your name in the group").input_value()
     assert answer_text(CASES[0], FAR) == page.get_by_label("Question 1.").input_value()
 
