@@ -66,7 +66,7 @@ def test_enter_sends_the_answer_once_and_what_was_read_is_said(card):
     wait_for_text(card, "Read as 12 kW, which is 16.09 hp.")
     wait_for_text(card, "Try 1.")
     card.page.wait_for_timeout(500)  # a second try would come within this
-    assert said(card).get_by_text("first try").is_visible()
+    assert said(card).get_by_text("Try 1.").is_visible()
 
 
 def test_a_wrong_answer_is_named_beside_the_box_in_a_region_that_speaks(card):

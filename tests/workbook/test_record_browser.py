@@ -118,7 +118,7 @@ def test_a_file_that_is_far_too_large_is_refused_with_a_sentence(day, tmp_path):
     path = tmp_path / "large.csv"
     path.write_bytes(b"Pump,kW\n" + b"1,10\n" * 3_000_000)
     choose_file(day, path)
-    wait_for_text(day, "The file has 15.0 MB, and this page reads up to 2 MB.")
+    wait_for_text(day, "The file is 15.0 MB, and this page takes up to 2 MB.")
 
 
 def test_the_example_plant_shows_its_trends_and_its_faults_when_asked(day):

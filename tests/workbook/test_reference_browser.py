@@ -51,7 +51,8 @@ def test_a_formula_is_found_and_read_with_the_keyboard_alone(panel):
     assert panel.locator("details").first.get_attribute("open") is None
     keys.press("Enter")
     heard = panel.get_by_role(
-        "img", name="leakage at 10 min = leakage at 1 min / polarization index"
+        "img",
+        name="leakage current at 10 minutes = leakage current at 1 minute / polarization index",
     )
     assert 2 == heard.count()
     assert heard.first.is_visible()

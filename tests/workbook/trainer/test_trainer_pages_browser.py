@@ -151,7 +151,7 @@ def test_a_set_that_stands_there_is_not_replaced_without_its_own_button(served, 
     before = file.read_bytes()
     fill_in(setting, "Twice")
     setting.get_by_role("button", name="Save the set").click()
-    setting.get_by_text("“twice” is already in this course.").wait_for()
+    setting.get_by_text("This course already has another set called “twice”.").wait_for()
     assert before == file.read_bytes()
     setting.get_by_role("button", name="Replace it").click()
     setting.get_by_text("The set that was there is kept in").wait_for()
