@@ -181,7 +181,7 @@ def test_own_readings_are_worked_or_what_is_missing_is_named(horsepower):
     own.get_by_label("Total dynamic head (TDH), in ft").fill("62")
     own.get_by_role("button", name="Work it out").click()
     wait_for_text(own, "The water horsepower is 7.045 hp.")
-    own.get_by_label("What do you want to find?").select_option("input power")
+    own.get_by_label("What do you want to find?").select_option("input power (kW)")
     own.get_by_text("The water horsepower is 7.045 hp.").wait_for(state="detached")
     assert "450 gpm" == own.get_by_label("Flow, in gpm").input_value()
 
