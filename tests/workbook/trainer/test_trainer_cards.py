@@ -203,12 +203,18 @@ def test_a_signed_in_name_that_cannot_be_used_is_asked_for_instead(folder, monke
     assert "The name you signed in with can't be used." in words(at.top.said.value)
 
 
-@pytest.mark.parametrize("data", [b"", b"\xff\xfe", b"a b/c", b"x" * 5000])
-def test_a_spoilt_file_of_the_name_is_told_and_asked_again(folder, data):
+UNUSABLE = f"The name in the file {PERSON} can't be used. Type your name or number again."
+UNREADABLE = f"The file {PERSON} can't be read, so type your name or number again."
+
+
+@pytest.mark.parametrize(
+    ("data", "said"),
+    [(b"", UNUSABLE), (b"\xff\xfe", UNREADABLE), (b"a b/c", UNUSABLE), (b"x" * 5000, UNUSABLE)],
+)
+def test_a_spoilt_file_of_the_name_is_told_and_asked_again(folder, data, said):
     (folder / PERSON).write_bytes(data)
     found = person_at(folder)
-    assert "" == found.id
-    assert found.note.startswith(f"The file {PERSON} ")
+    assert ("", said) == (found.id, found.note)
 
 
 def test_a_file_that_another_editor_saved_is_read(folder):
@@ -392,7 +398,7 @@ def test_a_set_that_was_changed_is_taken_in_when_the_page_runs_again(opened, fol
 def test_without_the_file_of_the_set_one_plain_sentence_says_what_to_do(tmp_path):
     at = Page(tmp_path)
     told = words(at.top.said.value)
-    assert "The file set.toml is not beside this page" in told
+    assert "The file set.toml isn't in the same folder as this page" in told
     assert "Get the whole folder from your trainer again" in told
     assert [] == list(filter(shown, (at.top.asking, at.top.changing, at.end.packing)))
     assert {"This question can't be shown. The reason is at the top of this page."} == {
@@ -496,7 +502,7 @@ def test_what_the_file_lacks_is_said(opened):
     opened.end.pack.click()
     told = words(opened.end.said.value)
     assert "It doesn't have week-3.ipynb, because that isn't in the folder." in told
-    assert "It lacks answer-sheet.jsonl" in told
+    assert "It doesn't have answer-sheet.jsonl" in told
 
 
 def test_a_file_that_cannot_be_packed_is_said(opened, folder):
@@ -526,7 +532,7 @@ def test_a_page_without_widgets_shows_the_question_and_where_to_write(opened, mo
 
 def test_a_page_without_widgets_says_how_to_give_a_name(folder, monkeypatch):
     told = words(outputs(Page(folder).top, monkeypatch)["text/html"])
-    assert "write it into a file person.txt beside this page" in told
+    assert "type it into a file named person.txt next to this page" in told
 
 
 def test_the_calls_of_a_page_share_one_set(folder, monkeypatch):

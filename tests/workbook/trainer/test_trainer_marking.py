@@ -233,7 +233,7 @@ def test_two_computers_that_both_call_their_answer_the_first_try_made_two_tries(
 def test_answers_after_the_worked_solution_do_not_count_and_that_is_said():
     found = question(*tried(mistaken), shown(WEEK, ANA, N, 2), line(WEEK, ANA, N, right, 3))
     assert ("mistake", 5.0) == (found.status, found.points)
-    said = "Answers after the worked solution was opened didn't count."
+    said = "Answers after the worked solution was opened were not counted."
     assert (said, False) == (found.reason, found.needs_person)
 
 

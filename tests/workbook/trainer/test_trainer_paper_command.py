@@ -8,7 +8,8 @@ from workbook.trainer.on_paper.files import answers_csv
 
 from .typed_back import ANA, BEN, SHEETS, WORK, row, text
 
-SET = """
+SET = f"""
+catalogue = {WORK.catalogue}
 title = "Week 3"
 draw = 7
 level = 1
@@ -72,7 +73,7 @@ def test_answers_that_somebody_typed_are_never_written_over(paper, tmp_path):
     (tmp_path / "w-answers.csv").write_bytes(typed.encode())
     status, said, _ = paper("week-3", "--sheets", "2", "--pdf", "w.pdf")
     assert 0 == status
-    assert "w-answers.csv is there already and was left as it is." in said
+    assert "w-answers.csv is already there and was left alone." in said
     assert typed == (tmp_path / "w-answers.csv").read_bytes().decode()
     status, _, told = paper("week-3", "--mark", "w-answers.csv", "--csv", "w-answers.csv")
     assert (
@@ -96,8 +97,8 @@ def test_a_part_of_the_sheets_has_the_codes_it_has_among_all(paper, tmp_path):
     [
         (["week-3"], "Type --pdf and a name to print, or --mark and a file to grade it."),
         (["week-3", "--pdf", "w.pdf"], "Type --sheets 30 for numbered sheets, or --people"),
-        (["week-3", "--pdf", "w.pdf", "--sheets", "0"], "Argument --sheets: 0 is no number of sheets; type"),
-        (["week-3", "--pdf", "w.pdf", "--sheets", "9-3"], "Argument --sheets: 9-3 is no number of sheets"),
+        (["week-3", "--pdf", "w.pdf", "--sheets", "0"], "Argument --sheets: 0 isn't a number of sheets; type"),
+        (["week-3", "--pdf", "w.pdf", "--sheets", "9-3"], "Argument --sheets: 9-3 isn't a number of sheets"),
         (["week-3", "--pdf", "w.pdf", "--sheets", "4", "--people", "people.csv"], "The list has 3 people; there is no sheet 4."),
         (["week-3", "--pdf", "w.pdf", "--sheets", "3", "--solved", "4"], "There is no sheet “4” to work in full. Type numbers from 1 to 3."),
         (["week-3", "--pdf", "w.pdf", "--sheets", "9999"], "One PDF holds 2,500 sheets of this set."),

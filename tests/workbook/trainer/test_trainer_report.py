@@ -175,7 +175,7 @@ def test_what_tells_apart_is_said_in_words_before_the_number():
 
 
 def test_how_rough_the_number_is_depends_on_how_many_there_are():
-    assert "not said under 10 people" in telling_lines(9)[0]
+    assert "With under 10 people, this report doesn't say" in telling_lines(9)[0]
     assert "it may be off by 0.4" in telling_lines(10)[-1]
     assert not any("rough" in line for line in telling_lines(50))
 
