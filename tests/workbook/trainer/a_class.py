@@ -4,6 +4,7 @@ import random
 from collections.abc import Iterator
 from math import exp
 
+from solver import grade
 from solver.work_set import cases_for
 from workbook.log import Attempt, line_of
 from workbook.trainer.assigned import Assigned
@@ -52,5 +53,8 @@ def _sheet(assigned: Assigned, person: str, chance: random.Random, able: float) 
             lines.append(_line(assigned, person, number, case, typed, "mistake", slip.id))
         elif chance.random() < 0.6 and not case.choices:
             typed = f"{case.answer * 1.4567:.6g}"
-            lines.append(_line(assigned, person, number, case, typed, "wrong"))
+            found = grade(case, typed)  # for some kinds it happens to be a known mistake
+            lines.append(
+                _line(assigned, person, number, case, typed, found.status, found.mistake or "")
+            )
     return b"".join(lines)
