@@ -47,11 +47,13 @@ _PER = re.compile(r"(?:times )?(?:/|(?:per|an?|each|every)\b) ?(.+)", re.IGNOREC
 
 
 def without_hedge(plain: str) -> str:
-    """The text without "about", ~, = or "?" around it.
+    """The text without "about", ~, = or "?" around it; text without a figure stays as it is.
 
     >>> without_hedge("about 12.5 hp?"), without_hedge("= 12.5"), without_hedge("12.5")
     ('12.5 hp', '12.5', '12.5')
     """
+    if not any(map(str.isdigit, plain)):
+        return plain
     for _ in range(2):
         if before := _BEFORE.match(plain):
             plain = plain[before.end() :]

@@ -46,17 +46,20 @@ def worked_steps(plan: Plan, known: Mapping[str, float]) -> tuple[Step, ...]:
 def _step_frames(plan: Plan) -> tuple[tuple[Link, str, str], ...]:
     """Each link that is a step, with its unit and why it is so.
 
-    One that only renames is put into those after it; the last gives its name to the one before.
+    One that only renames is put into those after it, with its reason; the last gives its name to the
+    one before.
     """
     renames = {link.target for at, link in enumerate(plan.links) if plan.only_renames(at)}
-    frames, same = [], {}
+    frames, same, reasons = [], {}, {}
     for link in in_order(plan):
         expr = put_in(link.expr, same) if same else link.expr
         why = reason(link, plan.units)
         only_renames = link.target in renames and isinstance(expr, Known)
         if only_renames and link.target != plan.asked:
-            same[link.target] = expr
+            same[link.target], reasons[link.target] = expr, why
             continue
+        used = (reasons.pop(name) for name in names(link.expr) if name in reasons)
+        why = f"{why} {next(used, '')}".strip()
         if only_renames and frames and frames[-1][0].target == expr.name:
             before, _, why = frames.pop()
             expr = before.expr

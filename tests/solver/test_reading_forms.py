@@ -120,7 +120,7 @@ $ 1.5k/month | $/year | 18000 | $1,500/month, which is $18,000/year
 0.5 gigohms | megohm | 500 | 0.5 gigohm, which is 500 megohms
 500 mohm | ohm | 0.5 | 500 milliohm, which is 0.5 ohms
 500 mohm | milliohm | 500 | 500 milliohm
-500 milliohms | megohm | 5e-7 | 500 milliohm, which is 5.000e-07 megohms
+500 milliohms | megohm | 5e-7 | 500 milliohm, which is 0.0000005 megohms
 82% eff | % | 82 | 82%
 82 eff | % | 82 | 82%
 .82 eff | % | 82 | 0.82, which is 82%

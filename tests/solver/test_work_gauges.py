@@ -61,10 +61,8 @@ def test_a_gauge_without_a_height_counts_as_level_and_its_step_says_so(suction, 
     level = work(suction, "head").answer
     found = work(suction | given, "head")
     assert level + more == pytest.approx(found.answer)
-    (named,) = given
-    other = {"discharge": "suction_head", "suction": "discharge_head"}[named.split("_")[0]]
     said = {step.name: step.why for step in found.steps}
-    assert "With no gauge height given, count the gauge as level with the pump." == said[other]
+    assert said["head"].endswith("With no gauge height given, count the gauge as level with the pump.")
 
 
 def test_a_discharge_gauge_is_worked_back_from_the_head_with_heights_below_zero():
@@ -82,7 +80,7 @@ def test_one_pipe_alone_is_no_measure_of_speed_so_the_other_is_asked_for():
 
 def test_a_pressure_and_a_vacuum_on_one_suction_disagree():
     (problem,) = work(PRESSURES | {"suction_vacuum": 3}, "head").contradictions
-    assert "Two ways to the suction gauge as head disagree: 9.24 ft and -3.399 ft." in problem
+    assert "Two ways to get the suction gauge as head disagree: 9.24 ft and -3.399 ft." in problem
 
 
 def test_a_suction_gauge_below_zero_is_a_vacuum_and_agrees_with_one():

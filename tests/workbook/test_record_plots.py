@@ -110,7 +110,7 @@ def test_the_words_and_the_table_tell_every_number_of_the_picture():
         assert f"{day}: {value} megohm" in plot.view.alt
     assert "Limits: least 5, recommended 100." in plot.view.alt
     heads, rows = table_of(plots)
-    assert ("Day", "insulation at 40 °C (megohms)") == heads
+    assert ("Day", "insulation resistance at 40 °C (megohm)") == heads
     assert [
         ("2020-05-01", "500"),
         ("2021-05-01", "480"),
