@@ -146,7 +146,7 @@ def codes_in(text: str) -> list[str]:
     """What stands where codes should, a piece at a time; hyphens are put right.
 
     >>> codes_in("bp–2u1–7-\\n> 68, *WP-1U1-7-WTN* - ")
-    ['BP-2U1-7-KMZ', 'WP-1U1-7-WTN']
+    ['BP-2U1-7-68', 'WP-1U1-7-WTN']
     """
     seen = "".join(sign for sign in text if category(sign) != "Cf")
     spaced = re.sub(r"[^0-9A-Z-]+", " ", _HYPHENS.sub("-", seen).upper())

@@ -103,7 +103,7 @@ def read_line(line: str | bytes) -> Attempt:
 
     >>> read_line('{"v": 1, "id": "9f"}')
     Traceback (most recent call last):
-    workbook.log.attempt.NotAnAttempt: it lacks when, code, family, level, typed, status
+    workbook.log.attempt.NotAnAttempt: it has no when, code, family, level, typed, status
     """
     if len(line) > LONGEST:
         raise NotAnAttempt("it is longer than any attempt")

@@ -29,7 +29,7 @@ def no_picture(redraw: Callable[[], None] | None = None) -> str:
     """What stands in place of a picture; in the static site, `redraw` is called once it can be had.
 
     >>> no_picture()
-    'The picture needs matplotlib, which isn't installed here. The table has every number.'
+    "The picture needs matplotlib, which isn't installed here. The table has every number."
     """
     if not in_browser():
         return MISSING

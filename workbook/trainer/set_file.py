@@ -8,7 +8,7 @@ problems on any machine; only a time without an offset means another moment in a
 ('week-3', 5, 1.0, None)
 >>> parse_set_file('draw = 48213\\nchapters = ["haed"]', "week-3")
 Traceback (most recent call last):
-workbook.trainer.set_checks.SetFault: set.toml: chapters has “haed”, which is none. Did you mean “head”?
+workbook.trainer.set_checks.SetFault: set.toml: chapters has “haed”, which isn't one. Did you mean “head”?
 """
 
 import re
