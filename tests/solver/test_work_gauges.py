@@ -62,7 +62,9 @@ def test_a_gauge_without_a_height_counts_as_level_and_its_step_says_so(suction, 
     found = work(suction | given, "head")
     assert level + more == pytest.approx(found.answer)
     said = {step.name: step.why for step in found.steps}
-    assert said["head"].endswith("With no gauge height given, count the gauge as level with the pump.")
+    assert said["head"].endswith(
+        "With no gauge height given, count the gauge as level with the pump."
+    )
 
 
 def test_a_discharge_gauge_is_worked_back_from_the_head_with_heights_below_zero():

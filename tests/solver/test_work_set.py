@@ -158,7 +158,9 @@ def test_a_code_of_a_set_that_cannot_be_says_why(parts, says):
 def test_a_code_of_a_plant_needs_that_plant_and_another_code_needs_none():
     own = set_of(families=["water_power"], plant=PLANT)
     changed = plant_of({"name": "Marlow Bend", "pumps": [PUMP]})
-    with pytest.raises(BadCode, match=r"is for a trainer's own plant\. Use it together with the set's file"):
+    with pytest.raises(
+        BadCode, match=r"is for a trainer's own plant\. Use it together with the set's file"
+    ):
         read_set(own.code)
     with pytest.raises(
         BadCode, match="is for another plant, or for this one before it was changed"
