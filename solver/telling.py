@@ -18,7 +18,7 @@ from .vocabulary import quantity_named
 __all__ = ["told"]
 
 NEARLY_ZERO = 1e-6
-LONGEST = 70  # characters of worked numbers that are still read at a glance
+LONGEST = 48  # characters of worked numbers that are still read at a glance
 # 82 that went in as a whole number is told without its sign.
 BARE = replace(TEXT, valued=lambda number, unit: number if unit == "%" else with_unit(number, unit))
 

@@ -17,7 +17,7 @@ ON_AMPS = f"{METHOD}: NEMA MG 1's voltage method, used on amps."
 ON_VOLTS = f"{METHOD}, as NEMA MG 1 does."
 FIELD = "Spread, a method used in the field, is highest minus lowest, divided by the average."
 HEATING = (
-    "The extra rise, in percent, is about twice the square of the unbalance: "
+    "The extra rise, in percent, is about twice the unbalance squared: "
     "1.5% unbalance adds 4.5% (US DOE Tip Sheet 7)."
 )
 FULL_LOAD = "Nameplate full-load amps (FLA) are {full_load_amps}."
