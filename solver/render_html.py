@@ -124,9 +124,9 @@ def formula_latex(formula: Formula, units: str, asked: str = "") -> str:
 
     >>> from solver.formulas import POWER
     >>> print(formula_latex(POWER[3], "us"))
-    P_\mathrm{w} = \dfrac{Q \times H}{3{,}960}
+    \mathrm{WHP} = \dfrac{Q \times \mathrm{TDH}}{3{,}960}
     >>> print(formula_latex(POWER[3], "us", "flow"))
-    Q = \dfrac{P_\mathrm{w} \times 3{,}960}{H}
+    Q = \dfrac{\mathrm{WHP} \times 3{,}960}{\mathrm{TDH}}
     """
     asked = asked or formula.result
     written = f"{quantity_named(asked).symbol(units)} = {symbols(formula.solved_for(asked), units)}"

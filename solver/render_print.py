@@ -35,7 +35,7 @@ def formula_marked(formula: Formula, units: str) -> tuple[str, str]:
 
     >>> from solver.formulas import POWER
     >>> formula_marked(POWER[3], "us")[1]
-    '<x><f><o><w>flow (gpm)</w> × <w>head (ft)</w></o><u>3,960</u></f></x>'
+    '<x><f><o><w>flow (gpm)</w> × <w>total dynamic head (ft)</w></o><u>3,960</u></f></x>'
     """
     marked = labelled(formula.expr, units, MARKED)
     return unit_after(formula.result, units), f"<x>{marked}</x>"

@@ -71,7 +71,7 @@ def lesson(examined: Examined) -> Lesson:
     >>> legs = {"amps_a": "25.5", "amps_b": "23", "amps_c": "26.5"}
     >>> found = lesson(examine(read_entries(legs)[0]))
     >>> [one.title for one in found.own][:1], round(found.own[0].case.answer, 6)
-    (['Average amps of three legs, level 1'], 25.0)
+    (['Average amps of the three legs, level 1'], 25.0)
     """
     record = examined.record
     values, told = known_values(examined), setting(examined)

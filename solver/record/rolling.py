@@ -31,9 +31,9 @@ def cause(legs: list[str | None]) -> tuple[str, str]:
     """What the high legs of two or three connections say, and what to look at.
 
     >>> cause(["A", "A", "A"])[0]
-    'The high leg stays on line A, whichever lead is on it: the supply.'
+    'The high leg stays on line A, whichever lead is on it. The cause is in the supply.'
     >>> cause(["A", "B", "C"])[0]
-    'The high leg moves on with its lead (A, then B, then C): the motor, its cable or a splice.'
+    'The high leg moves with its lead (A, then B, then C). The cause is the motor, its cable or a splice.'
     """
     if None in legs:
         return (

@@ -177,7 +177,7 @@ NO_UNIT = "isn't a unit that can be read here. Type one number, such as 12.5 hp.
         ("3 5/2", f'"3 5/2" {TWO}'),
         ("1.2.3", f'"1.2.3" {TWO}'),
         ("4 1000 gal", f'"4 1000 gal" {TWO}'),
-        ("about twelve", '"twelve" has no number in it. Type one number, such as 12.5 hp.'),
+        ("about twelve", '"about twelve" has no number in it. Type one number, such as 12.5 hp.'),
         ("hp", '"hp" has no number in it. Type one number, such as 12.5 hp.'),
         ("%12", f'"%12" {NOT_FIRST}'),
         ("nan", f'"nan" {NOT_GRADED}'),

@@ -48,7 +48,7 @@ def test_its_one_current_and_its_volts_are_set_against_the_nameplate():
     found = examined()
     amps, volts = found.finding("amps_of_one_phase"), found.finding("volts_of_one_phase")
     assert (LOOK, 11) == (amps.state, amps.value)
-    assert "11 A, over the nameplate full-load amps of 10 A" in amps.verdict.says
+    assert "11 A, over the full-load amps of 10 A" in amps.verdict.says
     assert WITHIN == volts.state
     assert "It reads 228 V, against the nameplate's 230 V: 0.87% off." == volts.verdict.says
 
