@@ -187,7 +187,6 @@ def test_a_value_that_cannot_be_read_is_named_by_its_quantity(text):
     ("name", "hint"),
     [
         ("watr_power", "Did you mean water_power"),
-        ("Water Power", "Did you mean water_power"),
         ("zzz", "Type a name such as flow, head or water_power"),
     ],
 )
