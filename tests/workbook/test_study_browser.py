@@ -179,7 +179,7 @@ def test_a_copy_is_saved_and_brought_in_where_there_is_nothing_yet(reader, study
 def test_a_full_disk_is_said_on_the_card_and_nothing_is_lost_when_there_is_room(serve, page):
     fresh = serve()
     path = fresh.folder.parent / ".local/share/Wire to Water/attempts.jsonl"
-    path.parent.mkdir(parents=True)
+    path.parent.mkdir(parents=True, exist_ok=True)
     path.symlink_to("/dev/full")  # every write there fails as on a full disk
     fresh.open(page, PAGE)
     guide = page.locator(GUIDE)
