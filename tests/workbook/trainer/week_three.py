@@ -5,6 +5,7 @@ from collections.abc import Callable, Mapping
 from typing import NamedTuple
 
 from solver import grade
+from solver.catalogue import CATALOGUE
 from solver.work_set import cases_for
 from tests.workbook.trainer import tampering
 from tests.workbook.trainer.sheets import line, right, sheet
@@ -12,8 +13,9 @@ from workbook.trainer.answer_sheet import SHEET
 from workbook.trainer.set_file import parse_set_file
 
 NAME, COUNT, POINTS = "week-3", 12, 2.0
-SET = """
+SET = f"""
 title = "Week 3: power and head"
+catalogue = {CATALOGUE}
 draw = 48213
 chapters = ["horsepower", "head"]
 count = 12
