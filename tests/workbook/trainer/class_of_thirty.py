@@ -104,7 +104,7 @@ def _tampering() -> Iterator[Person]:
     theirs = answers("ada.b", right)
     of_ada = "Answers of “ada.b” were not counted; this is the work of xia.y."
     yield Person("xia.y", "another's sheet", theirs, NOTHING, (1,), of_ada)
-    forged = answers("ada.b", right).replace(b'"who": "ada.b"', b'"who": "yan.z"')
+    forged = sheet(*(line(WEEK, "ada.b", n, right, who="yan.z") for n in ALL))
     not_set = "but this person didn't get that problem"
     yield Person("yan.z", "a forged id", forged, NOTHING, (1,), not_set)
     numbers = numeric("zoë.a")

@@ -149,10 +149,10 @@ def test_a_marked_notebook_is_the_trainers_own(walked, person):
 def test_feedback_has_the_worked_solutions_of_ones_own_numbers(walked, person):
     page = (walked.root / f"feedback/{person.id}/{NAME}/{NAME}.html").read_text(encoding="utf-8")
     for case in cases_for(WEEK.work, person.id):
-        assert f"Problem code: {case.code}" in page
+        assert f"Code of this problem: {case.code}<" in page
     others = {case.code for p in CLASS if p != person for case in cases_for(WEEK.work, p.id)}
     own = {case.code for case in cases_for(WEEK.work, person.id)}
-    assert not [code for code in others - own if f"problem: {code}<" in page]
+    assert not [code for code in others - own if f"of this problem: {code}<" in page]
     score = (
         f"(Score: {person.score:g} / 24.0)"
         if person.score % 1
