@@ -34,7 +34,8 @@ def slips() -> Iterator[tuple[str, bytes]]:
     for person in SLIPPING:
         lines = []
         for number, case in enumerate(cases_for(WEEK.work, person), 1):
-            slip = next((m for m in case.mistakes if kind_of(m) not in used), case.mistakes[0])
+            single = case.single_mistakes
+            slip = next((m for m in single if kind_of(m) not in used), single[0])
             used.add(kind_of(slip))
             lines.append(line(WEEK, person, number, f"{slip.value:.10g}"))
         yield person, sheet(*lines)

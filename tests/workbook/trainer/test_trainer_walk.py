@@ -125,7 +125,7 @@ def test_every_kind_of_known_mistake_in_the_set_was_handed_in_and_named(walked):
     for person in SLIPPING:
         kept = walked.kept(person)
         for row, case in zip(kept, cases_for(WEEK.work, person), strict=True):
-            named |= {kind_of(slip) for slip in case.mistakes if slip.says in row.said}
+            named |= {kind_of(slip) for slip in case.single_mistakes if slip.says in row.said}
     assert set().union(*map(kinds_of, SLIPPING)) == named
 
 

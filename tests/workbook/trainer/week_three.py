@@ -82,8 +82,8 @@ def close(case) -> str:
 
 
 def kinds_of(person: str) -> set[str]:
-    """The kinds of named mistakes that this person's questions have."""
-    return {kind_of(m) for case in cases_for(WEEK.work, person) for m in case.mistakes}
+    """The kinds of mistakes of one link that this person's questions have."""
+    return {kind_of(m) for case in cases_for(WEEK.work, person) for m in case.single_mistakes}
 
 
 def kind_of(mistake) -> str:
