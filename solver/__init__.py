@@ -6,14 +6,14 @@
 'right'
 """
 
-from .case import Case
+from .engine.case import Case
+from .engine.family import Family
+from .engine.grading import Verdict, grade
+from .engine.mistake import Mistake
+from .engine.steps import Step
 from .errors import BadCode, BadDefinition, NotSolvable, SolverError, Unreadable
-from .families import FAMILIES
-from .family import Family
-from .grading import Verdict, grade
-from .library import case_from_code, draw, family_named
-from .mistake import Mistake
-from .steps import Step
+from .topics.library import case_from_code, draw, family_named
+from .topics.problems import FAMILIES
 
 __all__ = [
     "FAMILIES",

@@ -10,7 +10,8 @@ import sys
 from collections.abc import Sequence
 
 from . import FAMILIES, Case, SolverError, case_from_code, draw, family_named, grade
-from .render import (
+from .own.work import work
+from .render.text import (
     case_json,
     case_text,
     family_json,
@@ -19,7 +20,6 @@ from .render import (
     work_json,
     work_text,
 )
-from .work import work
 
 __all__ = ["main"]
 

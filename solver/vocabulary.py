@@ -8,8 +8,8 @@ on. The hard limits are what nature or arithmetic allow: beyond them a reading i
 from types import MappingProxyType
 
 from .errors import BadDefinition
-from .quantities import ALL
-from .quantity import Quantity
+from .topics.quantities import ALL
+from .units.quantity import Quantity
 
 __all__ = ["QUANTITIES", "Quantity", "quantity_called", "quantity_named"]
 
@@ -30,7 +30,7 @@ def quantity_named(name: str) -> Quantity:
         return QUANTITIES[name]
     except KeyError:
         raise BadDefinition(
-            f"no quantity is called {name!r}: add it to its topic in solver/quantities, "
+            f"no quantity is called {name!r}: add it to quantities.py of its topic, "
             "or use one of the names there"
         ) from None
 

@@ -18,7 +18,7 @@ from pathlib import Path
 import hypothesis
 import pytest
 
-from workbook.child import environment
+from workbook.start.child import environment
 
 # As `python3 -m workbook test` has it, also where pytest was started in another way.
 os.environ["PATH"] = environment()["PATH"]

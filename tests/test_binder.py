@@ -19,8 +19,8 @@ from urllib.parse import parse_qs, urlsplit
 
 import pytest
 
-from workbook import child
 from workbook.online import links
+from workbook.start import child
 
 pytestmark = pytest.mark.skipif(sys.platform == "win32", reason="Binder runs on Linux")
 PARTS = ("solver", "workbook", "binder")

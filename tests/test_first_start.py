@@ -14,7 +14,7 @@ from pathlib import Path
 
 import pytest
 
-from workbook import bootstrap
+from workbook.start import bootstrap
 
 pytestmark = [
     pytest.mark.browser,

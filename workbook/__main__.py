@@ -9,7 +9,7 @@ if sys.version_info < (3, 11):
         "Install a newer Python, then type the same command with it." % sys.version_info[:2]
     )
 
-from workbook.commands import main
+from .commands import main
 
 if __name__ == "__main__":
     # What is said is seen at once, also where another program reads it.

@@ -11,9 +11,9 @@ import sys
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
-from workbook import bootstrap, child
 from workbook.online import command as site
 from workbook.online import links
+from workbook.start import bootstrap, child
 from workbook.trainer import command as trainer
 from workbook.trainer.on_paper import command as on_paper
 from workbook.trainer.report import command as report
@@ -65,7 +65,7 @@ def _serving_options(parser: argparse.ArgumentParser) -> None:
 
 
 def _open(options: argparse.Namespace) -> int:
-    from workbook.launcher import open_workbook
+    from .start.launcher import open_workbook
 
     return open_workbook(options.folder, options.port, browser=not options.no_browser)
 
@@ -99,7 +99,7 @@ def _record_options(parser: argparse.ArgumentParser) -> None:
 
 
 def _record(options: argparse.Namespace) -> int:
-    from workbook.record.command import run
+    from .record.command import run
 
     return run(options)
 
@@ -115,7 +115,7 @@ def _sheet_options(parser: argparse.ArgumentParser) -> None:
 
 
 def _sheet(options: argparse.Namespace) -> int:
-    from workbook.reference.command import run
+    from .reference.command import run
 
     return run(options)
 
@@ -128,7 +128,7 @@ def _trainer_options(parser: argparse.ArgumentParser) -> None:
 
 
 def _trainer(options: argparse.Namespace) -> int:
-    from workbook.trainer.opened import open_course
+    from .trainer.opened import open_course
 
     return open_course(options.course, options.port, browser=not options.no_browser)
 

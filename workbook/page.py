@@ -29,9 +29,9 @@ __all__ = [
 
 def practice(name: str):
     """A practice card over the problem families of a chapter, or over one family."""
-    from .card import Card
-    from .chapter import families_of
-    from .practice import Practice
+    from .practice.card import Card
+    from .practice.practice import Practice
+    from .ui.chapter import families_of
 
     return Card(Practice(families_of(name), on_try=_keep))
 
@@ -40,9 +40,9 @@ def mixed():
     """A practice card over chapters and levels to choose, which brings back what went wrong."""
     from solver import FAMILIES
 
-    from .keeper import past, units_of
-    from .mixed import Mixed
-    from .mixed_card import MixedCard
+    from .practice.keeper import past, units_of
+    from .practice.mixed import Mixed
+    from .practice.mixed_card import MixedCard
 
     before = past()
     return MixedCard(Mixed(FAMILIES, on_try=_keep, past=before, units=units_of(before)))
@@ -52,9 +52,9 @@ def study():
     """A practice card that knows what to do next, and says why."""
     from solver import FAMILIES
 
-    from .guided import Guided
-    from .guided_card import GuidedCard
-    from .keeper import past, units_of
+    from .practice.guided import Guided
+    from .practice.guided_card import GuidedCard
+    from .practice.keeper import past, units_of
 
     return GuidedCard(Guided(FAMILIES, on_try=_keep, past=past, units=units_of(past())))
 
@@ -65,7 +65,7 @@ def exam():
 
     from .exam.lines import folder
     from .exam.panel import ExamPanel
-    from .keeper import own_log, past, units_of
+    from .practice.keeper import own_log, past, units_of
 
     return ExamPanel(folder(), own_log().merge, Path.cwd(), units_of(past()))
 
@@ -74,16 +74,16 @@ def progress():
     """How the study stands: the chapters, mistakes that come back, what is due, days of work."""
     from solver import FAMILIES
 
-    from .keeper import own_log
-    from .progress.panel import ProgressPanel
+    from .practice.keeper import own_log
+    from .study.panel import ProgressPanel
 
     return ProgressPanel(FAMILIES, own_log())
 
 
 def log_copies():
     """A copy of the log to save, and copies to bring in."""
-    from .keeper import own_log
-    from .log_copies import LogCopies
+    from .practice.keeper import own_log
+    from .practice.log_copies import LogCopies
 
     return LogCopies(own_log())
 
@@ -95,7 +95,7 @@ def group(part: str = "work"):
     own = own_group()
     if part == "make":
         from .group.make_panel import MakePanel
-        from .keeper import past, units_of
+        from .practice.keeper import past, units_of
 
         return MakePanel(own, units_of(past()))
     if part == "results":
@@ -109,7 +109,7 @@ def group(part: str = "work"):
 
 def _keep(told) -> str:
     """Every try is kept in the reader's log."""
-    from .keeper import keep
+    from .practice.keeper import keep
 
     return keep(told)
 
@@ -125,30 +125,30 @@ def worked_example(code: str):
     """The worked solution of the problem with this code, opened step by step."""
     from solver import case_from_code
 
-    from .worked import WorkedExample
+    from .practice.worked import WorkedExample
 
     return WorkedExample(case_from_code(code))
 
 
 def own_numbers(chapter: str):
     """A reader's own readings, worked by the formulas of a chapter."""
-    from .chapter import asked_in, quantities_of
-    from .own_numbers import OwnNumbers
+    from .practice.own_numbers import OwnNumbers
+    from .ui.chapter import asked_in, quantities_of
 
     return OwnNumbers(quantities_of(chapter), asked_in(chapter))
 
 
 def formulas(chapter: str):
     """The formulas of a chapter, with their units, reasons and sources."""
-    from .chapter import formulas_of
-    from .formula_sheet import FormulaSheet
+    from .reference.formula_sheet import FormulaSheet
+    from .ui.chapter import formulas_of
 
     return FormulaSheet(formulas_of(chapter))
 
 
 def reference():
     """Every formula turned round, constants, units, tables, limits: to find and to print."""
-    from .keeper import past, units_of
+    from .practice.keeper import past, units_of
     from .reference.panel import ReferencePanel
 
     return ReferencePanel(units_of(past()))
@@ -216,14 +216,14 @@ def class_report():
 
 def cautions(*topics: str):
     """The usual cautions for these topics, and the rules they come from."""
-    from .cautions import caution_box
+    from .ui.cautions import caution_box
 
     return caution_box(*topics)
 
 
 def contents():
     """The chapters, as links, with what each covers."""
-    from .contents import list_of_chapters
+    from .ui.contents import list_of_chapters
 
     return list_of_chapters()
 

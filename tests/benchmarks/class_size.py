@@ -24,7 +24,7 @@ from pathlib import Path
 
 from sqlalchemy import create_engine, text
 
-from solver.work_set import set_of
+from solver.sets.work_set import set_of
 from tests.workbook.trainer.a_class import handed_in
 from tests.workbook.trainer.nbgrader_steps import nbgrader
 from tests.workbook.trainer.postgres import postgres, programs

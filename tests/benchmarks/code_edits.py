@@ -14,10 +14,10 @@ from random import Random
 from string import ascii_uppercase, digits
 
 from solver import FAMILIES, BadCode
-from solver.code import Code, read_code
-from solver.paper import CHAPTERS, Paper, read_paper
-from solver.sheet_code import MOST_SHEETS, read_sheet_code, sheet_code
-from solver.work_set import MOST, TOP, read_set, set_of
+from solver.engine.code import Code, read_code
+from solver.sets.paper import CHAPTERS, Paper, read_paper
+from solver.sets.sheet_code import MOST_SHEETS, read_sheet_code, sheet_code
+from solver.sets.work_set import MOST, TOP, read_set, set_of
 
 __all__ = ["KINDS", "SLIPS", "counts", "main"]
 

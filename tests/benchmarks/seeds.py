@@ -9,7 +9,7 @@ import time
 from collections import defaultdict
 
 from solver import draw, grade
-from solver.render import steps_text
+from solver.render.text import steps_text
 from tests.solver.drawn import PROBLEMS, seeds, typed
 
 

@@ -19,7 +19,7 @@ import pytest
 
 from tests.workbook.trainer.a_class import handed_in, people
 from tests.workbook.trainer.week_three import NAME, WEEK
-from workbook import child
+from workbook.start import child
 from workbook.trainer.answer_sheet import SHEET
 from workbook.trainer.bulk import mark_all
 from workbook.trainer.course import CONFIG, course_at, make_course

@@ -18,7 +18,7 @@ from statistics import median
 import pytest
 
 from solver import draw, grade
-from solver.render import case_json, steps_text
+from solver.render.text import case_json, steps_text
 from tests.solver.drawn import PROBLEMS, seeds, typed
 
 from .bare import bare_case, bare_grade

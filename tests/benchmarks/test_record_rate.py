@@ -11,7 +11,7 @@ import time
 
 import pytest
 
-from solver.record import examine
+from solver.own.record import examine
 from workbook.record import PumpFile
 from workbook.record.data import flat_row
 

@@ -11,9 +11,9 @@ from statistics import median
 
 import pytest
 
-from solver.library import draw
-from solver.own_plant import plant_of
-from solver.work_set import case_for, cases_for, set_of
+from solver.sets.own_plant import plant_of
+from solver.sets.work_set import case_for, cases_for, set_of
+from solver.topics.library import draw
 
 KEYS = {"chapters": ("horsepower", "head", "efficiency", "cost"), "count": 12, "seed": 5}
 WORK = set_of(**KEYS)

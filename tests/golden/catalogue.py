@@ -4,7 +4,7 @@
 
 Codes of exams and sets draw from the catalogue whose number they hold. So what that had stays: a
 family that comes later says `since`, and so does a level; one that changes says `revised`; one that
-goes leaves a line in GONE (solver/catalogue.py). The number to write is one above that of the file.
+goes leaves a line in GONE (solver/topics/catalogue.py). The number to write is one above that of the file.
 Run this at a release: it keeps the catalogue of now, and refuses where one given out was disturbed.
 """
 
@@ -12,7 +12,7 @@ import json
 import sys
 from pathlib import Path
 
-from solver.catalogue import CATALOGUE, kinds_at
+from solver.topics.catalogue import CATALOGUE, kinds_at
 
 __all__ = ["FILE", "TELL", "at", "fault", "kept", "main"]
 

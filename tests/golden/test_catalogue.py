@@ -5,8 +5,8 @@ from dataclasses import replace
 import pytest
 
 from solver import FAMILIES
-from solver import catalogue as solvers
-from solver.catalogue import Gone
+from solver.topics import catalogue as solvers
+from solver.topics.catalogue import Gone
 
 from . import catalogue
 

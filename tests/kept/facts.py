@@ -8,10 +8,10 @@ from collections.abc import Callable
 from pathlib import Path
 
 from solver import FAMILIES, Case
-from solver.catalogue import Refused
-from solver.code import read_code
-from solver.paper import cases_of, read_paper
-from solver.work_set import cases_for, read_set
+from solver.engine.code import read_code
+from solver.sets.paper import cases_of, read_paper
+from solver.sets.work_set import cases_for, read_set
+from solver.topics.catalogue import Refused
 from tests.solver.sets import PLANT
 from workbook.exam.outcome import Outcome
 from workbook.exam.sitting import Sitting

@@ -12,8 +12,8 @@ from random import Random
 from tempfile import TemporaryDirectory
 
 from solver import FAMILIES, draw, grade
-from solver.paper import CHAPTERS, Paper
-from solver.work_set import TOP, cases_for, set_of
+from solver.sets.paper import CHAPTERS, Paper
+from solver.sets.work_set import TOP, cases_for, set_of
 from tests.solver.sets import PLANT
 from tests.workbook.trainer.sheets import line, mistaken, right, sheet, shown, wrong
 from workbook.exam.sitting import begin
@@ -23,12 +23,12 @@ from workbook.group.result import result_file
 from workbook.group.set_text import set_of as group_set_of
 from workbook.log import Log, made
 from workbook.record.demo import demo_csv
-from workbook.spreadsheet import csv_of
 from workbook.trainer.answer_sheet import SHEET
 from workbook.trainer.assigned import Assigned
 from workbook.trainer.coming_in.people import Person
 from workbook.trainer.notebook import write_source
 from workbook.trainer.on_paper.sheets import sheets_of
+from workbook.ui.spreadsheet import csv_of
 
 from .facts import of_kept
 

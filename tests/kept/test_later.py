@@ -11,7 +11,7 @@ import sys
 
 import pytest
 
-from solver.catalogue import CATALOGUE
+from solver.topics.catalogue import CATALOGUE
 
 from .facts import still
 from .make import keep
@@ -49,8 +49,8 @@ FAMILIES = tuple(
 OPENED = """
 import json, sys
 from pathlib import Path
-from solver.catalogue import CATALOGUE
-from solver.paper import CHAPTERS, Paper, cases_of
+from solver.topics.catalogue import CATALOGUE
+from solver.sets.paper import CHAPTERS, Paper, cases_of
 from tests.kept.facts import of_kept
 
 fresh = cases_of(Paper(CHAPTERS, 0, "us", 200, 60, True, 5))
@@ -79,11 +79,11 @@ def later(root, tmp_path_factory):
     copy = tmp_path_factory.mktemp("later")
     for part in ("solver", "workbook", "tests"):
         shutil.copytree(root / part, copy / part, ignore=shutil.ignore_patterns("*.png"))
-    catalogue = copy / "solver" / "catalogue.py"
+    catalogue = copy / "solver" / "topics" / "catalogue.py"
     text = catalogue.read_text("utf-8")
     assert 1 == text.count('"machine",\n)')
     catalogue.write_text(text.replace('"machine",\n)', '"machine", "valves",\n)'), "utf-8")
-    families = copy / "solver" / "families" / "__init__.py"
+    families = copy / "solver" / "topics" / "problems.py"
     as_it_is = families.read_text("utf-8")
 
     def run(script, source, *words):

@@ -10,8 +10,8 @@ from typing import NamedTuple
 
 import pytest
 
-from solver.formulas import FORMULAS
-from solver.plan import find_plan
+from solver.engine.plan import find_plan
+from solver.topics.formulas import FORMULAS
 
 __all__ = ["CONSTANT", "Row", "every", "half_a_unit", "worked"]
 

@@ -7,12 +7,12 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from solver.draw import Draw
-from solver.families.legs import TURNS
-from solver.families.rolled import judge_best, judge_cause
-from solver.formulas import FORMULAS
-from solver.plan import find_plan
-from solver.tables import derating_factor, motors
+from solver.engine.draw import Draw
+from solver.engine.plan import find_plan
+from solver.station.legs import TURNS
+from solver.topics.balance.judged_rolled import judge_best, judge_cause
+from solver.topics.formulas import FORMULAS
+from solver.topics.tables import derating_factor, motors
 
 from .published import Row, every, worked
 

@@ -13,9 +13,9 @@ import pint
 import pytest
 import scipy.constants as si
 
-from solver.constant import Constant
-from solver.formulas import FORMULAS
-from solver.tree import constants
+from solver.algebra.constant import Constant
+from solver.algebra.tree import constants
+from solver.topics.formulas import FORMULAS
 
 UREG = pint.UnitRegistry()
 DENSEST, WARM = (UREG.Quantity(rho, "kg/m**3") for rho in (1000.0, 998.2))

@@ -9,7 +9,7 @@ from decimal import Decimal
 import pytest
 import scipy.constants as si
 
-from solver.units import compose, convert, unit
+from solver.units.unit import compose, convert, unit
 
 NIST = "NIST SP 811 (2008), App. B"
 EPANET = "US EPA, EPANET 2.0 and 2.2 source, types.h"

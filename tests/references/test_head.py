@@ -10,8 +10,8 @@ from fluids.friction import friction_factor
 from iapws import IAPWS97
 
 from solver import draw
-from solver.families.scenes_head import VAPOR
-from solver.tables import table_rows
+from solver.topics.head.scenes import VAPOR
+from solver.topics.tables import table_rows
 
 from .published import CONSTANT, Row, every, worked
 

@@ -8,10 +8,16 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from solver import draw, family_named
-from solver.draw import Draw
-from solver.families.winding_faults import between_leads
-from solver.limits import FORM_INSULATION, FORM_OHMS, POLARIZATION, RANDOM_INSULATION, RANDOM_OHMS
-from solver.tables import table_rows
+from solver.engine.draw import Draw
+from solver.topics.insulation.judged_winding import between_leads
+from solver.topics.limits import (
+    FORM_INSULATION,
+    FORM_OHMS,
+    POLARIZATION,
+    RANDOM_INSULATION,
+    RANDOM_OHMS,
+)
+from solver.topics.tables import table_rows
 
 from .published import Row, every, worked
 

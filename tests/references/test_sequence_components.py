@@ -9,8 +9,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from solver.formulas import FORMULAS
-from solver.plan import find_plan
+from solver.engine.plan import find_plan
+from solver.topics.formulas import FORMULAS
 
 TURN = np.exp(2j * np.pi / 3)
 LINES = ("volts_ab", "volts_bc", "volts_ca")

@@ -2,8 +2,8 @@
 
 import pytest
 
-from solver.formulas.nameplate import code_letter, full_load_amps
-from solver.tables import named_rows
+from solver.topics.nameplate.formulas import code_letter, full_load_amps
+from solver.topics.tables import named_rows
 
 from .published import CONSTANT, Row, every, worked
 

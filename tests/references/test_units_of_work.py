@@ -3,7 +3,7 @@
 import pytest
 from iapws import IAPWS97
 
-from solver.formulas.conversion_factors import WATER_MASS
+from solver.topics.conversions.factors import WATER_MASS
 
 from .published import CONSTANT, Row, every, worked
 

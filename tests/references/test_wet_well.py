@@ -2,9 +2,9 @@
 
 import pytest
 
-from solver.formulas import FORMULAS
-from solver.limits import MOTOR_CYCLE
-from solver.plan import find_plan
+from solver.engine.plan import find_plan
+from solver.topics.formulas import FORMULAS
+from solver.topics.limits import MOTOR_CYCLE
 
 from .published import CONSTANT, Row, every, worked
 

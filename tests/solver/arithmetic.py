@@ -6,9 +6,9 @@ of school: brackets, then powers, then Ã— and / from left to right, then + and â
 
 import re
 
-from solver.formulas import FORMULAS
-from solver.show import constant_unit, with_unit
-from solver.tree import constants
+from solver.algebra.tree import constants
+from solver.topics.formulas import FORMULAS
+from solver.units.show import constant_unit, with_unit
 from solver.vocabulary import QUANTITIES
 
 __all__ = ["figures_in", "worked_out"]

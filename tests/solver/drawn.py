@@ -4,7 +4,7 @@ import os
 from decimal import ROUND_HALF_UP, Decimal
 
 from solver import FAMILIES, Family
-from solver.code import MOST_SEED
+from solver.engine.code import MOST_SEED
 
 __all__ = [
     "JUDGEMENTS",

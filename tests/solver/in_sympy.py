@@ -4,8 +4,8 @@ from fractions import Fraction as Ratio
 
 import sympy
 
-from solver.constant import Constant
-from solver.expression import (
+from solver.algebra.constant import Constant
+from solver.algebra.expression import (
     Abs,
     Exponential,
     Expr,

@@ -3,10 +3,10 @@
 from hypothesis import strategies as st
 
 from solver import FAMILIES
-from solver.catalogue import CATALOGUE
-from solver.own_plant import plant_of
-from solver.paper import CHAPTERS
-from solver.work_set import MOST, TOP, set_of
+from solver.sets.own_plant import plant_of
+from solver.sets.paper import CHAPTERS
+from solver.sets.work_set import MOST, TOP, set_of
+from solver.topics.catalogue import CATALOGUE
 
 NAMES = tuple(family.name for family in FAMILIES)
 PUMP = {"name": "Pump 2", "station": "the Quarry Road lift station"}

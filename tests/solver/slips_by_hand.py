@@ -9,10 +9,10 @@ from math import isfinite, prod
 from typing import NamedTuple
 
 from solver import Case
-from solver.algebra import compiled
-from solver.constant import Constant
-from solver.expression import Expr, Fraction, Known, Percent, Product
-from solver.plan import Plan, find_plan
+from solver.algebra.constant import Constant
+from solver.algebra.expression import Expr, Fraction, Known, Percent, Product
+from solver.algebra.solve import compiled
+from solver.engine.plan import Plan, find_plan
 from solver.vocabulary import quantity_named
 
 __all__ = ["KINDS", "Slipped", "slips_of"]

@@ -7,10 +7,8 @@ from random import Random
 import pytest
 import sympy
 
-from solver.algebra import compiled, isolate
-from solver.constant import Constant
-from solver.errors import BadDefinition
-from solver.expression import (
+from solver.algebra.constant import Constant
+from solver.algebra.expression import (
     Abs,
     Exponential,
     Expr,
@@ -25,8 +23,10 @@ from solver.expression import (
     Smallest,
     Sum,
 )
-from solver.formulas import FORMULAS
-from solver.tree import names, walk
+from solver.algebra.solve import compiled, isolate
+from solver.algebra.tree import names, walk
+from solver.errors import BadDefinition
+from solver.topics.formulas import FORMULAS
 from solver.vocabulary import quantity_named
 
 from .in_sympy import in_sympy, symbol

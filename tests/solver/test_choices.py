@@ -6,7 +6,7 @@ from itertools import combinations
 import pytest
 
 from solver import case_from_code, draw, grade
-from solver.choices import choices_of
+from solver.engine.choices import choices_of
 from tests.solver.drawn import IN_TURN, JUDGEMENTS, NUMERIC, NUMERIC_IN_TURN, named, seeds
 
 EACH = seeds(6)

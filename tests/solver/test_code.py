@@ -13,9 +13,10 @@ import pytest
 from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
-from solver import FAMILIES, BadCode, SolverError, case_from_code, draw, library
-from solver.code import MOST_SEED, Code, as_written_now, read_code
-from solver.codec import check_digits, check_letters
+from solver import FAMILIES, BadCode, SolverError, case_from_code, draw
+from solver.engine.code import MOST_SEED, Code, as_written_now, read_code
+from solver.engine.codec import check_digits, check_letters
+from solver.topics import library
 
 from .drawn import PROBLEMS
 

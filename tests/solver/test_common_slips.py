@@ -7,12 +7,12 @@ from math import isclose
 import pytest
 
 from solver import Case, draw, grade
-from solver.choices import choices_of
-from solver.common_slips import common_slips
-from solver.mistake import THIS, Mistake
-from solver.named import CLOSE
-from solver.plan import find_plan
-from solver.telling import told as told_as
+from solver.engine.choices import choices_of
+from solver.engine.common_slips import common_slips
+from solver.engine.mistake import THIS, Mistake
+from solver.engine.named import CLOSE
+from solver.engine.plan import find_plan
+from solver.engine.telling import told as told_as
 
 from .drawn import NUMERIC, NUMERIC_IN_TURN, named
 from .slips_by_hand import KINDS, Slipped, slips_of

@@ -5,7 +5,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from solver import Verdict, draw, grade
-from solver.credit import Credit, share_of
+from solver.sets.credit import Credit, share_of
 
 CREDIT = Credit(
     right=1.0, close=0.8, mistake=0.5, by_mistake={"brake_power.left_out.x": 0.25}, each_try=0.1

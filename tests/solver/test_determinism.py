@@ -14,7 +14,7 @@ from pathlib import Path
 import pytest
 
 from solver import FAMILIES, draw
-from solver.draw import Draw
+from solver.engine.draw import Draw
 
 ROOT = Path(__file__).resolve().parents[2]
 PINNED = [0.09386316009909024, 0.33827915462745395, 0.4208389090643242, 0.3963424806922847]
@@ -22,7 +22,7 @@ PINNED = [0.09386316009909024, 0.33827915462745395, 0.4208389090643242, 0.396342
 DIGEST = """
 import hashlib
 from solver import FAMILIES, draw
-from solver.render import steps_text
+from solver.render.text import steps_text
 total = hashlib.sha256()
 for family in FAMILIES:
     for level in range(1, len(family.levels) + 1):
@@ -87,7 +87,7 @@ class OnlyRandom:
 @pytest.mark.parametrize("family", FAMILIES, ids=lambda family: family.name)
 def test_no_other_method_of_the_generator_is_needed(monkeypatch, family):
     expected = draw(family, 7)
-    monkeypatch.setattr(import_module("solver.draw"), "Random", OnlyRandom)
+    monkeypatch.setattr(import_module("solver.engine.draw"), "Random", OnlyRandom)
     assert expected == draw(family, 7)
 
 

@@ -9,8 +9,8 @@ from statistics import mean
 import pytest
 
 from solver import draw, grade
-from solver.families.balance import BALANCE
-from solver.tables import motor_sizes
+from solver.topics.balance.problems import BALANCE
+from solver.topics.tables import motor_sizes
 
 from .drawn import named, seeds, typed
 

@@ -10,7 +10,7 @@ from math import prod
 import pytest
 
 from solver import draw, grade
-from solver.tables import motor_sizes
+from solver.topics.tables import motor_sizes
 
 from .drawn import rounded, seeds, typed
 

@@ -12,8 +12,8 @@ from math import pi
 import pytest
 
 from solver import draw
-from solver.families.head import HEAD
-from solver.tables import named_rows
+from solver.topics.head.problems import HEAD
+from solver.topics.tables import named_rows
 
 from .drawn import named, seeds
 

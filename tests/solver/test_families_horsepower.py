@@ -11,8 +11,8 @@ import re
 import pytest
 
 from solver import draw, grade
-from solver.families.horsepower import HORSEPOWER
-from solver.spoken import spoken
+from solver.topics.horsepower.problems import HORSEPOWER
+from solver.units.spoken import spoken
 
 from .drawn import named, seeds
 

@@ -9,7 +9,7 @@ from statistics import mean
 import pytest
 
 from solver import draw, grade
-from solver.families.insulation import INSULATION
+from solver.topics.insulation.problems import INSULATION
 
 from .drawn import named, seeds, typed
 

@@ -10,8 +10,8 @@ from statistics import mean
 import pytest
 
 from solver import draw, grade
-from solver.families.nameplate import NAMEPLATE
-from solver.tables import motor_sizes
+from solver.topics.nameplate.problems import NAMEPLATE
+from solver.topics.tables import motor_sizes
 
 from .drawn import named, seeds, typed
 

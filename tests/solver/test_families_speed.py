@@ -8,7 +8,7 @@ DOE Tip Sheet 11). Curves are parabolas, so where they cross is found here by ha
 import pytest
 
 from solver import draw, grade
-from solver.families.speed_and_impeller import SPEED
+from solver.topics.speed.problems import SPEED
 
 from .drawn import named, seeds, typed
 

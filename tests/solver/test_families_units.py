@@ -10,9 +10,9 @@ from math import prod
 import pytest
 
 from solver import draw
-from solver.families.conversions import CONVERSIONS
-from solver.in_pint import quantity
-from solver.units import convert, unit
+from solver.topics.conversions.problems import CONVERSIONS
+from solver.units.in_pint import quantity
+from solver.units.unit import convert, unit
 
 from .drawn import named, seeds
 

@@ -8,8 +8,8 @@ V = T q / 4 and the least times between starts are those of EI 11C201 (1997) cha
 import pytest
 
 from solver import draw, grade
-from solver.families.wet_well import WET_WELL
-from solver.tables import motor_sizes
+from solver.topics.tables import motor_sizes
+from solver.topics.wet_well.problems import WET_WELL
 
 from .drawn import named, seeds, typed
 

@@ -6,11 +6,11 @@ from dataclasses import FrozenInstanceError, replace
 import pytest
 
 from solver import FAMILIES, draw
+from solver.algebra.expression import Fraction, Known
+from solver.algebra.formula import Formula
+from solver.engine.family import Family, Judgement, Level, Option
 from solver.errors import BadDefinition
-from solver.expression import Fraction, Known
-from solver.family import Family, Judgement, Level, Option
-from solver.formula import Formula
-from solver.formulas import FORMULAS
+from solver.topics.formulas import FORMULAS
 from solver.vocabulary import quantity_named
 
 water, pump = Known("water_power"), Fraction(Known("pump_efficiency"))

@@ -5,10 +5,8 @@ from random import Random
 
 import pytest
 
-from solver.algebra import compiled
-from solver.constant import Constant, Figure
-from solver.errors import BadDefinition, SolverError
-from solver.expression import (
+from solver.algebra.constant import Constant, Figure
+from solver.algebra.expression import (
     Abs,
     Exponential,
     Expr,
@@ -24,13 +22,15 @@ from solver.expression import (
     Smallest,
     Sum,
 )
-from solver.formula import Formula, Slip
-from solver.formulas import FORMULAS
-from solver.in_pint import registry
-from solver.spoken import spoken
-from solver.tables import motor_sizes
-from solver.tree import names
-from solver.units import unit, units
+from solver.algebra.formula import Formula, Slip
+from solver.algebra.solve import compiled
+from solver.algebra.tree import names
+from solver.errors import BadDefinition, SolverError
+from solver.topics.formulas import FORMULAS
+from solver.topics.tables import motor_sizes
+from solver.units.in_pint import registry
+from solver.units.spoken import spoken
+from solver.units.unit import unit, units
 from solver.vocabulary import quantity_named
 
 EQUATIONS = [

@@ -7,7 +7,7 @@ from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
 from solver import Verdict, case_from_code, draw, grade
-from solver.units import convert
+from solver.units.unit import convert
 
 from .drawn import IN_TURN, named, typed
 

@@ -6,9 +6,9 @@ from collections import Counter
 import pytest
 
 from solver import SolverError, case_from_code
-from solver.own_plant import plant_of
 from solver.scenario import PEOPLE
-from solver.work_set import MOST, cases_for, set_of
+from solver.sets.own_plant import plant_of
+from solver.sets.work_set import MOST, cases_for, set_of
 
 from .sets import PLANT, PUMP
 

@@ -5,12 +5,12 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from solver import FAMILIES, case_from_code, draw, family_named, grade
-from solver.case import posed
+from solver.engine.case import posed
 from solver.errors import Unfit
-from solver.record import FIELDS, STATES, Record, examine, lesson, like, read_entries
-from solver.record.borne_out import ONLY
-from solver.record.fields import SAME
-from solver.show import exact, with_unit
+from solver.own.record import FIELDS, STATES, Record, examine, lesson, like, read_entries
+from solver.own.record.borne_out import ONLY
+from solver.own.record.fields import SAME
+from solver.units.show import exact, with_unit
 from solver.vocabulary import quantity_named
 
 from .drawn import typed

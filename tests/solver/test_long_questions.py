@@ -3,9 +3,9 @@
 import pytest
 
 from solver import FAMILIES, draw
-from solver.render import case_json, case_text, question_rows
-from workbook.fragments import question
-from workbook.printing import asked
+from solver.render.text import case_json, case_text, question_rows
+from workbook.ui.fragments import question
+from workbook.ui.printing import asked
 
 from .drawn import PROBLEMS, named
 

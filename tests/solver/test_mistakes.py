@@ -9,8 +9,8 @@ import re
 import pytest
 
 from solver import draw
-from solver.constant import Constant, Figure
-from solver.expression import (
+from solver.algebra.constant import Constant, Figure
+from solver.algebra.expression import (
     Exponential,
     Fraction,
     Known,
@@ -21,9 +21,9 @@ from solver.expression import (
     Power,
     Smallest,
 )
-from solver.formula import Formula, Slip
-from solver.mistakes import mistaken_changes
-from solver.plan import find_plan
+from solver.algebra.formula import Formula, Slip
+from solver.engine.mistakes import mistaken_changes
+from solver.engine.plan import find_plan
 
 from .drawn import JUDGEMENTS, NUMERIC_IN_TURN, named
 

@@ -8,8 +8,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from solver import FAMILIES, SolverError, draw
-from solver.own_plant import KINDS, Plant, Pump, Range, plant_of, set_at, table_of
 from solver.scenario import PUMPS, WITH_WET_WELL, WITHOUT_LIFT, kinds_of
+from solver.sets.own_plant import KINDS, Plant, Pump, Range, plant_of, set_at, table_of
 from solver.vocabulary import QUANTITIES
 
 TABLE = {

@@ -8,10 +8,10 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from solver import FAMILIES, BadCode, SolverError
-from solver import paper as papers
-from solver.catalogue import CATALOGUE
-from solver.codec import sealed
-from solver.paper import CHAPTERS, MOST, Paper, cases_of, checked, read_paper
+from solver.engine.codec import sealed
+from solver.sets import paper as papers
+from solver.sets.paper import CHAPTERS, MOST, Paper, cases_of, checked, read_paper
+from solver.topics.catalogue import CATALOGUE
 
 PAPERS = st.builds(
     Paper,

@@ -4,13 +4,13 @@ from itertools import combinations
 
 import pytest
 
-from solver.algebra import compiled
+from solver.algebra.expression import Fraction, Known, Percent
+from solver.algebra.formula import Formula
+from solver.algebra.solve import compiled
+from solver.algebra.tree import names
+from solver.engine.plan import find_plan, reachable
 from solver.errors import NotSolvable, SolverError
-from solver.expression import Fraction, Known, Percent
-from solver.formula import Formula
-from solver.formulas import FORMULAS
-from solver.plan import find_plan, reachable
-from solver.tree import names
+from solver.topics.formulas import FORMULAS
 from solver.vocabulary import QUANTITIES
 
 from .drawn import NUMERIC_IN_TURN, named

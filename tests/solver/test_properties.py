@@ -4,7 +4,7 @@
 
     W2W_SEEDS=10000 python -m pytest tests/solver/test_properties.py -q
 
-A new family is covered by being listed in solver/families; nothing is added here.
+A new family is covered by being listed in its topic; nothing is added here.
 """
 
 import re
@@ -15,11 +15,11 @@ from string import Formatter
 import pytest
 
 from solver import Case, case_from_code, draw, grade
-from solver.algebra import Compute, compiled
-from solver.reading import read
-from solver.show import exact, with_unit
-from solver.tables import motor_sizes
-from solver.tree import constants
+from solver.algebra.solve import Compute, compiled
+from solver.algebra.tree import constants
+from solver.topics.tables import motor_sizes
+from solver.units.reading import read
+from solver.units.show import exact, with_unit
 from solver.vocabulary import quantity_named
 
 from .drawn import (

@@ -11,8 +11,8 @@ import pytest
 
 from solver import draw, grade
 from solver.errors import BadDefinition
-from solver.families.machine import MACHINE
-from solver.questions import question_of, questions, questions_of
+from solver.topics.machine.problems import MACHINE
+from solver.topics.questions import question_of, questions, questions_of
 
 TOPICS = [family.name for family in MACHINE]
 PLACES = list(product(TOPICS, (1, 2)))
@@ -212,13 +212,13 @@ def test_two_questions_of_one_id_are_refused():
 
 
 def test_a_topic_without_a_file_is_said_so():
-    with pytest.raises(BadDefinition, match=r"solver/questions/nowhere\.toml is not there: add it"):
+    with pytest.raises(BadDefinition, match=r"no topic's folder has nowhere\.toml: add it"):
         questions("nowhere", 1)
 
 
 def test_importing_the_solver_reads_no_questions(root):
     ask = (
-        "import solver, sys; from solver.questions import _read;"
+        "import solver, sys; from solver.topics.questions import _read;"
         "print('tomllib' in sys.modules, _read.cache_info().currsize)"
     )
     command = [sys.executable, "-c", ask]

@@ -8,8 +8,8 @@ from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
 from solver.errors import Unreadable
-from solver.reading import read
-from solver.units import convert, units
+from solver.units.reading import read
+from solver.units.unit import convert, units
 
 SPELLED = [(one, spelling) for one in units().values() for spelling in one.spellings]
 EFFICIENCY = {"bare_fraction": True}

@@ -5,8 +5,8 @@ import re
 import pytest
 
 from solver.errors import Unreadable
-from solver.reading import read
-from solver.record import read_entries
+from solver.own.record import read_entries
+from solver.units.reading import read
 from solver.vocabulary import quantity_named
 
 # typed | asked | value in the unit asked | what is said back

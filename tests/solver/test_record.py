@@ -7,10 +7,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from solver import SolverError
-from solver.algebra import compiled
-from solver.formulas import FORMULAS
-from solver.plan import reachable
-from solver.record import (
+from solver.algebra.solve import compiled
+from solver.engine.plan import reachable
+from solver.own.record import (
     ALWAYS,
     CHECKS,
     FIELDS,
@@ -22,9 +21,10 @@ from solver.record import (
     examine,
     read_entries,
 )
-from solver.record.days import day_of
-from solver.record.entries import key
-from solver.record.fields import SAME
+from solver.own.record.days import day_of
+from solver.own.record.entries import key
+from solver.own.record.fields import SAME
+from solver.topics.formulas import FORMULAS
 from solver.vocabulary import QUANTITIES
 
 SYSTEMS = ("us", "si")

@@ -9,7 +9,7 @@ from typing import NamedTuple
 
 import pytest
 
-from solver.record import BEYOND, CHECKS, LOOK, NO_LIMIT, WITHIN, examine, read_entries
+from solver.own.record import BEYOND, CHECKS, LOOK, NO_LIMIT, WITHIN, examine, read_entries
 
 
 class Edge(NamedTuple):

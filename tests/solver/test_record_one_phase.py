@@ -2,7 +2,7 @@
 
 import pytest
 
-from solver.record import LOOK, WITHIN, examine, read_entries
+from solver.own.record import LOOK, WITHIN, examine, read_entries
 
 ONE = {
     "phase": "1",

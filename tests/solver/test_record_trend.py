@@ -5,7 +5,7 @@ from statistics import mean
 import pytest
 
 from solver import SolverError
-from solver.record import FOLLOWED, by_pump, read_entries, trend
+from solver.own.record import FOLLOWED, by_pump, read_entries, trend
 
 LEGS = ("amps_a", "amps_b", "amps_c")
 

@@ -8,9 +8,11 @@ from xml.etree import ElementTree
 import pytest
 
 from solver import draw, grade
-from solver.expression import Known
-from solver.formulas import FORMULAS
-from solver.render import (
+from solver.algebra.expression import Known
+from solver.engine.steps import Step
+from solver.own.work import work
+from solver.render.html import formula_html, rule_html, step_html
+from solver.render.text import (
     case_json,
     case_text,
     given_rows,
@@ -19,10 +21,8 @@ from solver.render import (
     work_json,
     work_text,
 )
-from solver.render_html import formula_html, rule_html, step_html
-from solver.show import exact, with_unit
-from solver.steps import Step
-from solver.work import work
+from solver.topics.formulas import FORMULAS
+from solver.units.show import exact, with_unit
 
 from .drawn import IN_TURN, named, seeds
 

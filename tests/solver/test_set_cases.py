@@ -11,7 +11,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from solver import FAMILIES, SolverError, case_from_code
-from solver.work_set import MOST, case_for, cases_for, plan_of, set_of
+from solver.sets.work_set import MOST, case_for, cases_for, plan_of, set_of
 
 from .sets import SETS, WORK
 
@@ -125,8 +125,8 @@ def test_a_question_in_words_does_not_come_twice_under_other_names():
 
 DIGEST = """
 import hashlib
-from solver.own_plant import plant_of
-from solver.work_set import cases_for, set_of
+from solver.sets.own_plant import plant_of
+from solver.sets.work_set import cases_for, set_of
 plant = plant_of({"name": "A", "people": ["Ruth"], "pumps": [
     {"name": "Pump 2", "station": "the lift station", "ranges": {"flow": [300, 900]}}]})
 total = hashlib.sha256()

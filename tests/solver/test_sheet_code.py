@@ -7,7 +7,7 @@ from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
 from solver import BadCode, SolverError
-from solver.sheet_code import MOST_SHEETS, SheetCode, read_sheet_code, sheet_code
+from solver.sets.sheet_code import MOST_SHEETS, SheetCode, read_sheet_code, sheet_code
 
 WORK = "SET-2047-0U-10-E-1-48213-31"
 CODES = st.builds(

@@ -5,11 +5,11 @@ from dataclasses import replace
 import pytest
 
 from solver import FAMILIES, draw
+from solver.algebra.formula import Formula, Slip
+from solver.engine.family import Judgement, Level, Option
 from solver.errors import BadDefinition
-from solver.family import Judgement, Level, Option
-from solver.formula import Formula, Slip
-from solver.formulas import FORMULAS
-from solver.spoken import spoken
+from solver.topics.formulas import FORMULAS
+from solver.units.spoken import spoken
 from solver.vocabulary import quantity_named
 
 BRAKE = next(f for f in FORMULAS if f.result == "brake_power" and f.slips)

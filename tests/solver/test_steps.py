@@ -5,12 +5,12 @@ import re
 import pytest
 
 from solver import draw
-from solver.algebra import compiled
-from solver.expression import Known
-from solver.hints import hints_of
-from solver.render import one_line_text
-from solver.show import figures
-from solver.tree import names
+from solver.algebra.expression import Known
+from solver.algebra.solve import compiled
+from solver.algebra.tree import names
+from solver.engine.hints import hints_of
+from solver.render.text import one_line_text
+from solver.units.show import figures
 
 from .drawn import NUMERIC, NUMERIC_IN_TURN, PROBLEMS, named
 

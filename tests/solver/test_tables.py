@@ -7,7 +7,7 @@ import numpy as np
 import pytest
 
 from solver.errors import NotSolvable
-from solver.tables import (
+from solver.topics.tables import (
     derating_factor,
     largest_motor_below,
     motor_sizes,

@@ -4,8 +4,8 @@ import pytest
 from matplotlib.mathtext import MathTextParser
 
 from solver import draw
-from solver.constant import Constant, Figure
-from solver.expression import (
+from solver.algebra.constant import Constant, Figure
+from solver.algebra.expression import (
     Abs,
     Fraction,
     Known,
@@ -19,13 +19,13 @@ from solver.expression import (
     Smallest,
     Sum,
 )
-from solver.formulas import FORMULAS
-from solver.formulas.constants import GPM_PER_MGD, KW_PER_HP, WATER_POWER
-from solver.render import step_texts
-from solver.render_html import formula_latex
-from solver.render_print import MARKED
-from solver.tree import walk
-from solver.typeset import LATEX, TEXT, numbers, symbols, words
+from solver.algebra.tree import walk
+from solver.algebra.typeset import LATEX, TEXT, numbers, symbols, words
+from solver.render.html import formula_latex
+from solver.render.print import MARKED
+from solver.render.text import step_texts
+from solver.topics.constants import GPM_PER_MGD, KW_PER_HP, WATER_POWER
+from solver.topics.formulas import FORMULAS
 
 from .arithmetic import figures_in, worked_out
 from .drawn import IN_TURN, named, seeds

@@ -8,11 +8,11 @@ from pathlib import Path
 
 import pytest
 
-from solver import units as module
-from solver.compile_units import compiled
 from solver.errors import BadDefinition, SolverError
-from solver.in_pint import quantity, registry
-from solver.units import Unit, compose, convert, find_unit, unit, units
+from solver.units import unit as module
+from solver.units.compile import compiled
+from solver.units.in_pint import quantity, registry
+from solver.units.unit import Unit, compose, convert, find_unit, unit, units
 
 ALL = tuple(units().values())
 SPELLED = [(one.name, spelling) for one in ALL for spelling in one.spellings]
@@ -225,7 +225,7 @@ def test_a_constant_in_a_unit_nobody_knows_is_refused():
 
 
 def test_units_and_reading_do_not_wait_for_pint():
-    asked = "import sys, solver.units, solver.reading; print('pint' in sys.modules)"
+    asked = "import sys, solver.units.unit, solver.units.reading; print('pint' in sys.modules)"
     root = Path(module.__file__).parents[1]
     run = subprocess.run(
         [sys.executable, "-c", asked], cwd=root, capture_output=True, text=True, check=True

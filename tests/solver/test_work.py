@@ -7,11 +7,11 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from solver import SolverError, Unreadable, draw
-from solver.algebra import compiled
-from solver.show import exact, with_unit
-from solver.units import convert, unit, units
+from solver.algebra.solve import compiled
+from solver.own.work import work
+from solver.units.show import exact, with_unit
+from solver.units.unit import convert, unit, units
 from solver.vocabulary import QUANTITIES, quantity_named
-from solver.work import work
 
 from .drawn import NUMERIC, named, seeds
 

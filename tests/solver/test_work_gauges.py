@@ -6,7 +6,7 @@ the velocity and 32.2 ft/s2.
 
 import pytest
 
-from solver.work import work
+from solver.own.work import work
 
 PRESSURES = {"discharge_gauge": 36, "suction_gauge": 4}
 VACUUM = {"discharge_gauge": 36, "suction_vacuum": 10}

@@ -7,11 +7,11 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from solver import FAMILIES, BadCode, SolverError
-from solver.catalogue import CATALOGUE
-from solver.codec import sealed
-from solver.own_plant import plant_of
-from solver.paper import CHAPTERS
-from solver.work_set import TOP, read_set, set_of
+from solver.engine.codec import sealed
+from solver.sets.own_plant import plant_of
+from solver.sets.paper import CHAPTERS
+from solver.sets.work_set import TOP, read_set, set_of
+from solver.topics.catalogue import CATALOGUE
 
 from .sets import NAMES, PLANT, PUMP, SETS
 

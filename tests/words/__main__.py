@@ -8,7 +8,7 @@ python -m tests.words --turns            what the list of turns finds, everywher
 import sys
 from collections.abc import Iterator
 
-from solver.paper import CHAPTERS
+from solver.sets.paper import CHAPTERS
 
 from .texts import ROOT, Text, chapter_texts, file_texts, reader_files
 from .turns import turns_in

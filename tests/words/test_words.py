@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from solver.paper import CHAPTERS
+from solver.sets.paper import CHAPTERS
 
 from .texts import ROOT, chapter_texts, file_texts, reader_files
 from .turns import turns_in

@@ -13,8 +13,8 @@ from tomllib import loads
 from typing import NamedTuple
 
 from solver import FAMILIES, Case, draw
-from solver.grading import grade
-from solver.render import step_lines
+from solver.engine.grading import grade
+from solver.render.text import step_lines
 
 __all__ = ["ROOT", "Text", "chapter_texts", "file_texts", "reader_files"]
 
@@ -72,7 +72,7 @@ def reader_files() -> Iterator[Path]:
     for folder in ("solver", "workbook"):
         for ending in ("py", "toml", "typ", "md", "ipynb"):
             for path in sorted((ROOT / folder).rglob(f"*.{ending}")):
-                if path.parent.name != "quantities":
+                if path.name != "quantities.py":
                     yield path
 
 

@@ -10,13 +10,13 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from random import Random
 
-from solver.formulas import FORMULAS
-from solver.plan import find_plan
-from solver.record import FIELDS
+from solver.engine.plan import find_plan
+from solver.own.record import FIELDS
 from solver.scenario import PEOPLE, PUMPS
+from solver.topics.formulas import FORMULAS
 from workbook.record.demo import FILE
 from workbook.record.headings import heading_of
-from workbook.spreadsheet import CODING, csv_of
+from workbook.ui.spreadsheet import CODING, csv_of
 
 YEARS = range(2020, 2025)
 PRICES = (0.108, 0.111, 0.117, 0.122, 0.126)

@@ -16,7 +16,10 @@ __all__ = ["EXTENSIONS", "name_files"]
 WORKBOOK = Path(__file__).resolve().parents[2] / "workbook"
 EXTENSIONS = sorted(
     package.parent
-    for folder in (WORKBOOK / "settings" / "labextensions", WORKBOOK / "online" / "labextension")
+    for folder in (
+        WORKBOOK / "start" / "settings" / "labextensions",
+        WORKBOOK / "online" / "labextension",
+    )
     for package in folder.glob("*/package.json")
 )
 NAME = re.compile(r"(?P<stem>\w+)(\.[0-9a-f]{12})?(?P<ending>\.\w+)")

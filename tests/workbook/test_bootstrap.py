@@ -20,7 +20,8 @@ from typing import NamedTuple
 
 import pytest
 
-from workbook import bootstrap, child, commands
+from workbook import commands
+from workbook.start import bootstrap, child
 
 OK = "print('Collecting one==1.0')"
 FILES = ("__init__.py", "part.py")
@@ -498,32 +499,43 @@ def test_an_old_python_is_turned_away_in_one_sentence(monkeypatch, version):
     assert str(refused.value).startswith(expected)
 
 
-FIRST = ["__init__", "__main__", "bootstrap", "causes", "child", "commands", "whole"]
+FIRST = ["__init__", "__main__", "commands"]
+FIRST += [f"start/{name}" for name in ("__init__", "bootstrap", "causes", "child", "whole")]
 
 
 @pytest.mark.parametrize("name", FIRST)
 def test_what_runs_before_the_set_up_imports_the_standard_library_alone(root, name):
-    tree = ast.parse((root / "workbook" / f"{name}.py").read_text(encoding="utf-8"))
-    names = {name for node in tree.body for name in _own(node)}
+    path = root / "workbook" / f"{name}.py"
+    tree = ast.parse(path.read_text(encoding="utf-8"))
     outside = {name for name in _imported(tree.body) if name not in sys.stdlib_module_names}
     assert outside <= {"workbook"}
-    assert {name for name in names if (root / "workbook" / f"{name}.py").exists()} <= {*FIRST}
+    rooms = {root / "workbook", root / "workbook" / "start"}  # a feature's command sees to its own
+    own = {found for node in tree.body for found in _own(node, path.parent, root)}
+    own = {found for found in own if found.parent in rooms}
+    assert own <= {root / "workbook" / f"{first}.py" for first in FIRST}
 
 
 def _imported(body):
     for node in body:
         if isinstance(node, ast.Import):
             yield from (alias.name.split(".")[0] for alias in node.names)
-        elif isinstance(node, ast.ImportFrom):
+        elif isinstance(node, ast.ImportFrom) and not node.level:
             yield node.module.split(".")[0]
 
 
-def _own(node):
-    """The modules of ours that stand beside this one and are imported."""
-    if isinstance(node, ast.ImportFrom) and node.module == "workbook":
-        return [alias.name for alias in node.names]
-    own = isinstance(node, ast.ImportFrom) and node.module.removeprefix("workbook.")
-    return [own] if own and own != node.module and "." not in own else []
+def _own(node, beside, root):
+    """The files of ours that an import at the top brings in."""
+    if not isinstance(node, ast.ImportFrom) or not (
+        node.level or node.module.startswith("workbook")
+    ):
+        return
+    folder = beside if node.level else root
+    module = folder.joinpath(*(node.module or "").split("."))
+    for path in (module, *(module / alias.name for alias in node.names)):
+        if path.with_suffix(".py").exists():
+            yield path.with_suffix(".py")
+        elif (path / "__init__.py").exists() and path != root / "workbook":
+            yield path / "__init__.py"
 
 
 @pytest.mark.parametrize(

@@ -10,12 +10,12 @@ import pytest
 
 from solver import FAMILIES, BadCode, draw, family_named
 from workbook import page
-from workbook.card import Card
-from workbook.chapter import families_of
-from workbook.controls import PAUSE, Panel, say
-from workbook.entry import Entry, Gate
-from workbook.fragments import answer_label, chain
-from workbook.practice import MIXED, Practice
+from workbook.practice.card import Card
+from workbook.practice.practice import MIXED, Practice
+from workbook.ui.chapter import families_of
+from workbook.ui.controls import PAUSE, Panel, say
+from workbook.ui.entry import Entry, Gate
+from workbook.ui.fragments import answer_label, chain
 
 CHAPTERS = tuple(dict.fromkeys(family.chapter for family in FAMILIES))
 HORSEPOWER = families_of("horsepower")
@@ -439,7 +439,7 @@ class Loop:
 @pytest.fixture
 def loop(monkeypatch):
     loop = Loop()
-    monkeypatch.setattr("workbook.entry.asyncio.get_running_loop", lambda: loop)
+    monkeypatch.setattr("workbook.ui.entry.asyncio.get_running_loop", lambda: loop)
     return loop
 
 

@@ -11,9 +11,9 @@ import nbformat
 import pytest
 
 from solver import FAMILIES, case_from_code
-from workbook.chapter import formulas_of
 from workbook.figures import FIGURES
-from workbook.pages import OPENING, TRAINERS, shipped_pages
+from workbook.ui.chapter import formulas_of
+from workbook.ui.pages import OPENING, TRAINERS, shipped_pages
 
 PAGES = shipped_pages()
 EVERY = [*PAGES, *shipped_pages(TRAINERS)]  # a trainer's pages keep the same rules

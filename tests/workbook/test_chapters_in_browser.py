@@ -11,7 +11,7 @@ import pytest
 from solver import case_from_code
 from tests.workbook.looking import in_theme
 from tests.workbook.on_a_phone import faults_on_a_phone
-from workbook.pages import code_cells, shipped_pages
+from workbook.ui.pages import code_cells, shipped_pages
 
 pytestmark = pytest.mark.browser
 

@@ -13,7 +13,7 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from solver import BadCode, Unreadable, grade
-from solver.paper import Paper
+from solver.sets.paper import Paper
 from workbook.exam.desk import Desk
 from workbook.exam.lines import sittings
 from workbook.exam.outcome import Outcome, Tally
@@ -247,7 +247,7 @@ def test_a_sitting_that_cannot_be_kept_does_not_begin(tmp_path):
 
 KILLED = """
 import os, pathlib, signal, sys, time
-from solver.paper import read_paper
+from solver.sets.paper import read_paper
 from workbook.exam.sitting import Sitting, begin
 
 path = begin(read_paper(sys.argv[2]), pathlib.Path(sys.argv[1])).path

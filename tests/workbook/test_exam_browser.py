@@ -8,7 +8,7 @@ from contextlib import ExitStack
 import psutil
 import pytest
 
-from solver.paper import Paper
+from solver.sets.paper import Paper
 from tests.workbook.looking import in_theme
 from workbook.exam.question import questions_of
 

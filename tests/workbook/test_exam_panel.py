@@ -8,18 +8,18 @@ import pytest
 from pypdf import PdfReader
 
 from solver import FAMILIES, BadCode, SolverError
-from solver.paper import CHAPTERS, Paper, read_paper
-from solver.render import one_line_text
-from solver.spoken import spoken
+from solver.render.text import one_line_text
+from solver.sets.paper import CHAPTERS, Paper, read_paper
+from solver.units.spoken import spoken
 from workbook import page
-from workbook.chapter import formulas_of
 from workbook.exam import printed
 from workbook.exam.panel import ExamPanel
 from workbook.exam.question import questions_of
 from workbook.exam.sitting import Sitting
 from workbook.exam.start import whole_number
 from workbook.log import NotKept
-from workbook.typst_pdf import CannotPrint
+from workbook.ui.chapter import formulas_of
+from workbook.ui.typst_pdf import CannotPrint
 
 PAPER = Paper(("horsepower", "balance"), 1, "us", 4, 10, True, 48214)
 QUESTIONS = questions_of(PAPER)

@@ -9,7 +9,7 @@ from playwright.sync_api import expect
 from tests.workbook.name_extensions import EXTENSIONS, name_files
 
 FIRST, SECOND = "rgb(1, 2, 3)", "rgb(4, 5, 6)"
-OURS = "workbook/settings/labextensions/wire-to-water"
+OURS = "workbook/start/settings/labextensions/wire-to-water"
 MARK = "document.documentElement.dataset.edition"
 
 

@@ -11,9 +11,9 @@ from matplotlib import rc_params_from_file
 from matplotlib.colors import to_hex, to_rgb
 from matplotlib.figure import Figure as Canvas
 
-from solver.formulas import FORMULAS
-from solver.plan import find_plan
-from solver.show import figures, with_unit
+from solver.engine.plan import find_plan
+from solver.topics.formulas import FORMULAS
+from solver.units.show import figures, with_unit
 from solver.vocabulary import quantity_named
 from workbook.figures import FIGURES, show
 from workbook.figures.ink import INK, STYLE

@@ -6,7 +6,7 @@ import pytest
 from matplotlib import rc_context, rc_params_from_file
 from matplotlib.figure import Figure as Canvas
 
-from solver.show import figures
+from solver.units.show import figures
 from workbook.figures import FIGURES, show
 from workbook.figures.column import SCALES
 from workbook.figures.ink import STYLE

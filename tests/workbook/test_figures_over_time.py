@@ -4,7 +4,7 @@ from itertools import pairwise
 
 import pytest
 
-from solver.show import figures
+from solver.units.show import figures
 
 from .test_figures import drawn, shown, solved, table
 

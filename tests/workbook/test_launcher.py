@@ -18,10 +18,11 @@ import webbrowser
 
 import pytest
 
-from workbook import folder, launcher, pages, places, server
-from workbook.folder import CannotWrite, bring_up_to_date
 from workbook.log import Log, default_path, made
 from workbook.log.store import KEPT
+from workbook.start import folder, launcher, places, server
+from workbook.start.folder import CannotWrite, bring_up_to_date
+from workbook.ui import pages
 
 NEWER = "Your pages are now those of this version, and nothing you did is lost."
 

@@ -8,9 +8,9 @@ from html import unescape
 
 import pytest
 
-from workbook import log_copies
 from workbook.log import Log, line_of, made
-from workbook.log_copies import LogCopies
+from workbook.practice import log_copies
+from workbook.practice.log_copies import LogCopies
 
 FIELDS = {"code": "BP-2U1-7-KMZ", "family": "brake_power", "level": 2, "status": "wrong"}
 
@@ -146,7 +146,7 @@ def test_a_file_that_is_too_large_is_not_read(log, copies, monkeypatch):
 
 def test_the_server_lets_through_the_largest_copy_that_is_read(root):
     # Without this setting it cuts the connection at 10 MiB, and the page says nothing.
-    settings = json.loads((root / "workbook/settings/jupyter_server_config.json").read_text())
+    settings = json.loads((root / "workbook/start/settings/jupyter_server_config.json").read_text())
     most = settings["ServerApp"]["tornado_settings"]["websocket_max_message_size"]
     assert log_copies.MOST_BYTES < most
 

@@ -10,11 +10,11 @@ import pytest
 
 from solver import FAMILIES, draw, family_named
 from workbook import page
-from workbook.contents import titles
-from workbook.controls import PAUSE
-from workbook.mixed import PROMISE, Kind, Mixed, Outcome, chances, owed
-from workbook.mixed_card import MixedCard
-from workbook.practice import Practice, alike
+from workbook.practice.mixed import PROMISE, Kind, Mixed, Outcome, chances, owed
+from workbook.practice.mixed_card import MixedCard
+from workbook.practice.practice import Practice, alike
+from workbook.ui.contents import titles
+from workbook.ui.controls import PAUSE
 
 TITLES = titles()
 BRAKE, BALANCE = family_named("brake_power"), family_named("current_unbalance")

@@ -5,8 +5,8 @@ import pytest
 from solver import FAMILIES, draw
 from tests.workbook.group.members import WEDNESDAY
 from tests.workbook.on_a_phone import WIDTH, faults_on_a_phone
-from workbook import fragments
-from workbook.shown import css
+from workbook.ui import fragments
+from workbook.ui.shown import css
 
 pytestmark = pytest.mark.browser
 

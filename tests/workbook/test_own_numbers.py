@@ -9,12 +9,12 @@ from html import unescape
 import pytest
 
 from solver import BadCode, draw
-from solver.spoken import spoken
+from solver.units.spoken import spoken
 from workbook import page
-from workbook.cautions import topics
-from workbook.chapter import MOST_READINGS, asked_in, formulas_of, quantities_of
-from workbook.contents import chapters
-from workbook.readings import label_with_unit, nearest, work_readings
+from workbook.practice.readings import label_with_unit, nearest, work_readings
+from workbook.ui.cautions import topics
+from workbook.ui.chapter import MOST_READINGS, asked_in, formulas_of, quantities_of
+from workbook.ui.contents import chapters
 
 CHAPTERS = ("horsepower", "efficiency", "cost", "balance", "units", "head", "nameplate")
 

@@ -8,15 +8,14 @@ from zoneinfo import ZoneInfo
 import pytest
 
 from solver import FAMILIES, draw, family_named
-from workbook import keeper
-from workbook.contents import titles
 from workbook.figures.ink import picture
 from workbook.log import Attempt, Log, NotKept, line_of
-from workbook.progress import words
-from workbook.progress.facts import days_of, kinds, progress
-from workbook.progress.panel import MOST, ProgressPanel
-from workbook.progress.pictures import chapters_picture, days_picture
-from workbook.study import Study
+from workbook.practice import keeper
+from workbook.study import Study, words
+from workbook.study.facts import days_of, kinds, progress
+from workbook.study.panel import MOST, ProgressPanel
+from workbook.study.pictures import chapters_picture, days_picture
+from workbook.ui.contents import titles
 
 NOW = datetime(2026, 11, 25, 19, tzinfo=UTC)  # a Wednesday
 NUMBER = count()

@@ -9,7 +9,7 @@ import sys
 import pypdf
 import pytest
 
-from solver.record import ALWAYS, CHECKS, FIELDS, STATES
+from solver.own.record import ALWAYS, CHECKS, FIELDS, STATES
 from workbook.record import PumpFile
 from workbook.record.demo import demo_csv
 from workbook.record.headings import heading_of

@@ -9,12 +9,12 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from solver.record import FIELDS, examine, field_named
-from solver.units import convert
+from solver.own.record import FIELDS, examine, field_named
+from solver.units.unit import convert
 from workbook.record import NoHeadings, PumpFile
 from workbook.record.headings import heading_of
 from workbook.record.writing import template
-from workbook.spreadsheet import as_typed
+from workbook.ui.spreadsheet import as_typed
 
 
 def opened(data, units="us"):

@@ -6,7 +6,7 @@ from math import sqrt
 
 import pytest
 
-from solver.record import BEYOND, LOOK, by_pump, examine, trend_of
+from solver.own.record import BEYOND, LOOK, by_pump, examine, trend_of
 from solver.scenario import PUMPS
 from tests.workbook.make_demo import made
 from workbook.record import PumpFile

@@ -12,7 +12,7 @@ from io import BytesIO, StringIO
 import pytest
 from pypdf import PdfReader
 
-from solver.record import CHECKS, examine
+from solver.own.record import CHECKS, examine
 from workbook import page
 from workbook.record import PumpFile
 from workbook.record.demo import FAULTS, TASK, demo_csv

@@ -5,7 +5,7 @@ from html import unescape
 
 import pytest
 
-from solver.record import ALWAYS, FIELDS, GROUPS, STATES, examine, read_entries
+from solver.own.record import ALWAYS, FIELDS, GROUPS, STATES, examine, read_entries
 from workbook import page
 from workbook.record.findings import examined_html, pressing_first
 

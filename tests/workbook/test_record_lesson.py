@@ -6,7 +6,7 @@ from html import unescape
 import pytest
 
 from solver import BadCode, case_from_code, draw
-from solver.record import examine, lesson, read_entries
+from solver.own.record import examine, lesson, read_entries
 from workbook import page
 from workbook.record.lesson_practice import LessonPractice
 

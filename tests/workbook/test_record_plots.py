@@ -6,7 +6,7 @@ from html import unescape
 import pytest
 from matplotlib.figure import Figure as Canvas
 
-from solver.record import by_pump, examine, limit_lines, read_entries
+from solver.own.record import by_pump, examine, limit_lines, read_entries
 from workbook.record import PumpFile
 from workbook.record.demo import FAULTS, FILE
 from workbook.record.plots import _draw, page_svg, plots_of, print_svg, table_of

@@ -7,8 +7,8 @@ import re
 import pypdf
 import pytest
 
-from solver.record import ALWAYS, NOT_MEASURED, by_pump, examine, read_entries
-from solver.render import steps_text
+from solver.own.record import ALWAYS, NOT_MEASURED, by_pump, examine, read_entries
+from solver.render.text import steps_text
 from workbook.record import PumpFile, printed
 from workbook.record.demo import FAULTS, FILE
 from workbook.record.plots import plots_of

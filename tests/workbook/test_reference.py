@@ -5,14 +5,14 @@ from html import escape, unescape
 
 import pytest
 
-from solver import limits
-from solver.formulas import FORMULAS
-from solver.limits import Limits
-from solver.render_html import formula_latex, formula_text
-from solver.spoken import spoken
-from solver.tables import table_as_printed, table_names, table_source
-from solver.tree import constants
-from solver.units import units as every_unit
+from solver.algebra.tree import constants
+from solver.render.html import formula_latex, formula_text
+from solver.topics import limits
+from solver.topics.formulas import FORMULAS
+from solver.topics.limits import Limits
+from solver.topics.tables import table_as_printed, table_names, table_source
+from solver.units.spoken import spoken
+from solver.units.unit import units as every_unit
 from solver.vocabulary import quantity_named
 from workbook import page
 from workbook.reference.entry import plain

@@ -10,14 +10,14 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from solver.record import examine
+from solver.own.record import examine
 from workbook.record import PumpFile
 from workbook.record.command import run
 from workbook.record.saving import as_csv
 from workbook.record.writing import template
-from workbook.spreadsheet import as_typed, csv_of, harmless
 from workbook.trainer.coming_in.people import Person, keep_people, read_people
 from workbook.trainer.course import Course
+from workbook.ui.spreadsheet import as_typed, csv_of, harmless
 
 LIVE = ("=1+1", "+1-1", "-1 ft", "@sum", "\t1", "\r1", "＝1", "＠a", " =1", "'=1", "''=1", "\x00=1")
 CUT_AGAIN = ("\t=1", "\r=1", "\n@a", "x;=1+1", "x\t=1+1", "x|@sum", "x\r\n=1+1", "x; ;+1;")
@@ -187,7 +187,7 @@ def test_no_program_writes_csv_but_by_the_one_writer(root):
         if path.suffix in (".py", "") and path.is_file() and is_python(path)
         for line in other_writers(path.read_text("utf-8"))
     }
-    assert {"workbook/spreadsheet.py"} == {place.partition(":")[0] for place in found}
+    assert {"workbook/ui/spreadsheet.py"} == {place.partition(":")[0] for place in found}
 
 
 def is_python(path):

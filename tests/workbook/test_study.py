@@ -8,10 +8,10 @@ import pytest
 
 from solver import FAMILIES, draw
 from tests.benchmarks.learners import at_random, by_schedule, needed
-from workbook.guided import Focused, Guided
-from workbook.keeper import attempt_of, units_of
 from workbook.log import SHOWN, Attempt
-from workbook.practice import Practice
+from workbook.practice.guided import Focused, Guided
+from workbook.practice.keeper import attempt_of, units_of
+from workbook.practice.practice import Practice
 from workbook.study import Study, level_of, skill_of, suggestions
 
 NOW = datetime(2026, 11, 25, 19, tzinfo=UTC)

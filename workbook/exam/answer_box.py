@@ -2,8 +2,8 @@
 
 from collections.abc import Callable
 
-from ..controls import Panel
-from ..entry import Entry
+from workbook.ui.controls import Panel
+from workbook.ui.entry import Entry
 
 __all__ = ["AnswerBox"]
 

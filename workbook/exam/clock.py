@@ -8,8 +8,8 @@ sentences, and finds the time where it stands.
 from ipywidgets import HTML, Box, Play
 
 from workbook.log import NotKept
+from workbook.ui.controls import Panel, button, classed, say
 
-from ..controls import Panel, button, classed, say
 from .sitting import Sitting
 
 __all__ = ["Clock", "duration"]

@@ -5,9 +5,9 @@ from html import escape
 
 from ipywidgets import HTML, Box, VBox
 
-from solver.paper import Paper
+from solver.sets.paper import Paper
+from workbook.ui.controls import Panel, button, classed, say
 
-from ..controls import Panel, button, classed, say
 from .outcome import Outcome
 from .result import result_html, summary
 from .sitting import Sitting

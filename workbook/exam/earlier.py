@@ -8,9 +8,9 @@ from pathlib import Path
 from ipywidgets import HTML, Box, VBox
 
 from solver import SolverError
-from solver.show import counted
+from solver.units.show import counted
+from workbook.ui.controls import Panel, button, chooser, classed, say
 
-from ..controls import Panel, button, chooser, classed, say
 from .clock import duration
 from .lines import sittings
 from .sitting import Sitting

@@ -4,7 +4,8 @@ from collections.abc import Callable
 
 from ipywidgets import HTML, Box, Button, VBox
 
-from ..controls import button, classed
+from workbook.ui.controls import button, classed
+
 from .desk import Desk
 
 __all__ = ["Overview"]

@@ -7,10 +7,10 @@ from time import monotonic
 from ipywidgets import HTML
 
 from solver import SolverError
-from solver.paper import Paper
+from solver.sets.paper import Paper
 from workbook.log import Attempt, NotKept, NotRead
+from workbook.ui.controls import Panel, say
 
-from ..controls import Panel, say
 from .desk import Told
 from .done import Done
 from .printed import save_pdf

@@ -4,17 +4,17 @@ from pathlib import Path
 from typing import Any
 
 from solver import SolverError
-from solver.paper import Paper
-from solver.render import ROUNDING
+from solver.render.text import ROUNDING
+from solver.sets.paper import Paper
+from workbook.reference.formulas import by_chapter
+from workbook.reference.sheet import sheet_of
+from workbook.ui.cautions import caution_lines
+from workbook.ui.controls import say
+from workbook.ui.printing import PAPER, UNITS, asked, solved
+from workbook.ui.saving import link
+from workbook.ui.ticks import titled
+from workbook.ui.typst_pdf import compiled
 
-from ..cautions import caution_lines
-from ..controls import say
-from ..printing import PAPER, UNITS, asked, solved
-from ..reference.formulas import by_chapter
-from ..reference.sheet import sheet_of
-from ..saving import link
-from ..ticks import titled
-from ..typst_pdf import compiled
 from .question import check_askable, questions_of
 from .result import answer_of
 

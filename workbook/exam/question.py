@@ -4,11 +4,11 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 from solver import Case, SolverError, Verdict, grade
-from solver.catalogue import Refused
-from solver.choices import Choice, choices_of
+from solver.engine.choices import Choice, choices_of
 from solver.errors import Unreadable
-from solver.paper import Paper, cases_of
-from solver.reading import read
+from solver.sets.paper import Paper, cases_of
+from solver.topics.catalogue import Refused
+from solver.units.reading import read
 from workbook.log import Attempt, made
 
 __all__ = [

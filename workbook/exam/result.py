@@ -2,10 +2,10 @@
 
 from html import escape
 
-from solver.show import figures, with_unit
+from solver.units.show import figures, with_unit
+from workbook.ui import fragments
+from workbook.ui.ticks import titled
 
-from .. import fragments
-from ..ticks import titled
 from .clock import duration
 from .desk import listed
 from .outcome import Outcome

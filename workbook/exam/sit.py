@@ -5,14 +5,14 @@ from html import escape
 
 from ipywidgets import HTML, Box, HTMLMath, VBox
 
-from solver.formula import Formula
+from solver.algebra.formula import Formula
 from workbook.log import NotKept
+from workbook.reference.formula_sheet import sheet_html
+from workbook.ui import fragments
+from workbook.ui.chapter import formulas_of
+from workbook.ui.controls import Panel, button, classed, heard, say
+from workbook.ui.ticks import tick
 
-from .. import fragments
-from ..chapter import formulas_of
-from ..controls import Panel, button, classed, heard, say
-from ..formula_sheet import sheet_html
-from ..ticks import tick
 from .answer_box import AnswerBox
 from .clock import Clock
 from .desk import Desk, Told

@@ -13,7 +13,7 @@ from pathlib import Path
 from time import monotonic
 
 from solver import BadCode, SolverError
-from solver.paper import Paper, read_paper
+from solver.sets.paper import Paper, read_paper
 from workbook.log import Attempt, add_lines, now
 
 from .lines import ANSWER, BEGIN, END, FLAG, TICK, events, line

@@ -8,12 +8,12 @@ from pathlib import Path
 from ipywidgets import HTML, Box, VBox
 
 from solver import SolverError
-from solver.catalogue import CATALOGUE
-from solver.paper import ANY_LEVEL, CHAPTERS, LONGEST, MOST, SEEDS, Paper, checked, read_paper
+from solver.sets.paper import ANY_LEVEL, CHAPTERS, LONGEST, MOST, SEEDS, Paper, checked, read_paper
+from solver.topics.catalogue import CATALOGUE
+from workbook.ui.controls import SYSTEMS, Panel, button, chooser, classed, say
+from workbook.ui.entry import Entry, Gate
+from workbook.ui.ticks import ChapterTicks
 
-from ..controls import SYSTEMS, Panel, button, chooser, classed, say
-from ..entry import Entry, Gate
-from ..ticks import ChapterTicks
 from .earlier import Earlier
 from .sitting import Sitting
 

@@ -7,10 +7,10 @@ well above the least megohms and only its index gives it away.
 
 from typing import TYPE_CHECKING
 
-from solver.expression import Known, Number
-from solver.formulas import INSULATION
-from solver.limits import POLARIZATION, RANDOM_INSULATION
-from solver.show import figures
+from solver.algebra.expression import Known, Number
+from solver.topics.formulas import INSULATION
+from solver.topics.limits import POLARIZATION, RANDOM_INSULATION
+from solver.units.show import figures
 
 from .view import Figure, Scale, Slide, Values, View, shown, told, valued, worked
 

@@ -4,8 +4,9 @@ from functools import partial
 
 from ipywidgets import HTML, Box
 
-from ..controls import classed
-from ..online.later import no_picture
+from workbook.ui.controls import classed
+from workbook.ui.later import no_picture
+
 from .frame import table_html
 from .ink import picture
 from .view import Figure, View

@@ -2,8 +2,8 @@
 
 from typing import TYPE_CHECKING
 
-from solver.formulas import CONVERSIONS
-from solver.show import exact, figures
+from solver.topics.formulas import CONVERSIONS
+from solver.units.show import exact, figures
 from solver.vocabulary import quantity_named
 
 from .ink import INK

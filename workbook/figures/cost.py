@@ -2,7 +2,7 @@
 
 from typing import TYPE_CHECKING
 
-from solver.formulas import FORMULAS
+from solver.topics.formulas import FORMULAS
 
 from .view import Figure, Scale, Slide, Values, View, shown, worked
 

@@ -3,9 +3,9 @@
 from math import ceil, nan
 from typing import TYPE_CHECKING
 
-from solver.expression import Known, Number
-from solver.formulas import WET_WELL
-from solver.show import figures
+from solver.algebra.expression import Known, Number
+from solver.topics.formulas import WET_WELL
+from solver.units.show import figures
 from solver.vocabulary import quantity_named
 
 from .view import Figure, Scale, Slide, Values, View, shown, valued, worked

@@ -4,11 +4,11 @@ from html import escape
 
 from ipywidgets import HTML, Box, FloatSlider, IntSlider
 
-from solver.units import convert
+from solver.units.unit import convert
 from solver.vocabulary import quantity_named
+from workbook.ui.controls import Panel, chooser, classed
+from workbook.ui.later import no_picture
 
-from ..controls import Panel, chooser, classed
-from ..online.later import no_picture
 from .ink import picture
 from .view import Figure, Slide, View
 

@@ -10,7 +10,7 @@ from .view import Figure, View
 
 __all__ = ["picture", "printed"]
 
-STYLE = Path(__file__).parent.parent / "wire_to_water.mplstyle"
+STYLE = Path(__file__).parent / "wire_to_water.mplstyle"
 INK = "#1b1b1b"  # text.color of the style
 PAGE_INK = f"var(--jp-ui-font-color1, {INK})"
 _PROLOG = re.compile(r"^.*?<svg[^>]*?(viewBox=\"[^\"]*\")[^>]*>", re.DOTALL)

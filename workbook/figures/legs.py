@@ -2,9 +2,9 @@
 
 from typing import TYPE_CHECKING
 
-from solver.expression import Known, Percent
-from solver.formulas import BALANCE
-from solver.show import exact
+from solver.algebra.expression import Known, Percent
+from solver.topics.formulas import BALANCE
+from solver.units.show import exact
 
 from .view import Figure, Scale, Slide, Values, View, shown, told, valued, worked
 

@@ -2,8 +2,8 @@
 
 from typing import TYPE_CHECKING
 
-from solver.expression import Known, Percent
-from solver.formulas import HEAD
+from solver.algebra.expression import Known, Percent
+from solver.topics.formulas import HEAD
 from solver.vocabulary import quantity_named
 
 from .ink import INK

@@ -2,8 +2,8 @@
 
 from typing import TYPE_CHECKING, NamedTuple
 
-from solver.expression import Known
-from solver.formulas import POWER
+from solver.algebra.expression import Known
+from solver.topics.formulas import POWER
 
 from .view import Figure, Scale, Slide, Values, View, shown, told, valued, worked
 

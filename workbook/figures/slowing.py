@@ -2,11 +2,11 @@
 
 from typing import TYPE_CHECKING
 
-from solver.curves import Curve, crossing, points, pump_curve, system_curve
+from solver.algebra.expression import Known, Percent
 from solver.errors import NotSolvable
-from solver.expression import Known, Percent
-from solver.formulas import FORMULAS
-from solver.units import convert
+from solver.station.curves import Curve, crossing, points, pump_curve, system_curve
+from solver.topics.formulas import FORMULAS
+from solver.units.unit import convert
 from solver.vocabulary import quantity_named
 
 from .view import Figure, Scale, Slide, Values, View, shown, valued, worked

@@ -2,8 +2,8 @@
 
 from typing import TYPE_CHECKING
 
-from solver.formulas import NAMEPLATE
-from solver.show import exact
+from solver.topics.formulas import NAMEPLATE
+from solver.units.show import exact
 
 from .ink import INK
 from .view import Figure, Scale, Slide, Values, View, shown, told, worked

@@ -4,11 +4,11 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, NamedTuple
 
-from solver.algebra import compiled
-from solver.expression import Expr
-from solver.formula import Formula
-from solver.plan import find_plan
-from solver.show import capital, figures, with_unit
+from solver.algebra.expression import Expr
+from solver.algebra.formula import Formula
+from solver.algebra.solve import compiled
+from solver.engine.plan import find_plan
+from solver.units.show import capital, figures, with_unit
 from solver.vocabulary import quantity_named
 
 if TYPE_CHECKING:

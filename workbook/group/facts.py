@@ -4,10 +4,10 @@ from collections.abc import Iterable, Iterator, Sequence
 from typing import NamedTuple
 
 from solver import Case, grade
-from solver.hints import hints_of
+from solver.engine.hints import hints_of
 from workbook.log import SHOWN, Attempt, merged
+from workbook.trainer.report.flaws import Flaw, Flaws
 
-from ..trainer.report.flaws import Flaw, Flaws
 from .posed import Question
 from .result import Result
 

@@ -9,14 +9,14 @@ from urllib.parse import urlencode, urlsplit
 from ipywidgets import HTML, Box
 
 from solver import SolverError
-from solver.paper import CHAPTERS, SEEDS, Paper, cases_of
-from solver.show import counted
-from workbook.online import address
+from solver.sets.paper import CHAPTERS, SEEDS, Paper, cases_of
+from solver.units.show import counted
+from workbook.exam.start import whole_number
+from workbook.ui import address
+from workbook.ui.controls import SYSTEMS, Panel, button, chooser, classed, say
+from workbook.ui.entry import Entry, Gate
+from workbook.ui.ticks import titled
 
-from ..controls import SYSTEMS, Panel, button, chooser, classed, say
-from ..entry import Entry, Gate
-from ..exam.start import whole_number
-from ..ticks import titled
 from .own_group import WORD, OwnGroup
 from .paste import Paste
 from .posed import questions_of

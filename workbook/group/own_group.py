@@ -10,10 +10,10 @@ from functools import cache
 from time import monotonic
 
 from workbook.log import SHOWN, Attempt, Log, NotRead
-from workbook.online.address import words_of_address
+from workbook.practice.keeper import keep, own_log
+from workbook.practice.practice import Try
+from workbook.ui.address import words_of_address
 
-from ..keeper import keep, own_log
-from ..practice import Try
 from .posed import Question, questions_of
 from .result import Result
 from .set_text import MOST_NAME, BadSet, ProblemSet, plain, read_set

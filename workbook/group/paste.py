@@ -2,8 +2,8 @@
 
 from ipywidgets import Textarea
 
-from ..controls import AUTO, LABELLED, classed
-from ..entry import Gate
+from workbook.ui.controls import AUTO, LABELLED, classed
+from workbook.ui.entry import Gate
 
 __all__ = ["Paste"]
 

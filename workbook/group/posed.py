@@ -8,10 +8,10 @@ from time import monotonic
 from typing import NamedTuple
 
 from solver import BadCode, Case, case_from_code, grade
-from solver.hints import hints_of
+from solver.engine.hints import hints_of
 from workbook.log import SHOWN, Attempt
+from workbook.practice.practice import Practice, Reply, Try
 
-from ..practice import Practice, Reply, Try
 from .set_text import ProblemSet
 
 __all__ = ["Posed", "Question", "questions_of"]

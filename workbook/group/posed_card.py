@@ -6,10 +6,10 @@ from html import escape
 from ipywidgets import Box
 
 from workbook.log import Attempt
+from workbook.practice.card import Card
+from workbook.ui import fragments
+from workbook.ui.controls import classed, say
 
-from .. import fragments
-from ..card import Card
-from ..controls import classed, say
 from .posed import Posed
 
 __all__ = ["PosedCard"]

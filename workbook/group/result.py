@@ -5,7 +5,7 @@ from collections.abc import Iterable, Sequence
 from typing import NamedTuple
 
 from solver import SolverError
-from solver.show import counted
+from solver.units.show import counted
 from workbook.log import Attempt, line_of, parse
 
 from .set_text import MOST_NAME, ProblemSet, plain

@@ -6,12 +6,12 @@ from time import monotonic
 
 from ipywidgets import HTML, Box, FileUpload, VBox
 
-from solver.show import counted
+from solver.units.show import counted
+from workbook.figures.frame import LOOK
+from workbook.ui.controls import AUTO, Panel, button, classed, say
+from workbook.ui.saving import link
+from workbook.ui.ticks import tick
 
-from ..controls import AUTO, Panel, button, classed, say
-from ..figures.frame import LOOK
-from ..saving import link
-from ..ticks import tick
 from . import words
 from .facts import GroupFacts, facts
 from .own_group import OwnGroup

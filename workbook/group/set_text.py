@@ -15,8 +15,8 @@ from typing import NamedTuple
 from unicodedata import category, normalize
 
 from solver import BadCode, SolverError
-from solver.code import read_code
-from solver.show import counted
+from solver.engine.code import read_code
+from solver.units.show import counted
 
 __all__ = [
     "MOST",

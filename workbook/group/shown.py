@@ -4,9 +4,10 @@ from collections.abc import Mapping
 from html import escape
 from urllib.parse import quote
 
-from ..contents import chapters, titles
-from ..figures.frame import table_html
-from ..trainer.report.flaws import Flaw
+from workbook.figures.frame import table_html
+from workbook.trainer.report.flaws import Flaw
+from workbook.ui.contents import chapters, titles
+
 from . import words
 from .facts import AT_ONCE, LATER, NOT_YET, UNTRIED, Cell, GroupFacts
 from .posed import Question

@@ -4,12 +4,12 @@ from collections import Counter
 from collections.abc import Mapping, Sequence
 from hashlib import sha256
 
-from solver.show import counted
+from solver.units.show import counted
+from workbook.exam.desk import listed
+from workbook.figures.view import View
+from workbook.trainer.report.flaws import Flaw
+from workbook.ui.spreadsheet import csv_of
 
-from ..exam.desk import listed
-from ..figures.view import View
-from ..spreadsheet import csv_of
-from ..trainer.report.flaws import Flaw
 from .facts import AT_ONCE, LATER, STATES, UNTRIED, Cell, GroupFacts
 from .posed import Question
 from .set_text import ProblemSet

@@ -6,13 +6,13 @@ from time import monotonic
 
 from ipywidgets import HTML, Box, VBox
 
-from solver.show import counted
+from solver.units.show import counted
+from workbook.exam.desk import listed
+from workbook.practice.practice import Try
+from workbook.ui.controls import Panel, button, classed, say
+from workbook.ui.entry import Entry, Gate
+from workbook.ui.saving import link
 
-from ..controls import Panel, button, classed, say
-from ..entry import Entry, Gate
-from ..exam.desk import listed
-from ..practice import Try
-from ..saving import link
 from .own_group import OwnGroup
 from .paste import Paste
 from .posed import Posed, Question

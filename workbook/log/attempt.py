@@ -17,7 +17,7 @@ import uuid
 from datetime import UTC, datetime, timedelta
 from typing import NamedTuple
 
-from solver.code import as_written_now
+from solver.engine.code import as_written_now
 
 from .checked import NotALine, checked_line, fields_of
 

@@ -12,7 +12,9 @@ from pathlib import Path
 
 from filelock import FileLock, Timeout
 
-from workbook.online import in_browser, journal
+from workbook.ui.in_browser import in_browser
+
+from . import journal
 
 __all__ = ["NotKept", "NotRead", "add_lines", "locked_if_possible"]
 

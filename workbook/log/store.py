@@ -8,10 +8,9 @@ from typing import NamedTuple
 
 from platformdirs import user_data_path
 
-from workbook.online.journal import folder
-
 from .attempt import Attempt, NotAnAttempt, line_of, now, read_line
 from .disk import NotRead, add_lines, locked_if_possible
+from .journal import folder
 from .merging import in_order, none_ahead, union
 
 __all__ = ["Log", "Strange", "default_path", "parse"]

@@ -9,7 +9,7 @@ import tempfile
 from pathlib import Path
 from typing import NamedTuple
 
-from workbook.pages import shipped_pages
+from workbook.ui.pages import shipped_pages
 
 from .bytecode import to_bytecode
 from .front import write_front
@@ -24,7 +24,7 @@ __all__ = ["Built", "build"]
 INSTALLED = Path(sys.prefix) / "share" / "jupyter" / "labextensions"
 KERNEL, WIDGETS = "@jupyterlite/pyodide-kernel-extension", "@jupyter-widgets/jupyterlab-manager"
 OURS = (
-    Path(__file__).parent.parent / "settings" / "labextensions",
+    Path(__file__).parents[1] / "start" / "settings" / "labextensions",
     Path(__file__).with_name("labextension"),
 )
 WHEELS = Path("static/wheels")

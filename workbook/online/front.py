@@ -6,7 +6,7 @@ import re
 import shutil
 from pathlib import Path
 
-from workbook.pages import OPENING
+from workbook.ui.pages import OPENING
 
 from .listing import write_listing
 

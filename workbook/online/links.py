@@ -8,8 +8,8 @@ from collections.abc import Iterator
 from typing import NamedTuple
 from urllib.parse import quote, urlsplit
 
-from workbook.child import ROOT
-from workbook.pages import CHAPTERS, OPENING
+from workbook.start.child import ROOT
+from workbook.ui.pages import CHAPTERS, OPENING
 
 __all__ = ["Repository", "binder", "options", "repository", "run", "sentences", "site"]
 

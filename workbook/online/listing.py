@@ -6,7 +6,7 @@ A page that was saved would be a copy in the browser, which hides every later ed
 import json
 from pathlib import Path
 
-from workbook.pages import shipped_pages
+from workbook.ui.pages import shipped_pages
 
 __all__ = ["write_listing"]
 

@@ -3,11 +3,11 @@
 import json
 from pathlib import Path
 
-from workbook.pages import code_cells, shipped_pages
+from workbook.ui.pages import code_cells, shipped_pages
 
 __all__ = ["OVERRIDES", "page_config"]
 
-LAB = Path(__file__).parent.parent / "settings" / "labconfig"
+LAB = Path(__file__).parents[1] / "start" / "settings" / "labconfig"
 OVERRIDES = LAB / "default_setting_overrides.json"
 KERNEL = "@jupyterlite/pyodide-kernel-extension:kernel"
 # Bars and marks that pages do not show; what asks for parts that are switched off; JupyterLite's own

@@ -10,8 +10,8 @@ from collections.abc import Iterator, Mapping
 from pathlib import Path
 from zipfile import ZipFile
 
-from workbook.bootstrap import pins
-from workbook.child import ROOT
+from workbook.start.bootstrap import pins
+from workbook.start.child import ROOT
 
 from .lighter import lighter
 from .refusal import NotBuilt
@@ -22,7 +22,7 @@ LIST = Path(__file__).with_name("browser.txt")
 PACKAGES = ("solver", "workbook")
 # Data that pages read; what only a computer runs, shows or prints stays out.
 READ = {".css", ".csv", ".ipynb", ".mplstyle", ".py", ".toml", ".txt"}
-ONLY_HERE = ("workbook/online/browser.txt", "workbook/settings/")
+ONLY_HERE = ("workbook/online/browser.txt", "workbook/start/settings/")
 # The kernel asks for these by name, and pages do without: 6 MB and a second, to complete typed code
 # and to install packages. Of `piplite` it sets two names in a module.
 EMPTY = {"jedi": (), "micropip": (), "piplite": ("piplite/__init__.py", "piplite/piplite.py")}

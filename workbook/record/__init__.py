@@ -3,7 +3,7 @@
     with open("pumps.csv", "rb") as stream:
         pumps = PumpFile(stream, "us")
         for pump in pumps:                          # one row at a time
-            examined = examine(pump.record)         # solver.record
+            examined = examine(pump.record)         # solver.own.record
             print(page_text(examined, pump.messages))
 
 `PumpFile.messages` are of the whole file, `Pump.messages` of a row; each names its row and column.

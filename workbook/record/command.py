@@ -8,10 +8,10 @@ from collections.abc import Iterator
 from pathlib import Path
 from typing import BinaryIO
 
-from solver.record import Examined, examine
-from solver.show import counted
+from solver.own.record import Examined, examine
+from solver.units.show import counted
+from workbook.ui.spreadsheet import CODING
 
-from ..spreadsheet import CODING
 from .demo import demo_csv
 from .page import page_text
 from .reading import Message, NoHeadings, Pump, PumpFile

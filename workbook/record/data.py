@@ -3,8 +3,8 @@
 from collections.abc import Sequence
 from typing import Any
 
-from solver.record import CHECKS, FIELDS, Examined, Finding
-from solver.render import given_json, steps_json
+from solver.own.record import CHECKS, FIELDS, Examined, Finding
+from solver.render.text import given_json, steps_json
 from solver.vocabulary import quantity_named
 
 from .headings import KEPT, MADE, STATE, WORKED, heading_of

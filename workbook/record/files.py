@@ -6,9 +6,9 @@ from html import escape
 from ipywidgets import HTML, Box, FileUpload, VBox
 
 from solver import SolverError
-from solver.show import counted
+from solver.units.show import counted
+from workbook.ui.controls import AUTO, Panel, button, chooser, classed, say
 
-from ..controls import AUTO, Panel, button, chooser, classed, say
 from .demo import FAULTS, TASK, demo_csv
 from .fleet import MOST_BYTES, Fleet
 from .reading import Message, Pump

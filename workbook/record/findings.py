@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 from html import escape
 
-from solver.record import (
+from solver.own.record import (
     BEYOND,
     LOOK,
     NO_LIMIT,
@@ -13,10 +13,10 @@ from solver.record import (
     Examined,
     Finding,
 )
-from solver.render_html import step_html
-from solver.show import capital, figures, with_unit
+from solver.render.html import step_html
+from solver.units.show import capital, figures, with_unit
+from workbook.ui.cautions import caution_box
 
-from ..cautions import caution_box
 from .page import summary
 from .reading import Message
 

@@ -8,8 +8,8 @@ from io import BytesIO
 from itertools import islice
 
 from solver import SolverError, Unreadable
-from solver.record import Record, by_pump
-from solver.record.days import day_of
+from solver.own.record import Record, by_pump
+from solver.own.record.days import day_of
 
 from .reading import Message, Pump, PumpFile
 

@@ -10,12 +10,11 @@ from html import escape
 from ipywidgets import HTML, Box, Dropdown, Text, VBox
 
 from solver import Unreadable
-from solver.reading import Reading, read
-from solver.record import FIELDS, GROUPS, Fault, Field
-from solver.show import capital
-
-from ..controls import AUTO, LABELLED, Panel, button, classed
-from ..entry import Entry, Gate
+from solver.own.record import FIELDS, GROUPS, Fault, Field
+from solver.units.reading import Reading, read
+from solver.units.show import capital
+from workbook.ui.controls import AUTO, LABELLED, Panel, button, classed
+from workbook.ui.entry import Entry, Gate
 
 __all__ = ["Form"]
 

@@ -6,10 +6,10 @@ from difflib import get_close_matches
 from functools import cache
 from typing import NamedTuple
 
-from solver.record import FIELDS, Field
-from solver.record.entries import key
-from solver.refusals import quoted
-from solver.units import Unit, find_unit, unit
+from solver.own.record import FIELDS, Field
+from solver.own.record.entries import key
+from solver.units.refusals import quoted
+from solver.units.unit import Unit, find_unit, unit
 
 __all__ = ["KEPT", "MADE", "STATE", "WORKED", "Column", "columns", "heading_of", "known_headings"]
 

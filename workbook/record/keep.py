@@ -5,10 +5,10 @@ from collections.abc import Sequence
 from ipywidgets import HTML, Box, VBox
 
 from solver import SolverError
-from solver.record import Examined, examine
+from solver.own.record import Examined, examine
+from workbook.ui.controls import Panel, button, classed, say
+from workbook.ui.saving import link
 
-from ..controls import Panel, button, classed, say
-from ..saving import link
 from .fleet import when
 from .reading import Pump
 from .saving import file_name, saves_html

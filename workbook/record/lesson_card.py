@@ -4,8 +4,9 @@ from html import escape
 
 from ipywidgets import HTML, Box
 
-from ..card import Card
-from ..controls import classed
+from workbook.practice.card import Card
+from workbook.ui.controls import classed
+
 from .lesson_practice import LessonPractice
 
 __all__ = ["LessonCard", "refused_html"]

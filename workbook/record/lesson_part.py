@@ -4,9 +4,9 @@ from html import escape
 
 from ipywidgets import HTML, Box, VBox
 
-from solver.record import Examined, Lesson, lesson
+from solver.own.record import Examined, Lesson, lesson
+from workbook.ui.controls import Panel, button, classed, say
 
-from ..controls import Panel, button, classed, say
 from .lesson_card import LessonCard
 from .lesson_practice import LessonPractice
 

@@ -7,9 +7,8 @@ import secrets
 from collections.abc import Callable
 
 from solver import Case, case_from_code
-from solver.record import Exercise, Lesson, like
-
-from ..practice import ENOUGH, MIXED, SEEDS, Practice, Try, alike
+from solver.own.record import Exercise, Lesson, like
+from workbook.practice.practice import ENOUGH, MIXED, SEEDS, Practice, Try, alike
 
 __all__ = ["LessonPractice"]
 

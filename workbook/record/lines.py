@@ -12,7 +12,8 @@ from itertools import islice
 from types import MappingProxyType
 from typing import BinaryIO, NamedTuple
 
-from ..spreadsheet import as_typed
+from workbook.ui.spreadsheet import as_typed
+
 from .cells import cells_of, repaired
 
 __all__ = ["LOOKED_AT", "Lines", "Row"]

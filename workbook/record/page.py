@@ -4,11 +4,11 @@ from collections import Counter
 from collections.abc import Iterable, Iterator
 from textwrap import indent
 
-from solver.record import NOT_MEASURED, STATES, Examined, Finding, Record, field_named
-from solver.render import steps_text
-from solver.show import exact, figures, with_unit
+from solver.own.record import NOT_MEASURED, STATES, Examined, Finding, Record, field_named
+from solver.render.text import steps_text
+from solver.units.show import exact, figures, with_unit
+from workbook.ui.cautions import caution_lines
 
-from ..cautions import caution_lines
 from .reading import Message
 
 __all__ = ["page_text", "read_rows", "summary"]

@@ -5,10 +5,10 @@ from time import monotonic
 
 from ipywidgets import HTML, Box
 
-from solver.record import Examined, Fault, Record, examine, field_named, read_entries
+from solver.own.record import Examined, Fault, Record, examine, field_named, read_entries
+from workbook.ui.controls import SYSTEMS, Panel, button, chooser, classed, say
+from workbook.ui.entry import Gate
 
-from ..controls import SYSTEMS, Panel, button, chooser, classed, say
-from ..entry import Gate
 from .files import Files
 from .findings import examined_html
 from .form import Form

@@ -9,11 +9,10 @@ from collections.abc import Sequence
 from functools import partial
 from typing import TYPE_CHECKING, NamedTuple
 
-from solver.record import Examined, Line, Trend, limit_lines, trend_of
-from solver.show import capital, figures, with_unit
-
-from ..figures.ink import picture, printed
-from ..figures.view import Figure, View
+from solver.own.record import Examined, Line, Trend, limit_lines, trend_of
+from solver.units.show import capital, figures, with_unit
+from workbook.figures.ink import picture, printed
+from workbook.figures.view import Figure, View
 
 if TYPE_CHECKING:
     from matplotlib.axes import Axes

@@ -4,9 +4,9 @@ import contextlib
 from collections.abc import Iterator, Sequence
 from pathlib import Path
 
-from solver.record import Examined, examine
+from solver.own.record import Examined, examine
+from workbook.ui.typst_pdf import CannotPrint, compiled, needed
 
-from ..typst_pdf import CannotPrint, compiled, needed
 from .printed import Sheet, in_full, printed
 from .reading import Pump
 from .writing import CannotWrite, Write, whole_file

@@ -4,7 +4,7 @@ from collections.abc import Iterator, Sequence
 from typing import Any, NamedTuple
 
 from solver import SolverError
-from solver.record import (
+from solver.own.record import (
     ALWAYS,
     BEYOND,
     FOLLOWED,
@@ -17,14 +17,14 @@ from solver.record import (
     Followed,
     by_pump,
 )
-from solver.record.days import Day, day_of
-from solver.record.trend import RULE
-from solver.render import ROUNDING, step_lines
-from solver.show import figures, with_unit
+from solver.own.record.days import Day, day_of
+from solver.own.record.trend import RULE
+from solver.render.text import ROUNDING, step_lines
+from solver.units.show import figures, with_unit
 from solver.vocabulary import quantity_named
+from workbook.ui.cautions import caution_lines
+from workbook.ui.printing import PAPER
 
-from ..cautions import caution_lines
-from ..printing import PAPER
 from .page import read_rows, summary
 from .plots import Plot, plots_of, print_svg, table_of
 

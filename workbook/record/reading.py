@@ -5,10 +5,10 @@ from dataclasses import replace
 from typing import BinaryIO, NamedTuple
 
 from solver import SolverError
-from solver.record import Record, read_entries
-from solver.refusals import quoted
+from solver.own.record import Record, read_entries
+from solver.units.refusals import quoted
+from workbook.ui.decimal_comma import may_be_thousands, with_point
 
-from ..decimal_comma import may_be_thousands, with_point
 from .headings import KEPT, Column, columns, known_headings
 from .lines import LOOKED_AT, Lines, Row
 

@@ -2,10 +2,10 @@
 
 import json
 
-from solver.record import ALWAYS, Examined
+from solver.own.record import ALWAYS, Examined
+from workbook.ui.saving import link
+from workbook.ui.spreadsheet import csv_of
 
-from ..saving import link
-from ..spreadsheet import csv_of
 from .data import flat_headings, flat_row, pump_json
 from .reading import Pump
 from .writing import page_name, template

@@ -3,11 +3,11 @@
 from collections.abc import Callable, Sequence
 from html import escape
 
-from solver.record import Examined
+from solver.own.record import Examined
+from workbook.figures.frame import LOOK, table_html
+from workbook.figures.view import View
+from workbook.ui.later import no_picture
 
-from ..figures.frame import LOOK, table_html
-from ..figures.view import View
-from ..online.later import no_picture
 from .plots import CAPTION, Plot, page_svg, plots_of, table_of
 
 __all__ = ["trends_html", "trends_text"]

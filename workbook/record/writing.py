@@ -11,9 +11,9 @@ from pathlib import Path
 from typing import IO
 
 from solver import SolverError
-from solver.record import ALWAYS, FIELDS, Examined
+from solver.own.record import ALWAYS, FIELDS, Examined
+from workbook.ui.spreadsheet import CODING, csv_of, row_writer
 
-from ..spreadsheet import CODING, csv_of, row_writer
 from .data import flat_headings, flat_row, pump_json
 from .headings import heading_of
 from .page import page_text

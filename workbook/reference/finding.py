@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping, Sequence
 
-from solver.show import counted
+from solver.units.show import counted
 
 from .entry import Entry, Part, plain
 

@@ -4,18 +4,18 @@ from functools import cache, partial
 from html import escape
 
 from solver import FAMILIES
-from solver.formula import Formula
-from solver.formulas import FORMULAS
-from solver.render_html import formula_html, formula_latex, formula_text
-from solver.spoken import spoken
-from solver.units import unit
+from solver.algebra.formula import Formula
+from solver.render.html import formula_html, formula_latex, formula_text
+from solver.topics.formulas import FORMULAS
+from solver.units.spoken import spoken
+from solver.units.unit import unit
 from solver.vocabulary import quantity_named
+from workbook.ui.chapter import formulas_of
+from workbook.ui.contents import titles
+from workbook.ui.ticks import in_words
 
-from ..chapter import formulas_of
-from ..contents import titles
-from ..formula_sheet import decimals_said, units_said
-from ..ticks import in_words
 from .entry import Entry, Part, folded, plain, with_source
+from .formula_sheet import decimals_said, units_said
 
 __all__ = ["by_chapter", "formula_parts"]
 

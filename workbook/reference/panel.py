@@ -7,10 +7,10 @@ from collections.abc import Sequence
 
 from ipywidgets import HTML, Box, HTMLMath, VBox
 
-from solver.show import counted
+from solver.units.show import counted
+from workbook.ui.controls import SYSTEMS, Panel, button, chooser, classed, say
+from workbook.ui.entry import Entry as Asked
 
-from ..controls import SYSTEMS, Panel, button, chooser, classed, say
-from ..entry import Entry as Asked
 from .entry import Entry, Part, plain
 from .finding import TRY, find, said
 from .formulas import formula_parts

@@ -6,11 +6,11 @@ from html import escape
 from ipywidgets import HTML, Box, VBox
 
 from solver import SolverError
-from solver.render_html import formula_text
+from solver.render.html import formula_text
+from workbook.ui.controls import Panel, button, classed, say
+from workbook.ui.saving import link
+from workbook.ui.ticks import ChapterTicks
 
-from ..controls import Panel, button, classed, say
-from ..saving import link
-from ..ticks import ChapterTicks
 from .entry import folded
 from .formulas import by_chapter
 from .sheet import Sheet, sheet_of

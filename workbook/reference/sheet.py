@@ -10,11 +10,11 @@ from functools import lru_cache
 from pathlib import Path
 from typing import Any, NamedTuple
 
-from solver.formula import Formula
-from solver.show import counted
+from solver.algebra.formula import Formula
+from solver.units.show import counted
+from workbook.ui.chapter import levels_of
+from workbook.ui.typst_pdf import compiled, page_count
 
-from ..chapter import levels_of
-from ..typst_pdf import compiled, page_count
 from .formulas import by_chapter
 from .sheet_data import laid_out
 

@@ -3,17 +3,17 @@
 from collections.abc import Iterable, Sequence
 from typing import Any
 
-from solver.formula import Formula
-from solver.formulas import FORMULAS
-from solver.render_print import formula_marked
-from solver.show import counted, with_unit
-from solver.units import convert
+from solver.algebra.formula import Formula
+from solver.render.print import formula_marked
+from solver.topics.formulas import FORMULAS
+from solver.units.show import counted, with_unit
+from solver.units.unit import convert
+from workbook.ui.cautions import caution_lines
+from workbook.ui.chapter import formulas_of
+from workbook.ui.contents import titles
+from workbook.ui.printing import PAPER, UNITS
+from workbook.ui.ticks import in_words
 
-from ..cautions import caution_lines
-from ..chapter import formulas_of
-from ..contents import titles
-from ..printing import PAPER, UNITS
-from ..ticks import in_words
 from .entry import long
 from .tables import constants_in, value_said
 

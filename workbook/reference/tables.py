@@ -3,15 +3,15 @@
 from collections.abc import Iterable
 from html import escape
 
-from solver import limits
-from solver.constant import Constant
-from solver.formula import Formula
-from solver.formulas import FORMULAS
-from solver.limits import Limits
-from solver.show import exact, with_unit
-from solver.tables import table_as_printed, table_names, table_source
-from solver.tree import constants, is_one
-from solver.units import units as known_units
+from solver.algebra.constant import Constant
+from solver.algebra.formula import Formula
+from solver.algebra.tree import constants, is_one
+from solver.topics import limits
+from solver.topics.formulas import FORMULAS
+from solver.topics.limits import Limits
+from solver.topics.tables import table_as_printed, table_names, table_source
+from solver.units.show import exact, with_unit
+from solver.units.unit import units as known_units
 from solver.vocabulary import Quantity, quantity_named
 
 from .entry import Entry, Part, folded, long, plain, with_source

@@ -4,8 +4,8 @@ from collections import Counter
 from functools import cache
 from html import escape
 
-from solver.show import with_unit
-from solver.units import Unit, convert, units
+from solver.units.show import with_unit
+from solver.units.unit import Unit, convert, units
 from solver.vocabulary import QUANTITIES
 
 from .entry import RAISED, Entry, Part, folded, long, plain

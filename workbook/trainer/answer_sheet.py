@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import NamedTuple
 
 from solver import Verdict
-from solver.work_set import case_for, person_id
+from solver.sets.work_set import case_for, person_id
 from workbook.log import SHOWN, Attempt, Log, NotKept, Strange, made, parse
 
 from .assigned import Assigned

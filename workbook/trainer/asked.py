@@ -7,9 +7,9 @@ from collections.abc import Callable, Sequence
 from time import monotonic
 
 from solver import Verdict, grade
-from solver.work_set import case_for
+from solver.sets.work_set import case_for
 from workbook.log import SHOWN, Attempt
-from workbook.practice import Reply
+from workbook.practice.practice import Reply
 
 from .answer_sheet import AnswerSheet
 

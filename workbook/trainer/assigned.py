@@ -3,8 +3,8 @@
 from datetime import datetime
 from typing import NamedTuple
 
-from solver.credit import Credit
-from solver.work_set import WorkSet
+from solver.sets.credit import Credit
+from solver.sets.work_set import WorkSet
 
 __all__ = ["Assigned"]
 

@@ -121,8 +121,8 @@ def _when(text: str) -> datetime:
 def run(options: argparse.Namespace) -> int:
     """Do what one of the three commands asks, and say each thing as it is done; the exit status."""
     from solver import SolverError
+    from workbook.start.folder import CannotWrite
 
-    from ..folder import CannotWrite
     from .steps import STEPS
 
     for stream in (sys.stdout, sys.stderr):

@@ -3,11 +3,11 @@
 from html import escape
 
 from solver import Case
-from solver.catalogue import Refused
-from solver.show import exact, figures, with_unit
+from solver.topics.catalogue import Refused
+from solver.units.show import exact, figures, with_unit
+from workbook.ui import fragments
+from workbook.ui.saying import STATES
 
-from .. import fragments
-from ..saying import STATES
 from .tries import QuestionMark
 
 __all__ = ["comment_of", "feedback_html", "points_of"]

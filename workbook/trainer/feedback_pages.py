@@ -12,9 +12,9 @@ from html import escape
 from itertools import islice
 from pathlib import Path
 
-from solver.show import exact
+from solver.units.show import exact
+from workbook.ui.shown import css
 
-from ..shown import css
 from .bulk import AT_ONCE, marks_of, set_in
 from .course import Course, CourseFault
 from .feedback import feedback_html

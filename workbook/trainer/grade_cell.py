@@ -12,8 +12,8 @@ from html import escape
 from pathlib import Path
 
 from solver import Case, SolverError, grade
-from solver.catalogue import Refused
-from solver.work_set import cases_for
+from solver.sets.work_set import cases_for
+from solver.topics.catalogue import Refused
 from workbook.log import Attempt, line_of, made
 
 from .gradebook.scores import score_of

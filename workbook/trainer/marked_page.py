@@ -2,7 +2,8 @@
 
 from html import escape
 
-from ..shown import css
+from workbook.ui.shown import css
+
 from .feedback import comment_of, feedback_html
 from .gradebook.scores import grade_id, score_of
 from .marking import Marked

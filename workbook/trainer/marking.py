@@ -15,8 +15,8 @@ from types import MappingProxyType
 from typing import NamedTuple
 
 from solver import Case
-from solver.catalogue import Refused
-from solver.work_set import WorkSet, cases_for, person_id
+from solver.sets.work_set import WorkSet, cases_for, person_id
+from solver.topics.catalogue import Refused
 from workbook.log import Attempt, Strange, merged
 
 from .answer_sheet import Sheet, read_sheet

@@ -3,10 +3,10 @@
 from collections.abc import Iterable, Iterator
 
 from solver import Family, draw
-from solver.catalogue import kinds_at
-from solver.common_slips import common_slips
-from solver.plan import find_plan
-from solver.work_set import WorkSet
+from solver.engine.common_slips import common_slips
+from solver.engine.plan import find_plan
+from solver.sets.work_set import WorkSet
+from solver.topics.catalogue import kinds_at
 
 from .set_checks import SET_FILE, SetFault, got, meant
 

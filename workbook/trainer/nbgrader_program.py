@@ -14,7 +14,7 @@ from functools import cache
 from multiprocessing import get_context
 from pathlib import Path
 
-from .. import child
+from workbook.start import child
 
 __all__ = ["run_nbgrader"]
 

@@ -9,12 +9,12 @@ from collections.abc import Iterable, Iterator
 from pathlib import Path
 
 from solver import SolverError
-from solver.show import counted
-from solver.work_set import plan_of
-from workbook.cautions import topics
-from workbook.contents import PRACTICE
-from workbook.folder import CannotWrite, state_of, write_page
-from workbook.pages import MARK, code_cells, fingerprint, shipped_pages
+from solver.sets.work_set import plan_of
+from solver.units.show import counted
+from workbook.start.folder import CannotWrite, state_of, write_page
+from workbook.ui.cautions import topics
+from workbook.ui.contents import PRACTICE
+from workbook.ui.pages import MARK, code_cells, fingerprint, shipped_pages
 
 from .asked import in_words
 from .assigned import Assigned

@@ -3,9 +3,9 @@
 from functools import partial
 from pathlib import Path
 
-from workbook.folder import CannotWrite, bring_up_to_date
-from workbook.launcher import CannotOpen, keep_open
-from workbook.pages import TRAINERS, TRAINERS_OPENING, shipped_pages
+from workbook.start.folder import CannotWrite, bring_up_to_date
+from workbook.start.launcher import CannotOpen, keep_open
+from workbook.ui.pages import TRAINERS, TRAINERS_OPENING, shipped_pages
 
 from .course import CONFIG, CourseFault, make_course
 from .setting.boxes import folder_name

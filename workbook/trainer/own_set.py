@@ -12,10 +12,10 @@ from functools import cache, cached_property
 from pathlib import Path
 
 from solver import SolverError
-from solver.catalogue import Refused
-from solver.work_set import case_for, cases_for
+from solver.sets.work_set import case_for, cases_for
+from solver.topics.catalogue import Refused
 from workbook.log import SHOWN
-from workbook.pages import MARK, read_page
+from workbook.ui.pages import MARK, read_page
 
 from .answer_sheet import SHEET, AnswerSheet
 from .asked import Asked

@@ -8,11 +8,11 @@ from ipywidgets import HTML, Box
 
 from solver import SolverError
 from workbook.log import NotRead
+from workbook.practice.practice import Reply
+from workbook.ui import fragments
+from workbook.ui.controls import Panel, button, classed, say
+from workbook.ui.entry import Entry
 
-from .. import fragments
-from ..controls import Panel, button, classed, say
-from ..entry import Entry
-from ..practice import Reply
 from .asked import Asked, in_words
 from .own_set import OwnSet
 

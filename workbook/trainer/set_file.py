@@ -16,10 +16,10 @@ import tomllib
 from pathlib import Path
 
 from solver import SolverError
-from solver.catalogue import since_of
-from solver.credit import Credit
-from solver.own_plant import Plant, plant_of
-from solver.work_set import WorkSet, set_of
+from solver.sets.credit import Credit
+from solver.sets.own_plant import Plant, plant_of
+from solver.sets.work_set import WorkSet, set_of
+from solver.topics.catalogue import since_of
 
 from .assigned import Assigned
 from .mistake_names import check_mistakes

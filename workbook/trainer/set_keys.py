@@ -3,11 +3,11 @@
 from collections.abc import Callable, Mapping
 from typing import Any, NamedTuple
 
-from solver.catalogue import BITS, CATALOGUE, CHAPTERS, GONE
-from solver.code import MOST_SEED
-from solver.credit import Credit
-from solver.families import FAMILIES
-from solver.work_set import MOST, TOP
+from solver.engine.code import MOST_SEED
+from solver.sets.credit import Credit
+from solver.sets.work_set import MOST, TOP
+from solver.topics.catalogue import BITS, CATALOGUE, CHAPTERS, GONE
+from solver.topics.problems import FAMILIES
 
 from .set_checks import (
     SET_FILE,

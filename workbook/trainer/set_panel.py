@@ -9,10 +9,10 @@ from ipywidgets import HTML, Box, VBox
 
 from solver import SolverError
 from workbook.log import NotKept, NotRead
+from workbook.ui.controls import PAUSE, Panel, button, classed, say
+from workbook.ui.entry import Entry
+from workbook.ui.saving import link
 
-from ..controls import PAUSE, Panel, button, classed, say
-from ..entry import Entry
-from ..saving import link
 from .hand_in import work_as_zip
 from .own_set import SAY_WHO, OwnSet
 from .standing import standing

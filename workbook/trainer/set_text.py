@@ -5,8 +5,8 @@ from collections.abc import Iterable, Mapping
 from datetime import datetime
 from typing import Any
 
-from solver.catalogue import CATALOGUE, chapters_at, kinds_at
-from solver.own_plant import Plant, table_of
+from solver.sets.own_plant import Plant, table_of
+from solver.topics.catalogue import CATALOGUE, chapters_at, kinds_at
 
 from .assigned import Assigned
 from .set_keys import EACH, SAME

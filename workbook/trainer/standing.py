@@ -6,7 +6,7 @@ Points are not told before the work is marked.
 from collections.abc import Sequence
 from datetime import UTC, datetime
 
-from solver.show import counted
+from solver.units.show import counted
 from workbook.exam.desk import listed
 
 from .own_set import OwnSet

@@ -7,9 +7,9 @@ from pathlib import Path
 from secrets import randbelow
 
 from solver import SolverError
-from solver.catalogue import CATALOGUE
-from solver.show import counted
-from solver.work_set import plan_of, set_of
+from solver.sets.work_set import plan_of, set_of
+from solver.topics.catalogue import CATALOGUE
+from solver.units.show import counted
 
 from . import walk
 from .assigned import Assigned

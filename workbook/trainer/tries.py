@@ -4,9 +4,9 @@ from collections.abc import Iterable, Sequence
 from typing import NamedTuple
 
 from solver import Case, Verdict, grade
-from solver.catalogue import FIRST, Refused
-from solver.credit import share_of
-from solver.grading import MISTAKE, WRONG
+from solver.engine.grading import MISTAKE, WRONG
+from solver.sets.credit import share_of
+from solver.topics.catalogue import FIRST, Refused
 from workbook.log import SHOWN, Attempt
 
 from .assigned import Assigned

@@ -6,7 +6,7 @@ from pathlib import Path
 from typing import NamedTuple
 
 from solver import SolverError
-from solver.work_set import person_id
+from solver.sets.work_set import person_id
 from workbook.log import NotKept
 
 __all__ = ["PERSON", "Person", "keep_person", "person_at"]

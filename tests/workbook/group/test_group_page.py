@@ -8,8 +8,8 @@ from urllib.parse import quote
 import pytest
 
 from solver import case_from_code
-from solver.code import Code
-from solver.paper import CHAPTERS
+from solver.engine.code import Code
+from solver.sets.paper import CHAPTERS
 from tests.workbook.group.members import CASES, RIGHT, WEDNESDAY, answer_text, saved
 from tests.workbook.group.panels import answer, held, paste, slow, words
 from workbook.group.make_panel import MakePanel
@@ -18,7 +18,7 @@ from workbook.group.posed import Posed, questions_of
 from workbook.group.set_text import read_set, set_of
 from workbook.group.work_panel import WorkPanel
 from workbook.log import Log, made
-from workbook.online import address
+from workbook.ui import address
 
 
 def typed(own):

@@ -10,7 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from solver import FAMILIES, draw
-from solver.code import Code
+from solver.engine.code import Code
 from workbook.group.make_panel import PAGE, link_at
 from workbook.group.set_text import (
     LONGEST,
@@ -23,7 +23,7 @@ from workbook.group.set_text import (
     read_set,
     set_of,
 )
-from workbook.online import address
+from workbook.ui import address
 
 CODES = ("BP-2U1-7-KMZ", "WP-1U1-7-WTN", draw("energy_cost", 5).code)
 WEDNESDAY = set_of("Wednesday pumps", CODES)

@@ -4,7 +4,7 @@ from urllib.parse import quote
 
 import pytest
 
-from workbook.online import address
+from workbook.ui import address
 
 BASE = "https://example.org/pumps/"
 

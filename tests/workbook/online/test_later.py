@@ -7,7 +7,7 @@ from types import SimpleNamespace
 import pytest
 
 from workbook.figures import show
-from workbook.online import later
+from workbook.ui import later
 
 
 @pytest.fixture

@@ -7,8 +7,8 @@ from urllib.parse import parse_qs, urlsplit
 
 import pytest
 
-from workbook.child import environment
 from workbook.online import links
+from workbook.start.child import environment
 
 OPENS = "?urlpath=doc%2Fworkspaces%2Fpages%2Ftree%2Fworkbook%2Fchapters%2F00-start-here.ipynb"
 

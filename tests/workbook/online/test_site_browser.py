@@ -12,10 +12,9 @@ import pytest
 from solver import case_from_code, draw
 from tests.workbook.group.members import WEDNESDAY, results
 from tests.workbook.online.serving import Served
-from workbook import typst_pdf
 from workbook.log import read_line
-from workbook.online import later
-from workbook.pages import shipped_pages
+from workbook.ui import later, typst_pdf
+from workbook.ui.pages import shipped_pages
 
 pytestmark = pytest.mark.browser
 

@@ -11,12 +11,12 @@ import pytest
 from jupyterlite_pyodide_kernel.constants import PYODIDE_CDN_URL, PYODIDE_VERSION
 
 from tests.workbook.online.serving import Served
-from workbook.bootstrap import READER, pins
 from workbook.online import build, command, lock, wheels
 from workbook.online.lighter import lighter
 from workbook.online.refusal import NotBuilt
 from workbook.online.runtime import Brought, Usual
-from workbook.pages import code_cells, shipped_pages
+from workbook.start.bootstrap import READER, pins
+from workbook.ui.pages import code_cells, shipped_pages
 
 KERNEL = "@jupyterlite/pyodide-kernel-extension:kernel"
 
@@ -73,8 +73,8 @@ def test_python_loads_all_of_our_list_before_a_page_runs(built):
 def test_the_solver_and_the_workbook_are_bytecode_with_their_data(built):
     ours = next(built.out.glob("static/wheels/*/wire_to_water-*.whl"))
     names = ZipFile(ours).namelist()
-    assert {"solver/library.pyc", "workbook/page.pyc", "solver/tables/units.txt"} <= set(names)
-    assert {"workbook/look.css", "workbook/chapters/00-start-here.ipynb"} <= set(names)
+    assert {"solver/library.pyc", "workbook/page.pyc", "solver/units/units.txt"} <= set(names)
+    assert {"workbook/ui/look.css", "workbook/chapters/00-start-here.ipynb"} <= set(names)
     assert [] == [name for name in names if name.endswith((".py", ".png", ".js", ".typ"))]
     assert built.quick
 

@@ -13,8 +13,8 @@ from zipfile import ZipFile
 
 import pytest
 
-from workbook.bootstrap import TESTER, pins
 from workbook.online.wheels import fetch
+from workbook.start.bootstrap import TESTER, pins
 
 # Every code's problem, its reading and grading, and what comes of papers and records.
 ALIKE = (

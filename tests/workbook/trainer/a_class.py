@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from math import exp
 
 from solver import grade
-from solver.work_set import cases_for
+from solver.sets.work_set import cases_for
 from workbook.log import Attempt, line_of
 from workbook.trainer.assigned import Assigned
 

@@ -5,7 +5,7 @@ What each must get is written down here, question by question, and not worked ou
 
 from collections.abc import Iterator
 
-from solver.work_set import cases_for
+from solver.sets.work_set import cases_for
 from tests.workbook.trainer import tampering
 from tests.workbook.trainer.sheets import line, mistaken, right, sheet, shown, wrong
 from tests.workbook.trainer.week_three import (

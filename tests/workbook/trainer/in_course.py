@@ -12,7 +12,7 @@ from typing import NamedTuple
 from zipfile import ZipFile
 
 from tests.workbook.trainer.week_three import NAME, Person, files_of
-from workbook import child
+from workbook.start import child
 
 __all__ = ["Kept", "by_exchange", "by_mail", "kept_in", "trainer", "typed"]
 

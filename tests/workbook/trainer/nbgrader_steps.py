@@ -4,7 +4,7 @@ import subprocess
 import sys
 from pathlib import Path
 
-from workbook.child import environment
+from workbook.start.child import environment
 
 __all__ = ["nbgrader"]
 

@@ -1,7 +1,7 @@
 """Lines of answer sheets as cards keep them, and as nobody should."""
 
 from solver import grade
-from solver.work_set import cases_for
+from solver.sets.work_set import cases_for
 from workbook.log import SHOWN, Attempt, line_of
 
 __all__ = ["choice", "line", "mistaken", "number", "right", "sheet", "shown", "wrong"]

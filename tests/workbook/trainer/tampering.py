@@ -7,7 +7,7 @@ import json
 from collections.abc import Callable
 from typing import Any
 
-from solver.work_set import cases_for
+from solver.sets.work_set import cases_for
 from tests.workbook.trainer.sheets import right
 from workbook.trainer.assigned import Assigned
 

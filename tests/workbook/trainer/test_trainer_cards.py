@@ -9,10 +9,8 @@ from html import unescape
 import pytest
 
 from solver import grade
-from solver.work_set import cases_for, set_of
+from solver.sets.work_set import cases_for, set_of
 from workbook import page
-from workbook.contents import list_of_chapters, sets_of_work
-from workbook.controls import PAUSE
 from workbook.log import NotKept, NotRead
 from workbook.trainer.answer_sheet import SHEET, AnswerSheet, read_sheet
 from workbook.trainer.assigned import Assigned
@@ -26,6 +24,8 @@ from workbook.trainer.set_file import toml_of
 from workbook.trainer.set_panel import HandIn, SetTop
 from workbook.trainer.standing import due_in_words, standing
 from workbook.trainer.who import PERSON, keep_person, person_at
+from workbook.ui.contents import list_of_chapters, sets_of_work
+from workbook.ui.controls import PAUSE
 
 WORK = set_of(families=["brake_power", "water_power"], level=1, count=4, seed=48213)
 WEEK = Assigned("week-3", "Week 3", WORK, points=5.0, tries=3)

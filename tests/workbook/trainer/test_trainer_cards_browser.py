@@ -14,9 +14,9 @@ from html import unescape
 
 import pytest
 
-from solver.work_set import cases_for, set_of
+from solver.sets.work_set import cases_for, set_of
 from tests.workbook.looking import in_theme
-from workbook import child
+from workbook.start import child
 from workbook.trainer.answer_sheet import SHEET, read_sheet
 from workbook.trainer.assigned import Assigned
 from workbook.trainer.notebook import write_source

@@ -8,9 +8,8 @@ from datetime import UTC, datetime
 
 import pytest
 
-from solver.work_set import set_of
+from solver.sets.work_set import set_of
 from tests.workbook.trainer.a_class import handed_in, people
-from workbook.pages import shipped_pages
 from workbook.trainer.answer_sheet import SHEET
 from workbook.trainer.assigned import Assigned
 from workbook.trainer.course import Course, make_course
@@ -21,6 +20,7 @@ from workbook.trainer.report.gathered import Gathered, gathered
 from workbook.trainer.report.hands import hands
 from workbook.trainer.report.panel import ClassPanel
 from workbook.trainer.setting.keep import put
+from workbook.ui.pages import shipped_pages
 
 WEEK = Assigned(
     "week-3", "Week 3: power", set_of(chapters=["horsepower", "efficiency"], count=12, seed=48213)

@@ -7,7 +7,8 @@ import sys
 import pytest
 
 from solver import SolverError
-from workbook import child, commands
+from workbook import commands
+from workbook.start import child
 from workbook.trainer import steps, walk
 from workbook.trainer.coming_in.people import Person, keep_people, people_in, read_people
 from workbook.trainer.command import mark_options

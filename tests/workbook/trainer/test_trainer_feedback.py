@@ -8,13 +8,13 @@ from html.parser import HTMLParser
 
 import pytest
 
-from solver.render import steps_text
-from solver.show import figures, with_unit
-from solver.work_set import cases_for
+from solver.render.text import steps_text
+from solver.sets.work_set import cases_for
+from solver.units.show import figures, with_unit
 from tests.workbook.trainer.sheets import choice, line, mistaken, number, right, sheet, wrong
-from workbook.shown import css
 from workbook.trainer.marking import comment_of, feedback_html, mark
 from workbook.trainer.set_file import parse_set_file
+from workbook.ui.shown import css
 
 ANA, BEN = "ana.r", "ben"
 WEEK = parse_set_file(

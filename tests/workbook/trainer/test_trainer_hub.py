@@ -9,7 +9,7 @@ import pytest
 from nbgrader.api import Gradebook
 from traitlets.config import PyFileConfigLoader
 
-from solver.work_set import case_for, set_of
+from solver.sets.work_set import case_for, set_of
 from tests.workbook.trainer.hub import PROXY, Person, hub
 from tests.workbook.trainer.nbgrader_steps import nbgrader
 from workbook.trainer.assigned import Assigned

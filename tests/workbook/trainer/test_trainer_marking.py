@@ -5,8 +5,8 @@ import json
 import pytest
 
 from solver import SolverError, grade
-from solver.catalogue import Refused
-from solver.work_set import cases_for
+from solver.sets.work_set import cases_for
+from solver.topics.catalogue import Refused
 from tests.workbook.trainer.sheets import (
     choice,
     line,

@@ -10,16 +10,16 @@ import sys
 import nbformat
 import pytest
 
-from solver.credit import Credit
-from solver.work_set import set_of
-from workbook.cautions import topics
-from workbook.folder import CannotWrite
+from solver.sets.credit import Credit
+from solver.sets.work_set import set_of
+from workbook.start.folder import CannotWrite
 from workbook.trainer.assigned import Assigned
 from workbook.trainer.course import make_course
 from workbook.trainer.gradebook.scores import grade_id
 from workbook.trainer.notebook import NotOurs, notebook_of, write_source
 from workbook.trainer.plain_answers import plain_answers
 from workbook.trainer.set_file import read_set_file
+from workbook.ui.cautions import topics
 
 WORK = set_of(chapters=["horsepower", "insulation"], count=12, seed=48213)
 WEEK = Assigned("week-3", "Week 3: power", WORK, points=5.0, tries=3, counts="last")
@@ -76,7 +76,7 @@ def test_code_is_one_hidden_call_that_needs_no_other_cell_and_keeps_no_output():
 
 
 def test_the_workbook_in_the_browser_knows_every_line_of_it(root):
-    (script,) = root.glob("workbook/settings/labextensions/wire-to-water/static/*.js")
+    (script,) = root.glob("workbook/start/settings/labextensions/wire-to-water/static/*.js")
     line = re.search(r"SET_LINE =\s+/(\^.*\$)/;", script.read_text(encoding="utf-8"))[1]
     assert [] == [c["source"] for c in cells("code") if not re.fullmatch(line, c["source"])]
 

@@ -2,7 +2,7 @@
 
 import pytest
 
-from solver.sheet_code import sheet_code
+from solver.sets.sheet_code import sheet_code
 from workbook.commands import main
 from workbook.trainer.on_paper.files import answers_csv
 

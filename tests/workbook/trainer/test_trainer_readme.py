@@ -6,9 +6,9 @@ import subprocess
 
 import pytest
 
-from solver.work_set import cases_for
+from solver.sets.work_set import cases_for
 from tests.workbook.trainer.sheets import line, mistaken, right, sheet
-from workbook import child
+from workbook.start import child
 from workbook.trainer.answer_sheet import SHEET
 from workbook.trainer.hand_in import work_as_zip
 from workbook.trainer.set_file import read_set_file

@@ -12,10 +12,9 @@ import numpy as np
 import pytest
 from scipy import stats
 
-from solver.work_set import cases_for, set_of
+from solver.sets.work_set import cases_for, set_of
 from tests.workbook.trainer.a_class import answered, handed_in, people
 from workbook.figures.ink import picture
-from workbook.spreadsheet import csv_of, harmless
 from workbook.trainer.assigned import Assigned
 from workbook.trainer.marking import Marked, mark
 from workbook.trainer.report.facts import ClassFacts, facts
@@ -26,6 +25,7 @@ from workbook.trainer.report.plain import report_text
 from workbook.trainer.report.sections import report
 from workbook.trainer.report.telling import Telling, telling
 from workbook.trainer.report.words import names_for, telling_lines, tells
+from workbook.ui.spreadsheet import csv_of, harmless
 
 WEEK = Assigned(
     "week-3", "Week 3: power", set_of(chapters=["horsepower", "efficiency"], count=12, seed=48213)

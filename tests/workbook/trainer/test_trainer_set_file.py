@@ -12,11 +12,11 @@ from hypothesis import strategies as st
 
 import workbook
 from solver import FAMILIES
-from solver.catalogue import CATALOGUE
-from solver.credit import Credit
-from solver.own_plant import plant_of
-from solver.paper import CHAPTERS
-from solver.work_set import cases_for, set_of
+from solver.sets.credit import Credit
+from solver.sets.own_plant import plant_of
+from solver.sets.paper import CHAPTERS
+from solver.sets.work_set import cases_for, set_of
+from solver.topics.catalogue import CATALOGUE
 from workbook.trainer.assigned import Assigned
 from workbook.trainer.set_file import SetFault, parse_set_file, read_set_file, toml_of
 from workbook.trainer.set_keys import CREDIT, PLAN

@@ -7,10 +7,10 @@ from datetime import UTC, datetime, timedelta, timezone
 import pytest
 
 from solver import FAMILIES, SolverError
-from solver.credit import Credit
-from solver.paper import CHAPTERS
-from solver.work_set import cases_for, plan_of, read_set, set_of
-from workbook.folder import CannotWrite
+from solver.sets.credit import Credit
+from solver.sets.paper import CHAPTERS
+from solver.sets.work_set import cases_for, plan_of, read_set, set_of
+from workbook.start.folder import CannotWrite
 from workbook.trainer.assigned import Assigned
 from workbook.trainer.course import make_course
 from workbook.trainer.set_file import SET_FILE, read_set_file, toml_of

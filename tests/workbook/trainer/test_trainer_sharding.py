@@ -11,7 +11,7 @@ from functools import partial
 import pytest
 from distributed import LocalCluster
 
-from solver.work_set import set_of
+from solver.sets.work_set import set_of
 from tests.workbook.trainer.a_class import handed_in, people
 from tests.workbook.trainer.in_course import kept_in, trainer
 from tests.workbook.trainer.nbgrader_steps import nbgrader

@@ -9,7 +9,7 @@ from typing import NamedTuple
 
 import pytest
 
-from solver.work_set import cases_for
+from solver.sets.work_set import cases_for
 from tests.workbook.trainer.class_of_thirty import CLASS, SLIPPING
 from tests.workbook.trainer.in_course import by_exchange, by_mail, kept_in, trainer, typed
 from tests.workbook.trainer.tampering import STOLEN

@@ -3,8 +3,8 @@
 import csv
 import io
 
-from solver.credit import Credit
-from solver.work_set import set_of
+from solver.sets.credit import Credit
+from solver.sets.work_set import set_of
 from workbook.trainer.assigned import Assigned
 from workbook.trainer.coming_in.people import Person
 from workbook.trainer.on_paper.marks import marks_of

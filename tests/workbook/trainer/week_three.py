@@ -5,8 +5,8 @@ from collections.abc import Callable, Mapping
 from typing import NamedTuple
 
 from solver import grade
-from solver.catalogue import CATALOGUE
-from solver.work_set import cases_for
+from solver.sets.work_set import cases_for
+from solver.topics.catalogue import CATALOGUE
 from tests.workbook.trainer import tampering
 from tests.workbook.trainer.sheets import line, right, sheet
 from workbook.trainer.answer_sheet import SHEET

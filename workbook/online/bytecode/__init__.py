@@ -5,8 +5,8 @@ import subprocess
 import sys
 from pathlib import Path
 
-from ..refusal import NotBuilt
-from ..runtime import PYTHON, Brought, Usual
+from workbook.online.refusal import NotBuilt
+from workbook.online.runtime import PYTHON, Brought, Usual
 
 __all__ = ["to_bytecode"]
 

@@ -7,10 +7,9 @@ from pathlib import Path
 from typing import NamedTuple
 
 from solver import SolverError
-from solver.work_set import person_id
-
-from ...spreadsheet import as_typed, csv_of
-from ..course import Course, CourseFault
+from solver.sets.work_set import person_id
+from workbook.trainer.course import Course, CourseFault
+from workbook.ui.spreadsheet import as_typed, csv_of
 
 __all__ = ["PEOPLE", "Person", "keep_people", "people_in", "read_people"]
 

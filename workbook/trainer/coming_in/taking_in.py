@@ -12,11 +12,11 @@ from pathlib import Path, PurePosixPath
 from typing import NamedTuple
 
 from solver import SolverError
-from solver.work_set import person_id
+from solver.sets.work_set import person_id
+from workbook.trainer.answer_sheet import SHEET
+from workbook.trainer.course import Course, CourseFault
+from workbook.trainer.handed_in import SECRET, TIMESTAMP, read_handed, read_when
 
-from ..answer_sheet import SHEET
-from ..course import Course, CourseFault
-from ..handed_in import SECRET, TIMESTAMP, read_handed, read_when
 from .packed import CannotOpen, came_at, files_in
 from .people import people_in
 

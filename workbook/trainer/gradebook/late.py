@@ -2,7 +2,7 @@
 
 from datetime import datetime, timedelta
 
-from ..assigned import Assigned
+from workbook.trainer.assigned import Assigned
 
 __all__ = ["penalty", "seconds_late"]
 

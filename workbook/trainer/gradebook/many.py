@@ -7,7 +7,8 @@ from typing import NamedTuple
 
 from sqlalchemy import Connection, Table, bindparam, insert, select, update
 
-from ..assigned import Assigned
+from workbook.trainer.assigned import Assigned
+
 from .late import penalty, seconds_late
 from .scores import Score
 from .tables import COMMENT, GRADE, PAGE, STUDENT, WORK, Entry, SetRows, entries_of

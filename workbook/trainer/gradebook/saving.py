@@ -6,8 +6,9 @@ from nbgrader.api import Comment, Gradebook
 from nbgrader.plugins import LateSubmissionPlugin
 from nbgrader.preprocessors import NbGraderPreprocessor, SaveAutoGrades
 
-from ..only_grade_cells import MARKED
-from ..set_file import SET_FILE, read_set_file
+from workbook.trainer.only_grade_cells import MARKED
+from workbook.trainer.set_file import SET_FILE, read_set_file
+
 from .late import penalty
 from .scores import scores_of
 from .to_look_at import Kept, must_look

@@ -5,8 +5,8 @@ Both ways of marking go through here, so that they cannot differ.
 
 from typing import NamedTuple
 
-from ..feedback import comment_of
-from ..marking import Marked, QuestionMark
+from workbook.trainer.feedback import comment_of
+from workbook.trainer.marking import Marked, QuestionMark
 
 __all__ = ["Score", "grade_id", "score_of", "scores_of"]
 

@@ -8,6 +8,6 @@
         for row in marks_of(assigned, TypedFile(stream, assigned.work.count), people):
             print(row.marked.person, row.marked.points)
 
-`solver/sheet_code.py` has the code on each sheet. Marks are made by the rules of
+`solver/sets/sheet_code.py` has the code on each sheet. Marks are made by the rules of
 `workbook/trainer/marking.py`, as for work that is handed in otherwise.
 """

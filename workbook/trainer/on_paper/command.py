@@ -68,7 +68,7 @@ def run(options: argparse.Namespace) -> int:
         print(refusal, file=sys.stderr)
         return 2
     except OSError as error:
-        from ...record.writing import PART
+        from workbook.record.writing import PART
 
         name = str(error.filename).removesuffix(PART)
         print(f"{name}: {error.strerror}. Check the name and the folder.", file=sys.stderr)
@@ -78,9 +78,9 @@ def run(options: argparse.Namespace) -> int:
 
 def _steps(options: argparse.Namespace) -> Iterator[str]:
     from solver import SolverError
+    from workbook.trainer.coming_in.people import read_people
+    from workbook.trainer.set_file import read_set_file
 
-    from ..coming_in.people import read_people
-    from ..set_file import read_set_file
     from .steps import mark_typed_file, print_sheets
 
     if bool(options.pdf) == bool(options.mark):
@@ -94,7 +94,7 @@ def _steps(options: argparse.Namespace) -> Iterator[str]:
 
 def _file(options: argparse.Namespace) -> Path:
     """The file of the set: as it is named, in the folder named, or in the course."""
-    from ..set_file import SET_FILE
+    from workbook.trainer.set_file import SET_FILE
 
     named = Path(options.set)
     if named.is_file():

@@ -2,8 +2,9 @@
 
 from collections.abc import Iterable, Iterator, Sequence
 
-from ...spreadsheet import csv_of
-from ..marking import Marked, QuestionMark
+from workbook.trainer.marking import Marked, QuestionMark
+from workbook.ui.spreadsheet import csv_of
+
 from .marks import RowMark
 from .sheets import Sheet
 

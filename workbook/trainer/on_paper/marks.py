@@ -8,13 +8,13 @@ from collections.abc import Iterable, Iterator, Sequence
 from typing import NamedTuple
 
 from solver import SolverError
-from solver.sheet_code import SheetCode, read_sheet_code, sheet_code
-from solver.work_set import person_id
+from solver.sets.sheet_code import SheetCode, read_sheet_code, sheet_code
+from solver.sets.work_set import person_id
+from workbook.trainer.assigned import Assigned
+from workbook.trainer.coming_in.people import Person
+from workbook.trainer.marking import Marked, QuestionMark, mark_typed
+from workbook.trainer.odd import quoted, told
 
-from ..assigned import Assigned
-from ..coming_in.people import Person
-from ..marking import Marked, QuestionMark, mark_typed
-from ..odd import quoted, told
 from .sheets import name_of, numbered_id
 from .typed import TypedRow
 

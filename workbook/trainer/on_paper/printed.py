@@ -6,15 +6,15 @@ from pathlib import Path
 from typing import Any
 
 from solver import Case, SolverError
-from solver.render import ROUNDING, label_of
-from solver.show import counted, exact, figures, with_unit
+from solver.render.text import ROUNDING, label_of
+from solver.units.show import counted, exact, figures, with_unit
+from workbook.trainer.assigned import Assigned
+from workbook.trainer.odd import plain
+from workbook.ui.cautions import caution_lines
+from workbook.ui.fragments import answer_label
+from workbook.ui.printing import PAPER, UNITS, asked, solved
+from workbook.ui.typst_pdf import compiled
 
-from ...cautions import caution_lines
-from ...fragments import answer_label
-from ...printing import PAPER, UNITS, asked, solved
-from ...typst_pdf import compiled
-from ..assigned import Assigned
-from ..odd import plain
 from .sheets import Sheet
 
 __all__ = ["MOST_ASKED", "TooMany", "check_room", "pdf_of", "printed"]

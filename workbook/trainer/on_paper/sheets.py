@@ -4,11 +4,10 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 from solver import Case, SolverError
-from solver.sheet_code import SheetCode, sheet_code
-from solver.work_set import cases_for, plan_of
-
-from ..assigned import Assigned
-from ..coming_in.people import Person
+from solver.sets.sheet_code import SheetCode, sheet_code
+from solver.sets.work_set import cases_for, plan_of
+from workbook.trainer.assigned import Assigned
+from workbook.trainer.coming_in.people import Person
 
 __all__ = ["Sheet", "name_of", "numbered", "numbered_id", "sheets_of"]
 

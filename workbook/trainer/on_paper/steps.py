@@ -5,12 +5,12 @@ from collections.abc import Iterator, Sequence
 from pathlib import Path
 
 from solver import SolverError
-from solver.show import counted
+from solver.units.show import counted
+from workbook.record.writing import whole_file
+from workbook.trainer.assigned import Assigned
+from workbook.trainer.coming_in.people import Person
+from workbook.trainer.feedback import points_of
 
-from ...record.writing import whole_file
-from ..assigned import Assigned
-from ..coming_in.people import Person
-from ..feedback import points_of
 from .files import answers_csv, marks_csv
 from .marks import RowMark, marks_of
 from .printed import check_room, pdf_of
@@ -133,9 +133,9 @@ def _absent(marks: Sequence[RowMark], people: Sequence[Person]) -> list[str]:
 
 def _report(assigned: Assigned, marks: Sequence[RowMark], people: Sequence[Person]) -> str:
     """How the class did, as text."""
-    from ..report.facts import facts
-    from ..report.plain import report_text
-    from ..report.sections import report
+    from workbook.trainer.report.facts import facts
+    from workbook.trainer.report.plain import report_text
+    from workbook.trainer.report.sections import report
 
     told = facts((mark.marked for mark in marks if mark.marked.questions), _absent(marks, people))
     return "\n" + report_text(report(told, assigned.title)).rstrip("\n")

@@ -10,10 +10,9 @@ from collections.abc import Iterator
 from typing import BinaryIO, NamedTuple
 
 from solver import SolverError
-from workbook.decimal_comma import may_be_thousands, with_point
 from workbook.record.lines import Lines, Row
-
-from ..odd import plain, quoted
+from workbook.trainer.odd import plain, quoted
+from workbook.ui.decimal_comma import may_be_thousands, with_point
 
 __all__ = ["NoSheets", "TypedFile", "TypedRow"]
 

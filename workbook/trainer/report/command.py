@@ -85,8 +85,8 @@ def _marked(course: Path, name: str):
 def _written(found, options: argparse.Namespace) -> int:
     """Write the files that are asked for; how many they were."""
     from solver import SolverError
+    from workbook.record.writing import whole_file
 
-    from ...record.writing import whole_file
     from .files import FILES
 
     wanted = [(each, getattr(options, each.name)) for each in FILES if getattr(options, each.name)]

@@ -10,7 +10,7 @@ from .flaws import Flaw, Flaws
 from .telling import Telling, telling
 
 if TYPE_CHECKING:
-    from ..marking import Marked
+    from workbook.trainer.marking import Marked
 
 __all__ = ["BINS", "STATUSES", "ClassFacts", "Person", "Question", "facts"]
 

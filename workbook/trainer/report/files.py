@@ -3,8 +3,9 @@
 from collections.abc import Callable
 from typing import NamedTuple
 
-from ...contents import titles
-from ...spreadsheet import csv_of
+from workbook.ui.contents import titles
+from workbook.ui.spreadsheet import csv_of
+
 from .facts import STATUSES, ClassFacts
 from .words import names_for
 

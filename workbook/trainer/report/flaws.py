@@ -3,10 +3,10 @@
 from typing import TYPE_CHECKING, NamedTuple
 
 from solver import FAMILIES, Case, Mistake, Step
-from solver.render import label_of
+from solver.render.text import label_of
 
 if TYPE_CHECKING:
-    from ..marking import QuestionMark
+    from workbook.trainer.marking import QuestionMark
 
 __all__ = ["Flaw", "Flaws"]
 

@@ -6,13 +6,13 @@ from pathlib import Path
 from typing import NamedTuple
 
 from solver import SolverError
-from solver.work_set import person_id
+from solver.sets.work_set import person_id
+from workbook.trainer.assigned import Assigned
+from workbook.trainer.bulk import marks_of, set_in
+from workbook.trainer.coming_in.people import people_in
+from workbook.trainer.course import Course, course_at
+from workbook.trainer.marking import Marked
 
-from ..assigned import Assigned
-from ..bulk import marks_of, set_in
-from ..coming_in.people import people_in
-from ..course import Course, course_at
-from ..marking import Marked
 from .facts import ClassFacts, facts
 
 __all__ = ["Gathered", "gathered"]

@@ -8,13 +8,13 @@ from time import monotonic
 from ipywidgets import HTML, Box, VBox
 
 from solver import SolverError
-from solver.show import counted
+from solver.units.show import counted
+from workbook.trainer.set_file import SET_FILE
+from workbook.trainer.setting.keep import sets_in
+from workbook.ui.controls import Panel, button, chooser, classed, say
+from workbook.ui.saving import link
+from workbook.ui.ticks import tick
 
-from ...controls import Panel, button, chooser, classed, say
-from ...saving import link
-from ...ticks import tick
-from ..set_file import SET_FILE
-from ..setting.keep import sets_in
 from .files import FILES
 from .gathered import Gathered, gathered
 from .hands import LOW

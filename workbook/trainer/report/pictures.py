@@ -4,8 +4,9 @@ from collections.abc import Sequence
 from functools import partial
 from typing import TYPE_CHECKING
 
-from ...figures.shares import draw_shares
-from ...figures.view import Figure, View
+from workbook.figures.shares import draw_shares
+from workbook.figures.view import Figure, View
+
 from .facts import BINS, ClassFacts, Question
 
 if TYPE_CHECKING:

@@ -3,8 +3,9 @@
 from collections.abc import Sequence
 from textwrap import wrap
 
-from ...contents import titles
-from ...figures.view import View
+from workbook.figures.view import View
+from workbook.ui.contents import titles
+
 from .sections import Section
 
 __all__ = ["report_text"]

@@ -3,7 +3,8 @@
 from collections.abc import Sequence
 from typing import NamedTuple
 
-from ...figures.view import View
+from workbook.figures.view import View
+
 from .facts import ClassFacts
 from .hands import LOW, hands
 from .pictures import Pictured, hardest_picture, spread_picture

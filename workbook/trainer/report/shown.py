@@ -6,11 +6,12 @@ from urllib.parse import quote
 
 from ipywidgets import HTML, VBox
 
-from ...contents import chapters, titles
-from ...controls import classed
-from ...figures.beside import Beside
-from ...figures.frame import LOOK, table_html
-from ...figures.view import View
+from workbook.figures.beside import Beside
+from workbook.figures.frame import LOOK, table_html
+from workbook.figures.view import View
+from workbook.ui.contents import chapters, titles
+from workbook.ui.controls import classed
+
 from .sections import Point, Section
 
 __all__ = ["Parts"]

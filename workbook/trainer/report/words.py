@@ -4,9 +4,9 @@ from collections.abc import Iterable, Mapping
 from hashlib import sha256
 from statistics import median
 
-from solver.show import counted, figures
+from solver.units.show import counted, figures
+from workbook.exam.desk import listed
 
-from ...exam.desk import listed
 from .facts import STATUSES, ClassFacts, Question
 from .flaws import Flaw
 from .hands import Hand

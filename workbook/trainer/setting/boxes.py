@@ -4,7 +4,7 @@ import re
 from unicodedata import normalize
 
 from solver import SolverError
-from solver.reading import read
+from solver.units.reading import read
 
 __all__ = ["folder_name", "name_in", "points_in", "share_in", "title_in"]
 

@@ -9,15 +9,15 @@ from types import MappingProxyType
 from typing import NamedTuple
 
 from solver import SolverError
-from solver.catalogue import CATALOGUE, chapters_at, kinds_at
-from solver.credit import Credit
-from solver.own_plant import Plant
-from solver.show import exact
-from solver.work_set import MOST, WorkSet, set_of
+from solver.sets.credit import Credit
+from solver.sets.own_plant import Plant
+from solver.sets.work_set import MOST, WorkSet, set_of
+from solver.topics.catalogue import CATALOGUE, chapters_at, kinds_at
+from solver.units.show import exact
+from workbook.exam.start import whole_number
+from workbook.trainer.assigned import Assigned
+from workbook.trainer.set_text import chosen_names
 
-from ...exam.start import whole_number
-from ..assigned import Assigned
-from ..set_text import chosen_names
 from .boxes import name_in, points_in, share_in, title_in
 
 __all__ = ["Draft", "assigned_from", "draft_of"]

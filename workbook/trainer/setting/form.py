@@ -4,12 +4,12 @@ from html import escape
 
 from ipywidgets import HTML, Box, DatetimePicker, VBox
 
-from solver.paper import ANY_LEVEL, CHAPTERS
-from solver.work_set import MOST, TOP
+from solver.sets.paper import ANY_LEVEL, CHAPTERS
+from solver.sets.work_set import MOST, TOP
+from workbook.ui.controls import AUTO, LABELLED, SYSTEMS, Panel, chooser, classed
+from workbook.ui.entry import Entry, Gate
+from workbook.ui.ticks import ChapterTicks
 
-from ...controls import AUTO, LABELLED, SYSTEMS, Panel, chooser, classed
-from ...entry import Entry, Gate
-from ...ticks import ChapterTicks
 from .draft import Draft
 from .kinds import Kinds
 

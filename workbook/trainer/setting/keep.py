@@ -6,13 +6,12 @@ from pathlib import Path
 from typing import NamedTuple
 
 from solver import SolverError
-from solver.show import counted
-
-from ...folder import CannotWrite
-from ...pages import MARK, read_page
-from ..assigned import Assigned
-from ..notebook import write_source
-from ..set_file import SET_FILE, SetFault, read_set_file
+from solver.units.show import counted
+from workbook.start.folder import CannotWrite
+from workbook.trainer.assigned import Assigned
+from workbook.trainer.notebook import write_source
+from workbook.trainer.set_file import SET_FILE, SetFault, read_set_file
+from workbook.ui.pages import MARK, read_page
 
 __all__ = ["CannotPut", "Standing", "put", "sets_in", "standing"]
 

@@ -6,10 +6,9 @@ from html import escape
 from ipywidgets import HTML, Box, VBox
 
 from solver import FAMILIES
-from solver.paper import CHAPTERS
-
-from ...controls import Panel, chooser, classed
-from ...ticks import tick, titled
+from solver.sets.paper import CHAPTERS
+from workbook.ui.controls import Panel, chooser, classed
+from workbook.ui.ticks import tick, titled
 
 __all__ = ["Kinds"]
 

@@ -7,11 +7,11 @@ from ipywidgets import HTML, Box, VBox
 
 from solver import SolverError
 from solver.scenario import PEOPLE
-from solver.work_set import person_id
+from solver.sets.work_set import person_id
+from workbook.trainer.assigned import Assigned
+from workbook.ui.controls import Panel, button, chooser, classed, say
+from workbook.ui.entry import Entry, Gate
 
-from ...controls import Panel, button, chooser, classed, say
-from ...entry import Entry, Gate
-from ..assigned import Assigned
 from .preview import CARDS, LIST, preview_html
 
 __all__ = ["Looking"]

@@ -9,14 +9,14 @@ from time import monotonic
 
 from ipywidgets import HTML, Box
 
-from solver.catalogue import CATALOGUE
-from solver.paper import SEEDS
+from solver.sets.paper import SEEDS
+from solver.topics.catalogue import CATALOGUE
+from workbook.trainer.assigned import Assigned
+from workbook.trainer.course import CONFIG
+from workbook.trainer.set_file import SET_FILE, SetFault, read_set_file
+from workbook.ui.controls import Panel, button, chooser, classed, say
+from workbook.ui.entry import Gate
 
-from ...controls import Panel, button, chooser, classed, say
-from ...entry import Gate
-from ..assigned import Assigned
-from ..course import CONFIG
-from ..set_file import SET_FILE, SetFault, read_set_file
 from .draft import Draft, assigned_from, draft_of
 from .form import Form
 from .keep import sets_in

@@ -8,11 +8,10 @@ from pathlib import Path
 from ipywidgets import HTML, Box, FileUpload, VBox
 
 from solver import SolverError
-from solver.own_plant import Plant, plant_of
-from solver.show import counted
-
-from ...controls import AUTO, Panel, button, classed, say
-from ...saving import link
+from solver.sets.own_plant import Plant, plant_of
+from solver.units.show import counted
+from workbook.ui.controls import AUTO, Panel, button, classed, say
+from workbook.ui.saving import link
 
 __all__ = ["PlantPart", "plant_from"]
 

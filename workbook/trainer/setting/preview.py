@@ -4,13 +4,12 @@ from collections.abc import Sequence
 from html import escape
 
 from solver import Case
-from solver.catalogue import Refused
-from solver.choices import choices_of
-from solver.work_set import WorkSet, cases_for, plan_of
-
-from ... import fragments
-from ...exam.question import Question
-from ...exam.result import answer_of
+from solver.engine.choices import choices_of
+from solver.sets.work_set import WorkSet, cases_for, plan_of
+from solver.topics.catalogue import Refused
+from workbook.exam.question import Question
+from workbook.exam.result import answer_of
+from workbook.ui import fragments
 
 __all__ = ["CARDS", "LIST", "preview_html"]
 

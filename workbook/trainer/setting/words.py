@@ -3,10 +3,9 @@
 from collections.abc import Sequence
 from datetime import UTC, datetime
 
-from solver.show import counted, exact
-
-from ...exam.printed import UNITS
-from ..assigned import Assigned
+from solver.units.show import counted, exact
+from workbook.exam.printed import UNITS
+from workbook.trainer.assigned import Assigned
 
 __all__ = ["next_steps", "summary"]
 

@@ -7,9 +7,10 @@ from pathlib import Path
 
 from ipywidgets import HTML, Box, VBox
 
-from ...controls import Panel, button, classed, say
-from ...entry import Gate
-from ..assigned import Assigned
+from workbook.trainer.assigned import Assigned
+from workbook.ui.controls import Panel, button, classed, say
+from workbook.ui.entry import Gate
+
 from .keep import CannotPut, put, standing
 from .words import next_steps
 

@@ -1,0 +1,1 @@
+"""Equations as data: expressions, formulas, turned round for any quantity, typeset."""

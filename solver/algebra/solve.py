@@ -1,0 +1,130 @@
+"""Turning an expression round, and turning it into a function of the known values."""
+
+from collections.abc import Callable, Mapping
+from math import fsum, pow
+from operator import itemgetter
+
+from solver.errors import BadDefinition
+
+from .constant import Constant
+from .expression import (
+    Abs,
+    Exponential,
+    Expr,
+    Fraction,
+    Known,
+    Largest,
+    Lookup,
+    Mean,
+    Number,
+    Percent,
+    Power,
+    Product,
+    Smallest,
+    Sum,
+    product,
+)
+from .tree import children, names, walk
+
+__all__ = ["Compute", "Values", "compiled", "isolate"]
+
+Values = Mapping[str, float]
+Compute = Callable[[Values], float]
+
+
+def isolate(expr: Expr, name: str, result: Expr) -> Expr | None:
+    """Turn `result = expr` round for the quantity `name`; None where that cannot be done."""
+    if expr == Known(name):
+        return result
+    holders = [c for c in children(expr) if name in names(c)]
+    if len(holders) != 1 or sum(Known(name) == n for n in walk(expr)) != 1:
+        return None
+    inner = _undo(expr, holders[0], result)
+    return None if inner is None else isolate(holders[0], name, inner)
+
+
+def _undo(expr: Expr, holder: Expr, result: Expr) -> Expr | None:
+    """What `holder`, one child of `expr`, equals when `expr` equals `result`."""
+    match expr:
+        case Product(over, under) if holder in over:
+            return product(result, Product(under, _without(over, holder)))
+        case Product(over, under):
+            return product(Product(over, _without(under, holder)), Product((), (result,)))
+        case Sum(plus, minus) if holder in plus:
+            return Sum((*_terms(result)[0], *minus), (*_terms(result)[1], *_without(plus, holder)))
+        case Sum(plus, minus):
+            return Sum(plus, (*_without(minus, holder), result))
+        case Power(_, exponent):
+            return Power(result, 1 / exponent)
+        case Fraction(_):
+            return Percent(result)
+        case Percent(_):
+            return Fraction(result)
+        case Mean(of):
+            return Sum((product(Number(len(of)), result),), _without(of, holder))
+    return None
+
+
+def compiled(expr: Expr, units: str, instead: Mapping[Constant, float] | None = None) -> Compute:
+    """A function from known values (in the system's own units) to the expression's value.
+
+    `instead` gives other values for some constants: another rounding that is in use.
+    """
+    inner = [compiled(child, units, instead) for child in children(expr)]
+    match expr:
+        case Known(name):
+            return itemgetter(name)
+        case Number(value):
+            return lambda v: value
+        case Constant():
+            figure = (instead or {}).get(expr, expr.figure(units).value)
+            return lambda v: figure
+        case Product(over, _):
+            return _multiply(inner[: len(over)], inner[len(over) :])
+        case Sum(plus, _):
+            add, take = inner[: len(plus)], inner[len(plus) :]
+            return lambda v: fsum([*(f(v) for f in add), *(-f(v) for f in take)])
+        case Power(_, exponent):
+            return lambda v, base=inner[0]: pow(base(v), exponent)
+        case Exponential(base, _):
+            return lambda v, exponent=inner[0]: pow(base, exponent(v))
+        case Fraction(_):
+            return lambda v, of=inner[0]: of(v) / 100
+        case Percent(_):
+            return lambda v, of=inner[0]: of(v) * 100
+        case Abs(_):
+            return lambda v, of=inner[0]: abs(of(v))
+        case Mean(_):
+            return lambda v: fsum(f(v) for f in inner) / len(inner)
+        case Largest(_):
+            return lambda v: max(f(v) for f in inner)
+        case Smallest(_):
+            return lambda v: min(f(v) for f in inner)
+        case Lookup(_, read):
+            return lambda v, of=inner[0]: read(of(v), units)
+    raise BadDefinition(f"{expr!r} is not an expression of this module")
+
+
+def _multiply(over: list, under: list) -> Compute:
+    if len(over) == 1 and len(under) == 1:
+        top, bottom = over[0], under[0]
+        return lambda v: top(v) / bottom(v)
+
+    def value(v: Values) -> float:
+        result = 1.0
+        for factor in over:
+            result *= factor(v)
+        for factor in under:
+            result /= factor(v)
+        return result
+
+    return value
+
+
+def _without(items: tuple[Expr, ...], item: Expr) -> tuple[Expr, ...]:
+    where = items.index(item)
+    return items[:where] + items[where + 1 :]
+
+
+def _terms(expr: Expr) -> tuple[tuple[Expr, ...], tuple[Expr, ...]]:
+    return (expr.plus, expr.minus) if isinstance(expr, Sum) else ((expr,), ())

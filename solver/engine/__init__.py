@@ -1,0 +1,1 @@
+"""A problem: its chain of formulas, steps, mistakes, band, chance, code and grading."""

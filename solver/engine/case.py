@@ -1,0 +1,262 @@
+"""Drawing a problem: `draw(family, seed, units, level)` gives a Case with its whole solution.
+
+A Case is drawn again, by the same chance and so the same everywhere, until the machine in it is
+plausible and no mistake lands near the accepted band. `posed` makes one of given values instead,
+or refuses them.
+"""
+
+import re
+from collections.abc import Mapping
+from functools import cached_property
+from types import MappingProxyType
+from typing import NamedTuple
+
+from solver.algebra.expression import Expr
+from solver.errors import BadDefinition, SolverError, Unfit
+from solver.scenario import PEOPLE, Place
+from solver.units.show import capital, exact, with_unit
+from solver.units.spoken import spoken
+from solver.vocabulary import quantity_named
+
+from .code import MOST_SEED, Code
+from .draw import Draw
+from .family import Family, Row
+from .mistake import Mistake
+from .named import named_mistakes
+from .one_line import in_one_line
+from .plan import Plan, find_plan
+from .solution import be_plausible, judged, worked_out
+from .steps import Step
+
+__all__ = ["Case", "draw", "drawn_values", "posed"]
+
+ATTEMPTS = 400
+WIDEST = 0.04  # a band wider than this, each way, would accept too much
+# Real readings seldom have a round average, so that rounding on the way moves more.
+WIDEST_GIVEN = 0.1
+NOTHING_TOLD = MappingProxyType({})
+
+
+class Wording(NamedTuple):
+    """What a question says besides its numbers; `told` stands in for the place and the person."""
+
+    asks: str
+    place: Place
+    person: str
+    told: Mapping[str, str]
+
+
+class _Case(NamedTuple):
+    """What a Case is made of."""
+
+    family: Family
+    level: int
+    units: str
+    seed: int | None
+    wording: Wording
+    given: Mapping[str, float]
+    known: Mapping[str, float]
+    unit: str
+    answer: float
+    low: float
+    high: float
+    steps: tuple[Step, ...]
+    single_mistakes: tuple[Mistake, ...]
+    choices: tuple[str, ...] = ()
+
+
+class Case(_Case):
+    """A problem with its answer. `known` holds every quantity of the worked chain.
+
+    `seed` is None, and `code` empty, where the values were given and not drawn. `single_mistakes`
+    are those that a draw keeps apart from the answer: a choice not taken, or one link of the
+    chain worked wrong. `mistakes` are all that have a name.
+    """
+
+    @cached_property
+    def mistakes(self) -> tuple[Mistake, ...]:
+        """Every named mistake; found when somebody asks, which a right answer never does."""
+        if self.choices:
+            return self.single_mistakes
+        return named_mistakes(self._plan, self.known, self.low, self.high, self.single_mistakes)
+
+    @property
+    def one_line(self) -> Expr | None:
+        """The whole chain as one expression of what is given, where that is short."""
+        return None if self.choices else in_one_line(self._plan)
+
+    @property
+    def _plan(self) -> Plan:
+        given, family = self.family.level(self.level).given, self.family
+        return find_plan(given, family.asked, family.formulas, self.units)
+
+    @cached_property
+    def worked_wrong(self) -> dict[str, str]:
+        """The numbers of mistakes that were told once, by their ids (telling.py)."""
+        return {}
+
+    @property
+    def question(self) -> str:
+        """The whole question in words; written when it is asked for, which marking never does."""
+        read = "; ".join(f"{label}: {text}" for label, text in self.table)
+        return f"{self.lead} {capital(read)}." if read else self.lead
+
+    @property
+    def lead(self) -> str:
+        """The question without its table."""
+        return _worded(self, self.family.level(self.level).question)
+
+    @property
+    def table(self) -> tuple[tuple[str, str], ...]:
+        """What a long question says in a table: a label and a text in each row."""
+        return tuple(_row(self, row) for row in self.family.level(self.level).table)
+
+    @property
+    def asked(self) -> str:
+        """The name of the quantity asked for, or "choice"."""
+        return self.family.asked
+
+    @property
+    def code(self) -> str:
+        """The short text that gives this same problem on any machine."""
+        return "" if self.seed is None else str(self._code)
+
+    @property
+    def code_as_first(self) -> str:
+        """The code in the form of version 0.1.0, from which the order of choices is drawn."""
+        return "" if self.seed is None else self._code.as_first
+
+    @property
+    def _code(self) -> Code:
+        family = self.family
+        return Code(family.tag, self.level, self.units, family.revision, self.seed)
+
+
+def draw(
+    family: Family,
+    seed: int,
+    units: str = "us",
+    level: int = 1,
+    told: Mapping[str, str] = NOTHING_TOLD,
+) -> Case:
+    """The problem number `seed` of a family, in "us" or "si" units, at a level from 1.
+
+    `told` may say another {place}, {station} or {person}, which changes nothing else. The same
+    arguments give the same Case on any machine and Python version.
+    """
+    if units not in ("us", "si"):
+        raise SolverError(f"Units are “us” or “si”; got “{units}”.")
+    if not 0 <= seed <= MOST_SEED:
+        raise SolverError(f"A seed is a whole number from 0 to {MOST_SEED:,}; you typed {seed}.")
+    for attempt in range(ATTEMPTS):
+        values, chance = drawn_values(family, level, units, seed, attempt)
+        try:
+            return _case(family, level, units, seed, values, chance, told)
+        except Unfit:
+            continue
+    raise BadDefinition(
+        f"family {family.name!r}, level {level}, {units}: no draw in {ATTEMPTS} keeps every "
+        "mistake apart from the answer; widen its scene"
+    )
+
+
+def drawn_values(
+    family: Family, level: int, units: str, seed: int, attempt: int = 0
+) -> tuple[dict[str, float], Draw]:
+    """The values of one attempt at a problem, fair or not, and the chance that goes on from them."""
+    at = family.level(level)
+    chance = Draw(f"{family.tag} {family.revision} {level} {units} {seed} {attempt}")
+    return (at.scene or family.scene)(chance, units), chance
+
+
+def posed(
+    family: Family, level: int, units: str, values: Mapping[str, float], told: Mapping[str, str]
+) -> Case:
+    """The problem of a family with these very values, in the units of the system.
+
+    `values` has all that is given at the level, and may have more, which a judge may use; `told`
+    may say another {place}, {station} or {person}. The same arguments give the same Case. It has
+    no code.
+
+    Raises:
+        Unfit: no fair problem can be made of these values; the sentence says why.
+    """
+    given = {name: values[name] for name in family.level(level).given}
+    chance = Draw(f"{family.tag} {family.revision} {level} {units} {given}")
+    try:
+        return _case(family, level, units, None, values, chance, told)
+    except Unfit:
+        raise
+    except (ArithmeticError, LookupError, ValueError) as fault:
+        why = f": {fault}" if isinstance(fault, SolverError) else " with these values"
+        raise Unfit(f"Its formula can't be calculated{why}.") from fault
+
+
+def _case(
+    family: Family,
+    level: int,
+    units: str,
+    seed: int | None,
+    values: Mapping[str, float],
+    chance: Draw,
+    told: Mapping[str, str],
+) -> Case:
+    """The problem with these values; Unfit where it would not be a fair one."""
+    at = family.level(level)
+    given = {name: values[name] for name in at.given}
+    be_plausible(at.given, given, units)
+    if family.judge is None:
+        found = worked_out(family, at, units, given, WIDEST_GIVEN if seed is None else WIDEST)
+    else:
+        found = judged(family, at, units, given, values, chance)
+    wording = Wording(found.asks, chance.pick(family.places), chance.pick(PEOPLE), dict(told))
+    return Case(
+        family,
+        level,
+        units,
+        seed,
+        wording,
+        given,
+        found.known,
+        found.unit,
+        found.answer,
+        found.low,
+        found.high,
+        found.steps,
+        found.mistakes,
+        found.choices,
+    )
+
+
+def _row(case: Case, row: Row) -> tuple[str, str]:
+    if isinstance(row, str):
+        return quantity_named(row).spoken(case.units), _shown(row, case.given[row], case.units)
+    return _worded(case, row[0]), _worded(case, row[1])
+
+
+def _worded(case: Case, text: str) -> str:
+    asks, place, person, told = case.wording
+    slots = {
+        **{name: _shown(name, value, case.units) for name, value in case.given.items()},
+        "place": f"{place.name} at {place.station}",
+        "station": place.station,
+        "person": person,
+        "unit": with_unit("", case.unit).strip(),
+        **told,
+    }
+    form = spoken(text, case.units)
+    asked = spoken(asks, case.units).format(**slots)
+    return _begun(form.format(asks=asked, **slots), told)
+
+
+def _shown(name: str, value: float, units: str) -> str:
+    unit = quantity_named(name).unit(units)
+    return with_unit(exact(value, unit), unit)
+
+
+def _begun(question: str, told: Mapping[str, str]) -> str:
+    """The question with a capital letter where one of these names begins a sentence."""
+    for name in told.values():
+        start = re.compile(rf"(?:^|(?<=[.?:] )){re.escape(name)}")
+        question = start.sub(lambda found: found[0][:1].upper() + found[0][1:], question)
+    return question

@@ -1,0 +1,170 @@
+"""The frozen definition of a problem family; it validates itself and names what is wrong.
+
+A family says only what is given, what is asked and how the question is worded. The answer, the
+worked steps, the hints, the mistakes and the metric form are derived (plan.py, mistakes.py).
+"""
+
+import re
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from string import Formatter
+
+from solver.algebra.formula import Formula
+from solver.errors import BadDefinition
+from solver.scenario import PUMPS, Place
+from solver.units.spoken import spoken
+from solver.vocabulary import quantity_named
+
+from .draw import Draw
+
+__all__ = ["Family", "Judgement", "Level", "Option", "Row"]
+
+Row = str | tuple[str, str]
+Scene = Callable[[Draw, str], dict[str, float]]
+SLOTS = {"place", "station", "person", "unit"}
+
+
+@dataclass(frozen=True, slots=True)
+class Option:
+    """One answer to choose: a short `id`, its text, and why it is right, or why it is not."""
+
+    id: str
+    text: str
+    says: str
+
+    def __post_init__(self):
+        spoken(self.text + self.says, "us")
+
+
+@dataclass(frozen=True, slots=True)
+class Judgement:
+    """What a judgement comes to: the rule, the rule with its numbers, and the options.
+
+    `numbers` may be empty where nothing is computed. The order of `wrong` does not matter: a
+    draw shuffles all options by its code. `asks` is what the level's question has at {asks},
+    where each draw asks another thing; it may use {place}, {station} and {person}. A judge gives
+    None for a draw too close to call, which is then drawn again.
+    """
+
+    rule: str
+    numbers: str
+    right: Option
+    wrong: tuple[Option, ...]
+    asks: str = ""
+
+    def __post_init__(self):
+        spoken(self.rule + self.numbers + self.asks, "us")
+
+
+Judge = Callable[[Mapping[str, float], str, Draw], Judgement | None]
+
+
+@dataclass(frozen=True, slots=True)
+class Level:
+    """What is given at one level, and the question.
+
+    The question has a slot in braces for every given ("{flow}" becomes "450 gpm"), and may use
+    {place} ("Pump 2 at the Tannery Lane lift station"), {station}, {person} and {unit}, the unit
+    asked for. Names of quantities may be slots too (spoken.py). A judgement that asks another thing at each draw has {asks}. `find` names the
+    quantities a judgement needs worked before it judges; other families leave it empty.
+    `scene` and `judge` serve this level where the family's own do not fit. `since` is the number
+    of the catalogue (catalogue.py) that first had it; 0 is that of the family.
+
+    A question of more than 60 words is a short lead-in, with the rest in a `table` under it: the
+    name of a given, which then needs no slot, or a row of two texts, which may have slots.
+    """
+
+    given: tuple[str, ...]
+    question: str
+    find: tuple[str, ...] = ()
+    table: tuple[Row, ...] = ()
+    scene: Scene | None = None
+    judge: Judge | None = None
+    since: int = 0
+
+
+@dataclass(frozen=True)
+class Family:
+    """A kind of problem. `levels[0]` is level 1.
+
+    `tag` opens its codes: two to four capital letters, never changed. `since` is the number of the
+    catalogue (catalogue.py) that first had it, and `revised` those in which it changed so that an
+    old code would give another problem. `scene` draws every quantity the
+    levels give, in the units of the system, as a machine that could exist. `judge` makes it a
+    judgement (choose one); then `asked` is "choice". `places` are those it may be set at: a
+    booster station has no wet well.
+    """
+
+    name: str
+    tag: str
+    chapter: str
+    title: str
+    asked: str
+    levels: tuple[Level, ...]
+    scene: Scene
+    formulas: tuple[Formula, ...]
+    judge: Judge | None = None
+    since: int = 1
+    revised: tuple[int, ...] = ()
+    places: tuple[Place, ...] = PUMPS
+
+    @property
+    def revision(self) -> int:
+        """Which form of it this is, from 1."""
+        return 1 + len(self.revised)
+
+    def __post_init__(self):
+        if not (self.name.isidentifier() and self.name.islower()):
+            raise BadDefinition(f"family {self.name!r}: the name is lower case words joined by _")
+        if not re.fullmatch("[A-Z]{2,4}", self.tag):
+            raise BadDefinition(
+                f"family {self.name!r}: tag {self.tag!r} is not two to four capital letters"
+            )
+        if not (1 <= self.revision <= 9 and len(self.levels) <= 9):
+            raise BadDefinition(
+                f"family {self.name!r}: a code has one figure for the revision and one for the "
+                "level, 1 to 9; after revision 9 take a new tag"
+            )
+        if (self.asked == "choice") is (self.judge is None):
+            raise BadDefinition(f"family {self.name!r}: 'choice' is asked just when it judges")
+        if self.judge is None:
+            quantity_named(self.asked)
+        if len(self.levels) < 2:
+            raise BadDefinition(f"family {self.name!r}: give it two levels or more")
+        numbers = [self.since, *self.revised]
+        levels = [level.since or self.since for level in self.levels]
+        if numbers != sorted(set(numbers)) or levels != sorted(levels) or levels[0] != self.since:
+            raise BadDefinition(
+                f"family {self.name!r}: `revised` goes up from `since` {self.since}, and levels "
+                "come one after another; write the number of the next catalogue"
+            )
+        for number, level in enumerate(self.levels, 1):
+            self._check_level(number, level)
+
+    def _check_level(self, number: int, level: Level) -> None:
+        rows = [text for row in level.table if not isinstance(row, str) for text in row]
+        question = spoken(" ".join((*rows, level.question)), "us")
+        slots = {slot for _, slot, _, _ in Formatter().parse(question) if slot is not None}
+        judged = {"asks"} if level.judge or self.judge else set()
+        in_table = {row for row in level.table if isinstance(row, str)}
+        unknown = (slots - SLOTS - judged | in_table) - set(level.given)
+        if unknown or not level.question.rstrip().endswith(("?", ".", "{asks}")):
+            raise BadDefinition(
+                f"family {self.name!r}, level {number}: question has {sorted(unknown)} that is "
+                "not given, or no full stop or question mark at its end"
+            )
+        if unsaid := set(level.given) - slots - in_table:
+            raise BadDefinition(
+                f"family {self.name!r}, level {number}: {sorted(unsaid)} is given, and the "
+                "question does not say it, nor its table"
+            )
+        for name in (*level.given, *level.find):
+            quantity_named(name)
+
+    def level(self, number: int) -> Level:
+        """Level 1, 2 ...; BadDefinition names the levels there are."""
+        if 1 <= number <= len(self.levels):
+            return self.levels[number - 1]
+        raise BadDefinition(
+            f"{self.name} has levels 1 to {len(self.levels)}; you asked for {number}."
+        )

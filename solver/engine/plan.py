@@ -1,0 +1,108 @@
+"""The chain of formulas from what is known to what is asked.
+
+The search moves forward: each round adds every quantity that one formula gives from those
+already known, so the chain found is the shallowest. Formulas that stand earlier win a tie.
+"""
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from functools import cached_property, lru_cache
+from typing import NamedTuple
+
+from solver.algebra.expression import Expr, Known
+from solver.algebra.formula import Formula
+from solver.algebra.solve import Compute, compiled
+from solver.algebra.tree import is_one, names
+from solver.errors import NotSolvable
+from solver.vocabulary import quantity_named
+
+__all__ = ["Link", "Plan", "find_plan", "reachable"]
+
+
+class Link(NamedTuple):
+    """One step of a chain: `target` equals `expr`, which is `formula`, perhaps turned round."""
+
+    target: str
+    expr: Expr
+    formula: Formula
+
+    @property
+    def as_defined(self) -> bool:
+        """Whether the formula is used the way it is written, not turned round."""
+        return self.target == self.formula.result
+
+
+@dataclass(frozen=True, eq=False)
+class Plan:
+    """An ordered chain of links for one set of givens, in one system of units."""
+
+    given: tuple[str, ...]
+    asked: str
+    links: tuple[Link, ...]
+    units: str
+
+    @cached_property
+    def functions(self) -> tuple[tuple[str, Compute], ...]:
+        """Each link as (target, function of what is known before it)."""
+        return tuple((link.target, compiled(link.expr, self.units)) for link in self.links)
+
+    def run(self, given: Mapping[str, float]) -> dict[str, float]:
+        """Every quantity of the chain, in the system's own units, from the given values."""
+        known = dict(given)
+        for target, function in self.functions:
+            known[target] = function(known)
+        return known
+
+    def follow(self, known: Mapping[str, float], at: int, value: float) -> dict[str, float]:
+        """The chain again when link number `at` gives `value` instead, and all after it follow."""
+        again = dict(known)
+        again[self.links[at].target] = value
+        for target, function in self.functions[at + 1 :]:
+            again[target] = function(again)
+        return again
+
+    def only_renames(self, at: int) -> bool:
+        """Whether a link changes nothing but the name: motor kW is meter kW in metric."""
+        expr = self.links[at].expr
+        factors = getattr(expr, "over", (expr,)) + getattr(expr, "under", ())
+        kept = [factor for factor in factors if not is_one(factor, self.units)]
+        return len(kept) == 1 and isinstance(kept[0], Known)
+
+
+def reachable(
+    given: Iterable[str], formulas: tuple[Formula, ...], units: str
+) -> dict[str, Link | None]:
+    """Every quantity that follows from `given`, each with the link that gives it, in order."""
+    found: dict[str, Link | None] = dict.fromkeys(given)
+    usable = [f for f in formulas if units in f.systems and not f.set_aside(found)]
+    while True:
+        fresh: dict[str, Link] = {}
+        for formula in usable:
+            unknown = formula.quantities.difference(found)
+            if len(unknown) != 1:
+                continue
+            (name,) = unknown
+            if name not in fresh and name in formula.solvable:
+                fresh[name] = Link(name, formula.solved_for(name), formula)
+        if not fresh:
+            return found
+        found |= fresh
+
+
+@lru_cache(maxsize=1024)
+def find_plan(
+    given: tuple[str, ...], asked: str, formulas: tuple[Formula, ...], units: str
+) -> Plan:
+    """The chain from `given` to `asked`; NotSolvable where there is none."""
+    found = reachable(given, formulas, units)
+    if asked not in found:
+        label = quantity_named(asked).label(units)
+        raise NotSolvable(f"{label} can't be calculated from {', '.join(given) or 'nothing'}")
+    needed, queue = {}, [asked]
+    while queue:
+        name = queue.pop()
+        if (link := found[name]) is not None and name not in needed:
+            needed[name] = link
+            queue += names(link.expr)
+    ordered = tuple(link for name, link in found.items() if name in needed)
+    return Plan(given, asked, ordered, units)

@@ -1,0 +1,104 @@
+"""A mistake told with the learner's own numbers: what was done, what is right, and why.
+
+The right result is never in it.
+"""
+
+from dataclasses import replace
+
+from solver.algebra.expression import Fraction, Lookup
+from solver.algebra.tree import walk
+from solver.algebra.typeset import TEXT, numbers
+from solver.units.show import figures, with_unit
+from solver.units.spoken import spoken
+from solver.vocabulary import quantity_named
+
+from .case import Case
+from .mistake import THIS, Mistake
+from .mistakes import SO_FAR, STOPPED_AT
+
+__all__ = ["told"]
+
+NEARLY_ZERO = 1e-6
+LONGEST = 48  # characters of worked numbers that are still read at a glance
+# 82 that went in as a whole number is told without its sign.
+BARE = replace(TEXT, valued=lambda number, unit: number if unit == "%" else with_unit(number, unit))
+
+
+def told(case: Case, mistake: Mistake, value: float, typed: str = "") -> str:
+    """What a learner is told who answered `value`; `typed` is how they wrote it, with its unit.
+
+    >>> from solver import draw
+    >>> case = draw("brake_power", 7, level=2)
+    >>> by_pump = next(m for m in case.mistakes if "multiplied_by.pump" in m.id)
+    >>> told(case, by_pump, by_pump.value)[:63]
+    'Your 4.68 hp is 6.5 hp × 0.72. You multiplied by the pump effic'
+    """
+    bare = _short(value, case.unit)
+    said = typed or with_unit(bare, case.unit)
+    others = (
+        _also(other)
+        for other in mistake.others
+        if other.low <= value <= other.high and other.did != mistake.did
+    )
+    parts = (
+        _work(case, mistake, value, said),
+        mistake.did.replace(THIS, f"Your {bare}" if abs(value) >= NEARLY_ZERO else "Your answer"),
+        mistake.why,
+        next(others, ""),
+    )
+    return " ".join(filter(None, parts))
+
+
+def _short(value: float, unit: str) -> str:
+    """A number that may be out of all proportion, as somebody says it."""
+    for size, name in ((1e12, "trillion"), (1e9, "billion")):
+        if abs(value) >= size:
+            return f"{value / size:.4g} {name}"
+    return figures(value, unit)
+
+
+def _work(case: Case, mistake: Mistake, value: float, said: str) -> str:
+    """The learner's numbers put in, where that is short and says something."""
+    if abs(value) < NEARLY_ZERO:
+        return "" if THIS in mistake.did else "Your answer is nearly zero."
+    if mistake.wrong is None:
+        return ""
+    if mistake.id not in case.worked_wrong:
+        case.worked_wrong[mistake.id] = _numbers(case, mistake)
+    work = case.worked_wrong[mistake.id]
+    if not work:
+        return ""
+    if mistake.form == SO_FAR:
+        return f"So far so good: {work} = {_result(case, mistake, value)}."
+    if mistake.of == case.asked:
+        return f"Your {said} is {work}."
+    return spoken(f"Your {said} uses {work} for the {{{mistake.of}:name}}.", case.units)
+
+
+def _result(case: Case, mistake: Mistake, value: float) -> str:
+    """What was worked so far; with its unit, where it is a quantity of the chain."""
+    _, stopped, here = mistake.id.rpartition(STOPPED_AT)
+    if not stopped:
+        return _short(value, "")
+    own = quantity_named(here).unit(case.units)
+    return with_unit(_short(value, own), own)
+
+
+def _numbers(case: Case, mistake: Mistake) -> str:
+    """What was worked instead, with the numbers; "" where it is long, one number, or read from a table."""
+    notation = BARE if "percent_as_whole" in mistake.id else TEXT
+    work = numbers(mistake.wrong, case.units, case.known, case.given, notation)
+    one_alone = not any(mark in work for mark in (*"×+−√^", " / "))  # L/s has no step in it
+    of_a_table = any(
+        isinstance(n, Fraction) and isinstance(n.of, Lookup) for n in walk(mistake.wrong)
+    )
+    return "" if one_alone or of_a_table or len(work) > LONGEST else work
+
+
+def _also(other: Mistake) -> str:
+    """Another way to the same number."""
+    if other.did.startswith("You "):
+        return f"You also get this number if y{other.did[1:]}"
+    return f"It{other.did.removeprefix(THIS)}".replace(
+        "It is right", "It is also the right answer", 1
+    )

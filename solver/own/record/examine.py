@@ -1,0 +1,170 @@
+"""One pump's day worked and judged: what each reading says, what to check next, what to mind."""
+
+from typing import NamedTuple
+
+from solver.own.doubts import contradictions, unusual
+
+from .check import Check, Finding, checked
+from .entries import Record
+from .fields import FIELDS, GROUPS, SAME, in_words
+from .on_insulation import INSULATION
+from .on_legs import LEGS
+from .on_motor import MOTOR
+from .on_water import COST, WATER
+from .verdict import LOOK, NOT_MEASURED, STATES
+
+__all__ = ["ALWAYS", "CHECKS", "Examined", "examine"]
+
+ALWAYS = (
+    "This record supports your judgment. It never replaces a qualified person, your local codes or "
+    "your plant's rules."
+)
+CHECKS = (*INSULATION, *LEGS, *MOTOR, *WATER, *COST)
+ONE_PHASE = (
+    "It is single-phase, so there are no three legs to compare. Unbalance, rolled leads, "
+    "winding balance and three-phase power don't apply."
+)
+BOTH_RIGHT = "First take the readings that contradict each other again."
+FEW = 2  # more readings than this missing for a check are not worth asking for by themselves
+# Where the readings of one set are there, those of the others are not missing.
+INSTEAD = (
+    (("well_diameter",), ("well_length", "well_width")),
+    (("inflow",), ("rise_level", "rise_time")),
+    (("flow",), ("drawdown_level", "drawdown_time")),
+    (("suction_gauge",), ("suction_vacuum",)),
+    (("head",), ("discharge_gauge", "suction_gauge")),
+    (("discharge_gauge", "suction_gauge"), ("head",)),
+    (("input_power",), ("power_factor",)),
+)
+# A pump of one phase has one pair of lines and one current: volts A to B, amps on leg A.
+OF_THREE_PHASES = frozenset(
+    field.name
+    for field in FIELDS
+    if field.group in ("windings", "rolled once", "rolled twice")
+    or field.name in ("volts_bc", "volts_ca", "amps_b", "amps_c")
+)
+
+
+class Examined(NamedTuple):
+    """What came of one record.
+
+    `findings` are in the order of CHECKS; each has its worked steps, its state and its limit.
+    `next_checks` are sentences, the most pressing first. `cautions` are topics of danger.
+    `not_measured` lists readings and whole groups of readings that are not there.
+    """
+
+    record: Record
+    findings: tuple[Finding, ...]
+    contradictions: tuple[str, ...]
+    notices: tuple[str, ...]
+    next_checks: tuple[str, ...]
+    cautions: tuple[str, ...]
+    not_measured: tuple[str, ...]
+    always: str = ALWAYS
+
+    @property
+    def state(self) -> str:
+        """The most pressing state of all findings; contradictions are to be looked into."""
+        states = {finding.state for finding in self.findings}
+        if self.contradictions:
+            states.add(LOOK)
+        return next((state for state in STATES if state in states), NOT_MEASURED)
+
+    def finding(self, name: str) -> Finding | None:
+        """What came of the check called `name`; None where it did not apply."""
+        return next((one for one in self.findings if one.name == name), None)
+
+
+def examine(record: Record) -> Examined:
+    """Work and judge all that a record allows.
+
+    >>> from solver.own.record.entries import read_entries
+    >>> legs = {"amps_a": "25.5", "amps_b": "23", "amps_c": "26.5"}
+    >>> found = examine(read_entries(legs)[0]).finding("current_unbalance")
+    >>> found.state, found.verdict.says
+    ('look into it', 'The current unbalance is 8%, over 5%.')
+    """
+    known = dict(record.values)
+    known |= {name: known[same] for name, same in SAME.items() if same in known}
+    one_phase = record.texts.get("phase") == "1"
+    findings, links = [], {}
+    for check in CHECKS:
+        if not check.applies(record, known):
+            continue
+        found = checked(check, record, known)
+        findings.append(found)
+        # What was read outright is judged against what is worked, and not contradicted besides.
+        if check.find not in record.values:
+            known = {**found.known, **known}
+            links |= {link.target: link for link in found.links}
+    doubts = contradictions(record.values, known, links, record.units)
+    return Examined(
+        record,
+        tuple(findings),
+        tuple(doubts),
+        (*(ONE_PHASE,) * one_phase, *unusual(record.values, record.units)),
+        _next(record, findings, doubts),
+        _cautions(findings),
+        _missing(record),
+    )
+
+
+def _next(record: Record, findings: list[Finding], doubts: list[str]) -> tuple[str, ...]:
+    """What to check next: contradictions, then what is beyond a limit, then the rest."""
+    said = [BOTH_RIGHT] * bool(doubts)
+    for state in STATES:
+        said += [found.verdict.then for found in findings if found.state == state]
+    said += _wanted(record, findings)
+    return tuple(dict.fromkeys(filter(None, said)))
+
+
+def _wanted(record: Record, findings: list[Finding]) -> list[str]:
+    """The few readings that would tell more, each with what it would tell."""
+    tells: dict[tuple[str, ...], list[str]] = {}
+    for found in findings:
+        for way in found.missing[:1]:
+            if way == (found.check.find,):
+                continue  # to measure it would tell itself
+            if len(way) <= FEW and all(_is_field(n) for n in way) and _begun(found.check, record):
+                tells.setdefault(way, []).append(found.check.label(record.units))
+    return [
+        f"Measure the {in_words(way, record.units)} too. That gives you the {', the '.join(labels)}."
+        for way, labels in tells.items()
+    ]
+
+
+def _begun(check: Check, record: Record) -> bool:
+    """Whether some reading of a check was taken."""
+    return any(SAME.get(name, name) in record.values for way in check.ways for name in way)
+
+
+def _is_field(name: str) -> bool:
+    return any(one.name == SAME.get(name, name) for one in FIELDS)
+
+
+def _cautions(findings: list[Finding]) -> tuple[str, ...]:
+    """The dangers of what was measured, and of what is to be looked at."""
+    real = [f for f in findings if f.state != NOT_MEASURED]
+    return tuple(dict.fromkeys(topic for found in real for topic in found.check.cautions))
+
+
+def _missing(record: Record) -> tuple[str, ...]:
+    """Groups of which nothing was measured, and single readings of the others."""
+    have = {*record.values, *record.texts, *record.unread}
+    needless = {
+        name
+        for sets in INSTEAD
+        for one in sets
+        if have.issuperset(one)
+        for other in sets
+        for name in other
+    }
+    if record.texts.get("phase") == "1":
+        needless |= OF_THREE_PHASES
+    missing = []
+    for group in GROUPS[1:]:
+        fields = [one for one in FIELDS if one.group == group and one.name not in needless]
+        lacking = [one.label for one in fields if one.name not in have]
+        begun = any(one.group == group and one.name in have for one in FIELDS)
+        missing += lacking if begun or not fields else [group]
+    return tuple(missing)

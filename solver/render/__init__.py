@@ -1,0 +1,1 @@
+"""The same work as text, HTML, marked text for print, and JSON; no arithmetic."""

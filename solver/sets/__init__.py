@@ -1,0 +1,1 @@
+"""Whatever is made of many problems: exams, sets of work, sheets, group sets."""

@@ -1,0 +1,84 @@
+"""Problems whose values keep to the ranges of a pump: by leaving out the seeds that do not.
+
+A seed gives the same problem with ranges and without. So which seeds keep them is looked for once,
+as they are needed, and remembered.
+"""
+
+from collections.abc import Mapping
+from functools import lru_cache
+
+from solver.engine.case import draw, drawn_values
+from solver.engine.family import Family
+from solver.errors import SolverError
+from solver.vocabulary import quantity_named
+
+from .own_plant import Pump, Range, between
+
+__all__ = ["Keeping", "keeping"]
+
+SEEDS = 5_000  # among which those are that keep the ranges
+SHOWN = 200  # problems by which a refusal says what there is
+_NO, _YES = 1, 2
+
+
+class Keeping:
+    """Which seeds of one kind of problem keep the ranges of one pump."""
+
+    def __init__(self, family: Family, level: int, units: str, pump: Pump):
+        self.family, self.level, self.units, self.pump = family, level, units, pump
+        self._seen = bytearray(SEEDS)
+
+    def seed_from(self, start: int) -> int:
+        """The first seed from `start` on, round the end, that keeps them.
+
+        Raises:
+            SolverError: there is none; the sentence names the range, and what values there are.
+        """
+        for seed in range(start, start + SEEDS):
+            if self._keeps(seed % SEEDS):
+                return seed % SEEDS
+        raise SolverError(self._why_none())
+
+    def _keeps(self, seed: int) -> bool:
+        if not self._seen[seed]:
+            self._seen[seed] = _YES if self._looked_at(seed) else _NO
+        return self._seen[seed] == _YES
+
+    def _looked_at(self, seed: int) -> bool:
+        """A quick look first: most of what is not kept shows before a problem is worked."""
+        values, _ = drawn_values(self.family, self.level, self.units, seed)
+        given = {name: values[name] for name in self.family.level(self.level).given}
+        if not all(_keeps(each, given) for each in self.pump.ranges):
+            return False
+        known = draw(self.family, seed, self.units, self.level).known
+        return all(_keeps(each, known) for each in self.pump.ranges)
+
+    def _why_none(self) -> str:
+        which = f"{self.pump.name} at {self.pump.station} asks for"
+        problem = f"No problem of “{self.family.title}”, level {self.level}, has"
+        seen = [draw(self.family, seed, self.units, self.level).known for seed in range(SHOWN)]
+        asked = [each for each in self.pump.ranges if each.quantity in seen[0]]
+        for each in asked:
+            quantity, values = quantity_named(each.quantity), [k[each.quantity] for k in seen]
+            least, most = min(values), max(values)
+            if each.high < least or each.low > most:
+                has, wanted = (
+                    between(quantity, *ends, self.units)
+                    for ends in ((least, most), (each.low, each.high))
+                )
+                return (
+                    f"{which} {quantity.label(self.units)} of {wanted}. {problem} that; most have {has}. "
+                    "Change the range, or take it out."
+                )
+        labels = " and ".join(quantity_named(each.quantity).label(self.units) for each in asked)
+        return f"{which} {labels} in a narrow range. {problem} that. Widen a range, or take it out."
+
+
+def _keeps(each: Range, known: Mapping[str, float]) -> bool:
+    return each.quantity not in known or each.low <= known[each.quantity] <= each.high
+
+
+@lru_cache(maxsize=1024)
+def keeping(family: Family, level: int, units: str, pump: Pump) -> Keeping:
+    """The one memory of this kind of problem and this pump."""
+    return Keeping(family, level, units, pump)

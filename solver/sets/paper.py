@@ -1,0 +1,199 @@
+"""A paper: questions drawn together, the same for anyone who has its code.
+
+    EXAM-33-2U-20-60-C-2-48213-TJK
+
+holds, in this order: the chapters, the level and the units, how many questions, how many minutes,
+C for choices or T for typed answers, the catalogue it is drawn from (catalogue.py), the number drawn
+from, and three check letters.
+"""
+
+import re
+from collections.abc import Iterable, Iterator
+from typing import NamedTuple
+
+from solver.engine.case import Case
+from solver.engine.case import draw as draw_case
+from solver.engine.codec import (
+    CHECK,
+    DIGIT,
+    SYSTEMS,
+    UNIT_LETTERS,
+    WRONG,
+    number,
+    opened,
+    sealed,
+    sealed_as_first,
+    shown,
+    written,
+)
+from solver.engine.draw import Draw
+from solver.errors import BadCode, SolverError
+from solver.topics.catalogue import (
+    BITS,
+    CATALOGUE,
+    CHAPTERS,
+    FIRST,
+    Kind,
+    Refused,
+    chapters_at,
+    check_known,
+    kinds_at,
+    level_at,
+)
+from solver.topics.first_catalogue import questions as questions_of_the_first
+
+__all__ = [
+    "CHAPTERS",
+    "MOST",
+    "SEEDS",
+    "Paper",
+    "cases_of",
+    "chapters_in",
+    "mask_of",
+    "read_paper",
+]
+
+MOST = 200  # questions
+LONGEST = 600  # minutes
+ANY_LEVEL = 0
+SEEDS = 100_000
+TRIED = 50  # draws among which a question is not one that stands on the paper already
+_SHAPE = re.compile(
+    rf"EXAM-({DIGIT}{{1,6}})-({DIGIT})([UM])-({DIGIT}{{1,3}})-({DIGIT}{{1,3}})-([CT])"
+    rf"-({DIGIT}{{1,3}})-({DIGIT}{{1,9}})-{CHECK}"
+)
+
+
+class Paper(NamedTuple):
+    """What a paper is drawn from. `level` 0 is any; `choices` False is typed answers."""
+
+    chapters: tuple[str, ...]
+    level: int
+    units: str
+    count: int
+    minutes: int
+    choices: bool
+    seed: int
+    catalogue: int = CATALOGUE
+
+    @property
+    def code(self) -> str:
+        """The text that gives this same paper on any machine, with this version or a later one.
+
+        >>> Paper(("horsepower", "head"), 2, "us", 20, 60, True, 48213, 2).code
+        'EXAM-33-2U-20-60-C-2-48213-TJK'
+        """
+        seal = sealed_as_first if self.catalogue == FIRST else sealed
+        return seal(
+            "EXAM",
+            mask_of(self.chapters),
+            f"{self.level}{UNIT_LETTERS[self.units]}",
+            self.count,
+            self.minutes,
+            "C" if self.choices else "T",
+            self.catalogue,
+            self.seed,
+        )
+
+
+def mask_of(chapters: Iterable[str]) -> int:
+    """Which chapters, as a number with a bit for each."""
+    return sum(1 << BITS.index(chapter) for chapter in chapters)
+
+
+def chapters_in(mask: int) -> tuple[str, ...]:
+    """The chapters of such a number, in their order.
+
+    >>> chapters_in(mask_of(["head", "horsepower"]))
+    ('horsepower', 'head')
+    """
+    return tuple(name for bit, name in enumerate(BITS) if mask >> bit & 1)
+
+
+def checked(paper: Paper) -> Paper:
+    """The paper, if there can be one like it.
+
+    Raises:
+        SolverError: the sentence says what to choose instead.
+    """
+    if not paper.chapters:
+        raise SolverError("Choose at least one chapter.")
+    if unknown := set(paper.chapters) - set(chapters_at(paper.catalogue)):
+        raise SolverError(f"There is no chapter “{min(unknown)}”.")
+    if not 1 <= paper.count <= MOST:
+        raise SolverError(f"A paper has 1 to {MOST} questions; you asked for {paper.count}.")
+    if not 1 <= paper.minutes <= LONGEST:
+        raise SolverError(f"A paper takes 1 to {LONGEST} minutes; you asked for {paper.minutes}.")
+    return paper
+
+
+def read_paper(text: str) -> Paper:
+    """The paper of a code; BadCode says what is wrong with one that cannot be read.
+
+    >>> read_paper("exam-33-2u-20-60-c-1-48213-92").chapters
+    ('horsepower', 'head')
+    """
+    match = opened(text, _SHAPE, "an exam")
+    mask, level, units, count, minutes, way, catalogue, seed, _ = match.groups()
+    check_known(number(catalogue), text)
+    paper = Paper(
+        chapters_in(number(mask)),
+        number(level),
+        SYSTEMS[units],
+        number(count),
+        number(minutes),
+        way == "C",
+        number(seed),
+        number(catalogue),
+    )
+    if paper.code != written(match):
+        raise BadCode(f"“{shown(text)}” {WRONG}")
+    try:
+        return checked(paper)
+    except SolverError as fault:
+        raise BadCode(f"“{shown(text)}” can't be used. {fault}") from None
+
+
+def cases_of(paper: Paper) -> tuple[Case | Refused, ...]:
+    """The questions, in order: the chapters in turn, and no kind again before all have been.
+
+    Each has a stream of chance of its own, so that none is moved by what becomes of another.
+    """
+    checked(paper)
+    chapters = [name for name in BITS if name in paper.chapters]  # as the code has them
+    if paper.catalogue == FIRST:
+        drawn = questions_of_the_first(paper.code, chapters, paper.level, paper.units, paper.count)
+        return tuple(drawn)
+    chance = Draw(f"plan {paper.code}")
+    heaps = [_heap(chapter, paper.catalogue, chance) for chapter in chance.shuffled(chapters)]
+    cases: list[Case | Refused] = []
+    for at in range(paper.count):
+        cases.append(_question(next(heaps[at % len(heaps)]), paper, at + 1, cases))
+    return tuple(cases)
+
+
+def _heap(chapter: str, catalogue: int, chance: Draw) -> Iterator[Kind]:
+    """The kinds of a chapter for ever, each time round in another order."""
+    kinds = [kind for kind in kinds_at(catalogue) if kind.chapter == chapter]
+    while True:
+        yield from chance.shuffled(kinds)
+
+
+def _question(
+    kind: Kind, paper: Paper, at: int, before: Iterable[Case | Refused]
+) -> Case | Refused:
+    chance = Draw(f"{paper.code} {at}")
+    level = level_at(kind, paper.level, chance)
+    if kind.family is None:
+        return Refused(kind, level, paper.units, int(chance.between(0, SEEDS)))
+    of_kind = [one for one in before if isinstance(one, Case) and one.family is kind.family]
+    for _ in range(TRIED):
+        case = draw_case(kind.family, int(chance.between(0, SEEDS)), paper.units, level)
+        if not any(_same(case, other) for other in of_kind):
+            break
+    return case
+
+
+def _same(case: Case, other: Case) -> bool:
+    """Whether two are one problem, in their numbers and their words."""
+    return case.given == other.given and case.question == other.question

@@ -1,0 +1,1 @@
+"""Machines that could exist, which the problems' numbers are drawn from."""

@@ -1,0 +1,146 @@
+"""Machines that could exist, drawn whole: every reading of one pump, or of one motor's legs.
+
+Each scene returns every quantity it knows, read as a practitioner would note it. Ranges of
+pumps, prices and hours are common practice, no source; motors come from the published tables.
+"""
+
+from solver.engine.draw import Draw
+from solver.topics.constants import (
+    GPM_PER_MGD,
+    HEAD_PER_PRESSURE,
+    KW_PER_HP,
+    M3_DAY_PER_LITRE_SECOND,
+    WATER_POWER,
+)
+from solver.topics.tables import Motor, motors
+
+__all__ = [
+    "in_horsepower",
+    "in_kilowatts",
+    "larger_pump",
+    "machines_in_a_row",
+    "noted",
+    "pump",
+    "pump_near_full_load",
+]
+
+HEADS = {"us": (18, 210), "si": (6, 64)}
+SMALLEST = {"us": 3, "si": 2.2}  # the motor of the smallest pump drawn
+LARGER = {"us": 15, "si": 11}
+
+
+def noted(value: float, digits: int = 3) -> float:
+    """A reading as it is written down: three figures unless told.
+
+    >>> noted(41.268), noted(1268.4)
+    (41.3, 1270.0)
+    """
+    return float(f"{value:.{digits}g}")
+
+
+def round_flow(value: float) -> float:
+    """A flow to the steps people read: fifties, tens, fives, ones or halves."""
+    for above, step in ((2000, 50), (500, 10), (100, 5), (20, 1)):
+        if value >= above:
+            return float(round(value / step) * step)
+    return round(value * 2) / 2
+
+
+def in_kilowatts(power: float, units: str) -> float:
+    """A machine's power (hp | kW) in the kilowatts of its meter."""
+    return power * KW_PER_HP.us.value if units == "us" else power
+
+
+def in_horsepower(power: float, units: str) -> float:
+    """A machine's power (hp | kW) in horsepower, by which some tables count."""
+    return power if units == "us" else power / KW_PER_HP.si.value
+
+
+def standard_motors(units: str) -> list[Motor]:
+    """The motors of the table from the smallest pump drawn up."""
+    return [motor for motor in motors(units) if motor.size >= SMALLEST[units]]
+
+
+def pump(draw: Draw, units: str) -> dict[str, float]:
+    """One pump, its motor and its drive, from the water back to the meter."""
+    return pump_on(draw.pick(standard_motors(units)), draw, units, (0.66, 0.97))
+
+
+def larger_pump(draw: Draw, units: str) -> dict[str, float]:
+    """A pump large enough that a better one, or a better hour, is worth a thought."""
+    large = [motor for motor in standard_motors(units) if motor.size >= LARGER[units]]
+    return pump_on(draw.pick(large), draw, units, (0.66, 0.97))
+
+
+def pump_near_full_load(draw: Draw, units: str) -> dict[str, float]:
+    """A pump that takes nearly all its motor may give; the table has a larger motor still."""
+    return pump_on(draw.pick(standard_motors(units)[:-1]), draw, units, (0.92, 0.985))
+
+
+def pump_on(motor: Motor, draw: Draw, units: str, loads: tuple[float, float]) -> dict[str, float]:
+    """A pump whose shaft takes a share of its motor's size, from the lowest to the highest load."""
+    share = min(1.0, (motor.size / 60) ** 0.4)
+    pump_efficiency = round(draw.between(47 + 14 * share, 68 + 16 * share))
+    motor_efficiency = round(motor.efficiency - draw.between(0, 6), 0)
+    drive_efficiency = draw.step(90, 98, 1)
+    load = motor.size * draw.between(*loads)
+    constant = WATER_POWER.figure(units).value
+    head = round(draw.between(*HEADS[units]), 0 if units == "us" else 1)
+    flow = round_flow(load * pump_efficiency / 100 * constant / head)
+    water = flow * head / constant
+    brake = water / pump_efficiency * 100
+    wire = brake / motor_efficiency * 100
+    return {
+        "flow": flow,
+        "daily_flow": noted(_daily(flow, units)),
+        "head": head,
+        "pressure": _gauge(head / HEAD_PER_PRESSURE.figure(units).value),
+        "water_power": noted(water),
+        "brake_power": noted(brake),
+        "motor_output": noted(brake / drive_efficiency * 100),
+        "motor_power": noted(wire),
+        "input_power": noted(in_kilowatts(wire, units)),
+        "motor_size": motor.size,
+        "pump_efficiency": float(pump_efficiency),
+        "motor_efficiency": float(motor_efficiency),
+        "drive_efficiency": drive_efficiency,
+        "overall_efficiency": noted(pump_efficiency * motor_efficiency / 100),
+    }
+
+
+WORST = {
+    "motor": ((72, 82), (91, 97), (77, 84)),
+    "drive": ((88, 94), (66, 76), (74, 83)),
+    "pump": ((84, 94), (90, 97), (56, 74)),
+}
+
+
+def machines_in_a_row(draw: Draw, units: str) -> dict[str, float]:
+    """A motor, its drive and its pump; any one of them may be the one that wastes most.
+
+    A drive of 66 to 76 % is a coupling turned well down.
+    """
+    ranges = WORST[draw.pick(tuple(WORST))]
+    motor, drive, shaft = (draw.step(low, high, 1) for low, high in ranges)
+    wire = noted(draw.pick(standard_motors(units)).size * draw.between(0.7, 1.0), 2)
+    output = wire * motor / 100
+    return {
+        "motor_power": wire,
+        "motor_output": noted(output),
+        "brake_power": noted(output * drive / 100),
+        "water_power": noted(output * drive * shaft / 10_000),
+        "motor_efficiency": motor,
+        "drive_efficiency": drive,
+        "pump_efficiency": shaft,
+    }
+
+
+def _daily(flow: float, units: str) -> float:
+    if units == "us":
+        return flow / GPM_PER_MGD.us.value
+    return flow * M3_DAY_PER_LITRE_SECOND.si.value
+
+
+def _gauge(pressure: float) -> float:
+    """A gauge is read to a half below fifty, to a whole above."""
+    return round(pressure * 2) / 2 if pressure < 50 else float(round(pressure))

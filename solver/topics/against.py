@@ -1,0 +1,54 @@
+"""A judgement with three choices: one quantity against a low and a high limit."""
+
+from collections.abc import Mapping
+
+from solver.engine.draw import Draw
+from solver.engine.family import Judge, Judgement, Option
+from solver.units.show import figures, with_unit
+from solver.vocabulary import quantity_named
+
+from .limits import Limits
+
+__all__ = ["Limits", "against", "too_near"]
+
+TOO_NEAR = 0.015  # as a share of the limit
+Zone = tuple[str, str, str]  # an id, the text of the choice, and what to do then
+
+
+def too_near(size: float, limit: float) -> bool:
+    """Whether rounding could carry a reading over its limit; then the case is drawn again."""
+    return abs(size - limit) < TOO_NEAR * limit
+
+
+def against(limits: Limits, rule: str, *zones: Zone) -> Judge:
+    """A judge with three choices: up to the low limit, up to the high one, and over it."""
+
+    def judge(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
+        size = values[limits.quantity]
+        low, high = (values[at] if isinstance(at, str) else at for at in limits[1:3])
+        if too_near(size, low) or too_near(size, high):
+            return None
+        quantity = quantity_named(limits.quantity)
+        unit = quantity.unit(units)
+        subject = f"{quantity.label(units)} {quantity.be(units)} {with_unit(figures(size), unit)}"
+        said = [_said(*limit, units, unit) for limit in zip(limits[1:3], (low, high), strict=True)]
+        here = (size > low) + (size > high)
+        options = []
+        for at, (name, text, then) in enumerate(zones):
+            if at < here:
+                then = f"The {subject}. That is over {said[here - 1]}."
+            elif at > here:
+                then = f"The {subject}. That is not over {said[here]}."
+            options.append(Option(name, text, then))
+        right = options.pop(here)
+        limits_said = f"the limits are {said[0]} and {said[1]}"
+        return Judgement(rule, f"{subject}; {limits_said}", right, tuple(options))
+
+    return judge
+
+
+def _said(limit: str | float, value: float, units: str, unit: str) -> str:
+    number = with_unit(figures(value), unit)
+    return (
+        f"the {quantity_named(limit).label(units)} ({number})" if isinstance(limit, str) else number
+    )

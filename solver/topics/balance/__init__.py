@@ -1,0 +1,1 @@
+"""Three legs: amps and volts in balance."""

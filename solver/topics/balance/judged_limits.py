@@ -1,0 +1,219 @@
+"""Phase balance judged: readings against the limits of a standard, a manual or a nameplate."""
+
+from collections.abc import Mapping
+
+from solver.engine.draw import Draw
+from solver.engine.family import Family, Judge, Judgement, Level, Option, Scene
+from solver.station.legs import AMPS, GRAPH, LEGS_READ, POINTS, VOLTS, VOLTS_READ, Ranges, legs
+from solver.topics.against import against, too_near
+from solver.topics.formulas import BALANCE
+from solver.topics.limits import CURRENT_UNBALANCE, DERATED, NAMEPLATE_AMPS, VOLTAGE_UNBALANCE
+from solver.topics.tables import derating_factor
+from solver.units.show import figures, with_unit
+
+__all__ = ["AMPS_CHECK", "CURRENT_LIMITS", "DERATED_LOAD", "VOLTAGE_LIMITS"]
+
+METHOD = "the largest deviation from the average, divided by the average"
+RULE = "A common rule: up to 5% is good, up to 10% is acceptable."
+
+
+def judge_manual(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
+    """The 5 % of a pump's manual against the 10 % of common practice: the stricter one holds."""
+    size = values["current_unbalance"]
+    if too_near(size, 5) or size > 10:
+        return None
+    shown = with_unit(figures(size), "%")
+    accept = ("within_manual", "Accept it: it is within the manual's 5%")
+    find = ("over_manual", "Find the cause: it is over the manual's 5%")
+    usual = Option(
+        "usual_for_manual",
+        "Accept it: any pump can have up to 10%",
+        "The 10% is a general rule. When the pump's manual gives its own limit, go by the manual.",
+    )
+    over = size > 5
+    found = f"current unbalance is {shown}, {'over' if over else 'within'} 5%"
+    right, wrong = (find, accept) if over else (accept, find)
+    then = (
+        "The manual is stricter than the general rule, so go by the manual."
+        if over
+        else "It is within the manual's limit, so it is within the general 10% too."
+    )
+    return Judgement(
+        "the pump's own manual comes before the general rule",
+        found,
+        Option(*right, then),
+        (Option(*wrong, f"The {found}."), usual),
+    )
+
+
+def loaded(draw: Draw, units: str) -> dict[str, float]:
+    """A shaft load within the derated power, over it, or over the nameplate itself."""
+    values = legs(Ranges(volts=((2.5, 4.7),)))(draw, units)
+    unbalance = 100 * values["volts_deviation"] / values["volts_average"]
+    share = derating_factor(unbalance, units) / 100
+    zones = ((0.72 * share, 0.96 * share), (1.025 * share, 0.98), (1.03, 1.1))
+    load = values["motor_size"] * draw.between(*draw.pick(zones))
+    return values | {"brake_power": float(f"{load:.3g}")}
+
+
+def judged(name: str, tag: str, title: str, judge: Judge, scene: Scene, *levels: Level) -> Family:
+    return Family(name, tag, "balance", title, "choice", levels, scene, BALANCE, judge)
+
+
+CURRENT_LIMITS = judged(
+    "current_limits",
+    "UL",
+    "Current unbalance: accept it or not",
+    against(
+        CURRENT_UNBALANCE,
+        CURRENT_UNBALANCE.rule,
+        ("good", "Good: 5% or less", "Write it down with the date, so a later change shows."),
+        (
+            "acceptable",
+            "Acceptable: over 5%, up to 10%",
+            "It can run. Write it down and check again soon: if it climbs, look for a fault.",
+        ),
+        (
+            "investigate",
+            "Find the cause: over 10%",
+            "One winding is running hot. Check the supply, the splices and the motor.",
+        ),
+    ),
+    legs(Ranges(amps=((1.8, 4.7), (5.4, 9.5), (10.5, 15)))),
+    Level(
+        ("amps_average", "amps_deviation"),
+        "The legs of {place} average {amps_average}. The largest deviation from the average is "
+        f"{{amps_deviation}}. Current unbalance is that deviation divided by the average. {RULE} "
+        "What is your call?",
+        find=("current_unbalance",),
+    ),
+    Level(
+        AMPS,
+        f"{LEGS_READ} Current unbalance is {METHOD}. {RULE} What is your call?",
+        find=("current_unbalance",),
+    ),
+    Level(
+        AMPS,
+        f"{LEGS_READ} The pump's manual allows 5% current unbalance. A common rule allows 10%. "
+        f"Both mean {METHOD}. What is your call?",
+        find=("current_unbalance",),
+        scene=legs(Ranges(amps=((1.8, 4.7), (5.4, 9.5)))),
+        judge=judge_manual,
+    ),
+)
+
+VOLTAGE_LIMITS = judged(
+    "voltage_limits",
+    "VL",
+    "Voltage unbalance: run, derate or stop",
+    against(
+        VOLTAGE_UNBALANCE,
+        VOLTAGE_UNBALANCE.rule,
+        (
+            "full_load",
+            "Full nameplate load: 1% or less",
+            "Volts this even are what the nameplate is based on. Write the readings down.",
+        ),
+        (
+            "derate",
+            "Less than nameplate load: over 1%, up to 5%",
+            "Unbalanced volts heat the windings. Derate the motor, and find the cause.",
+        ),
+        (
+            "stop",
+            "Don't run it: over 5%",
+            "NEMA MG 1 says not to run a motor above 5%. Find the cause, or call the power company.",
+        ),
+    ),
+    legs(Ranges(volts=((0.5, 0.9), (1.3, 4.7), (5.4, 7)))),
+    Level(
+        ("volts_average", "volts_deviation"),
+        "Line to line, {place} averages {volts_average}. The largest deviation from the average is "
+        "{volts_deviation}. What does NEMA MG 1 allow at this voltage unbalance?",
+        find=("voltage_unbalance",),
+    ),
+    Level(
+        VOLTS,
+        f"{VOLTS_READ} Voltage unbalance is {METHOD}. What does NEMA MG 1 allow?",
+        find=("voltage_unbalance",),
+    ),
+)
+
+DERATED_LOAD = judged(
+    "derated_load",
+    "DL",
+    "Load on unbalanced volts: carry it or not",
+    against(
+        DERATED,
+        DERATED.rule,
+        (
+            "carries",
+            "Yes: the load is within the derated rating",
+            "The motor can carry this load. You still need to find the cause of the unbalance.",
+        ),
+        (
+            "over_derated",
+            "No: within the nameplate, but over the derated rating",
+            "The nameplate is for balanced volts. On these volts the motor would overheat.",
+        ),
+        (
+            "over_nameplate",
+            "No: over the nameplate rating itself",
+            "Even on balanced volts, the motor is too small for this load.",
+        ),
+    ),
+    loaded,
+    Level(
+        ("motor_size", "brake_power", "voltage_unbalance"),
+        "The motor of {place} is rated {motor_size} and carries {brake_power} at the shaft. "
+        f"The voltage unbalance is {{voltage_unbalance}}. {GRAPH} Can the motor carry the load?",
+        find=("derated_power",),
+        table=POINTS,
+    ),
+    Level(
+        ("motor_size", "brake_power", *VOLTS),
+        f"{VOLTS_READ} The motor is rated {{motor_size}} and carries {{brake_power}} at the "
+        f"shaft. {GRAPH} Can the motor carry the load?",
+        find=("derated_power",),
+        table=POINTS,
+    ),
+)
+
+AMPS_CHECK = judged(
+    "amps_check",
+    "AC",
+    "Amps against the nameplate",
+    against(
+        NAMEPLATE_AMPS,
+        NAMEPLATE_AMPS.rule,
+        (
+            "within",
+            "Within the nameplate: full-load amps or less",
+            "Even the highest leg is within what the nameplate allows all day.",
+        ),
+        (
+            "in_margin",
+            "In the service factor: over full-load amps, up to service-factor amps",
+            "The motor is using its margin, and it runs hotter. Find out why soon.",
+        ),
+        (
+            "overloaded",
+            "Overloaded: over service-factor amps",
+            "The winding is overheating. Take the pump out of service and find the cause.",
+        ),
+    ),
+    legs(Ranges(amps=((2, 7),), load=((0.75, 0.93), (0.96, 1.0), (1.01, 1.06), (1.15, 1.2)))),
+    Level(
+        ("amps_highest", "full_load_amps", "service_factor"),
+        "The highest leg of {place} draws {amps_highest}. The nameplate shows full-load amps (FLA) "
+        "of {full_load_amps} and a service factor (SF) of {service_factor}. "
+        "How is the motor loaded?",
+        find=("service_factor_amps",),
+    ),
+    Level(
+        (*AMPS, "full_load_amps", "service_factor"),
+        f"{LEGS_READ} The nameplate shows full-load amps (FLA) of {{full_load_amps}} and a "
+        "service factor (SF) of {service_factor}. How is the motor loaded?",
+        find=("service_factor_amps", "amps_highest"),
+    ),
+)

@@ -1,0 +1,215 @@
+"""Phase balance: three legs against their average, and what unbalance costs a motor.
+
+The families here are worked by numbers; those where something is to be judged are in limits.py
+and rolled.py. `BALANCE` has the whole chapter, in the order of teaching.
+"""
+
+from solver.engine.family import Family, Level
+from solver.station.legs import (
+    AMPS,
+    GRAPH,
+    LEGS_READ,
+    POINTS,
+    USUAL,
+    VOLTS,
+    VOLTS_READ,
+    Ranges,
+    legs,
+    stated,
+)
+from solver.topics.formulas import BALANCE as FORMULAS
+
+from .judged_limits import AMPS_CHECK, CURRENT_LIMITS, DERATED_LOAD, VOLTAGE_LIMITS
+from .judged_rolled import BEST_CONNECTION, ROLLED_LEADS, ROTATION
+
+__all__ = ["BALANCE"]
+
+METHOD = "Use the largest deviation from the average, divided by the average"
+ON_AMPS = f"{METHOD}: NEMA MG 1's voltage method, used on amps."
+ON_VOLTS = f"{METHOD}, as NEMA MG 1 does."
+FIELD = "Spread, a method used in the field, is highest minus lowest, divided by the average."
+HEATING = (
+    "The extra rise, in percent, is about twice the unbalance squared: "
+    "1.5% unbalance adds 4.5% (US DOE Tip Sheet 7)."
+)
+FULL_LOAD = "Nameplate full-load amps (FLA) are {full_load_amps}."
+# The middle reading is far from the average, so that leaving it out shows in the average.
+WIDE_APART = Ranges(amps=((6.5, 13),), middle=(0.38, 0.5))
+
+
+def numeric(
+    name: str, tag: str, title: str, asked: str, *levels: Level, ranges: Ranges = USUAL
+) -> Family:
+    return Family(name, tag, "balance", title, asked, levels, legs(ranges), FORMULAS)
+
+
+BALANCE = (
+    numeric(
+        "amps_average",
+        "UA",
+        "Average amps of the three legs",
+        "amps_average",
+        Level(
+            AMPS,
+            f"{LEGS_READ} What is the average?",
+            scene=legs(WIDE_APART._replace(even=False)),
+        ),
+        Level(
+            ("amps_deviation", "current_unbalance"),
+            "A report on {place} gives {amps_deviation} as the largest deviation from the average. "
+            "It divides that by the average and gives {current_unbalance} current unbalance. "
+            "What is the average of the three legs?",
+        ),
+        ranges=WIDE_APART,
+    ),
+    numeric(
+        "amps_deviation",
+        "UD",
+        "Largest deviation from the average",
+        "amps_deviation",
+        Level(
+            (*AMPS, "amps_average"),
+            f"{LEGS_READ} Their average is {{amps_average}}. "
+            "What is the largest deviation from the average?",
+        ),
+        Level(AMPS, f"{LEGS_READ} What is the largest deviation from the average?"),
+        Level(
+            ("amps_average", "current_unbalance"),
+            "The log sheet for {place} sets a limit of {current_unbalance} current unbalance: the "
+            "largest deviation from the average, divided by the average. The legs average "
+            "{amps_average}. How many amps away from the average can a leg be?",
+            scene=stated("current_unbalance", 5, 6, 8, 10),
+        ),
+    ),
+    numeric(
+        "current_unbalance",
+        "UC",
+        "Current unbalance: largest deviation from the average",
+        "current_unbalance",
+        Level(
+            ("amps_average", "amps_deviation"),
+            "The legs of {place} average {amps_average}. The largest deviation from the average "
+            "is {amps_deviation}. Using that deviation, what is the current unbalance?",
+        ),
+        Level(AMPS, f"{LEGS_READ} {ON_AMPS} What is the current unbalance?"),
+        Level(
+            (*AMPS, "full_load_amps"),
+            f"{LEGS_READ} {FULL_LOAD} {ON_AMPS} What is the current unbalance?",
+        ),
+    ),
+    numeric(
+        "current_spread",
+        "UH",
+        "Current spread: highest minus lowest",
+        "current_spread",
+        Level(
+            (*AMPS, "amps_average"),
+            f"{LEGS_READ} Their average is {{amps_average}}. {FIELD} What is the current spread?",
+        ),
+        Level(AMPS, f"{LEGS_READ} {FIELD} What is the current spread?"),
+        Level(
+            (*AMPS, "full_load_amps"),
+            f"{LEGS_READ} {FULL_LOAD} {FIELD} What is the current spread?",
+        ),
+    ),
+    CURRENT_LIMITS,
+    numeric(
+        "voltage_unbalance",
+        "VU",
+        "Voltage unbalance by NEMA MG 1",
+        "voltage_unbalance",
+        Level(
+            ("volts_average", "volts_deviation"),
+            "Line to line, {place} averages {volts_average}. The largest deviation from the "
+            "average is {volts_deviation}. What is the voltage unbalance by NEMA MG 1?",
+        ),
+        Level(VOLTS, f"{VOLTS_READ} {ON_VOLTS} What is the voltage unbalance?"),
+    ),
+    VOLTAGE_LIMITS,
+    numeric(
+        "derated_power",
+        "DP",
+        "What a motor can carry on unbalanced volts",
+        "derated_power",
+        Level(
+            ("motor_size", "voltage_unbalance"),
+            "The motor of {place} is rated {motor_size}. The voltage unbalance is "
+            f"{{voltage_unbalance}}. {GRAPH} How much load can the motor carry?",
+            table=POINTS,
+            scene=stated("voltage_unbalance", 2, 3, 4, 5),
+        ),
+        Level(
+            ("motor_size", "voltage_unbalance"),
+            "The motor of {place} is rated {motor_size}. The voltage unbalance is "
+            f"{{voltage_unbalance}}. {GRAPH} How much load can the motor carry?",
+            table=POINTS,
+        ),
+        Level(
+            ("motor_size", *VOLTS),
+            f"{VOLTS_READ} The motor is rated {{motor_size}}. {GRAPH} "
+            "How much load can the motor carry?",
+            table=POINTS,
+        ),
+        ranges=Ranges(volts=((2.3, 2.75), (3.3, 3.75), (4.3, 4.75))),
+    ),
+    DERATED_LOAD,
+    numeric(
+        "unbalanced_rise",
+        "DR",
+        "Temperature rise on unbalanced volts",
+        "unbalanced_rise",
+        Level(
+            ("balanced_rise", "voltage_unbalance"),
+            "On balanced volts, the motor of {place} runs at {balanced_rise}. The voltage "
+            f"unbalance is now {{voltage_unbalance}}. {HEATING} What is the temperature rise now?",
+        ),
+        Level(
+            ("balanced_rise", *VOLTS),
+            f"{VOLTS_READ} On balanced volts, the motor runs at {{balanced_rise}}. {HEATING} "
+            "What is the temperature rise now?",
+        ),
+    ),
+    numeric(
+        "load_amps",
+        "AL",
+        "Percent of full-load amps",
+        "load_amps",
+        Level(
+            ("amps_highest", "full_load_amps"),
+            f"The highest leg of {{place}} draws {{amps_highest}}. {FULL_LOAD} "
+            "What percent of full-load amps is that?",
+        ),
+        Level(
+            (*AMPS, "full_load_amps"),
+            f"{LEGS_READ} {FULL_LOAD} What percent of full-load amps does the highest leg draw?",
+        ),
+        Level(
+            (*AMPS, "full_load_amps", "service_factor"),
+            f"{LEGS_READ} {FULL_LOAD} The service factor (SF) is {{service_factor}}. "
+            "What percent of full-load amps does the highest leg draw?",
+        ),
+        ranges=Ranges(load=((0.7, 1.08),)),
+    ),
+    numeric(
+        "service_factor_amps",
+        "AS",
+        "Service-factor amps",
+        "service_factor_amps",
+        Level(
+            ("full_load_amps", "service_factor"),
+            "The nameplate of {place} shows full-load amps (FLA) of {full_load_amps} and a service "
+            "factor (SF) of {service_factor}. What are the service-factor amps (SFA)?",
+        ),
+        Level(
+            ("amps_highest", "load_amps", "service_factor"),
+            "The highest leg of {place} draws {amps_highest}, which is {load_amps} of full-load "
+            "amps (FLA). The service factor (SF) is {service_factor}. "
+            "What are the service-factor amps (SFA)?",
+        ),
+        ranges=Ranges(load=((0.7, 0.97),)),
+    ),
+    AMPS_CHECK,
+    ROLLED_LEADS,
+    BEST_CONNECTION,
+    ROTATION,
+)

@@ -1,0 +1,96 @@
+"""Readings that want another unit: flows, pressures, tanks and motors that could exist.
+
+Ranges are common practice, no source; motors come from the published tables.
+"""
+
+from solver.engine.draw import Draw
+from solver.station import working
+from solver.station.scenes import noted, pump, round_flow
+from solver.topics.formulas import CONVERSIONS, POWER
+from solver.topics.tables import motors
+
+__all__ = ["change", "flows", "lifting", "part", "pressures", "ratings", "tank", "worked"]
+
+FLOW = {"us": (150, 6000), "si": (10, 400)}
+PRESSURE = {"us": (8, 140), "si": (60, 950)}
+TANKS = {
+    "us": (300, 500, 750, 1500, 2500, 6000, 12_000, 40_000, 150_000, 500_000),
+    "si": (1, 2, 5, 8, 15, 30, 60, 150, 600, 2000),
+}
+SMALL = {"us": 3000, "si": 12}  # a volume that a truck, a floor or a hoist may have to carry
+
+
+worked = working.by((*POWER, *CONVERSIONS))
+
+
+def flows(draw: Draw, units: str) -> dict[str, float]:
+    """One flow, as each meter and each report has it."""
+    low, high = FLOW[units]
+    flow = round_flow(low * (high / low) ** draw.between(0, 1))
+    wanted = {"flow_per_second": 2, "flow_per_hour": 3, "daily_flow": 2}
+    seen = {n: noted(worked({"flow": flow}, n, units), digits) for n, digits in wanted.items()}
+    return {"flow": flow, **seen}
+
+
+def change(draw: Draw, units: str) -> dict[str, float]:
+    """A pump's flow when it was new, and what is left of it."""
+    before = flows(draw, units)["flow"]
+    now = round_flow(before * draw.between(0.68, 0.93))
+    return {"earlier_flow": before, "flow": now, "flow_drop": before - now}
+
+
+def pressures(draw: Draw, units: str) -> dict[str, float]:
+    """A gauge at the foot of a standpipe or of a tank."""
+    whole = float(round(draw.between(*PRESSURE[units])))
+    pressure = whole if units == "us" else round(whole / 5) * 5.0
+    height = round(worked({"gauge_pressure": pressure}, "water_height", units), units == "si")
+    tap = draw.step(1, 6, 0.5) if units == "us" else draw.step(0.3, 1.8, 0.1)
+    scale = noted(worked({"gauge_pressure": pressure}, "second_scale", units))
+    return {
+        "gauge_pressure": pressure,
+        "second_scale": scale,
+        "water_height": float(height),
+        "tank_depth": round(height + tap, 1),
+        "tap_height": tap,
+    }
+
+
+def tank(draw: Draw, units: str) -> dict[str, float]:
+    """A tank, how much of it is full, and what a small load of water weighs."""
+    full = float(draw.pick(TANKS[units]))
+    share = draw.step(12, 92, 1)
+    volume = noted(full * share / 100, 2)
+    load = noted(SMALL[units] * draw.between(0.05, 1), 2)
+    return {
+        "tank_volume": full,
+        "percent_full": share,
+        "empty_volume": noted(full - volume),
+        "water_volume": load,
+        "volume_converted": noted(worked({"water_volume": volume}, "volume_converted", units), 2),
+        "water_weight": noted(worked({"water_volume": load}, "water_weight", units), 2),
+    }
+
+
+def part(draw: Draw, units: str) -> dict[str, float]:
+    """The same tank, with the water that is in it now."""
+    seen = tank(draw, units)
+    return {**seen, "water_volume": round(seen["tank_volume"] - seen["empty_volume"], 6)}
+
+
+def ratings(draw: Draw, units: str) -> dict[str, float]:
+    """Motors marked in horsepower and in kilowatts, and what one does at its shaft."""
+    horsepower = draw.pick([motor.size for motor in motors("us")])
+    kilowatts = draw.pick([motor.size for motor in motors("si")])
+    rated = {"us": "horsepower_rating", "si": "kilowatt_rating"}[units]
+    load = draw.pick(motors(units)).size * draw.between(0.6, 1.0)
+    return {
+        "horsepower_rating": horsepower,
+        "kilowatt_rating": kilowatts,
+        "shaft_work": noted(worked({rated: load}, "shaft_work", units)),
+    }
+
+
+def lifting(draw: Draw, units: str) -> dict[str, float]:
+    """A pump, and the weight of water it moves."""
+    machine = pump(draw, units)
+    return {**machine, "weight_flow": noted(worked(machine, "weight_flow", units))}

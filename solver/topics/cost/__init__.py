@@ -1,0 +1,1 @@
+"""Kilowatt-hours and what they cost."""

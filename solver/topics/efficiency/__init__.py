@@ -1,0 +1,1 @@
+"""Efficiency of pump, motor, drive and the whole."""

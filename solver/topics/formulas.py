@@ -1,0 +1,39 @@
+"""Every equation by topic, each with its source; `FORMULAS` is the whole library in order.
+
+Where two chains of equal depth lead to an answer, the formula that stands first is used.
+"""
+
+from .balance.formulas import BALANCE
+from .conversions.formulas import CONVERSIONS
+from .cost.formulas import COST
+from .head.formulas import HEAD
+from .horsepower.formulas import POWER
+from .insulation.formulas import INSULATION
+from .nameplate.formulas import NAMEPLATE
+from .speed.formulas import SPEED_AND_IMPELLER
+from .wet_well.formulas import WET_WELL
+
+__all__ = [
+    "BALANCE",
+    "CONVERSIONS",
+    "COST",
+    "FORMULAS",
+    "HEAD",
+    "INSULATION",
+    "NAMEPLATE",
+    "POWER",
+    "SPEED_AND_IMPELLER",
+    "WET_WELL",
+]
+
+FORMULAS = (
+    *POWER,
+    *COST,
+    *BALANCE,
+    *NAMEPLATE,
+    *INSULATION,
+    *WET_WELL,
+    *CONVERSIONS,
+    *HEAD,
+    *SPEED_AND_IMPELLER,
+)

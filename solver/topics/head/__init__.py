@@ -1,0 +1,1 @@
+"""Head and pressure."""

@@ -1,0 +1,1 @@
+"""Insulation and windings."""

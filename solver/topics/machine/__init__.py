@@ -1,0 +1,1 @@
+"""Around the machine: questions in words."""

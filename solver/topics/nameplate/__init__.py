@@ -1,0 +1,1 @@
+"""Motors and their nameplates."""

@@ -1,0 +1,135 @@
+"""What the nameplate and the code's tables say: full-load amps, service factor, starting."""
+
+from bisect import bisect_right
+from collections.abc import Mapping
+from functools import cache
+
+from solver.algebra.expression import Expr, Known, Lookup, Percent
+from solver.algebra.formula import Formula, Slip
+from solver.errors import NotSolvable
+from solver.topics.constants import KW_PER_HP
+from solver.topics.tables import motors, named_rows, table_rows, table_source
+
+from .formulas_overload import OVERLOADS
+from .formulas_slip import SLIP
+from .formulas_three_phase import ROOT_THREE, THREE_PHASE, VA_PER_KVA
+
+__all__ = ["NAMEPLATE", "code_letter", "full_load_amps"]
+
+SERVICE = "NEMA MG 1 14.37: the service factor multiplies the rated load"
+STARTING = table_source("code_letters")
+TABLE_VOLTS = {"us": 460, "si": 400}
+
+motor_size, rated_volts, table_amps, nameplate_amps, service_factor = map(
+    Known, ("motor_size", "rated_volts", "table_amps", "full_load_amps", "service_factor")
+)
+locked_rotor_amps, per_horsepower = Known("locked_rotor_amps"), Known("starting_kva_per_hp")
+
+
+@cache
+def amps_by_size(volts: float, units: str) -> Mapping[float, float]:
+    """The code's full-load amps of each standard motor (hp | kW) at its nameplate volts."""
+    if (units, volts) == ("us", 460):
+        return {motor.size: motor.amps for motor in motors(units)}
+    rows = table_rows(f"full_load_amps_{units}")
+    return {row["size"]: row[f"{volts:g}"] for row in rows if f"{volts:g}" in row}
+
+
+def full_load_amps(size: float, volts: float, units: str) -> float:
+    """Full-load amps of the code's table for a standard motor (hp | kW) at its nameplate volts.
+
+    >>> full_load_amps(10, 230, "us"), full_load_amps(10, 460, "us")
+    (28.0, 14.0)
+    """
+    found = amps_by_size(volts, units)
+    if size not in found:
+        raise NotSolvable(
+            f"the table of full-load amps has no motor of {size:g} at {volts:g} V: "
+            "use the nameplate, or ask the motor's manufacturer"
+        )
+    return found[size]
+
+
+def code_letter(kva_per_hp: float) -> str:
+    """The letter of NEC Table 430.7(B) for starting kVA per horsepower.
+
+    >>> code_letter(5.6), code_letter(6.29), code_letter(6.3)
+    ('G', 'G', 'H')
+    """
+    letters = named_rows("code_letters")
+    least = [row[0] for row in letters.values()]
+    return tuple(letters)[bisect_right(least, kva_per_hp) - 1]
+
+
+AMPS = (
+    Formula(
+        "table_amps",
+        Lookup(
+            motor_size,
+            lambda size, units: full_load_amps(size, TABLE_VOLTS[units], units),
+            "the table of full-load amps at",
+            ("hp", "kW"),
+            ("A", "A"),
+        ),
+        "NEC (NFPA 70) Table 430.250, 460 V; in metric, " + table_source("full_load_amps_si"),
+        "The table lists one figure for any motor of this size.",
+    ),
+    Formula(
+        "nameplate_share",
+        Percent(nameplate_amps / table_amps),
+        "NEC (NFPA 70) 430.6(A): the table for the wiring, the nameplate for the overload",
+        "The nameplate is for this one motor, so divide its amps by the table's.",
+        slips=(
+            Slip(
+                "service_factor_in",
+                Percent(nameplate_amps * service_factor / table_amps),
+                "You multiplied by the service factor. Compare the full-load amps alone, without it.",
+            ),
+        ),
+    ),
+    Formula(
+        "service_power",
+        motor_size * service_factor,
+        SERVICE,
+        "The service factor is a margin above the nameplate rating, so it multiplies the rating.",
+    ),
+)
+
+
+def by_letter(system: str, horsepower: Expr) -> Formula:
+    """Starting kVA by the code letter, whose table counts by the horsepower."""
+    return Formula(
+        "starting_kva",
+        per_horsepower * horsepower,
+        STARTING,
+        "Each nameplate horsepower takes this many kVA while the rotor is still.",
+        slips=(
+            Slip(
+                "root_three_again",
+                per_horsepower * horsepower * ROOT_THREE,
+                "You multiplied by 1.732 as well. That goes with volts and amps; the kVA already include it.",
+            ),
+            Slip(
+                "divided",
+                horsepower / per_horsepower,
+                "You divided. Each horsepower takes this many kVA, so multiply.",
+            ),
+        ),
+        systems=(system,),
+        back="Starting kVA is counted for each nameplate horsepower.",
+    )
+
+
+START = (
+    Formula(
+        "starting_kva",
+        ROOT_THREE * rated_volts * locked_rotor_amps / VA_PER_KVA,
+        STARTING,
+        "Three-phase kVA is 1.732 × volts × amps over 1,000, and starting takes locked-rotor amps.",
+        back="The same 1.732 and 1,000 go with volts and amps when you work back from kVA.",
+    ),
+    by_letter("us", motor_size),
+    by_letter("si", motor_size / KW_PER_HP),
+)
+
+NAMEPLATE = (*THREE_PHASE, *SLIP, *AMPS, *OVERLOADS, *START)

@@ -1,0 +1,34 @@
+"""Every problem family, in the order of the chapters.
+
+A new family is added to its chapter's tuple and nowhere else.
+"""
+
+from solver.engine.family import Family
+
+from .balance.problems import BALANCE
+from .conversions.problems import CONVERSIONS
+from .cost.problems import COST
+from .efficiency.problems import EFFICIENCY
+from .head.problems import HEAD
+from .horsepower.problems import HORSEPOWER
+from .insulation.problems import INSULATION
+from .machine.problems import MACHINE
+from .nameplate.problems import NAMEPLATE
+from .speed.problems import SPEED
+from .wet_well.problems import WET_WELL
+
+__all__ = ["FAMILIES"]
+
+FAMILIES: tuple[Family, ...] = (
+    *HORSEPOWER,
+    *EFFICIENCY,
+    *COST,
+    *BALANCE,
+    *CONVERSIONS,
+    *HEAD,
+    *NAMEPLATE,
+    *INSULATION,
+    *WET_WELL,
+    *SPEED,
+    *MACHINE,
+)

@@ -1,0 +1,15 @@
+"""Every quantity, one file a topic; vocabulary.py finds one by its name."""
+
+from .balance.quantities import BALANCE
+from .conversions.quantities import CONVERSIONS
+from .cost.quantities import COST
+from .head.quantities import HEAD
+from .horsepower.quantities import POWER
+from .insulation.quantities import INSULATION
+from .nameplate.quantities import NAMEPLATE
+from .speed.quantities import AFFINITY
+from .wet_well.quantities import WET_WELL
+
+__all__ = ["ALL"]
+
+ALL = (*POWER, *COST, *BALANCE, *NAMEPLATE, *INSULATION, *WET_WELL, *CONVERSIONS, *HEAD, *AFFINITY)

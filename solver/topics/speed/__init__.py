@@ -1,0 +1,1 @@
+"""Speed, impeller and the affinity laws."""

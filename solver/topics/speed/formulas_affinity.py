@@ -1,0 +1,83 @@
+"""The affinity laws: what another speed or another impeller does to flow, head and power."""
+
+from solver.algebra.expression import Expr, Fraction, Known, Number
+from solver.algebra.formula import Formula, Slip
+
+__all__ = ["AFFINITY", "STATIC_KNOWN"]
+
+LAWS = (
+    "affinity laws: Solberg, Elementary Heat Power, Ex 9.10; "
+    "US DOE Motor Systems Tip Sheet 11 (DOE/GO-102012-3730)"
+)
+TRIM = "affinity laws for a trimmed impeller, good for small trims (common practice, no source)"
+# Where water is lifted, the flow does not go with the speed: slowing.py has what does.
+STATIC_KNOWN = ("static_head", "friction_head", "discharge_elevation", "static_discharge_head")
+NO_STATIC = "This holds only with no static head."
+
+flow, head, brake_power = map(Known, ("flow", "head", "brake_power"))
+
+
+def ratio(result: str, new: str, old: str, source: str, why: str) -> Formula:
+    """What is now over what was."""
+    back = "The ratio is new over old, so the new value is the old one times the ratio."
+    return Formula(result, Known(new) / Known(old), source, why, back=back)
+
+
+def laws(name: str, what: str, source: str, unless: tuple[str, ...]) -> tuple[Formula, ...]:
+    """Flow, head and power by a ratio `name`, which is of `what`."""
+
+    def law(result: str, was: Known, by: Expr, why: str, back: str, slip: Slip) -> Formula:
+        ruled_out = (*STATIC_KNOWN, *unless)
+        return Formula(
+            result, was * by, source, f"{why} {NO_STATIC}", (slip,), unless=ruled_out, back=back
+        )
+
+    by = Known(name)
+    return (
+        law(
+            "new_flow", flow, by,
+            f"Flow changes in step with the {what}.",
+            f"Flow and {what} change by the same ratio. {NO_STATIC}",
+            Slip("squared", flow * by**2, "You squared the ratio. Flow changes with the ratio itself."),
+        ),
+        law(
+            "new_head", head, by**2,
+            f"Head changes with the square of the {what}.",
+            f"Going back from head to {what} takes a square root. {NO_STATIC}",
+            Slip("cubed", head * by**3, "You cubed the ratio. Head changes with its square."),
+        ),
+        law(
+            "new_shaft_power", brake_power, by**3,
+            f"Power changes with the cube of the {what}.",
+            f"Going back from power to {what} takes a cube root. {NO_STATIC}",
+            Slip("squared", brake_power * by**2, "You squared the ratio. Power changes with its cube."),
+        ),
+    )  # fmt: skip
+
+
+AFFINITY = (
+    ratio(
+        "speed_ratio", "new_speed", "pump_speed", LAWS,
+        "The affinity laws use the new speed divided by the old speed.",
+    ),
+    Formula(
+        "speed_ratio",
+        Number(1) - Fraction(Known("speed_cut")),
+        LAWS,
+        "Full speed is 1, so take the reduction away from 1.",
+        slips=(
+            Slip(
+                "cut_for_ratio",
+                Fraction(Known("speed_cut")),
+                "You used the reduction itself. The affinity laws use the speed that is left.",
+            ),
+        ),
+    ),
+    ratio(
+        "trim_ratio", "new_diameter", "impeller_diameter", TRIM,
+        "The affinity laws use the new diameter divided by the old diameter.",
+    ),
+    # A change of flow alone does not say which of the two was changed: speed, unless told.
+    *laws("speed_ratio", "speed", LAWS, ("impeller_diameter", "new_diameter", "trim_ratio")),
+    *laws("trim_ratio", "diameter", TRIM, ("pump_speed", "new_speed", "speed_cut", "speed_ratio")),
+)  # fmt: skip

@@ -1,0 +1,1 @@
+"""Wet wells, cycles and drawdown."""

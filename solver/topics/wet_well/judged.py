@@ -1,0 +1,141 @@
+"""The wet well judged: too many starts, and a pump off its rated flow and why."""
+
+from solver.engine.draw import Draw
+from solver.engine.family import Level
+from solver.station.scenes import noted, round_flow
+from solver.topics.against import against
+from solver.topics.limits import FLOW_SHARE, MOTOR_CYCLE
+from solver.topics.speed.judged_duty import WITHOUT_STATIC, changed_duty, judge_duty
+
+from .kinds import FALLS, LOSES, PER_DEPTH, judged
+from .scenes import checked_pump, resting_motor
+
+__all__ = ["DRAWDOWN_CAUSE", "DRAWDOWN_CHECK", "STARTS_LIMIT"]
+
+TABLE = "EI 11C201 Table 7-1 gives the minimum time between motor starts."
+TIMES = (
+    ("Table 7-1, under 20 hp (15 kW)", "10 to 15 min"),
+    ("Table 7-1, 20 to 100 hp (15 to 75 kW)", "15 to 20 min"),
+    ("Table 7-1, over 100 hp (75 kW)", "20 to 30 min"),
+)
+TENTH = "More than 10% off either way is worth looking into."
+
+STARTS_LIMIT = judged(
+    "starts_limit",
+    "WE",
+    "Does the motor start too often",
+    against(
+        MOTOR_CYCLE,
+        MOTOR_CYCLE.rule,
+        (
+            "too_often",
+            "Too often: the time is below the table's lower figure",
+            "Each start heats the windings. Set the floats farther apart, or ask for a design check.",
+        ),
+        (
+            "maker_decides",
+            "Depends on the motor: the time is between the two figures",
+            "Go by the motor manufacturer's limit on starts. It comes before any table.",
+        ),
+        (
+            "seldom_enough",
+            "Not too often: the time is above the table's upper figure",
+            "The motor has time to cool between starts. Still keep to the manufacturer's own limit.",
+        ),
+    ),
+    resting_motor,
+    Level(
+        ("motor_size", "motor_cycle"),
+        f"The {{motor_size}} motor of {{place}} starts every {{motor_cycle}}. "
+        f"{TABLE} Does it start too often?",
+        find=("cycle_floor", "cycle_ceiling"),
+        table=TIMES,
+    ),
+    Level(
+        ("motor_size", "cycle_time", "alternating_pumps"),
+        "At {station}, a pump starts every {cycle_time}. Its {alternating_pumps} pumps "
+        f"alternate, each with a motor of {{motor_size}}. {TABLE} Does each motor start too often?",
+        find=("cycle_floor", "cycle_ceiling", "motor_cycle"),
+        table=TIMES,
+    ),
+    Level(
+        ("motor_size", "working_volume", "flow", "inflow", "alternating_pumps"),
+        "The wet well of {station} holds {working_volume} between floats, and inflow is {inflow}. Its "
+        "{alternating_pumps} pumps alternate. Each moves {flow} and has a motor of {motor_size}. "
+        f"{TABLE} Does each motor start too often?",
+        find=("cycle_floor", "cycle_ceiling", "motor_cycle"),
+        table=TIMES,
+    ),
+)
+
+DRAWDOWN_CHECK = judged(
+    "drawdown_check",
+    "WB",
+    "A drawdown test compared with the rated flow",
+    against(
+        FLOW_SHARE,
+        FLOW_SHARE.rule,
+        (
+            "low",
+            "Low: look for wear, a clog, a partly closed valve or a leak back",
+            "Read the gauges too. They tell you whether the pump is worn or the main is blocked.",
+        ),
+        (
+            "as_rated",
+            "Good: within 10% of the rated flow",
+            "Write it down with the date and the gauge readings, so you can see a later change.",
+        ),
+        (
+            "high",
+            "High: repeat the test, then look for a broken main",
+            "A pump moves more than its rated flow only against less head. Measure again first.",
+        ),
+    ),
+    checked_pump,
+    Level(
+        ("flow", "rated_flow"),
+        "A drawdown test of {place} shows {flow}. The pump is rated for {rated_flow} at this head. "
+        f"{TENTH} What is your call?",
+        find=("flow_share",),
+    ),
+    Level(
+        ("drawdown_rate", "inflow", "rated_flow"),
+        f"{LOSES} Inflow is {{inflow}}. The pump is rated for {{rated_flow}} at this head. {TENTH} "
+        "What is your call?",
+        find=("flow", "flow_share"),
+    ),
+    Level(
+        ("volume_per_depth", "drawdown_read", "drawdown_time", "inflow", "rated_flow"),
+        f"{PER_DEPTH} {FALLS} Inflow is {{inflow}}. The pump is rated for {{rated_flow}} at this head. "
+        f"{TENTH} What is your call?",
+        find=("flow", "flow_share"),
+    ),
+)
+
+
+def drawn_down(draw: Draw, units: str) -> dict[str, float]:
+    """A pump whose duty has changed, found by drawdown and by its gauges."""
+    values = changed_duty(WITHOUT_STATIC)(draw, units)
+    inflow = round_flow(values["flow"] * draw.between(0.15, 0.5))
+    return values | {"inflow": inflow, "drawdown_rate": noted(values["flow"] - inflow)}
+
+
+DRAWDOWN_CAUSE = judged(
+    "drawdown_cause",
+    "WG",
+    "What changed, from a drawdown test and two gauges",
+    judge_duty(WITHOUT_STATIC),
+    drawn_down,
+    Level(
+        ("flow", "head", "rated_flow", "rated_head"),
+        "A drawdown test of {place} shows {flow}, and its gauges show {head} of head. When new, it "
+        "moved {rated_flow} at {rated_head}, with the same water levels. What changed?",
+        find=("flow_share", "head_share"),
+    ),
+    Level(
+        ("drawdown_rate", "inflow", "head", "rated_flow", "rated_head"),
+        f"{LOSES} Inflow is {{inflow}}, and the gauges show {{head}} of head. When new, the pump moved "
+        "{rated_flow} at {rated_head}, with the same water levels. What changed?",
+        find=("flow", "flow_share", "head_share"),
+    ),
+)

@@ -1,0 +1,1 @@
+"""What is typed and shown: units and their spellings, numbers, names, and what is refused."""

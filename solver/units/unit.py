@@ -1,0 +1,208 @@
+"""Units: how the trade spells them, what kind each is, and the scale that converts it.
+
+The rows are written by hand in tables/units.txt. Their scales are compiled from pint into
+tables/unit_scales.txt (see compile_units.py), so that converting needs no import of pint.
+"""
+
+import re
+import unicodedata
+from collections.abc import Mapping
+from dataclasses import dataclass
+from functools import cache, lru_cache
+from pathlib import Path
+from types import MappingProxyType
+
+from solver.errors import BadDefinition, SolverError
+
+__all__ = ["Unit", "compose", "convert", "find_unit", "unit", "units"]
+
+DIMENSIONS = ("length", "mass", "time", "current", "temperature", "money")
+_TABLES = Path(__file__).parent
+_LONGEST = 40  # characters; no spelling is longer
+
+# Another case of these letters would be another unit, a thousand or a billion times the size,
+# or (C) could be cents: they are taken only as the table spells them.
+_CASE_MATTERS = {
+    *("m", "mm", "ml", "ml/day", "mg", "mw", "mwh", "ma", "mv", "mpa", "mj"),
+    *("mohm", "mohms", "mω", "m-ohm", "m-ohms", "m-ω", "k", "c"),
+}
+_SAID = {
+    "": "a plain number",
+    "%": "a percentage",
+    "choice": "the number of a choice",
+    "$": "an amount of money",
+    "cents": "an amount of money",
+}
+
+
+_STROKE = re.compile(r"\s*/\s*|(?<=\S)\s+(?:(?i:per)|an?|each|every)\s+(?=\S)")
+
+
+@dataclass(frozen=True, slots=True)
+class Unit:
+    """One unit: a value in it times `scale`, plus `offset`, is the value in SI base units."""
+
+    name: str
+    kind: str
+    latex: str
+    pint: str
+    spellings: tuple[str, ...]
+    scale: float = 1.0
+    offset: float = 0.0
+    dimension: tuple[int, ...] = (0,) * len(DIMENSIONS)
+
+    @property
+    def described(self) -> str:
+        """Its kind as a sentence says it: "a flow", "an energy"."""
+        article = "an" if self.kind[0] in "aeiou" else "a"
+        return _SAID.get(self.name, f"{article} {self.kind}")
+
+
+def rows(file: str) -> list[list[str]]:
+    """The rows of a table whose columns stand between bars; lines that begin with # are notes."""
+    lines = (_TABLES / file).read_text(encoding="utf-8").splitlines()
+    return [[cell.strip() for cell in line.split("|")] for line in lines if line[:1] != "#"]
+
+
+def definitions() -> list[Unit]:
+    """Every unit as written by hand, not scaled yet."""
+    return [
+        Unit(name, kind, latex or rf"\text{{{name}}}" * bool(name), pint, tuple(said.split(", ")))
+        for name, kind, latex, pint, said in rows("units.txt")
+    ]
+
+
+@cache
+def units() -> Mapping[str, Unit]:
+    """Every unit by its canonical name."""
+    scales = {name: numbers for name, *numbers in rows("unit_scales.txt")}
+    found = {}
+    for plain in definitions():
+        if plain.name not in scales:  # a new row: compile_units imports this before it has a scale
+            continue
+        scale, offset, exponents = scales[plain.name]
+        dimension = tuple(int(power) for power in exponents.split())
+        fields = (plain.name, plain.kind, plain.latex, plain.pint, plain.spellings)
+        found[plain.name] = Unit(*fields, float(scale), float(offset), dimension)
+    return MappingProxyType(found)
+
+
+def unit(name: str) -> Unit:
+    """The unit with this canonical name.
+
+    Raises:
+        BadDefinition: no unit has this name.
+
+    >>> unit("gpm").described
+    'a flow'
+    """
+    if name in units():
+        return units()[name]
+    near = find_unit(name)
+    hint = f'write "{near.name}"' if near else "see tables/units.txt for the names"
+    raise BadDefinition(f'No unit is named "{name}"; {hint}.')
+
+
+def _key(text: str) -> str:
+    """One form for all ways to write a spelling: m^3 per h and m³/h are both m3/h."""
+    plain = text.translate({0x2019: "'", 0x2032: "'", 0x201D: '"', 0x2033: '"', 0x5E: None})
+    plain = unicodedata.normalize("NFKC", plain).strip()
+    plain = re.sub(r"(?<=[A-Za-z])\.", "", plain)
+    plain = _STROKE.sub("/", plain)
+    return re.sub(r"[\s·⋅‐-]+", "-", plain)
+
+
+@cache
+def _spellings() -> tuple[dict[str, Unit], dict[str, Unit]]:
+    """The unit of each spelling, and of each spelling in lower case where that is clear."""
+    exact: dict[str, Unit] = {}
+    folded: dict[str, Unit] = {}
+    clashes = _CASE_MATTERS.copy()
+    for one in units().values():
+        for key in map(_key, one.spellings):
+            if exact.setdefault(key, one) is not one:
+                raise BadDefinition(f'"{key}" spells both {exact[key].name} and {one.name}.')
+            if folded.setdefault(key.casefold(), one) is not one:
+                clashes.add(key.casefold())
+    return exact, {key: one for key, one in folded.items() if key not in clashes}
+
+
+@lru_cache(maxsize=1024)  # most readers type the same few units
+def find_unit(text: str) -> Unit | None:
+    """The unit a reader means by this spelling, or None when it is not known for certain.
+
+    >>> find_unit("Gallons per minute").name, find_unit("m³/h").name, find_unit("mg")
+    ('gpm', 'm3/h', None)
+    """
+    if len(text) > _LONGEST:
+        return None
+    exact, folded = _spellings()
+    key = _key(text)
+    found = exact.get(key) or folded.get(key.casefold())
+    if found or "/" not in key:
+        return found
+    parts = [exact.get(part) or folded.get(part.casefold()) for part in key.split("/")]
+    return exact.get(_key("/".join(part.name for part in parts))) if all(parts) else None
+
+
+def compose(expression: str) -> tuple[tuple[int, ...], float]:
+    """The dimension and the SI scale of a product of units, for the unit of a constant.
+
+    Spaces part the factors, and all that follows a lone stroke divides: "gpm ft / hp",
+    "L/s m / kW". "" and "1" are pure numbers. A name that has a space in it stands alone.
+    A temperature counts as a difference: its offset is left out.
+
+    Raises:
+        BadDefinition: a factor is not the canonical name of a unit.
+
+    >>> dimension, scale = compose("kW / hp")
+    >>> round(scale, 4)
+    1.341
+    """
+    whole = units().get(expression)
+    factors = [(1, whole)] if whole else _factors(expression)
+    dimension = [0] * len(DIMENSIONS)
+    scale = 1.0
+    for sign, factor in factors:
+        scale = scale * factor.scale if sign > 0 else scale / factor.scale
+        dimension = [sum(pair) for pair in zip(dimension, _signed(sign, factor), strict=True)]
+    return tuple(dimension), scale
+
+
+def _factors(expression: str) -> list[tuple[int, Unit]]:
+    above, _, below = f" {expression} ".partition(" / ")
+    sides = ((1, above), (-1, below))
+    return [(sign, unit(name)) for sign, side in sides for name in side.split() if name != "1"]
+
+
+def _signed(sign: int, factor: Unit) -> list[int]:
+    return [sign * power for power in factor.dimension]
+
+
+def mismatch(got: Unit, asked: Unit) -> str:
+    """The sentence for a unit of the wrong kind."""
+    place = f" in {asked.name}" if asked.name not in ("", "%", "choice") else ""
+    return f"{got.name} is {got.described}; this asks for {asked.described}{place}."
+
+
+def convert(value: float, from_unit: Unit | str, to_unit: Unit | str) -> float:
+    """A value in one unit, in another of the same kind.
+
+    Raises:
+        SolverError: the two units are of different kinds.
+
+    >>> convert(12_500, "W", "kW"), round(convert(1, "hp", "kW"), 4)
+    (12.5, 0.7457)
+    """
+    start = from_unit if isinstance(from_unit, Unit) else unit(from_unit)
+    end = to_unit if isinstance(to_unit, Unit) else unit(to_unit)
+    if start.kind != end.kind:
+        raise SolverError(mismatch(start, end))
+    if start is end:
+        return value
+    if start.offset or end.offset:
+        return (value * start.scale + (start.offset - end.offset)) / end.scale
+    # Whichever ratio is above one is used, so that whole ratios stay whole: 35 % is 0.35.
+    if start.scale < end.scale:
+        return value / (end.scale / start.scale)
+    return value * (start.scale / end.scale)

@@ -1,0 +1,1 @@
+"""Setting up, starting JupyterLab, and the reader's own folder."""

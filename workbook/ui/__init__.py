@@ -1,0 +1,1 @@
+"""Below every feature, knowing none: controls, entry, pieces of pages, sayings, the list of pages."""
