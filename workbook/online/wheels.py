@@ -7,6 +7,7 @@ import sys
 import tempfile
 import tomllib
 from collections.abc import Iterator, Mapping
+from importlib.metadata import distribution
 from pathlib import Path
 from zipfile import ZipFile
 
@@ -26,6 +27,8 @@ ONLY_HERE = ("workbook/online/browser.txt", "workbook/start/settings/")
 # The kernel asks for these by name, and pages do without: 6 MB and a second, to complete typed code
 # and to install packages. Of `piplite` it sets two names in a module.
 EMPTY = {"jedi": (), "micropip": (), "piplite": ("piplite/__init__.py", "piplite/piplite.py")}
+# Compiled where it can be, and for no browser; its plain Python does the same.
+PLAIN = "MarkupSafe"
 # Wheels are for the Python that the kernel brings, or for any.
 PLATFORM = ["--implementation=cp", "--abi=cp314", "--abi=none", "--python-version=3.14"]
 PLATFORM += ["--platform=pyemscripten_2026_0_wasm32", "--platform=any"]
@@ -61,6 +64,7 @@ def gather(kernel: Path, folder: Path) -> list[Path]:
             if wheel.name.split("-")[0] not in EMPTY:
                 shutil.copy(wheel, fetched)
         _own(fetched)
+        _plain(fetched, PLAIN)
         for name, modules in EMPTY.items():
             _wheel(fetched, name, "0", dict.fromkeys(modules, b""))
         return [lighter(wheel, folder) for wheel in sorted(fetched.glob("*.whl"))]
@@ -89,6 +93,14 @@ def _own(folder: Path) -> None:
     project = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))["project"]
     files = {path.relative_to(ROOT).as_posix(): path.read_bytes() for path in _ours()}
     _wheel(folder, project["name"], project["version"], files)
+
+
+def _plain(folder: Path, name: str) -> None:
+    """The Python and the license of a package that is installed here, and nothing compiled."""
+    package = distribution(name)
+    parts = [p for p in package.files or () if p.suffix == ".py" or "licenses" in p.parts]
+    files = {path.as_posix(): path.read_binary() for path in parts}
+    _wheel(folder, canonical(name), package.version, files)
 
 
 def _wheel(folder: Path, name: str, version: str, files: Mapping[str, bytes]) -> None:

@@ -73,7 +73,9 @@ def test_python_loads_all_of_our_list_before_a_page_runs(built):
 def test_the_solver_and_the_workbook_are_bytecode_with_their_data(built):
     ours = next(built.out.glob("static/wheels/*/wire_to_water-*.whl"))
     names = ZipFile(ours).namelist()
-    assert {"solver/library.pyc", "workbook/page.pyc", "solver/units/units.txt"} <= set(names)
+    assert {"solver/topics/library.pyc", "workbook/page.pyc", "solver/units/units.txt"} <= set(
+        names
+    )
     assert {"workbook/ui/look.css", "workbook/chapters/00-start-here.ipynb"} <= set(names)
     assert [] == [name for name in names if name.endswith((".py", ".png", ".js", ".typ"))]
     assert built.quick
