@@ -1,16 +1,23 @@
-"""Published tables as data files, each with its source in its first lines, and their readings."""
+"""The data files in the topics' folders, and what is read in the published tables among them.
+
+Tables are .csv files with their source in their first lines; questions in words are .toml files.
+"""
 
 from bisect import bisect_left
+from collections.abc import Mapping
 from csv import DictReader
 from functools import cache
+from importlib.resources import files
+from importlib.resources.abc import Traversable
 from itertools import pairwise
+from types import MappingProxyType
 from typing import NamedTuple
 
-from solver.errors import NotSolvable
-from solver.topics.data import data_files, text_of
+from solver.errors import BadDefinition, NotSolvable
 
 __all__ = [
     "Motor",
+    "between_rows",
     "derating_factor",
     "largest_motor_below",
     "motor_sizes",
@@ -22,6 +29,7 @@ __all__ = [
     "table_names",
     "table_rows",
     "table_source",
+    "text_of",
 ]
 
 
@@ -31,6 +39,30 @@ class Motor(NamedTuple):
     size: float
     amps: float
     efficiency: float
+
+
+@cache
+def data_files(ending: str) -> Mapping[str, Traversable]:
+    """Every file of the topics with this ending (".csv"), by its name without the ending.
+
+    Raises:
+        BadDefinition: two topics have a file of one name.
+    """
+    found: dict[str, Traversable] = {}
+    for topic in sorted(files(__package__).iterdir(), key=lambda folder: folder.name):
+        for path in topic.iterdir() if topic.is_dir() else ():
+            name = path.name.removesuffix(ending)
+            if name == path.name:
+                continue
+            if name in found:
+                raise BadDefinition(f"two topics have a file {path.name}: give each its own name")
+            found[name] = path
+    return MappingProxyType(found)
+
+
+def text_of(name: str, ending: str) -> str:
+    """What one of those files says; KeyError where there is none of this name."""
+    return data_files(ending)[name].read_text("utf-8")
 
 
 @cache
@@ -123,17 +155,35 @@ def second_motor_above(load: float, units: str) -> float:
     return sizes[min(_place(sizes, load) + 1, len(sizes) - 1)]
 
 
+def between_rows(name: str, known: str, wanted: str, value: float) -> float | None:
+    """What a table gives in one column at a value of another, between rows by a line.
+
+    Both are in the table's own units. None where the value is outside the table.
+
+    >>> between_rows("derating", "unbalance", "derating", 2.5)
+    91.5
+    """
+    rows = [(row[known], row[wanted]) for row in table_rows(name)]
+    for (low, at_low), (high, at_high) in pairwise(rows):
+        if low <= value <= high:
+            return at_low + (at_high - at_low) * (value - low) / (high - low)
+    return None
+
+
 def derating_factor(unbalance: float, units: str) -> float:
     """Percent of nameplate power allowed at a voltage unbalance (percent), between rows by a line.
+
+    Raises:
+        NotSolvable: the unbalance is outside the graph.
 
     >>> round(derating_factor(2.5, "us"), 6)
     91.5
     """
-    rows = [(row["unbalance"], row["derating"]) for row in table_rows("derating")]
-    for (low, above), (high, below) in pairwise(rows):
-        if low <= unbalance <= high:
-            return above + (below - above) * (unbalance - low) / (high - low)
-    raise NotSolvable(
-        f"a voltage unbalance of {unbalance:.3g} % is outside the graph, which ends at "
-        f"{rows[-1][0]:g} %: do not run the motor above that; find the cause first"
-    )
+    factor = between_rows("derating", "unbalance", "derating", unbalance)
+    if factor is None:
+        raise NotSolvable(
+            f"a voltage unbalance of {unbalance:.3g} % is outside the graph, which ends at "
+            f"{table_rows('derating')[-1]['unbalance']:g} %: do not run the motor above that; "
+            "find the cause first"
+        )
+    return factor

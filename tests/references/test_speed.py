@@ -2,7 +2,7 @@
 
 import pytest
 
-from solver.station.curves import Curve, crossing
+from solver.topics.speed.curves import Curve, crossing
 
 from .published import CONSTANT, Row, every, worked
 

@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 from scipy.optimize import brentq
 
 from solver.errors import NotSolvable, SolverError
-from solver.station.curves import Curve, crossing, points, pump_curve, system_curve
+from solver.topics.speed.curves import Curve, crossing, points, pump_curve, system_curve
 
 heads = st.floats(5, 400)
 shares = st.floats(0.05, 0.95)

@@ -3,7 +3,7 @@
 import pytest
 from scipy.optimize import brentq
 
-from solver.station.curves import crossing, pump_curve, system_curve
+from solver.topics.speed.curves import crossing, pump_curve, system_curve
 
 from .test_figures import drawn, shown, solved, table
 

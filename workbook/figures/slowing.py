@@ -4,8 +4,8 @@ from typing import TYPE_CHECKING
 
 from solver.algebra.expression import Known, Percent
 from solver.errors import NotSolvable
-from solver.station.curves import Curve, crossing, points, pump_curve, system_curve
 from solver.topics.formulas import FORMULAS
+from solver.topics.speed.curves import Curve, crossing, points, pump_curve, system_curve
 from solver.units.unit import convert
 from solver.vocabulary import quantity_named
 

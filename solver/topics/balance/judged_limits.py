@@ -4,10 +4,16 @@ from collections.abc import Mapping
 
 from solver.engine.draw import Draw
 from solver.engine.family import Family, Judge, Judgement, Level, Option, Scene
-from solver.station.legs import AMPS, GRAPH, LEGS_READ, POINTS, VOLTS, VOLTS_READ, Ranges, legs
-from solver.topics.against import against, too_near
+from solver.topics.drawn.legs import AMPS, GRAPH, LEGS_READ, POINTS, VOLTS, VOLTS_READ, Ranges, legs
 from solver.topics.formulas import BALANCE
-from solver.topics.limits import CURRENT_UNBALANCE, DERATED, NAMEPLATE_AMPS, VOLTAGE_UNBALANCE
+from solver.topics.limits import (
+    CURRENT_UNBALANCE,
+    DERATED,
+    NAMEPLATE_AMPS,
+    VOLTAGE_UNBALANCE,
+    against,
+    too_near,
+)
 from solver.topics.tables import derating_factor
 from solver.units.show import figures, with_unit
 

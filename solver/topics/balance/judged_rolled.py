@@ -8,7 +8,8 @@ from collections.abc import Mapping
 
 from solver.engine.draw import Draw
 from solver.engine.family import Family, Judge, Judgement, Level, Option
-from solver.station.legs import AMPS, TURNS, both_causes, one_cause
+from solver.topics.drawn.legs import AMPS, TURNS, both_causes, one_cause
+from solver.topics.drawn.readings import nothing
 from solver.topics.formulas import BALANCE
 from solver.units.show import figures, with_unit
 
@@ -154,11 +155,6 @@ def judge_reversed(values: Mapping[str, float], units: str, draw: Draw) -> Judge
         draw.pick(two_swapped(f"Swapping two reverses the motor. {CAUTION}")),
         tuple(all_round("That keeps the rotation, so the motor would still run backward.")),
     )
-
-
-def nothing(draw: Draw, units: str) -> dict[str, float]:
-    """No readings: only where the leads are."""
-    return {}
 
 
 ROLLED_LEADS = Family(

@@ -5,7 +5,7 @@ and rolled.py. `BALANCE` has the whole chapter, in the order of teaching.
 """
 
 from solver.engine.family import Family, Level
-from solver.station.legs import (
+from solver.topics.drawn.legs import (
     AMPS,
     GRAPH,
     LEGS_READ,

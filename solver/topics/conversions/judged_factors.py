@@ -5,7 +5,7 @@ from typing import NamedTuple
 
 from solver.engine.draw import Draw
 from solver.engine.family import Family, Judge, Judgement, Level, Option, Scene
-from solver.station.scenes import noted
+from solver.topics.drawn.readings import noted
 from solver.topics.formulas import CONVERSIONS
 from solver.units.show import exact, with_unit
 from solver.vocabulary import quantity_named

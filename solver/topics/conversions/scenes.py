@@ -4,8 +4,8 @@ Ranges are common practice, no source; motors come from the published tables.
 """
 
 from solver.engine.draw import Draw
-from solver.station import working
-from solver.station.scenes import noted, pump, round_flow
+from solver.topics.drawn.pumps import pump
+from solver.topics.drawn.readings import by, noted, round_flow
 from solver.topics.formulas import CONVERSIONS, POWER
 from solver.topics.tables import motors
 
@@ -20,7 +20,7 @@ TANKS = {
 SMALL = {"us": 3000, "si": 12}  # a volume that a truck, a floor or a hoist may have to carry
 
 
-worked = working.by((*POWER, *CONVERSIONS))
+worked = by((*POWER, *CONVERSIONS))
 
 
 def flows(draw: Draw, units: str) -> dict[str, float]:

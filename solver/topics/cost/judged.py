@@ -5,8 +5,9 @@ from typing import NamedTuple
 
 from solver.engine.draw import Draw
 from solver.engine.family import Judgement, Option
-from solver.station.scenes import noted, pump
 from solver.topics.constants import HOURLY_VOLUME
+from solver.topics.drawn.pumps import pump
+from solver.topics.drawn.readings import noted
 from solver.units.show import exact, figures, with_unit
 
 from .scenes import energy_price

@@ -6,8 +6,9 @@ Hours, prices and costs are common practice, no source; pumps and motors are tho
 from collections.abc import Callable
 
 from solver.engine.draw import Draw
-from solver.station.scenes import in_kilowatts, larger_pump, noted, pump
 from solver.topics.constants import HOURLY_VOLUME
+from solver.topics.drawn.pumps import larger_pump, pump
+from solver.topics.drawn.readings import in_kilowatts, noted
 from solver.topics.tables import motors
 
 __all__ = ["better_motor", "better_pump", "demand_bill", "duty", "energy_price", "time_of_use"]

@@ -4,8 +4,9 @@ from collections.abc import Mapping
 
 from solver.engine.draw import Draw
 from solver.engine.family import Judgement, Option
-from solver.station.scenes import in_kilowatts, noted, pump
 from solver.topics.constants import WATER_POWER
+from solver.topics.drawn.pumps import pump
+from solver.topics.drawn.readings import in_kilowatts, noted
 from solver.units.show import exact, figures, with_unit
 
 __all__ = ["judge_loss", "judge_meter", "judge_report"]

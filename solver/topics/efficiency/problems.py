@@ -1,7 +1,7 @@
 """The efficiency chain: how much power each machine passes on, and what motor carries it."""
 
 from solver.engine.family import Family, Level
-from solver.station.scenes import machines_in_a_row, pump, pump_near_full_load
+from solver.topics.drawn.pumps import machines_in_a_row, pump, pump_near_full_load
 from solver.topics.formulas import POWER
 
 from .judged import judge_loss, judge_meter, judge_report

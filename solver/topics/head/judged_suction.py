@@ -2,8 +2,7 @@
 
 from solver.engine.draw import Draw
 from solver.engine.family import Judge, Level
-from solver.topics.against import Zone, against
-from solver.topics.limits import Limits
+from solver.topics.limits import Limits, Zone, against
 
 from .kinds import judged
 from .scenes import FOOT, force_main, only, suction, worked

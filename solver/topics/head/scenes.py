@@ -6,8 +6,7 @@ Ranges are common practice, no source; C factors and K of fittings come from the
 from collections.abc import Callable, Mapping
 
 from solver.engine.draw import Draw
-from solver.station import working
-from solver.station.scenes import noted, round_flow
+from solver.topics.drawn.readings import by, noted, round_flow
 from solver.topics.formulas import HEAD, POWER
 from solver.topics.tables import named_rows
 
@@ -30,7 +29,7 @@ NOZZLES = {"us": ((4, 3), (5, 4), (10, 8)), "si": ((100, 80), (125, 100), (250, 
 C_FACTORS = (100, 110, 120, 130, 140, 150)
 # Water of 50, 60, 68, 80 and 90 F, or of 10, 15, 20, 27 and 32 C.
 VAPOR = {"us": (0.4, 0.6, 0.8, 1.2, 1.6), "si": (0.13, 0.17, 0.24, 0.37, 0.49)}
-worked = working.by((*POWER, *HEAD))
+worked = by((*POWER, *HEAD))
 FOOT = {"us": 1, "si": 0.3}  # what a foot is in the unit of the system, roundly
 
 

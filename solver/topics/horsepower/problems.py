@@ -4,7 +4,8 @@ from collections.abc import Mapping
 
 from solver.engine.draw import Draw
 from solver.engine.family import Family, Judgement, Level, Option
-from solver.station.scenes import noted, pump
+from solver.topics.drawn.pumps import pump
+from solver.topics.drawn.readings import noted
 from solver.topics.formulas import POWER
 from solver.units.show import exact, with_unit
 

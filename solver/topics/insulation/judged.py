@@ -4,8 +4,7 @@ from collections.abc import Mapping
 
 from solver.engine.draw import Draw
 from solver.engine.family import Judgement, Level, Option
-from solver.topics.against import against
-from solver.topics.limits import FIELD_INSULATION, FORM_INSULATION, RANDOM_INSULATION
+from solver.topics.limits import FIELD_INSULATION, FORM_INSULATION, RANDOM_INSULATION, against
 from solver.units.show import exact, figures, with_unit
 
 from .kinds import CAUTION, TESTED, judged

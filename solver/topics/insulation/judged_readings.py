@@ -4,8 +4,7 @@ from collections.abc import Mapping
 
 from solver.engine.draw import Draw
 from solver.engine.family import Judge, Judgement, Level, Option
-from solver.topics.against import against, too_near
-from solver.topics.limits import ABSORPTION, POLARIZATION
+from solver.topics.limits import ABSORPTION, POLARIZATION, against, too_near
 from solver.units.show import exact, figures, with_unit
 
 from .kinds import CAUTION, TESTED, judged

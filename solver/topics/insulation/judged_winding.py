@@ -5,7 +5,7 @@ from math import inf, isinf
 
 from solver.engine.draw import Draw
 from solver.engine.family import Judge, Judgement, Level, Option, Scene
-from solver.station.scenes import noted
+from solver.topics.drawn.readings import noted
 from solver.units.show import exact, with_unit
 
 from .kinds import TESTED, judged

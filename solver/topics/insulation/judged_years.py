@@ -4,8 +4,7 @@ from collections.abc import Mapping
 
 from solver.engine.draw import Draw
 from solver.engine.family import Judgement, Level, Option, Scene
-from solver.topics.against import against
-from solver.topics.limits import TIME_ON_GROUND
+from solver.topics.limits import TIME_ON_GROUND, against
 from solver.units.show import figures, with_unit
 
 from .kinds import CAUTION, judged

@@ -4,8 +4,7 @@ from collections.abc import Mapping
 
 from solver.engine.draw import Draw
 from solver.engine.family import Judgement, Level, Option
-from solver.topics.against import too_near
-from solver.topics.limits import FORM_OHMS, RANDOM_OHMS
+from solver.topics.limits import FORM_OHMS, RANDOM_OHMS, too_near
 from solver.units.show import figures
 
 from .kinds import TESTED, judged

@@ -5,8 +5,8 @@ Ranges are common practice, no source. Ratings are those of US and IEC supplies.
 
 from solver.engine.draw import Draw
 from solver.engine.family import Scene
-from solver.station.legs import offsets
-from solver.station.scenes import noted
+from solver.topics.drawn.legs import offsets
+from solver.topics.drawn.readings import noted
 
 __all__ = [
     "LIKELY",

@@ -8,7 +8,7 @@ from dataclasses import replace
 
 from solver.engine.draw import Draw
 from solver.engine.family import Family, Judge, Judgement, Level
-from solver.topics.balance.judged_rolled import nothing
+from solver.topics.drawn.readings import nothing
 from solver.topics.questions import questions
 
 __all__ = ["MACHINE"]

@@ -2,9 +2,8 @@
 
 from solver.engine.draw import Draw
 from solver.engine.family import Level
-from solver.station.scenes import noted
-from solver.topics.against import against
-from solver.topics.limits import OVERLOAD_SETTING, SERVICE_LOAD
+from solver.topics.drawn.readings import noted
+from solver.topics.limits import OVERLOAD_SETTING, SERVICE_LOAD, against
 
 from .judges import CODE, judge_letter, judge_share, judge_use
 from .problems_three_phase import READ, judged

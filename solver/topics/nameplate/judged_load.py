@@ -2,10 +2,9 @@
 
 from solver.engine.draw import Draw
 from solver.engine.family import Level, Scene
-from solver.station.legs import AMPS
-from solver.station.scenes import noted
-from solver.topics.against import against
-from solver.topics.limits import LOAD_BY_AMPS
+from solver.topics.drawn.legs import AMPS
+from solver.topics.drawn.readings import noted
+from solver.topics.limits import LOAD_BY_AMPS, against
 
 from .judges import judge_names
 from .judges_slip import ABOVE, FULL, HEAVY, LIGHT, LIVE, judge_poles, judge_slip, slipping_by

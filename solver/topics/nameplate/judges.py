@@ -4,7 +4,7 @@ from collections.abc import Mapping
 
 from solver.engine.draw import Draw
 from solver.engine.family import Judgement, Option
-from solver.topics.against import too_near
+from solver.topics.limits import too_near
 from solver.topics.tables import named_rows
 from solver.units.show import exact, figures, with_unit
 

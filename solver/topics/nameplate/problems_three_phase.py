@@ -1,7 +1,7 @@
 """Three-phase power: kVA, kW and power factor, amps, the motor's load, and kvar to correct."""
 
 from solver.engine.family import Family, Judge, Level, Scene
-from solver.station.legs import AMPS
+from solver.topics.drawn.legs import AMPS
 from solver.topics.formulas import COST, NAMEPLATE, POWER
 
 from .scenes import off_volts, running

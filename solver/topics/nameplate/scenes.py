@@ -7,8 +7,8 @@ slips are common practice, no source.
 from math import sqrt
 
 from solver.engine.draw import Draw
-from solver.station.legs import three
-from solver.station.scenes import in_horsepower, in_kilowatts, noted
+from solver.topics.drawn.legs import three
+from solver.topics.drawn.readings import in_horsepower, in_kilowatts, noted
 from solver.topics.tables import Motor, motors
 
 from .formulas import full_load_amps

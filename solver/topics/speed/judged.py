@@ -4,8 +4,7 @@ from collections.abc import Mapping
 
 from solver.engine.draw import Draw
 from solver.engine.family import Judgement, Level, Option
-from solver.topics.against import against
-from solver.topics.limits import PARALLEL_GAIN
+from solver.topics.limits import PARALLEL_GAIN, against
 from solver.units.show import figures, with_unit
 
 from .judged_duty import WITHOUT_STATIC, changed_duty, judge_duty

@@ -4,8 +4,8 @@ from collections.abc import Mapping
 
 from solver.engine.draw import Draw
 from solver.engine.family import Judge, Judgement, Option
-from solver.station.curves import Curve, crossing, pump_curve, system_curve
-from solver.station.scenes import noted
+from solver.topics.drawn.readings import noted
+from solver.topics.speed.curves import Curve, crossing, pump_curve, system_curve
 from solver.units.show import figures, with_unit
 
 from .scenes import on_a_system, to_step

@@ -4,9 +4,9 @@ from collections.abc import Mapping
 
 from solver.engine.draw import Draw
 from solver.engine.family import Judgement, Level
-from solver.station.scenes import noted, pump, round_flow
-from solver.topics.against import against
-from solver.topics.limits import SPECIFIC_SPEED
+from solver.topics.drawn.pumps import pump
+from solver.topics.drawn.readings import noted, round_flow
+from solver.topics.limits import SPECIFIC_SPEED, against
 
 from .kinds import judged, numeric
 from .scenes import SPEEDS, to_step

@@ -5,9 +5,10 @@ head and shapes of curves are common practice, no source; the pumps are those of
 """
 
 from solver.engine.draw import Draw
-from solver.station.curves import crossing, pump_curve, system_curve
-from solver.station.scenes import larger_pump, noted, pump, round_flow
 from solver.topics.constants import HOURLY_VOLUME
+from solver.topics.drawn.pumps import larger_pump, pump
+from solver.topics.drawn.readings import noted, round_flow
+from solver.topics.speed.curves import crossing, pump_curve, system_curve
 
 __all__ = ["on_a_system", "other_speed", "slower", "slower_lift", "trimmed"]
 

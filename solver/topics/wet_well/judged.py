@@ -2,9 +2,8 @@
 
 from solver.engine.draw import Draw
 from solver.engine.family import Level
-from solver.station.scenes import noted, round_flow
-from solver.topics.against import against
-from solver.topics.limits import FLOW_SHARE, MOTOR_CYCLE
+from solver.topics.drawn.readings import noted, round_flow
+from solver.topics.limits import FLOW_SHARE, MOTOR_CYCLE, against
 from solver.topics.speed.judged_duty import WITHOUT_STATIC, changed_duty, judge_duty
 
 from .kinds import FALLS, LOSES, PER_DEPTH, judged

@@ -4,8 +4,7 @@ from collections.abc import Mapping
 
 from solver.engine.draw import Draw
 from solver.engine.family import Judgement, Level, Option
-from solver.topics.against import against
-from solver.topics.limits import LEAK_SHARE
+from solver.topics.limits import LEAK_SHARE, against
 from solver.units.show import figures, with_unit
 
 from .kinds import PER_DEPTH, judged

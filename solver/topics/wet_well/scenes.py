@@ -4,8 +4,8 @@ Sizes, depths and rates are common practice, no source; motors come from the pub
 """
 
 from solver.engine.draw import Draw
-from solver.station.scenes import noted, round_flow
 from solver.topics.constants import WATER_POWER
+from solver.topics.drawn.readings import noted, round_flow
 from solver.topics.tables import motor_sizes
 
 __all__ = [

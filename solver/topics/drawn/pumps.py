@@ -1,4 +1,4 @@
-"""Machines that could exist, drawn whole: every reading of one pump, or of one motor's legs.
+"""Pumps that could exist, drawn whole: every reading of one pump, its drive and its motor.
 
 Each scene returns every quantity it knows, read as a practitioner would note it. Ranges of
 pumps, prices and hours are common practice, no source; motors come from the published tables.
@@ -8,52 +8,18 @@ from solver.engine.draw import Draw
 from solver.topics.constants import (
     GPM_PER_MGD,
     HEAD_PER_PRESSURE,
-    KW_PER_HP,
     M3_DAY_PER_LITRE_SECOND,
     WATER_POWER,
 )
 from solver.topics.tables import Motor, motors
 
-__all__ = [
-    "in_horsepower",
-    "in_kilowatts",
-    "larger_pump",
-    "machines_in_a_row",
-    "noted",
-    "pump",
-    "pump_near_full_load",
-]
+from .readings import in_kilowatts, noted, round_flow
+
+__all__ = ["larger_pump", "machines_in_a_row", "pump", "pump_near_full_load"]
 
 HEADS = {"us": (18, 210), "si": (6, 64)}
 SMALLEST = {"us": 3, "si": 2.2}  # the motor of the smallest pump drawn
 LARGER = {"us": 15, "si": 11}
-
-
-def noted(value: float, digits: int = 3) -> float:
-    """A reading as it is written down: three figures unless told.
-
-    >>> noted(41.268), noted(1268.4)
-    (41.3, 1270.0)
-    """
-    return float(f"{value:.{digits}g}")
-
-
-def round_flow(value: float) -> float:
-    """A flow to the steps people read: fifties, tens, fives, ones or halves."""
-    for above, step in ((2000, 50), (500, 10), (100, 5), (20, 1)):
-        if value >= above:
-            return float(round(value / step) * step)
-    return round(value * 2) / 2
-
-
-def in_kilowatts(power: float, units: str) -> float:
-    """A machine's power (hp | kW) in the kilowatts of its meter."""
-    return power * KW_PER_HP.us.value if units == "us" else power
-
-
-def in_horsepower(power: float, units: str) -> float:
-    """A machine's power (hp | kW) in horsepower, by which some tables count."""
-    return power if units == "us" else power / KW_PER_HP.si.value
 
 
 def standard_motors(units: str) -> list[Motor]:

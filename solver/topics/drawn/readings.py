@@ -1,0 +1,63 @@
+"""Readings of a drawn machine: worked out by formulas, and noted as a person would."""
+
+from collections.abc import Callable, Mapping
+from functools import cache
+
+from solver.algebra.formula import Formula
+from solver.engine.draw import Draw
+from solver.engine.plan import Plan, find_plan
+from solver.topics.constants import KW_PER_HP
+
+__all__ = ["Worked", "by", "in_horsepower", "in_kilowatts", "noted", "nothing", "round_flow"]
+
+Worked = Callable[[Mapping[str, float], str, str], float]
+
+
+def by(formulas: tuple[Formula, ...]) -> Worked:
+    """A function from some readings, what is asked and the system of units to its value.
+
+    Readings and value are in the units of the system. A scene draws by it, and a judge judges by
+    it: `worked(values, "velocity", units)`. The chains are kept, as the same few are asked for
+    again at every draw. What it gives raises NotSolvable where no chain leads to what is asked.
+    """
+
+    @cache
+    def plan(given: tuple[str, ...], asked: str, units: str) -> Plan:
+        return find_plan(given, asked, formulas, units)
+
+    def worked(given: Mapping[str, float], asked: str, units: str) -> float:
+        return plan(tuple(given), asked, units).run(given)[asked]
+
+    return worked
+
+
+def noted(value: float, digits: int = 3) -> float:
+    """A reading as it is written down: three figures unless told.
+
+    >>> noted(41.268), noted(1268.4)
+    (41.3, 1270.0)
+    """
+    return float(f"{value:.{digits}g}")
+
+
+def round_flow(value: float) -> float:
+    """A flow (gpm | L/s) to the steps people read: fifties, tens, fives, ones or halves."""
+    for above, step in ((2000, 50), (500, 10), (100, 5), (20, 1)):
+        if value >= above:
+            return float(round(value / step) * step)
+    return round(value * 2) / 2
+
+
+def in_kilowatts(power: float, units: str) -> float:
+    """A machine's power (hp | kW) in the kilowatts of its meter."""
+    return power * KW_PER_HP.us.value if units == "us" else power
+
+
+def in_horsepower(power: float, units: str) -> float:
+    """A machine's power (hp | kW) in horsepower, by which some tables count."""
+    return power if units == "us" else power / KW_PER_HP.si.value
+
+
+def nothing(draw: Draw, units: str) -> dict[str, float]:
+    """The scene of a problem whose judge draws everything itself, or that has no numbers."""
+    return {}
