@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 
 from solver.engine.draw import Draw
 from solver.engine.plan import find_plan
-from solver.topics.balance.judged_rolled import judge_best, judge_cause
+from solver.topics.balance.judgments_leads import judge_best, judge_cause
 from solver.topics.drawn.legs import TURNS
 from solver.topics.formulas import FORMULAS
 from solver.topics.tables import derating_factor, motors

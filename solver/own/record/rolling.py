@@ -7,7 +7,7 @@ splice (pump makers' manuals).
 from collections.abc import Callable
 from itertools import pairwise
 
-from solver.topics.balance.judged_rolled import CLEAR, CONNECTIONS
+from solver.topics.balance.judgments_leads import CLEAR, CONNECTIONS
 from solver.topics.limits import CURRENT_UNBALANCE
 
 from .verdict import BEYOND, LOOK, WITHIN, Seen, Verdict, above

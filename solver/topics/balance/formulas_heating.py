@@ -1,6 +1,7 @@
 """What unbalanced volts do to a motor: the load it may carry, and the heat in its windings."""
 
 from bisect import bisect_left, bisect_right
+from collections.abc import Callable
 
 from solver.algebra.constant import Constant, Figure
 from solver.algebra.expression import Fraction, Known, Lookup, Number
@@ -29,7 +30,8 @@ balanced_rise, extra_rise, added_rise = map(Known, ("balanced_rise", "extra_rise
 def row_beside(unbalance: float, units: str, *, after: bool) -> float:
     """The derating (percent) of the table's row before or after an unbalance (percent).
 
-    IndexError where the table has no row after: nobody makes that mistake there.
+    Raises:
+        IndexError: the table has no row after; nobody makes that mistake there.
     """
     rows = table_rows("derating")
     at = [row["unbalance"] for row in rows]
@@ -45,7 +47,7 @@ def row_after(unbalance: float, units: str) -> float:
     return row_beside(unbalance, units, after=True)
 
 
-def on_the_graph(read=derating_factor) -> Lookup:
+def on_the_graph(read: Callable[[float, str], float] = derating_factor) -> Lookup:
     """Percent of nameplate power at the voltage unbalance, read by `read`."""
     graph = "the derating graph read at"
     return Lookup(Known("voltage_unbalance"), read, graph, ("%", "%"), ("%", "%"))

@@ -1,7 +1,7 @@
 """Phase balance: three legs against their average, and what unbalance costs a motor.
 
-The families here are worked by numbers; those where something is to be judged are in limits.py
-and rolled.py. `BALANCE` has the whole chapter, in the order of teaching.
+The families here ask for a number; those where something is to be judged are in `judgments.py`
+and `judgments_leads.py`. `BALANCE` has the whole chapter, in the order of teaching.
 """
 
 from solver.engine.family import Family, Level
@@ -19,8 +19,8 @@ from solver.topics.drawn.legs import (
 )
 from solver.topics.formulas import BALANCE as FORMULAS
 
-from .judged_limits import AMPS_CHECK, CURRENT_LIMITS, DERATED_LOAD, VOLTAGE_LIMITS
-from .judged_rolled import BEST_CONNECTION, ROLLED_LEADS, ROTATION
+from .judgments import AMPS_CHECK, CURRENT_LIMITS, DERATED_LOAD, VOLTAGE_LIMITS
+from .judgments_leads import BEST_CONNECTION, ROLLED_LEADS, ROTATION
 
 __all__ = ["BALANCE"]
 

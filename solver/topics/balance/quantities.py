@@ -28,9 +28,9 @@ def leg_amps(leg: str) -> Quantity:
     return same(f"amps_{leg}", label, f"I_{leg.upper()}", *AMPS, also=also)
 
 
-def leg_volts(legs: str) -> Quantity:
-    """The volts between two legs, such as "ab"."""
-    one, other = legs.upper()
+def leg_volts(one: str, other: str) -> Quantity:
+    """The volts between two legs, such as "a" and "b"."""
+    legs, one, other = one + other, one.upper(), other.upper()
     also = f"volts {one}-{other}, {one}-{other} volts, {legs} volts, volts {legs}"
     symbol = Both(f"V_{{{one}{other}}}", f"U_{{{one}{other}}}")
     return same(f"volts_{legs}", f"volts {one} to {other}", symbol, *VOLTS, also=also)
@@ -51,7 +51,7 @@ BALANCE = (
         also="amp unbalance, current imbalance, amp imbalance, percent current unbalance"),
     percent("current_spread", "current spread", r"s_I", (0.1, 60),
         also="percent spread, spread in percent"),
-    *map(leg_volts, ("ab", "bc", "ca")),
+    *map(leg_volts, "abc", "bca"),
     same("volts_average", "average volts", Both(r"\bar V", r"\bar U"), *VOLTS,
         also="average voltage"),
     same("volts_deviation", "largest deviation from average volts", Both(r"\Delta V", r"\Delta U"), "V", (0.1, 40),

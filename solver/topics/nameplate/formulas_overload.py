@@ -1,6 +1,6 @@
 """How high an overload may be set: by nameplate amps, service factor and temperature rise."""
 
-from solver.algebra.expression import Fraction, Known, Lookup, Percent
+from solver.algebra.expression import Fraction, Known, Lookup, Number, Percent
 from solver.algebra.formula import Formula, Slip
 from solver.topics.tables import table_rows
 
@@ -108,5 +108,11 @@ OVERLOADS = (
                 "130%.",
             ),
         ),
+    ),
+    Formula(
+        "conductor_amps",
+        table_amps * Number(1.25),
+        "NEC (NFPA 70) 430.22; your local code decides",
+        "The wiring has to suit any motor this size, so it goes by the table, plus 25%.",
     ),
 )

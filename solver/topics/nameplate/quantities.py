@@ -65,6 +65,8 @@ NAMEPLATE = (
         also="rated temperature rise"),
     Quantity("service_power", Both("service-factor horsepower", "service-factor power"), Both(r"\mathrm{HP}_\mathrm{sf}", r"P_\mathrm{sf}"), "hp", "kW", (0.5, 500), (0.37, 400),
         also="service factor horsepower, service factor hp"),
+    same("conductor_amps", "minimum conductor amps", r"I_\mathrm{w}", "A", (1, 750),
+        also="conductor ampacity, minimum ampacity, wire amps"),
     # Starting
     same("locked_rotor_amps", "locked-rotor amps", Both(r"\mathrm{LRA}", r"I_\mathrm{lr}"), "A", (5, 4000), shorts="LRA",
         also="locked rotor amps, starting amps, inrush amps, starting current"),

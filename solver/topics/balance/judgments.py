@@ -5,7 +5,8 @@ from collections.abc import Mapping
 from solver.engine.draw import Draw
 from solver.engine.family import Family, Judge, Judgement, Level, Option, Scene
 from solver.topics.drawn.legs import AMPS, GRAPH, LEGS_READ, POINTS, VOLTS, VOLTS_READ, Ranges, legs
-from solver.topics.formulas import BALANCE
+from solver.topics.drawn.readings import by, noted
+from solver.topics.formulas import BALANCE as FORMULAS
 from solver.topics.limits import (
     CURRENT_UNBALANCE,
     DERATED,
@@ -14,10 +15,11 @@ from solver.topics.limits import (
     against,
     too_near,
 )
-from solver.topics.tables import derating_factor
 from solver.units.show import figures, with_unit
 
 __all__ = ["AMPS_CHECK", "CURRENT_LIMITS", "DERATED_LOAD", "VOLTAGE_LIMITS"]
+
+worked = by(FORMULAS)
 
 METHOD = "the largest deviation from the average, divided by the average"
 RULE = "A common rule: up to 5% is good, up to 10% is acceptable."
@@ -55,15 +57,16 @@ def judge_manual(values: Mapping[str, float], units: str, draw: Draw) -> Judgeme
 def loaded(draw: Draw, units: str) -> dict[str, float]:
     """A shaft load within the derated power, over it, or over the nameplate itself."""
     values = legs(Ranges(volts=((2.5, 4.7),)))(draw, units)
-    unbalance = 100 * values["volts_deviation"] / values["volts_average"]
-    share = derating_factor(unbalance, units) / 100
+    read = {name: values[name] for name in ("volts_average", "volts_deviation")}
+    share = worked(read, "derating", units) / 100
     zones = ((0.72 * share, 0.96 * share), (1.025 * share, 0.98), (1.03, 1.1))
     load = values["motor_size"] * draw.between(*draw.pick(zones))
-    return values | {"brake_power": float(f"{load:.3g}")}
+    return values | {"brake_power": noted(load)}
 
 
 def judged(name: str, tag: str, title: str, judge: Judge, scene: Scene, *levels: Level) -> Family:
-    return Family(name, tag, "balance", title, "choice", levels, scene, BALANCE, judge)
+    """A family of the chapter that asks for a choice."""
+    return Family(name, tag, "balance", title, "choice", levels, scene, FORMULAS, judge)
 
 
 CURRENT_LIMITS = judged(
