@@ -1,17 +1,24 @@
 """The right-hand side of an equation, as frozen data built with ordinary arithmetic.
 
-`flow * head / WATER_POWER` makes a `Product`; nothing is computed until `compiled` turns the
-tree (in algebra.py) into a function of the known values. Behaviour lives in functions over the
-tree, so a new reading of an equation (typeset, turned round, a mistake) never touches the nodes.
+`flow * head / WATER_POWER` makes a `Product`; nothing is computed until `compiled` (solve.py) makes
+a function of it. `Expr` is the closed union of the nodes. Behavior lives in functions over the tree,
+so a new reading of an equation (typeset, rearranged, a mistake) never touches the nodes. Each such
+function names every node and ends in `assert_never`, so that a node it misses is an error of mypy;
+tests/solver/test_nodes.py runs each of them over one of every node.
 """
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from typing import NamedTuple, TypeAlias
+
+from solver.errors import BadDefinition
 
 __all__ = [
     "Abs",
+    "Constant",
     "Exponential",
     "Expr",
+    "Figure",
     "Fraction",
     "Known",
     "Largest",
@@ -24,143 +31,203 @@ __all__ = [
     "Smallest",
     "Sum",
     "product",
+    "terms",
 ]
 
 
-class Expr:
+class _Node:
     """Any node; the operators build products and sums with their factors side by side."""
 
     __slots__ = ()
 
     def __mul__(self, other: "Expr | float") -> "Expr":
-        return product(self, _node(other))
+        return product(_node(self), _node(other))
 
     def __truediv__(self, other: "Expr | float") -> "Expr":
-        return product(self, Product((), (_node(other),)))
+        return product(_node(self), Product((), (_node(other),)))
 
     def __add__(self, other: "Expr | float") -> "Expr":
-        return Sum((*_plus(self), _node(other)), _minus(self))
+        plus, minus = terms(_node(self))
+        return Sum((*plus, _node(other)), minus)
 
     def __sub__(self, other: "Expr | float") -> "Expr":
-        return Sum(_plus(self), (*_minus(self), _node(other)))
+        plus, minus = terms(_node(self))
+        return Sum(plus, (*minus, _node(other)))
 
     def __pow__(self, exponent: float) -> "Expr":
-        return Power(self, exponent)
+        return Power(_node(self), exponent)
 
 
 @dataclass(frozen=True)
-class Known(Expr):
+class Known(_Node):
     """A named quantity of the vocabulary."""
 
     name: str
 
 
 @dataclass(frozen=True)
-class Number(Expr):
+class Number(_Node):
     """A pure number that belongs to the equation itself, such as the 4 in a least volume."""
 
     value: float
 
 
+class Figure(NamedTuple):
+    """A constant in one system: the trade's value, its unit, other roundings in use, the exact."""
+
+    value: float
+    unit: str
+    also: tuple[float, ...] = ()
+    exact: float | None = None
+
+
 @dataclass(frozen=True)
-class Product(Expr):
+class Constant(_Node):
+    """A constant of the trade.
+
+    Raises:
+        BadDefinition: it has no source.
+    """
+
+    name: str
+    label: str
+    us: Figure
+    si: Figure
+    source: str
+
+    def __post_init__(self) -> None:
+        if not self.source.strip():
+            raise BadDefinition(
+                f"constant {self.name!r} has no source: name one, or write "
+                "'common practice, no source'"
+            )
+
+    def figure(self, units: str) -> Figure:
+        """The constant as the system `units` ("us" or "si") has it."""
+        return self.us if units == "us" else self.si
+
+
+@dataclass(frozen=True)
+class Product(_Node):
     """Factors above the line over factors below it."""
 
-    over: tuple[Expr, ...]
-    under: tuple[Expr, ...] = ()
+    over: tuple["Expr", ...]
+    under: tuple["Expr", ...] = ()
 
 
 @dataclass(frozen=True)
-class Sum(Expr):
+class Sum(_Node):
     """Terms added, less the terms taken away."""
 
-    plus: tuple[Expr, ...]
-    minus: tuple[Expr, ...] = ()
+    plus: tuple["Expr", ...]
+    minus: tuple["Expr", ...] = ()
 
 
 @dataclass(frozen=True)
-class Power(Expr):
+class Power(_Node):
     """A base to a constant exponent."""
 
-    base: Expr
+    base: "Expr"
     exponent: float
 
 
 @dataclass(frozen=True)
-class Exponential(Expr):
+class Exponential(_Node):
     """A constant base to an exponent that is worked out, such as halving every ten degrees."""
 
     base: float
-    exponent: Expr
+    exponent: "Expr"
 
 
 @dataclass(frozen=True)
-class Fraction(Expr):
+class Fraction(_Node):
     """A percentage written as a decimal: 82 % is 0.82."""
 
-    of: Expr
+    of: "Expr"
 
 
 @dataclass(frozen=True)
-class Percent(Expr):
+class Percent(_Node):
     """A decimal written as a percentage: 0.82 is 82 %."""
 
-    of: Expr
+    of: "Expr"
 
 
 @dataclass(frozen=True)
-class Abs(Expr):
+class Abs(_Node):
     """A difference taken without its sign."""
 
-    of: Expr
+    of: "Expr"
 
 
 @dataclass(frozen=True)
-class Mean(Expr):
+class Mean(_Node):
     """The average of several readings."""
 
-    of: tuple[Expr, ...]
+    of: tuple["Expr", ...]
 
 
 @dataclass(frozen=True)
-class Largest(Expr):
+class Largest(_Node):
     """The largest of several readings."""
 
-    of: tuple[Expr, ...]
+    of: tuple["Expr", ...]
 
 
 @dataclass(frozen=True)
-class Smallest(Expr):
+class Smallest(_Node):
     """The smallest of several readings."""
 
-    of: tuple[Expr, ...]
+    of: tuple["Expr", ...]
 
 
 @dataclass(frozen=True)
-class Lookup(Expr):
+class Lookup(_Node):
     """A value read from a published table: `read(value, units)`; `rule` says how it is read."""
 
-    of: Expr
+    of: "Expr"
     read: Callable[[float, str], float]
     rule: str
     reads: tuple[str, str]
     gives: tuple[str, str]
 
 
-def _node(value: "Expr | float") -> Expr:
-    return value if isinstance(value, Expr) else Number(value)
+Expr: TypeAlias = (
+    Known
+    | Number
+    | Constant
+    | Product
+    | Sum
+    | Power
+    | Exponential
+    | Fraction
+    | Percent
+    | Abs
+    | Mean
+    | Largest
+    | Smallest
+    | Lookup
+)
+
+
+def _node(value: object) -> Expr:
+    if isinstance(value, Expr):
+        return value
+    if isinstance(value, int | float):
+        return Number(value)
+    raise BadDefinition(f"{value!r} stands in an expression: write Known(...) or a number")
 
 
 def product(left: Expr, right: Expr) -> Expr:
     """`left` times `right`, with all factors side by side over one line."""
-    over, under = [], []
+    over: list[Expr] = []
+    under: list[Expr] = []
     for side in (left, right):
-        match side:
-            case Product(o, u):
-                over += o
-                under += u
-            case _:
-                over.append(side)
+        if isinstance(side, Product):
+            over += side.over
+            under += side.under
+        else:
+            over.append(side)
     # A quotient below the line turns round: a / (b / c) is a c / b.
     for factor in [f for f in under if isinstance(f, Product)]:
         under.remove(factor)
@@ -171,9 +238,6 @@ def product(left: Expr, right: Expr) -> Expr:
     return Product(tuple(over), tuple(under))
 
 
-def _plus(expr: Expr) -> tuple[Expr, ...]:
-    return expr.plus if isinstance(expr, Sum) else (expr,)
-
-
-def _minus(expr: Expr) -> tuple[Expr, ...]:
-    return expr.minus if isinstance(expr, Sum) else ()
+def terms(expr: Expr) -> tuple[tuple[Expr, ...], tuple[Expr, ...]]:
+    """The terms added and those taken away, of a sum or of anything as one term."""
+    return (expr.plus, expr.minus) if isinstance(expr, Sum) else ((expr,), ())

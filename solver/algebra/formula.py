@@ -14,8 +14,18 @@ from solver.units.spoken import spoken
 from solver.units.unit import compose
 from solver.vocabulary import quantity_named
 
-from .constant import Constant
-from .expression import Exponential, Expr, Fraction, Known, Lookup, Number, Percent, Power, Product
+from .expression import (
+    Constant,
+    Exponential,
+    Expr,
+    Fraction,
+    Known,
+    Lookup,
+    Number,
+    Percent,
+    Power,
+    Product,
+)
 from .solve import isolate
 from .tree import children, names
 

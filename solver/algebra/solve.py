@@ -3,12 +3,11 @@
 from collections.abc import Callable, Mapping
 from math import fsum, pow
 from operator import itemgetter
+from typing import assert_never
 
-from solver.errors import BadDefinition
-
-from .constant import Constant
 from .expression import (
     Abs,
+    Constant,
     Exponential,
     Expr,
     Fraction,
@@ -23,6 +22,7 @@ from .expression import (
     Smallest,
     Sum,
     product,
+    terms,
 )
 from .tree import children, names, walk
 
@@ -51,7 +51,8 @@ def _undo(expr: Expr, holder: Expr, result: Expr) -> Expr | None:
         case Product(over, under):
             return product(Product(over, _without(under, holder)), Product((), (result,)))
         case Sum(plus, minus) if holder in plus:
-            return Sum((*_terms(result)[0], *minus), (*_terms(result)[1], *_without(plus, holder)))
+            added, taken = terms(result)
+            return Sum((*added, *minus), (*taken, *_without(plus, holder)))
         case Sum(plus, minus):
             return Sum(plus, (*_without(minus, holder), result))
         case Power(_, exponent):
@@ -62,7 +63,12 @@ def _undo(expr: Expr, holder: Expr, result: Expr) -> Expr | None:
             return Fraction(result)
         case Mean(of):
             return Sum((product(Number(len(of)), result),), _without(of, holder))
-    return None
+        case Exponential() | Abs() | Largest() | Smallest() | Lookup():
+            return None
+        case Known() | Number() | Constant():
+            return None
+        case _:
+            assert_never(expr)
 
 
 def compiled(expr: Expr, units: str, instead: Mapping[Constant, float] | None = None) -> Compute:
@@ -75,37 +81,55 @@ def compiled(expr: Expr, units: str, instead: Mapping[Constant, float] | None = 
         case Known(name):
             return itemgetter(name)
         case Number(value):
-            return lambda v: value
+            return _always(value)
         case Constant():
-            figure = (instead or {}).get(expr, expr.figure(units).value)
-            return lambda v: figure
+            return _always((instead or {}).get(expr, expr.figure(units).value))
         case Product(over, _):
             return _multiply(inner[: len(over)], inner[len(over) :])
         case Sum(plus, _):
-            add, take = inner[: len(plus)], inner[len(plus) :]
-            return lambda v: fsum([*(f(v) for f in add), *(-f(v) for f in take)])
-        case Power(_, exponent):
-            return lambda v, base=inner[0]: pow(base(v), exponent)
-        case Exponential(base, _):
-            return lambda v, exponent=inner[0]: pow(base, exponent(v))
-        case Fraction(_):
-            return lambda v, of=inner[0]: of(v) / 100
-        case Percent(_):
-            return lambda v, of=inner[0]: of(v) * 100
-        case Abs(_):
-            return lambda v, of=inner[0]: abs(of(v))
-        case Mean(_):
-            return lambda v: fsum(f(v) for f in inner) / len(inner)
+            return _add(inner[: len(plus)], inner[len(plus) :])
+        case Mean(of):
+            return lambda v: fsum(f(v) for f in inner) / len(of)
         case Largest(_):
             return lambda v: max(f(v) for f in inner)
         case Smallest(_):
             return lambda v: min(f(v) for f in inner)
+        case Power() | Exponential() | Fraction() | Percent() | Abs() | Lookup():
+            return _of_one(expr, inner[0], units)
+        case _:
+            assert_never(expr)
+
+
+def _always(value: float) -> Compute:
+    return lambda v: value
+
+
+def _of_one(
+    expr: Power | Exponential | Fraction | Percent | Abs | Lookup, of: Compute, units: str
+) -> Compute:
+    """A node over one other."""
+    match expr:
+        case Power(_, exponent):
+            return lambda v: pow(of(v), exponent)
+        case Exponential(base, _):
+            return lambda v: pow(base, of(v))
+        case Fraction(_):
+            return lambda v: of(v) / 100
+        case Percent(_):
+            return lambda v: of(v) * 100
+        case Abs(_):
+            return lambda v: abs(of(v))
         case Lookup(_, read):
-            return lambda v, of=inner[0]: read(of(v), units)
-    raise BadDefinition(f"{expr!r} is not an expression of this module")
+            return lambda v: read(of(v), units)
+        case _:
+            assert_never(expr)
 
 
-def _multiply(over: list, under: list) -> Compute:
+def _add(plus: list[Compute], minus: list[Compute]) -> Compute:
+    return lambda v: fsum([*(f(v) for f in plus), *(-f(v) for f in minus)])
+
+
+def _multiply(over: list[Compute], under: list[Compute]) -> Compute:
     if len(over) == 1 and len(under) == 1:
         top, bottom = over[0], under[0]
         return lambda v: top(v) / bottom(v)
@@ -124,7 +148,3 @@ def _multiply(over: list, under: list) -> Compute:
 def _without(items: tuple[Expr, ...], item: Expr) -> tuple[Expr, ...]:
     where = items.index(item)
     return items[:where] + items[where + 1 :]
-
-
-def _terms(expr: Expr) -> tuple[tuple[Expr, ...], tuple[Expr, ...]]:
-    return (expr.plus, expr.minus) if isinstance(expr, Sum) else ((expr,), ())

@@ -1,10 +1,12 @@
-"""Walking an expression: its nodes, and the quantities and constants in it."""
+"""Walking an expression: its nodes, the quantities and constants in it, and other nodes in their place."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+from typing import assert_never
 
-from .constant import Constant
 from .expression import (
     Abs,
+    Constant,
     Exponential,
     Expr,
     Fraction,
@@ -12,6 +14,7 @@ from .expression import (
     Largest,
     Lookup,
     Mean,
+    Number,
     Percent,
     Power,
     Product,
@@ -19,12 +22,14 @@ from .expression import (
     Sum,
 )
 
-__all__ = ["children", "constants", "is_one", "names", "walk"]
+__all__ = ["children", "constants", "is_one", "names", "walk", "with_children"]
 
 
 def children(expr: Expr) -> tuple[Expr, ...]:
     """The nodes one level down, in reading order."""
     match expr:
+        case Known() | Number() | Constant():
+            return ()
         case Product(over, under):
             return over + under
         case Sum(plus, minus):
@@ -35,9 +40,31 @@ def children(expr: Expr) -> tuple[Expr, ...]:
             return (exponent,)
         case Fraction(of) | Percent(of) | Abs(of) | Lookup(of):
             return (of,)
-        case Mean(of) | Largest(of) | Smallest(of):
-            return of
-    return ()
+        case Mean(readings) | Largest(readings) | Smallest(readings):
+            return readings
+        case _:
+            assert_never(expr)
+
+
+def with_children(expr: Expr, inner: Sequence[Expr]) -> Expr:
+    """The same node over other nodes, which stand in the order of `children`."""
+    match expr:
+        case Known() | Number() | Constant():
+            return expr
+        case Product(over, _):
+            return Product(tuple(inner[: len(over)]), tuple(inner[len(over) :]))
+        case Sum(plus, _):
+            return Sum(tuple(inner[: len(plus)]), tuple(inner[len(plus) :]))
+        case Power():
+            return replace(expr, base=inner[0])
+        case Exponential():
+            return replace(expr, exponent=inner[0])
+        case Fraction() | Percent() | Abs() | Lookup():
+            return replace(expr, of=inner[0])
+        case Mean() | Largest() | Smallest():
+            return replace(expr, of=tuple(inner))
+        case _:
+            assert_never(expr)
 
 
 def walk(expr: Expr) -> Iterator[Expr]:

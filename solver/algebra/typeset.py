@@ -12,9 +12,9 @@ from math import floor, isclose, log10
 from solver.units.show import constant_unit, exact, figures, latex_with_unit, with_unit
 from solver.vocabulary import quantity_named
 
-from .constant import Constant
 from .expression import (
     Abs,
+    Constant,
     Exponential,
     Expr,
     Fraction,

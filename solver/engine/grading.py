@@ -3,8 +3,7 @@
 from math import isclose
 from typing import NamedTuple
 
-from solver.algebra.constant import Constant
-from solver.algebra.expression import Expr, Fraction, Known, Product
+from solver.algebra.expression import Constant, Expr, Fraction, Known, Product
 from solver.algebra.tree import walk
 from solver.errors import Unreadable
 from solver.units.reading import Reading, read

@@ -12,8 +12,7 @@ from functools import lru_cache
 from itertools import chain
 from typing import NamedTuple
 
-from solver.algebra.constant import Constant
-from solver.algebra.expression import Expr, Fraction, Known, Product
+from solver.algebra.expression import Constant, Expr, Fraction, Known, Product
 from solver.algebra.solve import Compute, compiled
 from solver.algebra.tree import names
 from solver.units.spoken import spoken

@@ -14,7 +14,7 @@ from solver.algebra.expression import (
     Sum,
     product,
 )
-from solver.algebra.tree import children, is_one, walk
+from solver.algebra.tree import children, is_one, walk, with_children
 
 from .plan import Plan
 
@@ -47,28 +47,15 @@ def in_one_line(plan: Plan) -> Expr | None:
 
 def put_in(expr: Expr, known: Mapping[str, Expr]) -> Expr:
     """The expression with others for some of its quantities."""
-    match expr:
-        case Known(name):
+    inner = [put_in(child, known) for child in children(expr)]
+    match expr, inner:
+        case Known(name), _:
             return known.get(name, expr)
-        case Product(over, under):
-            return _multiplied([put_in(f, known) for f in over], [put_in(f, known) for f in under])
-        case Sum(plus, minus):
-            return Sum(
-                tuple(put_in(t, known) for t in plus), tuple(put_in(t, known) for t in minus)
-            )
-        case Fraction(of):
-            inner = put_in(of, known)
-            return inner.of if isinstance(inner, Percent) else Fraction(inner)
-        case Percent(of):
-            inner = put_in(of, known)
-            return inner.of if isinstance(inner, Fraction) else Percent(inner)
-        case Power(base, exponent):
-            return Power(put_in(base, known), exponent)
-    return expr if not set(known) & {n.name for n in walk(expr) if isinstance(n, Known)} else Odd()
-
-
-class Odd(Expr):
-    """What is not written in one line, such as a table or an average of worked values."""
+        case Product(over, _), _:
+            return _multiplied(inner[: len(over)], inner[len(over) :])
+        case (Fraction(), [Percent(of)]) | (Percent(), [Fraction(of)]):
+            return of
+    return with_children(expr, inner)
 
 
 def _multiplied(over: Sequence[Expr], under: Sequence[Expr]) -> Expr:
@@ -81,7 +68,7 @@ def _multiplied(over: Sequence[Expr], under: Sequence[Expr]) -> Expr:
 def _is_plain(expr: Expr, units: str) -> bool:
     """Whether it is products of quantities, constants and powers of them, or one sum of those."""
     leaves = [n for n in walk(expr) if not children(n) and not is_one(n, units)]
-    if len(leaves) > MOST or any(isinstance(n, Odd) for n in leaves):
+    if len(leaves) > MOST:
         return False
     match expr:
         case Sum(plus, minus):

@@ -4,8 +4,7 @@ A formula gives its reason as it is defined, and may give another for the way ba
 gives none, the reason follows from the shape of the rearranged formula.
 """
 
-from solver.algebra.constant import Constant
-from solver.algebra.expression import Expr, Fraction, Known, Product, Sum
+from solver.algebra.expression import Constant, Expr, Fraction, Known, Product, Sum
 from solver.algebra.tree import is_one
 from solver.units.show import exact
 from solver.units.spoken import spoken

@@ -3,8 +3,7 @@
 from collections.abc import Callable, Iterator, Mapping
 from typing import NamedTuple
 
-from solver.algebra.constant import Constant
-from solver.algebra.expression import Expr, Fraction, Known, Percent, Product
+from solver.algebra.expression import Constant, Expr, Fraction, Known, Percent, Product
 from solver.algebra.solve import Compute, compiled
 from solver.algebra.tree import walk
 from solver.vocabulary import quantity_named

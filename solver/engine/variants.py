@@ -8,8 +8,8 @@ from dataclasses import replace
 from math import isclose
 from typing import NamedTuple
 
-from solver.algebra.constant import Constant
 from solver.algebra.expression import (
+    Constant,
     Exponential,
     Expr,
     Fraction,

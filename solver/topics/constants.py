@@ -4,7 +4,7 @@ The exact ones that depend on water take it at 62.4 lb/ft3 (999.552 kg/m3), as t
 A test holds each within its rounding of the exact value (pint, scipy.constants).
 """
 
-from solver.algebra.constant import Constant, Figure
+from solver.algebra.expression import Constant, Figure
 
 __all__ = [
     "GPM_PER_MGD",

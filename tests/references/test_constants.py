@@ -13,7 +13,7 @@ import pint
 import pytest
 import scipy.constants as si
 
-from solver.algebra.constant import Constant
+from solver.algebra.expression import Constant
 from solver.algebra.tree import constants
 from solver.topics.formulas import FORMULAS
 

@@ -4,9 +4,9 @@ from fractions import Fraction as Ratio
 
 import sympy
 
-from solver.algebra.constant import Constant
 from solver.algebra.expression import (
     Abs,
+    Constant,
     Exponential,
     Expr,
     Fraction,

@@ -9,8 +9,7 @@ from math import isfinite, prod
 from typing import NamedTuple
 
 from solver import Case
-from solver.algebra.constant import Constant
-from solver.algebra.expression import Expr, Fraction, Known, Percent, Product
+from solver.algebra.expression import Constant, Expr, Fraction, Known, Percent, Product
 from solver.algebra.solve import compiled
 from solver.engine.plan import Plan, find_plan
 from solver.vocabulary import quantity_named

@@ -7,9 +7,9 @@ from random import Random
 import pytest
 import sympy
 
-from solver.algebra.constant import Constant
 from solver.algebra.expression import (
     Abs,
+    Constant,
     Exponential,
     Expr,
     Fraction,
@@ -172,8 +172,8 @@ def test_other_values_may_stand_for_a_constant():
 
 
 def test_what_is_not_an_expression_is_refused():
-    with pytest.raises(BadDefinition, match="'flow' is not an expression"):
-        compiled("flow", "us")
+    with pytest.raises(BadDefinition, match="'head' stands in an expression: write Known"):
+        flow * "head"
 
 
 def test_a_quotient_below_the_line_turns_round():

@@ -5,11 +5,12 @@ from random import Random
 
 import pytest
 
-from solver.algebra.constant import Constant, Figure
 from solver.algebra.expression import (
     Abs,
+    Constant,
     Exponential,
     Expr,
+    Figure,
     Fraction,
     Known,
     Largest,

@@ -9,9 +9,10 @@ import re
 import pytest
 
 from solver import draw
-from solver.algebra.constant import Constant, Figure
 from solver.algebra.expression import (
+    Constant,
     Exponential,
+    Figure,
     Fraction,
     Known,
     Largest,

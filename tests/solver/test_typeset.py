@@ -4,9 +4,10 @@ import pytest
 from matplotlib.mathtext import MathTextParser
 
 from solver import draw
-from solver.algebra.constant import Constant, Figure
 from solver.algebra.expression import (
     Abs,
+    Constant,
+    Figure,
     Fraction,
     Known,
     Largest,

@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 from html import escape
 
-from solver.algebra.constant import Constant
+from solver.algebra.expression import Constant
 from solver.algebra.formula import Formula
 from solver.algebra.tree import constants, is_one
 from solver.topics import limits

@@ -3,8 +3,7 @@
 from bisect import bisect_left, bisect_right
 from collections.abc import Callable
 
-from solver.algebra.constant import Constant, Figure
-from solver.algebra.expression import Fraction, Known, Lookup, Number
+from solver.algebra.expression import Constant, Figure, Fraction, Known, Lookup, Number
 from solver.algebra.formula import Formula, Slip
 from solver.topics.tables import derating_factor, table_rows, table_source
 

@@ -1,7 +1,6 @@
 """The factors of conversion, each once, with the exact value beside the one the trade keeps."""
 
-from solver.algebra.constant import Constant, Figure
-from solver.algebra.expression import Expr
+from solver.algebra.expression import Constant, Expr, Figure
 from solver.algebra.formula import Formula, Slip
 from solver.topics.constants import NONE, WATER_WEIGHT
 

@@ -1,6 +1,6 @@
 """The factors that turn gauges, speeds and friction into head."""
 
-from solver.algebra.constant import Constant, Figure
+from solver.algebra.expression import Constant, Figure
 from solver.topics.constants import HEAD_PER_PRESSURE
 
 __all__ = ["FRICTION", "GRAVITY", "HEAD_PER_VACUUM", "HUNDRED", "PER_PRESSURE", "VELOCITY"]

@@ -1,7 +1,6 @@
 """Insulation to ground, corrected to 40 °C and compared over time; and three windings in balance."""
 
-from solver.algebra.constant import Constant, Figure
-from solver.algebra.expression import Exponential, Expr, Known, Number, Percent
+from solver.algebra.expression import Constant, Exponential, Expr, Figure, Known, Number, Percent
 from solver.algebra.formula import Formula, Slip
 from solver.topics.balance.formulas import balance
 

@@ -1,7 +1,6 @@
 """Synchronous speed and slip, and two quick ways to judge a motor's load with their limits."""
 
-from solver.algebra.constant import Constant, Figure
-from solver.algebra.expression import Known, Percent
+from solver.algebra.expression import Constant, Figure, Known, Percent
 from solver.algebra.formula import Formula, Slip
 
 __all__ = ["SLIP", "SPEED_CONSTANT"]

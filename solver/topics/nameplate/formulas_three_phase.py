@@ -1,7 +1,6 @@
 """Three-phase power: kilovolt-amperes, kilowatts, kilovars, and the power factor between them."""
 
-from solver.algebra.constant import Constant, Figure
-from solver.algebra.expression import Known, Mean, Power
+from solver.algebra.expression import Constant, Figure, Known, Mean, Power
 from solver.algebra.formula import Formula, Slip
 
 __all__ = ["ROOT_THREE", "THREE_PHASE", "VA_PER_KVA"]

@@ -1,7 +1,6 @@
 """The wet well: what it holds, by its shape and the depth of water in it."""
 
-from solver.algebra.constant import Constant, Figure
-from solver.algebra.expression import Known, Number
+from solver.algebra.expression import Constant, Figure, Known, Number
 from solver.algebra.formula import Formula, Slip
 
 from .formulas_cycles import CYCLES

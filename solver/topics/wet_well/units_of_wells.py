@@ -1,7 +1,6 @@
 """What the formulas of the wet well share: units in units, and a volume over a flow in minutes."""
 
-from solver.algebra.constant import Constant, Figure
-from solver.algebra.expression import Expr
+from solver.algebra.expression import Constant, Expr, Figure
 from solver.algebra.formula import Formula, Slip
 from solver.topics.constants import NONE
 
