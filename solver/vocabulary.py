@@ -3,15 +3,25 @@
 The plausible range is what an ordinary pump, motor, bill or reading shows (common practice, no
 source). A problem drawn outside it is drawn again; a reader's own value outside it is remarked
 on. The hard limits are what nature or arithmetic allow: beyond them a reading is wrong.
+
+`spoken` says a sentence with the names of quantities in it, as each system says them.
+"The {water_power:name} is too low." says "water horsepower" in US units and "water power" in metric.
+{water_power:short} is its abbreviation, or its name where there is none; {water_power:full} is both,
+for its first use: "water horsepower (WHP)". {water_power:Name} and :Short begin with a capital.
+{minor_losses:them} is "them" or "it", as its name has several or one.
 """
 
+import re
+from collections.abc import Callable
 from types import MappingProxyType
 
 from .errors import BadDefinition
 from .topics.quantities import ALL
 from .units.quantity import Quantity
+from .units.show import capital
 
-__all__ = ["QUANTITIES", "Quantity", "quantity_called", "quantity_named"]
+__all__ = ["QUANTITIES", "Quantity", "quantity_called", "quantity_named", "spoken"]
+
 
 QUANTITIES = MappingProxyType({q.name: q for q in ALL})
 if len(QUANTITIES) != len(ALL):
@@ -42,3 +52,61 @@ def quantity_called(text: str) -> Quantity | None:
     ('head', 'water_power')
     """
     return QUANTITIES.get(text) or _CALLED.get(" ".join(text.replace("_", " ").lower().split()))
+
+
+_SLOT = re.compile(r"\{(\w+):(\w+)\}")
+
+
+def _name(quantity: Quantity, units: str) -> str:
+    return quantity.label(units)
+
+
+def _capital(quantity: Quantity, units: str) -> str:
+    return capital(_name(quantity, units))
+
+
+def _short(quantity: Quantity, units: str) -> str:
+    return quantity.short(units) or _name(quantity, units)
+
+
+def _capital_short(quantity: Quantity, units: str) -> str:
+    short = _short(quantity, units)
+    return short[:1].upper() + short[1:]
+
+
+def _full(quantity: Quantity, units: str) -> str:
+    return quantity.spoken(units)
+
+
+def _them(quantity: Quantity, units: str) -> str:
+    return "them" if quantity.be(units) == "are" else "it"
+
+
+_FORMS: dict[str, Callable[[Quantity, str], str]] = {
+    "name": _name,
+    "Name": _capital,
+    "short": _short,
+    "Short": _capital_short,
+    "full": _full,
+    "them": _them,
+}
+
+
+def spoken(text: str, units: str) -> str:
+    """A text whose {QUANTITY:name}, :Name, :short, :Short, :full and :them are said in "us" or "si".
+
+    Other braces stay as they are. BadDefinition names a quantity or a form that there is not.
+
+    >>> spoken("{Flow} and the {flow:name}", "us")
+    '{Flow} and the flow'
+    """
+    return _SLOT.sub(lambda slot: _said(slot, units), text) if "{" in text else text
+
+
+def _said(slot: re.Match[str], units: str) -> str:
+    quantity, form = QUANTITIES.get(slot[1]), _FORMS.get(slot[2])
+    if quantity is None or form is None:
+        raise BadDefinition(
+            f"the slot {slot[0]}: write a quantity's name, a colon, and one of {', '.join(_FORMS)}"
+        )
+    return form(quantity, units)

@@ -10,9 +10,8 @@ from functools import cached_property
 from math import isclose
 
 from solver.errors import BadDefinition
-from solver.units.spoken import spoken
 from solver.units.unit import compose
-from solver.vocabulary import quantity_named
+from solver.vocabulary import quantity_named, spoken
 
 from .expression import (
     Constant,
@@ -61,7 +60,7 @@ class Formula:
 
     `why` is told for the formula as defined, in the direction it goes: from water horsepower to
     brake horsepower the number grows, because the pump wastes part. `back` is the reason that fits
-    it rearranged: from wire to water each machine passes on less. Where it has none, reasons.py
+    it rearranged: from wire to water each machine passes on less. Where it has none, steps.py
     makes one from its shape.
 
     `systems` leaves out a system in which the equation is not used. `unless` names what it takes

@@ -15,16 +15,13 @@ from solver.algebra.expression import Expr
 from solver.errors import BadDefinition, SolverError, Unfit
 from solver.scenario import PEOPLE, Place
 from solver.units.show import capital, exact, with_unit
-from solver.units.spoken import spoken
-from solver.vocabulary import quantity_named
+from solver.vocabulary import quantity_named, spoken
 
 from .code import MOST_SEED, Code
 from .draw import Draw
 from .family import Family, Row
-from .mistake import Mistake
-from .named import named_mistakes
-from .one_line import in_one_line
-from .plan import Plan, find_plan
+from .mistake import Mistake, named_mistakes
+from .plan import Plan, find_plan, in_one_line
 from .solution import be_plausible, judged, worked_out
 from .steps import Step
 

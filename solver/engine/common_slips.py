@@ -1,32 +1,37 @@
 """Common slips that change more than one link of a chain, or none: named where they are apart.
 
 Stopped at any step; the right number in another unit; one reading taken to be in another unit;
-several slips together (slips_together.py). Unlike the mistakes of one link, no draw is thrown away
-for them: one that comes near the right answer is left unnamed there.
+several slips together (slips_together.py). Unlike the mistakes of one link (changes.py), no draw is
+thrown away for them: one that comes near the right answer is left unnamed there.
+
+Other units are any of the same kind in the table of units; feet with psi and meters with
+kilopascals, for a head is both; minutes a day with hours a day.
 """
 
+import re
 from collections.abc import Callable, Iterator, Mapping
 from functools import lru_cache
 from itertools import chain
 from types import MappingProxyType
+from typing import NamedTuple
 
 from solver.algebra.expression import Expr, Known
 from solver.algebra.tree import walk
-from solver.units.spoken import spoken
-from solver.vocabulary import quantity_named
+from solver.units.quantity import Quantity
+from solver.units.show import unit_spoken
+from solver.units.unit import convert, unit, units
+from solver.vocabulary import quantity_named, spoken
 
-from .mistakes import Change, mistaken_changes, stopped_at
-from .other_units import other_units, taken_for
+from .changes import Change, mistaken_changes, stopped_at
 from .plan import Plan
-from .slip import Answer, CommonSlip, worked_again
-from .slips_together import every_one_alike, two_together
+from .slips_together import Answer, CommonSlip, every_one_alike, two_together, worked_again
 
-__all__ = ["common_slips"]
+__all__ = ["OtherUnit", "common_slips", "other_units", "taken_for"]
 
 
 @lru_cache(maxsize=1024)
 def common_slips(plan: Plan) -> Mapping[str, CommonSlip]:
-    """Every common slip of a chain by its id, likelier first; those of one link (mistakes.py) lead."""
+    """Every common slip of a chain by its id, likelier first; those of one link (changes.py) lead."""
     slips = chain(
         (_of_one_link(plan, change) for change in mistaken_changes(plan)),
         _stops(plan),
@@ -100,3 +105,101 @@ def _from_given(plan: Plan, name: str, to: Callable[[float], float]) -> Answer:
         return again[plan.asked]
 
     return answer
+
+
+FEET_PER_PSI, METERS_PER_KPA = 2.31, 0.102
+NEVER = ("mW", "µA", "mV", "J", "kJ", "pu", "m3/s", "N/s", "ft-lb/s", "ft-lb/min", "hp-h", "in2")
+# What is no unit of the same kind, and is mixed up with it all the same: (from, to) and the factor.
+ALSO = {
+    ("ft", "psi"): 1 / FEET_PER_PSI,
+    ("psi", "ft"): FEET_PER_PSI,
+    ("m", "kPa"): 1 / METERS_PER_KPA,
+    ("kPa", "m"): METERS_PER_KPA,
+    ("h/day", "min"): 60,
+    ("h/day", "s"): 3600,
+    ("starts/h", "starts a day"): 24,
+    ("starts/h", "starts a minute"): 1 / 60,
+}
+# What a given reading is taken for: the units that stand beside its own on gauges and nameplates.
+BESIDE = {
+    "hp": ("kW",), "kW": ("hp", "W"), "W": ("kW", "hp"), "kVA": ("VA",),
+    "ft": ("psi", "in", "m"), "in": ("ft", "cm", "mm"), "m": ("kPa", "ft", "cm", "mm"),
+    "mm": ("cm", "in"), "cm": ("mm", "in", "m"),
+    "psi": ("ft", "kPa", "bar"), "kPa": ("m", "psi", "bar"), "bar": ("psi", "kPa"), "inHg": ("psi",),
+    "gpm": ("L/s", "gph", "m3/h", "cfs"), "L/s": ("gpm", "m3/h", "L/min"), "MGD": ("gpm", "ML/day"),
+    "gph": ("gpm",), "gpd": ("gpm",), "cfs": ("gpm",), "m3/h": ("L/s", "m3/day"),
+    "m3/day": ("m3/h", "L/s"), "m3/s": ("L/s",),
+    "s": ("min",), "min": ("s", "h"), "h": ("min", "day"), "day": ("h", "week"),
+    "h/day": ("h/week", "h/month", "h/year"), "h/year": ("h/day", "h/month"),
+    "°C": ("°F",), "°F": ("°C",), "°C rise": ("°F rise",), "°F rise": ("°C rise",),
+    "V": ("kV",), "kV": ("V",), "A": ("mA",), "µA": ("mA", "A"),
+    "ohm": ("milliohm",), "megohm": ("kilohm", "gigohm"),
+    "kWh": ("MWh", "hp-h"), "kWh/year": ("kWh/month", "kWh/day"),
+    "$/kWh": ("cents/kWh",), "$": ("cents",), "gal": ("ft3", "L"), "ft3": ("gal",),
+    "m3": ("L", "gal"), "L": ("gal", "m3"), "lb": ("kg",), "kg": ("lb",),
+    "kWh/MG": ("kWh/1000 gal",), "kWh/1000 m3": ("kWh/m3",), "ft/s": ("m/s",), "m/s": ("ft/s",),
+}  # fmt: skip
+
+
+class OtherUnit(NamedTuple):
+    """A unit in an id, by name, and after "right"; how the quantity's own unit is said.
+
+    `convert` makes the wrong number of the right one; `back` is the other way.
+    """
+
+    key: str
+    name: str
+    said: str
+    asked: str
+    convert: Callable[[float], float]
+    back: Callable[[float], float] = float
+
+
+def other_units(quantity: Quantity, system: str) -> Iterator[OtherUnit]:
+    """The units that an answer may be right in, where another is asked."""
+    own = quantity.unit(system)
+    if own == "%":
+        yield OtherUnit(
+            "decimal", "a decimal", "as a decimal", "percent", lambda value: value / 100
+        )
+        return
+    if not own:
+        if quantity.usual(system)[1] <= 2:
+            yield OtherUnit(
+                "percent", "percent", "in percent", "a decimal", lambda value: value * 100
+            )
+        return
+    for name, to in _others(own):
+        said = unit_spoken(name)
+        yield OtherUnit(_key(name), said, f"in {said}", unit_spoken(own), to)
+
+
+def _others(own: str) -> Iterator[tuple[str, Callable[[float], float]]]:
+    kind = unit(own).kind
+    for name, other in units().items():
+        if other.kind == kind and name not in (own, *NEVER):
+            yield name, _to(own, name)
+    for start, end in ALSO:
+        if start == own:
+            yield end, _to(own, end)
+
+
+def taken_for(quantity: Quantity, system: str) -> Iterator[OtherUnit]:
+    """The units that a given reading may be taken for; what it then is in its own unit."""
+    own = quantity.unit(system)
+    for name in BESIDE.get(own, ()):
+        said = unit_spoken(name)
+        yield OtherUnit(
+            _key(name), said, f"in {said}", unit_spoken(own), _to(name, own), _to(own, name)
+        )
+
+
+def _to(start: str, end: str) -> Callable[[float], float]:
+    if factor := ALSO.get((start, end)):
+        return lambda value: value * factor
+    return lambda value: convert(value, start, end)
+
+
+def _key(name: str) -> str:
+    """A unit in an id: letters, figures and underscores."""
+    return re.sub(r"\W+", "_", name.replace("$", "dollars").replace("°", "degrees_")).strip("_")

@@ -1,7 +1,7 @@
 """The frozen definition of a problem family; it validates itself and names what is wrong.
 
 A family says only what is given, what is asked and how the question is worded. The answer, the
-worked steps, the hints, the mistakes and the metric form are derived (plan.py, mistakes.py).
+worked steps, the hints, the mistakes and the metric form are derived (plan.py, changes.py).
 """
 
 import re
@@ -12,8 +12,7 @@ from string import Formatter
 from solver.algebra.formula import Formula
 from solver.errors import BadDefinition
 from solver.scenario import PUMPS, Place
-from solver.units.spoken import spoken
-from solver.vocabulary import quantity_named
+from solver.vocabulary import quantity_named, spoken
 
 from .draw import Draw
 
@@ -65,7 +64,7 @@ class Level:
 
     The question has a slot in braces for every given ("{flow}" becomes "450 gpm"), and may use
     {place} ("Pump 2 at the Tannery Lane lift station"), {station}, {person} and {unit}, the unit
-    asked for. Names of quantities may be slots too (spoken.py). A judgement that asks another thing at each draw has {asks}. `find` names the
+    asked for. Names of quantities may be slots too (vocabulary.py). A judgement that asks another thing at each draw has {asks}. `find` names the
     quantities a judgement needs worked before it judges; other families leave it empty.
     `scene` and `judge` serve this level where the family's own do not fit. `since` is the number
     of the catalogue (catalogue.py) that first had it; 0 is that of the family.

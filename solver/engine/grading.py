@@ -11,8 +11,7 @@ from solver.units.show import figures, with_unit
 from solver.vocabulary import quantity_named
 
 from .case import Case
-from .mistake import Mistake
-from .named import CLOSE
+from .mistake import CLOSE, Mistake
 from .telling import told
 
 __all__ = ["Verdict", "grade"]

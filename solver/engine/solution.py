@@ -5,13 +5,12 @@ from typing import NamedTuple
 
 from solver.errors import Unfit
 from solver.units.show import figures, with_unit
-from solver.units.spoken import spoken
-from solver.vocabulary import quantity_named
+from solver.vocabulary import quantity_named, spoken
 
+from .changes import mistaken_changes
 from .draw import Draw
 from .family import Family, Judgement, Level
 from .mistake import Mistake, can_be_told, stands_alone
-from .mistakes import mistaken_changes
 from .plan import Plan, find_plan
 from .steps import Step, worked_steps
 from .tolerance import accepted_band

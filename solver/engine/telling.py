@@ -1,22 +1,68 @@
-"""A mistake told with the learner's own numbers: what was done, what is right, and why.
+"""What a learner is told: hints before an answer, and a mistake with the learner's own numbers.
 
-The right result is never in it.
+The hints begin with what to ask oneself, then the way in words, the formulas, the numbers. None gives
+a result away but the last, which has those on the way. The right result is never in what is told of
+a mistake.
 """
 
 from dataclasses import replace
+from typing import NamedTuple
 
 from solver.algebra.expression import Fraction, Lookup
 from solver.algebra.tree import walk
 from solver.algebra.typeset import TEXT, numbers
 from solver.units.show import figures, with_unit
-from solver.units.spoken import spoken
-from solver.vocabulary import quantity_named
+from solver.vocabulary import quantity_named, spoken
 
 from .case import Case
+from .changes import SO_FAR, STOPPED_AT
 from .mistake import THIS, Mistake
-from .mistakes import SO_FAR, STOPPED_AT
+from .steps import Step
 
-__all__ = ["told"]
+__all__ = ["Hint", "hints_of", "told"]
+
+
+class Hint(NamedTuple):
+    """One hint: its title and either sentences, or steps whose formulas or numbers are shown."""
+
+    title: str
+    says: str = ""
+    steps: tuple[Step, ...] = ()
+    with_numbers: bool = False
+
+
+def hints_of(case: Case) -> tuple[Hint, ...]:
+    """The hints of a problem, in the order they are given."""
+    worked = tuple(step for step in case.steps if step.expr is not None)
+    hints = [Hint("Ask yourself", _asks(case))]
+    if worked:
+        hints.append(Hint("The way", _way(case, worked)))
+        hints.append(Hint("The formula" if len(worked) == 1 else "The formulas", steps=worked))
+    if case.choices:
+        return (*hints, Hint("The rule", steps=case.steps[-1:]))
+    return (*hints, Hint("The numbers", steps=worked, with_numbers=True))
+
+
+def _asks(case: Case) -> str:
+    if case.choices:
+        return "What does the question ask you to decide? Which reading or rule decides it?"
+    given = [_named(name, case) for name in case.given]
+    have = " and ".join(filter(None, (", ".join(given[:-1]), *given[-1:])))
+    return f"You have the {have}. You need the {_named(case.asked, case)}. What leads from one to the other?"
+
+
+def _way(case: Case, worked: tuple[Step, ...]) -> str:
+    """The steps by their names, and the reason of the last."""
+    order = ", then the ".join(_named(step.name, case) for step in worked)
+    first = "Find" if len(worked) == 1 else "First find"
+    why = worked[-1].why
+    in_words = not any(mark in why for mark in "×=√")  # a formula comes with the next hint
+    return f"{first} the {order}. {why if in_words else ''}".strip()
+
+
+def _named(name: str, case: Case) -> str:
+    return spoken(f"{{{name}:name}}", case.units)
+
 
 NEARLY_ZERO = 1e-6
 LONGEST = 48  # characters of worked numbers that are still read at a glance

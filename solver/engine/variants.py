@@ -34,7 +34,7 @@ __all__ = ["Variant", "variants"]
 class Variant(NamedTuple):
     """An expression with one thing done wrong, the kind of wrong, and the factor it touches.
 
-    `did` and `instead` may have slots of spoken.py.
+    `did` and `instead` may have slots of `spoken` (vocabulary.py).
     """
 
     kind: str

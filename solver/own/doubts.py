@@ -10,8 +10,7 @@ from solver.engine.plan import Link
 from solver.errors import SolverError
 from solver.topics.formulas import FORMULAS
 from solver.units.show import figures, with_unit
-from solver.units.spoken import spoken
-from solver.vocabulary import Quantity, quantity_named
+from solver.vocabulary import Quantity, quantity_named, spoken
 
 __all__ = ["contradictions", "disagreement", "shown", "unusual"]
 

@@ -13,7 +13,7 @@ from typing import NamedTuple
 
 from solver.engine.case import Case
 from solver.engine.case import draw as draw_case
-from solver.engine.codec import (
+from solver.engine.code import (
     CHECK,
     DIGIT,
     SYSTEMS,

@@ -4,7 +4,7 @@ from collections.abc import Iterator, Sequence
 from functools import lru_cache
 from typing import NamedTuple
 
-from solver.engine.codec import UNIT_LETTERS, sealed, sealed_as_first
+from solver.engine.code import UNIT_LETTERS, sealed, sealed_as_first
 from solver.engine.draw import Draw
 from solver.topics.catalogue import CATALOGUE, FIRST, Kind, chapters_at, kinds_at, level_at
 

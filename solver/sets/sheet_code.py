@@ -3,7 +3,7 @@
     SH-4821-017-35051-NVR
 
 holds a mark of the set, the number of the sheet, a mark of the set and the person together, and
-three check letters (codec.py). The marks are drawn from the text of the set's code and the person's
+three check letters (engine/code.py). The marks are drawn from the text of the set's code and the person's
 id, so the sheet of another person fits by one chance in a hundred thousand. A code begins with
 letters, and none of them are those of a month, so that spreadsheets leave it as it is.
 
@@ -14,7 +14,7 @@ import hashlib
 import re
 from typing import NamedTuple
 
-from solver.engine.codec import CHECK, DIGIT, dashed, folded, number, sealed, sealed_as_first, shown
+from solver.engine.code import CHECK, DIGIT, dashed, folded, number, sealed, sealed_as_first, shown
 from solver.errors import BadCode, SolverError
 
 __all__ = ["MOST_SHEETS", "SheetCode", "read_sheet_code", "sheet_code"]

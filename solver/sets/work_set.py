@@ -12,10 +12,10 @@ import re
 from collections.abc import Iterable, Sequence
 from difflib import get_close_matches
 
-from solver.engine.code import MOST_SEED
-from solver.engine.codec import (
+from solver.engine.code import (
     CHECK,
     DIGIT,
+    MOST_SEED,
     SYSTEMS,
     UNIT_LETTERS,
     WRONG,

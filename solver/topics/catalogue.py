@@ -13,8 +13,7 @@ from collections.abc import Iterable
 from functools import lru_cache
 from typing import NamedTuple
 
-from solver.engine.code import Code
-from solver.engine.codec import shown
+from solver.engine.code import Code, shown
 from solver.engine.draw import Draw
 from solver.engine.family import Family
 from solver.errors import BadCode

@@ -20,7 +20,7 @@ from typing import Any, NamedTuple
 from solver.engine.family import Option
 from solver.errors import BadDefinition
 from solver.topics.tables import text_of
-from solver.units.spoken import spoken
+from solver.vocabulary import spoken
 
 __all__ = ["Question", "question_of", "questions", "questions_of"]
 

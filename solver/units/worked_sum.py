@@ -57,7 +57,7 @@ def worked_sum(plain: str, wanted: Unit) -> Typed | None:
     Raises:
         Unreadable: it divides by zero, may be a range, or does not come to the result behind it.
 
-    >>> from .units import unit
+    >>> from solver.units.unit import unit
     >>> worked_sum("150*66/3960", unit("hp"))[:1], worked_sum("150*66/3960", unit("hp")).work
     ((2.5,), '150 × 66 / 3,960')
     """

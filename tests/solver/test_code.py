@@ -14,8 +14,14 @@ from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
 from solver import FAMILIES, BadCode, SolverError, case_from_code, draw
-from solver.engine.code import MOST_SEED, Code, as_written_now, read_code
-from solver.engine.codec import check_digits, check_letters
+from solver.engine.code import (
+    MOST_SEED,
+    Code,
+    as_written_now,
+    check_digits,
+    check_letters,
+    read_code,
+)
 from solver.topics import library
 
 from .drawn import PROBLEMS

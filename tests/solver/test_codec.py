@@ -2,7 +2,7 @@
 
 import pytest
 
-from solver.engine.codec import check_letters, dashed
+from solver.engine.code import check_letters, dashed
 from tests.benchmarks.code_edits import KINDS, counts
 
 CODES = 40  # of each kind; `python -m tests.benchmarks.code_edits` tries 5,000

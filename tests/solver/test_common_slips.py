@@ -9,8 +9,7 @@ import pytest
 from solver import Case, draw, grade
 from solver.engine.choices import choices_of
 from solver.engine.common_slips import common_slips
-from solver.engine.mistake import THIS, Mistake
-from solver.engine.named import CLOSE
+from solver.engine.mistake import CLOSE, THIS, Mistake
 from solver.engine.plan import find_plan
 from solver.engine.telling import told as told_as
 

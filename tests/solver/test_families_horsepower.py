@@ -6,7 +6,7 @@ import pytest
 
 from solver import draw, grade
 from solver.topics.horsepower.by_hand import water as water_by_hand
-from solver.units.spoken import spoken
+from solver.vocabulary import spoken
 
 from .drawn import seeds
 

@@ -30,9 +30,8 @@ from solver.errors import BadDefinition, SolverError
 from solver.topics.formulas import FORMULAS
 from solver.topics.tables import motor_sizes
 from solver.units.in_pint import registry
-from solver.units.spoken import spoken
 from solver.units.unit import unit, units
-from solver.vocabulary import quantity_named
+from solver.vocabulary import quantity_named, spoken
 
 EQUATIONS = [
     pytest.param(formula, units, id=f"{at}-{formula.result}-{units}")

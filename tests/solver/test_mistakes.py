@@ -23,7 +23,7 @@ from solver.algebra.expression import (
     Smallest,
 )
 from solver.algebra.formula import Formula, Slip
-from solver.engine.mistakes import mistaken_changes
+from solver.engine.changes import mistaken_changes
 from solver.engine.plan import find_plan
 
 from .drawn import JUDGEMENTS, NUMERIC_IN_TURN, named

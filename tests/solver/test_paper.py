@@ -8,7 +8,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from solver import FAMILIES, BadCode, SolverError
-from solver.engine.codec import sealed
+from solver.engine.code import sealed
 from solver.sets import paper as papers
 from solver.sets.paper import CHAPTERS, MOST, Paper, cases_of, checked, read_paper
 from solver.topics.catalogue import CATALOGUE

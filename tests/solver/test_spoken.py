@@ -9,8 +9,7 @@ from solver.algebra.formula import Formula, Slip
 from solver.engine.family import Judgement, Level, Option
 from solver.errors import BadDefinition
 from solver.topics.formulas import FORMULAS
-from solver.units.spoken import spoken
-from solver.vocabulary import quantity_named
+from solver.vocabulary import quantity_named, spoken
 
 BRAKE = next(f for f in FORMULAS if f.result == "brake_power" and f.slips)
 POWER = next(family for family in FAMILIES if family.name == "brake_power")

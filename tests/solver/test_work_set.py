@@ -7,7 +7,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from solver import FAMILIES, BadCode, SolverError
-from solver.engine.codec import sealed
+from solver.engine.code import sealed
 from solver.sets.own_plant import plant_of
 from solver.sets.paper import CHAPTERS
 from solver.sets.work_set import TOP, read_set, set_of

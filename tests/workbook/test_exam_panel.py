@@ -10,7 +10,7 @@ from pypdf import PdfReader
 from solver import FAMILIES, BadCode, SolverError
 from solver.render.text import one_line_text
 from solver.sets.paper import CHAPTERS, Paper, read_paper
-from solver.units.spoken import spoken
+from solver.vocabulary import spoken
 from workbook import page
 from workbook.exam import printed
 from workbook.exam.panel import ExamPanel

@@ -9,7 +9,7 @@ from html import unescape
 import pytest
 
 from solver import BadCode, draw
-from solver.units.spoken import spoken
+from solver.vocabulary import spoken
 from workbook import page
 from workbook.practice.readings import label_with_unit, nearest, work_readings
 from workbook.ui.cautions import topics

@@ -11,9 +11,8 @@ from solver.topics import limits
 from solver.topics.formulas import FORMULAS
 from solver.topics.limits import Limits
 from solver.topics.tables import table_as_printed, table_names, table_source
-from solver.units.spoken import spoken
 from solver.units.unit import units as every_unit
-from solver.vocabulary import quantity_named
+from solver.vocabulary import quantity_named, spoken
 from workbook import page
 from workbook.reference.entry import plain
 from workbook.reference.finding import find

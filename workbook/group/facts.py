@@ -4,7 +4,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from typing import NamedTuple
 
 from solver import Case, grade
-from solver.engine.hints import hints_of
+from solver.engine.telling import hints_of
 from workbook.log import SHOWN, Attempt, merged
 from workbook.trainer.report.flaws import Flaw, Flaws
 

@@ -8,7 +8,7 @@ from time import monotonic
 from typing import NamedTuple
 
 from solver import BadCode, Case, case_from_code, grade
-from solver.engine.hints import hints_of
+from solver.engine.telling import hints_of
 from workbook.log import SHOWN, Attempt
 from workbook.practice.practice import Practice, Reply, Try
 

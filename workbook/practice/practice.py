@@ -9,7 +9,7 @@ from time import monotonic
 from typing import NamedTuple
 
 from solver import Case, Family, Verdict, case_from_code, draw, grade
-from solver.engine.hints import Hint, hints_of
+from solver.engine.telling import Hint, hints_of
 
 __all__ = ["MIXED", "Practice", "Reply", "Try", "alike"]
 

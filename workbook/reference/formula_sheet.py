@@ -9,8 +9,7 @@ from solver.algebra.expression import Fraction
 from solver.algebra.formula import Formula
 from solver.algebra.tree import walk
 from solver.render.html import formula_html, formula_latex, formula_text
-from solver.units.spoken import spoken
-from solver.vocabulary import quantity_named
+from solver.vocabulary import quantity_named, spoken
 from workbook.ui.controls import SYSTEMS, Panel, chooser
 from workbook.ui.names import asked_for
 

@@ -7,9 +7,8 @@ from solver import FAMILIES
 from solver.algebra.formula import Formula
 from solver.render.html import formula_html, formula_latex, formula_text
 from solver.topics.formulas import FORMULAS
-from solver.units.spoken import spoken
 from solver.units.unit import unit
-from solver.vocabulary import quantity_named
+from solver.vocabulary import quantity_named, spoken
 from workbook.ui.chapter import formulas_of
 from workbook.ui.contents import titles
 from workbook.ui.ticks import in_words

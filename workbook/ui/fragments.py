@@ -4,7 +4,7 @@ from collections.abc import Iterable
 from html import escape
 
 from solver import Case
-from solver.engine.hints import Hint, hints_of
+from solver.engine.telling import Hint, hints_of
 from solver.render.html import numbers_html, one_line_html, rule_html, step_html
 from solver.render.text import label_of, question_rows
 from solver.vocabulary import quantity_named

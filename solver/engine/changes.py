@@ -15,10 +15,10 @@ from typing import NamedTuple
 from solver.algebra.expression import Constant, Expr, Fraction, Known, Product
 from solver.algebra.solve import Compute, compiled
 from solver.algebra.tree import names
-from solver.units.spoken import spoken
+from solver.vocabulary import spoken
 
 from .plan import Link, Plan
-from .reasons import reason
+from .steps import reason
 from .variants import Variant, variants
 
 __all__ = ["Change", "mistaken_changes", "stopped_at"]
