@@ -1,7 +1,7 @@
 """Units: how the trade spells them, what kind each is, and the scale that converts it.
 
-The rows are written by hand in tables/units.txt. Their scales are compiled from pint into
-tables/unit_scales.txt (see compile_units.py), so that converting needs no import of pint.
+The rows are written by hand in units.txt. Their scales are compiled from pint into
+unit_scales.txt beside it (see in_pint.py), so that converting needs no import of pint.
 """
 
 import re
@@ -78,7 +78,7 @@ def units() -> Mapping[str, Unit]:
     scales = {name: numbers for name, *numbers in rows("unit_scales.txt")}
     found = {}
     for plain in definitions():
-        if plain.name not in scales:  # a new row: compile_units imports this before it has a scale
+        if plain.name not in scales:  # a new row: in_pint imports this before it has a scale
             continue
         scale, offset, exponents = scales[plain.name]
         dimension = tuple(int(power) for power in exponents.split())
@@ -99,7 +99,7 @@ def unit(name: str) -> Unit:
     if name in units():
         return units()[name]
     near = find_unit(name)
-    hint = f'write "{near.name}"' if near else "see tables/units.txt for the names"
+    hint = f'write "{near.name}"' if near else "see solver/units/units.txt for the names"
     raise BadDefinition(f'No unit is named "{name}"; {hint}.')
 
 

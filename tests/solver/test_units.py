@@ -10,8 +10,7 @@ import pytest
 
 from solver.errors import BadDefinition, SolverError
 from solver.units import unit as module
-from solver.units.compile import compiled
-from solver.units.in_pint import quantity, registry
+from solver.units.in_pint import compiled, quantity, registry
 from solver.units.unit import Unit, compose, convert, find_unit, unit, units
 
 ALL = tuple(units().values())
@@ -188,7 +187,7 @@ def test_another_kind_of_unit_is_refused_with_both_kinds_said(start, end, senten
     ("name", "hint"),
     [
         ("hour", r'No unit is named "hour"; write "h"\.'),
-        ("zork", r'No unit is named "zork"; see tables/units\.txt for the names\.'),
+        ("zork", r'No unit is named "zork"; see solver/units/units\.txt for the names\.'),
         ("gpm*ft", r'No unit is named "gpm\*ft"; see'),
     ],
 )
