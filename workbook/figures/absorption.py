@@ -57,7 +57,7 @@ def both(values: Values, units: str) -> list[dict[str, float]]:
 
 def verdict(index: float) -> str:
     """What IEEE 43 makes of an index."""
-    low, high = POLARIZATION.low, POLARIZATION.high
+    low, high = POLARIZATION.at({})
     if index < low:
         return f"That is under {low}, which is too low for any class."
     if index < high:
@@ -103,8 +103,7 @@ def draw(axes: "Axes", view: View) -> None:
         axes.plot(times, curve, color=color, linestyle=line)
         marks = [found[f"insulation_{when}"] for when in READ_AT]
         label = f"{name}: ratio {ratio}, index {index}"
-        look = {"color": color, "linestyle": line, "marker": mark, "clip_on": False}
-        axes.plot(list(READ_AT.values()), marks, label=label, **look | {"linestyle": "none"})
+        axes.plot(list(READ_AT.values()), marks, mark, color=color, clip_on=False, label=label)
     _mark_times(axes)
     axes.set(xlim=(0, LONGEST), ylim=(0, None), ylabel="Megohms")
     axes.locator_params(axis="y", nbins=5, steps=[1, 2, 5, 10])
@@ -117,8 +116,10 @@ def _mark_times(axes: "Axes") -> None:
     top = axes.secondary_xaxis("top")
     top.set_xticks(list(READ_AT.values()), SPOKEN)
     top.spines["top"].set_visible(False)
-    for label, side in zip(top.get_xticklabels(), ("right", "left", "right"), strict=True):
-        label.set_horizontalalignment(side)
+    half, minute, last = top.get_xticklabels()
+    half.set_horizontalalignment("right")
+    minute.set_horizontalalignment("left")
+    last.set_horizontalalignment("right")
     for minutes in READ_AT.values():
         axes.axvline(minutes, color="#888888", linewidth=0.6)
 

@@ -25,7 +25,7 @@ def billed(power: float, values: Values, units: str) -> dict[str, float]:
 
 def view(values: Values, units: str) -> View:
     """The pump now, another pump, and the difference, each billed the same way."""
-    given = {name: (values | SAME_MOTOR)[name] for name in COMPARED}
+    given = {name: {**values, **SAME_MOTOR}[name] for name in COMPARED}
     known = {**values, **worked(given, "saved_power", FORMULAS, units)}
     # The same efficiency twice leaves a rounding of the machine's, not a saving.
     known["saved_power"] = round(known["saved_power"], 9)

@@ -37,8 +37,8 @@ def _drawn(figure: Figure, view: View, letters: str) -> str:
     from matplotlib.figure import Figure as Canvas
 
     style = matplotlib.rc_params_from_file(STYLE, use_default_template=False)
-    ours = {"svg.hashsalt": figure.name, "svg.fonttype": letters}
-    with matplotlib.rc_context(style | ours):
+    style["svg.hashsalt"], style["svg.fonttype"] = figure.name, letters
+    with matplotlib.rc_context(style):
         canvas = Canvas()
         canvas.set_figheight(figure.height)
         figure.draw(canvas.add_subplot(), view)

@@ -19,6 +19,7 @@ PARTS = {
     "friction_head": "Friction loss",
     "minor_loss": "Minor losses",
 }
+LOOKS = (("C0", None), ("C1", "////"), ("C2", "...."))  # color and hatch of each part
 POST = 0.09  # how wide the wet well, the tank and the stack over the pump are, over the pipe
 
 
@@ -63,9 +64,11 @@ def draw(axes: "Axes", view: View) -> None:
     axes.plot((0, length), (lift + friction, lift), color="C1")
     axes.plot((0, length), (lift, lift), color="C0", linestyle="--")
     below = 0.0
-    for (label, value, *_), part, style in zip(view.rows, PARTS, STYLES, strict=False):
-        named = f"{label.lower()} {value}"
-        axes.bar(-width, known[part], width, below, align="edge", label=named, **style)
+    for (label, value, *_), part, (color, hatch) in zip(view.rows, PARTS, LOOKS, strict=False):
+        axes.bar(
+            -width, known[part], width, below, align="edge", color=color, hatch=hatch,
+            label=f"{label.lower()} {value}",
+        )  # fmt: skip
         below += known[part]
     axes.plot((0, length), (0, 0.93 * lift), color=INK, linewidth=3.5, label="the pipe")
     axes.text(-width, head, f" total {view.rows[3][1]}", va="bottom", weight="bold")
@@ -77,12 +80,6 @@ def draw(axes: "Axes", view: View) -> None:
     axes.set(xlabel=f"Along the pipe, {unit}", ylabel=f"Above the wet well, {unit}")
     axes.figure.legend(loc="outside upper left", ncols=2, columnspacing=1.2, handlelength=1.2)
 
-
-STYLES = (
-    {"color": "C0"},
-    {"color": "C1", "hatch": "////"},
-    {"color": "C2", "hatch": "...."},
-)
 
 LIFT = Figure(
     "lift",

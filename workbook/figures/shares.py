@@ -16,7 +16,7 @@ def draw_shares(axes: "Axes", view: View, label: str) -> None:
     `view.known` has the shares by name, 0 to 100; `label` says what they are shares of.
     """
     places = range(len(view.rows))
-    axes.barh(places, view.known.values(), color="C0", height=0.4)
+    axes.barh(places, list(view.known.values()), color="C0", height=0.4)
     for place, (name, said, *_) in zip(places, view.rows, strict=True):
         share = view.known[name]
         inside = share > 50

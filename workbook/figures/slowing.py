@@ -21,6 +21,7 @@ __all__ = ["SLOWING"]
 PUMP = {"shutoff_head": 80.0, "rated_head": 60.0, "rated_flow": 400.0, "pump_speed": 1750.0}
 EFFICIENCIES = {"pump_efficiency": 68.0, "motor_efficiency": 90.0}
 LIFTED = ("input_power", "flow", "head", "static_head")
+BOLD = 2.4  # points: the curves that tell the story
 BY_LAW = ("input_power", "flow")  # no static head is known of, so the cube law is taken
 
 
@@ -61,7 +62,7 @@ def percents(known: Values, units: str, head: str) -> tuple[str, str, str]:
 
 def slowed(values: Values, units: str) -> dict[str, float]:
     """The pump at full speed and slowed; there is no `new_flow` where no water moves."""
-    known = at_full(units) | values
+    known = {**at_full(units), **values}
     for given, asked in (
         (("speed_cut",), "speed_ratio"),
         (("shutoff_head", "speed_ratio"), "new_shutoff_head"),
@@ -80,7 +81,8 @@ def by_law(known: Values, units: str) -> tuple[str, str, str]:
     """What the affinity laws promise for the same flow, as if there were no static head."""
     found = at_flow(known["new_flow"], known, units, BY_LAW)
     given = {name: known[name] for name in ("head", "flow", "new_flow")}
-    return percents(known | found | worked(given, "new_head", FORMULAS, units), units, "new_head")
+    law = worked(given, "new_head", FORMULAS, units)
+    return percents({**known, **found, **law}, units, "new_head")
 
 
 def view(values: Values, units: str) -> View:
@@ -123,23 +125,25 @@ def _promise(known: Values, law: str) -> str:
 
 def draw(axes: "Axes", view: View) -> None:
     """Above, where the curves cross at both speeds; below, power by flow, and the cube law's."""
-    halves = axes.get_subplotspec().subgridspec(2, 1)
+    figure = axes.figure
+    halves = figure.add_gridspec(2, 1)
     axes.set_subplotspec(halves[0])
     _draw_heads(axes, view)
-    _draw_powers(axes.figure.add_subplot(halves[1]), view)
-    axes.figure.align_ylabels()
+    _draw_powers(figure.add_subplot(halves[1]), view)
+    figure.align_ylabels()
 
 
 def _draw_heads(axes: "Axes", view: View) -> None:
     known, units = view.known, view.units
     most = 1.25 * known["rated_flow"]
     looks = (
-        ("full speed", {"color": "C0", "linestyle": "--"}),
-        (f"{100 - known['speed_cut']:g}% speed", {"color": "C0", "linewidth": 2.4}),
-        ("system", {"color": "C2", "linewidth": 2.4}),
+        ("full speed", "C0", "--", None),
+        (f"{100 - known['speed_cut']:g}% speed", "C0", "-", BOLD),
+        ("system", "C2", "-", BOLD),
     )
-    for curve, (label, look) in zip(curves(known), looks, strict=True):
-        axes.plot(*zip(*points(curve, most), strict=True), label=label, **look)
+    for curve, (label, color, line, width) in zip(curves(known), looks, strict=True):
+        across = zip(*points(curve, most), strict=True)
+        axes.plot(*across, label=label, color=color, linestyle=line, linewidth=width)
     axes.plot(known["flow"], known["head"], "o", color="C0", markerfacecolor="none", markersize=9)
     if "new_flow" in known:
         axes.plot(known["new_flow"], known["system_head"], "D", color="C1", markersize=9)
@@ -152,16 +156,17 @@ def _draw_powers(axes: "Axes", view: View) -> None:
     known, units = view.known, view.units
     most = known["rated_flow"]
     flows = [most * step / 40 for step in range(41)]
-    for label, given, look in (
-        ("this system", LIFTED, {"color": "C1", "linewidth": 2.4}),
-        ("cube law", BY_LAW, {"color": "C3", "linestyle": "--", "linewidth": 2.4}),
+    for label, given, color, line in (
+        ("this system", LIFTED, "C1", "-"),
+        ("cube law", BY_LAW, "C3", "--"),
     ):
-        found = [known | at_flow(flow, known, units, given) for flow in flows]
-        axes.plot(*zip(*(_marks(one, units) for one in found), strict=True), label=label, **look)
+        found = [_marks({**known, **at_flow(flow, known, units, given)}, units) for flow in flows]
+        across = zip(*found, strict=True)
+        axes.plot(*across, label=label, color=color, linestyle=line, linewidth=BOLD)
     axes.plot(100, 100, "o", color="C0", markerfacecolor="none", markersize=9)
     if "new_flow" in known:
         at, power = _marks(known, units)
-        _, law = _marks(known | at_flow(known["new_flow"], known, units, BY_LAW), units)
+        _, law = _marks({**known, **at_flow(known["new_flow"], known, units, BY_LAW)}, units)
         axes.plot((at, at), (law, power), color="C1", linewidth=1, linestyle=":")
         axes.plot(at, power, "D", color="C1", markersize=9)
         axes.plot(at, law, "s", color="C3", markersize=7)

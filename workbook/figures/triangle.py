@@ -67,13 +67,18 @@ def draw(axes: "Axes", view: View) -> None:
     kva, kvar = by["Apparent"], by["Reactive"]
     width = 0.05 * power
     axes.plot((0, power), (0, 0), color=INK, linewidth=3, clip_on=False, zorder=2.6)
-    across = {"linewidth": 3, "zorder": 3}
-    axes.plot((0, power), (0, now), color="C0", label=f"now {kva[1]}", **across)
-    axes.plot((0, power), (0, then), color="C2", ls="--", label=f"after {kva[2]}", **across)
-    upright = {"width": width, "align": "edge"}
-    axes.bar(power, then, color="C3", label=f"stays {kvar[2]}", **upright)
-    capacitor = {"color": "C1", "hatch": "////", "label": f"capacitor {by['Capacitor'][2]}"}
-    axes.bar(power, known["capacitor_kvar"], bottom=then, **upright, **capacitor)
+    for kvars, color, line, label in (
+        (now, "C0", "-", f"now {kva[1]}"),
+        (then, "C2", "--", f"after {kva[2]}"),
+    ):
+        axes.plot(
+            (0, power), (0, kvars), color=color, linestyle=line, label=label, linewidth=3, zorder=3
+        )
+    axes.bar(power, then, width, align="edge", color="C3", label=f"stays {kvar[2]}")
+    axes.bar(
+        power, known["capacitor_kvar"], width, then, align="edge", color="C1", hatch="////",
+        label=f"capacitor {by['Capacitor'][2]}",
+    )  # fmt: skip
     axes.set_aspect("equal", anchor="W")
     axes.locator_params(nbins=5, steps=[1, 2, 5, 10])
     axes.set(xlabel=f"Kilowatts, the work: {by['Real'][1]}", ylabel="Kilovars")

@@ -2,6 +2,7 @@
 
 import argparse
 import contextlib
+import io
 import sys
 import time
 from collections.abc import Iterator
@@ -10,12 +11,13 @@ from typing import BinaryIO
 
 from solver.own.record import Examined, examine
 from solver.units.show import counted
+from workbook.ui.saving import PART
 from workbook.ui.spreadsheet import CODING
 
 from .demo import demo_csv
 from .page import page_text
 from .reading import Message, NoHeadings, Pump, PumpFile
-from .writing import PART, CannotWrite, Write, csv_writer, json_writer, pages_writer, template
+from .writing import CannotWrite, Write, csv_writer, json_writer, pages_writer, template
 
 __all__ = ["run"]
 
@@ -26,7 +28,8 @@ MOST_SAID = 20  # messages printed; all of them stand on the pages and in the fi
 def run(options: argparse.Namespace) -> int:
     """Do what the options of the command ask; return the exit status."""
     for stream in (sys.stdout, sys.stderr):
-        stream.reconfigure(encoding="utf-8")  # × and ≥ are in no code page of Windows' pipes
+        if isinstance(stream, io.TextIOWrapper):
+            stream.reconfigure(encoding="utf-8")  # × and ≥ are in no code page of Windows' pipes
     if options.template:
         sys.stdout.write(template(options.units).decode(CODING).replace("\r\n", "\n"))
         return 0

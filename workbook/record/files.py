@@ -105,12 +105,12 @@ class Files:
             self._setting = False
 
     def _choose_pump(self, _=None) -> None:
-        if not self._setting:
+        if self.fleet and not self._setting:
             self._set(self.day, self.fleet.days(self.pump.value), None)
             self._choose_day()
 
     def _choose_day(self, _=None) -> None:
-        if not self._setting:
+        if self.fleet and not self._setting:
             key = self.pump.value
             self._show(self.fleet.day(key, self.day.value), self.fleet.years(key))
 

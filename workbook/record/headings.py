@@ -80,7 +80,9 @@ def known_headings(cells: Sequence[str]) -> int:
 
 def columns(cells: Sequence[str], units: str) -> list[Column]:
     """The columns under these headings, each with what is to be said of it."""
-    found, taken, names = [], {}, set()
+    found: list[Column] = []
+    taken: dict[str, Column] = {}
+    names: set[str] = set()
     ours = any(cell.startswith(WORKED) for cell in cells)
     for at, cell in enumerate(cells):
         heading = " ".join(cell.split())
@@ -138,8 +140,8 @@ def _matched(heading: str) -> tuple[Field | None, str | None]:
     match = IN_BRACKETS.fullmatch(heading)
     if match and (field := _keys().get(key(match["name"]))):
         return field, match["unit"].strip() or None
-    for match in (pattern.fullmatch(heading) for pattern in AT_END):
-        field = match and _keys().get(key(match["name"]))
+    for match in filter(None, (pattern.fullmatch(heading) for pattern in AT_END)):
+        field = _keys().get(key(match["name"]))
         if field and not field.is_text and find_unit(match["unit"]):
             return field, match["unit"]
     return None, None

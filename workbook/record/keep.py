@@ -24,12 +24,13 @@ class Keep:
         self.make = button("Make a PDF to print", panel.once(self._make))
         self.box = VBox([self.links, classed(Box([self.make]), "w2w-buttons"), self.pdf])
         self.box.layout.display = "none"
-        self._pump: Pump | None = None
-        self._years: Sequence[Pump] = ()
+        self._days: Sequence[Pump] = ()
 
     def show(self, pump: Pump, examined: Examined, years: Sequence[Pump] = ()) -> None:
         """The links of another record. `years` are other days of its pump."""
-        self._pump, self._years = pump, years or (pump,)
+        # The newest day is the one printed in full, so no later one may be with it.
+        before = [one for one in years if when(one.record) < when(pump.record)]
+        self._days = [*before, pump]
         self.links.value, self.pdf.value = saves_html(pump, examined), ""
         self.box.layout.display = ""
 
@@ -43,18 +44,13 @@ class Keep:
             self.pdf.value = ""
             raise
         else:
-            held = link("Save the PDF", file_name(self._pump, "pdf"), "application/pdf", data)
+            held = link("Save the PDF", file_name(self._days[-1], "pdf"), "application/pdf", data)
             self.pdf.value = say("worked", "The PDF is made.", html=f"<p>{held}</p>")
 
     def _printed(self) -> bytes:
         """The day that is shown in full, after the days before it; SolverError where none can be."""
         from .print import Sheet, pdf_of
 
-        # The newest day is the one printed in full, so no later one may be with it.
-        days = [one for one in self._years if when(one.record) < when(self._pump.record)]
         return pdf_of(
-            [
-                Sheet(examine(one.record), tuple(map(str, one.messages)))
-                for one in (*days, self._pump)
-            ]
+            [Sheet(examine(one.record), tuple(map(str, one.messages))) for one in self._days]
         )

@@ -43,6 +43,8 @@ class LessonPart:
         self.said.value, self.box.layout.display = say(""), ""
 
     def _open(self, *, own: bool) -> None:
+        if self._examined is None:
+            return
         found: Lesson = lesson(self._examined)
         if not found.exercises:
             self.said.value = say("missing", NOTHING)

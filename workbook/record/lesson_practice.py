@@ -60,10 +60,10 @@ class LessonPractice(Practice):
 
     def _drawn(self, before: Case | None = None) -> Case:
         wanted = [at for at, one in enumerate(self.exercises) if self.kind in (MIXED, _key(one))]
-        wanted = wanted or range(len(self.exercises))
+        wanted = wanted or list(range(len(self.exercises)))
         self._at = next((at for at in wanted if at > self._at), wanted[0])
         one = self.exercises[self._at]
-        case = one.case if self.own else self._like(one, before)
+        case = (one.case if self.own else None) or self._like(one, before)
         self._take(case)
         return case
 

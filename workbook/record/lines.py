@@ -51,14 +51,18 @@ class Row(NamedTuple):
 class _LeftOpen(io.BufferedIOBase):
     """The bytes of a stream that is its owner's to close."""
 
+    name = ""
+
     def __init__(self, stream: BinaryIO):
         self._stream = stream
 
     def readable(self) -> bool:
         return True
 
-    def read1(self, size: int = -1) -> bytes:
-        return self._stream.read(size)
+    def read(self, size: int | None = -1, /) -> bytes:
+        return self._stream.read(-1 if size is None else size)
+
+    read1 = read
 
 
 class Lines:
@@ -69,27 +73,31 @@ class Lines:
 
     def __init__(self, stream: BinaryIO):
         self.faults: list[str] = []
-        self._text = io.TextIOWrapper(_LeftOpen(stream), newline="", **self._coding(stream))
+        coding, errors = self._coding(stream)
+        self._text = io.TextIOWrapper(_LeftOpen(stream), coding, errors, newline="")
         self._ahead: deque[tuple[str, str]] = deque()
         self._number = 0
 
-    def _coding(self, stream: BinaryIO) -> dict[str, str]:
-        """How the bytes are letters: by the mark at the start, or by zeros between the letters."""
+    def _coding(self, stream: BinaryIO) -> tuple[str, str]:
+        """How the bytes are letters, and what to do with a wrong one.
+
+        By the mark at the start, or by zeros between the letters.
+        """
         start = stream.read(PEEKED)
         stream.seek(0)
         for mark, coding in BOMS:
             if start.startswith(mark):
                 # In UTF-8 a wrong letter is repaired later, cell by cell.
                 kind = "surrogateescape" if coding == "utf-8-sig" else "replace"
-                return {"encoding": coding, "errors": kind}
+                return coding, kind
         for first, coding in ((0, "utf-16-be"), (1, "utf-16-le")):
             if len(start) > 3 and start[first::2].count(0) > 0.4 * len(start):
                 self.faults.append(
                     "The file doesn't say how its text is encoded. It was read as UTF-16. "
                     "Save it as CSV UTF-8."
                 )
-                return {"encoding": coding, "errors": "replace"}
-        return {"encoding": "utf-8", "errors": "surrogateescape"}
+                return coding, "replace"
+        return "utf-8", "surrogateescape"
 
     def peek(self, count: int) -> list[str]:
         """The next lines, which stay to be read."""
@@ -130,7 +138,7 @@ class Lines:
         """
         while got := self._ahead.popleft() if self._ahead else self._read():
             line, fault = got
-            faults = (fault,) if fault else ()
+            faults: tuple[str, ...] = (fault,) if fault else ()
             cells, is_open = cells_of(line, separator)
             if is_open:
                 cells, more = self._joined(line, separator, width)

@@ -25,7 +25,6 @@ NARROWEST = 0.4  # of the middle: so much an axis spans at least, or chance woul
 ROOM_UNDER = 0.2  # of the axis: so much a number takes that stands under its point
 HEIGHT = 2.3  # inches
 SMALL = 10
-MARKED = {"marker": "o", "markersize": 13, "markerfacecolor": "none", "markeredgecolor": "C1"}
 RISING, FALLING = "rising", "falling"
 CAPTION = "The same numbers"
 
@@ -135,7 +134,10 @@ def _draw(plot: Plot, axes: "Axes", view: View) -> None:
         _write(axes, said, (0, line.value), (2, 3.5), ("axes fraction", "data"))
     axes.plot(years, values, marker="o", color="C0", clip_on=False)
     if trend.sudden:
-        axes.plot(years[-1:], values[-1:], clip_on=False, **MARKED)
+        axes.plot(
+            years[-1:], values[-1:], "o", markersize=13, markerfacecolor="none",
+            markeredgecolor="C1", clip_on=False,
+        )  # fmt: skip
         _write(axes, "sudden", (years[-1], values[-1]), (-9, -16), "data", ha="right")
     # Each number stands clear of the line that comes to it, or goes from it.
     for at, under in ((0, RISING), (-1, FALLING)):

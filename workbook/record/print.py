@@ -5,11 +5,12 @@ from collections.abc import Iterator, Sequence
 from pathlib import Path
 
 from solver.own.record import Examined, examine
+from workbook.ui.saving import whole_file
 from workbook.ui.typst_pdf import CannotPrint, compiled, needed
 
 from .printed import Sheet, in_full, printed
 from .reading import Pump
-from .writing import CannotWrite, Write, whole_file
+from .writing import CannotWrite, Write
 
 __all__ = ["MOST_PUMPS", "MOST_ROWS", "Sheet", "pdf_of", "pdf_writer", "pictures_of"]
 
@@ -66,7 +67,7 @@ def pdf_writer(path: Path) -> Iterator[Write]:
             raise CannotWrite(TOO_MANY)
         kept.append(pump)
 
-    with whole_file(path, "wb") as file:
+    with whole_file(path) as file:
         yield write
         sheets = [Sheet(examine(one.record), tuple(map(str, one.messages))) for one in kept]
         file.write(pdf_of(sheets))

@@ -5,7 +5,7 @@ from dataclasses import replace
 from typing import BinaryIO, NamedTuple
 
 from solver import SolverError
-from solver.own.record import Record, read_entries
+from solver.own.record import Field, Record, read_entries
 from solver.units.refusals import quoted
 from workbook.ui.decimal_comma import may_be_thousands, with_point
 
@@ -77,9 +77,9 @@ class PumpFile:
     def assumed(self) -> str:
         """What unit bare numbers count in where no heading says it and the systems differ."""
         silent = [
-            f"{column.field.label} in {column.unit}"
+            f"{field.label} in {column.unit}"
             for column in self.columns
-            if column.assumed and column.field.unit("us") != column.field.unit("si")
+            if column.assumed and (field := column.field) and field.unit("us") != field.unit("si")
         ]
         system = {"us": "US", "si": "metric"}[self.units]
         said = f"Numbers without a unit are read in {system} units: {', '.join(silent)}."
@@ -126,13 +126,19 @@ class PumpFile:
     def _pump(self, row: Row) -> Pump:
         """What one row holds: its entries read, all else kept, and what is to be said."""
         messages = [Message(fault, row.number) for fault in row.faults]
-        entries, held, others = {}, {}, {}
+        entries: dict[str, str] = {}
+        held: dict[str, str] = {}  # by field: what cannot be read, as it may be two numbers
+        others: dict[str, str] = {}
         for at, cell in enumerate(row.cells):
             column = (
                 self.columns[at] if at < len(self.columns) else Column(at, "", f"column {at + 1}")
             )
-            if column.field:
-                entries[column.field.name] = self._plain(cell, column, row, messages, held)
+            if field := column.field:
+                entries[field.name], says = self._plain(cell, field)
+                if says:
+                    messages.append(Message(says, row.number, column.name))
+                    if not entries[field.name]:
+                        held[field.name] = cell
             elif cell.strip() and not column.made:
                 others[column.name] = cell
                 if not column.heading:
@@ -156,23 +162,18 @@ class PumpFile:
             messages.append(Message("This row doesn't name a pump.", row.number))
         return record, messages
 
-    def _plain(
-        self, cell: str, column: Column, row: Row, messages: list[Message], held: dict[str, str]
-    ) -> str:
+    def _plain(self, cell: str, field: Field) -> tuple[str, str]:
         """A number with a decimal comma, where commas do not part the cells; else as it stands.
 
-        One that may be thousands as well goes to `held`, as it cannot be read.
+        With it, what is to be said. Nothing is left of one that may be thousands as well.
         """
-        if self.separator != ";" or column.field.is_text or "," not in cell:
-            return cell
+        if self.separator != ";" or field.is_text or "," not in cell:
+            return cell, ""
         if may_be_thousands(cell):
             says = f"{quoted(cell)} could have a decimal comma or a thousands comma. Type it without a comma."
-            messages.append(Message(says, row.number, column.name))
-            held[column.field.name] = cell
-            return ""
+            return "", says
         plain = with_point(cell)
-        if plain != cell and not self._comma_said:
-            says = f"Commas are decimal points here: {quoted(cell)} is read as {quoted(plain)}."
-            messages.append(Message(says, row.number, column.name))
-            self._comma_said = True
-        return plain
+        if plain == cell or self._comma_said:
+            return plain, ""
+        self._comma_said = True
+        return plain, f"Commas are decimal points here: {quoted(cell)} is read as {quoted(plain)}."

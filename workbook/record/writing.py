@@ -1,6 +1,6 @@
 """Writing what came of many pumps, one after another: CSV, JSON, and a page of text for each.
 
-A file appears under its name only when it is whole; until then it has ".part" behind its name.
+A file appears under its name only when it is whole.
 """
 
 import contextlib
@@ -8,10 +8,10 @@ import json
 import re
 from collections.abc import Callable, Iterator, Sequence
 from pathlib import Path
-from typing import IO
 
 from solver import SolverError
 from solver.own.record import ALWAYS, FIELDS, Examined
+from workbook.ui.saving import whole_text
 from workbook.ui.spreadsheet import CODING, csv_of, row_writer
 
 from .data import flat_headings, flat_row, pump_json
@@ -20,7 +20,6 @@ from .page import page_text
 from .reading import Pump, PumpFile
 
 __all__ = [
-    "PART",
     "CannotWrite",
     "Write",
     "csv_writer",
@@ -28,12 +27,10 @@ __all__ = [
     "page_name",
     "pages_writer",
     "template",
-    "whole_file",
 ]
 
 Write = Callable[[Pump, Examined], None]
 UNSAFE = re.compile(r"[^\w.-]+")
-PART = ".part"
 LONGEST_NAME = 80
 
 
@@ -47,24 +44,12 @@ def template(units: str) -> bytes:
 
 
 @contextlib.contextmanager
-def whole_file(path: Path, mode: str = "w", **options) -> Iterator[IO]:
-    """A file to write, which takes its name only when nothing went wrong."""
-    part = path.with_name(path.name + PART)
-    try:
-        with part.open(mode, **options) as file:
-            yield file
-        part.replace(path)
-    finally:
-        part.unlink(missing_ok=True)
-
-
-@contextlib.contextmanager
 def csv_writer(path: Path, units: str, kept: Sequence[str]) -> Iterator[Write]:
     """One row for each pump: all its readings, what was worked, and the state of each.
 
     It can be read in again. `kept` are the names of columns that are passed on as they stand.
     """
-    with whole_file(path, encoding=CODING, newline="") as file:
+    with whole_text(path, CODING, newline="") as file:
         write = row_writer(file)
         write(flat_headings(units, kept))
         yield lambda pump, examined: write(flat_row(pump, examined, kept))
@@ -73,7 +58,7 @@ def csv_writer(path: Path, units: str, kept: Sequence[str]) -> Iterator[Write]:
 @contextlib.contextmanager
 def json_writer(path: Path, pumps: PumpFile) -> Iterator[Write]:
     """Everything about each pump at full precision, one pump a line in one list."""
-    with whole_file(path, encoding="utf-8") as file:
+    with whole_text(path) as file:
         said = [*map(str, pumps.messages), *filter(None, [pumps.assumed])]
         head = {"units": pumps.units, "always": ALWAYS, "messages": said}
         file.write(json.dumps(head, ensure_ascii=False)[:-1] + ', "records": [')
@@ -94,7 +79,7 @@ def pages_writer(folder: Path) -> Write:
 
     def write(pump: Pump, examined: Examined) -> None:
         path = folder / page_name(pump, "txt")
-        with whole_file(path, encoding="utf-8") as file:
+        with whole_text(path) as file:
             file.write(page_text(examined, pump.messages))
 
     return write

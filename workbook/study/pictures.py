@@ -74,7 +74,7 @@ def _draw_days(axes: "Axes", view: View) -> None:
     """A square a day; its number says how many problems, and its colour says it again."""
     most = max(*view.known.values(), 1)
     for at, count in enumerate(view.known.values()):
-        _draw_day(axes, *divmod(at, 7), count, most)
+        _draw_day(axes, *divmod(at, 7), int(count), int(most))
     axes.set(xlim=(-0.6, WEEKS - 0.4), ylim=(6.6, -0.6), aspect="equal")
     axes.set_yticks(range(7), DAYS)
     firsts = [_short(date.fromisoformat(day)) for day in view.known][:: 3 * 7]

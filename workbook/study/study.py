@@ -33,7 +33,8 @@ class Study:
         self.times: list[str] = []
         self.since_new = 0
         self._made: defaultdict[str, list[Attempt]] = defaultdict(list)
-        self._taken, self._newest = 0, None
+        self._taken = 0
+        self._newest: Attempt | None = None
 
     def add(self, attempt: Attempt) -> None:
         """One more attempt, made after all the others."""
@@ -64,8 +65,8 @@ class Study:
 
     def _see(self, family: str) -> None:
         skill = self.skills[family] = skill_of(family, self._made[family])
-        if skill.firsts:
-            self.cards[family] = reviewed(skill.firsts)
+        if card := reviewed(skill.firsts):
+            self.cards[family] = card
 
     def level(self, family: Family) -> int:
         """The level to practise a family at."""

@@ -74,7 +74,9 @@ def _by_memory(
     now: datetime,
     since_new: int,
 ) -> list[Suggestion]:
-    late, fresh, rest = [], [], []
+    late: list[tuple[float, Suggestion]] = []
+    rest: list[tuple[float, Suggestion]] = []
+    fresh: list[Suggestion] = []
     for family in families:
         if (card := cards.get(family.name)) is None:
             fresh.append(Suggestion(family, 1, *NEW))
@@ -84,9 +86,12 @@ def _by_memory(
         sure = chance_now(card, now)
         why, pile = (_why_due(skill), late) if due(card, now) else (_why_least(sure), rest)
         pile.append((sure, Suggestion(family, level, *why)))
-    late, rest = ([s for _, s in sorted(pile, key=lambda p: p[0])] for pile in (late, rest))
     first = fresh[:1] if since_new >= NEW_AFTER else []
-    return [*first, *late, *fresh, *rest]
+    return [*first, *_least_sure_first(late), *fresh, *_least_sure_first(rest)]
+
+
+def _least_sure_first(pile: list[tuple[float, Suggestion]]) -> list[Suggestion]:
+    return [suggestion for _, suggestion in sorted(pile, key=lambda one: one[0])]
 
 
 def _why_due(skill: Skill) -> tuple[str, str]:

@@ -1,12 +1,19 @@
-"""Something to keep as a file: a link that holds all of it, so that no server is needed.
+"""Something to keep as a file: a link that holds all of it, or a file that is there only when whole.
 
-Such a link works in JupyterLab, and in a page that stands alone.
+A link needs no server: it works in JupyterLab, and in a page that stands alone. A file that is
+being written has ".part" behind its name until it is whole.
 """
 
 from base64 import b64encode
+from collections.abc import Iterator
+from contextlib import contextmanager
 from html import escape
+from pathlib import Path
+from typing import BinaryIO, TextIO
 
-__all__ = ["link"]
+__all__ = ["PART", "link", "whole_file", "whole_text"]
+
+PART = ".part"
 
 
 def link(says: str, name: str, kind: str, data: bytes) -> str:
@@ -20,3 +27,38 @@ def link(says: str, name: str, kind: str, data: bytes) -> str:
         f'<a class="w2w-save" download="{escape(name)}" href="{held}">{escape(says)}</a> '
         f'<span class="w2w-about">{escape(name)}</span>'
     )
+
+
+@contextmanager
+def whole_file(path: Path) -> Iterator[BinaryIO]:
+    """A file to write bytes to, which takes its name only when nothing went wrong.
+
+    Raises:
+        OSError: it cannot be written there; its `filename` may end with `PART`.
+    """
+    with _named_when_whole(path) as part, part.open("wb") as file:
+        yield file
+
+
+@contextmanager
+def whole_text(path: Path, coding: str = "utf-8", newline: str | None = None) -> Iterator[TextIO]:
+    """The same for text; `newline` as `open` takes it, so "" for CSV.
+
+    Raises:
+        OSError: as `whole_file` does.
+    """
+    with (
+        _named_when_whole(path) as part,
+        part.open("w", encoding=coding, newline=newline) as file,
+    ):
+        yield file
+
+
+@contextmanager
+def _named_when_whole(path: Path) -> Iterator[Path]:
+    part = path.with_name(path.name + PART)
+    try:
+        yield part
+        part.replace(path)
+    finally:
+        part.unlink(missing_ok=True)

@@ -68,7 +68,7 @@ def run(options: argparse.Namespace) -> int:
         print(refusal, file=sys.stderr)
         return 2
     except OSError as error:
-        from workbook.record.writing import PART
+        from workbook.ui.saving import PART
 
         name = str(error.filename).removesuffix(PART)
         print(f"{name}: {error.strerror}. Check the name and the folder.", file=sys.stderr)

@@ -6,10 +6,10 @@ from pathlib import Path
 
 from solver import SolverError
 from solver.units.show import counted
-from workbook.record.writing import whole_file
 from workbook.trainer.assigned import Assigned
 from workbook.trainer.coming_in.people import Person
 from workbook.trainer.feedback import points_of
+from workbook.ui.saving import whole_file
 
 from .files import answers_csv, marks_csv
 from .marks import RowMark, marks_of
@@ -34,7 +34,7 @@ def print_sheets(
     sheets = _sheets(assigned, people, options.sheets)
     in_full = _in_full(sheets, options.solved)
     pdf = Path(options.pdf)
-    with whole_file(pdf, "wb") as file:
+    with whole_file(pdf) as file:
         file.write(pdf_of(assigned, sheets, in_full, two_sided=options.two_sided))
     yield f"{pdf} has {counted(len(sheets), 'sheet')}, each with its code; the key comes last."
     path = pdf.with_name(f"{pdf.stem}-answers.csv")
@@ -43,7 +43,7 @@ def print_sheets(
     if path.exists() and path.read_bytes() != made:
         yield f"{path} is already there and was left alone. For a new one, give the PDF another name."
         return
-    with whole_file(path, "wb") as file:
+    with whole_file(path) as file:
         file.write(made)
     yield f"Type the answers into {path}, a row for each sheet. To grade them, type --mark {path}."
 
@@ -87,7 +87,7 @@ def mark_typed_file(
         marks = list(_with_progress(marks_of(assigned, typed, people)))
     yield from typed.messages
     if options.csv:
-        with whole_file(Path(options.csv), "wb") as file:
+        with whole_file(Path(options.csv)) as file:
             file.write(marks_csv(marks, assigned.work.count))
     said = [_said(mark) for mark in marks if mark.marked.needs_person or not options.csv]
     most = MOST_SAID if options.csv else len(said)

@@ -85,7 +85,7 @@ def _marked(course: Path, name: str):
 def _written(found, options: argparse.Namespace) -> int:
     """Write the files that are asked for; how many they were."""
     from solver import SolverError
-    from workbook.record.writing import whole_file
+    from workbook.ui.saving import whole_file
 
     from .files import FILES
 
@@ -93,7 +93,7 @@ def _written(found, options: argparse.Namespace) -> int:
     if len({Path(out).resolve() for _, out in wanted}) < len(wanted):
         raise SolverError("Two files have the same name. Give each its own.")
     for each, out in wanted:
-        with whole_file(Path(out), "wb") as file:
+        with whole_file(Path(out)) as file:
             file.write(each.made(found.facts, options.no_names))
         print(f"Written: {out}", file=sys.stderr)
     return len(wanted)
