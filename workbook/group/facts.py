@@ -69,13 +69,18 @@ def facts(questions: Iterable[Question], results: Iterable[Result]) -> GroupFact
     """
     members = members_of(results)
     tried = [_by_code(member.attempts) for member in members]
-    asked = [each for each in questions if each.case]
-    rows = [[_cell(one.case, made.get(one.code, ())) for made in tried] for one in asked]
+    asked: list[Question] = []
+    rows: list[list[Cell]] = []
     flaws = Flaws()
-    for question, row in zip(asked, rows, strict=True):
+    for question in questions:
+        if (case := question.case) is None:
+            continue
+        row = [_cell(case, made.get(question.code, ())) for made in tried]
         for member, cell in zip(members, row, strict=True):
             for mistake in cell.mistakes:
-                flaws.take(Made(question.case, mistake, question.number), member.key)
+                flaws.take(Made(case, mistake, question.number), member.key)
+        asked.append(question)
+        rows.append(row)
     return GroupFacts(members, asked, rows, flaws.ranked)
 
 
@@ -118,7 +123,8 @@ def _whose(one: Result, owner: dict[str, str]) -> str:
 
 def _cell(case: Case, made: Iterable[Attempt]) -> Cell:
     """Answers after the right one, or after the solution was opened, do not count."""
-    tries, hints, mistakes = 0, 0, {}
+    tries = hints = 0
+    mistakes: dict[str, None] = {}
     for each, status, mistake in _graded(case, made):
         hints = max(hints, min(each.hints, len(hints_of(case))))
         if status == SHOWN:

@@ -46,7 +46,8 @@ class MakePanel(Panel):
         clock: Callable[[], float] = monotonic,
     ):
         super().__init__("w2w-together", clock=clock)
-        self.own, self.pick, self.problems = own, pick, None
+        self.own, self.pick = own, pick
+        self.problems: ProblemSet | None = None
         drawing, making = Gate(self, self._draw), Gate(self, self._make)
         self._make_boxes(drawing, making, units)
         self.add = button("Add problems", drawing.click)
@@ -150,6 +151,8 @@ class MakePanel(Panel):
         )
 
     def _open(self) -> None:
+        if self.problems is None:
+            return
         self.own.open(self.problems)
         self.said.value = say("note", "The set is open above, under “Work on a set”.")
 

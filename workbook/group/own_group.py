@@ -8,6 +8,7 @@ from collections.abc import Callable, Sequence
 from contextlib import suppress
 from functools import cache
 from time import monotonic
+from typing import Protocol
 
 from workbook.log import SHOWN, Attempt, Log, NotRead
 from workbook.practice.keeper import keep, own_log
@@ -23,6 +24,13 @@ __all__ = ["WORD", "OwnGroup", "own_group"]
 WORD = "set"  # in the address of a page
 
 
+class Part(Protocol):
+    """Something that shows the set as it stands."""
+
+    def redraw(self) -> None:
+        """Show it as it is now."""
+
+
 class OwnGroup:
     """The set open here, if there is one; `name` may be empty, as for somebody alone.
 
@@ -34,7 +42,8 @@ class OwnGroup:
         self.problems: ProblemSet | None = None
         self.questions: Sequence[Question] = ()
         self.results: list[Result] = []
-        self.name, self.parts = "", {}
+        self.name = ""
+        self.parts: dict[str, Part] = {}
         self._from_address, self._since = "", clock()
 
     def open(self, problems: ProblemSet) -> None:
@@ -72,9 +81,12 @@ class OwnGroup:
 
     def _all(self) -> Sequence[Attempt]:
         """What the log has of this set, under any name, oldest first."""
+        if self.problems is None:
+            return []
         with suppress(NotRead):
             self.kept.read()
-        return [each for each in self.kept.attempts if each.of == self.problems.key]
+        key = self.problems.key
+        return [each for each in self.kept.attempts if each.of == key]
 
     def made(self) -> Sequence[Attempt]:
         """What the log has of this set under this name; what has no name counts for any."""
@@ -98,7 +110,7 @@ class OwnGroup:
         now = self.clock()
         told = told._replace(seconds=min(told.seconds, now - self._since))
         self._since = now
-        return keep(told, self.kept, self.problems.key, self.name)
+        return keep(told, self.kept, self.problems.key if self.problems else "", self.name)
 
 
 @cache

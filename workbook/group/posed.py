@@ -70,7 +70,8 @@ class Posed(Practice):
                 self.solution = True
             elif (verdict := grade(self.case, made.typed)).counts:
                 self.tries += 1
-                self._answers.add(verdict.value)
+                if verdict.value is not None:
+                    self._answers.add(verdict.value)
                 self.solved = self.solved or verdict.status == "right"
                 note = f"Try {self.tries}. This answer is kept."
                 last = made.typed, Reply(verdict, True, note)

@@ -3,6 +3,7 @@
 from collections.abc import Callable
 from html import escape
 from time import monotonic
+from typing import Any
 
 from ipywidgets import HTML, Box, FileUpload, VBox
 
@@ -16,6 +17,7 @@ from . import words
 from .facts import GroupFacts, facts
 from .own_group import OwnGroup
 from .result import NotAResult, Result, read_result
+from .set_text import ProblemSet
 from .shown import flaws_html, questions_html, table_of_counts
 
 __all__ = ["ResultsPanel"]
@@ -71,25 +73,26 @@ class ResultsPanel(Panel):
         if not self.upload.value:
             return
         files, self.upload.value = self.upload.value, ()
-        if not self.own.problems:
+        problems = self.own.problems
+        if not problems:
             self.said.value = say("missing", NO_SET)
             return
         before = len(self.own.results)
-        faults = [self._bring(number, file) for number, file in enumerate(files, 1)]
+        faults = [self._bring(problems, number, file) for number, file in enumerate(files, 1)]
         faults = [fault for fault in faults if fault]
         more = [f"And {counted(len(faults) - TOLD, 'more file')}."] * (len(faults) > TOLD)
         self.redraw()
         here = f"{counted(len(files), 'file')} looked at; {len(self.own.results) - before} new."
         self.said.value = say("notice" if faults else "note", here, *faults[:TOLD], *more)
 
-    def _bring(self, number: int, file) -> str:
+    def _bring(self, problems: ProblemSet, number: int, file: dict[str, Any]) -> str:
         """Take one file in; a sentence where there is something to say of it."""
         # A file's name may be that of a member.
         called = f"File {number}" if self.hidden.value else f"“{file['name'][:80]}”"
         if len(self.own.results) == MOST_FILES:
             return f"{called} was left out: {MOST_FILES} results are here already."
         try:
-            result = read_result(bytes(file["content"]), self.own.problems)
+            result = read_result(bytes(file["content"]), problems)
         except NotAResult as refusal:
             return f"{called} was left out: {refusal}"
         if result.attempts not in [other.attempts for other in self.own.results]:
@@ -117,7 +120,7 @@ class ResultsPanel(Panel):
         self.told = facts(self.own.questions, results) if results else None
         self.shown.layout.display = "" if self.told else "none"
         self.saved.value = ""
-        if not self.told:
+        if not (self.told and self.problems):
             self.top.value = f"<p>{NOTHING if self.problems else NO_SET}</p>"
             return
         names = words.names_for(self.told, self.problems, self.hidden.value)
@@ -131,6 +134,8 @@ class ResultsPanel(Panel):
         return [Result(self.own.name, made)] if made else []
 
     def _save(self) -> None:
+        if not (self.told and self.problems):
+            return
         hidden = self.hidden.value
         names = words.names_for(self.told, self.problems, hidden)
         name = f"wire-to-water-group-{self.problems.mark.lower()}.csv"

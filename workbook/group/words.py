@@ -107,7 +107,8 @@ def state(cell: Cell) -> str:
 
 def mistakes_in(question: Question, cell: Cell) -> list[str]:
     """A sentence for each mistake of a member that has a name."""
-    says = {mistake.id: mistake.says for mistake in question.case.mistakes}
+    known = question.case.mistakes if question.case else ()
+    says = {mistake.id: mistake.says for mistake in known}
     return [says[mistake] for mistake in cell.mistakes if mistake in says]
 
 
@@ -128,7 +129,7 @@ def results_csv(told: GroupFacts, names: Mapping[str, str]) -> bytes:
     return csv_of([CSV_HEADS, *rows])
 
 
-def _row(name: str, question: Question, cell: Cell) -> list:
+def _row(name: str, question: Question, cell: Cell) -> list[object]:
     asked = question.number, question.title, question.code
     mistakes = " ".join(mistakes_in(question, cell))
     return [name, *asked, cell.state, cell.tries, cell.hints, state(cell), mistakes]

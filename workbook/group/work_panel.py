@@ -6,6 +6,7 @@ from time import monotonic
 
 from ipywidgets import HTML, Box, VBox
 
+from solver import Case
 from solver.units.show import counted
 from workbook.exam.desk import listed
 from workbook.practice.practice import Try
@@ -15,10 +16,10 @@ from workbook.ui.saving import link
 
 from .own_group import OwnGroup
 from .paste import Paste
-from .posed import Posed, Question
+from .posed import Posed
 from .posed_card import PosedCard
 from .result import KIND, result_file
-from .set_text import BadSet, read_set
+from .set_text import BadSet, ProblemSet, read_set
 
 __all__ = ["WorkPanel"]
 
@@ -43,7 +44,9 @@ class WorkPanel(Panel):
 
     def __init__(self, own: OwnGroup, clock: Callable[[], float] = monotonic):
         super().__init__("w2w-together", clock=clock)
-        self.own, self.cards, self._shown = own, {}, None
+        self.own = own
+        self.cards: dict[str, PosedCard] = {}
+        self._shown: ProblemSet | None = None
         self.head, self.stands, self.saved = HTML(), HTML(), HTML()
         self.faults, self.asked, self.named = HTML(), VBox(), HTML(say(""))
         open_ = Gate(self, self._open)
@@ -98,7 +101,7 @@ class WorkPanel(Panel):
         if not problems:
             return
         if problems != self._shown:
-            self._show()
+            self._show(problems)
         self.name.fill(self.own.name)
         made = self.own.made()
         for code, card in self.cards.items():
@@ -107,9 +110,9 @@ class WorkPanel(Panel):
                 card.restore(ours)
         self._told()
 
-    def _show(self) -> None:
+    def _show(self, problems: ProblemSet) -> None:
         """The cards of a set just opened."""
-        problems, questions, left = self.own.problems, self.own.questions, self._unchecked()
+        questions, left = self.own.questions, self._unchecked()
         self._shown = problems
         many = counted(len(questions), "question")
         self.head.value = (
@@ -118,7 +121,7 @@ class WorkPanel(Panel):
         )
         faults = [f"Question {one.number}: {one.fault}" for one in questions if one.fault]
         self.faults.value = say("notice", *faults, "The others are below.") if faults else ""
-        self.cards = {one.code: self._card(one) for one in questions if one.case}
+        self.cards = {one.code: self._card(one.number, one.case) for one in questions if one.case}
         self.asked.children = list(self.cards.values())
         self.said.value = say("note", f"“{problems.name}” is open below, with {many}.", left)
 
@@ -131,9 +134,8 @@ class WorkPanel(Panel):
         ]
         return f"You typed this but didn't check it: {', '.join(typed)}." if typed else ""
 
-    def _card(self, question: Question) -> PosedCard:
-        posed = Posed(question.case, self._tried, self.clock)
-        return PosedCard(question.number, posed, self.clock)
+    def _card(self, number: int, case: Case) -> PosedCard:
+        return PosedCard(number, Posed(case, self._tried, self.clock), self.clock)
 
     def _tried(self, told: Try) -> str:
         fault = self.own.keep(told)
@@ -167,13 +169,13 @@ class WorkPanel(Panel):
         self.named.value = say("note", kept, there if others else "")
 
     def _save(self) -> None:
-        made = self.own.made()
-        if not made:
+        problems, made = self.own.problems, self.own.made()
+        if not (problems and made):
             self.keeping.value = say(
                 "note", "There is nothing to save yet. Answer a question first."
             )
             return
-        name, data = result_file(self.own.problems, self.own.name, made)
+        name, data = result_file(problems, self.own.name, made)
         saves = link("Save the file of my result", name, KIND, data)
         self.saved.value = f'<p class="w2w-saves">{saves}</p>'
         self.keeping.value = say("note", "Your result is ready. Click the link to save it.")

@@ -6,8 +6,7 @@ There are no widgets here; set_card.py shows what this holds.
 from collections.abc import Callable, Sequence
 from time import monotonic
 
-from solver import Verdict, grade
-from solver.sets.work_set import case_for
+from solver import Case, Verdict, grade
 from workbook.log import SHOWN, Attempt
 from workbook.practice.practice import Reply
 
@@ -17,15 +16,20 @@ __all__ = ["Asked", "in_words"]
 
 
 class Asked:
-    """Question `number` of a sheet's set, from 1. What was tried is read from the sheet each time.
+    """Question `number` of a sheet's set, from 1, which is `case`. Tries are read from the sheet each time.
 
     Everything here raises NotRead where the sheet is there and cannot be read.
     """
 
-    def __init__(self, sheet: AnswerSheet, number: int, clock: Callable[[], float] = monotonic):
-        self.sheet, self.number, self._clock = sheet, number, clock
+    def __init__(
+        self,
+        sheet: AnswerSheet,
+        number: int,
+        case: Case,
+        clock: Callable[[], float] = monotonic,
+    ):
+        self.sheet, self.number, self.case, self._clock = sheet, number, case, clock
         self.assigned = sheet.assigned
-        self.case = case_for(self.assigned.work, sheet.person, number)
         self._since = clock()
 
     def tries(self) -> Sequence[Attempt]:

@@ -4,10 +4,11 @@ Only the standard library is imported at the top, for options are read before al
 """
 
 import argparse
+import io
 import sys
 from datetime import UTC, datetime
 
-__all__ = ["course_options", "mark_options", "run", "set_options"]
+__all__ = ["course_options", "mark_options", "run", "say_in_utf8", "set_options"]
 
 
 def course_options(parser: argparse.ArgumentParser) -> None:
@@ -118,6 +119,13 @@ def _when(text: str) -> datetime:
         ) from None
 
 
+def say_in_utf8() -> None:
+    """What is printed may have any letter: × and ≥ are in no code page of Windows' pipes."""
+    for stream in (sys.stdout, sys.stderr):
+        if isinstance(stream, io.TextIOWrapper):
+            stream.reconfigure(encoding="utf-8")
+
+
 def run(options: argparse.Namespace) -> int:
     """Do what one of the three commands asks, and say each thing as it is done; the exit status."""
     from solver import SolverError
@@ -125,8 +133,7 @@ def run(options: argparse.Namespace) -> int:
 
     from .steps import STEPS
 
-    for stream in (sys.stdout, sys.stderr):
-        stream.reconfigure(encoding="utf-8")
+    say_in_utf8()
     try:
         for sentence in STEPS[options.command](options):
             print(sentence, flush=True)

@@ -1,6 +1,7 @@
 """A mark in words: for the gradebook as plain text, for the learner as a piece of a page."""
 
 from html import escape
+from typing import Protocol
 
 from solver import Case
 from solver.topics.catalogue import Refused
@@ -24,7 +25,16 @@ NO_ANSWER = ("–", "close")  # its mark, and whose colour it has
 LOOK = "Your trainer will look at this."
 
 
-def points_of(mark: QuestionMark) -> str:
+class Scored(Protocol):
+    """Something that has points, of a question or of a whole set."""
+
+    @property
+    def points(self) -> float: ...
+    @property
+    def out_of(self) -> float: ...
+
+
+def points_of(mark: Scored) -> str:
     """The points as they are said: "8 of 10 points"."""
     return (
         f"{exact(mark.points)} of {exact(mark.out_of)} {'point' if mark.out_of == 1 else 'points'}"

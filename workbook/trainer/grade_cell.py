@@ -79,7 +79,7 @@ def _tried_out(folder: Path) -> Marked:
     from .own_set import OwnSet  # marking needs nothing of it
 
     own = OwnSet(folder)
-    if own.fault:
+    if own.fault or own.assigned is None:
         raise SolverError(own.fault)
     if own.course_copy or not own.person.id:
         return mark(own.assigned, ANYBODY, _all_right(own.assigned))

@@ -32,16 +32,16 @@ class Handed(NamedTuple):
 
 def read_handed(folder: Path, name: str, person: str) -> Handed:
     """What stands in the folder where a person's work for the set `name` lies; it never raises."""
-    folder = str(folder)
-    text = _read(os.path.join(folder, TIMESTAMP))
+    where = str(folder)
+    text = _read(os.path.join(where, TIMESTAMP))
     when, note = None, ""
     if text and text.strip():
         try:
             when = read_when(text.decode())
         except ValueError:
             note = f"{TIMESTAMP} has no time in it, so this doesn't count as late."
-    sheet = _read(os.path.join(folder, SHEET))
-    return Handed(person, sheet, _read(os.path.join(folder, f"{name}.ipynb")), when, note)
+    sheet = _read(os.path.join(where, SHEET))
+    return Handed(person, sheet, _read(os.path.join(where, f"{name}.ipynb")), when, note)
 
 
 def _read(path: str) -> bytes | None:

@@ -24,9 +24,11 @@ def check_mistakes(work: WorkSet, wanted: Iterable[str]) -> None:
     Raises:
         SetFault: it names the one that is none, and the nearest there is.
     """
-    missing, known = set(wanted), set()
-    families = [kind.family for kind in kinds_at(work.catalogue) if kind.name in work.families]
-    if None in families:
+    missing = set(wanted)
+    known: set[str] = set()
+    kinds = [kind for kind in kinds_at(work.catalogue) if kind.name in work.families]
+    families = [kind.family for kind in kinds if kind.family]
+    if len(families) < len(kinds):
         return
     for ids in _ids(families, work.units) if missing else ():
         known |= ids

@@ -7,9 +7,10 @@ widgets here; `parts` are what shows it, by name, and each has a `redraw`.
 import atexit
 import shutil
 import tempfile
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from functools import cache, cached_property
 from pathlib import Path
+from typing import Protocol, runtime_checkable
 
 from solver import SolverError
 from solver.sets.work_set import case_for, cases_for
@@ -38,6 +39,24 @@ OTHER = (
 SAY_WHO = "First type who you are, at the top of this page."
 
 
+class Part(Protocol):
+    """Something that shows the set as it stands."""
+
+    def redraw(self) -> None:
+        """Show it as it is now."""
+
+
+@runtime_checkable
+class Answering(Part, Protocol):
+    """A part with a box: the number of its question, and what was typed there and is no answer yet."""
+
+    number: int
+
+    @property
+    def unsent(self) -> str:
+        """What stands in the box and was not checked, or could not be read."""
+
+
 class NothingToShow(SolverError):
     """A question or a sheet that cannot be shown yet; the sentence says what to do."""
 
@@ -46,7 +65,8 @@ class OwnSet:
     """The set of a folder. `fault` says why there is none to show; it is empty where there is."""
 
     def __init__(self, folder: Path):
-        self.folder, self.parts = folder, {}
+        self.folder = folder
+        self.parts: dict[str, Part] = {}
         self.read()
 
     @cached_property
@@ -67,40 +87,42 @@ class OwnSet:
     def read(self) -> None:
         """Take in the set and the person as the folder has them now."""
         self.assigned: Assigned | None = None
-        self.fault, self.sheet = "", None
-        self.person = Person("")
+        self.sheet: AnswerSheet | None = None
+        self.fault, self.person = "", Person("")
         try:
             if not (self.folder / SET_FILE).exists():
                 raise NothingToShow(NOT_THERE)
-            self.assigned = read_set_file(self.folder / SET_FILE)
-            self._fits_its_page()
-            self._belongs_to(person_at(self.keeps_in))
+            self.assigned = assigned = read_set_file(self.folder / SET_FILE)
+            self._fits_its_page(assigned)
+            self._belongs_to(assigned, person_at(self.keeps_in))
         except SolverError as fault:
             self.fault = str(fault)
+        self._changed()
+
+    def _changed(self) -> None:
         for part in list(self.parts.values()):
             part.redraw()
 
-    def _fits_its_page(self) -> None:
+    def _fits_its_page(self, assigned: Assigned) -> None:
         """The page was made for one set; another edition would ask other questions unnoticed."""
         try:
-            page = read_page(self.folder / f"{self.assigned.name}.ipynb")
+            page = read_page(self.folder / f"{assigned.name}.ipynb")
             made_for = page["metadata"][MARK]["set"]
         except (OSError, ValueError, LookupError, TypeError):
             return  # under another name, perhaps; the set's file alone says what is asked
-        if made_for != self.assigned.work.code:
-            raise NothingToShow(OTHER.format(made_for, self.assigned.work.code))
+        if made_for != assigned.work.code:
+            raise NothingToShow(OTHER.format(made_for, assigned.work.code))
 
-    def _belongs_to(self, person: Person) -> None:
+    def _belongs_to(self, assigned: Assigned, person: Person) -> None:
         self.person, self.sheet = person, None
         self.__dict__.pop("codes", None)
         if person.id:
-            self.sheet = AnswerSheet(self.keeps_in / SHEET, self.assigned, person.id)
+            self.sheet = AnswerSheet(self.keeps_in / SHEET, assigned, person.id)
 
     def begin_as(self, text: str) -> None:
         """This is the name or number of the person; raises as `keep_person` does."""
-        self._belongs_to(keep_person(self.keeps_in, text))
-        for part in list(self.parts.values()):
-            part.redraw()
+        self._belongs_to(self._set(), keep_person(self.keeps_in, text))
+        self._changed()
 
     def ask_again(self) -> None:
         """Ask anew who the person is.
@@ -113,38 +135,42 @@ class OwnSet:
                 f"Answers are kept as {self.person.id}, so the name stays. To begin under "
                 "another, get a fresh copy of the folder from your trainer."
             )
-        self._belongs_to(Person(""))
-        for part in list(self.parts.values()):
-            part.redraw()
+        self._belongs_to(self._set(), Person(""))
+        self._changed()
 
-    def question(self, number: int, clock) -> Asked:
+    def _set(self) -> Assigned:
+        if self.fault or self.assigned is None:
+            raise NothingToShow(
+                "This question can't be shown. The reason is at the top of this page."
+            )
+        return self.assigned
+
+    def question(self, number: int, clock: Callable[[], float]) -> Asked:
         """Question `number` of this person.
 
         Raises:
             NothingToShow: there is none yet, or none of this number.
         """
-        if self.fault:
-            raise NothingToShow(
-                "This question can't be shown. The reason is at the top of this page."
-            )
-        count = self.assigned.work.count
+        work = self._set().work
+        count = work.count
         if not 1 <= number <= count:
             raise NothingToShow(f"There is no question {number}; this set has 1 to {count}.")
         if self.sheet is None:
             raise NothingToShow(SAY_WHO)
-        if isinstance(case := case_for(self.assigned.work, self.person.id, number), Refused):
+        if isinstance(case := case_for(work, self.person.id, number), Refused):
             raise NothingToShow(f"Question {number}. {case.why} Tell your trainer.")
-        return Asked(self.sheet, number, clock)
+        return Asked(self.sheet, number, case, clock)
 
     @cached_property
     def codes(self) -> Mapping[int, str]:
         """The code of each of this person's problems that can be asked, by its number."""
-        cases = cases_for(self.assigned.work, self.person.id)
+        cases = cases_for(self._set().work, self.person.id)
         return {n: case.code for n, case in enumerate(cases, 1) if not isinstance(case, Refused)}
 
     def unanswered(self) -> list[int]:
         """The numbers of the questions without an answer; raises NotRead as a sheet does."""
-        answered = {line.code for line in self.sheet.read() if line.status != SHOWN}
+        lines = self.sheet.read() if self.sheet else ()
+        answered = {line.code for line in lines if line.status != SHOWN}
         return [number for number, code in self.codes.items() if code not in answered]
 
     def begun(self) -> bool:
@@ -153,7 +179,11 @@ class OwnSet:
 
     def unchecked(self) -> list[int]:
         """The numbers of the questions in whose box something stands that is no answer yet."""
-        return [part.number for part in self.parts.values() if getattr(part, "unsent", "")]
+        return [
+            part.number
+            for part in self.parts.values()
+            if isinstance(part, Answering) and part.unsent
+        ]
 
     def told(self) -> None:
         """Something was answered or typed, so how the work stands may have changed."""

@@ -28,7 +28,7 @@ from .set_checks import (
 __all__ = ["CREDIT", "EACH", "PLAN", "SAME", "read_table"]
 
 EACH, SAME = "own for each person", "the same for all"
-NAMES = tuple(family.name for family in (*FAMILIES, *GONE))
+NAMES = (*(family.name for family in FAMILIES), *(gone.name for gone in GONE))
 SHARE = "a share from 0 to 1, such as"
 USUAL = Credit()
 

@@ -139,13 +139,15 @@ class HandIn(Panel):
             self.stands.value = f'<p class="w2w-about">{escape(own.fault or SAY_WHO)}</p>'
 
     def _pack(self) -> None:
-        person = self.own.person.id
+        person, assigned = self.own.person.id, self.own.assigned
+        if assigned is None:
+            return
         try:
             data, lacks = work_as_zip(self.own.folder, person)
         except NotRead as fault:
             self.said.value = say("fault", str(fault))
             return
-        name = f"{self.own.assigned.name}-{person}.zip"
+        name = f"{assigned.name}-{person}.zip"
         self.saved.value = f"<p>{link('Save the file', name, 'application/zip', data)}</p>"
         missing = [f"It doesn't have {each}, because that isn't in the folder." for each in lacks]
         self.said.value = say("note", "The file is ready. Click the link to save it.", *missing)

@@ -13,13 +13,19 @@ from collections.abc import Callable, Iterable, Iterator
 from contextlib import contextmanager
 from functools import cache, partial
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, TypeVar
 
 from solver import SolverError
 
 from .handed_in import Handed
 
+if TYPE_CHECKING:
+    from distributed import Client, Future, LocalCluster
+
 __all__ = ["NotShared", "shared"]
+
+T = TypeVar("T")
+Mapper = Callable[[Callable[[Handed], T], Iterable[Handed]], Iterable[T]]
 
 PEOPLE, BYTES = 50, 2_000_000  # the most in one piece of work
 AHEAD = 3  # pieces for each worker that are on their way, so that none waits
@@ -34,7 +40,7 @@ class NotShared(SolverError):
 
 
 @contextmanager
-def shared(workers: int = 0, scheduler: str = "") -> Iterator[Callable]:
+def shared(workers: int = 0, scheduler: str = "") -> Iterator[Mapper]:
     """A `map` for `mark_all`, whose work is done by `workers` processes of this computer, or else
     by those that a dask scheduler at the address `scheduler` has. With neither it is Python's own.
 
@@ -53,7 +59,7 @@ def shared(workers: int = 0, scheduler: str = "") -> Iterator[Callable]:
             cluster.close()
 
 
-def _client(workers: int, scheduler: str):
+def _client(workers: int, scheduler: str) -> "tuple[Client, LocalCluster | None]":
     try:
         from distributed import Client, LocalCluster
     except ImportError:
@@ -77,11 +83,14 @@ def _client(workers: int, scheduler: str):
     return Client(cluster), cluster
 
 
-def _mapped(client, score: Callable[[Handed], Any], handed: Iterable[Handed]) -> Iterator[Any]:
+def _mapped(
+    client: "Client", score: Callable[[Handed], T], handed: Iterable[Handed]
+) -> Iterator[T]:
     """What `score` gives for each, in order; only a few pieces are in memory at any time."""
     from distributed import KilledWorker
 
-    waiting, edition = deque(), _edition()
+    waiting: deque[Future] = deque()
+    edition = _edition()
     try:
         for piece in _pieces(handed):
             waiting.append(client.submit(_scored, edition, score, piece, pure=False))
@@ -99,7 +108,7 @@ def _mapped(client, score: Callable[[Handed], Any], handed: Iterable[Handed]) ->
         raise NotShared(f"The workers couldn't grade: {error}. {NOTHING_CHANGED}") from error
 
 
-def _result(client, piece) -> list[Any]:
+def _result(client: "Client", piece: "Future") -> list[T]:
     """What a piece of work came to, however long it takes, while there is a worker to do it."""
     while True:
         try:
@@ -112,7 +121,8 @@ def _result(client, piece) -> list[Any]:
 
 
 def _pieces(handed: Iterable[Handed]) -> Iterator[list[Handed]]:
-    piece, held = [], 0
+    piece: list[Handed] = []
+    held = 0
     for each in handed:
         piece.append(each)
         held += len(each.sheet or b"") + len(each.notebook or b"")
@@ -123,7 +133,7 @@ def _pieces(handed: Iterable[Handed]) -> Iterator[list[Handed]]:
         yield piece
 
 
-def _scored(edition: str, score: Callable[[Handed], Any], piece: list[Handed]) -> list[Any]:
+def _scored(edition: str, score: Callable[[Handed], T], piece: list[Handed]) -> list[T]:
     """One piece of work, as a worker does it; an older workbook there would mark otherwise."""
     if edition != _edition():
         raise NotShared(

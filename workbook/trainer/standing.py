@@ -17,13 +17,16 @@ __all__ = ["due_in_words", "standing"]
 
 def standing(own: OwnSet, now: datetime | None = None) -> Sequence[str]:
     """The sentences, for a set whose person is known; raises NotRead as a sheet does."""
-    count, left = own.assigned.work.count, own.unanswered()
+    if own.sheet is None:
+        return []
+    assigned = own.sheet.assigned
+    count, left = assigned.work.count, own.unanswered()
     said = [_answered(count, left)]
     if left and len(left) < count:
         said.append(f"Not answered yet: {listed(left)}.")
     if unchecked := own.unchecked():
         said.append(f"Typed but not checked: {listed(unchecked)}. Press Check there.")
-    return [*said, *due_in_words(own.assigned, now or datetime.now(UTC))]
+    return [*said, *due_in_words(assigned, now or datetime.now(UTC))]
 
 
 def _answered(count: int, left: Sequence[int]) -> str:

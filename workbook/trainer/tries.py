@@ -109,7 +109,8 @@ def by_tries(
     assigned: Assigned, number: int, case: Case, lines: Sequence[Attempt], odd: Sequence[str]
 ) -> QuestionMark:
     """The mark of a question by its lines, in order of time; `odd` is what is odd besides."""
-    odd, said = [*odd], []
+    odd = [*odd]
+    said: list[str] = []
     tries, unread = _tries(assigned, case, lines, odd)
     if any(line.status != SHOWN for line in lines[len(tries) + len(unread) :]):
         said.append(AFTER_SOLUTION)
@@ -129,7 +130,8 @@ def _tries(
     assigned: Assigned, case: Case, lines: Iterable[Attempt], odd: list[str]
 ) -> tuple[list[_Try], list[_Try]]:
     """The tries before the worked solution was opened, and answers there that cannot be read."""
-    tries, unread = [], []
+    tries: list[_Try] = []
+    unread: list[_Try] = []
     for line in lines:
         if line.status == SHOWN:
             break

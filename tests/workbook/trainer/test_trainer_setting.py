@@ -73,8 +73,11 @@ def test_a_title_and_a_chapter_are_enough():
         ({"name": "../up"}, "“../up” can't be a folder name."),
         ({"name": "week 3"}, "“week 3” can't be a folder name."),
         ({"chapters": ()}, "Nothing is chosen yet. Check a chapter or a kind of problem."),
-        ({"count": "61"}, "You typed “61” for the questions. Type a whole number from 1 to 60."),
-        ({"count": ""}, "The number of questions is empty. Type a whole number from 1 to 60."),
+        (
+            {"questions": "61"},
+            "You typed “61” for the questions. Type a whole number from 1 to 60.",
+        ),
+        ({"questions": ""}, "The number of questions is empty. Type a whole number from 1 to 60."),
         ({"points": "0"}, "You typed “0” for the points of each question. Type a number from"),
         ({"points": "1,5"}, 'Points of each question: "1,5" has a comma'),
         ({"tries": "1.5"}, "You typed “1.5” for the tries. Type a whole number from 1 to 99."),
@@ -92,7 +95,7 @@ def test_what_is_in_the_way_is_said_with_what_was_typed_and_what_to_type(changes
 
 
 def test_all_that_is_in_the_way_is_said_at_once():
-    _, faults = assigned_from(Draft(count="x", points="y", late="z"))
+    _, faults = assigned_from(Draft(questions="x", points="y", late="z"))
     assert 5 == len(faults)
 
 
@@ -447,7 +450,7 @@ def test_nothing_is_worked_out_while_somebody_types(panel):
     assert panel.looking.seen is None
     panel.looking.see.click()
     before = panel.looking.said.value, panel.looking.preview.value
-    panel.form.texts["count"].box.value = "3"
+    panel.form.texts["questions"].box.value = "3"
     assert before == (panel.looking.said.value, panel.looking.preview.value)
 
 
@@ -504,15 +507,15 @@ def test_another_set_of_the_name_is_replaced_only_by_the_button_for_it(panel, co
     assert "python3 -m workbook set week-3-power" in panel.writing.said.value
     place = course / "source" / "week-3-power" / SET_FILE
     before = place.read_bytes()
-    panel.form.texts["count"].box.value = "x"
+    panel.form.texts["questions"].box.value = "x"
     panel.writing.write.click()
     assert "You typed “x” for the questions." in panel.looking.said.value
-    panel.form.texts["count"].box.value = "12"
+    panel.form.texts["questions"].box.value = "12"
     panel.writing.write.click()
     assert "12 questions" in panel.looking.said.value
     assert "Nothing was saved." in panel.writing.said.value
     assert ("", before) == (panel.writing.replace.layout.display, place.read_bytes())
-    panel.form.texts["count"].box.value = "14"  # changed after it was asked: it asks again
+    panel.form.texts["questions"].box.value = "14"  # changed after it was asked: it asks again
     panel.writing.replace.click()
     assert before == place.read_bytes()
     panel.writing.replace.click()

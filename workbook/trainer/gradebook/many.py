@@ -30,7 +30,7 @@ class Scored(NamedTuple):
 class _Rows:
     """Rows to add and to change; each table is then written to with one statement for each."""
 
-    def __init__(self):
+    def __init__(self) -> None:
         self._new: dict[Table, list[dict]] = {t: [] for t in (STUDENT, WORK, PAGE, GRADE, COMMENT)}
         self._changed: dict[Table, list[dict]] = {t: [] for t in (WORK, PAGE, GRADE, COMMENT)}
 

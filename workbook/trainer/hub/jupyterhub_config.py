@@ -33,7 +33,7 @@ def settings_for(*folders):
     return lambda spawner: "" if spawner.user.admin else listed
 
 
-c = get_config()  # noqa: F821 - JupyterHub puts it there
+c = get_config()  # type: ignore[name-defined]  # noqa: F821 - JupyterHub puts it there
 
 c.JupyterHub.bind_url = "http://127.0.0.1:8000"
 c.LocalAuthenticator.allowed_groups = {"pump-class", "pump-trainers"}

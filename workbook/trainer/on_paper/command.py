@@ -9,6 +9,8 @@ import sys
 from collections.abc import Iterator
 from pathlib import Path
 
+from workbook.trainer.command import say_in_utf8
+
 __all__ = ["options", "run"]
 
 MOST_SAID = 20  # sentences about rows that are printed; all of them stand in the file
@@ -59,8 +61,7 @@ def run(options: argparse.Namespace) -> int:
     """Do what the options of the command ask; return the exit status."""
     from solver import SolverError
 
-    for stream in (sys.stdout, sys.stderr):
-        stream.reconfigure(encoding="utf-8")  # × and ≥ are in no code page of Windows' pipes
+    say_in_utf8()
     try:
         for sentence in _steps(options):
             print(sentence, flush=True)

@@ -5,7 +5,7 @@ from typing import NamedTuple
 
 from solver import Case, SolverError
 from solver.sets.sheet_code import SheetCode, sheet_code
-from solver.sets.work_set import cases_for, plan_of
+from solver.sets.work_set import WorkSet, cases_for, plan_of
 from workbook.trainer.assigned import Assigned
 from workbook.trainer.coming_in.people import Person
 
@@ -63,13 +63,18 @@ def sheets_of(
     for number, (kind, _) in enumerate(plan_of(work), 1):
         if kind.why:
             raise SolverError(f"Question {number}: {kind.why} Make a new set to print.")
-    same = () if work.each or not people else cases_for(work, people[0].id)
+    same = () if work.each or not people else _cases(work, people[0].id)
     return tuple(
         Sheet(
             sheet_code(work.code, number, each.id),
             each.id,
             name_of(each),
-            same or cases_for(work, each.id),
+            same or _cases(work, each.id),
         )
         for number, each in enumerate(people[first - 1 : last], first)
     )
+
+
+def _cases(work: WorkSet, person: str) -> tuple[Case, ...]:
+    """A person's problems; none is refused, as each kind was looked at before."""
+    return tuple(case for case in cases_for(work, person) if isinstance(case, Case))

@@ -6,7 +6,7 @@ cells, decimal commas, a mark at its start, rows before the headings. No row is 
 """
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from typing import BinaryIO, NamedTuple
 
 from solver import SolverError
@@ -78,7 +78,7 @@ class TypedFile:
                 self.messages.append(f"Row {row.number} comes before the headings: {quoted(text)}.")
         self._take(heads.cells)
 
-    def _known(self, cells) -> int:
+    def _known(self, cells: Sequence[str]) -> int:
         keys = [_key(cell) for cell in cells]
         asked = sum(QUESTION.fullmatch(key) is not None for key in keys)
         return asked + 1 if set(SHEET) & set(keys) else 0
@@ -121,11 +121,11 @@ class TypedFile:
                 yield self._row(row)
 
     def _row(self, row: Row) -> TypedRow:
-        typed = {what: self._cell(row, at) for what, at in self._at.items()}
-        sheet, who = (typed.pop(name, "") for name in ("sheet", "person"))
-        answers, odd = {}, {}
-        for number in sorted(typed):
-            text = typed[number]
+        sheet, who = self._cell(row, "sheet"), self._cell(row, "person")
+        answers: dict[int, str] = {}
+        odd: dict[int, str] = {}
+        for number in range(1, self.count + 1):
+            text = self._cell(row, number)
             if not text:
                 continue
             if self.separator != "," and may_be_thousands(text):
@@ -137,7 +137,9 @@ class TypedFile:
             answers[number] = text
         return TypedRow(row.number, sheet, who, answers, odd, self._faults(row), self._fits(row))
 
-    def _cell(self, row: Row, at: int) -> str:
+    def _cell(self, row: Row, what: str | int) -> str:
+        """What stands in the column of this; "" where there is none."""
+        at = self._at.get(what, len(row.cells))
         return row.cells[at][:LONGEST].strip() if at < len(row.cells) else ""
 
     def _faults(self, row: Row) -> tuple[str, ...]:

@@ -7,6 +7,8 @@ import argparse
 import sys
 from pathlib import Path
 
+from workbook.trainer.command import say_in_utf8
+
 __all__ = ["options", "run"]
 
 
@@ -45,8 +47,7 @@ def run(options: argparse.Namespace) -> int:
     from .plain import report_text
     from .sections import report
 
-    for stream in (sys.stdout, sys.stderr):
-        stream.reconfigure(encoding="utf-8")  # × and ≥ are in no code page of Windows' pipes
+    say_in_utf8()
     try:
         found = _marked(Path(options.course), options.set)
         written = _written(found, options)

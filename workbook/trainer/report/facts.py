@@ -109,8 +109,9 @@ class _Column:
 class _Gathered:
     """What has been gathered of the marks so far."""
 
-    def __init__(self):
-        self.code, self.people = "", []
+    def __init__(self) -> None:
+        self.code = ""
+        self.people: list[Person] = []
         self.columns: dict[int, _Column] = {}
         self.flaws = Flaws()
 
@@ -137,9 +138,11 @@ class _Gathered:
             _question(number, self.columns[number]) for number in sorted(self.columns)
         )
         first = self.people[0] if self.people else Person("", 0.0, 0.0, 0, 0, False, (), ())
-        nothing = {"points": 0.0, "blank": first.asked, "needs": False, "reasons": ()}
         zeros = (0.0,) * len(first.by_question)
-        gone = [first._replace(person=one, by_question=zeros, **nothing) for one in absent]
+        nothing = first._replace(
+            points=0.0, blank=first.asked, needs=False, reasons=(), by_question=zeros
+        )
+        gone = [nothing._replace(person=one) for one in absent]
         people = tuple(sorted([*self.people, *gone], key=lambda person: person.person))
         return ClassFacts(self.code, people, questions, self.flaws.ranked)
 

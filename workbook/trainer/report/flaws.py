@@ -1,14 +1,23 @@
 """The mistakes of a class: each once, however many questions and kinds of problem it was made in."""
 
-from typing import TYPE_CHECKING, NamedTuple
+from typing import NamedTuple, Protocol
 
 from solver import FAMILIES, Case, Mistake, Step
 from solver.render.text import label_of
+from solver.topics.catalogue import Refused
 
-if TYPE_CHECKING:
-    from workbook.trainer.marking import QuestionMark
+__all__ = ["Answered", "Flaw", "Flaws"]
 
-__all__ = ["Flaw", "Flaws"]
+
+class Answered(Protocol):
+    """An answer to a question of this number; `mistake` is the id of the one it has, or empty."""
+
+    @property
+    def number(self) -> int: ...
+    @property
+    def mistake(self) -> str: ...
+    @property
+    def case(self) -> Case | Refused: ...
 
 
 class Flaw(NamedTuple):
@@ -32,34 +41,37 @@ class Flaw(NamedTuple):
 class Flaws:
     """The mistakes taken so far."""
 
-    def __init__(self):
-        self._found: dict[tuple, _Made] = {}
+    def __init__(self) -> None:
+        self._found: dict[tuple[str, str], _Made] = {}
 
-    def take(self, one: "QuestionMark", person: str) -> None:
-        """Count the mistake of a mark, if it has one."""
-        if not one.mistake:
+    def take(self, one: Answered, person: str) -> None:
+        """Count the mistake of an answer, if it has one that can be put in words."""
+        if not one.mistake or isinstance(one.case, Refused):
             return
         key = _key(one.case, one.mistake)
-        made = self._found.get(key) or self._found.setdefault(key, _Made(one.case, one.mistake))
+        made = self._found.get(key)
+        if made is None:
+            known = next((each for each in one.case.mistakes if each.id == one.mistake), None)
+            if known is None:
+                return
+            made = self._found[key] = _Made(one.case, known)
         made.people[person] = made.questions[one.number] = None
 
     @property
     def ranked(self) -> tuple[Flaw, ...]:
-        """The mistakes that can be put in words, the one that most people made first."""
-        flaws = [made.flaw() for made in self._found.values() if made.known]
-        return tuple(sorted(flaws, key=_order))
+        """The mistakes, the one that most people made first."""
+        return tuple(sorted((made.flaw() for made in self._found.values()), key=_order))
 
 
-def _order(flaw: Flaw) -> tuple:
+def _order(flaw: Flaw) -> tuple[int, tuple[int, ...], str]:
     return -len(flaw.people), flaw.questions, flaw.id
 
 
 class _Made:
     """A mistake, with one problem to take its words from, and where it was made."""
 
-    def __init__(self, case: Case, mistake: str):
-        self.case = case
-        self.known: Mistake | None = next((m for m in case.mistakes if m.id == mistake), None)
+    def __init__(self, case: Case, known: Mistake):
+        self.case, self.known = case, known
         self.people: dict[str, None] = {}
         self.questions: dict[int, None] = {}
 
@@ -90,7 +102,7 @@ def _step(case: Case, mistake: str) -> Step | None:
     return next((step for step in case.steps if step.name == mistake.partition(".")[0]), None)
 
 
-def _key(case: Case, mistake: str) -> tuple:
+def _key(case: Case, mistake: str) -> tuple[str, str]:
     """What makes two mistakes the same: the same thing done to the same formula.
 
     Choices are those of one kind of problem, and so is what was chosen in their place.

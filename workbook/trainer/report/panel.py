@@ -43,7 +43,8 @@ class ClassPanel(Panel):
 
     def __init__(self, course: Path, clock: Callable[[], float] = monotonic):
         super().__init__("w2w-class", clock=clock)
-        self.course, self.found = course, None
+        self.course = course
+        self.found: Gathered | None = None
         names = sets_in(course)
         self.sets = chooser("Set", names, lambda _: None, _newest(course, names))
         self.see = button("Grade and show", self.once(self.look), first=True)
@@ -73,12 +74,12 @@ class ClassPanel(Panel):
             self.said.value = say("note", NO_SETS)
             return
         try:
-            self.found = gathered(self.course, self.sets.value, self._step())
+            found = gathered(self.course, self.sets.value, self._step())
         except SolverError as fault:
             self.said.value = say("missing", str(fault))
             return
-        many = counted(self.found.marked, "sheet")
-        self.said.value = say("worked", f"{many} graded.")
+        self.found = found
+        self.said.value = say("worked", f"{counted(found.marked, 'sheet')} graded.")
         self._show()
 
     def _step(self) -> Callable[[int, int], None]:
@@ -95,7 +96,7 @@ class ClassPanel(Panel):
 
     def _show(self) -> None:
         """What was found, with names or without."""
-        found: Gathered | None = self.found
+        found = self.found
         self.saves.value = ""
         self.keep.layout.display = "" if found and found.facts.people else "none"
         if found:
@@ -105,9 +106,11 @@ class ClassPanel(Panel):
             self.parts.show(report(found.facts, title, notes, hidden=hidden, low=low))
 
     def _save(self) -> None:
-        name, hidden = self.found.assigned.name, self.hidden.value
+        if self.found is None:
+            return
+        name, told, hidden = self.found.assigned.name, self.found.facts, self.hidden.value
         links = [
-            link(one.says, f"{name}-{one.name}.csv", "text/csv", one.made(self.found.facts, hidden))
+            link(one.says, f"{name}-{one.name}.csv", "text/csv", one.made(told, hidden))
             for one in FILES
         ]
         items = "".join(f"<li>{each}</li>" for each in links)

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from html import escape
 from urllib.parse import quote
 
-from ipywidgets import HTML, VBox
+from ipywidgets import HTML, VBox, Widget
 
 from workbook.figures.beside import Beside
 from workbook.figures.frame import LOOK, table_html
@@ -12,6 +12,7 @@ from workbook.figures.view import View
 from workbook.ui.contents import chapters, titles
 from workbook.ui.controls import classed
 
+from .pictures import Pictured
 from .sections import Point, Section
 
 __all__ = ["Parts"]
@@ -23,7 +24,7 @@ FEW = 4  # columns that a telephone has room for
 class Parts:
     """The parts of a report under each other; a picture is drawn anew only where it has changed."""
 
-    def __init__(self):
+    def __init__(self) -> None:
         self.box = VBox()
         self._pictures: dict[str, Beside] = {}
 
@@ -33,16 +34,16 @@ class Parts:
         for section in sections:
             parts.append(HTML(f"<h3>{escape(section.title)}</h3>{_lines(section.lines)}"))
             if section.pictured:
-                parts.append(self._picture(section))
+                parts.append(self._picture(section.title, section.pictured))
             if section.points:
                 parts.append(HTML(_points(section.points)))
             if section.table:
                 parts.append(classed(HTML(_table(section.table)), "w2w-numbers"))
         self.box.children = parts
 
-    def _picture(self, section: Section):
-        beside = self._pictures.setdefault(section.title, Beside("w2w-wide"))
-        beside.show(*section.pictured)
+    def _picture(self, title: str, pictured: Pictured) -> Widget:
+        beside = self._pictures.setdefault(title, Beside("w2w-wide"))
+        beside.show(*pictured)
         return beside.box
 
 

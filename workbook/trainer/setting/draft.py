@@ -6,7 +6,7 @@ There are no widgets here; form.py fills a draft, and fills the form from one.
 from collections.abc import Callable, Mapping
 from datetime import UTC, datetime
 from types import MappingProxyType
-from typing import NamedTuple
+from typing import NamedTuple, TypeVar
 
 from solver import SolverError
 from solver.sets.credit import Credit
@@ -22,6 +22,7 @@ from .boxes import name_in, points_in, share_in, title_in
 
 __all__ = ["Draft", "assigned_from", "draft_of"]
 
+T = TypeVar("T")
 MOST_TRIES = 99
 LATE_FOR_WHAT = "Something is taken off for being late, but no due time is set. Set one."
 
@@ -39,7 +40,7 @@ class Draft(NamedTuple):
     families: tuple[str, ...] = ()
     level: int = 0
     units: str = "us"
-    count: str = "10"
+    questions: str = "10"
     each: bool = True
     points: str = "1"
     tries: str = ""
@@ -59,20 +60,18 @@ class Draft(NamedTuple):
 def assigned_from(draft: Draft) -> tuple[Assigned | None, list[str]]:
     """The set that a draft makes, or None with a sentence for each thing that is in the way."""
     tried = _Tried()
-    title = tried(title_in, draft.title)
-    name = tried(name_in, draft.name, title) if title else None
-    count = tried(whole_number, draft.count, "questions", MOST)
-    work = tried(_work, draft, count or 1)
-    points = tried(points_in, draft.points)
-    tries = tried(whole_number, draft.tries, "tries", MOST_TRIES) if draft.tries.strip() else 0
-    late, credit = (
-        tried(share_in, "Taken off for being late", draft.late or "0"),
-        _credit(draft, tried),
-    )
+    title = tried("", title_in, draft.title)
+    name = tried("", name_in, draft.name, title) if title else ""
+    count = tried(1, whole_number, draft.questions, "questions", MOST)
+    work = tried(None, _work, draft, count)
+    points = tried(0.0, points_in, draft.points)
+    tries = tried(0, whole_number, draft.tries, "tries", MOST_TRIES) if draft.tries.strip() else 0
+    late = tried(0.0, share_in, "Taken off for being late", draft.late or "0")
+    credit = _credit(draft, tried)
     due = draft.due and draft.due.astimezone(UTC)
     if late and not due:
         tried.faults.append(LATE_FOR_WHAT)
-    if tried.faults:
+    if tried.faults or work is None:
         return None, tried.faults
     return Assigned(name, title, work, points, tries, draft.counts, due, late, credit), []
 
@@ -80,24 +79,25 @@ def assigned_from(draft: Draft) -> tuple[Assigned | None, list[str]]:
 class _Tried:
     """Reads one thing after another, and keeps the sentence of each that cannot be read."""
 
-    def __init__(self):
+    def __init__(self) -> None:
         self.faults: list[str] = []
 
-    def __call__(self, reading: Callable, *words):
+    def __call__(self, instead: T, reading: Callable[..., T], *words: object) -> T:
+        """What reading these words gives; `instead` where they cannot be read."""
         try:
             return reading(*words)
         except SolverError as fault:
             self.faults.append(str(fault))
-            return None
+            return instead
 
 
 def _credit(draft: Draft, tried: _Tried) -> Credit:
     return Credit(
         right=draft.right,
-        close=tried(share_in, "A close answer earns", draft.close),
-        mistake=tried(share_in, "A known slip earns", draft.mistake),
+        close=tried(0.0, share_in, "A close answer earns", draft.close),
+        mistake=tried(0.0, share_in, "A known slip earns", draft.mistake),
         by_mistake=dict(draft.by_mistake),
-        each_try=tried(share_in, "Taken off for each earlier try", draft.each_try),
+        each_try=tried(0.0, share_in, "Taken off for each earlier try", draft.each_try),
     )
 
 

@@ -40,7 +40,7 @@ class Form:
             for name, label in (
                 ("title", "Title"),
                 ("name", "Folder name (empty: from the title)"),
-                ("count", f"Questions, 1 to {MOST}"),
+                ("questions", f"Questions, 1 to {MOST}"),
                 ("points", "Points of each question"),
                 ("tries", "Tries at each (empty: no limit)"),
                 ("late", "Taken off for being late, % of the score"),
@@ -68,7 +68,7 @@ class Form:
             classed(VBox([self.chapters.box]), "w2w-wanted"),
             classed(VBox([self.kinds.box]), "w2w-wanted"),
             _heading("The questions"),
-            _grid(text["count"], choice["level"], choice["units"], choice["each"]),
+            _grid(text["questions"], choice["level"], choice["units"], choice["each"]),
             _heading("Points and tries"),
             _grid(text["points"], text["tries"], choice["counts"], text["each_try"]),
             _grid(text["mistake"], text["close"]),

@@ -92,12 +92,11 @@ def _handed_in(course: Path, name: str) -> int:
     return sum(path.is_dir() for path in course.glob(f"submitted/*/{name}"))
 
 
-def _is_asked(course: Path, assigned: Assigned) -> bool:
+def _is_asked(place: Path, assigned: Assigned) -> bool:
     """Whether the set in its place asks these very questions; its points or its due time may differ.
 
     Where its file is damaged, its notebook tells.
     """
-    place = _place(course, assigned.name)
     try:
         asked = read_set_file(place / SET_FILE).work.code
     except SetFault:
@@ -119,15 +118,15 @@ def put(course: Path, assigned: Assigned, now: datetime, *, replace: bool = Fals
         CannotPut: another set stands there and `replace` was not said, or work on its questions is
             in, or its notebook was changed by hand, or the folder cannot be written to.
     """
-    there = standing(course, assigned)
-    other = there and not there.same
-    if other and not replace:
+    there, place = standing(course, assigned), _place(course, assigned.name)
+    other = place if there and not there.same else None
+    if there and other and not replace:
         raise CannotPut(" ".join([*there.says, INSTEAD]))
-    if other and (many := _handed_in(course, assigned.name)) and not _is_asked(course, assigned):
+    if other and (many := _handed_in(course, assigned.name)) and not _is_asked(other, assigned):
         raise CannotPut(IN_USE.format(assigned.name, counted(many, "answer sheet")))
     said: list[str] = []
     try:
-        said += _aside(course, _place(course, assigned.name), now) if other else []
+        said += _aside(course, other, now) if other else []
         page = write_source(assigned, course)
     except (SolverError, CannotWrite) as fault:
         raise CannotPut(" ".join([str(fault), *said])) from fault

@@ -2,7 +2,7 @@
 
 import os
 
-c = get_config()  # noqa: F821 - nbgrader puts it there
+c = get_config()  # type: ignore[name-defined]  # noqa: F821 - nbgrader puts it there
 
 # nbgrader would ask the computer's account, which need not be the name somebody signed in with.
 c.CourseDirectory.student_id = os.environ["JUPYTERHUB_USER"]
