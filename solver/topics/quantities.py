@@ -3,6 +3,7 @@
 from .balance.quantities import BALANCE
 from .conversions.quantities import CONVERSIONS
 from .cost.quantities import COST
+from .efficiency.quantities import EFFICIENCY
 from .head.quantities import HEAD
 from .horsepower.quantities import POWER
 from .insulation.quantities import INSULATION
@@ -12,4 +13,15 @@ from .wet_well.quantities import WET_WELL
 
 __all__ = ["ALL"]
 
-ALL = (*POWER, *COST, *BALANCE, *NAMEPLATE, *INSULATION, *WET_WELL, *CONVERSIONS, *HEAD, *AFFINITY)
+ALL = (
+    *POWER,
+    *EFFICIENCY,
+    *COST,
+    *BALANCE,
+    *NAMEPLATE,
+    *INSULATION,
+    *WET_WELL,
+    *CONVERSIONS,
+    *HEAD,
+    *AFFINITY,
+)

@@ -7,8 +7,20 @@ from solver.algebra.formula import Formula
 from solver.engine.draw import Draw
 from solver.engine.plan import Plan, find_plan
 from solver.topics.constants import KW_PER_HP
+from solver.units.show import exact, with_unit
+from solver.vocabulary import quantity_named
 
-__all__ = ["Worked", "by", "in_horsepower", "in_kilowatts", "noted", "nothing", "round_flow"]
+__all__ = [
+    "Worked",
+    "by",
+    "in_horsepower",
+    "in_kilowatts",
+    "noted",
+    "nothing",
+    "only",
+    "round_flow",
+    "shown",
+]
 
 Worked = Callable[[Mapping[str, float], str, str], float]
 
@@ -29,6 +41,21 @@ def by(formulas: tuple[Formula, ...]) -> Worked:
         return plan(tuple(given), asked, units).run(given)[asked]
 
     return worked
+
+
+def only(values: Mapping[str, float], *wanted: str) -> dict[str, float]:
+    """Some of these values, in their own units; KeyError for one that isn't there."""
+    return {name: values[name] for name in wanted}
+
+
+def shown(name: str, value: float, units: str, write: Callable[[float, str], str] = exact) -> str:
+    """A value of the quantity `name` with its unit in the system, all of it unless told.
+
+    >>> shown("flow", 450, "us"), shown("head", 20.5, "si")
+    ('450 gpm', '20.5 m')
+    """
+    unit = quantity_named(name).unit(units)
+    return with_unit(write(value, unit), unit)
 
 
 def noted(value: float, digits: int = 3) -> float:

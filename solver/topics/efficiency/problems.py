@@ -1,26 +1,23 @@
 """The efficiency chain: how much power each machine passes on, and what motor carries it."""
 
-from solver.engine.family import Family, Level
+from solver.engine.family import Level
+from solver.topics.chapter import Chapter
 from solver.topics.drawn.pumps import machines_in_a_row, pump, pump_near_full_load
 from solver.topics.formulas import POWER
 
-from .judged import judge_loss, judge_meter, judge_report
+from .judgments import judge_loss, judge_meter, judge_report
 
 __all__ = ["EFFICIENCY"]
 
-CHAPTER = "efficiency"
-
-
-def numeric(name: str, tag: str, title: str, asked: str, *levels: Level) -> Family:
-    return Family(name, tag, CHAPTER, title, asked, levels, pump, POWER)
-
+CHAPTER = Chapter("efficiency", POWER)
 
 EFFICIENCY = (
-    numeric(
+    CHAPTER.numeric(
         "pump_efficiency",
         "PE",
         "Pump efficiency from readings",
         "pump_efficiency",
+        pump,
         Level(
             ("water_power", "brake_power"),
             "The {water_power:full} of {place} is {water_power} and its {brake_power:full} is "
@@ -38,11 +35,12 @@ EFFICIENCY = (
             "What is the pump efficiency?",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "motor_efficiency",
         "ME",
         "Motor efficiency from readings",
         "motor_efficiency",
+        pump,
         Level(
             ("brake_power", "motor_power"),
             "The motor of {place} takes in {motor_power} and delivers {brake_power} at its shaft. "
@@ -60,11 +58,12 @@ EFFICIENCY = (
             "{input_power}. What is the motor efficiency?",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "wire_to_water",
         "WW",
         "Wire-to-water efficiency from the meter",
         "overall_efficiency",
+        pump,
         Level(
             ("water_power", "input_power"),
             "The {water_power:full} of {place} is {water_power}. The power meter reads "
@@ -81,11 +80,12 @@ EFFICIENCY = (
             "{input_power} on the power meter. What is the wire-to-water efficiency?",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "efficiencies_in_a_row",
         "ER",
         "Wire-to-water efficiency from its parts",
         "overall_efficiency",
+        pump,
         Level(
             ("pump_efficiency", "motor_efficiency"),
             "{place} has a pump efficiency of {pump_efficiency} and a motor efficiency of "
@@ -98,11 +98,12 @@ EFFICIENCY = (
             "What is the wire-to-water efficiency?",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "pump_from_overall",
         "PO",
         "Pump efficiency from wire-to-water efficiency",
         "pump_efficiency",
+        pump,
         Level(
             ("overall_efficiency", "motor_efficiency"),
             "A test of {place} shows a wire-to-water efficiency of {overall_efficiency}. The "
@@ -115,11 +116,12 @@ EFFICIENCY = (
             "and the drive efficiency is {drive_efficiency}. What is the pump efficiency?",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "one_efficiency",
         "OE",
         "From water to wire with one efficiency",
         "motor_power",
+        pump,
         Level(
             ("water_power", "overall_efficiency"),
             "The {water_power:full} of {place} is {water_power}. The wire-to-water efficiency is "
@@ -137,11 +139,12 @@ EFFICIENCY = (
             "{motor_power:full}?",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "through_the_drive",
         "TD",
         "Through the pump, the drive and the motor",
         "input_power",
+        pump,
         Level(
             ("brake_power", "drive_efficiency", "motor_efficiency"),
             "{place} needs {brake_power} at its shaft. The drive efficiency is "
@@ -161,11 +164,12 @@ EFFICIENCY = (
             "motor efficiency is {motor_efficiency}. How many kilowatts does the power meter read?",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "motor_size",
         "MS",
         "The next standard motor size",
         "motor_size",
+        pump,
         Level(
             ("brake_power",),
             "{place} needs {brake_power} at its shaft. What is the smallest standard motor that "
@@ -186,52 +190,42 @@ EFFICIENCY = (
             scene=pump_near_full_load,
         ),
     ),
-    Family(
+    CHAPTER.judged(
         "most_lost",
         "LM",
-        CHAPTER,
         "Which machine loses the most power",
-        "choice",
-        (
-            Level(
-                ("motor_power", "motor_output", "brake_power", "water_power"),
-                "The motor of {place} takes in {motor_power} and delivers {motor_output} to the "
-                "drive. The drive delivers {brake_power} to the pump, and the water gets "
-                "{water_power}. Which machine loses the most power?",
-            ),
-            Level(
-                ("motor_power", "motor_efficiency", "drive_efficiency", "pump_efficiency"),
-                "The motor of {place} takes in {motor_power}. The motor efficiency is "
-                "{motor_efficiency}, the drive efficiency is {drive_efficiency}, and the pump "
-                "efficiency is {pump_efficiency}. Which machine loses the most power?",
-                find=("motor_output", "brake_power", "water_power"),
-            ),
-        ),
-        machines_in_a_row,
-        POWER,
         judge_loss,
+        machines_in_a_row,
+        Level(
+            ("motor_power", "motor_output", "brake_power", "water_power"),
+            "The motor of {place} takes in {motor_power} and delivers {motor_output} to the "
+            "drive. The drive delivers {brake_power} to the pump, and the water gets "
+            "{water_power}. Which machine loses the most power?",
+        ),
+        Level(
+            ("motor_power", "motor_efficiency", "drive_efficiency", "pump_efficiency"),
+            "The motor of {place} takes in {motor_power}. The motor efficiency is "
+            "{motor_efficiency}, the drive efficiency is {drive_efficiency}, and the pump "
+            "efficiency is {pump_efficiency}. Which machine loses the most power?",
+            find=("motor_output", "brake_power", "water_power"),
+        ),
     ),
-    Family(
+    CHAPTER.judged(
         "impossible_efficiency",
         "IE",
-        CHAPTER,
         "Which report or reading must be wrong",
-        "choice",
-        (
-            Level(
-                (),
-                "Three reports give the efficiencies of pumps at {station}. Which report must be "
-                "wrong?",
-            ),
-            Level(
-                (),
-                "Three people each took readings on a pump at {station}: flow, total dynamic head "
-                "(TDH) and power meter. Which set must have a wrong reading?",
-                judge=judge_meter,
-            ),
-        ),
-        pump,
-        POWER,
         judge_report,
+        pump,
+        Level(
+            (),
+            "Three reports give the efficiencies of pumps at {station}. Which report must be "
+            "wrong?",
+        ),
+        Level(
+            (),
+            "Three people each took readings on a pump at {station}: flow, total dynamic head "
+            "(TDH) and power meter. Which set must have a wrong reading?",
+            judge=judge_meter,
+        ),
     ),
 )

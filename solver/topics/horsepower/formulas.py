@@ -1,6 +1,9 @@
-"""From the water back to the meter: the three horsepowers and the efficiencies between them."""
+"""From the water back to the meter: the three horsepowers, one machine at a time.
 
-from solver.algebra.expression import Expr, Fraction, Known, Mean, Number, Percent
+`POWER` has those of the efficiency topic too: chapters that use the one use the other.
+"""
+
+from solver.algebra.expression import Fraction, Known
 from solver.algebra.formula import Formula, Slip
 from solver.topics.constants import (
     GPM_PER_MGD,
@@ -10,8 +13,7 @@ from solver.topics.constants import (
     WATER_POWER,
     WATER_WEIGHT,
 )
-
-from .formulas_sizing import DRIVE, SIZING
+from solver.topics.efficiency.formulas import DRIVE, EFFICIENCY, LOSSES, used_twice
 
 __all__ = ["POWER"]
 
@@ -19,13 +21,8 @@ flow, daily_flow, head, pressure = map(Known, ("flow", "daily_flow", "head", "pr
 water_power, brake_power, motor_output, motor_power = map(
     Known, ("water_power", "brake_power", "motor_output", "motor_power")
 )
-pump, motor, drive, overall = (
-    Fraction(Known(f"{part}_efficiency")) for part in ("pump", "motor", "drive", "overall")
-)
+pump, motor, drive = (Fraction(Known(f"{part}_efficiency")) for part in ("pump", "motor", "drive"))
 
-LOSSES = "common practice, no source: no machine gives out more than it takes in"
-# With the pump's own efficiency known, the work goes from shaft to wire one machine at a time.
-ONE_BY_ONE = ("pump_efficiency",)
 WIRE = (
     "The motor wastes part of what it takes in, so {motor_power:short} must be bigger than "
     "{brake_power:short}."
@@ -34,26 +31,6 @@ WIRE_BACK = "The motor wastes part of what it takes in, so its shaft delivers le
 DRIVEN = "The motor wastes part of what it takes in, so its input must be bigger than its output."
 ALL_DAY = "The flow for the day is the pumping rate kept up around the clock."
 EXTENSION = "Alabama Extension ANR-0548"
-CHAIN = "Univ. of Nebraska CropWatch, Dorn 2008: motor times pump efficiency is wire to water"
-
-
-def averaged(*parts: str) -> Slip:
-    """The efficiencies averaged where they multiply."""
-    return Slip(
-        "averaged",
-        Mean(tuple(Known(f"{part}_efficiency") for part in parts)),
-        "You averaged the efficiencies. Each machine passes on only part of what it gets from the "
-        "one before, so multiply them.",
-    )
-
-
-def used_twice(expr: Expr, which: str) -> Slip:
-    """One efficiency put in again, as if a second machine had it."""
-    return Slip(
-        "used_twice",
-        expr,
-        f"You used the {which} efficiency twice. Use it once.",
-    )
 
 
 POWER = (
@@ -161,44 +138,5 @@ POWER = (
         systems=("si",),
         back="The meter reads what goes into the motor. Both are in kilowatts.",
     ),
-    Formula(
-        "overall_efficiency",
-        Percent(pump * drive * motor),
-        CHAIN,
-        "Motor, drive and pump pass the power on one after another, so all three efficiencies multiply.",
-        slips=(averaged("pump", "drive", "motor"),),
-    ),
-    Formula(
-        "overall_efficiency",
-        Percent(pump * motor),
-        CHAIN,
-        "The pump gets only what the motor passes on, so the two efficiencies multiply.",
-        slips=(averaged("pump", "motor"),),
-        unless=DRIVE,
-    ),
-    Formula(
-        "overall_efficiency",
-        Percent(water_power / motor_power),
-        LOSSES,
-        "Wire-to-water efficiency compares what the water gets with what the motor takes in.",
-        yields_to=(*ONE_BY_ONE, "overall_efficiency"),
-    ),
-    Formula(
-        "motor_power",
-        water_power / overall,
-        LOSSES,
-        "Wire-to-water efficiency includes every loss, so it takes you from the water straight to the wire.",
-        slips=(
-            used_twice(water_power / overall / overall, "wire-to-water"),
-            Slip(
-                "second_invented",
-                water_power / (overall * Number(0.9)),
-                "You put in a 90% motor efficiency that isn't in the problem. Wire-to-water "
-                "efficiency already includes the motor.",
-            ),
-        ),
-        yields_to=ONE_BY_ONE,
-        back="Wire-to-water efficiency is the share of the motor's input that reaches the water.",
-    ),
-    *SIZING,
+    *EFFICIENCY,
 )

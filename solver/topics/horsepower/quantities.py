@@ -1,6 +1,6 @@
-"""The pump, the three horsepowers and the efficiencies between them."""
+"""What a pump does, the three horsepowers and the meter."""
 
-from solver.units.quantity import Both, Quantity, percent, same
+from solver.units.quantity import Both, Quantity, same
 
 __all__ = ["POWER"]
 
@@ -27,17 +27,4 @@ POWER = (
         also="motor hp, input horsepower, electrical horsepower, ehp, horsepower into the motor"),
     same("input_power", "input power", Both(r"\mathrm{kW}", r"P_\mathrm{in}"), "kW", (0.04, 320), shorts=Both("kW", ""),
         also="input kilowatts, kilowatts at the meter, electric power, power draw"),
-    Quantity("motor_size", Both("nameplate horsepower", "nameplate power"), Both(r"\mathrm{HP}_\mathrm{np}", r"P_\mathrm{n}"), "hp", "kW", (0.5, 400), (0.37, 315),
-        also="rated horsepower, motor rating, rated power, nameplate hp"),
-    percent("motor_load", "motor load", Both(r"\mathrm{Load}", r"\ell"), (20, 115), most=200.0,
-        also="motor loading, percent load"),
-    # Efficiencies
-    percent("pump_efficiency", "pump efficiency", Both(r"\mathrm{Eff}_\mathrm{pump}", r"\eta_\mathrm{p}"), (45, 85),
-        also="pump eff"),
-    percent("motor_efficiency", "motor efficiency", Both(r"\mathrm{Eff}_\mathrm{motor}", r"\eta_\mathrm{m}"), (70, 97),
-        also="motor eff"),
-    percent("drive_efficiency", "drive efficiency", Both(r"\mathrm{Eff}_\mathrm{drive}", r"\eta_\mathrm{d}"), (65, 99),
-        also="drive eff, belt efficiency, vfd efficiency"),
-    percent("overall_efficiency", "wire-to-water efficiency", Both(r"\mathrm{Eff}_\mathrm{ww}", r"\eta_\mathrm{o}"), (28, 82),
-        also="wire to water efficiency, overall plant efficiency, plant efficiency, ope, overall eff"),
 )  # fmt: skip

@@ -4,30 +4,28 @@ from collections.abc import Mapping
 
 from solver.engine.draw import Draw
 from solver.engine.family import Judgement, Option
-from solver.topics.constants import WATER_POWER
 from solver.topics.drawn.pumps import pump
-from solver.topics.drawn.readings import in_kilowatts, noted
-from solver.units.show import exact, figures, with_unit
+from solver.topics.drawn.readings import by, noted, only, shown
+from solver.topics.formulas import POWER
+from solver.units.show import figures
 
 __all__ = ["judge_loss", "judge_meter", "judge_report"]
 
-POWER_UNIT = {"us": "hp", "si": "kW"}
+MACHINES = ("motor", "drive", "pump")
 ROW = ("motor_power", "motor_output", "brake_power", "water_power")
 APART = 1.1  # losses nearer than a tenth are too close to call from readings
+worked = by(POWER)
 
 
 def judge_loss(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
     """What each machine takes in minus what it delivers; the largest is asked."""
-    powers = [values[name] for name in ROW]
-    losses = {
-        machine: powers[at] - powers[at + 1]
-        for at, machine in enumerate(("motor", "drive", "pump"))
-    }
+    powers = only(values, *ROW)
+    losses = {machine: worked(powers, f"{machine}_loss", units) for machine in MACHINES}
     second, most = sorted(losses.values())[-2:]
     if most < second * APART:
         return None
-    text = {m: with_unit(figures(loss), POWER_UNIT[units]) for m, loss in losses.items()}
-    worst = max(losses, key=losses.get)
+    text = {m: shown(f"{m}_loss", loss, units, figures) for m, loss in losses.items()}
+    worst = max(losses, key=lambda machine: losses[machine])
     least_efficient = min(losses, key=lambda machine: values[f"{machine}_efficiency"])
 
     def wrong(machine: str) -> Option:
@@ -44,6 +42,12 @@ def judge_loss(values: Mapping[str, float], units: str, draw: Draw) -> Judgement
     )
 
 
+def _in_a_row(pump_part: float, motor: float, units: str) -> int:
+    """Wire-to-water efficiency to a whole percent."""
+    parts = {"pump_efficiency": pump_part, "motor_efficiency": motor}
+    return round(noted(worked(parts, "overall_efficiency", units), 6))
+
+
 def _report(pump_part: float, motor: float, overall: float) -> str:
     return f"pump {pump_part:g}%, motor {motor:g}%, wire-to-water {overall:g}%"
 
@@ -52,7 +56,7 @@ def judge_report(values: Mapping[str, float], units: str, draw: Draw) -> Judgeme
     """Three reports of pump, motor and wire-to-water efficiency; one is higher than its pump's."""
     pumps = draw.shuffled(range(54, 83, 4))[:3]
     motors = [draw.step(85, 95, 1) for _ in pumps]
-    sets = [(p, m, round(p * m / 100)) for p, m in zip(pumps, motors, strict=True)]
+    sets = [(p, m, _in_a_row(p, m, units)) for p, m in zip(pumps, motors, strict=True)]
     (low, high, _), *possible = sets
     reported = draw.pick((round((low + high) / 2), low + draw.step(2, 4, 1)))
     return Judgement(
@@ -76,22 +80,21 @@ def judge_report(values: Mapping[str, float], units: str, draw: Draw) -> Judgeme
 
 
 def _log(seen: Mapping[str, float], units: str, meter: float) -> str:
-    flow, head = ("gpm", "ft") if units == "us" else ("L/s", "m")
-    parts = ((seen["flow"], flow), (seen["head"], head), (meter, "kW"))
-    return ", ".join(with_unit(exact(value), unit) for value, unit in parts)
+    parts = {**only(seen, "flow", "head"), "input_power": meter}
+    return ", ".join(shown(name, value, units) for name, value in parts.items())
 
 
 def judge_meter(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
     """Three logs of flow, head and meter; one meter reads less than its water gets."""
     seen = [pump(draw, units) for _ in range(3)]
-    constant = WATER_POWER.figure(units).value
-    water = [in_kilowatts(p["flow"] * p["head"] / constant, units) for p in seen]
+    lossless = [{**only(p, "flow", "head"), "overall_efficiency": 100.0} for p in seen]
+    water = [worked(readings, "input_power", units) for readings in lossless]
     low = noted(water[0] / draw.between(1.08, 1.35))
-    carried = [with_unit(f"{kw:.3g}", "kW") for kw in water]
-    meters = [with_unit(exact(p["input_power"]), "kW") for p in seen]
+    carried = [f"{kw:.3g} kW" for kw in water]
+    meters = [shown("input_power", p["input_power"], units) for p in seen]
     return Judgement(
         "{input_power:name} must be bigger than {water_power:name}",
-        f"the water gets {carried[0]}; the meter reads {with_unit(exact(low), 'kW')}",
+        f"the water gets {carried[0]}; the meter reads {shown('input_power', low, units)}",
         Option(
             "below_water",
             _log(seen[0], units, low),

@@ -1,0 +1,56 @@
+"""What the families of one chapter share: its name, its formulas and where they may be set."""
+
+from dataclasses import dataclass
+
+from solver.algebra.formula import Formula
+from solver.engine.family import Family, Judge, Level, Scene
+from solver.scenario import PUMPS, Place
+
+__all__ = ["Chapter"]
+
+
+@dataclass(frozen=True)
+class Chapter:
+    """A maker of the families of a chapter.
+
+    `since` and `revised` are those of the family (catalogue.py). Both makers raise BadDefinition,
+    which says what is wrong with a family.
+    """
+
+    name: str
+    formulas: tuple[Formula, ...]
+    places: tuple[Place, ...] = PUMPS
+
+    def numeric(
+        self,
+        name: str,
+        tag: str,
+        title: str,
+        asked: str,
+        scene: Scene,
+        *levels: Level,
+        since: int = 1,
+        revised: tuple[int, ...] = (),
+    ) -> Family:
+        """A family that asks for a number: the quantity `asked`."""
+        return Family(
+            name, tag, self.name, title, asked, levels, scene, self.formulas,
+            since=since, revised=revised, places=self.places,
+        )  # fmt: skip
+
+    def judged(
+        self,
+        name: str,
+        tag: str,
+        title: str,
+        judge: Judge,
+        scene: Scene,
+        *levels: Level,
+        since: int = 1,
+        revised: tuple[int, ...] = (),
+    ) -> Family:
+        """A family that asks for a choice; each level may have another judge."""
+        return Family(
+            name, tag, self.name, title, "choice", levels, scene, self.formulas, judge,
+            since, revised, self.places,
+        )  # fmt: skip
