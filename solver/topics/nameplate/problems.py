@@ -1,27 +1,294 @@
-"""The nameplate: full-load amps, the overload, the start; here worked by numbers.
+"""The nameplate: three-phase power, load, speed and slip, the overload, the start, by numbers.
 
-`NAMEPLATE` has the whole chapter in the order of teaching, with what the other files judge.
+What is to be judged is in `judgments*.py`. `NAMEPLATE` has the whole
+chapter, in the order of teaching.
 """
 
 from solver.engine.family import Level
+from solver.topics.drawn.legs import AMPS
 
-from .judged import CODE_LETTER, OVERLOAD, SERVICE, TABLE_USE
-from .judged_load import FROM_AMPS, FROM_SPEED
-from .problems_slip import SPEEDS
-from .problems_three_phase import THREE_PHASE, numeric
-from .scenes import nameplate, starting
+from .judgments import CODE_LETTER, OVERLOAD, TABLE_USE
+from .judgments_running import FROM_AMPS, SERVICE
+from .judgments_speed import FROM_SPEED
+from .scenes import (
+    LEGS_READ,
+    READ,
+    nameplate,
+    numeric,
+    off_volts,
+    on_a_drive,
+    running,
+    slipping,
+    speeds,
+    starting,
+)
 
 __all__ = ["NAMEPLATE"]
 
 CODE = "Where the NEC applies, 430.32(A)(1) sets the overload by full-load amps (FLA): "
 PERCENTS = "125% at a service factor of 1.15 or more, otherwise 115%. "
 RISES = "125% at a temperature rise of 40 °C or less, otherwise 115%. "
+
 MOST = (
     "Where a motor won't start, NEC 430.32(C) lets the overload go higher: 140% of full-load amps "
     "(FLA) at a service factor of 1.15 or more, otherwise 130%. "
 )
+
 PLATE = "The nameplate of {place} shows full-load amps (FLA) of {full_load_amps}"
 WITH_FACTOR = f"{PLATE} and a service factor (SF) of {{service_factor}}. "
+
+POWERS = (
+    numeric(
+        "apparent_power",
+        "NA",
+        "Apparent power, in kVA",
+        "apparent_power",
+        running,
+        Level(("line_volts", "line_amps"), f"{READ} What is the apparent power, in kVA?"),
+        Level(("line_volts", *AMPS), f"{LEGS_READ} What is the apparent power, in kVA?"),
+        Level(
+            ("input_power", "power_factor"),
+            "The meter at {place} shows {input_power} at a power factor (PF) of {power_factor}. "
+            "What is the apparent power, in kVA?",
+        ),
+    ),
+    numeric(
+        "three_phase_kilowatts",
+        "NK",
+        "Kilowatts of a three-phase motor",
+        "input_power",
+        running,
+        Level(
+            ("apparent_power", "power_factor"),
+            "{place} draws {apparent_power} at a power factor (PF) of {power_factor}. "
+            "How many kilowatts is that?",
+        ),
+        Level(
+            ("line_volts", "line_amps", "power_factor"),
+            f"{READ} The power factor (PF) is {{power_factor}}. What is the input power, in "
+            "kilowatts?",
+        ),
+        Level(
+            ("line_volts", *AMPS, "power_factor"),
+            f"{LEGS_READ} The power factor (PF) is {{power_factor}}. "
+            "What is the input power, in kilowatts?",
+        ),
+    ),
+    numeric(
+        "amps_from_power",
+        "NL",
+        "Amps from power",
+        "line_amps",
+        running,
+        Level(
+            ("apparent_power", "line_volts"),
+            "{place} draws {apparent_power} at {line_volts} line to line. "
+            "How many amps is that on each leg?",
+        ),
+        Level(
+            ("input_power", "power_factor", "line_volts"),
+            "The meter at {place} shows {input_power} at a power factor (PF) of {power_factor}. "
+            "The supply is {line_volts} line to line. How many amps does each leg carry?",
+        ),
+        Level(
+            ("brake_power", "motor_efficiency", "power_factor", "line_volts"),
+            "The {brake_power:full} of {place} is {brake_power}. The motor efficiency is "
+            "{motor_efficiency} and the power factor (PF) is {power_factor}. The supply is "
+            "{line_volts} line to line. How many amps does each leg carry?",
+        ),
+    ),
+    numeric(
+        "power_factor",
+        "NF",
+        "Power factor",
+        "power_factor",
+        running,
+        Level(
+            ("input_power", "apparent_power"),
+            "The meter at {place} shows {input_power} and {apparent_power}. "
+            "What is the power factor, as a decimal?",
+        ),
+        Level(
+            ("input_power", "line_volts", "line_amps"),
+            f"{READ} The meter shows {{input_power}}. What is the power factor, as a decimal?",
+        ),
+        Level(
+            ("brake_power", "motor_efficiency", "line_volts", "line_amps"),
+            f"{READ} The {{brake_power:full}} is {{brake_power}} and the motor efficiency is "
+            "{motor_efficiency}. What is the power factor, as a decimal?",
+        ),
+    ),
+    numeric(
+        "reactive_power",
+        "NQ",
+        "Reactive power, in kvar",
+        "reactive_power",
+        running,
+        Level(
+            ("apparent_power", "input_power"),
+            "{place} draws {apparent_power}, and its meter shows {input_power}. "
+            "How many kvar does it draw?",
+        ),
+        Level(
+            ("input_power", "power_factor"),
+            "The meter at {place} shows {input_power} at a power factor (PF) of {power_factor}. "
+            "How many kvar does it draw?",
+        ),
+        Level(
+            ("line_volts", "line_amps", "input_power"),
+            f"{READ} The meter shows {{input_power}}. How many kvar does it draw?",
+        ),
+    ),
+    numeric(
+        "capacitor_kvar",
+        "NC",
+        "Capacitor kvar to correct the power factor",
+        "capacitor_kvar",
+        running,
+        Level(
+            ("input_power", "apparent_power", "corrected_apparent_power"),
+            "{place} draws {apparent_power} to get {input_power}. A capacitor has to bring that "
+            "kVA down to {corrected_apparent_power}. How many kvar does it have to supply?",
+        ),
+        Level(
+            ("input_power", "power_factor", "corrected_power_factor"),
+            "The meter at {place} shows {input_power} at a power factor (PF) of {power_factor}. "
+            "A capacitor has to bring the power factor up to {corrected_power_factor}. "
+            "How many kvar does it have to supply?",
+        ),
+        Level(
+            ("line_volts", "line_amps", "input_power", "corrected_power_factor"),
+            f"{READ} The meter shows {{input_power}}. A capacitor has to bring the power factor "
+            "up to {corrected_power_factor}. How many kvar does it have to supply?",
+        ),
+    ),
+)
+
+LOADS = (
+    numeric(
+        "motor_load",
+        "NM",
+        "Motor load from kilowatts, volts and amps",
+        "motor_load",
+        running,
+        Level(
+            ("input_power", "motor_efficiency", "motor_size"),
+            "The {motor_size} motor of {place} draws {input_power} at an efficiency of "
+            "{motor_efficiency}. What percent of its nameplate rating is it carrying?",
+        ),
+        Level(
+            ("line_volts", "line_amps", "power_factor", "motor_efficiency", "motor_size"),
+            f"{READ} The motor is rated {{motor_size}}. At this load its power factor (PF) is "
+            "{power_factor} and its efficiency is {motor_efficiency}. "
+            "What percent of its nameplate rating is it carrying?",
+        ),
+        Level(
+            ("line_volts", *AMPS, "power_factor", "motor_efficiency", "motor_size"),
+            f"{LEGS_READ} The motor is rated {{motor_size}}. At this load its power factor (PF) is "
+            "{power_factor} and its efficiency is {motor_efficiency}. "
+            "What percent of its nameplate rating is it carrying?",
+        ),
+    ),
+    numeric(
+        "load_by_amps",
+        "NI",
+        "Motor load from amps and volts",
+        "load_by_amps",
+        off_volts,
+        Level(
+            ("line_volts", "line_amps", "rated_volts", "full_load_amps"),
+            f"{READ} The nameplate shows {{rated_volts}} and full-load amps (FLA) of "
+            "{full_load_amps}. What is the load from the amps, corrected for the volts?",
+        ),
+        Level(
+            ("line_volts", *AMPS, "rated_volts", "full_load_amps"),
+            f"{LEGS_READ} The nameplate shows {{rated_volts}} and full-load amps (FLA) of "
+            "{full_load_amps}. What is the load from the average amps, corrected for the volts?",
+        ),
+    ),
+)
+
+SPEEDS = (
+    numeric(
+        "synchronous_speed",
+        "NY",
+        "Synchronous speed",
+        "synchronous_speed",
+        speeds,
+        Level(
+            ("frequency", "poles"),
+            "The motor of {place} has {poles} poles, and the supply is {frequency}. "
+            "What is the synchronous speed?",
+        ),
+        Level(
+            ("frequency", "poles"),
+            "A variable-frequency drive runs {place} at {frequency}. The motor has {poles} poles. "
+            "What is the synchronous speed at that frequency?",
+            scene=on_a_drive,
+        ),
+    ),
+    numeric(
+        "slip",
+        "NP",
+        "Slip, in percent",
+        "slip",
+        slipping,
+        Level(
+            ("synchronous_speed", "running_speed"),
+            "The synchronous speed of {place} is {synchronous_speed}. The shaft turns at "
+            "{running_speed}. What is the slip, in percent?",
+        ),
+        Level(
+            ("frequency", "poles", "running_speed"),
+            "The motor of {place} has {poles} poles and runs on {frequency}. {person} measures "
+            "{running_speed} at the shaft. What is the slip, in percent?",
+        ),
+    ),
+    numeric(
+        "running_speed",
+        "NR",
+        "Running speed from slip",
+        "running_speed",
+        slipping,
+        Level(
+            ("synchronous_speed", "slip"),
+            "The synchronous speed of {place} is {synchronous_speed}. The slip is {slip}. "
+            "How fast does the shaft turn?",
+            scene=speeds,
+        ),
+        Level(
+            ("frequency", "poles", "slip"),
+            "The motor of {place} has {poles} poles and runs on {frequency}. The slip is {slip}. "
+            "How fast does the shaft turn?",
+            scene=speeds,
+        ),
+        Level(
+            ("frequency", "poles", "slip_speed"),
+            "A variable-frequency drive runs {place} at {frequency}. The motor has {poles} poles "
+            "and slips {slip_speed} under load. How fast does the shaft turn?",
+            scene=on_a_drive,
+        ),
+    ),
+    numeric(
+        "load_by_slip",
+        "NG",
+        "Motor load from slip",
+        "load_by_slip",
+        speeds,
+        Level(
+            ("synchronous_speed", "rated_speed", "running_speed"),
+            "The synchronous speed of {place} is {synchronous_speed}. The nameplate says "
+            "{rated_speed} at full load. {person} measures {running_speed} at the shaft. "
+            "What is the load from the slip, in percent?",
+        ),
+        Level(
+            ("frequency", "poles", "rated_speed", "running_speed"),
+            "The motor of {place} has {poles} poles and runs on {frequency}. The nameplate says "
+            "{rated_speed} at full load. {person} measures {running_speed} at the shaft. "
+            "What is the load from the slip, in percent?",
+        ),
+    ),
+)
 
 LIMITS = (
     numeric(
@@ -126,5 +393,5 @@ START = (
     ),
 )
 
-NAMEPLATE = (*THREE_PHASE, *FROM_AMPS, *SPEEDS, *FROM_SPEED, *LIMITS, *OVERLOAD, *TABLE_USE,
+NAMEPLATE = (*POWERS, *LOADS, *FROM_AMPS, *SPEEDS, *FROM_SPEED, *LIMITS, *OVERLOAD, *TABLE_USE,
              *SERVICE, *START, *CODE_LETTER)  # fmt: skip

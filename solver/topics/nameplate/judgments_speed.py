@@ -1,28 +1,31 @@
-"""What frequency, poles and slip tell of a motor, as judges of a choice."""
+"""A motor's speed judged: how many poles it has, and what its slip tells of the load."""
 
 from collections.abc import Mapping
 
 from solver.engine.draw import Draw
-from solver.engine.family import Judge, Judgement, Option, Scene
+from solver.engine.family import Judge, Judgement, Level, Option, Scene
+from solver.topics.drawn.readings import by
 from solver.units.show import exact, figures, with_unit
 
-from .scenes import speeds
+from .scenes import FORMULAS, LIVE, judged, speeds
 
-__all__ = ["ABOVE", "FULL", "HEAVY", "LIGHT", "judge_poles", "judge_slip", "slipping_by"]
+__all__ = ["FROM_SPEED"]
 
-LIVE = "Only a qualified person takes readings on live parts."
+worked = by(FORMULAS)
 
 
 def judge_poles(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
     """How many poles a motor has, from its frequency and its nameplate speed."""
     poles = round(values["poles"])
-    field = with_unit(figures(values["synchronous_speed"]), "rpm")
+
+    def turns(count: int) -> str:
+        read = {"frequency": values["frequency"], "poles": float(count)}
+        return with_unit(figures(worked(read, "synchronous_speed", units)), "rpm")
+
+    field = turns(poles)
     options = []
     for count in sorted({2, 4, 6, 8, poles // 2} - {poles, 1}, key=lambda n: abs(n - poles))[:3]:
-        speed = with_unit(figures(120 * values["frequency"] / count), "rpm")
-        says = (
-            f"With {count} poles the field would turn at {speed}. The shaft runs just below that."
-        )
+        says = f"With {count} poles the field would turn at {turns(count)}. The shaft runs just below that."
         if count == poles // 2:
             says = "That is how many pairs of poles it has. Each pair is two poles."
         options.append(Option(f"poles_{count}", f"{count} poles", says))
@@ -42,15 +45,18 @@ LIGHT = ("light", "It is carrying less than full load")
 FULL = ("full", "It is carrying about full load")
 HEAVY = ("heavy", "It is carrying more than full load, or the volts are low")
 ABOVE = ("above", "The speed reading or the frequency is wrong")
+
 SLIPS = {
     "light": (0.3, 0.78), "full": (0.97, 1.03), "heavy": (1.22, 1.5), "above": (-0.5, -0.2),
 }  # fmt: skip
+
 TELLS = {
     "light": "It turns faster than the nameplate speed, but slower than the field.",
     "full": "It turns at about the nameplate speed, so it slips about as much as at full load.",
     "heavy": "It turns slower than the nameplate speed, so it slips more than at full load.",
     "above": "The reading is faster than the field. A motor can't do that on its own power.",
 }
+
 THEN = {
     "light": "Less slip means less load. Nameplate speeds are rounded, so trust it to about 20%.",
     "full": "Full-load slip means about full load. Check it with kilowatts before you change anything.",
@@ -75,10 +81,8 @@ def judge_slip(*kinds: tuple[str, str]) -> Judge:
     """What the slip tells, from these answers to choose."""
 
     def judge(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
-        field, rated, now = (
-            values[f"{which}_speed"] for which in ("synchronous", "rated", "running")
-        )
-        share = (field - now) / (field - rated)
+        read = {f"{of}_speed": values[f"{of}_speed"] for of in ("synchronous", "rated", "running")}
+        share = worked(read, "load_by_slip", units) / 100
         fitting = [kind for kind, (low, high) in SLIPS.items() if low - 0.1 < share < high + 0.1]
         if len(fitting) != 1:
             return None
@@ -87,7 +91,7 @@ def judge_slip(*kinds: tuple[str, str]) -> Judge:
             for id, text in kinds
         }
         right = options.pop(fitting[0])
-        shown = [with_unit(figures(n), "rpm") for n in (field, rated, now)]
+        shown = [with_unit(figures(speed), "rpm") for speed in read.values()]
         return Judgement(
             "compare the slip now with the slip at full load",
             "field {}, nameplate {}, measured {}".format(*shown),
@@ -96,3 +100,46 @@ def judge_slip(*kinds: tuple[str, str]) -> Judge:
         )
 
     return judge
+
+
+FROM_SPEED = (
+    judged(
+        "pole_count",
+        "NZ",
+        "How many poles the motor has",
+        judge_poles,
+        speeds,
+        Level(
+            ("frequency", "rated_speed"),
+            "The nameplate of {place} says {rated_speed} and {frequency}. "
+            "How many poles does the motor have?",
+        ),
+        Level(
+            ("frequency", "running_speed"),
+            "{person} measures {running_speed} at the motor shaft of {place}, under load. The "
+            "supply is {frequency}. How many poles does the motor have?",
+        ),
+    ),
+    judged(
+        "slip_tells",
+        "NE",
+        "What the slip tells you",
+        judge_slip(LIGHT, FULL, HEAVY),
+        slipping_by("light", "full", "heavy"),
+        Level(
+            ("synchronous_speed", "rated_speed", "running_speed"),
+            "The synchronous speed of {place} is {synchronous_speed}. The nameplate says "
+            "{rated_speed} at full load. {person} measures {running_speed} at the shaft. "
+            "What does the slip tell you?",
+        ),
+        Level(
+            ("frequency", "poles", "rated_speed", "running_speed"),
+            "The motor of {place} has {poles} poles and runs on {frequency}. The nameplate says "
+            "{rated_speed} at full load. {person} measures {running_speed} at the shaft. "
+            "What does the slip tell you?",
+            find=("synchronous_speed",),
+            scene=slipping_by("light", "heavy", "above"),
+            judge=judge_slip(LIGHT, HEAVY, ABOVE),
+        ),
+    ),
+)

@@ -1,64 +1,75 @@
-"""Three powers without names, whose amps count, and the code letter, as judges of a choice."""
+"""The nameplate judged: the overload, the code's table, the code letter."""
 
 from collections.abc import Mapping
 
 from solver.engine.draw import Draw
-from solver.engine.family import Judgement, Option
-from solver.topics.limits import too_near
+from solver.engine.family import Judgement, Level, Option
+from solver.topics.drawn.readings import by, noted
+from solver.topics.limits import OVERLOAD_SETTING, against, too_near
 from solver.topics.tables import named_rows
 from solver.units.show import exact, figures, with_unit
 
 from .formulas import code_letter
-from .formulas_three_phase import ROOT_THREE
-from .judges_slip import LIVE
+from .formulas_running import ROOT_THREE
+from .scenes import FORMULAS, judged, nameplate, starting
 
-__all__ = ["CODE", "judge_letter", "judge_names", "judge_share", "judge_use"]
+__all__ = ["CODE_LETTER", "OVERLOAD", "TABLE_USE"]
 
+worked = by(FORMULAS)
 CODE = "Your local code and a licensed electrician have the last word."
 ROWS = 5  # rows of the table of code letters that a question shows
 
 
-def listed(names: list[str]) -> str:
-    """Three or more in a sentence: "1, 2 and 3"."""
-    return f"{', '.join(names[:-1])} and {names[-1]}"
+def overloaded_at(draw: Draw, units: str) -> dict[str, float]:
+    """A nameplate, and an overload that somebody has set within the limit, over it, or far over."""
+    values = nameplate(draw, units)
+    low = values["overload_percent"]
+    zones = ((low - 20, low - 3), (low + 3, low + 12), (low + 19, low + 45))
+    amps = values["full_load_amps"]
+    return values | {
+        "overload_limit": noted(amps * low / 100),
+        "raised_limit": noted(amps * (low + 15) / 100),
+        "overload_setting": noted(amps * draw.between(*draw.pick(zones)) / 100),
+    }
 
 
-def judge_names(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
-    """Three readings without names: kVA is the largest, and kW is kVA times the power factor."""
-    factor, kva = values["power_factor"], values["apparent_power"]
-    kilowatts, kvar = kva * factor, kva * (1 - factor**2) ** 0.5
-    if kilowatts < 1.08 * kvar:
-        return None
-    three = {"kVA": kva, "kW": kilowatts, "kvar": kvar}
-    shown = {unit: f"{value:.3g}" for unit, value in three.items()}
-
-    def named(*order: str) -> str:
-        numbers = [shown[unit] for unit in order]
-        return ", ".join(f"{n} {unit}" for n, unit in zip(numbers, three, strict=True))
-
-    return Judgement(
-        "kVA is the largest; kW is kVA times the power factor",
-        f"{shown['kVA']} kVA × {factor:g} = {shown['kW']} kW",
-        Option(
-            "in_order",
-            named("kVA", "kW", "kvar"),
-            f"The kVA is the largest, and {factor:g} of it is the kW that does the work. {LIVE}",
-        ),
-        (
-            Option(
-                "kw_over_kva",
-                named("kW", "kVA", "kvar"),
-                "That has more kW than kVA. Power factor is never above 1, so kW can't be larger.",
+OVERLOAD = (
+    judged(
+        "overload_setting",
+        "NB",
+        "An overload setting: allowed or not",
+        against(
+            OVERLOAD_SETTING,
+            OVERLOAD_SETTING.rule,
+            ("allowed", "Allowed", f"It is within the first limit. {CODE}"),
+            (
+                "if_it_will_not_start",
+                "Allowed only if the motor won't start at the first limit",
+                f"First find out why the motor needs that much. {CODE}",
             ),
-            Option(
-                "kvar_for_kw",
-                named("kVA", "kvar", "kW"),
-                f"The kW and the kvar are swapped. The kW has to be {factor:g} of the kVA.",
+            (
+                "never",
+                "Not allowed: set it lower",
+                f"Set this high, it would let the winding burn up. {CODE}",
             ),
         ),
-        asks=f"Someone wrote down {listed(draw.shuffled(tuple(shown.values())))} but not what "
-        "they were. Which set of labels is right?",
-    )
+        overloaded_at,
+        Level(
+            ("full_load_amps", "overload_limit", "raised_limit", "overload_setting"),
+            "The nameplate of {place} shows full-load amps (FLA) of {full_load_amps}. NEC 430.32 "
+            "lets you set the overload up to {overload_limit}, or up to {raised_limit} if the "
+            "motor won't start. It is set at {overload_setting}. Is that allowed?",
+        ),
+        Level(
+            ("full_load_amps", "service_factor", "overload_setting"),
+            "NEC 430.32 allows 125% of full-load amps at a service factor of 1.15 or more, "
+            "otherwise 115%. If the motor won't start, it allows 140% or 130%. The nameplate of "
+            "{place} shows {full_load_amps} and a service factor of {service_factor}. "
+            "The overload is set at {overload_setting}. Is that allowed?",
+            find=("overload_limit", "raised_limit"),
+        ),
+    ),
+)
 
 
 def judge_use(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
@@ -98,22 +109,25 @@ def judge_share(values: Mapping[str, float], units: str, draw: Draw) -> Judgemen
     """Conductors at 125 % of the table, against the overload's limit by the nameplate."""
     wires = draw.pick((True, False))
     plate, table = values["full_load_amps"], values["table_amps"]
-    share = values["overload_percent"] / 100
+
+    def carried(amps: float) -> float:
+        return worked({"table_amps": amps}, "conductor_amps", units)
+
+    def set_at(amps: float) -> float:
+        read = {"full_load_amps": amps, "service_factor": values["service_factor"]}
+        return worked(read, "overload_limit", units)
+
     shown = {
-        "of_table": (1.25 * table, f"Conductors have to carry 125% of the table amps. {CODE}"),
-        "of_nameplate": (share * plate, f"The overload goes by the nameplate. {CODE}"),
+        "of_table": (carried(table), f"Conductors have to carry 125% of the table amps. {CODE}"),
+        "of_nameplate": (set_at(plate), f"The overload goes by the nameplate. {CODE}"),
         "table_alone": (table, "Those are the table amps themselves, with no percent applied."),
     }
     if wires:
-        shown["of_nameplate"] = (
-            1.25 * plate,
-            "That starts from the nameplate. Wiring goes by the table.",
-        )
+        from_plate = "That starts from the nameplate. Wiring goes by the table."
+        shown["of_nameplate"] = carried(plate), from_plate
     else:
-        shown["of_table"] = (
-            share * table,
-            "That starts from the table. The overload goes by the nameplate.",
-        )
+        from_table = "That starts from the table. The overload goes by the nameplate."
+        shown["of_table"] = set_at(table), from_table
     options = {
         id: Option(id, with_unit(f"{amps:.3g}", "A"), says) for id, (amps, says) in shown.items()
     }
@@ -129,6 +143,29 @@ def judge_share(values: Mapping[str, float], units: str, draw: Draw) -> Judgemen
         if wires
         else "What is the highest first setting for the overload?",
     )
+
+
+TABLE_USE = (
+    judged(
+        "table_or_nameplate",
+        "NN",
+        "The table or the nameplate",
+        judge_use,
+        nameplate,
+        Level(
+            ("full_load_amps", "table_amps"),
+            "The nameplate of {place} shows full-load amps (FLA) of {full_load_amps}. The code "
+            "table lists {table_amps} for a motor this size. {asks}",
+        ),
+        Level(
+            ("full_load_amps", "table_amps", "service_factor"),
+            "The nameplate of {place} shows full-load amps (FLA) of {full_load_amps} and a service "
+            "factor (SF) of {service_factor}. The code table lists {table_amps}. "
+            "Go by NEC 430.22 and 430.32. {asks}",
+            judge=judge_share,
+        ),
+    ),
+)
 
 
 def judge_letter(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
@@ -164,3 +201,24 @@ def judge_letter(values: Mapping[str, float], units: str, draw: Draw) -> Judgeme
         tuple(Option(letter, letter, says) for letter, says in wrong.items()),
         asks=f"NEC Table 430.7(B), in kVA/hp: {rows}. Which code letter is it?",
     )
+
+
+CODE_LETTER = (
+    judged(
+        "code_letter",
+        "NH",
+        "The code letter for starting",
+        judge_letter,
+        starting,
+        Level(
+            ("starting_kva_per_hp",),
+            "With the rotor locked, the motor of {place} takes {starting_kva_per_hp}. {asks}",
+        ),
+        Level(
+            ("motor_size", "rated_volts", "locked_rotor_amps"),
+            "The {motor_size} motor of {place} has locked-rotor amps (LRA) of {locked_rotor_amps} "
+            "at {rated_volts}. {asks}",
+            find=("starting_kva_per_hp",),
+        ),
+    ),
+)
