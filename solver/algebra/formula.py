@@ -4,34 +4,38 @@ A formula proves itself when it is defined: every name must be in the vocabulary
 on the right must cancel to the unit on the left, in both systems, constants included.
 """
 
-from collections.abc import Collection
+from collections.abc import Collection, Iterable
 from dataclasses import dataclass
 from functools import cached_property
 from math import isclose
+from typing import assert_never
 
 from solver.errors import BadDefinition
-from solver.units.unit import compose
+from solver.units.unit import SYSTEMS, Powers, factors, measure, units
 from solver.vocabulary import quantity_named, spoken
 
 from .expression import (
+    Abs,
     Constant,
     Exponential,
     Expr,
     Fraction,
     Known,
+    Largest,
     Lookup,
+    Mean,
     Number,
     Percent,
     Power,
     Product,
+    Smallest,
+    Sum,
 )
 from .solve import isolate
 from .tree import children, names
+from .typeset import words
 
 __all__ = ["Formula", "Slip"]
-
-SYSTEMS = ("us", "si")
-Dimension = tuple[float, ...]
 
 
 @dataclass(frozen=True)
@@ -49,7 +53,7 @@ class Slip:
     expr: Expr
     says: str
 
-    def __post_init__(self):
+    def __post_init__(self) -> None:
         spoken(self.says, "us")
 
 
@@ -84,9 +88,11 @@ class Formula:
     turns: tuple[str, ...] | None = None
     back: str = ""
 
-    def __post_init__(self):
+    def __post_init__(self) -> None:
         if not (self.source.strip() and self.why.strip()):
             raise BadDefinition(f"formula for {self.result!r}: give both its source and its why")
+        if not isinstance(self.expr, Expr):
+            raise BadDefinition(f"formula for {self.result!r}: {self.expr!r} is no expression")
         spoken(self.why + self.back, "us")
         for slip in self.slips:
             for name in names(slip.expr):
@@ -96,8 +102,18 @@ class Formula:
                 f"formula for {self.result!r}: turns names {sorted(strange)}, which is not in it"
             )
         for system in () if self.empirical else self.systems:
-            wanted = compose(quantity_named(self.result).unit(system))
-            _expect(unit_of(self.expr, system), wanted, f"the formula for {self.result!r}")
+            self._prove(system)
+
+    def _prove(self, system: str) -> None:
+        """Check that its units cancel to that of the result."""
+        wanted = factors(quantity_named(self.result).unit(system))
+        try:
+            _expect(self.expr, wanted, system)
+        except BadDefinition as fault:
+            said = "US" if system == "us" else "metric"
+            raise BadDefinition(
+                f"the formula for {self.result!r}, in {said} units: {fault}"
+            ) from None
 
     def set_aside(self, known: Collection[str]) -> bool:
         """Whether no chain uses it from what is known."""
@@ -139,47 +155,77 @@ class Formula:
             ) from None
 
 
-def unit_of(expr: Expr, system: str) -> tuple[Dimension, float]:
-    """Dimension and scale of an expression in one system; its numbers do not count."""
-    inside = [unit_of(child, system) for child in children(expr)]
+def units_of(expr: Expr, system: str) -> Powers:
+    """The units of an expression in one system, each with its power; its numbers do not count.
+
+    Raises:
+        BadDefinition: a part of it does not take the unit it gets; the sentence tells both.
+    """
     match expr:
-        case Fraction():
-            _expect(inside[0], compose("%"), f"the percentage {expr.of!r}")
-            return compose("")
-        case Percent():
-            _expect(inside[0], compose(""), f"the decimal {expr.of!r}")
-            return compose("%")
         case Known(name):
-            return compose(quantity_named(name).unit(system))
+            return factors(quantity_named(name).unit(system))
         case Constant():
-            return compose(expr.figure(system).unit)
+            return factors(expr.figure(system).unit)
         case Number():
-            return compose("")
-        case Product(over, _):
-            signs = [1] * len(over) + [-1] * (len(inside) - len(over))
-            return _combined(inside, signs)
-        case Power(_, exponent):
-            return _combined(inside, [exponent])
-        case Exponential():
-            _expect(inside[0], compose(""), f"the exponent of {expr!r}")
-            return compose("")
-        case Lookup():
-            which = SYSTEMS.index(system)
-            _expect(inside[0], compose(expr.reads[which]), f"the table of {expr.rule!r}")
-            return compose(expr.gives[which])
-    for unit in inside[1:]:
-        _expect(unit, inside[0], f"the terms of {expr!r}")
-    return inside[0]
+            return {}
+        case Product(over, under):
+            above = [(units_of(factor, system), 1.0) for factor in over]
+            return _multiplied([*above, *((units_of(factor, system), -1.0) for factor in under)])
+        case Power(base, exponent):
+            return _multiplied([(units_of(base, system), exponent)])
+        case Fraction(of):
+            return _taken(of, "%", "", system, "a percent put in as a decimal: ")
+        case Percent(of):
+            return _taken(of, "", "%", system, "a decimal made a percent: ")
+        case Exponential(_, raised):
+            return _taken(raised, "", "", system, "an exponent: ")
+        case Lookup(of):
+            at = SYSTEMS.index(system)
+            return _taken(of, expr.reads[at], expr.gives[at], system, f"the table {expr.rule!r}: ")
+        case Abs(of):
+            return units_of(of, system)
+        case Sum() | Mean() | Largest() | Smallest():
+            first, *others = children(expr)
+            for other in others:
+                where = f"the terms of one {type(expr).__name__} are of one unit: "
+                _expect(other, units_of(first, system), system, where)
+            return units_of(first, system)
+        case _:
+            assert_never(expr)
 
 
-def _combined(units: list[tuple[Dimension, float]], exponents: list[float]):
-    dimension, scale = compose("")
-    for (powers, size), exponent in zip(units, exponents, strict=True):
-        dimension = tuple(d + p * exponent for d, p in zip(dimension, powers, strict=True))
-        scale *= size**exponent
-    return dimension, scale
+def _multiplied(parts: Iterable[tuple[Powers, float]]) -> Powers:
+    """The product of these units, each to its exponent; those that cancel are gone."""
+    found: dict[str, float] = {}
+    for powers, exponent in parts:
+        for name, power in powers.items():
+            found[name] = found.get(name, 0.0) + power * exponent
+    return {name: power for name, power in found.items() if power}
 
 
-def _expect(got: tuple[Dimension, float], wanted: tuple[Dimension, float], where: str) -> None:
-    if got[0] != wanted[0] or not isclose(got[1], wanted[1], rel_tol=1e-9):
-        raise BadDefinition(f"the units in {where} do not cancel: got {got}, wanted {wanted}")
+def _taken(expr: Expr, takes: str, gives: str, system: str, where: str) -> Powers:
+    _expect(expr, factors(takes), system, where)
+    return factors(gives)
+
+
+def _expect(expr: Expr, wanted: Powers, system: str, where: str = "") -> None:
+    got = units_of(expr, system)
+    (dimension, scale), (other, size) = measure(got), measure(wanted)
+    if dimension != other or not isclose(scale, size, rel_tol=1e-9):
+        raise BadDefinition(
+            f"{where}{words(expr, system)} gives {_written(got)}, should give {_written(wanted)}"
+        )
+
+
+def _written(powers: Powers) -> str:
+    """Units as one that the table has, or else as a product: "gal", "gpm·ft/hp"."""
+    if [*powers.values()] == [1]:
+        return next(iter(powers))
+    dimension, scale = measure(powers)
+    for one in units().values():
+        if any(dimension) and one.dimension == dimension and isclose(one.scale, scale):
+            return one.name
+    raised = {name: f"{name}^{abs(p):g}" if abs(p) != 1 else name for name, p in powers.items()}
+    above = "·".join(raised[name] for name, power in powers.items() if power > 0)
+    below = "·".join(raised[name] for name, power in powers.items() if power < 0)
+    return f"{above or 1}/{below}" if below else above or "a plain number"

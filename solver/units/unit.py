@@ -14,7 +14,20 @@ from types import MappingProxyType
 
 from solver.errors import BadDefinition, SolverError
 
-__all__ = ["Unit", "compose", "convert", "find_unit", "unit", "units"]
+__all__ = [
+    "SYSTEMS",
+    "Powers",
+    "Unit",
+    "convert",
+    "factors",
+    "find_unit",
+    "measure",
+    "unit",
+    "units",
+]
+
+SYSTEMS = ("us", "si")  # of units: the customary ones of the United States, and metric
+Powers = Mapping[str, float]  # units by their canonical names, each with its power
 
 DIMENSIONS = ("length", "mass", "time", "current", "temperature", "money")
 _TABLES = Path(__file__).parent
@@ -142,41 +155,50 @@ def find_unit(text: str) -> Unit | None:
     if found or "/" not in key:
         return found
     parts = [exact.get(part) or folded.get(part.casefold()) for part in key.split("/")]
-    return exact.get(_key("/".join(part.name for part in parts))) if all(parts) else None
+    names = [part.name for part in parts if part]
+    return exact.get(_key("/".join(names))) if len(names) == len(parts) else None
 
 
-def compose(expression: str) -> tuple[tuple[int, ...], float]:
-    """The dimension and the SI scale of a product of units, for the unit of a constant.
+@lru_cache(maxsize=1024)
+def factors(expression: str) -> Powers:
+    """The units in a product of units, each with its power, for the unit of a constant.
 
     Spaces part the factors, and all that follows a lone stroke divides: "gpm ft / hp",
     "L/s m / kW". "" and "1" are pure numbers. A name that has a space in it stands alone.
-    A temperature counts as a difference: its offset is left out.
 
     Raises:
         BadDefinition: a factor is not the canonical name of a unit.
 
-    >>> dimension, scale = compose("kW / hp")
+    >>> dict(factors("gpm ft / hp"))
+    {'gpm': 1, 'ft': 1, 'hp': -1}
+    """
+    if expression in units():
+        return MappingProxyType({expression: 1.0} if expression else {})
+    above, _, below = f" {expression} ".partition(" / ")
+    found: dict[str, float] = {}
+    for power, side in ((1, above), (-1, below)):
+        for name in side.split():
+            if name != "1":
+                found[unit(name).name] = found.get(name, 0) + power
+    return MappingProxyType(found)
+
+
+def measure(powers: Powers) -> tuple[tuple[float, ...], float]:
+    """The dimension and the SI scale of units with their powers.
+
+    A temperature counts as a difference: its offset is left out.
+
+    >>> dimension, scale = measure(factors("kW / hp"))
     >>> round(scale, 4)
     1.341
     """
-    whole = units().get(expression)
-    factors = [(1, whole)] if whole else _factors(expression)
-    dimension = [0] * len(DIMENSIONS)
+    dimension = [0.0] * len(DIMENSIONS)
     scale = 1.0
-    for sign, factor in factors:
-        scale = scale * factor.scale if sign > 0 else scale / factor.scale
-        dimension = [sum(pair) for pair in zip(dimension, _signed(sign, factor), strict=True)]
+    for name, power in powers.items():
+        one = unit(name)
+        scale *= one.scale**power
+        dimension = [d + p * power for d, p in zip(dimension, one.dimension, strict=True)]
     return tuple(dimension), scale
-
-
-def _factors(expression: str) -> list[tuple[int, Unit]]:
-    above, _, below = f" {expression} ".partition(" / ")
-    sides = ((1, above), (-1, below))
-    return [(sign, unit(name)) for sign, side in sides for name in side.split() if name != "1"]
-
-
-def _signed(sign: int, factor: Unit) -> list[int]:
-    return [sign * power for power in factor.dimension]
 
 
 def mismatch(got: Unit, asked: Unit) -> str:

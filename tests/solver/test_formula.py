@@ -148,52 +148,72 @@ def test_a_formula_has_a_source_and_one_plain_sentence_on_why(formula, units):
 
 
 def test_units_that_do_not_cancel_are_refused_by_the_name_of_the_result():
-    with pytest.raises(BadDefinition, match=r"formula for 'water_power' do not cancel"):
+    with pytest.raises(
+        BadDefinition, match=r"for 'water_power', in US units: .* gives gpm·ft, should give hp$"
+    ):
         Formula("water_power", flow * head, SOURCE, WHY)
+
+
+def test_a_wrong_unit_is_told_as_the_unit_that_the_equation_gives():
+    with pytest.raises(BadDefinition, match=r"flow × cycle time gives gal, should give gpm$"):
+        Formula("flow", flow * Known("cycle_time"), SOURCE, WHY)
+
+
+def test_what_is_no_expression_is_refused():
+    with pytest.raises(BadDefinition, match="'flow' is no expression"):
+        Formula("flow", "flow", SOURCE, WHY)
 
 
 def test_a_factor_of_the_wrong_size_is_refused_though_its_kind_is_right():
     per_minute = Constant("c", "c", Figure(1, "gph ft / hp"), Figure(102, "L/s m / kW"), SOURCE)
-    with pytest.raises(BadDefinition, match=r"'water_power' do not cancel"):
+    with pytest.raises(BadDefinition, match=r"'water_power', .* gives gpm·hp/gph, should give hp$"):
         Formula("water_power", flow * head / per_minute, SOURCE, WHY)
 
 
 def test_units_that_fit_in_one_system_only_are_refused_unless_only_that_is_named():
     constant = Constant("c", "c", Figure(3960, "gpm ft / hp"), Figure(102, "L/s m / hp"), SOURCE)
     expr = flow * head / constant
-    with pytest.raises(BadDefinition, match=r"'water_power' do not cancel"):
+    with pytest.raises(BadDefinition, match=r"in metric units: .* gives hp, should give kW$"):
         Formula("water_power", expr, SOURCE, WHY)
     assert ("us",) == Formula("water_power", expr, SOURCE, WHY, systems=("us",)).systems
 
 
 def test_terms_of_different_kinds_are_refused():
-    with pytest.raises(BadDefinition, match=r"units in the terms of .* do not cancel"):
+    with pytest.raises(
+        BadDefinition, match=r"of one Sum are of one unit: flow gives gpm, should give hp$"
+    ):
         Formula("water_power", water_power + flow, SOURCE, WHY)
 
 
 def test_readings_of_different_kinds_are_not_averaged():
-    with pytest.raises(BadDefinition, match=r"units in the terms of .* do not cancel"):
+    with pytest.raises(
+        BadDefinition, match=r"of one Mean .* total dynamic head gives ft, should give gpm$"
+    ):
         Formula("flow", Mean((flow, head)), SOURCE, WHY)
 
 
 def test_a_decimal_is_made_only_of_a_percentage():
-    with pytest.raises(BadDefinition, match=r"units in the percentage Known.name='head'"):
+    with pytest.raises(
+        BadDefinition, match=r"as a decimal: total dynamic head gives ft, should give %$"
+    ):
         Formula("brake_power", water_power * Fraction(head), SOURCE, WHY)
 
 
 def test_a_percentage_is_made_only_of_a_pure_number():
-    with pytest.raises(BadDefinition, match=r"units in the decimal Known.name='flow'"):
+    with pytest.raises(BadDefinition, match=r"flow gives gpm, should give a plain number$"):
         Formula("pump_efficiency", Percent(flow), SOURCE, WHY)
 
 
 def test_a_percentage_left_as_it_is_does_not_pass_for_a_decimal():
-    with pytest.raises(BadDefinition, match=r"'brake_power' do not cancel"):
+    with pytest.raises(BadDefinition, match=r"'brake_power', .* gives hp/%, should give hp$"):
         Formula("brake_power", water_power / Known("pump_efficiency"), SOURCE, WHY)
 
 
 def test_a_table_is_asked_only_in_its_own_units():
     table = Lookup(head, max, "table", ("hp", "kW"), ("hp", "kW"))
-    with pytest.raises(BadDefinition, match="units in the table of 'table' do not cancel"):
+    with pytest.raises(
+        BadDefinition, match=r"the table 'table': total dynamic head gives ft, should give hp$"
+    ):
         Formula("motor_size", table, SOURCE, WHY)
 
 

@@ -11,7 +11,7 @@ import pytest
 from solver.errors import BadDefinition, SolverError
 from solver.units import unit as module
 from solver.units.in_pint import compiled, quantity, registry
-from solver.units.unit import Unit, compose, convert, find_unit, unit, units
+from solver.units.unit import Unit, convert, factors, find_unit, measure, unit, units
 
 ALL = tuple(units().values())
 SPELLED = [(one.name, spelling) for one in ALL for spelling in one.spellings]
@@ -213,14 +213,14 @@ def test_a_name_that_no_unit_has_is_refused_with_what_to_write(name, hint):
     ],
 )
 def test_spaces_part_factors_and_all_after_a_stroke_divides(same, expression):
-    dimension, scale = compose(expression)
+    dimension, scale = measure(factors(expression))
     assert unit(same).dimension == dimension
     assert isclose(unit(same).scale, scale, rel_tol=1e-14)
 
 
 def test_a_constant_in_a_unit_nobody_knows_is_refused():
     with pytest.raises(BadDefinition, match=r'No unit is named "furlong"'):
-        compose("gpm furlong / hp")
+        factors("gpm furlong / hp")
 
 
 def test_units_and_reading_do_not_wait_for_pint():
