@@ -31,7 +31,7 @@ class Option:
     text: str
     says: str
 
-    def __post_init__(self):
+    def __post_init__(self) -> None:
         spoken(self.text + self.says, "us")
 
 
@@ -51,7 +51,7 @@ class Judgement:
     wrong: tuple[Option, ...]
     asks: str = ""
 
-    def __post_init__(self):
+    def __post_init__(self) -> None:
         spoken(self.rule + self.numbers + self.asks, "us")
 
 
@@ -112,7 +112,7 @@ class Family:
         """Which form of it this is, from 1."""
         return 1 + len(self.revised)
 
-    def __post_init__(self):
+    def __post_init__(self) -> None:
         if not (self.name.isidentifier() and self.name.islower()):
             raise BadDefinition(f"family {self.name!r}: the name is lower case words joined by _")
         if not re.fullmatch("[A-Z]{2,4}", self.tag):
@@ -139,6 +139,18 @@ class Family:
             )
         for number, level in enumerate(self.levels, 1):
             self._check_level(number, level)
+        self._check_repeats()
+
+    def _check_repeats(self) -> None:
+        """Refuse a level that gives, draws, finds and judges what another does."""
+        first: dict[object, int] = {}
+        for number, level in enumerate(self.levels, 1):
+            does = (frozenset(level.given), level.scene, level.find, level.judge)
+            if first.setdefault(does, number) != number:
+                raise BadDefinition(
+                    f"family {self.name!r}, level {number}: it repeats level {first[does]}. Give "
+                    "other quantities, or a scene or a judge of its own"
+                )
 
     def _check_level(self, number: int, level: Level) -> None:
         rows = [text for row in level.table if not isinstance(row, str) for text in row]

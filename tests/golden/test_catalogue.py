@@ -12,7 +12,7 @@ from . import catalogue
 
 FIRST, *REST = FAMILIES
 NEXT = max(map(int, catalogue.kept())) + 1
-LEVEL = replace(FIRST.levels[-1], since=NEXT)
+LEVEL = replace(FIRST.levels[-1], since=NEXT, scene=lambda *drawn: FIRST.scene(*drawn))
 NEW = replace(FIRST, tag="QQ", name="another", since=NEXT)
 LEFT = Gone(
     FIRST.tag, FIRST.name, FIRST.chapter, FIRST.title, 1, NEXT - 1, (1,) * len(FIRST.levels)

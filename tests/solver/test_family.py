@@ -22,10 +22,18 @@ def scene(chance, units):
     return {"water_power": 12.0, "pump_efficiency": chance.step(60, 80, 1)}
 
 
+def with_scene(level: Level, of) -> Level:
+    """The level with a scene of its own, and so another than the first."""
+    return replace(level, scene=lambda chance, units: of(chance, units))
+
+
+OTHER = with_scene(GOOD, scene)
+
+
 def family(**changes) -> Family:
     fields = {
         "name": "shaft", "tag": "SH", "chapter": "horsepower", "title": "The shaft",
-        "asked": "brake_power", "levels": (GOOD, GOOD), "scene": scene, "formulas": (BRAKE,),
+        "asked": "brake_power", "levels": (GOOD, OTHER), "scene": scene, "formulas": (BRAKE,),
     }  # fmt: skip
     return Family(**fields | changes)
 
@@ -61,7 +69,7 @@ BAD = {
     "revised before it came": ({"since": 3, "revised": (2,)}, "`revised` goes up from `since` 3"),
     "revised twice at once": ({"revised": (2, 2)}, "write the number of the next catalogue"),
     "a level before it came": (
-        {"since": 3, "levels": (GOOD, replace(GOOD, since=2))},
+        {"since": 3, "levels": (GOOD, replace(OTHER, since=2))},
         "levels come one after another",
     ),
     "ten levels": ({"levels": (GOOD,) * 10}, "one figure for the revision and one for the level"),
@@ -117,6 +125,15 @@ def test_a_bad_level_is_refused_by_family_and_number(level, says):
         family(levels=(GOOD, level))
 
 
+@pytest.mark.parametrize(
+    "level", [GOOD, replace(GOOD, question="Shaft: {pump_efficiency}, {water_power}?"),
+              replace(GOOD, given=GOOD.given[::-1])],
+)  # fmt: skip
+def test_a_level_that_repeats_another_of_its_family_is_refused(level):
+    with pytest.raises(BadDefinition, match="'shaft', level 3: it repeats level 1. Give other"):
+        family(levels=(GOOD, OTHER, level))
+
+
 def test_a_scene_whose_machines_cannot_exist_is_said_so_and_not_drawn():
     dull = family(scene=lambda chance, units: {"water_power": 1e-9, "pump_efficiency": 80.0})
     with pytest.raises(BadDefinition, match="'shaft', level 1, us: no draw in 400 keeps every"):
@@ -130,9 +147,12 @@ def test_a_draw_whose_mistake_is_as_good_as_the_answer_is_not_taken():
     level = Level(("full_load_amps", "service_factor"), "{full_load_amps}, {service_factor}: what?")
 
     def with_factor(value):
+        def of(chance, units):
+            return {"full_load_amps": 40.0, "service_factor": value}
+
         return family(
-            asked="service_factor_amps", levels=(level, level), formulas=(margin,),
-            scene=lambda chance, units: {"full_load_amps": 40.0, "service_factor": value},
+            asked="service_factor_amps", levels=(level, with_scene(level, of)), formulas=(margin,),
+            scene=of,
         )  # fmt: skip
 
     assert 46 == pytest.approx(draw(with_factor(1.15), 1).answer)

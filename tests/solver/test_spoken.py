@@ -56,7 +56,7 @@ def test_the_question_the_reason_and_the_slip_are_said_in_the_system_of_the_prob
     asks = "{water_power} at {pump_efficiency}: what is the {brake_power:name}?"
     level = Level(("water_power", "pump_efficiency"), asks)
     for units in ("us", "si"):
-        family = replace(POWER, levels=(level, level), formulas=(formula,))
+        family = replace(POWER, levels=(level, POWER.levels[-1]), formulas=(formula,))
         case = draw(family, 3, units)
         assert case.question.endswith(f"what is the {spoken('{brake_power:name}', units)}?")
         assert f"The {spoken('{water_power:name}', units)} is less." == case.steps[0].why
@@ -69,7 +69,11 @@ def test_a_formula_turned_round_has_the_reason_of_that_direction():
     formula = replace(BRAKE, back="The {water_power:name} is what is left.", slips=())
     for units in ("us", "si"):
         level = Level(("brake_power", "pump_efficiency"), "{brake_power}, {pump_efficiency}?")
-        changes = {"levels": (level, level), "formulas": (formula,), "asked": "water_power"}
+        changes = {
+            "levels": (level, POWER.levels[-1]),
+            "formulas": (formula,),
+            "asked": "water_power",
+        }
         case = draw(replace(POWER, **changes), 5, units)
         assert f"The {spoken('{water_power:name}', units)} is what is left." == case.steps[0].why
         (wrong,) = (m for m in case.mistakes if "divided_by.pump_efficiency" in m.id)
