@@ -130,7 +130,7 @@ def test_a_bad_level_is_refused_by_family_and_number(level, says):
               replace(GOOD, given=GOOD.given[::-1])],
 )  # fmt: skip
 def test_a_level_that_repeats_another_of_its_family_is_refused(level):
-    with pytest.raises(BadDefinition, match="'shaft', level 3: it repeats level 1. Give other"):
+    with pytest.raises(BadDefinition, match=r"'shaft', level 3: it repeats level 1\. Give other"):
         family(levels=(GOOD, OTHER, level))
 
 
