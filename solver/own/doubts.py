@@ -12,22 +12,34 @@ from solver.topics.formulas import FORMULAS
 from solver.units.show import figures, with_unit
 from solver.vocabulary import Quantity, quantity_named, spoken
 
-__all__ = ["contradictions", "disagreement", "shown", "unusual"]
+__all__ = ["beyond_nature", "contradictions", "disagreement", "shown", "unusual"]
 
 AGREE = 0.03  # readings a few percent apart are only rounded; more is a contradiction
 HAIR = 1e-6
-
-
-def shown(value: float, quantity: Quantity, units: str) -> str:
-    """A value of a quantity as a sentence has it, with its unit."""
-    unit = quantity.unit(units)
-    return with_unit(figures(value, unit), unit)
 
 
 IN_AND_OUT = (
     "No machine puts out more than it takes in: {motor_power:name} ≥ {brake_power:name} ≥ "
     "{water_power:name} (common practice, no source)."
 )
+
+
+def shown(value: float, quantity: Quantity, units: str) -> str:
+    """A value of a quantity, in its unit of the system `units`, as a sentence has it."""
+    unit = quantity.unit(units)
+    return with_unit(figures(value, unit), unit)
+
+
+def beyond_nature(value: float, quantity: Quantity, units: str) -> str:
+    """That a value breaks a hard limit of its quantity; "" where it keeps them."""
+    if _possible(value, quantity):
+        return ""
+    above = value > quantity.most
+    side, limit = ("above", quantity.most) if above else ("below", quantity.least)
+    return (
+        f"The {quantity.label(units)} {quantity.comes(units)} to {shown(value, quantity, units)}. "
+        f"It can't be {side} {shown(limit, quantity, units)}."
+    )
 
 
 def _possible(value: float, quantity: Quantity) -> bool:
@@ -39,19 +51,15 @@ def _broken_limits(
     known: Mapping[str, float], links: Mapping[str, Link], units: str
 ) -> Iterator[str]:
     """A sentence for each limit that is broken first: what only follows from one is left out."""
-    broken = {name for name in known if not _possible(known[name], quantity_named(name))}
+    broken = {name for name, value in known.items() if not _possible(value, quantity_named(name))}
     for name, value in known.items():
         follows = name in links and broken.intersection(names(links[name].expr))
         if name not in broken or follows:
             continue
         quantity = quantity_named(name)
-        says = f"The {quantity.label(units)} {quantity.comes(units)} to {shown(value, quantity, units)}."
-        if value > quantity.most and quantity.is_efficiency:
-            yield f"{says} It can't be above 100%. {spoken(IN_AND_OUT, units)}"
-        elif value > quantity.most:
-            yield f"{says} It can't be above {shown(quantity.most, quantity, units)}."
-        else:
-            yield f"{says} It can't be below {shown(quantity.least, quantity, units)}."
+        says = beyond_nature(value, quantity, units)
+        more = value > quantity.most and quantity.is_efficiency
+        yield f"{says} {spoken(IN_AND_OUT, units)}" if more else says
 
 
 def _disagreements(
@@ -70,7 +78,9 @@ def _disagreements(
             )
 
 
-def _applies(formula: Formula, values: Mapping, known: Mapping, units: str) -> bool:
+def _applies(
+    formula: Formula, values: Mapping[str, float], known: Mapping[str, float], units: str
+) -> bool:
     return (
         units in formula.systems
         and not formula.set_aside({*values, formula.result})
@@ -100,7 +110,11 @@ def contradictions(
 
 
 def unusual(known: Mapping[str, float], units: str) -> Iterator[str]:
-    """A sentence for each value outside its usual range that is still possible."""
+    """A sentence for each value outside its usual range that is still possible.
+
+    Values are in the own units of the system `units`; the ranges are common practice, without a
+    source.
+    """
     for name, value in known.items():
         quantity = quantity_named(name)
         low, high = quantity.usual(units)

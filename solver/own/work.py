@@ -16,8 +16,7 @@ from solver.units.reading import Reading, read
 from solver.vocabulary import QUANTITIES, Quantity, quantity_called
 
 from .doubts import contradictions, disagreement, shown, unusual
-from .follows import all_that_follows, fault_on_the_way
-from .missing import missing_says, what_would_unlock
+from .follows import all_that_follows, fault_on_the_way, missing_says, what_would_unlock
 
 __all__ = ["Work", "read_quantity", "work"]
 
@@ -27,6 +26,7 @@ class Work(NamedTuple):
 
     `answer` is None where it could not be worked; then `missing` holds sets of names, each of
     which would unlock it. `known` is everything that follows. `says` is the outcome in words.
+    Values are in the own units of the system `units`; `unit` is the answer's.
     """
 
     find: str
@@ -46,12 +46,15 @@ def work(given: Mapping[str, str | float], find: str, units: str = "us") -> Work
     """Work `find` from the quantities in `given`, as text with units or as plain numbers.
 
     A quantity goes by its name or by any alias, such as "TDH" or "water hp". Plain numbers are in
-    the system's own units; the answer is too. Raises Unreadable for a value
-    that cannot be read, SolverError for a name that is not known.
+    the own units of the system `units`, "us" or "si"; the answer is too.
 
     >>> found = work({"flow": "450 gpm", "head": "62 ft"}, "water_power")
     >>> round(found.answer, 2), found.unit
     (7.05, 'hp')
+
+    Raises:
+        Unreadable: a value cannot be read.
+        SolverError: a name or a system of units is not known, or a quantity is given twice.
     """
     if units not in ("us", "si"):
         raise SolverError(f"Units are “us” or “si”; you gave “{units}”.")
@@ -61,17 +64,16 @@ def work(given: Mapping[str, str | float], find: str, units: str = "us") -> Work
     claimed = values.pop(find, None)
     known, links, faults = all_that_follows(values, units)
     problems = contradictions(values, known, links, units)
-    if find in known:
-        plan = find_plan(tuple(values), find, FORMULAS, units)
-        steps = worked_steps(plan, known)
-        problems += disagreement(asked, claimed, known[find], units)
-        says = f"The {asked.label(units)} {asked.be(units)} {shown(known[find], asked, units)}."
-        answer, missing = known[find], ()
+    answer = known.get(find)
+    steps: tuple[Step, ...] = ()
+    missing: tuple[tuple[str, ...], ...] = ()
+    if answer is not None:
+        steps = worked_steps(find_plan(tuple(values), find, FORMULAS, units), known)
+        problems += disagreement(asked, claimed, answer, units)
+        says = f"The {asked.label(units)} {asked.be(units)} {shown(answer, asked, units)}."
     elif fault := fault_on_the_way(tuple(values), find, faults, units):
-        answer, steps, missing = None, (), ()
         says = f"The {asked.label(units)} can't be calculated: {fault}."
     else:
-        answer, steps = None, ()
         missing = what_would_unlock(values, find, units)
         says = missing_says(asked, missing, units)
     seen = {name: known[name] for name in (*values, *(step.name for step in steps))}
@@ -114,6 +116,10 @@ def _value(quantity: Quantity, value: str | float, units: str) -> float:
 
 
 def read_quantity(text: str, quantity: Quantity, units: str) -> Reading:
-    """The value of one quantity as a reader typed it, in the system's own unit, or Unreadable."""
+    """The value of one quantity as a reader typed it, in the own unit of the system `units`.
+
+    Raises:
+        Unreadable: the sentence says what was got and what to type instead.
+    """
     bare = quantity.is_efficiency
     return read(text, quantity.unit(units), bare_fraction=bare, quantity=quantity)

@@ -8,8 +8,8 @@ from solver import FAMILIES, case_from_code, draw, family_named, grade
 from solver.engine.case import posed
 from solver.errors import Unfit
 from solver.own.record import FIELDS, STATES, Record, examine, lesson, like, read_entries
-from solver.own.record.borne_out import ONLY
 from solver.own.record.fields import SAME
+from solver.own.record.lesson import ONLY
 from solver.units.show import exact, with_unit
 from solver.vocabulary import quantity_named
 

@@ -24,12 +24,10 @@ What a page, a form, a printed sheet or a plot builds on:
 
 from .check import Check, Finding
 from .entries import Fault, Record, read_entries
-from .examine import ALWAYS, CHECKS, Examined, examine
+from .examine import ALWAYS, CHECKS, Examined, Line, examine, limit_lines
 from .fields import FIELDS, GROUPS, Field, field_named
-from .followed import FOLLOWED, Followed
 from .lesson import Exercise, Lesson, lesson, like
-from .limit_lines import Line, limit_lines
-from .trend import Point, Trend, by_pump, trend, trend_of
+from .trend import FOLLOWED, Followed, Point, Trend, by_pump, trend, trend_of
 from .verdict import BEYOND, LOOK, NO_LIMIT, NOT_MEASURED, STATES, WITHIN, Verdict
 
 __all__ = [

@@ -10,18 +10,19 @@ from typing import NamedTuple
 from solver.engine.plan import Link, Plan, find_plan
 from solver.engine.steps import Step, worked_steps
 from solver.errors import NotSolvable, SolverError
+from solver.own.doubts import beyond_nature
 from solver.topics.formulas import FORMULAS
 from solver.units.quantity import Text, in_system
 from solver.vocabulary import quantity_named
 
 from .entries import Record
 from .fields import in_words
-from .verdict import LOOK, NOT_MEASURED, Seen, Verdict, shown
+from .verdict import LOOK, NOT_MEASURED, Seen, Verdict
 
 __all__ = ["Check", "Finding", "checked"]
 
 Judge = Callable[[Seen], Verdict]
-HAIR = 1e-6
+Ways = tuple[tuple[str, ...], ...]
 
 
 @dataclass(frozen=True)
@@ -29,22 +30,21 @@ class Check:
     """What is worked, from which readings, and how it is judged.
 
     `find` is the quantity to be worked and judged; `also` are worked before it where they can be.
-    `ways` are the
-    sets of names, any of which will do; the first that is all known is used. Each name may be a
-    reading, or what an earlier check has worked. `optional` names go in too where they are known,
+    `ways` are the sets of names, any of which will do; the first that is all known is used. Each
+    name may be a reading, or what an earlier check has worked. `optional` names go in too where they are known,
     each set together. `legs` marks a check of three legs, `unless` names what makes it needless,
     `only` a text of the record that must be so. `cautions` are the dangers of its readings.
     """
 
-    name: str
     topic: str
+    name: str
     labels: Text
-    ways: tuple[tuple[str, ...], ...]
+    ways: Ways
     find: str
     judge: Judge
     also: tuple[str, ...] = ()
     legs: bool = False
-    optional: tuple[tuple[str, ...], ...] = ()
+    optional: Ways = ()
     unless: tuple[str, ...] = ()
     only: tuple[str, str] | None = None
     cautions: tuple[str, ...] = ()
@@ -115,7 +115,7 @@ def checked(check: Check, record: Record, known: Mapping[str, float]) -> Finding
 def _judged(check: Check, seen: Seen, worked: Mapping[str, float]) -> Verdict:
     """The verdict; what cannot be is to be looked into, whatever limit it keeps."""
     for name, value in worked.items():
-        if impossible := _wrong(name, value, seen.units):
+        if impossible := beyond_nature(value, quantity_named(name), seen.units):
             return Verdict(
                 LOOK,
                 impossible,
@@ -133,31 +133,23 @@ def _start(
     return wide if _plan(wide, check.find, units) else way
 
 
-def _worked(check: Check, given: Mapping[str, float], units: str) -> tuple:
+def _worked(
+    check: Check, given: Mapping[str, float], units: str
+) -> tuple[dict[str, float], tuple[Step, ...], tuple[Link, ...]]:
     """The quantity, and all on the way, from those given; the steps, and the links used."""
-    worked, steps, links = dict(given), (), ()
+    worked = dict(given)
+    steps: tuple[Step, ...] = ()
+    links: tuple[Link, ...] = ()
     for name in (*check.also, check.find):
-        plan = _plan(tuple(worked), name, units)
-        if plan is None and name != check.find:
-            continue
-        worked = plan.run(worked)
-        steps += worked_steps(plan, worked)
-        links += plan.links
+        if plan := _plan(tuple(worked), name, units):
+            worked = plan.run(worked)
+            steps += worked_steps(plan, worked)
+            links += plan.links
     for name, value in worked.items():
         if not isfinite(value):
             quantity = quantity_named(name)
             raise OverflowError(f"the {quantity.label(units)} {quantity.be(units)} far too large")
     return worked, steps, links
-
-
-def _wrong(name: str, value: float, units: str) -> str:
-    """That a value breaks its hard limit, or nothing."""
-    quantity = quantity_named(name)
-    if quantity.least - HAIR <= value <= quantity.most + HAIR:
-        return ""
-    side, limit = ("above", quantity.most) if value > quantity.most else ("below", quantity.least)
-    says = f"The {quantity.label(units)} {quantity.comes(units)} to {shown(name, value, units)}."
-    return f"{says} It can't be {side} {shown(name, limit, units)}."
 
 
 def _cannot(check: Check, refusal: Exception, units: str) -> Verdict:

@@ -32,7 +32,7 @@ class Day(NamedTuple):
     month: int = 1
     day: int = 1
 
-    def __str__(self):
+    def __str__(self) -> str:
         return f"{self.year:04d}-{self.month:02d}-{self.day:02d}"
 
     @property

@@ -71,13 +71,15 @@ def read_entries(
     """A record from entries as typed, by the names of fields, and a fault for each not read.
 
     `written_in` has the unit of bare numbers where it is not the system's own: a heading may say.
-    Raises SolverError for a system of units other than "us" and "si".
 
     >>> record, faults = read_entries({"pump": "Pump 2", "flow": "450", "motor_size": "ten"})
     >>> record.values, record.unread
     ({'flow': 450.0}, {'motor_size': 'ten'})
     >>> faults[0].says
     '"ten" has no number in it. Type one number, such as 12.5 hp.'
+
+    Raises:
+        SolverError: the system of units is not "us" or "si".
     """
     if units not in ("us", "si"):
         raise SolverError(f"Units are “us” or “si”; you gave “{units}”.")
@@ -140,8 +142,9 @@ class _Found(NamedTuple):
         if one.group == "insulation" and OVER.match(typed):
             plain = OVER.sub("", typed, count=1)
         bare = self.written_in.get(one.name, unit)
-        fraction = one.quantity.is_efficiency and bare == "%"
-        got = read(plain, bare, bare_fraction=fraction, quantity=one.quantity)
+        quantity = quantity_named(one.name)
+        fraction = quantity.is_efficiency and bare == "%"
+        got = read(plain, bare, bare_fraction=fraction, quantity=quantity)
         value = got.value if bare == unit else convert(got.value, bare, unit)
         if one.name == "suction_gauge" and (value < 0 or "inHg" in (got.typed_unit, bare)):
             self._vacuum(abs(value), unit, typed)

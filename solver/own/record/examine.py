@@ -1,19 +1,24 @@
-"""One pump's day worked and judged: what each reading says, what to check next, what to mind."""
+"""One pump's day worked and judged: what each reading says, what to check next, what to mind.
+
+Then the limits of a followed figure as numbers, to be drawn beside its readings.
+"""
 
 from typing import NamedTuple
 
+from solver.engine.plan import Link
 from solver.own.doubts import contradictions, unusual
+from solver.topics.limits import CURRENT_UNBALANCE, NAMEPLATE_AMPS, Limits
+from solver.vocabulary import quantity_named
 
 from .check import Check, Finding, checked
 from .entries import Record
 from .fields import FIELDS, GROUPS, SAME, in_words
-from .on_insulation import INSULATION
-from .on_legs import LEGS
-from .on_motor import MOTOR
-from .on_water import COST, WATER
-from .verdict import LOOK, NOT_MEASURED, STATES
+from .insulation import INSULATION, least
+from .legs import LEGS
+from .verdict import LOOK, NOT_MEASURED, STATES, Seen
+from .wire_to_water import COST, MOTOR, WATER
 
-__all__ = ["ALWAYS", "CHECKS", "Examined", "examine"]
+__all__ = ["ALWAYS", "CHECKS", "Examined", "Line", "examine", "limit_lines"]
 
 ALWAYS = (
     "This record supports your judgment. It never replaces a qualified person, your local codes or "
@@ -75,6 +80,13 @@ class Examined(NamedTuple):
         return next((one for one in self.findings if one.name == name), None)
 
 
+class Line(NamedTuple):
+    """One limit: its value in the unit of the figure, and what it is called."""
+
+    value: float
+    label: str
+
+
 def examine(record: Record) -> Examined:
     """Work and judge all that a record allows.
 
@@ -87,7 +99,8 @@ def examine(record: Record) -> Examined:
     known = dict(record.values)
     known |= {name: known[same] for name, same in SAME.items() if same in known}
     one_phase = record.texts.get("phase") == "1"
-    findings, links = [], {}
+    findings: list[Finding] = []
+    links: dict[str, Link] = {}
     for check in CHECKS:
         if not check.applies(record, known):
             continue
@@ -168,3 +181,44 @@ def _missing(record: Record) -> tuple[str, ...]:
         begun = any(one.group == group and one.name in have for one in FIELDS)
         missing += lacking if begun or not fields else [group]
     return tuple(missing)
+
+
+def limit_lines(name: str, examined: Examined) -> tuple[Line, ...]:
+    """The limits by which the followed figure `name` is judged in a record; none where there are none.
+
+    The nameplate's amps are a limit of the highest leg, so they stand beside the average as well.
+
+    >>> from solver.own.record import examine, read_entries
+    >>> legs = {"amps_a": "25.5", "amps_b": "23", "amps_c": "26.5"}
+    >>> limit_lines("current_unbalance", examine(read_entries(legs)[0]))
+    (Line(value=5, label='good'), Line(value=10, label='acceptable'))
+    """
+    seen = Seen(examined.record, _known(examined))
+    if name == "insulation_at_40":
+        return _insulation(seen, least(seen))
+    if name == "amps_average":
+        named = (NAMEPLATE_AMPS.low, NAMEPLATE_AMPS.high)
+        return tuple(
+            Line(seen.known[at], quantity_named(at).label(seen.units).removeprefix("nameplate "))
+            for at in named
+            if isinstance(at, str) and at in seen.known
+        )
+    if name == CURRENT_UNBALANCE.quantity:
+        good, acceptable = (
+            seen.limit(at) for at in (CURRENT_UNBALANCE.low, CURRENT_UNBALANCE.high)
+        )
+        return Line(good, "good"), Line(acceptable, "acceptable")
+    return ()
+
+
+def _known(examined: Examined) -> dict[str, float]:
+    known = dict(examined.record.values)
+    for found in examined.findings:
+        known |= found.known
+    return known
+
+
+def _insulation(seen: Seen, limits: Limits) -> tuple[Line, ...]:
+    low, high = seen.limit(limits.low), seen.limit(limits.high)
+    lowest = Line(low, "least")
+    return (lowest,) if low == high else (lowest, Line(high, "recommended"))

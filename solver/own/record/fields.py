@@ -43,15 +43,19 @@ class Field:
         return tuple(choice[0] for choice in self.choices)
 
 
-def text(name: str, label: str, *also: str, choices: tuple = ()) -> tuple:
+Choices = tuple[tuple[str, ...], ...]
+Row = tuple[str, str, tuple[str, ...], Choices, bool]  # a field without its group
+
+
+def text(name: str, label: str, *also: str, choices: Choices = ()) -> Row:
     return name, label, also, choices, True
 
 
-def number(name: str, label: str, *also: str) -> tuple:
+def number(name: str, label: str, *also: str) -> Row:
     return name, label, also, (), False
 
 
-def on_each(legs: str, name: str, label: str, *also: str) -> tuple[tuple, ...]:
+def on_each(legs: str, name: str, label: str, *also: str) -> tuple[Row, ...]:
     """The same reading on each leg; {} stands for it: A, also L1; AB, also L1-L2."""
     return tuple(
         number(
@@ -67,7 +71,7 @@ def _numbered(leg: str) -> str:
     return "-".join(f"L{'ABC'.find(x) + 1 or x}" for x in leg)
 
 
-def rolled(turn: int, when: str) -> tuple[tuple, ...]:
+def rolled(turn: int, when: str) -> tuple[Row, ...]:
     """Amps on each leg after the leads were rolled."""
     again = (f"{before}, {after}" for before in LEG_AMPS for after in (when, f"connection {turn}"))
     return on_each("A B C", f"amps_{{}}_{turn}", f"amps on leg {{}}, {when}", *again)
@@ -177,7 +181,6 @@ FIELDS = tuple(
 )
 _NAMED = MappingProxyType({field.name: field for field in FIELDS})
 
-
 # The reading at one minute is the one that formulas call the insulation resistance.
 SAME = MappingProxyType({"insulation": "insulation_1min"})
 TOGETHER = (
@@ -192,7 +195,11 @@ TOGETHER = (
 
 
 def field_named(name: str) -> Field:
-    """The field called `name`; KeyError where there is none."""
+    """The field called `name`.
+
+    Raises:
+        KeyError: there is none.
+    """
     return _NAMED[name]
 
 

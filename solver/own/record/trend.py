@@ -11,9 +11,8 @@ from solver.vocabulary import quantity_named
 from .days import Day, day_of
 from .entries import Record
 from .examine import Examined, examine
-from .followed import FOLLOWED, Followed
 
-__all__ = ["Point", "Trend", "by_pump", "trend", "trend_of"]
+__all__ = ["FOLLOWED", "Followed", "Point", "Trend", "by_pump", "trend", "trend_of"]
 
 RISING, FALLING, STEADY, TOO_FEW = "rising", "falling", "steady", "too few readings"
 FLOAT_NOISE = 1e-9
@@ -23,6 +22,67 @@ RULE = (
     "half. With an odd number, the middle one is skipped. A change of more than {share} is rising "
     "or falling. After steady readings, a last one twice that far off is sudden. "
     "This is our own rule (common practice, no source)."
+)
+
+
+class Followed(NamedTuple):
+    """A figure that is followed over the years.
+
+    `steady` is the change that still counts as steady: a percent of the earlier half, or with
+    `points` that many percentage points.
+    """
+
+    name: str
+    check: str
+    steady: float
+    rising: str
+    falling: str
+    points: bool = False
+
+    @property
+    def share(self) -> str:
+        """The change that still counts as steady, in words."""
+        return f"{self.steady:g} percentage points" if self.points else f"{self.steady:g}%"
+
+
+FOLLOWED = (
+    Followed(
+        "insulation_at_40",
+        "insulation_at_40",
+        30,
+        "Drier or cleaner than before, or a different test voltage. Write down what was done.",
+        "Moisture, dirt or age may be getting into the winding. Check it before it reaches the minimum.",
+    ),
+    Followed(
+        "amps_average",
+        "current_unbalance",
+        10,
+        "More load: solids, a tight bearing, a valve or main that changed. Or lower volts.",
+        "It moves less water: wear, a clog, a closed valve. Compare with the flow.",
+    ),
+    Followed(
+        "current_unbalance",
+        "current_unbalance",
+        2,
+        "A connection, a splice, a contact or a winding may be going bad, or the supply has changed.",
+        "The legs are more even. Write down what was done.",
+        points=True,
+    ),
+    Followed(
+        "overall_efficiency",
+        "overall_efficiency",
+        3,
+        "Better than before: a repair, or a reading to double-check. Write down what was done.",
+        "Wear, a clog or water leaking back: you lose more of the power you pay for.",
+        points=True,
+    ),
+    Followed(
+        "energy_per_volume",
+        "energy_per_volume",
+        10,
+        "It takes more energy to pump the same volume: wear, a clog, more head, or water leaking back.",
+        "It takes less energy to pump the same volume: a repair, less head, or a reading to double-check.",
+    ),
 )
 
 
@@ -65,13 +125,18 @@ def by_pump(records: Sequence[Record]) -> dict[tuple[str, str], list[Record]]:
 def trend(records: Sequence[Record]) -> tuple[Trend, ...]:
     """The trends of one pump, from its records in any order; one for each figure followed.
 
-    Raises SolverError where the records are of several pumps, or in several systems of units.
+    Raises:
+        SolverError: the records are of several pumps, or in several systems of units.
     """
     return trend_of([examine(record) for record in records])
 
 
 def trend_of(examined: Sequence[Examined]) -> tuple[Trend, ...]:
-    """The same for records that are examined already."""
+    """The same for records that are examined already.
+
+    Raises:
+        SolverError: as `trend`.
+    """
     if len({_pump(one.record) for one in examined}) > 1:
         raise SolverError("These records are from more than one pump. Take one pump at a time.")
     if len({one.record.units for one in examined}) > 1:

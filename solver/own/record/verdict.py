@@ -3,8 +3,8 @@
 from collections.abc import Mapping
 from typing import NamedTuple
 
+from solver.own import doubts
 from solver.topics.limits import Limits
-from solver.units.show import figures, with_unit
 from solver.vocabulary import quantity_named
 
 from .entries import Record
@@ -66,9 +66,8 @@ class Seen(NamedTuple):
 
 
 def shown(name: str, value: float, units: str) -> str:
-    """A value of a quantity as it is written, with its unit."""
-    unit = quantity_named(name).unit(units)
-    return with_unit(figures(value, unit), unit)
+    """A value of the quantity `name` as it is written, with its unit."""
+    return doubts.shown(value, quantity_named(name), units)
 
 
 def above(value: float, limit: float) -> bool:

@@ -1,5 +1,7 @@
 """Insulation to ground and winding resistance, judged by IEEE 43, NETA MTS and EASA AR100."""
 
+from functools import partial
+
 from solver.topics.insulation.judged_readings import TOO_GOOD
 from solver.topics.insulation.scenes import LOW
 from solver.topics.limits import (
@@ -28,7 +30,7 @@ from .verdict import (
     no_limit,
 )
 
-__all__ = ["INSULATION"]
+__all__ = ["INSULATION", "least"]
 
 TESTED = ("insulation", "electrical")
 OLDER = "before 1970"
@@ -144,12 +146,7 @@ def resistance(seen: Seen) -> Verdict:
 
 
 OHMS = ("ohms_12", "ohms_23", "ohms_31")
-
-
-def check(name: str, label: str, ways: tuple, find: str, judge, **more) -> Check:
-    return Check(name, "insulation", label, ways, find, judge, cautions=TESTED, **more)
-
-
+check = partial(Check, "insulation", cautions=TESTED)
 INSULATION = (
     check("test_volts", "test volts", (("test_volts", "rated_volts"),), "test_volts", volts_of_test),
     check(

@@ -1,5 +1,14 @@
-"""Volts and amps on three legs, judged by the limits of the phase balance chapter."""
+"""Volts and amps on three legs, and amps after the leads are rolled, by the phase balance chapter.
 
+A high leg that stays with the line points to the supply; one that moves with the motor lead, to the
+motor, its cable or a splice (pump makers' manuals).
+"""
+
+from collections.abc import Sequence
+from functools import partial
+from itertools import pairwise
+
+from solver.topics.balance.judgments_leads import CLEAR, CONNECTIONS
 from solver.topics.limits import (
     CURRENT_UNBALANCE,
     DERATED,
@@ -8,13 +17,18 @@ from solver.topics.limits import (
     Limits,
 )
 
-from .check import Check
-from .rolling import AMPS, TURNS, readings, rolled
+from .check import Check, Judge
 from .verdict import BEYOND, LOOK, WITHIN, Seen, Verdict, above, at_most
 
-__all__ = ["LEGS", "VOLTS"]
+__all__ = ["AMPS", "LEGS", "TURNS", "VOLTS", "cause", "derated_load", "high_leg"]
 
 VOLTS = ("volts_ab", "volts_bc", "volts_ca")
+AMPS, TURNS = ("amps_a", "amps_b", "amps_c"), ("", "_2", "_3")
+STANDS_OUT = 0.01  # a high leg is told from the next by this share of the average, or not at all
+STAYS_OR_MOVES = (
+    "high leg stays with the line: supply; high leg moves with the lead: motor, cable or splice"
+)
+PRACTICE = "common practice, no source"
 ONE_PHASE = ("phase", "1")
 OFF_NAMEPLATE = 0.10
 EVEN_SUPPLY = (
@@ -100,12 +114,72 @@ def derated_load(seen: Seen) -> Verdict:
     )
 
 
-def check(name: str, label: str, ways: tuple, find: str, judge, **more) -> Check:
-    return Check(
-        name, "legs", label, ways, find, judge, legs=True, cautions=("electrical",), **more
-    )
+def high_leg(seen: Seen, turn: str) -> str | None:
+    """The leg with the most amps; None where it hardly stands out."""
+    amps = {leg: seen.known[f"amps_{leg.lower()}{turn}"] for leg in "ABC"}
+    first, second, _ = sorted(amps, key=amps.__getitem__, reverse=True)
+    average = sum(amps.values()) / 3
+    return first if amps[first] - amps[second] >= STANDS_OUT * average else None
 
 
+def cause(high: Sequence[str | None]) -> tuple[str, str]:
+    """What the high legs of two or three connections say, and what to look at.
+
+    >>> cause(["A", "A", "A"])[0]
+    'The high leg stays on line A, whichever lead is on it. The cause is in the supply.'
+    >>> cause(["A", "B", "C"])[0]
+    'The high leg moves with its lead (A, then B, then C). The cause is the motor, its cable or a splice.'
+    """
+    legs = [leg for leg in high if leg]
+    if len(legs) < len(high):
+        return (
+            "No leg is off by as much as 1% of the average, so rolling the leads tells you nothing.",
+            "",
+        )
+    path = ", then ".join(legs)
+    moved = {("ABC".index(after) - "ABC".index(before)) % 3 for before, after in pairwise(legs)}
+    if moved == {0}:
+        says = f"The high leg stays on line {legs[0]}, whichever lead is on it. The cause is in the supply."
+        return says, f"Check the supply of line {legs[0]}: fuse, contact, connection, transformer."
+    if len(moved) == 1:
+        says = f"The high leg moves with its lead ({path}). The cause is the motor, its cable or a splice."
+        return says, "Check the splice and the cable of that lead, then the winding."
+    says = f"The high leg goes {path}. That follows neither the line nor the lead."
+    return says, "Read all the connections again at the same load."
+
+
+def best(seen: Seen, turns: tuple[str, ...]) -> str:
+    """Which connection to keep, where one is clearly best."""
+    size = {turn: seen.known[f"current_unbalance{turn}"] for turn in turns}
+    first, second, *_ = sorted(size, key=size.__getitem__)
+    if size[second] - size[first] < CLEAR:
+        return "No connection is clearly better."
+    name = CONNECTIONS[TURNS.index(first)].lower()
+    return f"The lowest unbalance is {size[first]:.3g}%, {name}. Keep that connection, and check the rotation."
+
+
+def rolled(turns: tuple[str, ...]) -> Judge:
+    """A judge of these connections: where the cause is, and the least unbalance among them."""
+
+    def judge(seen: Seen) -> Verdict:
+        low, high = seen.limit(CURRENT_UNBALANCE.low), seen.limit(CURRENT_UNBALANCE.high)
+        least = min(seen.known[f"current_unbalance{turn}"] for turn in turns)
+        state = (WITHIN, LOOK, BEYOND)[above(least, low) + above(least, high)]
+        says, look = cause([high_leg(seen, turn) for turn in turns])
+        keep = best(seen, turns)
+        then = f"{look} {keep}".strip() if above(seen.known["current_unbalance"], low) else ""
+        rule = f"{STAYS_OR_MOVES}; {CURRENT_UNBALANCE.rule}"
+        return Verdict(state, f"{says} {keep}", rule, PRACTICE, then)
+
+    return judge
+
+
+def readings(turns: tuple[str, ...]) -> tuple[str, ...]:
+    return tuple(f"{leg}{turn}" for turn in turns for leg in AMPS)
+
+
+of_one_phase = partial(Check, "legs", only=ONE_PHASE, cautions=("electrical",))
+check = partial(Check, "legs", legs=True, cautions=("electrical",))
 LEGS = (
     check(
         "volts_level", "volts against the nameplate",
@@ -128,15 +202,13 @@ LEGS = (
         ((*AMPS, "full_load_amps", "service_factor"), (*AMPS, "full_load_amps")),
         "amps_highest", amps_against_nameplate, also=("service_factor_amps",),
     ),
-    Check(
-        "volts_of_one_phase", "legs", "volts of one phase against the nameplate",
+    of_one_phase(
+        "volts_of_one_phase", "volts of one phase against the nameplate",
         (("volts_ab", "rated_volts"),), "volts_ab", volts_of_one_phase,
-        only=ONE_PHASE, cautions=("electrical",),
     ),
-    Check(
-        "amps_of_one_phase", "legs", "amps of one phase against the nameplate",
+    of_one_phase(
+        "amps_of_one_phase", "amps of one phase against the nameplate",
         (("amps_a", "full_load_amps", "service_factor"), ("amps_a", "full_load_amps")),
         "amps_a", amps_of_one_phase, also=("service_factor_amps",),
-        only=ONE_PHASE, cautions=("electrical",),
     ),
 )  # fmt: skip
