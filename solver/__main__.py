@@ -8,6 +8,8 @@ import argparse
 import json
 import sys
 from collections.abc import Sequence
+from io import TextIOWrapper
+from typing import NoReturn
 
 from . import FAMILIES, Case, SolverError, case_from_code, draw, family_named, grade
 from .own.work import work
@@ -34,7 +36,7 @@ EXAMPLES = {
 class Parser(argparse.ArgumentParser):
     """An argument parser whose errors are one line that says what to type."""
 
-    def error(self, message: str):
+    def error(self, message: str) -> NoReturn:
         command = self.prog.split()[-1]
         example = EXAMPLES.get(command, EXAMPLES["draw"])
         self.exit(2, f"{message[:1].upper()}{message[1:]}. For example, type: {example}\n")
@@ -99,7 +101,7 @@ def _negatives_kept(arguments: Sequence[str] | None) -> list[str]:
     return given
 
 
-def _print(options: argparse.Namespace, data, text: str) -> None:
+def _print(options: argparse.Namespace, data: object, text: str) -> None:
     print(json.dumps(data, ensure_ascii=False, indent=2) if options.json else text)
 
 
@@ -159,5 +161,6 @@ _COMMANDS = {
 
 if __name__ == "__main__":
     for stream in (sys.stdout, sys.stderr):
-        stream.reconfigure(encoding="utf-8")  # × and ≥ are in no code page of Windows' pipes
+        if isinstance(stream, TextIOWrapper):
+            stream.reconfigure(encoding="utf-8")  # × and ≥ are in no code page of Windows' pipes
     sys.exit(main())

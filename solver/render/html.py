@@ -73,7 +73,9 @@ def rule_html(step: Step, units: str) -> str:
 
 
 def numbers_html(step: Step, known: Known, given: Known, units: str) -> str:
-    """A step with its numbers put in, and no result: the last hint."""
+    """A step with its numbers put in, and no result: the last hint. A judgment has its rule alone."""
+    if step.expr is None:
+        return rule_html(step, units)
     text = f"{label_of(step.name, units)} = {numbers(step.expr, units, known, given, cancel=True)}"
     shown = numbers(step.expr, units, known, given, HTML, cancel=True)
     return _heard_as(text, _equation(step.name, units, shown))

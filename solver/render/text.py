@@ -1,4 +1,4 @@
-"""A Case, a Verdict or worked numbers as text or JSON (HTML: render_html.py). No arithmetic."""
+"""A Case, a Verdict or worked numbers as text or JSON (HTML: html.py). No arithmetic."""
 
 from collections.abc import Mapping, Sequence
 from typing import Any

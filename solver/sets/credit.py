@@ -34,7 +34,7 @@ def share_of(credit: Credit, verdict: Verdict, tries: int) -> float:
     shares = {
         RIGHT: credit.right,
         NEAR: credit.close,
-        MISTAKE: credit.by_mistake.get(verdict.mistake, credit.mistake),
+        MISTAKE: credit.by_mistake.get(verdict.mistake or "", credit.mistake),
     }
     share = shares.get(verdict.status, 0.0) - credit.each_try * max(0, tries - 1)
     return round(min(1.0, max(0.0, share)), 9)  # without the dust of binary fractions

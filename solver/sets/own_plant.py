@@ -69,7 +69,7 @@ def set_at(family: Family, plant: Plant) -> tuple[Pump, ...]:
     return tuple(pump for pump in plant.places if pump.kind in kinds)
 
 
-def plant_of(table: Mapping) -> Plant:
+def plant_of(table: Mapping[str, object]) -> Plant:
     """The plant of a table, as a set's file has it.
 
     >>> plant = plant_of({
@@ -83,9 +83,9 @@ def plant_of(table: Mapping) -> Plant:
     Raises:
         SolverError: the sentence names the key, what was got and what to write.
     """
-    _known_keys("plant", table, KEYS)
+    table = _table("plant", table, KEYS)
     units = table.get("units", "us")
-    if units not in ("us", "si"):
+    if not (isinstance(units, str) and units in ("us", "si")):
         raise SolverError(f"In plant, write units as “us” or “si”; you wrote {_shown(units)}.")
     pumps = _listed("plant.pumps", table.get("pumps"))
     if not pumps:
@@ -99,7 +99,7 @@ def plant_of(table: Mapping) -> Plant:
     )
 
 
-def table_of(plant: Plant) -> dict:
+def table_of(plant: Plant) -> dict[str, object]:
     """The table that gives this plant again, of texts, numbers, lists and dicts."""
     pumps = [
         {**pump._asdict(), "ranges": {name: [low, high] for name, low, high in pump.ranges}}
@@ -110,15 +110,15 @@ def table_of(plant: Plant) -> dict:
 
 
 def _pump(which: str, table: object, units: str) -> Pump:
-    _known_keys(which, table, PUMP_KEYS)
-    name = _text(f"the name of {which}", table.get("name"))
-    station = _text(f"the station of {which}", table.get("station"))
-    kind = table.get("kind", kind_of(Place(name, station)))
-    if kind not in KINDS:
+    keys = _table(which, table, PUMP_KEYS)
+    name = _text(f"the name of {which}", keys.get("name"))
+    station = _text(f"the station of {which}", keys.get("station"))
+    kind = keys.get("kind", kind_of(Place(name, station)))
+    if not (isinstance(kind, str) and kind in KINDS):
         raise SolverError(
             f"Write the kind of {which} as “lift”, “booster” or “plant”; you wrote {_shown(kind)}."
         )
-    ranges = table.get("ranges", {})
+    ranges = keys.get("ranges", {})
     if not isinstance(ranges, Mapping):
         raise SolverError(
             f"Write the ranges of {which} like flow = [300, 900]; you wrote {_shown(ranges)}."
@@ -127,9 +127,9 @@ def _pump(which: str, table: object, units: str) -> Pump:
     return Pump(name, station, kind, tuple(sorted(found)))
 
 
-def _range(which: str, name: str, ends: object, units: str) -> Range:
-    if name not in QUANTITIES:
-        near = get_close_matches(name, QUANTITIES, n=1)
+def _range(which: str, name: object, ends: object, units: str) -> Range:
+    if not (isinstance(name, str) and name in QUANTITIES):
+        near = get_close_matches(f"{name}", QUANTITIES, n=1)
         raise SolverError(
             f"The ranges of {which} have {_shown(name)}, which isn't a quantity. "
             f"Write one such as {near[0] if near else 'flow'}."
@@ -160,17 +160,19 @@ def between(quantity: Quantity, low: float, high: float, units: str) -> str:
 
 def _is_number(value: object) -> bool:
     number = isinstance(value, int | float) and not isinstance(value, bool)
-    return number and abs(value) <= MOST_VALUE
+    return number and -MOST_VALUE <= value <= MOST_VALUE
 
 
-def _known_keys(key: str, table: object, known: tuple[str, ...]) -> None:
+def _table(key: str, table: object, known: tuple[str, ...]) -> Mapping[str, object]:
+    """A table that has no keys but those known."""
     if not isinstance(table, Mapping):
         raise SolverError(f"Write {key} as a table with {known[0]}; you wrote {_shown(table)}.")
     if unknown := [name for name in table if name not in known]:
         raise SolverError(f"{key} has {_shown(unknown[0])}. It may have: {', '.join(known)}.")
+    return table
 
 
-def _listed(key: str, value: object) -> list:
+def _listed(key: str, value: object) -> list[object]:
     if not isinstance(value, list | tuple) or len(value) > MOST:
         raise SolverError(f"Write {key} as a list of up to {MOST}; you wrote {_shown(value)}.")
     return list(value)

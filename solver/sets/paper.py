@@ -9,7 +9,7 @@ from, and three check letters.
 
 import re
 from collections.abc import Iterable, Iterator
-from typing import NamedTuple
+from dataclasses import dataclass
 
 from solver.engine.case import Case
 from solver.engine.case import draw as draw_case
@@ -64,7 +64,8 @@ _SHAPE = re.compile(
 )
 
 
-class Paper(NamedTuple):
+@dataclass(frozen=True)
+class Paper:
     """What a paper is drawn from. `level` 0 is any; `choices` False is typed answers."""
 
     chapters: tuple[str, ...]

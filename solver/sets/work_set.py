@@ -32,9 +32,7 @@ from solver.topics.problems import FAMILIES
 from .kept_ranges import keeping
 from .own_plant import Plant, set_at
 from .paper import chapters_in
-from .person import person_id
-from .set_cases import case_for, cases_for
-from .set_plan import Asked, WorkSet, plan_of
+from .set_questions import Asked, WorkSet, case_for, cases_for, person_id, plan_of
 
 __all__ = [
     "MOST",

@@ -2,6 +2,7 @@
 
 import re
 from collections import Counter
+from dataclasses import replace
 
 import pytest
 
@@ -42,7 +43,7 @@ def test_a_plant_changes_the_words_and_never_the_numbers_of_a_problem():
 
 def test_a_plant_without_people_has_the_invented_ones():
     plant = plant_of({"name": "Marlow Bend", "pumps": [PUMP]})
-    told = [c.wording.told["person"] for c in cases_for(OWN._replace(plant=plant), "ana.r")]
+    told = [c.wording.told["person"] for c in cases_for(replace(OWN, plant=plant), "ana.r")]
     assert set(PEOPLE) == set(told)
 
 

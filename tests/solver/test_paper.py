@@ -2,6 +2,7 @@
 
 import re
 from collections import Counter
+from dataclasses import replace
 
 import pytest
 from hypothesis import given, settings
@@ -71,7 +72,7 @@ def test_a_text_that_is_no_code_is_refused_with_what_to_do(text):
 
 
 def test_a_code_of_a_newer_version_is_refused_and_says_so():
-    later = PAPER._replace(catalogue=CATALOGUE + 1).code
+    later = replace(PAPER, catalogue=CATALOGUE + 1).code
     with pytest.raises(BadCode, match=r"was made by a newer version of the workbook\. Update"):
         read_paper(later)
 
@@ -98,7 +99,7 @@ def test_a_code_of_a_paper_that_cannot_be_says_why(parts, says):
 
 def test_a_paper_with_a_chapter_that_is_not_there_is_refused():
     with pytest.raises(SolverError, match="There is no chapter “valves”"):
-        checked(PAPER._replace(chapters=("head", "valves")))
+        checked(replace(PAPER, chapters=("head", "valves")))
 
 
 def test_the_same_code_gives_the_same_questions():
@@ -108,7 +109,7 @@ def test_the_same_code_gives_the_same_questions():
 
 
 def test_the_order_in_which_chapters_were_chosen_changes_nothing():
-    turned = PAPER._replace(chapters=PAPER.chapters[::-1])
+    turned = replace(PAPER, chapters=PAPER.chapters[::-1])
     assert PAPER.code == turned.code
     assert cases_of(PAPER) == cases_of(turned)
 
@@ -116,7 +117,7 @@ def test_the_order_in_which_chapters_were_chosen_changes_nothing():
 def test_another_seed_way_or_time_is_another_paper():
     codes = {
         tuple(case.code for case in cases_of(paper))
-        for paper in (PAPER, PAPER._replace(seed=1), PAPER._replace(choices=False))
+        for paper in (PAPER, replace(PAPER, seed=1), replace(PAPER, choices=False))
     }
     assert 3 == len(codes)
 
@@ -145,6 +146,6 @@ def test_chapters_have_equal_shares_and_no_family_comes_again_before_its_chapter
 
 
 def test_no_question_stands_twice_on_a_paper_that_is_not_too_long():
-    cases = cases_of(PAPER._replace(chapters=CHAPTERS, level=0, count=MOST))
+    cases = cases_of(replace(PAPER, chapters=CHAPTERS, level=0, count=MOST))
     asked = {(case.question, *case.choices) for case in cases}
     assert MOST == len(asked)

@@ -5,7 +5,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from solver import SolverError
-from solver.sets.person import person_id
+from solver.sets.work_set import person_id
 
 
 @pytest.mark.parametrize(

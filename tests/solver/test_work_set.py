@@ -1,6 +1,7 @@
 """Sets of work: what can be set, its code, and no code that is nearly right."""
 
 import re
+from dataclasses import replace
 
 import pytest
 from hypothesis import given, settings
@@ -167,7 +168,7 @@ def test_a_code_of_a_plant_needs_that_plant_and_another_code_needs_none():
     ):
         read_set(own.code, changed)
     with pytest.raises(BadCode, match=r"was made without a plant\. Leave the plant out"):
-        read_set(own._replace(plant=None).code, PLANT)
+        read_set(replace(own, plant=None).code, PLANT)
 
 
 @pytest.mark.parametrize(

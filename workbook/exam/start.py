@@ -3,6 +3,7 @@
 import re
 import secrets
 from collections.abc import Callable
+from dataclasses import replace
 from pathlib import Path
 
 from ipywidgets import HTML, Box, VBox
@@ -120,7 +121,7 @@ class Start:
 
 def fresh(paper: Paper) -> Paper:
     """A paper like this one with other questions."""
-    return paper._replace(seed=secrets.randbelow(SEEDS), catalogue=CATALOGUE)
+    return replace(paper, seed=secrets.randbelow(SEEDS), catalogue=CATALOGUE)
 
 
 def whole_number(text: str, what: str, most: int) -> int:

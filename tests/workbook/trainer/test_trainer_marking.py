@@ -1,6 +1,7 @@
 """Marks: what an honest sheet earns, and that nothing odd earns more or passes unsaid."""
 
 import json
+from dataclasses import replace
 
 import pytest
 
@@ -111,7 +112,7 @@ def test_a_near_answer_earns_the_share_for_close():
 def named_since(catalogue):
     """A set of a catalogue, a question of it, and a mistake there that version 0.1.0 did not name."""
     for seed in range(20):
-        work = WEEK._replace(work=WEEK.work._replace(catalogue=catalogue, seed=seed))
+        work = WEEK._replace(work=replace(WEEK.work, catalogue=catalogue, seed=seed))
         for at, case in enumerate(cases_for(work.work, ANA), 1):
             if not isinstance(case, Refused):
                 for later in case.mistakes[len(case.single_mistakes) :]:

@@ -2,6 +2,7 @@
 
 import json
 import re
+from dataclasses import replace
 from io import BytesIO
 
 import pytest
@@ -133,7 +134,7 @@ def test_the_sheets_of_known_people_bear_their_names_or_their_ids():
 
 
 def test_where_all_have_the_same_numbers_the_key_has_one_row():
-    same = WEEK._replace(work=WEEK.work._replace(each=False))
+    same = WEEK._replace(work=replace(WEEK.work, each=False))
     sheets = sheets_of(same, numbered(3))
     key = printed.printed(same, sheets, {"sheet-001"})
     assert [["all", ""]] == [row[:2] for row in key["key"]["rows"]]
@@ -154,7 +155,7 @@ def test_some_of_the_sheets_can_be_printed_and_are_the_same_as_among_all():
 )
 def test_the_paper_is_that_of_the_units_and_the_key_lies_across(units, inches):
     # US letter is 8.5 by 11 in (ANSI/ASME Y14.1), A4 is 210 by 297 mm (ISO 216); from memory.
-    work = WEEK._replace(work=WEEK.work._replace(units=units))
+    work = WEEK._replace(work=replace(WEEK.work, units=units))
     found = PdfReader(BytesIO(pdf_of(work, sheets_of(work, numbered(1))))).pages
     sizes = [(float(p.mediabox.width) / 72, float(p.mediabox.height) / 72) for p in found]
     assert inches == pytest.approx(sizes[0], abs=0.01)
@@ -162,7 +163,7 @@ def test_the_paper_is_that_of_the_units_and_the_key_lies_across(units, inches):
 
 
 def test_sixty_questions_of_every_chapter_are_set_in_parts_and_none_is_lost():
-    long = WEEK._replace(work=WEEK.work._replace(count=MOST))
+    long = WEEK._replace(work=replace(WEEK.work, count=MOST))
     sheets = sheets_of(long, PEOPLE[:2])
     texts = pages(pdf_of(long, sheets))
     key = flat("".join(parts(texts, long.work.code)))

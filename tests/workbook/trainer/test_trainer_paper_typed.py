@@ -1,5 +1,7 @@
 """Answers typed back from paper: whose they are, and their marks by the rules of all marking."""
 
+from dataclasses import replace
+
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -120,7 +122,7 @@ def test_where_the_list_has_changed_the_sheet_is_still_its_person_s_and_somebody
 
 
 def test_a_sheet_of_another_set_counts_for_nobody():
-    other = WEEK._replace(work=WORK._replace(seed=8))
+    other = WEEK._replace(work=replace(WORK, seed=8))
     (sheet,) = sheets_of(other, PEOPLE[:1])
     found = one(text([str(sheet.code), "ana.r", "", *RIGHT]))
     assert ("", 0) == (found.person, found.points)

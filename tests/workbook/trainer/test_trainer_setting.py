@@ -2,6 +2,7 @@
 
 import json
 import re
+from dataclasses import replace
 from datetime import UTC, datetime, timedelta, timezone
 
 import pytest
@@ -154,7 +155,7 @@ def test_the_cards_hold_the_question_and_the_whole_solution():
 
 
 def test_where_all_have_the_same_numbers_one_column_stands_for_everybody():
-    work = WEEK.work._replace(each=False)
+    work = replace(WEEK.work, each=False)
     shown = preview_html(work, ["inez", "tobias"], LIST)
     assert "Everyone" in shown
     assert "tobias" not in shown
@@ -244,7 +245,7 @@ def test_the_same_set_again_leaves_its_file_as_it_is_with_its_remarks(course):
     [
         (WEEK._replace(points=2.0), "The questions are the same. The points, tries"),
         (
-            WEEK._replace(work=WEEK.work._replace(seed=9)),
+            WEEK._replace(work=replace(WEEK.work, seed=9)),
             "Answers to the old questions would no longer count.",
         ),
         (
@@ -277,7 +278,7 @@ def _with_work_in(course):
 def test_other_questions_never_take_the_place_of_those_that_work_is_in_for(course):
     _with_work_in(course)
     before = files(course)
-    other = WEEK._replace(work=WEEK.work._replace(seed=9))
+    other = WEEK._replace(work=replace(WEEK.work, seed=9))
     with pytest.raises(
         CannotPut, match="People have already turned in work for “week-3-power”: 1 answer sheet"
     ):
