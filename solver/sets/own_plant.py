@@ -159,8 +159,9 @@ def between(quantity: Quantity, low: float, high: float, units: str) -> str:
 
 
 def _is_number(value: object) -> bool:
-    number = isinstance(value, int | float) and not isinstance(value, bool)
-    return number and -MOST_VALUE <= value <= MOST_VALUE
+    if isinstance(value, bool) or not isinstance(value, int | float):
+        return False
+    return abs(value) <= MOST_VALUE
 
 
 def _table(key: str, table: object, known: tuple[str, ...]) -> Mapping[str, object]:

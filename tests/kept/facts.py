@@ -5,6 +5,7 @@ A problem is named by what its code holds, for the form of a code may change: "B
 
 import json
 from collections.abc import Callable
+from dataclasses import astuple
 from pathlib import Path
 
 from solver import FAMILIES, Case
@@ -89,7 +90,7 @@ def _exams(where: Path) -> dict:
 def _exam(sitting: Sitting) -> dict:
     outcome = Outcome(sitting)
     return {
-        "paper": list(sitting.paper[:7]),
+        "paper": list(astuple(sitting.paper)[:7]),
         "ended": sitting.ended,
         "used": sitting.elapsed,
         "flagged": sorted(sitting.flagged),

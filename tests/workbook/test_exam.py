@@ -7,6 +7,7 @@ import subprocess
 import sys
 import textwrap
 from collections import Counter
+from dataclasses import replace
 
 import pytest
 from hypothesis import HealthCheck, given, settings
@@ -22,7 +23,7 @@ from workbook.exam.sitting import HandedIn, Sitting, begin
 from workbook.log import Log, NotKept
 
 PAPER = Paper(("horsepower", "balance", "machine"), 1, "us", 8, 10, True, 48213)
-TYPED = PAPER._replace(choices=False)
+TYPED = replace(PAPER, choices=False)
 QUESTIONS = questions_of(PAPER)
 
 
@@ -284,7 +285,7 @@ for turn in range(40):
 
 
 def test_no_acknowledged_answer_is_lost_though_the_program_is_killed_forty_times(root, tmp_path):
-    code = PAPER._replace(chapters=("horsepower",)).code  # each question has four choices
+    code = replace(PAPER, chapters=("horsepower",)).code  # each question has four choices
     command = [sys.executable, "-c", textwrap.dedent(KILLED), str(tmp_path), code]
     told = subprocess.run(command, cwd=root, capture_output=True, text=True, check=False)
     assert "" == told.stderr

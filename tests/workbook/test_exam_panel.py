@@ -94,7 +94,7 @@ def test_an_exam_is_made_of_what_is_set_up(panel):
     start.begin.click()
     assert [panel.sit] == shown(panel)
     paper = panel.sit.desk.sitting.paper
-    assert (("balance",), 2, "si", 7, 25, False) == paper[:6]
+    assert Paper(("balance",), 2, "si", 7, 25, False, paper.seed) == paper
 
 
 @pytest.mark.parametrize(

@@ -3,6 +3,7 @@
 import io
 import re
 import zipfile
+from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 from html import unescape
 
@@ -319,7 +320,7 @@ def test_no_worked_solution_and_no_hint_is_shown_before_handing_in(opened):
 
 
 def test_everybody_has_one_problem_where_the_set_says_so(tmp_path):
-    at = Page(write_set(tmp_path, WEEK._replace(work=WORK._replace(each=False)))).begin("bo")
+    at = Page(write_set(tmp_path, WEEK._replace(work=replace(WORK, each=False)))).begin("bo")
     assert cases_for(at.own.assigned.work, "ana.r")[0] == at.cards[0].asked.case
     assert "The numbers in your questions come from it" not in at.top._about()
 
@@ -418,7 +419,7 @@ def test_a_question_that_the_set_does_not_have_is_told(opened):
 
 def test_a_page_of_another_set_or_edition_asks_nothing(tmp_path):
     at = write_source(WEEK, tmp_path).parent
-    other = WEEK._replace(work=WORK._replace(seed=1))
+    other = WEEK._replace(work=replace(WORK, seed=1))
     (at / "set.toml").write_text(toml_of(other), encoding="utf-8")
     told = words(Page(at).top.said.value)
     assert (

@@ -6,6 +6,7 @@ import os
 import re
 import subprocess
 import sys
+from dataclasses import replace
 
 import nbformat
 import pytest
@@ -169,7 +170,7 @@ def test_the_cautions_are_those_of_the_chapters_and_come_first(chapter, topic):
         ({"points": 1.0}, "Each is worth 1 point."),
         ({"points": 2.5}, "Each is worth 2.5 points."),
         ({"credit": Credit(each_try=0.25)}, "Each try after the first takes 25% off."),
-        ({"work": WORK._replace(each=False)}, "Everyone has the same numbers."),
+        ({"work": replace(WORK, each=False)}, "Everyone has the same numbers."),
     ],
 )
 def test_what_the_set_asks_of_people_stands_at_its_head(changed, says):
