@@ -33,7 +33,8 @@
     const [site, query] = [base, location.search.slice(1)].map(encodeURIComponent);
     run(
       kernel,
-      `from workbook.online import address, journal
+      `from workbook.log import journal
+from workbook.ui import address
 address.tell("${site}", "${query}")
 await journal.open_journal(address.site())
 del address, journal`,
@@ -41,7 +42,7 @@ del address, journal`,
   }
 
   function fetchPictures(kernel) {
-    run(kernel, "from workbook.online import later\nlater.begin()\ndel later");
+    run(kernel, "from workbook.ui import later\nlater.begin()\ndel later");
   }
 
   /* A tab has the name of its page; JupyterLab now and then gives it another. */
