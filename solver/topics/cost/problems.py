@@ -1,63 +1,239 @@
-"""Kilowatt-hours and cost: what a pump's hours cost, and what would cost less."""
+"""Kilowatt-hours and bills: what a pump's hours cost.
+
+`COST` has the whole chapter, in the order of teaching.
+"""
 
 from solver.engine.family import Family, Level
 
-from .judged import judge_energy, judge_payback, judge_price, judge_upgrade
-from .kinds import CHAPTER, FORMULAS
-from .problems_bills import BILLS
-from .problems_energy import ENERGY
-from .problems_upgrades import UPGRADES
-from .scenes import better_pump, duty
+from .problems_upgrades import JUDGED, UPGRADES
+from .scenes import CHAPTER, YEAR, demand_bill, duty, time_of_use
 
 __all__ = ["COST"]
 
-JUDGED = (
-    Family(
-        "pays_back_first",
-        "PF",
-        CHAPTER,
-        "Which offer pays back first",
-        "choice",
-        (
-            Level(
-                (),
-                "Three offers came in for a more efficient pump at {station}. Which one pays back "
-                "first?",
-            ),
-            Level(
-                ("yearly_hours", "energy_price"),
-                "Three offers came in for a more efficient pump at {station}. The pump runs "
-                "{yearly_hours}, and energy costs {energy_price}. Which one pays back first?",
-                judge=judge_upgrade,
-            ),
-        ),
-        better_pump,
-        FORMULAS,
-        judge_payback,
-    ),
-    Family(
-        "cheaper_pump",
-        "CP",
-        CHAPTER,
-        "Which pump is cheapest to run",
-        "choice",
-        (
-            Level(
-                (),
-                "Any one of three pumps at {station} can fill the same tank. "
-                "Which one uses the least energy to fill it?",
-            ),
-            Level(
-                (),
-                "Any one of three pumps at {station} can fill the same tank. Each runs at a time "
-                "of day with a different price. Which one fills the tank for the least money?",
-                judge=judge_price,
-            ),
-        ),
+ENERGY = (
+    CHAPTER.numeric(
+        "input_power",
+        "KW",
+        "Kilowatts at the meter",
+        "input_power",
         duty(),
-        FORMULAS,
-        judge_energy,
+        Level(
+            ("brake_power", "motor_efficiency"),
+            "{place} needs {brake_power} at its shaft. The motor efficiency is "
+            "{motor_efficiency}. How many kilowatts does the power meter read?",
+        ),
+        Level(
+            ("water_power", "pump_efficiency", "motor_efficiency"),
+            "The {water_power:full} of {place} is {water_power}. The pump efficiency is "
+            "{pump_efficiency} and the motor efficiency is {motor_efficiency}. How many kilowatts "
+            "does the power meter read?",
+        ),
+        Level(
+            ("flow", "head", "pump_efficiency", "motor_efficiency"),
+            "{place} moves {flow} against a total dynamic head (TDH) of {head}. The pump "
+            "efficiency is {pump_efficiency} and the motor efficiency is {motor_efficiency}. How "
+            "many kilowatts does the power meter read?",
+        ),
+    ),
+    CHAPTER.numeric(
+        "energy_used",
+        "KH",
+        "Kilowatt-hours from kilowatts and hours",
+        "energy",
+        duty(),
+        Level(
+            ("input_power", "run_time"),
+            "{place} draws {input_power} and ran for {run_time} today. How many kilowatt-hours did "
+            "it use?",
+        ),
+        Level(
+            ("input_power", "hours_per_day", "days"),
+            "{place} draws {input_power} and runs {hours_per_day} for {days}. "
+            "How many kilowatt-hours does it use?",
+        ),
+        Level(
+            ("brake_power", "motor_efficiency", "hours_per_day", "days"),
+            "{place} needs {brake_power} at its shaft. The motor efficiency is "
+            "{motor_efficiency}. The pump runs {hours_per_day} for {days}. How many kilowatt-hours "
+            "does it use?",
+        ),
+    ),
+    CHAPTER.numeric(
+        "energy_cost",
+        "EC",
+        "The energy cost of a day, a month or a year",
+        "energy_cost",
+        duty(),
+        Level(
+            ("input_power", "run_time", "energy_price"),
+            "{place} draws {input_power} and ran for {run_time} today. Energy costs "
+            "{energy_price}. How much did today's energy cost?",
+        ),
+        Level(
+            ("input_power", "hours_per_day", "days", "energy_price"),
+            "{place} draws {input_power} and runs {hours_per_day} for {days}. Energy costs "
+            "{energy_price}. How much does the month's energy cost?",
+        ),
+        Level(
+            ("brake_power", "motor_efficiency", "hours_per_day", "days", "energy_price"),
+            "{place} needs {brake_power} at its shaft. The motor efficiency is "
+            "{motor_efficiency}. The pump runs {hours_per_day} for {days}. Energy costs "
+            "{energy_price}. How much does the year's energy cost?",
+            scene=duty(YEAR),
+        ),
+    ),
+    CHAPTER.numeric(
+        "cost_per_volume",
+        "CV",
+        "The energy cost per volume pumped",
+        "cost_per_volume",
+        duty(),
+        Level(
+            ("energy", "volume_pumped", "energy_price"),
+            "{place} used {energy} in a month and pumped {volume_pumped}. Energy costs "
+            "{energy_price}. What is the energy {cost_per_volume:name}?",
+        ),
+        Level(
+            ("input_power", "flow", "energy_price"),
+            "{place} draws {input_power} while it moves {flow}. Energy costs {energy_price}. "
+            "What is the energy {cost_per_volume:name}?",
+        ),
+        Level(
+            ("flow", "head", "overall_efficiency", "energy_price"),
+            "{place} moves {flow} against a total dynamic head (TDH) of {head}. The wire-to-water "
+            "efficiency is {overall_efficiency}. Energy costs {energy_price}. What is the energy "
+            "{cost_per_volume:name}?",
+        ),
     ),
 )
 
-COST = (*ENERGY, *UPGRADES, *BILLS, *JUDGED)
+BILLS = (
+    CHAPTER.numeric(
+        "bill",
+        "BI",
+        "A bill with energy, demand and fixed charges",
+        "bill",
+        demand_bill,
+        Level(
+            ("energy_cost", "peak_demand", "demand_price", "fixed_charge"),
+            "This month's energy at {station} cost {energy_cost}. The peak demand was {peak_demand} "
+            "at {demand_price}, and the fixed charge is {fixed_charge}. What is the electric bill?",
+        ),
+        Level(
+            ("energy", "energy_price", "peak_demand", "demand_price", "fixed_charge"),
+            "The pumps at {station} used {energy} this month at {energy_price}. The peak demand was "
+            "{peak_demand} at {demand_price}, and the fixed charge is {fixed_charge}. What is the "
+            "electric bill?",
+        ),
+        Level(
+            (
+                "input_power",
+                "hours_per_day",
+                "days",
+                "energy_price",
+                "peak_demand",
+                "demand_price",
+                "fixed_charge",
+            ),
+            "{place} draws {input_power} and runs {hours_per_day} for {days}. Energy costs "
+            "{energy_price}. The station's peak demand was {peak_demand} at {demand_price}, and its "
+            "fixed charge is {fixed_charge}. What is the electric bill?",
+        ),
+    ),
+    CHAPTER.numeric(
+        "average_price",
+        "PK",
+        "The average price per kilowatt-hour",
+        "average_price",
+        demand_bill,
+        Level(
+            ("bill", "energy"),
+            "This month's bill for {station} is {bill} for {energy}. What is the average price per "
+            "kilowatt-hour?",
+        ),
+        Level(
+            ("energy", "energy_cost", "demand_charge", "fixed_charge"),
+            "The bill for {station} shows {energy}, which cost {energy_cost}. It also has a demand "
+            "charge of {demand_charge} and a fixed charge of {fixed_charge}. "
+            "What is the average price per kilowatt-hour?",
+        ),
+        Level(
+            ("energy", "energy_price", "peak_demand", "demand_price", "fixed_charge"),
+            "The pumps at {station} used {energy} this month at {energy_price}. The peak demand was "
+            "{peak_demand} at {demand_price}, and the fixed charge is {fixed_charge}. "
+            "What is the average price per kilowatt-hour?",
+        ),
+    ),
+    CHAPTER.numeric(
+        "time_of_use_bill",
+        "TU",
+        "A time-of-use bill",
+        "time_of_use_bill",
+        time_of_use,
+        Level(
+            ("on_peak_energy", "off_peak_energy", "on_peak_price", "off_peak_price"),
+            "{place} used {on_peak_energy} on-peak at {on_peak_price} and {off_peak_energy} "
+            "off-peak at {off_peak_price}. What is the time-of-use bill?",
+        ),
+        Level(
+            (
+                "input_power",
+                "on_peak_hours",
+                "off_peak_hours",
+                "on_peak_price",
+                "off_peak_price",
+            ),
+            "{place} draws {input_power}. This month it ran {on_peak_hours} on-peak at "
+            "{on_peak_price} and {off_peak_hours} off-peak at {off_peak_price}. "
+            "What is the time-of-use bill?",
+        ),
+        Level(
+            (
+                "brake_power",
+                "motor_efficiency",
+                "on_peak_hours",
+                "off_peak_hours",
+                "on_peak_price",
+                "off_peak_price",
+            ),
+            "{place} needs {brake_power} at its shaft. The motor efficiency is "
+            "{motor_efficiency}. This month the pump ran {on_peak_hours} on-peak at "
+            "{on_peak_price} and {off_peak_hours} off-peak at {off_peak_price}. "
+            "What is the time-of-use bill?",
+        ),
+    ),
+    CHAPTER.numeric(
+        "shift_saving",
+        "SH",
+        "Savings from moving hours off-peak",
+        "shift_saving",
+        time_of_use,
+        Level(
+            ("energy_moved", "on_peak_price", "off_peak_price"),
+            "At {station}, {person} can move {energy_moved} a month from on-peak to off-peak. The "
+            "price is {on_peak_price} on-peak and {off_peak_price} off-peak. How much does this "
+            "save each month?",
+        ),
+        Level(
+            ("input_power", "hours_moved", "on_peak_price", "off_peak_price"),
+            "{place} draws {input_power}. {person} can move {hours_moved} a month from on-peak to "
+            "off-peak. The price is {on_peak_price} on-peak and {off_peak_price} off-peak. "
+            "How much does this save each month?",
+        ),
+        Level(
+            (
+                "brake_power",
+                "motor_efficiency",
+                "hours_moved",
+                "on_peak_price",
+                "off_peak_price",
+            ),
+            "{place} needs {brake_power} at its shaft. The motor efficiency is "
+            "{motor_efficiency}. {person} can move {hours_moved} a month from on-peak to off-peak. "
+            "The price is {on_peak_price} on-peak and {off_peak_price} off-peak. "
+            "How much does this save each month?",
+        ),
+    ),
+)
+
+COST: tuple[Family, ...] = (*ENERGY, *UPGRADES, *BILLS, *JUDGED)

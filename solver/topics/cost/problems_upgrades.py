@@ -1,14 +1,14 @@
-"""What a more efficient pump or motor saves in a year, and how soon it pays for itself."""
+"""What a more efficient pump or motor saves and how soon it pays back; which is cheapest to run."""
 
 from solver.engine.family import Level
 
-from .kinds import numeric
-from .scenes import better_motor, better_pump
+from .judgments import judge_energy, judge_payback, judge_price, judge_upgrade
+from .scenes import CHAPTER, better_motor, better_pump, duty
 
-__all__ = ["UPGRADES"]
+__all__ = ["JUDGED", "UPGRADES"]
 
 UPGRADES = (
-    numeric(
+    CHAPTER.numeric(
         "pump_saving",
         "PS",
         "What a more efficient pump saves in a year",
@@ -47,7 +47,7 @@ UPGRADES = (
             "costs {energy_price}. How much would the new pump save in a year?",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "motor_saving",
         "MC",
         "What a more efficient motor saves in a year",
@@ -93,7 +93,7 @@ UPGRADES = (
             "How much would the new motor save in a year?",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "simple_payback",
         "SP",
         "Simple payback of a more efficient pump or motor",
@@ -130,6 +130,44 @@ UPGRADES = (
             "runs {yearly_hours}, and energy costs {energy_price}. What is the simple payback in "
             "years?",
             scene=better_motor,
+        ),
+    ),
+)
+
+JUDGED = (
+    CHAPTER.judged(
+        "pays_back_first",
+        "PF",
+        "Which offer pays back first",
+        judge_payback,
+        better_pump,
+        Level(
+            (),
+            "Three offers came in for a more efficient pump at {station}. Which one pays back first?",
+        ),
+        Level(
+            ("yearly_hours", "energy_price"),
+            "Three offers came in for a more efficient pump at {station}. The pump runs "
+            "{yearly_hours}, and energy costs {energy_price}. Which one pays back first?",
+            judge=judge_upgrade,
+        ),
+    ),
+    CHAPTER.judged(
+        "cheaper_pump",
+        "CP",
+        "Which pump is cheapest to run",
+        judge_energy,
+        duty(),
+        Level(
+            (),
+            "Any one of three pumps at {station} can fill the same tank. "
+            "Which one uses the least energy to fill it?",
+        ),
+        Level(
+            (),
+            "Any one of three pumps at {station} can fill the same tank. Each runs at a time "
+            "of day with a different price. Which one fills the tank for the least money?",
+            judge=judge_price,
         ),
     ),
 )

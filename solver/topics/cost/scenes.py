@@ -1,19 +1,32 @@
 """Duty schedules, prices, upgrades and bills that a small utility could have.
 
-Hours, prices and costs are common practice, no source; pumps and motors are those of scenes.py.
+Hours, prices and costs are common practice, no source; pumps are those of topics/drawn, motors
+those of the published table.
 """
 
-from collections.abc import Callable
-
 from solver.engine.draw import Draw
+from solver.engine.family import Scene
+from solver.topics.chapter import Chapter
 from solver.topics.constants import HOURLY_VOLUME
 from solver.topics.drawn.pumps import larger_pump, pump
-from solver.topics.drawn.readings import in_kilowatts, noted
+from solver.topics.drawn.readings import by, in_kilowatts, noted
+from solver.topics.formulas import COST, POWER
 from solver.topics.tables import motors
 
-__all__ = ["better_motor", "better_pump", "demand_bill", "duty", "energy_price", "time_of_use"]
+__all__ = [
+    "CHAPTER",
+    "YEAR",
+    "better_motor",
+    "better_pump",
+    "demand_bill",
+    "duty",
+    "energy_price",
+    "time_of_use",
+    "worked",
+]
 
-Scene = Callable[[Draw, str], dict[str, float]]
+CHAPTER = Chapter("cost", (*POWER, *COST))
+worked = by(CHAPTER.formulas)
 MONTH = (28, 30, 31)
 YEAR = (365,)
 # Motors and loads whose kilowatts, and in US units horsepower, lie well up their decade (5.5 to

@@ -7,10 +7,10 @@ from solver.engine.draw import Draw
 from solver.engine.family import Judgement, Option
 from solver.topics.constants import HOURLY_VOLUME
 from solver.topics.drawn.pumps import pump
-from solver.topics.drawn.readings import noted
+from solver.topics.drawn.readings import noted, only, shown
 from solver.units.show import exact, figures, with_unit
 
-from .scenes import energy_price
+from .scenes import energy_price, worked
 
 __all__ = ["judge_energy", "judge_payback", "judge_price", "judge_upgrade"]
 
@@ -21,10 +21,12 @@ class Offer(NamedTuple):
     text: str
     cost: float
     saving: float
+    years: float
 
-    @property
-    def years(self) -> float:
-        return self.cost / self.saving
+
+def _offer(text: str, cost: float, saving: float, units: str) -> Offer:
+    known = {"installed_cost": cost, "yearly_saving": saving}
+    return Offer(text, cost, saving, worked(known, "simple_payback", units))
 
 
 def _costs(draw: Draw, savings: tuple[float, ...]) -> list[float]:
@@ -80,7 +82,9 @@ def judge_payback(values: Mapping[str, float], units: str, draw: Draw) -> Judgem
     savings = tuple(noted(base * share, 2) for share in (1, draw.between(1.3, 1.6), 2.2))
     return _first_to_pay(
         [
-            Offer(f"{_dollars(cost)} installed, saves {_dollars(saving)} a year", cost, saving)
+            _offer(
+                f"{_dollars(cost)} installed, saves {_dollars(saving)} a year", cost, saving, units
+            )
             for cost, saving in zip(_costs(draw, savings), savings, strict=True)
         ]
     )
@@ -90,53 +94,66 @@ def judge_upgrade(values: Mapping[str, float], units: str, draw: Draw) -> Judgem
     """Three offers by cost and kilowatts saved, for the hours and the price of the level."""
     base = draw.between(1.2, 9)
     kilowatts = [noted(base * share, 2) for share in (1, draw.between(1.3, 1.6), 2.2)]
-    savings = tuple(kw * values["yearly_hours"] * values["energy_price"] for kw in kilowatts)
+    known = only(values, "yearly_hours", "energy_price")
+    savings = tuple(
+        worked({"saved_power": kw, **known}, "yearly_saving", units) for kw in kilowatts
+    )
     return _first_to_pay(
         [
-            Offer(f"{_dollars(cost)} installed, saves {kw:g} kW", cost, saving)
+            _offer(f"{_dollars(cost)} installed, saves {kw:g} kW", cost, saving, units)
             for cost, saving, kw in zip(_costs(draw, savings), savings, kilowatts, strict=True)
         ]
     )
 
 
 class Choice(NamedTuple):
-    """A pump by its flow, its kilowatts and its price; `energy` is what one volume takes."""
+    """A pump by its flow and its kilowatts, and what one volume takes or costs with it."""
 
     text: str
     kilowatts: float
     flow: float
-    price: float
-    energy: float
+    comes_to: float
 
 
-def _pumps(units: str, draw: Draw, prices: list[float]) -> list[Choice]:
+def _pumps(units: str, draw: Draw) -> list[dict[str, float]]:
     """Three pumps at one station, whose energy for a volume is at least a tenth apart."""
     base = pump(draw, units)
     flows = [noted(base["flow"] * share, 2) for share in (0.6, 1, 1.5)]
+    energy = worked(only(base, "input_power", "flow"), "energy_per_volume", units)
     volume = HOURLY_VOLUME.figure(units).value
-    energy = base["input_power"] * volume / base["flow"]
-    found = []
-    for flow, share, price in zip(flows, draw.shuffled((1, 1.13, 1.3)), prices, strict=True):
-        kilowatts = noted(flow * energy * share / volume)
-        text = f"{with_unit(exact(flow), 'gpm' if units == 'us' else 'L/s')}, {kilowatts:g} kW"
-        found.append(Choice(text, kilowatts, flow, price, kilowatts * volume / flow))
-    return found
+    return [
+        {"flow": flow, "input_power": noted(flow * energy * share / volume)}
+        for flow, share in zip(flows, draw.shuffled((1, 1.13, 1.3)), strict=True)
+    ]
 
 
-def _cheapest(pumps: list[Choice], units: str, cost_of, unit: str, rule: str) -> Judgement | None:
-    """The pump of least `cost_of` a volume; None where two are too close to call."""
-    best, *others = sorted(pumps, key=cost_of)
-    if cost_of(others[0]) < 1.08 * cost_of(best):
+def _text(seen: Mapping[str, float], units: str) -> str:
+    """A pump's readings as an option has them."""
+    return ", ".join(shown(name, value, units, _bare) for name, value in seen.items())
+
+
+def _bare(value: float, unit: str) -> str:
+    """A number as it is, without the cents of money."""
+    return exact(value)
+
+
+def _cheapest(pumps: list[dict[str, float]], asked: str, units: str, rule: str) -> Judgement | None:
+    """The pump with the least of what is asked; None where two are too close to call."""
+    choices = [
+        Choice(_text(p, units), p["input_power"], p["flow"], worked(p, asked, units)) for p in pumps
+    ]
+    best, *others = sorted(choices, key=lambda choice: choice.comes_to)
+    if others[0].comes_to < 1.08 * best.comes_to:
         return None
 
-    def shown(choice: Choice) -> str:
-        return with_unit(figures(cost_of(choice), "$" if unit[0] == "$" else ""), unit)
+    def said(choice: Choice) -> str:
+        return shown(asked, choice.comes_to, units, figures)
 
-    least = min(choice.kilowatts for choice in pumps)
-    most = max(choice.flow for choice in pumps)
+    least = min(choice.kilowatts for choice in choices)
+    most = max(choice.flow for choice in choices)
 
     def wrong(at: int, choice: Choice) -> Option:
-        says = f"This one comes to {shown(choice)}. The best one comes to {shown(best)}."
+        says = f"This one comes to {said(choice)}. The best one comes to {said(best)}."
         if choice.kilowatts == least:
             return Option(
                 "took_least_kilowatts",
@@ -153,32 +170,30 @@ def _cheapest(pumps: list[Choice], units: str, cost_of, unit: str, rule: str) ->
 
     return Judgement(
         rule,
-        "; ".join(f"{choice.text}: {shown(choice)}" for choice in pumps),
-        Option("best", best.text, f"It comes to {shown(best)}, the lowest of the three."),
+        "; ".join(f"{choice.text}: {said(choice)}" for choice in choices),
+        Option("best", best.text, f"It comes to {said(best)}, the lowest of the three."),
         tuple(wrong(at, choice) for at, choice in enumerate(others, 1)),
     )
 
 
 def judge_energy(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
     """Three pumps by flow and kilowatts."""
-    unit = "kWh/MG" if units == "us" else "kWh/1000 m3"
-    pumps = _pumps(units, draw, [1.0, 1.0, 1.0])
     rule = f"{{energy_per_volume:name}} = {{input_power:name}} × {_volume(units)} / flow"
-    return _cheapest(pumps, units, lambda choice: choice.energy, unit, rule)
+    return _cheapest(_pumps(units, draw), "energy_per_volume", units, rule)
 
 
 def judge_price(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
     """Three pumps by flow, kilowatts and the price of their hours."""
-    unit = "$/MG" if units == "us" else "$/1000 m3"
+    prices = [energy_price(draw) for _ in range(3)]
     pumps = [
-        choice._replace(text=f"{choice.text}, {with_unit(exact(choice.price), '$/kWh')}")
-        for choice in _pumps(units, draw, [energy_price(draw) for _ in range(3)])
+        {**seen, "energy_price": price}
+        for seen, price in zip(_pumps(units, draw), prices, strict=True)
     ]
     rule = (
         f"{{cost_per_volume:name}} = {{input_power:name}} × {_volume(units)} / flow "
         "× {energy_price:name}"
     )
-    return _cheapest(pumps, units, lambda choice: choice.energy * choice.price, unit, rule)
+    return _cheapest(pumps, "cost_per_volume", units, rule)
 
 
 def _volume(units: str) -> str:
