@@ -9,8 +9,9 @@ from dataclasses import replace
 from typing import NamedTuple
 
 from solver.algebra.expression import Fraction, Lookup
+from solver.algebra.notation import TEXT
 from solver.algebra.tree import walk
-from solver.algebra.typeset import TEXT, numbers
+from solver.algebra.typeset import numbers
 from solver.units.show import figures, with_unit
 from solver.vocabulary import quantity_named, spoken
 

@@ -9,7 +9,8 @@ from dataclasses import replace
 from html import escape
 
 from solver.algebra.formula import Formula
-from solver.algebra.typeset import TEXT, numbers, symbols, words
+from solver.algebra.notation import TEXT
+from solver.algebra.typeset import numbers, symbols, words
 from solver.engine.case import Case
 from solver.engine.steps import Step
 from solver.units.show import figures, with_unit

@@ -9,7 +9,8 @@ from dataclasses import replace
 from html import escape
 
 from solver.algebra.formula import Formula
-from solver.algebra.typeset import TEXT, labelled, unit_after
+from solver.algebra.notation import TEXT
+from solver.algebra.typeset import labelled, unit_after
 
 __all__ = ["MARKED", "formula_marked"]
 

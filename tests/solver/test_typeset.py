@@ -20,8 +20,9 @@ from solver.algebra.expression import (
     Smallest,
     Sum,
 )
+from solver.algebra.notation import LATEX, TEXT
 from solver.algebra.tree import walk
-from solver.algebra.typeset import LATEX, TEXT, numbers, symbols, words
+from solver.algebra.typeset import numbers, symbols, words
 from solver.render.html import formula_latex
 from solver.render.print import MARKED
 from solver.render.text import step_texts
