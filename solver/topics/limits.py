@@ -20,8 +20,10 @@ __all__ = [
     "FLOW_SHARE",
     "FORM_INSULATION",
     "FORM_OHMS",
+    "INDEX_CEILING",
     "LEAK_SHARE",
     "LOAD_BY_AMPS",
+    "LOW_VOLTAGE",
     "MOTOR_CYCLE",
     "MOTOR_LOAD",
     "NAMEPLATE_AMPS",
@@ -122,6 +124,8 @@ OVERLOAD_SETTING = Limits(
 FIELD_INSULATION = (
     100  # megohms at 40 °C; NETA's table is for equipment other than rotating machines
 )
+INDEX_CEILING = 5000  # megohms above which IEEE 43 does not use the polarization index
+LOW_VOLTAGE = 1000  # rated volts under which a winding counts as low voltage (IEEE 43)
 NETA = "100: common practice, from NETA MTS Table 100.1 for other equipment (from memory)"
 IEEE_43 = "IEEE 43-2013 (from memory)"
 RANDOM_INSULATION = Limits(

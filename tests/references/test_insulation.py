@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 
 from solver import draw, family_named
 from solver.engine.draw import Draw
-from solver.topics.insulation.judged_winding import between_leads
+from solver.topics.insulation.judgments_windings import between_leads
 from solver.topics.limits import (
     FORM_INSULATION,
     FORM_OHMS,

@@ -20,7 +20,6 @@ STILL_ELSEWHERE = {
     "cost",
     "units",
     "head",
-    "insulation",
     "wet_well",
     "speed",
 }

@@ -1,14 +1,11 @@
-"""The families of insulation and windings, against the same sums done here by hand.
-
-Nothing here uses the solver's formulas: the definitions are written out again.
-"""
+"""The families of insulation and windings: what is right is judged here by hand."""
 
 import re
-from statistics import mean
 
 import pytest
 
 from solver import draw, grade
+from solver.topics.insulation.by_hand import at_40, index, kept, over, ratio, reading, uneven
 from solver.topics.insulation.problems import INSULATION
 
 from .drawn import named, seeds, typed
@@ -20,7 +17,6 @@ PROBLEMS = [
     for level in range(1, len(family.levels) + 1)
     for units in ("us", "si")
 ]
-OHMS = ("ohms_12", "ohms_23", "ohms_31")
 
 
 def problems(*names: str, levels: tuple[int, ...] = (1, 2, 3)):
@@ -33,73 +29,6 @@ def problems(*names: str, levels: tuple[int, ...] = (1, 2, 3)):
 def cases(problem):
     family, level, units = problem
     return [draw(family, seed, units, level) for seed in SEEDS]
-
-
-def reading(g, turn=""):
-    """Megohms: volts over amps is ohms."""
-    if f"insulation{turn}" in g:
-        return g[f"insulation{turn}"]
-    return g["test_volts"] / (g["leakage_current"] * 1e-6) / 1e6
-
-
-def at_40(g, turn=""):
-    """Half as much for each ten degrees more."""
-    if f"insulation_at_40{turn}" in g:
-        return g[f"insulation_at_40{turn}"]
-    return reading(g, turn) / 2 ** ((40 - g[f"winding_temperature{turn}"]) / 10)
-
-
-def shown(g):
-    if "insulation_at_40" in g:
-        return g["insulation_at_40"] * 2 ** ((40 - g["winding_temperature"]) / 10)
-    return reading(g)
-
-
-def least(g):
-    return 1 + (g["rated_kilovolts"] if "rated_kilovolts" in g else g["rated_volts"] / 1000)
-
-
-def over(g, first, last):
-    if f"insulation_{last}" in g:
-        return g[f"insulation_{last}"] / g[f"insulation_{first}"]
-    return g[f"leakage_{first}"] / g[f"leakage_{last}"]
-
-
-def index(g):
-    return g.get("polarization_index") or over(g, "1min", "10min")
-
-
-def ratio(g):
-    return g.get("absorption_ratio") or over(g, "30s", "1min")
-
-
-def kept(g):
-    return 100 * at_40(g) / at_40(g, "_before")
-
-
-def unbalance(g):
-    if "ohms_average" in g:
-        return 100 * g["ohms_deviation"] / g["ohms_average"]
-    readings = [g[name] for name in OHMS]
-    return 100 * max(abs(each - mean(readings)) for each in readings) / mean(readings)
-
-
-BY_HAND = {
-    "insulation_at_40": at_40,
-    "insulation_reading": shown,
-    "least_insulation": least,
-    "absorption_ratio": ratio,
-    "polarization_index": index,
-    "insulation_kept": kept,
-    "resistance_unbalance": unbalance,
-}
-
-
-@problems(*BY_HAND)
-def test_the_answer_is_the_one_worked_by_hand(problem):
-    for case in cases(problem):
-        expected = BY_HAND[problem[0].name](case.given)
-        assert expected == pytest.approx(case.answer, rel=1e-9), case.code
 
 
 def zone(size, low, high):
@@ -206,7 +135,7 @@ def test_only_the_winding_chosen_is_under_the_least_for_its_kind(problem):
 def test_a_form_wound_motor_may_differ_by_one_percent_and_a_random_wound_one_by_two(problem):
     for case in cases(problem):
         limit = 1 if "form-wound" in case.question else 2
-        over_it = unbalance(case.given) > limit
+        over_it = uneven(case.given) > limit
         assert ("over" in chosen(case)) is over_it, case.code
         assert f"{limit}%" in chosen(case), case.code
 

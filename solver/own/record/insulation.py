@@ -2,12 +2,12 @@
 
 from functools import partial
 
-from solver.topics.insulation.judged_readings import TOO_GOOD
-from solver.topics.insulation.scenes import LOW
 from solver.topics.limits import (
     ABSORPTION,
     FORM_INSULATION,
     FORM_OHMS,
+    INDEX_CEILING,
+    LOW_VOLTAGE,
     OLDER_INSULATION,
     POLARIZATION,
     RANDOM_INSULATION,
@@ -52,7 +52,7 @@ def volts_of_test(seen: Seen) -> Verdict:
     rated, used = seen.known["rated_volts"], seen.known["test_volts"]
     first, *others = table_rows("insulation_tests")
     row = next((row for row in reversed(others) if rated >= row["rated"]), first)
-    least, most = row["least"], FIELD_VOLTS if rated < LOW else row["most"]
+    least, most = row["least"], FIELD_VOLTS if rated < LOW_VOLTAGE else row["most"]
     rule = f"{least:,.0f} V to {most:,.0f} V DC for a {seen.shown('rated_volts')} winding"
     found = f"The test was made with {seen.shown('test_volts')}"
     if above(used, most):
@@ -71,7 +71,7 @@ def least(seen: Seen) -> Limits:
         return OLDER_INSULATION
     if rated is None:
         return FORM_INSULATION if kind == "form-wound" else RANDOM_INSULATION
-    high = rated >= LOW and kind != "random-wound"
+    high = rated >= LOW_VOLTAGE and kind != "random-wound"
     return FORM_INSULATION if high else RANDOM_INSULATION
 
 
@@ -102,7 +102,7 @@ def told(seen: Seen, *names: str) -> Verdict | None:
     if seen.record.over & {*names}:
         says = "The tester was at the top of its range, so the ratio tells you nothing."
         return Verdict(NO_LIMIT, says, POLARIZATION.rule, POLARIZATION.source)
-    if above(seen.known["insulation_1min"], TOO_GOOD):
+    if above(seen.known["insulation_1min"], INDEX_CEILING):
         says = f"At {seen.shown('insulation_1min')} the ratio tells you nothing."
         return Verdict(NO_LIMIT, says, POLARIZATION.rule, POLARIZATION.source)
     return None

@@ -1,19 +1,27 @@
 """Insulation and windings: megohms brought to 40 °C, their ratios, their trend, three ohms.
 
-Families that ask for a number; the others judge. `INSULATION` has the whole chapter, in the
-order of teaching.
+The families here ask for a number; what is to be judged is in `judgments_*.py`. `INSULATION` has
+the whole chapter, in the order of teaching.
 """
 
 from solver.engine.family import Level
 
-from .judged import LEAST
-from .judged_readings import RATIOS
-from .judged_volts import VOLTS
-from .judged_winding import WINDING_FAULTS
-from .judged_years import GROUND, TREND
-from .kinds import TESTED, numeric
-from .problems_winding import OHMS_LIMIT
-from .scenes import LIKELY, OHMS, at_40, brought_to, rated, two_years, windings, within_one_test
+from .judgments_megohms import LEAST, TREND
+from .judgments_readings import RATIOS
+from .judgments_test import GROUND, VOLTS
+from .judgments_windings import OHMS_LIMIT, WINDING_FAULTS
+from .scenes import (
+    LIKELY,
+    OHMS,
+    TESTED,
+    at_40,
+    brought_to,
+    numeric,
+    rated,
+    two_years,
+    windings,
+    within_one_test,
+)
 
 __all__ = ["INSULATION"]
 

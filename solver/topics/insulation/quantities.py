@@ -38,9 +38,9 @@ def tested(turn: str) -> Iterator[Quantity]:
     )
 
 
-def between_leads(leads: str) -> Quantity:
-    """The winding resistance between two leads, such as "12"."""
-    one, other = leads
+def between_leads(one: str, other: str) -> Quantity:
+    """The winding resistance between two leads, such as "1" and "2"."""
+    leads = one + other
     also = f"ohms {one} to {other}, ohms {one}-{other}, T{one} to T{other}"
     label = f"winding resistance {one} to {other}"
     return same(f"ohms_{leads}", label, f"R_{{{leads}}}", *OHMS, also=also)
@@ -83,7 +83,7 @@ INSULATION = (
         also="polarisation index"),
     same("absorption_ratio", "dielectric absorption ratio", r"\mathrm{DAR}", "", (0.4, 3), shorts="DAR"),
     # Winding resistance, between two leads each time
-    *map(between_leads, ("12", "23", "31")),
+    *map(between_leads, "123", "231"),
     same("ohms_average", "average winding resistance", r"\bar R", *OHMS,
         also="average ohms, average resistance"),
     same("ohms_deviation", "largest deviation from average ohms", r"\Delta R", "ohm", (0.0001, 10),

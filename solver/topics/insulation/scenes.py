@@ -1,30 +1,41 @@
-"""Windings under test: megohms, temperatures and ohms that a motor could show.
+"""What the problems share: windings under test, and the words on who tests and how safely.
 
-Ranges are common practice, no source. Ratings are those of US and IEC supplies.
+The scenes draw megohms, temperatures and ohms that a motor could show, in those units. Ranges are common practice, no source. Ratings are those of US and IEC supplies.
 """
 
 from solver.engine.draw import Draw
-from solver.engine.family import Scene
+from solver.engine.family import Family, Judge, Level, Scene
 from solver.topics.drawn.legs import offsets
-from solver.topics.drawn.readings import noted
+from solver.topics.drawn.readings import by, noted
+from solver.topics.formulas import INSULATION, NAMEPLATE
 
 __all__ = [
+    "CAUTION",
     "LIKELY",
-    "LOW",
     "OHMS",
     "RATED",
+    "TESTED",
     "at_40",
     "brought_to",
-    "halvings",
+    "judged",
+    "numeric",
     "rated",
     "reading_at",
     "two_years",
     "windings",
     "within_one_test",
+    "worked",
 ]
 
+FORMULAS = (*INSULATION, *NAMEPLATE)
+worked = by(FORMULAS)
+
+TESTED = (
+    "A qualified person has isolated {place}, verified that it is dead, and disconnected any "
+    "drive and surge protection. "
+)
+CAUTION = "Before anyone touches the winding, ground it for four times as long as the test."
 OHMS = ("ohms_12", "ohms_23", "ohms_31")
-LOW = 1000  # rated volts under which a winding is low voltage
 LOW_VOLTS = {"us": (208, 230, 460, 575), "si": (400, 415, 440)}
 RATED = {
     "us": (208, 230, 460, 575, 2300, 2400, 4000, 4160, 6900),
@@ -36,18 +47,20 @@ Range = tuple[float, float]
 LIKELY: tuple[Range, ...] = ((8, 40), (40, 300), (300, 1500))
 
 
-def halvings(temperature: float) -> float:
-    """What a reading is multiplied by to bring it to 40 °C.
-
-    >>> halvings(20)
-    0.25
-    """
-    return 0.5 ** ((40 - temperature) / 10)
+def numeric(name: str, tag: str, title: str, asked: str, scene: Scene, *levels: Level) -> Family:
+    """A family of the chapter that asks for a number."""
+    return Family(name, tag, "insulation", title, asked, levels, scene, FORMULAS)
 
 
-def reading_at(at_40: float, temperature: float) -> float:
-    """What a megohmmeter shows at a temperature, to three figures."""
-    return noted(at_40 / halvings(temperature))
+def judged(name: str, tag: str, title: str, judge: Judge, scene: Scene, *levels: Level) -> Family:
+    """A family of the chapter that asks for a choice."""
+    return Family(name, tag, "insulation", title, "choice", levels, scene, FORMULAS, judge)
+
+
+def reading_at(at_40: float, temperature: float, units: str) -> float:
+    """Megohms that a meter shows at a temperature (°C) for so many at 40 °C, to three figures."""
+    known = {"insulation_at_40": at_40, "winding_temperature": temperature}
+    return noted(worked(known, "insulation", units))
 
 
 def at_40(draw: Draw, units: str) -> dict[str, float]:
@@ -65,7 +78,7 @@ def brought_to(*ranges: Range, temperatures: tuple[int, ...] = ()) -> Scene:
         else:
             temperature = draw.step(*draw.pick((COOL, COOL, WARM)), 1)
         volts = draw.pick((500.0, 1000.0))
-        reading = reading_at(sound, temperature)
+        reading = reading_at(sound, temperature, units)
         return {
             "rated_volts": float(draw.pick(LOW_VOLTS[units])),
             "insulation_at_40": noted(sound),
@@ -109,10 +122,10 @@ def two_years(*kept: Range) -> Scene:
         now = before * draw.between(*draw.pick(kept))
         then, today = draw.shuffled((draw.step(8, 16, 1), draw.step(22, 34, 1)))
         return {
-            "insulation_before": reading_at(before, then),
+            "insulation_before": reading_at(before, then, units),
             "winding_temperature_before": then,
             "insulation_at_40_before": noted(before),
-            "insulation": reading_at(now, today),
+            "insulation": reading_at(now, today, units),
             "winding_temperature": today,
             "insulation_at_40": noted(now),
         }

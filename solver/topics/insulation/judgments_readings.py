@@ -4,18 +4,19 @@ from collections.abc import Mapping
 
 from solver.engine.draw import Draw
 from solver.engine.family import Judge, Judgement, Level, Option
-from solver.topics.limits import ABSORPTION, POLARIZATION, against, too_near
+from solver.topics.drawn.readings import noted
+from solver.topics.limits import ABSORPTION, INDEX_CEILING, POLARIZATION, against, too_near
 from solver.units.show import exact, figures, with_unit
+from solver.vocabulary import quantity_named
 
-from .kinds import CAUTION, TESTED, judged
-from .scenes import within_one_test
+from .scenes import CAUTION, TESTED, judged, within_one_test, worked
 
 __all__ = ["RATIOS"]
 
 DRY = f"Stop the test. Look for moisture and dirt, dry the winding and test it again. {CAUTION}"
 FALLS, STEADY, RISES = (0.6, 0.88), (0.985, 1.015), (1.14, 1.6)
-TOO_GOOD = 5000  # megohms above which IEEE 43 does not use the index
-LEAST_INDEX = {"A": POLARIZATION.low, "B": POLARIZATION.high, "F": POLARIZATION.high}
+CLASS_A, CLASS_B_UP = POLARIZATION.at({})
+LEAST_INDEX = {"A": CLASS_A, "B": CLASS_B_UP, "F": CLASS_B_UP}
 INDEX = POLARIZATION._replace(low=1.0)
 
 MINUTE = {
@@ -39,23 +40,23 @@ MINUTE = {
 }
 
 
-def judge_minute(first: str, last: str, *, leak: bool) -> Judge:
-    """Whether a winding falls, stays or rises between two readings; a leak does the opposite."""
+def judge_minute(first: str, last: str, rule: str) -> Judge:
+    """Whether a winding's ohms fall, stay or rise between readings of ohms, or of leakage."""
 
     def judge(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
-        change = values[first] / values[last] if leak else values[last] / values[first]
+        read = {name: values[name] for name in (first, last)}
+        change = worked(read, "absorption_ratio", units)
         spans = zip(MINUTE, (FALLS, STEADY, RISES), strict=True)
         here = [kind for kind, (low, high) in spans if low * 0.97 < change < high * 1.03]
         if len(here) != 1:
             return None
-        unit = "µA" if leak else "megohm"
-        shown = [with_unit(exact(values[name]), unit) for name in (first, last)]
+        unit = quantity_named(first).unit(units)
+        shown = [with_unit(exact(value), unit) for value in read.values()]
         options = {
             kind: Option(kind, text, right if kind == here[0] else MINUTE[here[0]][2])
             for kind, (text, right, _) in MINUTE.items()
         }
         found = options.pop(here[0])
-        rule = "more leakage means less resistance" if leak else "steady or rising is good"
         return Judgement(rule, " then ".join(shown), found, tuple(options.values()))
 
     return judge
@@ -67,7 +68,7 @@ def by_class(draw: Draw, units: str) -> dict[str, float]:
     if draw.between(0, 1) < 0.3:
         scale = draw.between(6000, 9000) / values["insulation_1min"]
         for name in ("insulation_1min", "insulation_10min"):
-            values[name] = float(f"{values[name] * scale:.3g}")
+            values[name] = noted(values[name] * scale)
     return values
 
 
@@ -77,7 +78,7 @@ def judge_class(values: Mapping[str, float], units: str, draw: Draw) -> Judgemen
     least, index = LEAST_INDEX[kind], values["polarization_index"]
     if too_near(index, least):
         return None
-    high = values["insulation_1min"] > TOO_GOOD
+    high = values["insulation_1min"] > INDEX_CEILING
     here = "not_used" if high else "keeps" if index > least else "under"
     found = f"The PI is {figures(index)}, and class {kind} needs at least {least:g}."
     minute = with_unit(exact(values["insulation_1min"]), "megohm")
@@ -112,7 +113,7 @@ RATIOS = (
         "minute_reading",
         "GS",
         "Falling, steady or rising",
-        judge_minute("insulation_30s", "insulation_1min", leak=False),
+        judge_minute("insulation_30s", "insulation_1min", "steady or rising is good"),
         any_minute,
         Level(
             ("insulation_30s", "insulation_1min"),
@@ -123,7 +124,7 @@ RATIOS = (
             ("test_volts", "leakage_30s", "leakage_1min"),
             f"{TESTED}At a test voltage of {{test_volts}}, the winding leaks {{leakage_30s}} after "
             "30 s and {leakage_1min} after 1 min. What do you do next?",
-            judge=judge_minute("leakage_30s", "leakage_1min", leak=True),
+            judge=judge_minute("leakage_30s", "leakage_1min", "more leakage means less resistance"),
         ),
     ),
     judged(

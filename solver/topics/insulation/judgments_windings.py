@@ -1,4 +1,4 @@
-"""Ohms between three leads: what an open phase, a shorted one or a poor joint shows."""
+"""Ohms between three leads judged: how far they may differ, and what a fault makes of them."""
 
 from collections.abc import Mapping
 from math import inf, isinf
@@ -6,12 +6,66 @@ from math import inf, isinf
 from solver.engine.draw import Draw
 from solver.engine.family import Judge, Judgement, Level, Option, Scene
 from solver.topics.drawn.readings import noted
-from solver.units.show import exact, with_unit
+from solver.topics.limits import FORM_OHMS, RANDOM_OHMS, too_near
+from solver.units.show import exact, figures, with_unit
 
-from .kinds import TESTED, judged
-from .scenes import OHMS
+from .scenes import OHMS, TESTED, judged, windings
 
-__all__ = ["WINDING_FAULTS", "between_leads"]
+__all__ = ["OHMS_LIMIT", "WINDING_FAULTS", "between_leads"]
+
+Three = tuple[float, float, float]
+KINDS = (("random-wound", RANDOM_OHMS), ("form-wound", FORM_OHMS))
+
+
+def judge_limit(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
+    """Unbalance against 2 % of a random-wound winding, or 1 % of a form-wound one."""
+    kind, limits = draw.pick(KINDS)
+    size, (_, limit) = values["resistance_unbalance"], limits.at(values)
+    if too_near(size, limit) or abs(size - limit) < 0.1:
+        return None
+    over = size > limit
+    found = f"The unbalance is {figures(size)}%, {'over' if over else 'within'} {limit:g}%"
+    find = f"{found}. Measure again at the motor leads, then check the splices and joints."
+    keep = f"{found}. Write it down with the date and the temperature."
+    options = [
+        Option("over", f"Find the cause: over {limit:g}%", find if over else f"{found}."),
+        Option("within", f"Accept it: {limit:g}% or less", f"{found}." if over else keep),
+    ]
+    right = options.pop(0 if over else 1)
+    other = Option(
+        "never_equal",
+        "Ignore it: three phases never read the same",
+        "Three good phases agree within a percent or two, so a difference means something.",
+    )
+    return Judgement(
+        "ANSI/EASA AR100: within 2% of the average for random-wound, 1% for form-wound",
+        f"{kind}: {figures(size)}% against {limit:g}%",
+        right,
+        (*options, other),
+        asks=f"The motor is {kind}. What is your call?",
+    )
+
+
+OHMS_LIMIT = (
+    judged(
+        "resistance_limit",
+        "GX",
+        "Winding resistance: accept it or not",
+        judge_limit,
+        windings((0.5, 0.85), (1.15, 1.8), (2.3, 4)),
+        Level(
+            ("ohms_average", "ohms_deviation"),
+            f"{TESTED}The three lead-to-lead readings average {{ohms_average}}. The largest "
+            "deviation from the average is {ohms_deviation}. {asks}",
+            find=("resistance_unbalance",),
+        ),
+        Level(
+            OHMS,
+            f"{TESTED}Lead to lead it reads {{ohms_12}}, {{ohms_23}} and {{ohms_31}}. {{asks}}",
+            find=("resistance_unbalance",),
+        ),
+    ),
+)
 
 PAIRS = ("1-2", "2-3", "3-1")
 AGAIN = "Check the meter clips first, then have a qualified person open the connections."
@@ -24,10 +78,11 @@ def parallel(one: float, other: float) -> float:
     return one * other / (one + other) if one + other else 0.0
 
 
-def between_leads(kind: str, phases: tuple[float, float, float]) -> tuple[float, ...]:
-    """Ohms from lead 1 to 2, 2 to 3 and 3 to 1 of a "wye" or a "delta", from its three phases.
+def between_leads(kind: str, phases: Three) -> Three:
+    """Ohms from lead 1 to 2, 2 to 3 and 3 to 1 of a "wye" or a "delta", from those of its phases.
 
-    The phases of a wye stand from each lead to the middle; those of a delta from lead to lead.
+    The phases of a wye go from each lead to the middle, those of a delta from lead to lead. An
+    open one is infinite. Source: arithmetic, resistances in series and in parallel.
 
     >>> between_leads("wye", (1.0, 1.0, 0.0)), between_leads("delta", (1.0, 1.0, inf))
     ((2.0, 1.0, 1.0), (1.0, 1.0, 2.0))
@@ -38,7 +93,17 @@ def between_leads(kind: str, phases: tuple[float, float, float]) -> tuple[float,
     return parallel(a, b + c), parallel(b, c + a), parallel(c, a + b)
 
 
-def written(readings: tuple[float, ...]) -> str:
+def phases(kind: str, reads: float, at: int = 0, odd: float = 1.0) -> Three:
+    """Ohms of the three phases of a motor that `reads` so many ohms when healthy between any two leads.
+
+    The one at place `at` has `odd` times its ohms: none where shorted, infinite where open.
+    """
+    one = reads / 2 if kind == "wye" else reads * 1.5
+    first, second, third = (one * odd if place == at else one for place in range(3))
+    return first, second, third
+
+
+def written(readings: Three) -> str:
     """Three readings as a tester notes them."""
     said = ["open" if isinf(ohms) else with_unit(exact(noted(ohms)), "ohm") for ohms in readings]
     return ", ".join(f"{pair} {text}" for pair, text in zip(PAIRS, said, strict=True))
@@ -54,17 +119,16 @@ SHOWN = {
     "shorted": "one shorted phase",
     "sound": "a good winding",
 }
+
 WHY = {
-    ("wye", "open"): "Both pairs with that phase read open. The third pair hasn't changed.",
-    ("wye", "shorted"): "Both pairs with that phase read half. The third pair hasn't changed.",
-    (
-        "delta",
-        "open",
-    ): "The pair across the open phase reads three times as much. The others read half again as much.",
-    (
-        "delta",
-        "shorted",
-    ): "The pair across the shorted phase reads zero. The others read a quarter less.",
+    "wye": {
+        "open": "Both pairs with that phase read open. The third pair hasn't changed.",
+        "shorted": "Both pairs with that phase read half. The third pair hasn't changed.",
+    },
+    "delta": {
+        "open": "The pair across the open phase reads three times as much. The others read half again as much.",
+        "shorted": "The pair across the shorted phase reads zero. The others read a quarter less.",
+    },
 }
 SOUND = "All three pairs read the same, so this winding is good."
 
@@ -74,16 +138,12 @@ def judge_readings(kind: str) -> Judge:
 
     def judge(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
         ohms = values["ohms_healthy"]
-        phase = ohms / 2 if kind == "wye" else ohms * 1.5
         at = draw.pick((0, 1, 2))
-        sets = {"sound": (phase,) * 3}
-        for fault, odd in (("open", inf), ("shorted", 0.0)):
-            sets[fault] = tuple(odd if i == at else phase for i in range(3))
         asked = draw.pick(("open", "shorted"))
-        options = {
-            id: Option(id, written(between_leads(kind, phases)), WHY.get((kind, id), SOUND))
-            for id, phases in sets.items()
-        }
+        options = {}
+        for id, odd in (("sound", 1.0), ("open", inf), ("shorted", 0.0)):
+            readings = written(between_leads(kind, phases(kind, ohms, at, odd)))
+            options[id] = Option(id, readings, WHY[kind].get(id, SOUND))
         right = options.pop(asked)
         return Judgement(
             "wye: you read two phases in series; delta: one phase in parallel with the other two",
@@ -114,6 +174,7 @@ FAULTS = {
         f"With one phase open, a delta still reads through the other two. {AGAIN}",
     ),
 }
+
 TELLS = {
     "sound": "All three readings agree within a percent.",
     "turns": "The readings that changed are lower than when the motor was healthy.",
@@ -128,15 +189,13 @@ def faulty(kind: str, *faults: str) -> Scene:
     def scene(draw: Draw, units: str) -> dict[str, float]:
         ohms = healthy(draw, units)["ohms_healthy"]
         fault = draw.pick(faults)
-        phase = ohms / 2 if kind == "wye" else ohms * 1.5
         odd = {
-            "sound": phase,
-            "turns": phase * draw.between(0.55, 0.8),
-            "joint": phase * draw.between(1.25, 1.6),
+            "sound": 1.0,
+            "turns": draw.between(0.55, 0.8),
+            "joint": draw.between(1.25, 1.6),
             "open": inf,
         }[fault]
-        at = draw.pick((0, 1, 2))
-        readings = between_leads(kind, tuple(odd if i == at else phase for i in range(3)))
+        readings = between_leads(kind, phases(kind, ohms, draw.pick((0, 1, 2)), odd))
         near = [noted(ohms * draw.between(0.997, 1.003)) for ohms in readings]
         return {
             "ohms_healthy": ohms,

@@ -1,20 +1,21 @@
-"""The test volts for a rating, by two published practices, and why they differ."""
+"""The test itself judged: which voltage, and how long the winding stays grounded after it."""
 
 from collections.abc import Mapping
 
 from solver.engine.draw import Draw
-from solver.engine.family import Judgement, Level, Option
+from solver.engine.family import Judgement, Level, Option, Scene
+from solver.topics.limits import TIME_ON_GROUND, against
 from solver.topics.tables import table_rows
 from solver.units.show import exact, with_unit
 
-from .kinds import CAUTION, judged
-from .scenes import RATED, rated
+from .scenes import CAUTION, RATED, judged, rated, worked
 
-__all__ = ["VOLTS"]
+__all__ = ["GROUND", "VOLTS"]
 
 STANDARD_VOLTS = (250, 500, 1000, 2500, 5000, 10_000)
 FIELD_VOLTS = 1000  # NETA MTS Table 100.1 for the 600 V class
 CLASS = 600  # volts of the class that most pump motors are of
+
 TABLE = (
     ("IEEE 43, rated under 1,000 V", "500 V DC"),
     ("IEEE 43, rated up to 2,500 V", "500 to 1,000 V DC"),
@@ -82,6 +83,7 @@ WHY_TWO = (
     "Many people in the field use the NETA voltage on motor, cable and starter together. "
     f"Pick one, stick with it, and write down which. {CAUTION}",
 )
+
 NOT_WHY = (
     (
         "alternating",
@@ -143,6 +145,49 @@ VOLTS = (
             "500 V DC, and NETA MTS Table 100.1 says 1,000 V DC. Why do they differ?",
             scene=low_rated,
             judge=judge_why,
+        ),
+    ),
+)
+
+
+def grounded(*times: float) -> Scene:
+    """A test of so many minutes, and how long its winding has been grounded since."""
+
+    def scene(draw: Draw, units: str) -> dict[str, float]:
+        test = float(draw.pick(times))
+        share = draw.between(*draw.pick(((0.5, 0.9), (1.2, 3.7), (4.3, 7))))
+        step = 0.5 if test < 5 else 1
+        since = max(step, round(test * share / step) * step)
+        known = {"test_time": test, "time_grounded": since}
+        return known | {"times_grounded": worked(known, "times_grounded", units)}
+
+    return scene
+
+
+HELD = (
+    ("no", "No: it hasn't even been as long as the test", "The charge is still in the winding, and it can kill. Wait four times as long as the test."),
+    ("soon", "No: it hasn't been four times as long as the test", "The charge bleeds off slowly, and it can kill. Wait four times as long as the test."),
+    ("yes", "Yes: it has been over four times as long as the test", "Even so, a qualified person verifies again that it is dead before anyone touches it."),
+)  # fmt: skip
+
+GROUND = (
+    judged(
+        "time_on_ground",
+        "GD",
+        "How long a winding stays grounded",
+        against(TIME_ON_GROUND, TIME_ON_GROUND.rule, *HELD),
+        grounded(1, 2, 5, 10),
+        Level(
+            ("test_time", "time_grounded"),
+            "A qualified person tested the winding of {place} for {test_time}. It has been "
+            "grounded for {time_grounded}. Can the ground come off?",
+            find=("times_grounded",),
+        ),
+        Level(
+            ("time_grounded",),
+            "A qualified person ran a polarization index test on {place}. The winding has been "
+            "grounded for {time_grounded} since the test ended. Can the ground come off?",
+            scene=grounded(10),
         ),
     ),
 )
