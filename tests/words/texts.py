@@ -72,7 +72,10 @@ def reader_files() -> Iterator[Path]:
     for folder in ("solver", "workbook"):
         for ending in ("py", "toml", "typ", "md", "ipynb"):
             for path in sorted((ROOT / folder).rglob(f"*.{ending}")):
-                if path.name != "quantities.py":
+                if path.name not in (
+                    "quantities.py",
+                    "README.md",
+                ):  # a room's README is for contributors
                     yield path
 
 
