@@ -12,11 +12,14 @@ __all__ = [
     "HOURLY_VOLUME",
     "KW_PER_HP",
     "M3_DAY_PER_LITRE_SECOND",
+    "NONE",
+    "PER_PRESSURE",
     "WATER_POWER",
     "WATER_WEIGHT",
 ]
 
 NONE = Figure(1, "", exact=1.0)
+PER_PRESSURE = "It takes 2.31 ft of water to make 1 psi, or 0.102 m to make 1 kPa."
 
 WATER_POWER = Constant(
     "water_power_constant",

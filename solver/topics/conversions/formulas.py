@@ -2,8 +2,7 @@
 
 from solver.algebra.expression import Known, Number, Percent
 from solver.algebra.formula import Formula, Slip
-from solver.topics.constants import HEAD_PER_PRESSURE, KW_PER_HP, WATER_WEIGHT
-from solver.topics.head.factors import PER_PRESSURE
+from solver.topics.constants import HEAD_PER_PRESSURE, KW_PER_HP, PER_PRESSURE, WATER_WEIGHT
 from solver.topics.wet_well.units_of_wells import GALLONS_PER_CUBIC_FOOT, LITRES_PER_CUBIC_METRE
 
 from .factors import (

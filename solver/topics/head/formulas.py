@@ -6,11 +6,10 @@ from typing import NamedTuple
 
 from solver.algebra.expression import Expr, Known, Sum
 from solver.algebra.formula import Formula, Slip
-from solver.topics.constants import HEAD_PER_PRESSURE
+from solver.topics.constants import HEAD_PER_PRESSURE, PER_PRESSURE
 
-from .factors import HEAD_PER_VACUUM, PER_PRESSURE
 from .formulas_pipes import FITTINGS, PIPES, velocity_head_of, velocity_of
-from .formulas_static import STATIC, SUCTION
+from .formulas_static import HEAD_PER_VACUUM, STATIC, SUCTION
 
 __all__ = ["HEAD"]
 

@@ -1,13 +1,24 @@
 """Static lift and head, the suction side, and the air pressure that pushes water to a pump."""
 
-from solver.algebra.expression import Known
+from collections.abc import Callable
+
+from solver.algebra.expression import Constant, Figure, Known, Lookup
 from solver.algebra.formula import Formula, Slip
+from solver.errors import NotSolvable
+from solver.topics.constants import HEAD_PER_PRESSURE
+from solver.topics.tables import between_rows, table_rows, table_source
 
-from .factors import HEAD_PER_VACUUM
-from .formulas_atmosphere import ATMOSPHERE, at_altitude, sea_level
+__all__ = ["HEAD_PER_VACUUM", "STATIC", "SUCTION"]
 
-__all__ = ["STATIC", "SUCTION"]
+HEAD_PER_VACUUM = Constant(
+    "head_per_vacuum",
+    "head per unit of vacuum",
+    us=Figure(1.133, "ft / inHg", also=(1.13, 1.134), exact=1.133477),
+    si=HEAD_PER_PRESSURE.si,
+    source="NIST SP 811 App. B (3386.389 Pa per inch of mercury); 1.133 in common practice",
+)
 
+ATMOSPHERE = table_source("atmosphere_us")
 LEVELS = "common practice, no source: static head is the difference of the two water levels"
 CENTERLINE = "common practice, no source: lifts and heads are measured from the pump's centerline"
 HI = "common practice of NPSH, as in the Hydraulic Institute's standards (from memory)"
@@ -68,6 +79,35 @@ STATIC = (
         turns=("static_discharge_head",),
     ),
 )
+
+
+def thinner(altitude: float, units: str) -> float:
+    """Head of the atmosphere (ft | m) at an altitude (ft | m), between rows by a line.
+
+    Raises:
+        NotSolvable: the altitude is outside the table.
+
+    >>> round(thinner(1500, "us"), 2)
+    32.1
+    """
+    name = f"atmosphere_{units}"
+    head = between_rows(name, "altitude", "head", altitude)
+    if head is None:
+        raise NotSolvable(
+            f"the altitude table goes from 0 to {table_rows(name)[-1]['altitude']:,.0f}, and "
+            f"{altitude:,.0f} is outside it: give the barometric pressure instead"
+        )
+    return head
+
+
+def sea_level(altitude: float, units: str) -> float:
+    """Head of the atmosphere (ft | m) at sea level, whatever the altitude: a usual mistake."""
+    return thinner(0, units)
+
+
+def at_altitude(read: Callable[[float, str], float] = thinner) -> Lookup:
+    """The head of the atmosphere at the altitude, read by `read`."""
+    return Lookup(Known("altitude"), read, "the standard atmosphere at", ("ft", "m"), ("ft", "m"))
 
 
 AIR = "Air pressure on the water is all that pushes it up to the pump."

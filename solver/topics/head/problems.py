@@ -1,18 +1,22 @@
 """Head: what a pump must overcome, from water levels, from gauges and from pipes.
 
-The families here are levels, gauges and the suction side; pipes and totals are in total_head.py,
-and those where something is to be judged in judged_head.py, judged_suction.py and
-gauges_judged.py. `HEAD` has the whole chapter, in the order of teaching.
+The families here are levels, gauges and the suction side; those of pipes and totals are in
+problems_pipes.py, and those to be judged in problems_judged.py. `HEAD` has the whole chapter, in
+the order of teaching.
 """
 
 from solver.engine.family import Family, Level
 
-from .judged import MISSING_PART, WHICH_PIPE
-from .judged_gauges import GAUGES_STORY
-from .judged_suction import NPSH_CHECK, SUCTION_LIMIT, VELOCITY_CHECK
-from .kinds import numeric
-from .problems_total import PIPES, TDH, TOTAL
-from .scenes import flooded, gauges, low_lift_gauges, station, suction
+from .problems_judged import (
+    GAUGES_STORY,
+    MISSING_PART,
+    NPSH_CHECK,
+    SUCTION_LIMIT,
+    VELOCITY_CHECK,
+    WHICH_PIPE,
+)
+from .problems_pipes import PIPES, TDH, TOTAL
+from .scenes import CHAPTER, flooded, gauges, low_lift_gauges, station, suction
 
 __all__ = ["HEAD"]
 
@@ -34,7 +38,7 @@ NPSHA = "What is the net positive suction head available (NPSHa)?"
 NPSHR = "The pump's net positive suction head required (NPSHr) is {npsh_required}, and you want a margin of {npsh_margin}."
 
 LEVELS = (
-    numeric(
+    CHAPTER.numeric(
         "static_head",
         "HS",
         "Static head from levels",
@@ -60,7 +64,7 @@ LEVELS = (
 )
 
 FROM_GAUGES = (
-    numeric(
+    CHAPTER.numeric(
         "gauges_to_head",
         "HT",
         "Total dynamic head from two gauges",
@@ -97,7 +101,7 @@ FROM_GAUGES = (
             scene=gauges(20, 38),
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "expected_gauge",
         "HG",
         "What the discharge gauge should read",
@@ -119,7 +123,7 @@ FROM_GAUGES = (
 )
 
 SUCTION_SIDE = (
-    numeric(
+    CHAPTER.numeric(
         "dynamic_suction_lift",
         "HV",
         "Dynamic suction lift",
@@ -136,7 +140,7 @@ SUCTION_SIDE = (
             f"{LOSS} What is the dynamic suction lift?",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "suction_loss",
         "HU",
         "Losses in the suction pipe",
@@ -154,7 +158,7 @@ SUCTION_SIDE = (
         ),
     ),
     SUCTION_LIMIT,
-    numeric(
+    CHAPTER.numeric(
         "npsh_available",
         "HN",
         "Net positive suction head available",
@@ -173,7 +177,7 @@ SUCTION_SIDE = (
             f"{AIR} The suction gauge on {{place}} reads a vacuum of {{suction_vacuum}}. {NPSHA}",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "greatest_lift",
         "HI",
         "How far a pump can be above its water",

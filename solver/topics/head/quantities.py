@@ -12,14 +12,33 @@ __all__ = ["HEAD"]
 ANY = -float("inf")
 
 
-def head(name: str, label: Text, symbol: Text, feet: Range, metres: Range, **more) -> Quantity:
+def head(
+    name: str,
+    label: Text,
+    symbol: Text,
+    feet: Range,
+    metres: Range,
+    least: float = 0.0,
+    shorts: Text = "",
+    also: str = "",
+) -> Quantity:
     """A height of water."""
-    return Quantity(name, label, symbol, "ft", "m", feet, metres, **more)
+    return Quantity(
+        name, label, symbol, "ft", "m", feet, metres, least=least, shorts=shorts, also=also
+    )
 
 
-def pressure(name: str, label: Text, symbol: Text, psi: Range, kpa: Range, **more) -> Quantity:
+def pressure(
+    name: str,
+    label: Text,
+    symbol: Text,
+    psi: Range,
+    kpa: Range,
+    least: float = 0.0,
+    also: str = "",
+) -> Quantity:
     """What a gauge shows."""
-    return Quantity(name, label, symbol, "psi", "kPa", psi, kpa, **more)
+    return Quantity(name, label, symbol, "psi", "kPa", psi, kpa, least=least, also=also)
 
 
 def side(name: str, sign: str, below: bool) -> Iterator[Quantity]:

@@ -3,39 +3,41 @@
 Ranges are common practice, no source; C factors and K of fittings come from the published tables.
 """
 
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
 
 from solver.engine.draw import Draw
-from solver.topics.drawn.readings import by, noted, round_flow
+from solver.engine.family import Scene
+from solver.scenario import WITH_WET_WELL
+from solver.topics.chapter import Chapter
+from solver.topics.drawn.readings import by, noted, only, round_flow
 from solver.topics.formulas import HEAD, POWER
 from solver.topics.tables import named_rows
 
 __all__ = [
-    "FOOT",
+    "CHAPTER",
+    "any_lift",
+    "any_need",
+    "at_any_speed",
     "flooded",
     "force_main",
     "friction_heavy",
     "gauges",
+    "left_out_of",
     "low_lift_gauges",
-    "only",
+    "old_or_new",
     "station",
     "suction",
     "worked",
 ]
 
-Scene = Callable[[Draw, str], dict[str, float]]
+CHAPTER = Chapter("head", (*POWER, *HEAD), WITH_WET_WELL)
+worked = by(CHAPTER.formulas)
 MAINS = {"us": (4, 6, 8, 10, 12, 16), "si": (100, 150, 200, 250, 300, 400)}
 NOZZLES = {"us": ((4, 3), (5, 4), (10, 8)), "si": ((100, 80), (125, 100), (250, 200))}
 C_FACTORS = (100, 110, 120, 130, 140, 150)
 # Water of 50, 60, 68, 80 and 90 F, or of 10, 15, 20, 27 and 32 C.
 VAPOR = {"us": (0.4, 0.6, 0.8, 1.2, 1.6), "si": (0.13, 0.17, 0.24, 0.37, 0.49)}
-worked = by((*POWER, *HEAD))
 FOOT = {"us": 1, "si": 0.3}  # what a foot is in the unit of the system, roundly
-
-
-def only(values: Mapping[str, float], *wanted: str) -> dict[str, float]:
-    """Some of these values."""
-    return {name: values[name] for name in wanted}
 
 
 def metres(draw: Draw, units: str, low: float, high: float) -> float:
@@ -177,3 +179,65 @@ def suction(loss: tuple[float, float] = (0.8, 4)) -> Scene:
         }
 
     return scene
+
+
+def left_out_of(*parts: str) -> Scene:
+    """A scene in which somebody has added up all of these parts but one."""
+
+    def scene(draw: Draw, units: str) -> dict[str, float]:
+        seen = station(draw, units)
+        gone = draw.pick(parts)
+        seen["minor_loss"] = noted(draw.between(5, 14) * FOOT[units], 2)
+        seen["delivery_head"] = worked(only(seen, "delivery_pressure"), "delivery_head", units)
+        kept = sum(seen[part] for part in parts if part != gone)
+        return seen | {"head": noted(kept), "gone": float(parts.index(gone))}
+
+    return scene
+
+
+def old_or_new(draw: Draw, units: str) -> dict[str, float]:
+    """A main of one of the table's pipes, tested."""
+    low, high = draw.pick(list(named_rows("c_factors").values()))
+    pipe = only(force_main(draw, units), "flow", "pipe_diameter", "pipe_length")
+    pipe["c_factor"] = draw.between(low, high)
+    return pipe | {
+        "friction_rate": noted(worked(pipe, "friction_rate", units)),
+        "friction_head": noted(worked(pipe, "friction_head", units)),
+    }
+
+
+def at_any_speed(draw: Draw, units: str) -> dict[str, float]:
+    """A main that may be far too wide for its flow, or far too narrow."""
+    seen = force_main(draw, units)
+    target = draw.between(*draw.pick(((0.9, 1.8), (2.3, 7), (8.6, 12)))) * FOOT[units]
+    known = {**only(seen, "pipe_diameter"), "velocity": target}
+    flow = noted(worked(known, "flow", units), 2)
+    daily = noted(worked({"flow": flow}, "daily_flow", units), 2)
+    return seen | {"flow": flow, "daily_flow": daily}
+
+
+def any_lift(draw: Draw, units: str) -> dict[str, float]:
+    """A dynamic suction lift within the usual, over it, or over what is practical."""
+    seen = suction()(draw, units)
+    total = draw.between(*draw.pick(((8, 14.5), (15.5, 21.5), (22.5, 27)))) * FOOT[units]
+    step = 0.5 if units == "us" else 1
+    vacuum = worked({"dynamic_suction_lift": total}, "suction_vacuum", units)
+    lift = round(total - seen["suction_loss"], 1)
+    return seen | {"suction_vacuum": round(vacuum / step) * step, "suction_lift": lift}
+
+
+def any_need(draw: Draw, units: str) -> dict[str, float]:
+    """A pump that needs less than is usable, part of the margin, or more than there is."""
+    seen = suction()(draw, units)
+    known = only(seen, "atmospheric_head", "vapor_head", "suction_lift", "suction_loss")
+    available = round(worked(known, "npsh_available", units), 2 if units == "si" else 1)
+    usable = available - seen["npsh_margin"]
+    low, high = draw.pick(
+        (
+            (0.6 * usable, 0.95 * usable),
+            (1.05 * usable, 0.96 * available),
+            (1.05 * available, 1.4 * available),
+        )
+    )
+    needed = round(draw.between(low, high), 1)
+    return seen | {"npsh_available": available, "npsh_required": needed}

@@ -7,7 +7,17 @@ of water and 1 kPa holds up 0.102 m, 1 MGD is 694.4 gpm and 86.4 m3 a day is 1 L
 
 from collections.abc import Callable, Mapping
 
-__all__ = ["BY_HAND", "KILOWATTS", "Given", "brake", "motor", "share", "water"]
+__all__ = [
+    "BY_HAND",
+    "CONSTANT",
+    "KILOWATTS",
+    "PER_PRESSURE",
+    "Given",
+    "brake",
+    "motor",
+    "share",
+    "water",
+]
 
 Given = Mapping[str, float]
 

@@ -2,10 +2,10 @@
 
 from solver.engine.family import Level
 
-from .kinds import numeric
-from .scenes import force_main, friction_heavy, station
+from .problems_judged import PARTS
+from .scenes import CHAPTER, force_main, friction_heavy, station
 
-__all__ = ["PARTS", "PIPES", "TDH", "TOTAL"]
+__all__ = ["PIPES", "TDH", "TOTAL"]
 
 PIPE = (
     "through {pipe_length} of pipe. The inside diameter is {pipe_diameter}, and the C factor is "
@@ -15,7 +15,7 @@ MAIN = f"{{place}} pumps {{flow}} {PIPE}"
 TDH = "What is the total dynamic head (TDH)?"
 
 PIPES = (
-    numeric(
+    CHAPTER.numeric(
         "velocity",
         "HY",
         "Velocity in a pipe",
@@ -32,7 +32,7 @@ PIPES = (
             "of {pipe_diameter}. What is the velocity in the pipe?",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "velocity_head",
         "HK",
         "Velocity head",
@@ -49,7 +49,7 @@ PIPES = (
             "What is the velocity head?",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "friction_head",
         "HF",
         "Friction loss in a pipe",
@@ -70,7 +70,7 @@ PIPES = (
             "Using Hazen-Williams, what is the friction loss?",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "c_factor",
         "HC",
         "The C factor of a force main",
@@ -88,7 +88,7 @@ PIPES = (
             "Using Hazen-Williams, what is the C factor?",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "minor_loss",
         "HM",
         "Minor losses in fittings and valves",
@@ -121,13 +121,8 @@ PIPES = (
     ),
 )
 
-PARTS = (
-    "{place} works against a static head of {static_head}. Friction loss in the pipe is "
-    "{friction_head}, and minor losses are {minor_loss}."
-)
-
 TOTAL = (
-    numeric(
+    CHAPTER.numeric(
         "total_head",
         "HP",
         "Total dynamic head from its parts",
@@ -162,7 +157,7 @@ TOTAL = (
             "Using Hazen-Williams, what is the total dynamic head (TDH)?",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "power_for_head",
         "HW",
         "From static head and friction loss to power",
@@ -187,7 +182,7 @@ TOTAL = (
             "{pump_efficiency}. Using Hazen-Williams, what is the {brake_power:full}?",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "friction_from_power",
         "HB",
         "From power back to friction loss",

@@ -1,20 +1,28 @@
-"""Velocity in a main, suction lift and NPSH, each judged against its limits."""
+"""What is to be judged about head: velocity, pipes, totals, gauges, suction lift and NPSH.
 
-from solver.engine.draw import Draw
-from solver.engine.family import Judge, Level
-from solver.topics.limits import Limits, Zone, against
+Each limit is said with its source; judgments.py has how the others are judged.
+"""
 
-from .kinds import judged
-from .scenes import FOOT, force_main, only, suction, worked
+from solver.engine.family import Level
+from solver.topics.limits import Limits, against
 
-__all__ = ["NPSH_CHECK", "SUCTION_LIMIT", "VELOCITY_CHECK"]
+from .judgments import by_system, judge_cause, judge_missing, judge_pair, judge_pipe, story
+from .scenes import CHAPTER, any_lift, any_need, at_any_speed, left_out_of, old_or_new
 
+__all__ = [
+    "GAUGES_STORY",
+    "MISSING_PART",
+    "NPSH_CHECK",
+    "PARTS",
+    "SUCTION_LIMIT",
+    "VELOCITY_CHECK",
+    "WHICH_PIPE",
+]
 
-def by_system(us: Limits, si: Limits, *zones: Zone) -> Judge:
-    """A judge whose limits are round numbers in each system."""
-    judges = {"us": against(us, us.rule, *zones), "si": against(si, si.rule, *zones)}
-    return lambda values, units, draw: judges[units](values, units, draw)
-
+PARTS = (
+    "{place} works against a static head of {static_head}. Friction loss in the pipe is "
+    "{friction_head}, and minor losses are {minor_loss}."
+)
 
 CLEANSING = (
     "Ten States Standards (from memory): at least 2 ft/s or 0.6 m/s in a force main; the upper limit "
@@ -22,18 +30,7 @@ CLEANSING = (
 )
 SPEED = "slower than {}, solids settle; faster than {} is hard on the pipe and valves"
 
-
-def at_any_speed(draw: Draw, units: str) -> dict[str, float]:
-    """A main that may be far too wide for its flow, or far too narrow."""
-    seen = force_main(draw, units)
-    target = draw.between(*draw.pick(((0.9, 1.8), (2.3, 7), (8.6, 12)))) * FOOT[units]
-    flow = worked({**only(seen, "pipe_diameter"), "velocity": target}, "flow", units)
-    flow = float(f"{flow:.2g}")
-    daily = float(f"{worked({'flow': flow}, 'daily_flow', units):.2g}")
-    return seen | {"flow": flow, "daily_flow": daily}
-
-
-VELOCITY_CHECK = judged(
+VELOCITY_CHECK = CHAPTER.judged(
     "velocity_check",
     "HQ",
     "Velocity in a force main: too slow or too fast",
@@ -71,21 +68,77 @@ VELOCITY_CHECK = judged(
     ),
 )
 
+WHICH_PIPE = CHAPTER.judged(
+    "which_pipe",
+    "HE",
+    "Which kind of pipe has this C factor",
+    judge_pipe,
+    old_or_new,
+    Level(
+        ("flow", "pipe_diameter", "friction_rate"),
+        "A test on the force main of {place} finds a friction loss of {friction_rate} at {flow}. The "
+        "inside diameter is {pipe_diameter}. Going by Hazen-Williams, what kind of pipe is it most "
+        "likely to be?",
+        find=("c_factor",),
+    ),
+    Level(
+        ("flow", "pipe_diameter", "pipe_length", "friction_head"),
+        "A test on the force main of {place} finds {friction_head} of friction loss over "
+        "{pipe_length} of pipe. The flow is {flow}, and the inside diameter is {pipe_diameter}. Going by "
+        "Hazen-Williams, what kind of pipe is it most likely to be?",
+        find=("friction_rate", "c_factor"),
+    ),
+)
+
+THREE = ("static_head", "friction_head", "minor_loss")
+FOUR = ("static_head", "friction_head", "delivery_head")
+
+MISSING_PART = CHAPTER.judged(
+    "missing_part",
+    "HX",
+    "Which part of the head was left out",
+    judge_missing(*THREE),
+    left_out_of(*THREE),
+    Level(
+        (*THREE, "head"),
+        f"{PARTS} {{person}} wrote down a total dynamic head (TDH) of {{head}}. What was left out?",
+    ),
+    Level(
+        ("static_head", "friction_head", "delivery_pressure", "head"),
+        "{place} works against a static head of {static_head}. Friction loss is {friction_head}, and "
+        "the pressure at the end of the pipe must be {delivery_pressure}. {person} wrote down a "
+        "total dynamic head (TDH) of {head}. What was left out?",
+        find=("delivery_head",),
+        scene=left_out_of(*FOUR),
+        judge=judge_missing(*FOUR),
+    ),
+)
+
+GAUGES_STORY = CHAPTER.judged(
+    "gauges_story",
+    "HO",
+    "What two gauges tell you",
+    judge_cause,
+    story,
+    Level(
+        ("discharge_gauge", "suction_gauge", "discharge_gauge_now", "suction_gauge_now"),
+        "The gauges on {place} usually read {discharge_gauge} on the discharge and {suction_gauge} on "
+        "the suction. Today they read {discharge_gauge_now} and {suction_gauge_now}. "
+        "What would you conclude?",
+        find=("pressure", "pressure_now"),
+    ),
+    Level(
+        ("discharge_gauge", "suction_gauge"),
+        "The gauges on {place} usually read {discharge_gauge} on the discharge and {suction_gauge} on "
+        "the suction. {asks}",
+        judge=judge_pair,
+    ),
+)
+
 LIFT = "at sea level, up to {} is usual, and about {} is the practical limit"
 PRACTICE = "common practice, no source; a pump's own required NPSH decides"
 
-
-def any_lift(draw: Draw, units: str) -> dict[str, float]:
-    """A dynamic suction lift within the usual, over it, or over what is practical."""
-    seen = suction()(draw, units)
-    total = draw.between(*draw.pick(((8, 14.5), (15.5, 21.5), (22.5, 27)))) * FOOT[units]
-    step = 0.5 if units == "us" else 1
-    vacuum = worked({"dynamic_suction_lift": total}, "suction_vacuum", units)
-    lift = round(total - seen["suction_loss"], 1)
-    return seen | {"suction_vacuum": round(vacuum / step) * step, "suction_lift": lift}
-
-
-SUCTION_LIMIT = judged(
+SUCTION_LIMIT = CHAPTER.judged(
     "suction_limit",
     "HL",
     "Is the suction lift too high",
@@ -124,25 +177,7 @@ SUCTION_LIMIT = judged(
     ),
 )
 
-
-def any_need(draw: Draw, units: str) -> dict[str, float]:
-    """A pump that needs less than is usable, part of the margin, or more than there is."""
-    seen = suction()(draw, units)
-    known = only(seen, "atmospheric_head", "vapor_head", "suction_lift", "suction_loss")
-    available = round(worked(known, "npsh_available", units), 2 if units == "si" else 1)
-    usable = available - seen["npsh_margin"]
-    low, high = draw.pick(
-        (
-            (0.6 * usable, 0.95 * usable),
-            (1.05 * usable, 0.96 * available),
-            (1.05 * available, 1.4 * available),
-        )
-    )
-    needed = round(draw.between(low, high), 1)
-    return seen | {"npsh_available": available, "npsh_required": needed}
-
-
-NPSH_CHECK = judged(
+NPSH_CHECK = CHAPTER.judged(
     "npsh_check",
     "HJ",
     "Is there enough NPSH for the pump",

@@ -1,4 +1,4 @@
-"""What two gauges tell about a pump that has changed: a closed valve, a blocked suction, wear.
+"""Judgments of the head chapter: a part left out, a pipe by its C factor, what two gauges tell.
 
 A pump gives more head as its flow falls. A blockage after it raises the discharge gauge, one
 before it lowers the suction gauge, and wear brings the two closer together (common practice, no
@@ -9,19 +9,106 @@ from collections.abc import Callable, Mapping
 from typing import NamedTuple
 
 from solver.engine.draw import Draw
-from solver.engine.family import Judgement, Level, Option
-from solver.units.show import exact, figures, with_unit
-from solver.vocabulary import quantity_named
+from solver.engine.family import Judge, Judgement, Option
+from solver.topics.drawn.readings import shown
+from solver.topics.limits import Limits, Zone, against
+from solver.topics.tables import named_rows
+from solver.units.show import figures
 
-from .kinds import judged
+from .scenes import worked
 
-__all__ = ["GAUGES_STORY"]
+__all__ = ["by_system", "judge_cause", "judge_missing", "judge_pair", "judge_pipe", "story"]
 
+CALLED = {
+    "static_head": "static head",
+    "friction_head": "friction loss",
+    "minor_loss": "minor losses",
+    "delivery_head": "pressure at the end",
+}
+APART = 0.04  # of the total: parts nearer than this could not be told from a rounded sum
+NEAR = 2  # how far outside a row of the table a measured C may lie
 PSI = {"us": 1, "si": 7}  # what a psi is in the unit of the system, roundly
 RULE = (
     "blocked after the pump: the discharge gauge goes up; blocked before it: the suction gauge "
     "drops; a worn or slow pump: the two gauges come closer together"
 )
+
+
+def by_system(us: Limits, si: Limits, *zones: Zone) -> Judge:
+    """A judge whose limits are round numbers in each system."""
+    judges = {"us": against(us, us.rule, *zones), "si": against(si, si.rule, *zones)}
+    return lambda values, units, draw: judges[units](values, units, draw)
+
+
+def judge_missing(*parts: str) -> Judge:
+    """Which part the difference between the sum and the figure is."""
+
+    def judge(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
+        sizes = {part: values[part] for part in parts}
+        total = worked(sizes, "head", units)
+        by_size = sorted(sizes.values())
+        if min(b - a for a, b in zip((0, *by_size), by_size, strict=False)) < APART * total:
+            return None
+        gone = parts[int(values["gone"])]
+        short = shown("head", total - values["head"], units, figures)
+        all_of_it = f"all the parts add up to {shown('head', total, units, figures)}"
+        return Judgement(
+            "what the total falls short by is the part that was left out",
+            f"{all_of_it}; {shown('head', values['head'], units)} is {short} short",
+            Option(
+                gone,
+                f"The {CALLED[gone]}",
+                f"The total is {short} short, which is the {CALLED[gone]}.",
+            ),
+            (
+                *(
+                    Option(
+                        f"took_{part}",
+                        f"The {CALLED[part]}",
+                        f"That part is {shown(part, size, units, figures)}, but the total is {short} short.",
+                    )
+                    for part, size in sizes.items()
+                    if part != gone
+                ),
+                Option("nothing", "Nothing was left out", f"Add it up again: {all_of_it}."),
+            ),
+        )
+
+    return judge
+
+
+def judge_pipe(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
+    """The row of the table of C factors that fits, among four."""
+    found = values["c_factor"]
+    rows = named_rows("c_factors")
+    fitting = [n for n, (low, high) in rows.items() if low - NEAR <= found <= high + NEAR]
+    if len(fitting) != 1:
+        return None
+    (right,) = fitting
+    others = draw.shuffled([name for name in rows if name != right])[:3]
+
+    def usual(name: str) -> str:
+        low, high = rows[name]
+        return f"{low:g}" if low == high else f"{low:g} to {high:g}"
+
+    return Judgement(
+        "C factors: " + "; ".join(f"{name} {usual(name)}" for name in (right, *others)),
+        f"C is {figures(found)}",
+        Option(
+            "fits",
+            right[:1].upper() + right[1:],
+            f"This pipe's C is {usual(right)}. C drops as a pipe gets rougher, so write it down with "
+            "the date.",
+        ),
+        tuple(
+            Option(
+                f"other_{i}",
+                name[:1].upper() + name[1:],
+                f"That pipe's C would be {usual(name)}, but here C is {found:.0f}.",
+            )
+            for i, name in enumerate(others, 1)
+        ),
+    )
 
 
 class Readings(NamedTuple):
@@ -120,15 +207,10 @@ def story(draw: Draw, units: str) -> dict[str, float]:
     }
 
 
-def shown(value: float, units: str, write=exact) -> str:
-    unit = quantity_named("pressure").unit(units)
-    return with_unit(write(value), unit)
-
-
 def judge_cause(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
     """Which cause fits what the two gauges did."""
     cause = CAUSES[int(values["cause"])]
-    rise, now = (shown(values[name], units, figures) for name in ("pressure", "pressure_now"))
+    rise, now = (shown(n, values[n], units, figures) for n in ("pressure", "pressure_now"))
     return Judgement(
         RULE,
         f"the pressure rise was {rise} and is now {now}",
@@ -155,40 +237,18 @@ def judge_pair(values: Mapping[str, float], units: str, draw: Draw) -> Judgement
     if len(set(pairs.values())) < len(CAUSES):
         return None
 
-    def text(cause: Cause) -> str:
-        discharge, suction = (shown(float(reading), units) for reading in pairs[cause])
+    def said(gauges: Readings) -> str:
+        discharge, suction = (shown("pressure", reading, units) for reading in gauges)
         return f"discharge {discharge}, suction {suction}"
 
     return Judgement(
         RULE,
-        f"usual: discharge {shown(usual.discharge, units)}, suction {shown(usual.suction, units)}",
-        Option(asked.id, text(asked), f"{asked.shows} {asked.then}"),
+        f"usual: {said(usual)}",
+        Option(asked.id, said(pairs[asked]), f"{asked.shows} {asked.then}"),
         tuple(
-            Option(other.id, text(other), f"That pair shows {other.asked}. {other.shows}")
+            Option(other.id, said(pairs[other]), f"That pair shows {other.asked}. {other.shows}")
             for other in CAUSES
             if other is not asked
         ),
         f"Which pair of readings shows {asked.asked}?",
     )
-
-
-GAUGES_STORY = judged(
-    "gauges_story",
-    "HO",
-    "What two gauges tell you",
-    judge_cause,
-    story,
-    Level(
-        ("discharge_gauge", "suction_gauge", "discharge_gauge_now", "suction_gauge_now"),
-        "The gauges on {place} usually read {discharge_gauge} on the discharge and {suction_gauge} on "
-        "the suction. Today they read {discharge_gauge_now} and {suction_gauge_now}. "
-        "What would you conclude?",
-        find=("pressure", "pressure_now"),
-    ),
-    Level(
-        ("discharge_gauge", "suction_gauge"),
-        "The gauges on {place} usually read {discharge_gauge} on the discharge and {suction_gauge} on "
-        "the suction. {asks}",
-        judge=judge_pair,
-    ),
-)
