@@ -31,7 +31,7 @@ ATTEMPTS = 400
 WIDEST = 0.04  # a band wider than this, each way, would accept too much
 # Real readings seldom have a round average, so that rounding on the way moves more.
 WIDEST_GIVEN = 0.1
-NOTHING_TOLD = MappingProxyType({})
+NOTHING_TOLD: Mapping[str, str] = MappingProxyType({})
 
 
 class Wording(NamedTuple):
@@ -116,16 +116,18 @@ class Case(_Case):
     @property
     def code(self) -> str:
         """The short text that gives this same problem on any machine."""
-        return "" if self.seed is None else str(self._code)
+        return str(self._code or "")
 
     @property
     def code_as_first(self) -> str:
         """The code in the form of version 0.1.0, from which the order of choices is drawn."""
-        return "" if self.seed is None else self._code.as_first
+        return self._code.as_first if self._code else ""
 
     @property
-    def _code(self) -> Code:
+    def _code(self) -> Code | None:
         family = self.family
+        if self.seed is None:
+            return None
         return Code(family.tag, self.level, self.units, family.revision, self.seed)
 
 
@@ -202,10 +204,11 @@ def _case(
     at = family.level(level)
     given = {name: values[name] for name in at.given}
     be_plausible(at.given, given, units)
-    if family.judge is None:
+    judge = at.judge or family.judge
+    if judge is None:
         found = worked_out(family, at, units, given, WIDEST_GIVEN if seed is None else WIDEST)
     else:
-        found = judged(family, at, units, given, values, chance)
+        found = judged(judge, family, at, units, given, values, chance)
     wording = Wording(found.asks, chance.pick(family.places), chance.pick(PEOPLE), dict(told))
     return Case(
         family,

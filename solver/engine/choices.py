@@ -4,6 +4,7 @@ No two choices are near enough to be taken for each other, whatever rounding. Wh
 a problem give too few, the decimal point is moved in the answer, which is a mistake too.
 """
 
+from collections.abc import Iterator
 from typing import NamedTuple
 
 from solver.units.show import figures, with_unit
@@ -57,7 +58,7 @@ def choices_of(case: Case, count: int = COUNT) -> tuple[Choice, ...]:
     return tuple(band.choice for band in chance.shuffled(kept))
 
 
-def _own(case: Case):
+def _own(case: Case) -> Iterator[Choice]:
     wrong = {mistake.value: mistake for mistake in case.single_mistakes}
     for number, text in enumerate(case.choices, 1):
         if number == case.answer:
@@ -70,7 +71,7 @@ def _choice(case: Case, value: float, mistake: str, says: str) -> Choice:
     return Choice(with_unit(figures(value, case.unit), case.unit), mistake, says, value)
 
 
-def _mistaken(case: Case):
+def _mistaken(case: Case) -> Iterator[_Band]:
     """The mistakes of one link that somebody might believe: of the same sign as the right answer.
 
     The others are left out, so that an old code keeps its choices.
@@ -80,10 +81,11 @@ def _mistaken(case: Case):
             yield _Band(m.low, m.high, _choice(case, m.value, m.id, m.says))
 
 
-def _shifted(case: Case):
+def _shifted(case: Case) -> Iterator[_Band]:
     for shift in SHIFTS:
         choice = _choice(case, case.answer * shift, "decimal_point", POINT)
-        yield _Band(*sorted((case.low * shift, case.high * shift)), choice)
+        low, high = sorted((case.low * shift, case.high * shift))
+        yield _Band(low, high, choice)
 
 
 def _is_near(case: Case, band: _Band) -> bool:

@@ -131,7 +131,7 @@ def shown(text: str) -> str:
     return " ".join(text[:40].split())
 
 
-def opened(text: str, shape: re.Pattern, kind: str) -> re.Match:
+def opened(text: str, shape: re.Pattern[str], kind: str) -> re.Match[str]:
     """What was typed, held against the shape of a code, whose seal is whole.
 
     `kind` is what the code is of, with its article.
@@ -151,12 +151,13 @@ def opened(text: str, shape: re.Pattern, kind: str) -> re.Match:
     return match
 
 
-def written(match: re.Match) -> str:
+def written(match: re.Match[str]) -> str:
     """What was typed, as it is written: with digits, but in the group `tags` and at the start."""
+    whole = match[0]
     if "tags" not in match.re.groupindex or not match["tags"]:
-        return _folded_after_start(match[0])
+        return _folded_after_start(whole)
     first, last = match.span("tags")
-    return _folded_after_start(match[0][:first]) + match["tags"] + folded(match[0][last:])
+    return _folded_after_start(whole[:first]) + whole[first:last] + folded(whole[last:])
 
 
 def _folded_after_start(text: str) -> str:

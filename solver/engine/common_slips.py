@@ -15,8 +15,7 @@ from itertools import chain
 from types import MappingProxyType
 from typing import NamedTuple
 
-from solver.algebra.expression import Expr, Known
-from solver.algebra.tree import walk
+from solver.algebra.tree import names
 from solver.units.quantity import Quantity
 from solver.units.show import unit_spoken
 from solver.units.unit import convert, unit, units
@@ -26,85 +25,7 @@ from .changes import Change, mistaken_changes, stopped_at
 from .plan import Plan
 from .slips_together import Answer, CommonSlip, every_one_alike, two_together, worked_again
 
-__all__ = ["OtherUnit", "common_slips", "other_units", "taken_for"]
-
-
-@lru_cache(maxsize=1024)
-def common_slips(plan: Plan) -> Mapping[str, CommonSlip]:
-    """Every common slip of a chain by its id, likelier first; those of one link (changes.py) lead."""
-    slips = chain(
-        (_of_one_link(plan, change) for change in mistaken_changes(plan)),
-        _stops(plan),
-        every_one_alike(plan),
-        _other_units(plan),
-        _given_in_another(plan),
-        two_together(plan),
-    )
-    found: dict[str, CommonSlip] = {}
-    for slip in slips:
-        found.setdefault(slip.id, slip)
-    return MappingProxyType(found)
-
-
-def _of_one_link(plan: Plan, change: Change) -> CommonSlip:
-    answer = worked_again(plan, {change.at: change.compute})
-    of = plan.links[change.at].target
-    return CommonSlip(change.id, answer, change.did, change.why, change.expr, of, change.form)
-
-
-def _stops(plan: Plan) -> Iterator[CommonSlip]:
-    """Stopped at any step but the last, the latest first."""
-    for at in reversed(range(len(plan.links) - 1)):
-        if not plan.only_renames(at):
-            yield _of_one_link(plan, stopped_at(plan, at))
-
-
-def _other_units(plan: Plan) -> Iterator[CommonSlip]:
-    """The right number in another unit or at another scale."""
-    quantity = quantity_named(plan.asked)
-    for other in other_units(quantity, plan.units):
-        why = f"The question asks for {other.asked}."
-        yield CommonSlip(
-            f"{plan.asked}.in_another_unit.{other.key}",
-            lambda known, to=other.convert: to(known[plan.asked]),
-            f"{{this}} is right {other.said}.",
-            why,
-        )
-
-
-def _given_in_another(plan: Plan) -> Iterator[CommonSlip]:
-    """One given quantity used as if it was in another unit, and so converted once more."""
-    used = [name for link in plan.links for name in _names(link.expr) if name in plan.given]
-    for name in dict.fromkeys(used):
-        target = next(link.target for link in plan.links if name in _names(link.expr))
-        for other in taken_for(quantity_named(name), plan.units):
-            did = spoken(f"You read the {{{name}:name}} as {other.name}.", plan.units)
-            why = f"The problem gives it in {other.asked}, so you don't need that conversion."
-            answer = _from_given(plan, name, other.convert)
-            yield CommonSlip(f"{target}.{name}_taken_for.{other.key}", answer, did, why)
-            did = spoken(f"You changed the {{{name}:name}} to {other.name}.", plan.units)
-            why = f"The formula takes {other.asked}."
-            answer = _from_given(plan, name, other.back)
-            yield CommonSlip(f"{target}.{name}_changed_to.{other.key}", answer, did, why)
-
-
-def _names(expr: Expr) -> list[str]:
-    return [node.name for node in walk(expr) if isinstance(node, Known)]
-
-
-def _from_given(plan: Plan, name: str, to: Callable[[float], float]) -> Answer:
-    """The chain with another number for one given quantity."""
-    first = next(at for at, link in enumerate(plan.links) if name in _names(link.expr))
-    functions = plan.functions[first:]
-
-    def answer(known: Mapping[str, float]) -> float:
-        again = dict(known)
-        again[name] = to(known[name])
-        for target, function in functions:
-            again[target] = function(again)
-        return again[plan.asked]
-
-    return answer
+__all__ = ["common_slips"]
 
 
 FEET_PER_PSI, METERS_PER_KPA = 2.31, 0.102
@@ -141,7 +62,85 @@ BESIDE = {
 }  # fmt: skip
 
 
-class OtherUnit(NamedTuple):
+@lru_cache(maxsize=1024)
+def common_slips(plan: Plan) -> Mapping[str, CommonSlip]:
+    """Every common slip of a chain by its id, likelier first; those of one link (changes.py) lead."""
+    slips = chain(
+        (_of_one_link(plan, change) for change in mistaken_changes(plan)),
+        _stops(plan),
+        every_one_alike(plan),
+        _other_units(plan),
+        _given_in_another(plan),
+        two_together(plan),
+    )
+    found: dict[str, CommonSlip] = {}
+    for slip in slips:
+        found.setdefault(slip.id, slip)
+    return MappingProxyType(found)
+
+
+def _of_one_link(plan: Plan, change: Change) -> CommonSlip:
+    answer = worked_again(plan, {change.at: change.compute})
+    of = plan.links[change.at].target
+    return CommonSlip(change.id, answer, change.did, change.why, change.expr, of, change.form)
+
+
+def _stops(plan: Plan) -> Iterator[CommonSlip]:
+    """Stopped at any step but the last, the latest first."""
+    for at in reversed(range(len(plan.links) - 1)):
+        if not plan.only_renames(at):
+            yield _of_one_link(plan, stopped_at(plan, at))
+
+
+def _other_units(plan: Plan) -> Iterator[CommonSlip]:
+    """The right number in another unit or at another scale."""
+    quantity = quantity_named(plan.asked)
+    for other in _asked_in(quantity, plan.units):
+        why = f"The question asks for {other.asked}."
+        yield CommonSlip(
+            f"{plan.asked}.in_another_unit.{other.key}",
+            _converted(plan.asked, other.convert),
+            f"{{this}} is right {other.said}.",
+            why,
+        )
+
+
+def _converted(name: str, to: Callable[[float], float]) -> Answer:
+    return lambda known: to(known[name])
+
+
+def _given_in_another(plan: Plan) -> Iterator[CommonSlip]:
+    """One given quantity used as if it was in another unit, and so converted once more."""
+    used = [name for link in plan.links for name in names(link.expr) if name in plan.given]
+    for name in dict.fromkeys(used):
+        target = next(link.target for link in plan.links if name in names(link.expr))
+        for other in _given_in(quantity_named(name), plan.units):
+            did = spoken(f"You read the {{{name}:name}} as {other.name}.", plan.units)
+            why = f"The problem gives it in {other.asked}, so you don't need that conversion."
+            answer = _from_given(plan, name, other.convert)
+            yield CommonSlip(f"{target}.{name}_taken_for.{other.key}", answer, did, why)
+            did = spoken(f"You changed the {{{name}:name}} to {other.name}.", plan.units)
+            why = f"The formula takes {other.asked}."
+            answer = _from_given(plan, name, other.back)
+            yield CommonSlip(f"{target}.{name}_changed_to.{other.key}", answer, did, why)
+
+
+def _from_given(plan: Plan, name: str, to: Callable[[float], float]) -> Answer:
+    """The chain with another number for one given quantity."""
+    first = next(at for at, link in enumerate(plan.links) if name in names(link.expr))
+    functions = plan.functions[first:]
+
+    def answer(known: Mapping[str, float]) -> float:
+        again = dict(known)
+        again[name] = to(known[name])
+        for target, function in functions:
+            again[target] = function(again)
+        return again[plan.asked]
+
+    return answer
+
+
+class _OtherUnit(NamedTuple):
     """A unit in an id, by name, and after "right"; how the quantity's own unit is said.
 
     `convert` makes the wrong number of the right one; `back` is the other way.
@@ -155,23 +154,23 @@ class OtherUnit(NamedTuple):
     back: Callable[[float], float] = float
 
 
-def other_units(quantity: Quantity, system: str) -> Iterator[OtherUnit]:
+def _asked_in(quantity: Quantity, system: str) -> Iterator[_OtherUnit]:
     """The units that an answer may be right in, where another is asked."""
     own = quantity.unit(system)
     if own == "%":
-        yield OtherUnit(
+        yield _OtherUnit(
             "decimal", "a decimal", "as a decimal", "percent", lambda value: value / 100
         )
         return
     if not own:
         if quantity.usual(system)[1] <= 2:
-            yield OtherUnit(
+            yield _OtherUnit(
                 "percent", "percent", "in percent", "a decimal", lambda value: value * 100
             )
         return
     for name, to in _others(own):
         said = unit_spoken(name)
-        yield OtherUnit(_key(name), said, f"in {said}", unit_spoken(own), to)
+        yield _OtherUnit(_key(name), said, f"in {said}", unit_spoken(own), to)
 
 
 def _others(own: str) -> Iterator[tuple[str, Callable[[float], float]]]:
@@ -184,12 +183,12 @@ def _others(own: str) -> Iterator[tuple[str, Callable[[float], float]]]:
             yield end, _to(own, end)
 
 
-def taken_for(quantity: Quantity, system: str) -> Iterator[OtherUnit]:
+def _given_in(quantity: Quantity, system: str) -> Iterator[_OtherUnit]:
     """The units that a given reading may be taken for; what it then is in its own unit."""
     own = quantity.unit(system)
     for name in BESIDE.get(own, ()):
         said = unit_spoken(name)
-        yield OtherUnit(
+        yield _OtherUnit(
             _key(name), said, f"in {said}", unit_spoken(own), _to(name, own), _to(own, name)
         )
 

@@ -16,7 +16,7 @@ from solver.vocabulary import quantity_named, spoken
 
 from .draw import Draw
 
-__all__ = ["Family", "Judgement", "Level", "Option", "Row"]
+__all__ = ["Family", "Judge", "Judgement", "Level", "Option", "Row", "Scene"]
 
 Row = str | tuple[str, str]
 Scene = Callable[[Draw, str], dict[str, float]]

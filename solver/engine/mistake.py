@@ -67,7 +67,7 @@ def stands_alone(value: float, low: float, high: float, others: Iterable[Mistake
     return True
 
 
-def taken_for(one: Mistake, other: Mistake) -> bool:
+def _meet(one: Mistake, other: Mistake) -> bool:
     """Whether one of two wrong answers lies where the other is recognised."""
     return one.low <= other.value <= one.high or other.low <= one.value <= other.high
 
@@ -133,7 +133,7 @@ class _Neighbors:
         for value, place, other in self.sorted[start:]:
             if value > mistake.value * self.grow:
                 break
-            if place < best[0] and taken_for(mistake, other):
+            if place < best[0] and _meet(mistake, other):
                 best = place, other.id
         return best[1]
 

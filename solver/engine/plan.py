@@ -109,13 +109,14 @@ def find_plan(
     if asked not in found:
         label = quantity_named(asked).label(units)
         raise NotSolvable(f"{label} can't be calculated from {', '.join(given) or 'nothing'}")
-    needed, queue = {}, [asked]
+    needed: dict[str, Link] = {}
+    queue = [asked]
     while queue:
         name = queue.pop()
         if (link := found[name]) is not None and name not in needed:
             needed[name] = link
             queue += names(link.expr)
-    ordered = tuple(link for name, link in found.items() if name in needed)
+    ordered = tuple(needed[name] for name in found if name in needed)
     return Plan(given, asked, ordered, units)
 
 

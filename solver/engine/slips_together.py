@@ -73,23 +73,23 @@ def changed(plan: Plan, name: str, instead: Mapping[int, Expr], did: str, why: s
 
 def with_slips(expr: Expr, how: Mapping[str, str]) -> tuple[Expr, int]:
     """An expression with a kind of slip at each of some factors; how many of them it has."""
-    match expr:
-        case Percent(of):
-            inner, done = with_slips(of, how)
-            return Percent(inner), done
-        case Product():
-            sides = {"over": [], "under": []}
-            count = 0
-            for side, other in (("over", "under"), ("under", "over")):
-                for factor in getattr(expr, side):
-                    kind = how.get(_key(factor), "")
-                    count += bool(kind)
-                    if kind == "percent_as_whole":
-                        sides[side].append(factor.of)
-                    elif kind != "left_out":
-                        sides[other if kind else side].append(factor)
-            return Product(tuple(sides["over"]), tuple(sides["under"])), count
-    return expr, 0
+    if isinstance(expr, Percent):
+        inner, done = with_slips(expr.of, how)
+        return Percent(inner), done
+    if not isinstance(expr, Product):
+        return expr, 0
+    over: list[Expr] = []
+    under: list[Expr] = []
+    count = 0
+    for factors, here, there in ((expr.over, over, under), (expr.under, under, over)):
+        for factor in factors:
+            kind = how.get(_key(factor), "")
+            count += bool(kind)
+            if kind == "percent_as_whole" and isinstance(factor, Fraction):
+                here.append(factor.of)
+            elif kind != "left_out":
+                (there if kind else here).append(factor)
+    return Product(tuple(over), tuple(under)), count
 
 
 def _key(factor: Expr) -> str:
@@ -101,20 +101,24 @@ def _key(factor: Expr) -> str:
     return ""
 
 
-def _leaves(plan: Plan, kind: type) -> Iterator[Expr]:
-    return (node for link in plan.links for node in walk(link.expr) if isinstance(node, kind))
+def _nodes(plan: Plan) -> Iterator[Expr]:
+    return (node for link in plan.links for node in walk(link.expr))
 
 
 def percents(plan: Plan) -> set[str]:
-    return {f.of.name for f in _leaves(plan, Fraction) if isinstance(f.of, Known)}
+    """The quantities that a chain takes as decimals, by name."""
+    shares = (node.of for node in _nodes(plan) if isinstance(node, Fraction))
+    return {share.name for share in shares if isinstance(share, Known)}
 
 
 def efficiencies(plan: Plan) -> set[str]:
+    """The efficiencies among them."""
     return {name for name in percents(plan) if quantity_named(name).is_efficiency}
 
 
 def conversions(plan: Plan) -> set[str]:
-    return {constant.name for constant in _leaves(plan, Constant)}
+    """The constants of a chain, by name."""
+    return {node.name for node in _nodes(plan) if isinstance(node, Constant)}
 
 
 LIKELIEST = ("multiplied_by", "divided_by", "left_out")
@@ -205,7 +209,7 @@ def _both_told(one: Variant, two: Variant) -> tuple[str, str]:
         return f"{one.did.removesuffix('.')} in two places.", each
     if one.factor == two.factor and one.instead == two.instead:
         return one.did, f"In another step, y{two.did[1:]} {each}"
-    (did, what), (also, other) = (_DID.match(v.did).groups() for v in (one, two))
+    (did, what), (also, other) = _done(one), _done(two)
     done = f"{what} and {other}" if did == also else f"{what} and {also} {other}"
     (fix, by), (fix_also, by_other) = (_instead(v) for v in (one, two))
     if fix == fix_also:
@@ -214,7 +218,13 @@ def _both_told(one: Variant, two: Variant) -> tuple[str, str]:
     return f"You {did} {done}.", f"{fix.format(by)} and {second[:1].lower()}{second[1:]}."
 
 
-_DID = re.compile(r"You (left out|multiplied by|divided by) (.*)\.")
+def _done(v: Variant) -> tuple[str, str]:
+    """What was done, and with what: "multiplied by", "the pump efficiency"."""
+    said = v.did.removeprefix("You ").removesuffix(".")
+    verb = next(one for one in ("left out", "multiplied by", "divided by") if said.startswith(one))
+    return verb, said.removeprefix(f"{verb} ")
+
+
 _BY = re.compile(r"(Divide|Multiply) by (.*)\.")
 
 
@@ -222,7 +232,7 @@ def _instead(v: Variant) -> tuple[str, str]:
     """What to do instead, with a slot for what to do it with; and that."""
     if found := _BY.match(v.instead):
         return f"{found[1]} by {{}}", found[2]
-    return "Add {} in", _DID.match(v.did)[2]  # a term of a sum
+    return "Add {} in", _done(v)[1]  # a term of a sum
 
 
 def _rank(v: Variant, plan: Plan) -> int:

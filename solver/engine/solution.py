@@ -9,7 +9,7 @@ from solver.vocabulary import quantity_named, spoken
 
 from .changes import mistaken_changes
 from .draw import Draw
-from .family import Family, Judgement, Level
+from .family import Family, Judge, Judgement, Level
 from .mistake import Mistake, can_be_told, stands_alone
 from .plan import Plan, find_plan
 from .steps import Step, worked_steps
@@ -98,6 +98,7 @@ def _mistakes(
 
 
 def judged(
+    judge: Judge,
     family: Family,
     level: Level,
     units: str,
@@ -106,20 +107,21 @@ def judged(
     chance: Draw,
 ) -> Solution:
     """The choice that is right; the judge may look at all the `values` of a scene."""
-    known, steps = dict(given), []
+    known = dict(given)
+    steps: list[Step] = []
     for name in level.find:
         plan = find_plan(tuple(known), name, family.formulas, units)
         known = plan.run(known)
         steps += worked_steps(plan, known)
     be_plausible((step.name for step in steps), known, units)
-    judgement = (level.judge or family.judge)({**values, **known}, units, chance)
+    judgement = judge({**values, **known}, units, chance)
     if judgement is None:
         raise Unfit("It is too close to a limit to be judged fairly.")
     return _choice(judgement, known, steps, units, chance)
 
 
 def _choice(
-    judgement: Judgement, known: dict, steps: list[Step], units: str, chance: Draw
+    judgement: Judgement, known: dict[str, float], steps: list[Step], units: str, chance: Draw
 ) -> Solution:
     options = chance.shuffled((judgement.right, *judgement.wrong))
     number = options.index(judgement.right) + 1.0

@@ -114,17 +114,19 @@ def _step_frames(plan: Plan) -> tuple[tuple[Link, str, str], ...]:
     one before.
     """
     renames = {link.target for at, link in enumerate(plan.links) if plan.only_renames(at)}
-    frames, same, reasons = [], {}, {}
+    frames: list[tuple[Link, str, str]] = []
+    same: dict[str, Expr] = {}
+    reasons: dict[str, str] = {}
     for link in in_order(plan):
         expr = put_in(link.expr, same) if same else link.expr
         why = reason(link, plan.units)
-        only_renames = link.target in renames and isinstance(expr, Known)
-        if only_renames and link.target != plan.asked:
+        renamed = expr.name if link.target in renames and isinstance(expr, Known) else ""
+        if renamed and link.target != plan.asked:
             same[link.target], reasons[link.target] = expr, why
             continue
         used = (reasons.pop(name) for name in names(link.expr) if name in reasons)
         why = f"{why} {next(used, '')}".strip()
-        if only_renames and frames and frames[-1][0].target == expr.name:
+        if renamed and frames and frames[-1][0].target == renamed:
             before, _, why = frames.pop()
             expr = before.expr
         unit_name = quantity_named(link.target).unit(plan.units)
@@ -144,7 +146,7 @@ def in_order(plan: Plan) -> list[Link]:
 
     def place(name: str) -> None:
         if name in links and name not in placed:
-            for one in sorted(names(links[name].expr), key=water.get, reverse=True):
+            for one in sorted(names(links[name].expr), key=lambda name: water[name], reverse=True):
                 place(one)
             placed[name] = links[name]
 

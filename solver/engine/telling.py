@@ -8,7 +8,7 @@ a mistake.
 from dataclasses import replace
 from typing import NamedTuple
 
-from solver.algebra.expression import Fraction, Lookup
+from solver.algebra.expression import Expr, Fraction, Lookup
 from solver.algebra.notation import TEXT
 from solver.algebra.tree import walk
 from solver.algebra.typeset import numbers
@@ -111,7 +111,7 @@ def _work(case: Case, mistake: Mistake, value: float, said: str) -> str:
     if mistake.wrong is None:
         return ""
     if mistake.id not in case.worked_wrong:
-        case.worked_wrong[mistake.id] = _numbers(case, mistake)
+        case.worked_wrong[mistake.id] = _numbers(case, mistake.id, mistake.wrong)
     work = case.worked_wrong[mistake.id]
     if not work:
         return ""
@@ -131,14 +131,12 @@ def _result(case: Case, mistake: Mistake, value: float) -> str:
     return with_unit(_short(value, own), own)
 
 
-def _numbers(case: Case, mistake: Mistake) -> str:
+def _numbers(case: Case, mistake: str, wrong: Expr) -> str:
     """What was worked instead, with the numbers; "" where it is long, one number, or read from a table."""
-    notation = BARE if "percent_as_whole" in mistake.id else TEXT
-    work = numbers(mistake.wrong, case.units, case.known, case.given, notation)
+    notation = BARE if "percent_as_whole" in mistake else TEXT
+    work = numbers(wrong, case.units, case.known, case.given, notation)
     one_alone = not any(mark in work for mark in (*"×+−√^", " / "))  # L/s has no step in it
-    of_a_table = any(
-        isinstance(n, Fraction) and isinstance(n.of, Lookup) for n in walk(mistake.wrong)
-    )
+    of_a_table = any(isinstance(n, Fraction) and isinstance(n.of, Lookup) for n in walk(wrong))
     return "" if one_alone or of_a_table or len(work) > LONGEST else work
 
 

@@ -58,9 +58,9 @@ class _Spans:
         """
         name, expr, _ = self.plan.links[at]
         low, high = self.known[name] * self.low[name], self.known[name] * self.high[name]
-        match expr:
-            case Sum(plus, ()) if all(isinstance(term, Known) for term in plus):
-                terms = [term.name for term in plus]
+        if isinstance(expr, Sum) and not expr.minus:
+            terms = [term.name for term in expr.plus if isinstance(term, Known)]
+            if len(terms) == len(expr.plus):
                 low = min(low, fsum(self.known[term] * self.low[term] for term in terms))
                 high = max(high, fsum(self.known[term] * self.high[term] for term in terms))
         return low, high

@@ -70,10 +70,10 @@ def compiled() -> str:
     lines = []
     for one in definitions():
         zero, first = (exact.Quantity(Fraction(n), one.pint).to_base_units() for n in (0, 1))
-        powers = (int(first.dimensionality.get(f"[{name}]", 0)) for name in DIMENSIONS)
+        powers = (str(first.dimensionality.get(f"[{name}]", 0)) for name in DIMENSIONS)
         offset = Fraction(zero.magnitude)
         scale = Fraction(first.magnitude) - offset
-        row = (one.name, repr(float(scale)), repr(float(offset)), " ".join(map(str, powers)))
+        row = (one.name, repr(float(scale)), repr(float(offset)), " ".join(powers))
         lines.append(" | ".join(row))
     return _HEAD + "\n".join(lines) + "\n"
 

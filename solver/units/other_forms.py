@@ -79,8 +79,8 @@ def _clock(plain: str, wanted: Unit) -> Typed | None:
         return None
     sign, first, second, third, part, said = match.groups()
     timed = wanted.name.partition("/")[0]
-    top = find_unit(said).name if said and find_unit(said) else "" if said else timed
-    top = "min" if top == "s" and not said else top
+    found = find_unit(said) if said else None
+    top = found.name if found else "" if said else "min" if timed == "s" else timed
     if wanted.kind not in ("time", "run schedule"):
         return None
     spread = third == "00" and timed in ("min", "s")  # a spreadsheet makes 1:52:00 of 1:52
@@ -115,7 +115,8 @@ def _to_one(plain: str, wanted: Unit) -> Typed | None:
 def _parts(plain: str, wanted: Unit) -> Typed | None:
     """62 ft 6 in, and the same for each day: 1 hr 15 min a day."""
     sign = "-" if plain[0] == "-" else ""
-    at, parts = len(sign), []
+    at = len(sign)
+    parts: list[tuple[float, str]] = []
     while match := _PART.match(plain, at):
         if not _took(match, parts, wanted):
             return None
@@ -141,7 +142,7 @@ def _parts(plain: str, wanted: Unit) -> Typed | None:
     )
 
 
-def _took(match: re.Match, parts: list[tuple[float, str]], wanted: Unit) -> bool:
+def _took(match: re.Match[str], parts: list[tuple[float, str]], wanted: Unit) -> bool:
     """Whether this part belongs below those before it; if so it is put with them."""
     number, said = ordinary(match[1], wanted), match[2]
     before = parts[-1][1] if parts else ""
@@ -164,18 +165,20 @@ def _took(match: re.Match, parts: list[tuple[float, str]], wanted: Unit) -> bool
 
 def _scaled(plain: str, wanted: Unit) -> Typed | None:
     """12k, 12k gal, 1.2 million kWh, $1.2M; 500 M where megohms are asked."""
-    match = NUMBER.match(plain)
-    scaled = match and _SCALED.fullmatch(plain[match.end() :].removesuffix("."))
-    number = scaled and ordinary(plain[: match.end()].strip(), wanted)
+    front = NUMBER.match(plain)
+    scaled = front and _SCALED.fullmatch(plain[front.end() :].removesuffix("."))
+    if not front or not scaled:
+        return None
+    number = ordinary(plain[: front.end()].strip(), wanted)
     if not number:
         return None
-    by, tail = scaled.groups()
-    said = find_unit(f"{match['dollar']} {tail}".strip()) if tail or match["dollar"] else None
+    dollar, (by, tail) = front["dollar"], scaled.groups()
+    said = find_unit(f"{dollar} {tail}".strip()) if tail or dollar else None
     if by == "M" and wanted.kind == "resistance" and not tail:
         return Typed(number.value, unit("megohm"))
-    if (tail and not said) or (by == "M" and not match["dollar"]):
+    if (tail and not said) or (by == "M" and not dollar):
         return None
-    if tail and not match["dollar"] and len(by) == 1 and _PREFIXED.match(said.name):
+    if tail and said and not dollar and len(by) == 1 and _PREFIXED.match(said.name):
         return None  # 12 k kW
     if not said and (_PREFIXED.match(wanted.name) or wanted.kind == "temperature"):
         few, many = exact(number.value), exact(number.value * _SCALES[by])
@@ -188,9 +191,13 @@ def _scaled(plain: str, wanted: Unit) -> Typed | None:
 
 def _per(plain: str, wanted: Unit) -> Typed | None:
     """6 per hour, where the question says of what."""
-    match = NUMBER.match(plain)
-    per = match and _PER.fullmatch(plain[match.end() :].removesuffix("."))
+    front = NUMBER.match(plain)
     half, stroke, _ = wanted.name.partition("/")
-    found = find_unit(f"{half}/{per[1]}") if per and stroke else None
-    number = found and ordinary(plain[: match.end()].strip(), wanted)
-    return Typed(number.value, found) if number and found.kind == wanted.kind else None
+    if not front or not stroke:
+        return None
+    per = _PER.fullmatch(plain[front.end() :].removesuffix("."))
+    found = find_unit(f"{half}/{per[1]}") if per else None
+    if found is None or found.kind != wanted.kind:
+        return None
+    number = ordinary(plain[: front.end()].strip(), wanted)
+    return Typed(number.value, found) if number else None

@@ -1,4 +1,4 @@
-"""What a quantity is. The quantities themselves stand in quantities/, one file a topic.
+"""What a quantity is. The quantities themselves stand in quantities.py of their topic.
 
 A quantity has the trade's name for it in each system: `label("us")` is "water horsepower",
 `label("si")` is "water power". `short` is its abbreviation, such as WHP, and `spoken` has both, for
@@ -10,9 +10,9 @@ No two quantities share one, so an alias finds one quantity (vocabulary.quantity
 import re
 from dataclasses import dataclass
 from math import sqrt
-from typing import NamedTuple
+from typing import NamedTuple, TypedDict, Unpack
 
-__all__ = ["Both", "Quantity", "Text", "in_system", "percent", "same"]
+__all__ = ["Both", "More", "Quantity", "Range", "Text", "in_system", "percent", "same"]
 
 
 class Both(NamedTuple):
@@ -114,14 +114,28 @@ class Quantity:
 
 def in_system(text: Text, units: str) -> str:
     """A text as the system "us" or "si" says it."""
-    return text if isinstance(text, str) else getattr(text, units)
+    if isinstance(text, str):
+        return text
+    return text.us if units == "us" else text.si
 
 
-def same(name: str, label: Text, symbol: Text, unit: str, usual: Range, **more) -> Quantity:
+class More(TypedDict, total=False):
+    """What else a quantity may have: its hard limits, abbreviation and other names."""
+
+    least: float
+    most: float
+    shorts: Text
+    also: str
+
+
+def same(
+    name: str, label: Text, symbol: Text, unit: str, usual: Range, **more: Unpack[More]
+) -> Quantity:
     """A quantity with one unit in both systems."""
     return Quantity(name, label, symbol, unit, unit, usual, usual, **more)
 
 
-def percent(name: str, label: Text, symbol: Text, usual: Range, **more) -> Quantity:
-    """A quantity in percent."""
-    return same(name, label, symbol, "%", usual, **{"most": 100.0, **more})
+def percent(name: str, label: Text, symbol: Text, usual: Range, **more: Unpack[More]) -> Quantity:
+    """A quantity in percent; 100 is the most it can be where `more` does not say."""
+    more.setdefault("most", 100.0)
+    return same(name, label, symbol, "%", usual, **more)

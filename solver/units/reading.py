@@ -37,87 +37,13 @@ _NAME_FIRST = re.compile(
     r"(?=(?:about |around |approx(?:imately|\.)? |roughly )?[-+$.~≈0-9½])(.+)",
     re.IGNORECASE,
 )
-
-
-def by_name(plain: str, wanted: Unit, quantity: Quantity | None) -> Typed | None:
-    """The name of a quantity before or behind the number, or a unit before it."""
-    if match := _NAME_FIRST.fullmatch(plain):
-        return _with_name(match[1], match[2], wanted, quantity, first=True)
-    match = NUMBER.match(plain)
-    if not match:
-        return None
-    ends = [match.end(), *(at.end() for at in re.finditer(" (?:of )?", plain))]
-    for end in ends:
-        name = plain[end:].removesuffix(".")
-        head = plain[:end].strip().removesuffix(" of")
-        if end >= match.end() and (found := _with_name(name, head, wanted, quantity)):
-            return found
-    return None
-
-
-def _with_name(
-    name: str, number: str, wanted: Unit, quantity: Quantity | None, first: bool = False
-) -> Typed | None:
-    named = quantity_called(name)
-    said = find_unit(name) if first else None
-    efficiency = wanted.name == "%" and (quantity is None or quantity.is_efficiency)
-    general = efficiency and name.casefold() in _EFFICIENCY
-    typed = other_form(without_hedge(number), wanted) if named or said or general else None
-    if typed is None or (said and typed.unit):
-        return None
-    if said:
-        return typed._replace(unit=said, note=told_of_name(name, said, wanted, quantity))
-    if general:
-        return typed
-    return _of_quantity(typed, name, named, wanted, quantity)
-
-
-def _of_quantity(
-    typed: Typed, name: str, named: Quantity, wanted: Unit, quantity: Quantity | None
-) -> Typed | None:
-    """The number of a quantity called by its name, which may not be the one that is asked."""
-    other = quantity is not None and named is not quantity
-    if unit(named.us).kind != wanted.kind or (other and wanted.kind == "ratio"):
-        raise Unreadable(another_quantity(name, named, wanted, quantity))
-    if typed.unit is None:
-        typed = typed._replace(unit=_unit_said(name.casefold(), wanted.kind))
-    if typed.unit is None and wanted.name not in (named.us, named.si):
-        raise Unreadable(f"{quoted(name)} doesn't say its unit. Type {one(wanted)}.")
-    return typed._replace(note=told_of_name(name, None, wanted, quantity))
-
-
-@cache
-def _unit_said(name: str, kind: str) -> Unit | None:
-    """The unit inside a name: feet of water, mhp, million gallons pumped."""
-    words = name.split()
-    spans = [(i, j) for i in range(len(words)) for j in range(i + 1, len(words) + 1)]
-    for i, j in sorted(spans, key=lambda span: span[0] - span[1]):
-        text = " ".join(words[i:j])
-        found = find_unit(text) if len(text) > 1 else None
-        if found and found.kind == kind:
-            return found
-    return unit("hp") if kind == "power" and name.endswith("hp") else None
-
-
-def told_of_name(name: str, said: Unit | None, wanted: Unit, quantity: Quantity | None) -> str:
-    """What is told when the number was called by the name of another quantity than is asked."""
-    if quantity is None or (said is not None and said.name != "hp"):
-        return ""
-    named = quantity_called(name)
-    if named is None or named is quantity:
-        return ""
-    system = "us" if wanted.name == quantity.us else "si"
-    return f"You wrote {quoted(name)}, but this asks for {quantity.spoken(system)}"
-
-
 _LONGEST = 120  # characters; longer text is not looked at
 _FIRST_HALVES = ("$", "cents", "h", "kWh")
 _CHOICE = re.compile(
     r"(?:(?:answer |choice |option |no\.? ?|number |#)?\(?([0-9]{1,3})\)?[.)]?)", re.I
 )
 # Signs, marks and spaces that a keyboard, an autocorrector or a copied page puts for plain ones.
-_PLAIN = str.maketrans({"−": "-", "–": "-", "⁄": "/", "∶": ":", "\u200b": None, "\ufeff": None})
-_PLAIN |= str.maketrans("’′‘”″“", "'''\"\"\"")
+_PLAIN = str.maketrans("−–⁄∶’′‘”″“", "--/:'''\"\"\"", "\u200b\ufeff")
 
 
 class Reading(NamedTuple):
@@ -165,7 +91,7 @@ def read(
     typed = ordinary(plain, wanted)
     if typed is None:
         plain = without_hedge(plain) or plain
-        typed = other_form(plain, wanted) or by_name(plain, wanted, quantity)
+        typed = other_form(plain, wanted) or _by_name(plain, wanted, quantity)
     elif typed.unit is not None and typed.unit.name == "hp":
         typed = _horsepower(typed, plain, wanted, quantity)
     if typed is None:
@@ -188,7 +114,7 @@ def _plain(text: str, wanted: Unit) -> str:
 def _horsepower(typed: Typed, plain: str, wanted: Unit, quantity: Quantity | None) -> Typed:
     """Horsepower may be said as that of another quantity: bhp where mhp is asked."""
     name = plain.lstrip("+-0123456789., /").removesuffix(".")
-    note = told_of_name(name, typed.unit, wanted, quantity)
+    note = _told_of_name(name, typed.unit, wanted, quantity)
     return typed._replace(note=note) if note else typed
 
 
@@ -205,7 +131,7 @@ def _reading(typed: Typed, wanted: Unit, bare_fraction: bool) -> Reading:
         echo += f", which is {with_unit(figures(value, wanted.name), wanted.name)}"
     if typed.note:
         echo += f". {typed.note}"
-    unit_typed = typed.unit and typed.unit.name
+    unit_typed = typed.unit.name if typed.unit else None
     plain = not (typed.said or typed.work or typed.note)
     return Reading(value, wanted.name, number, unit_typed, echo, said, plain)
 
@@ -229,3 +155,74 @@ def _read_choice(plain: str) -> Reading:
 def _typed(number: float, typed: Unit, worked: bool) -> str:
     written = figures(number, typed.name) if worked else exact(number, typed.name)
     return with_unit(written, typed.name)
+
+
+def _by_name(plain: str, wanted: Unit, quantity: Quantity | None) -> Typed | None:
+    """The name of a quantity before or behind the number, or a unit before it."""
+    if match := _NAME_FIRST.fullmatch(plain):
+        return _with_name(match[1], match[2], wanted, quantity, first=True)
+    match = NUMBER.match(plain)
+    if not match:
+        return None
+    ends = [match.end(), *(at.end() for at in re.finditer(" (?:of )?", plain))]
+    for end in ends:
+        name = plain[end:].removesuffix(".")
+        head = plain[:end].strip().removesuffix(" of")
+        if end >= match.end() and (found := _with_name(name, head, wanted, quantity)):
+            return found
+    return None
+
+
+def _with_name(
+    name: str, number: str, wanted: Unit, quantity: Quantity | None, first: bool = False
+) -> Typed | None:
+    named = quantity_called(name)
+    said = find_unit(name) if first else None
+    efficiency = wanted.name == "%" and (quantity is None or quantity.is_efficiency)
+    general = efficiency and name.casefold() in _EFFICIENCY
+    typed = other_form(without_hedge(number), wanted) if named or said or general else None
+    if typed is None or (said and typed.unit):
+        return None
+    if said:
+        return typed._replace(unit=said, note=_told_of_name(name, said, wanted, quantity))
+    if general or named is None:
+        return typed
+    return _of_quantity(typed, name, named, wanted, quantity)
+
+
+def _of_quantity(
+    typed: Typed, name: str, named: Quantity, wanted: Unit, quantity: Quantity | None
+) -> Typed | None:
+    """The number of a quantity called by its name, which may not be the one that is asked."""
+    other = quantity is not None and named is not quantity
+    if unit(named.us).kind != wanted.kind or (other and wanted.kind == "ratio"):
+        raise Unreadable(another_quantity(name, named, wanted, quantity))
+    if typed.unit is None:
+        typed = typed._replace(unit=_unit_said(name.casefold(), wanted.kind))
+    if typed.unit is None and wanted.name not in (named.us, named.si):
+        raise Unreadable(f"{quoted(name)} doesn't say its unit. Type {one(wanted)}.")
+    return typed._replace(note=_told_of_name(name, None, wanted, quantity))
+
+
+@cache
+def _unit_said(name: str, kind: str) -> Unit | None:
+    """The unit inside a name: feet of water, mhp, million gallons pumped."""
+    words = name.split()
+    spans = [(i, j) for i in range(len(words)) for j in range(i + 1, len(words) + 1)]
+    for i, j in sorted(spans, key=lambda span: span[0] - span[1]):
+        text = " ".join(words[i:j])
+        found = find_unit(text) if len(text) > 1 else None
+        if found and found.kind == kind:
+            return found
+    return unit("hp") if kind == "power" and name.endswith("hp") else None
+
+
+def _told_of_name(name: str, said: Unit | None, wanted: Unit, quantity: Quantity | None) -> str:
+    """What is told when the number was called by the name of another quantity than is asked."""
+    if quantity is None or (said is not None and said.name != "hp"):
+        return ""
+    named = quantity_called(name)
+    if named is None or named is quantity:
+        return ""
+    system = "us" if wanted.name == quantity.us else "si"
+    return f"You wrote {quoted(name)}, but this asks for {quantity.spoken(system)}"

@@ -81,7 +81,7 @@ def ordinary(plain: str, wanted: Unit) -> Typed | None:
     return Typed(number, found, work=_quotient(match))
 
 
-def _value(match: re.Match, plain: str, wanted: Unit) -> float:
+def _value(match: re.Match[str], plain: str, wanted: Unit) -> float:
     """The number, without its unit."""
     if match["vulgar"]:
         size = int(match["ones"] or 0) + unicodedata.numeric(match["vulgar"])
@@ -104,7 +104,7 @@ def sized(value: float, plain: str, wanted: Unit) -> float:
     return value + 0.0  # so that -0 is 0
 
 
-def _quotient(match: re.Match) -> str:
+def _quotient(match: re.Match[str]) -> str:
     """9900/3960 is worked and shown; 1/2 is a number."""
     if not match["over"] or match["whole"] or int(match["over"]) < int(match["under"]):
         return ""

@@ -99,8 +99,9 @@ class _Parser:
     """One pass over the text; `rest` is what is left after the sum, `used` the signs in it."""
 
     def __init__(self, text: str):
-        self.text, self.at, self.depth, self.used = text, 0, 0, []
-        self.token = None
+        self.text, self.at, self.depth = text, 0, 0
+        self.used: list[str] = []
+        self.token: re.Match[str] | None = None
         self._step()
 
     @property
