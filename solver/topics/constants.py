@@ -7,13 +7,19 @@ A test holds each within its rounding of the exact value (pint, scipy.constants)
 from solver.algebra.expression import Constant, Figure
 
 __all__ = [
+    "CENTIMETRES_PER_METRE",
+    "GALLONS_PER_CUBIC_FOOT",
     "GPM_PER_MGD",
     "HEAD_PER_PRESSURE",
     "HOURLY_VOLUME",
+    "INCHES_PER_FOOT",
     "KW_PER_HP",
+    "LITRES_PER_CUBIC_METRE",
     "M3_DAY_PER_LITRE_SECOND",
+    "MINUTES_PER_HOUR",
     "NONE",
     "PER_PRESSURE",
+    "SECONDS_PER_MINUTE",
     "WATER_POWER",
     "WATER_WEIGHT",
 ]
@@ -71,4 +77,46 @@ WATER_WEIGHT = Constant(
     us=Figure(8.34, "lb/gal", also=(8.333, 8.345), exact=8.341667),
     si=Figure(9.81, "kN / m3", also=(9.8, 9.807), exact=9.802258),
     source="common practice, no source: 8.34 lb/gal; 9.81 kN/m3",
+)
+GALLONS_PER_CUBIC_FOOT = Constant(
+    "gallons_per_cubic_foot",
+    "gallons per cubic foot",
+    us=Figure(7.48, "gal / ft3", also=(7.4805, 7.481, 7.5), exact=7.480519),
+    si=NONE,
+    source="NIST SP 811 App. B (a cubic foot is 7.480519 gallons)",
+)
+LITRES_PER_CUBIC_METRE = Constant(
+    "litres_per_cubic_metre",
+    "liters per cubic meter",
+    us=NONE,
+    si=Figure(1000, "L / m3", exact=1000.0),
+    source="definition of the liter",
+)
+INCHES_PER_FOOT = Constant(
+    "inches_per_foot",
+    "inches per foot",
+    us=Figure(12, "in / ft", exact=12.0),
+    si=NONE,
+    source="definition of the foot",
+)
+CENTIMETRES_PER_METRE = Constant(
+    "centimetres_per_metre",
+    "centimeters per meter",
+    us=NONE,
+    si=Figure(100, "cm / m", exact=100.0),
+    source="definition of the centimeter",
+)
+SECONDS_PER_MINUTE = Constant(
+    "seconds_per_minute",
+    "seconds per minute",
+    us=Figure(60, "s / min", exact=60.0),
+    si=Figure(60, "s / min", exact=60.0),
+    source="definition of the minute",
+)
+MINUTES_PER_HOUR = Constant(
+    "minutes_per_hour",
+    "minutes per hour",
+    us=Figure(60, "min / h", exact=60.0),
+    si=Figure(60, "min / h", exact=60.0),
+    source="definition of the hour",
 )

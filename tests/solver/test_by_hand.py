@@ -20,7 +20,6 @@ STILL_ELSEWHERE = {
     "cost",
     "units",
     "head",
-    "wet_well",
     "speed",
 }
 

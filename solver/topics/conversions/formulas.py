@@ -2,8 +2,14 @@
 
 from solver.algebra.expression import Known, Number, Percent
 from solver.algebra.formula import Formula, Slip
-from solver.topics.constants import HEAD_PER_PRESSURE, KW_PER_HP, PER_PRESSURE, WATER_WEIGHT
-from solver.topics.wet_well.units_of_wells import GALLONS_PER_CUBIC_FOOT, LITRES_PER_CUBIC_METRE
+from solver.topics.constants import (
+    GALLONS_PER_CUBIC_FOOT,
+    HEAD_PER_PRESSURE,
+    KW_PER_HP,
+    LITRES_PER_CUBIC_METRE,
+    PER_PRESSURE,
+    WATER_WEIGHT,
+)
 
 from .factors import (
     FOOT_POUNDS,

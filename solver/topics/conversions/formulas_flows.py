@@ -2,7 +2,7 @@
 
 from solver.algebra.expression import Known, Number, Percent
 from solver.algebra.formula import Formula, Slip
-from solver.topics.wet_well.units_of_wells import GALLONS_PER_CUBIC_FOOT, LITRES_PER_CUBIC_METRE
+from solver.topics.constants import GALLONS_PER_CUBIC_FOOT, LITRES_PER_CUBIC_METRE
 
 from .factors import (
     GPM_PER_CFS,

@@ -2,7 +2,7 @@
 
 from solver.algebra.expression import Expr, Known, Number, Percent
 from solver.algebra.formula import Formula, Slip
-from solver.topics.wet_well.units_of_wells import LITRES_PER_CUBIC_METRE
+from solver.topics.constants import LITRES_PER_CUBIC_METRE
 
 __all__ = ["CROSSING"]
 

@@ -1,1 +1,14 @@
-"""Wet wells, cycles and drawdown."""
+"""Wet wells, cycles and drawdown.
+
+| file | what it has |
+|---|---|
+| `quantities.py` | sizes, depths and volumes, rates, times of a cycle, starts, hours, storage |
+| `formulas.py` | what a well holds, what it can still hold without power, the hours of its pumps |
+| `formulas_drawdown.py` | flows by how fast the level moves: pump, inflow, leak back |
+| `formulas_cycles.py` | filling, emptying, starts, the least volume between floats |
+| `scenes.py` | wells that could exist, and what the families share |
+| `problems.py` | the families that ask for a number, and the chapter in the order of teaching |
+| `judgments.py` | starts, a drawdown against the rated flow, what leaks back |
+| `by_hand.py` | each number worked in plain numbers |
+| `cycles.csv` | the published times between starts |
+"""

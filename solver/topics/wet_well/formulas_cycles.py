@@ -3,9 +3,14 @@
 from solver.algebra.expression import Expr, Known, Lookup, Number
 from solver.algebra.formula import Formula, Slip
 from solver.errors import NotSolvable
+from solver.topics.constants import (
+    LITRES_PER_CUBIC_METRE,
+    MINUTES_PER_HOUR,
+    SECONDS_PER_MINUTE,
+)
 from solver.topics.tables import table_rows, table_source
 
-from .units_of_wells import LITRES_PER_CUBIC_METRE, MINUTES_PER_HOUR, SECONDS_PER_MINUTE, minutes
+from .formulas_drawdown import minutes
 
 __all__ = ["CYCLES"]
 
@@ -26,7 +31,10 @@ starts, pumps, least_cycle = map(Known, ("starts_per_hour", "alternating_pumps",
 
 
 def read_table(column: str) -> Lookup:
-    """A figure of EI 11C201 Table 7-1 (minutes) for a motor size (hp | kW)."""
+    """A figure of EI 11C201 Table 7-1 (minutes) for a motor size (hp | kW).
+
+    Reading it raises NotSolvable for a motor above the table.
+    """
 
     def read(size: float, units: str) -> float:
         under = {"us": "under_hp", "si": "under_kw"}[units]
@@ -99,9 +107,11 @@ WORKING = (
 )
 
 
-def most_starts(source: str, starts_allowed: Expr, why: str, **more) -> Formula:
+def most_starts(
+    source: str, starts_allowed: Expr, why: str, unless: tuple[str, ...] = ()
+) -> Formula:
     """The least cycle time that keeps a limit on starts."""
-    return Formula("least_cycle", MINUTES_PER_HOUR / starts_allowed, source, why, **more)
+    return Formula("least_cycle", MINUTES_PER_HOUR / starts_allowed, source, why, unless=unless)
 
 
 def least_volume(system: str, swept: Expr) -> Formula:

@@ -2,16 +2,14 @@
 
 from solver.algebra.expression import Expr, Known, Percent
 from solver.algebra.formula import Formula, Slip
-
-from .units_of_wells import (
+from solver.topics.constants import (
     CENTIMETRES_PER_METRE,
     INCHES_PER_FOOT,
     LITRES_PER_CUBIC_METRE,
     SECONDS_PER_MINUTE,
-    both,
 )
 
-__all__ = ["DRAWDOWN", "OUTSIDE"]
+__all__ = ["DRAWDOWN", "OUTSIDE", "both", "minutes"]
 
 TIMED = "common practice, no source: a volume over the time it took is a flow"
 PUMP_RATE = "common practice, no source: pump rate = drawdown rate + inflow"
@@ -22,6 +20,36 @@ OUTSIDE = (
 
 per_depth, flow, inflow = map(Known, ("volume_per_depth", "flow", "inflow"))
 drawdown_rate, rise_rate = map(Known, ("drawdown_rate", "rise_rate"))
+
+
+def both(
+    result: str,
+    us: Expr,
+    si: Expr,
+    source: str,
+    why: str,
+    slips: tuple[Slip, ...] = (),
+    unless: tuple[str, ...] = (),
+    back: str = "",
+) -> tuple[Formula, Formula]:
+    """One rule in gallons and gpm, and in cubic metres and litres a second."""
+    return (
+        Formula(result, us, source, why, slips, ("us",), unless, back=back),
+        Formula(result, si, source, why, slips, ("si",), unless, back=back),
+    )
+
+
+def minutes(
+    result: str, volume: Expr, rate: Expr, source: str, why: str, unless: tuple[str, ...] = ()
+) -> tuple[Formula, Formula]:
+    """A volume over a flow, in minutes."""
+    multiplied = Slip(
+        "multiplied",
+        volume * rate,
+        "You multiplied volume by flow. Time is volume divided by flow.",
+    )
+    si = volume * LITRES_PER_CUBIC_METRE / rate / SECONDS_PER_MINUTE
+    return both(result, volume / rate, si, source, why, (multiplied,), unless)
 
 
 def over_time(rate: str, volume: Expr, time: Expr, why: str) -> tuple[Formula, Formula]:

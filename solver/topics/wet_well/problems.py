@@ -1,18 +1,23 @@
-"""The wet well: its volume, the pump tested by drawdown, its cycle, its storage.
+"""The wet well by numbers: its volume, the pump tested by drawdown, its cycles, hours, storage.
 
-The families here are of volumes and flows; cycles are in well_cycles.py, hours and storage
-in well_hours.py, what is to be judged in
-judged_wells.py and rises.py. `WET_WELL` has the whole chapter, in the order of teaching.
+What is to be judged is in `judgments.py`. `WET_WELL` has the whole chapter, in the order of
+teaching.
 """
 
 from solver.engine.family import Level
 
-from .judged import DRAWDOWN_CAUSE, DRAWDOWN_CHECK, STARTS_LIMIT
-from .judged_rises import LEAKING_VALVE, RISE_SOURCE
-from .kinds import FALLS, LOSES, PER_DEPTH, numeric
-from .problems_cycles import CYCLES
-from .problems_hours import HOURS, STORAGE
-from .scenes import leaking_well
+from .judgments import DRAWDOWN_CAUSE, DRAWDOWN_CHECK, LEAKING_VALVE, RISE_SOURCE, STARTS_LIMIT
+from .scenes import (
+    CHAPTER,
+    FALLS,
+    LOSES,
+    PER_DEPTH,
+    TURNS,
+    failed_well,
+    leaking_well,
+    small_pair,
+    well,
+)
 
 __all__ = ["WET_WELL"]
 
@@ -20,11 +25,12 @@ RECTANGULAR = "The wet well of {station} measures {well_length} by {well_width} 
 ROUND = "The wet well of {station} is round and {well_diameter} across inside."
 
 VOLUMES = (
-    numeric(
+    CHAPTER.numeric(
         "well_volume",
         "WV",
         "The volume of water in a wet well",
         "well_volume",
+        well,
         Level(
             ("well_length", "well_width", "water_depth"),
             f"{RECTANGULAR} The water is {{water_depth}} deep. How much water is in it?",
@@ -39,11 +45,12 @@ VOLUMES = (
             "and {depth_to_water} to the water. How much water is in it?",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "volume_per_depth",
         "WD",
         "Volume per foot or meter of depth",
         "volume_per_depth",
+        well,
         Level(
             ("well_length", "well_width"),
             f"{RECTANGULAR} How much water does each foot or meter of depth hold, in {{unit}}?",
@@ -63,11 +70,12 @@ VOLUMES = (
 )
 
 FLOWS = (
-    numeric(
+    CHAPTER.numeric(
         "drawdown_flow",
         "WR",
         "A pump's flow from a drawdown test",
         "flow",
+        well,
         Level(
             ("drawdown_rate", "inflow"),
             f"{LOSES} Inflow is {{inflow}} during the test. What is the pump's flow?",
@@ -82,11 +90,12 @@ FLOWS = (
             "What is the pump's flow?",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "inflow",
         "WI",
         "Inflow from a rising level",
         "inflow",
+        well,
         Level(
             ("closed_rise_volume", "closed_rise_time"),
             "The pumps at {station} are locked out and their discharge valves are closed. The wet "
@@ -103,11 +112,12 @@ FLOWS = (
             "takes {closed_rise_time} to rise {closed_rise_read}. What is the inflow?",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "leakage",
         "WL",
         "Leakage back through check valves",
         "leakage",
+        leaking_well,
         Level(
             ("rise_rate", "inflow"),
             "With the pumps at {station} off, the wet well takes in {rise_rate}. With their "
@@ -126,7 +136,270 @@ FLOWS = (
             "With their discharge valves closed too, it takes {closed_rise_time} to rise "
             "{closed_rise_read}. How much leaks back through the check valves?",
         ),
-        scene=leaking_well,
+    ),
+)
+
+FLOATS = (
+    "The wet well of {station} is round and {well_diameter} across inside. The pump starts at "
+    "{on_level} and stops at {off_level} above the floor."
+)
+
+ROUND_FLOATS = ("well_diameter", "on_level", "off_level")
+PUMPED = "The pump moves {flow}, and inflow is {inflow}."
+BETWEEN = "The wet well of {station} holds {working_volume} between floats."
+
+CYCLES = (
+    CHAPTER.numeric(
+        "fill_time",
+        "WF",
+        "How long a wet well takes to fill",
+        "fill_time",
+        well,
+        Level(
+            ("working_volume", "inflow"),
+            f"{BETWEEN} Inflow is {{inflow}}. How long does it take to fill, in {{unit}}?",
+        ),
+        Level(
+            ("volume_per_depth", "on_level", "off_level", "inflow"),
+            f"{PER_DEPTH} The pump starts at {{on_level}} and stops at {{off_level}} above the "
+            "floor. Inflow is {inflow}. How long does it take to fill, in {unit}?",
+        ),
+        Level(
+            (*ROUND_FLOATS, "inflow"),
+            f"{FLOATS} Inflow is {{inflow}}. How long does it take to fill, in {{unit}}?",
+        ),
+    ),
+    CHAPTER.numeric(
+        "pump_down_time",
+        "WT",
+        "How long a pump-down takes",
+        "pump_down_time",
+        well,
+        Level(
+            ("working_volume", "flow", "inflow"),
+            f"{BETWEEN} {PUMPED} How long does the pump run each cycle, in {{unit}}?",
+        ),
+        Level(
+            ("volume_per_depth", "working_depth", "flow", "inflow"),
+            f"{PER_DEPTH} The floats are {{working_depth}} apart. {PUMPED} "
+            "How long does the pump run each cycle, in {unit}?",
+        ),
+        Level(
+            (*ROUND_FLOATS, "flow", "inflow"),
+            f"{FLOATS} {PUMPED} How long does the pump run each cycle, in {{unit}}?",
+        ),
+    ),
+    CHAPTER.numeric(
+        "cycle_time",
+        "WC",
+        "Cycle time from start to start",
+        "cycle_time",
+        well,
+        Level(
+            ("fill_time", "pump_down_time"),
+            "The wet well of {station} takes {fill_time} to fill and {pump_down_time} to pump down. "
+            "What is the cycle time?",
+        ),
+        Level(
+            ("working_volume", "flow", "inflow"),
+            f"{BETWEEN} {PUMPED} What is the cycle time, in {{unit}}?",
+        ),
+        Level(
+            (*ROUND_FLOATS, "flow", "inflow"),
+            f"{FLOATS} {PUMPED} What is the cycle time, in {{unit}}?",
+        ),
+    ),
+    CHAPTER.numeric(
+        "starts_per_hour",
+        "WS",
+        "Starts per hour",
+        "starts_per_hour",
+        well,
+        Level(
+            ("cycle_time",),
+            "At {station}, the pump starts every {cycle_time}. How many starts per hour is that?",
+        ),
+        Level(
+            ("working_volume", "flow", "inflow"),
+            f"{BETWEEN} {PUMPED} How many starts per hour is that?",
+        ),
+        Level(
+            ("volume_per_depth", "on_level", "off_level", "flow", "inflow"),
+            f"{PER_DEPTH} The pump starts at {{on_level}} and stops at {{off_level}} above the "
+            f"floor. {PUMPED} How many starts per hour is that?",
+        ),
+    ),
+    CHAPTER.numeric(
+        "pump_starts",
+        "WN",
+        "Starts of each pump when they alternate",
+        "pump_starts",
+        well,
+        Level(
+            ("starts_per_hour", "alternating_pumps"),
+            f"{TURNS} Together they make {{starts_per_hour}}. "
+            "How many times an hour does each pump start?",
+        ),
+        Level(
+            ("cycle_time", "alternating_pumps"),
+            f"{TURNS} One of them starts every {{cycle_time}}. "
+            "How many times an hour does each pump start?",
+        ),
+        Level(
+            ("working_volume", "flow", "inflow", "alternating_pumps"),
+            f"{TURNS} The wet well holds {{working_volume}} between floats. One pump moves "
+            "{flow}, and inflow is {inflow}. How many times an hour does each pump start?",
+        ),
+    ),
+    CHAPTER.numeric(
+        "least_volume",
+        "WM",
+        "The minimum volume between floats",
+        "least_volume",
+        well,
+        Level(
+            ("least_cycle", "flow"),
+            "The pump at {station} moves {flow} and may start no more than once every {least_cycle}. "
+            "What is the minimum volume between floats?",
+        ),
+        Level(
+            ("most_starts", "flow"),
+            "The pump at {station} moves {flow}. Its manufacturer allows {most_starts}. "
+            "What is the minimum volume between floats?",
+        ),
+        Level(
+            ("most_starts", "alternating_pumps", "flow"),
+            f"{TURNS} Each one moves {{flow}}, and the manufacturer allows it {{most_starts}}. "
+            "What is the minimum volume between floats?",
+            scene=small_pair,
+        ),
+    ),
+    CHAPTER.numeric(
+        "least_depth",
+        "WZ",
+        "How far apart the floats must be",
+        "least_depth",
+        well,
+        Level(
+            ("least_volume", "volume_per_depth"),
+            f"{PER_DEPTH} It needs {{least_volume}} between floats. How far apart must the floats be?",
+        ),
+        Level(
+            ("least_cycle", "flow", "well_diameter"),
+            "The wet well of {station} is round and {well_diameter} across inside. The pump moves "
+            "{flow} and may start no more than once every {least_cycle}. "
+            "How far apart must the floats be?",
+        ),
+        Level(
+            ("most_starts", "flow", "well_length", "well_width"),
+            "The wet well of {station} measures {well_length} by {well_width} inside. The pump moves "
+            "{flow}, and its manufacturer allows {most_starts}. How far apart must the floats be?",
+        ),
+    ),
+    CHAPTER.numeric(
+        "shortest_cycle",
+        "WQ",
+        "The shortest possible cycle",
+        "shortest_cycle",
+        well,
+        Level(
+            ("working_volume", "flow"),
+            f"{BETWEEN} The pump moves {{flow}}. Inflow changes all day. "
+            "What is the shortest possible cycle, in {unit}?",
+        ),
+        Level(
+            (*ROUND_FLOATS, "flow"),
+            f"{FLOATS} The pump moves {{flow}}. Inflow changes all day. "
+            "What is the shortest possible cycle, in {unit}?",
+        ),
+    ),
+)
+
+HOURS = (
+    CHAPTER.numeric(
+        "run_hours",
+        "WU",
+        "How many hours a day a pump has to run",
+        "hours_per_day",
+        well,
+        Level(
+            ("daily_inflow", "flow"),
+            "Inflow at {station} is {daily_inflow}. Its only pump moves {flow}. "
+            "How many hours a day does it have to run?",
+        ),
+        Level(
+            ("daily_inflow", "drawdown_rate", "inflow"),
+            "Inflow at {station} is {daily_inflow}. In a drawdown test of its only pump, the wet well "
+            "loses {drawdown_rate} while {inflow} flows in. "
+            "How many hours a day does the pump have to run?",
+        ),
+    ),
+    CHAPTER.numeric(
+        "pump_hours",
+        "WK",
+        "Hours on each pump's meter",
+        "pump_hours",
+        well,
+        Level(
+            ("hours_per_day", "alternating_pumps"),
+            f"{TURNS} Together they run {{hours_per_day}}. How many hours a day does each one run?",
+        ),
+        Level(
+            ("daily_inflow", "flow", "alternating_pumps"),
+            f"{TURNS} Each one moves {{flow}}, and inflow is {{daily_inflow}}. "
+            "How many hours a day does each one have to run?",
+        ),
+    ),
+    CHAPTER.numeric(
+        "daily_inflow",
+        "WJ",
+        "Daily inflow from the hour meters",
+        "daily_inflow",
+        well,
+        Level(
+            ("hours_per_day", "flow"),
+            "The only pump at {station} moves {flow} and runs {hours_per_day}. "
+            "What is the station's daily inflow, in {unit}?",
+        ),
+        Level(
+            ("pump_hours", "alternating_pumps", "flow"),
+            f"{TURNS} Each one moves {{flow}}, and each hour meter shows {{pump_hours}}. "
+            "What is the station's daily inflow, in {unit}?",
+        ),
+    ),
+)
+
+STORAGE = (
+    CHAPTER.numeric(
+        "storage_time",
+        "WO",
+        "Time until the well overflows",
+        "storage_time",
+        failed_well,
+        Level(
+            ("storage_volume", "inflow"),
+            "The power fails at {station}. The wet well can still hold {storage_volume}, and "
+            "inflow is {inflow}. How long until it overflows, in {unit}?",
+        ),
+        Level(
+            ("well_diameter", "storage_depth", "inflow"),
+            "The power fails at {station}. The round wet well is {well_diameter} across inside, and "
+            "the overflow is {storage_depth} above the water. Inflow is {inflow}. "
+            "How long until it overflows, in {unit}?",
+        ),
+        Level(
+            (
+                "volume_per_depth",
+                "depth_to_water",
+                "depth_to_overflow",
+                "sewer_storage",
+                "inflow",
+            ),
+            f"The power fails. {PER_DEPTH} Measured from outside, it is {{depth_to_water}} from "
+            "the rim to the water and {depth_to_overflow} to the overflow. The sewer can hold "
+            "{sewer_storage} more. Inflow is {inflow}. "
+            "How long until it overflows, in {unit}?",
+        ),
     ),
 )
 

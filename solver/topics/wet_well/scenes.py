@@ -1,14 +1,24 @@
-"""Wet wells that could exist, with their pumps, floats, inflow and readings.
+"""What the problems share: wet wells that could exist, with their pumps, floats and readings.
 
 Sizes, depths and rates are common practice, no source; motors come from the published tables.
 """
 
+from collections.abc import Mapping
+
 from solver.engine.draw import Draw
+from solver.scenario import WITH_WET_WELL
+from solver.topics.chapter import Chapter
 from solver.topics.constants import WATER_POWER
-from solver.topics.drawn.readings import noted, round_flow
+from solver.topics.drawn.readings import by, noted, round_flow
+from solver.topics.formulas import SPEED_AND_IMPELLER, WET_WELL
 from solver.topics.tables import motor_sizes
 
 __all__ = [
+    "CHAPTER",
+    "FALLS",
+    "LOSES",
+    "PER_DEPTH",
+    "TURNS",
     "checked_pump",
     "failed_well",
     "leaking_well",
@@ -17,8 +27,16 @@ __all__ = [
     "small_pair",
     "two_check_valves",
     "well",
+    "worked",
 ]
 
+CHAPTER = Chapter("wet_well", (*WET_WELL, *SPEED_AND_IMPELLER), WITH_WET_WELL)
+worked = by(CHAPTER.formulas)
+PER_DEPTH = "The wet well of {station} holds {volume_per_depth} of depth."
+FALLS = "With one pump running, it takes {drawdown_time} for the level to drop {drawdown_read}."
+LOSES = "While {place} runs, the falling level shows that the wet well loses {drawdown_rate}."
+TURNS = "The {alternating_pumps} pumps at {station} alternate."
+Diameters = Mapping[str, tuple[float, ...]]
 DIAMETERS = {"us": (5, 6, 7, 8, 9, 10, 12), "si": (1.5, 1.8, 2.2, 2.5, 2.8, 3.2, 3.6)}
 SMALL = {"us": (4, 5, 6), "si": (1.2, 1.5, 1.8)}
 SIDES = {"us": 0.5, "si": 0.1}  # the step of a rectangular well's sides
@@ -42,7 +60,7 @@ LEAKS = ((0, 0), (1, 0), (0, 1), (1, 1))  # which of two check valves leak
 HEAD = {"us": (25, 95), "si": (8, 29)}
 
 
-def round_well(draw: Draw, units: str, diameters: dict[str, tuple[float, ...]]) -> dict[str, float]:
+def round_well(draw: Draw, units: str, diameters: Diameters) -> dict[str, float]:
     """A round well, and a rectangular one that holds about as much."""
     diameter = float(draw.pick(diameters[units]))
     area = 0.785 * diameter**2
@@ -81,9 +99,7 @@ def timed(name: str, read: float, rate: float, per_depth: float, units: str) -> 
     return {f"{name}_read": read, f"{name}_volume": noted(volume), f"{name}_time": seconds}
 
 
-def well(
-    draw: Draw, units: str, diameters: dict[str, tuple[float, ...]] = DIAMETERS
-) -> dict[str, float]:
+def well(draw: Draw, units: str, diameters: Diameters = DIAMETERS) -> dict[str, float]:
     """A well, its pump and its inflow: the pump starts every 8 to 30 minutes at the most."""
     values = round_well(draw, units, diameters) | levels(draw, units)
     per_depth, per_minute = values["volume_per_depth"], 60 * VOLUME_PER_SECOND[units]
