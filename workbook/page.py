@@ -229,7 +229,7 @@ def contents():
 
 
 def figure(name: str):
-    """A figure to explore, by its name in figures/__init__.py."""
+    """A figure to explore, by its name in figures/explorer.py."""
     from .figures import show
 
     return show(name)

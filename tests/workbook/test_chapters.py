@@ -11,7 +11,7 @@ import nbformat
 import pytest
 
 from solver import FAMILIES, case_from_code
-from workbook.figures import FIGURES
+from workbook.figures.explorer import FIGURES
 from workbook.ui.chapter import formulas_of
 from workbook.ui.pages import OPENING, TRAINERS, shipped_pages
 

@@ -3,10 +3,11 @@
 import re
 import subprocess
 import sys
-from html import escape, unescape
+from html import unescape
 from itertools import pairwise
 
 import pytest
+from markupsafe import escape
 from matplotlib import rc_params_from_file
 from matplotlib.colors import to_hex, to_rgb
 from matplotlib.figure import Figure as Canvas
@@ -15,8 +16,9 @@ from solver.engine.plan import find_plan
 from solver.topics.formulas import FORMULAS
 from solver.units.show import figures, with_unit
 from solver.vocabulary import quantity_named
-from workbook.figures import FIGURES, show
-from workbook.figures.ink import INK, STYLE
+from workbook.figures import show
+from workbook.figures.drawing import INK, STYLE
+from workbook.figures.explorer import FIGURES
 
 # Okabe & Ito, Color Universal Design (2008), jfly.uni-koeln.de/color: the set of eight.
 OKABE_ITO = {
@@ -38,7 +40,7 @@ def shown(name, units="us", **values):
 
 def cells(figure):
     """What stands in the cells of a figure's table, row by row."""
-    html = figure.table.value.replace("\N{NO-BREAK SPACE}", " ")
+    html = figure.beside.table.value.replace("\N{NO-BREAK SPACE}", " ")
     rows = re.findall(r"<tr>(.*?)</tr>", html)
     return [[unescape(cell) for cell in re.findall(r"<t[hd][^>]*>(.*?)</t[hd]>", r)] for r in rows]
 
@@ -151,19 +153,19 @@ def test_every_number_of_the_table_is_in_the_alternative_text_of_the_picture(nam
     figure = shown(name, units)
     told = [cell for row in cells(figure)[1:] for cell in row[1:] if cell]
     assert [] == [cell for cell in told if cell not in figure.alt]
-    assert f'role="img" aria-label="{escape(figure.alt)}"' in figure.picture.value
+    assert f'role="img" aria-label="{escape(figure.alt)}"' in figure.beside.picture.value
 
 
 @pytest.mark.parametrize("name", FIGURES)
 def test_moving_any_slider_changes_the_words_the_picture_and_the_table_in_place(name):
     figure = show(name)
-    parts = (figure.headline, figure.picture, figure.table)
+    parts = (figure.headline, figure.beside.picture, figure.beside.table)
     for slider in figure.sliders["us"].values():
         before = [part.value for part in parts[1:]]
         slider.value = slider.value - 3 * slider.step
-        after = [part.value for part in (figure.picture, figure.table)]
+        after = [part.value for part in (figure.beside.picture, figure.beside.table)]
         assert all(old != new for old, new in zip(before, after, strict=True)), slider.description
-    assert parts == (figure.headline, figure.picture, figure.table)
+    assert parts == (figure.headline, figure.beside.picture, figure.beside.table)
 
 
 def test_changing_to_metric_keeps_the_machine_to_the_nearest_step():
@@ -186,13 +188,13 @@ def test_a_value_beside_a_step_counts_as_the_step():
 def test_without_matplotlib_the_table_stands_and_a_sentence_says_why(name, monkeypatch):
     monkeypatch.setitem(sys.modules, "matplotlib", None)
     figure = show(name)
-    assert "needs matplotlib" in figure.picture.value
+    assert "needs matplotlib" in figure.beside.picture.value
     assert len(cells(figure)) > 3
 
 
 @pytest.mark.parametrize(("name", "units"), ALL)
 def test_type_is_nine_points_or_more_even_where_the_picture_is_narrowest(name, units):
-    svg = shown(name, units).picture.value
+    svg = shown(name, units).beside.picture.value
     width = float(re.search(r'viewBox="0 0 ([\d.]+)', svg)[1])
     sizes = [float(size) for size in re.findall(r"font(?:-size)?: [^;]*?([\d.]+)px", svg)]
     assert len(sizes) == svg.count("<text")
@@ -201,7 +203,9 @@ def test_type_is_nine_points_or_more_even_where_the_picture_is_narrowest(name, u
 
 @pytest.mark.parametrize(("name", "units"), ALL)
 def test_pictures_use_the_palette_one_grey_and_the_ink_of_the_page(name, units):
-    svg = shown(name, units, **({"drive_efficiency": 93} if name == "losses" else {})).picture.value
+    svg = shown(
+        name, units, **({"drive_efficiency": 93} if name == "losses" else {})
+    ).beside.picture.value
     colours = set(re.findall(r"(?:fill|stroke): (#\w+)", svg))
     assert set() == colours - OKABE_ITO - {GREY}
     assert INK not in svg.replace(f"var(--jp-ui-font-color1, {INK})", "")
@@ -223,7 +227,7 @@ def test_each_colour_stands_out_three_to_one_on_light_and_dark_pages(page):
 
 
 def test_two_pictures_on_a_page_share_no_id_but_for_the_same_thing():
-    parts = [shown(name).picture.value for name in FIGURES]
+    parts = [shown(name).beside.picture.value for name in FIGURES]
     ids = [dict(re.findall(r'id="([^"]+)"([^>]*>.*?\n)', svg)) for svg in parts]
     for one, other in pairwise(ids):
         assert all(one[name] == other[name] for name in one.keys() & other.keys())

@@ -7,9 +7,10 @@ from matplotlib import rc_context, rc_params_from_file
 from matplotlib.figure import Figure as Canvas
 
 from solver.units.show import figures
-from workbook.figures import FIGURES, show
+from workbook.figures import show
 from workbook.figures.column import SCALES
-from workbook.figures.ink import STYLE
+from workbook.figures.drawing import STYLE
+from workbook.figures.explorer import FIGURES
 
 from .test_figures import drawn, shown, solved, table
 

@@ -74,7 +74,7 @@ def test_absorption_marks_the_readings_of_the_table_on_curves_that_rise():
 
 
 def test_absorption_says_on_the_picture_that_it_is_a_model():
-    assert "A model, not readings from a motor." in shown("absorption").picture.value
+    assert "A model, not readings from a motor." in shown("absorption").beside.picture.value
 
 
 def test_cycle_has_the_times_of_a_published_form():

@@ -8,7 +8,7 @@ from zoneinfo import ZoneInfo
 import pytest
 
 from solver import FAMILIES, draw, family_named
-from workbook.figures.ink import picture
+from workbook.figures import picture
 from workbook.log import Attempt, Log, NotKept, line_of
 from workbook.practice import keeper
 from workbook.study import Study, words

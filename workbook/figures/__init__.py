@@ -1,29 +1,38 @@
-"""The figures to explore: each has sliders, a picture, and a table with the same numbers."""
+"""Figures: pictures drawn from numbers, each beside a table with the same numbers.
 
-from ipywidgets import Widget
+`show("legs")` is a figure to explore. For a picture of one's own: a `Figure` says how it is drawn,
+a `View` what it shows, in a sentence and as rows; `Beside` has both on a page.
 
-from . import absorption, column, cost, cycle, legs, lift, losses, slowing, triangle
-from .frame import Explorer
+- `view.py`: what a figure is, its sliders, and how its numbers are worked by the solver
+- `drawing.py`: a figure as SVG, for a page or for paper; shares as bars
+- `beside.py`: the picture beside its table
+- `explorer.py`: the list of all figures to explore, and the frame of sliders around one
+- `losses`, `legs`, `cost`, `column`, `lift`, `triangle`, `slowing`, `absorption`, `cycle`: a figure each
+"""
 
-__all__ = ["FIGURES", "show"]
+from typing import TYPE_CHECKING
 
-FIGURES = {
-    figure.name: figure
-    for figure in (
-        losses.LOSSES,
-        legs.LEGS,
-        cost.COST,
-        column.COLUMN,
-        lift.LIFT,
-        triangle.TRIANGLE,
-        slowing.SLOWING,
-        absorption.ABSORPTION,
-        cycle.CYCLE,
-    )
-}
+from .beside import LOOK, Beside, table_html
+from .drawing import draw_shares, picture, printed
+from .view import Figure, View
+
+if TYPE_CHECKING:
+    from .explorer import Explorer
+
+__all__ = [
+    "LOOK",
+    "Beside",
+    "Figure",
+    "View",
+    "draw_shares",
+    "picture",
+    "printed",
+    "show",
+    "table_html",
+]
 
 
-def show(name: str) -> Widget:
+def show(name: str) -> "Explorer":
     """The figure called `name`, ready to be moved.
 
     Raises:
@@ -32,6 +41,8 @@ def show(name: str) -> Widget:
     >>> show("legs").alt[:31]
     'Bars of three legs against thei'
     """
+    from .explorer import FIGURES, Explorer  # only this needs every figure
+
     if name not in FIGURES:
         raise ValueError(f"No figure is called {name!r}; there are: {', '.join(FIGURES)}.")
     return Explorer(FIGURES[name])

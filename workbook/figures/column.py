@@ -6,7 +6,7 @@ from solver.topics.formulas import CONVERSIONS
 from solver.units.show import exact, figures
 from solver.vocabulary import quantity_named
 
-from .ink import INK
+from .drawing import INK
 from .view import Figure, Scale, Slide, Values, View, shown, told, worked
 
 if TYPE_CHECKING:

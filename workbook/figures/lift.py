@@ -6,7 +6,7 @@ from solver.algebra.expression import Known, Percent
 from solver.topics.formulas import HEAD
 from solver.vocabulary import quantity_named
 
-from .ink import INK
+from .drawing import INK
 from .view import Figure, Scale, Slide, Values, View, shown, valued, worked
 
 if TYPE_CHECKING:

@@ -5,7 +5,7 @@ from typing import TYPE_CHECKING
 from solver.topics.formulas import NAMEPLATE
 from solver.units.show import exact
 
-from .ink import INK
+from .drawing import INK
 from .view import Figure, Scale, Slide, Values, View, shown, told, worked
 
 if TYPE_CHECKING:

@@ -8,7 +8,7 @@ from typing import Any
 from ipywidgets import HTML, Box, FileUpload, VBox
 
 from solver.units.show import counted
-from workbook.figures.frame import LOOK
+from workbook.figures import LOOK
 from workbook.ui.controls import AUTO, Panel, button, classed, say
 from workbook.ui.saving import link
 from workbook.ui.ticks import tick

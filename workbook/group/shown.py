@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from html import escape
 from urllib.parse import quote
 
-from workbook.figures.frame import table_html
+from workbook.figures import table_html
 from workbook.trainer.report.flaws import Flaw
 from workbook.ui.contents import chapters, titles
 

@@ -6,7 +6,7 @@ from hashlib import sha256
 
 from solver.units.show import counted
 from workbook.exam.desk import listed
-from workbook.figures.view import View
+from workbook.figures import View
 from workbook.trainer.report.flaws import Flaw
 from workbook.ui.spreadsheet import csv_of
 

@@ -11,8 +11,7 @@ from typing import TYPE_CHECKING, NamedTuple
 
 from solver.own.record import Examined, Line, Trend, limit_lines, trend_of
 from solver.units.show import capital, figures, with_unit
-from workbook.figures.ink import picture, printed
-from workbook.figures.view import Figure, View
+from workbook.figures import Figure, View, picture, printed
 
 if TYPE_CHECKING:
     from matplotlib.axes import Axes

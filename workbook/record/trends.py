@@ -4,8 +4,7 @@ from collections.abc import Callable, Sequence
 from html import escape
 
 from solver.own.record import Examined
-from workbook.figures.frame import LOOK, table_html
-from workbook.figures.view import View
+from workbook.figures import LOOK, View, table_html
 from workbook.ui.later import no_picture
 
 from .plots import CAPTION, Plot, page_svg, plots_of, table_of

@@ -9,9 +9,7 @@ from html import escape
 from ipywidgets import HTML, Box, Button, VBox
 
 from solver import Family
-from workbook.figures.beside import Beside
-from workbook.figures.frame import LOOK, table_html
-from workbook.figures.view import View
+from workbook.figures import LOOK, Beside, View, table_html
 from workbook.log import Log, NotKept, NotRead
 from workbook.practice.card import Card
 from workbook.practice.guided import Focused

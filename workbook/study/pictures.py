@@ -5,8 +5,7 @@ from datetime import date, timedelta
 from functools import partial
 from typing import TYPE_CHECKING
 
-from workbook.figures.shares import draw_shares
-from workbook.figures.view import Figure, View
+from workbook.figures import Figure, View, draw_shares
 
 from .facts import Progress
 from .words import NONE, minutes

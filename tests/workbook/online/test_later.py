@@ -76,7 +76,7 @@ def test_a_figure_shows_its_table_first_and_then_its_picture(browser, monkeypatc
         for name in {**missing, "matplotlib": None}:
             without.setitem(sys.modules, name, None)
         figure = show("legs")
-    assert f"<p>{later.COMING}</p>" == figure.picture.value
-    assert "<table>" in figure.table.value
+    assert f"<p>{later.COMING}</p>" == figure.beside.picture.value
+    assert "<table>" in figure.beside.table.value
     wait_for()
-    assert figure.picture.value.startswith("<svg")
+    assert figure.beside.picture.value.startswith("<svg")

@@ -14,7 +14,7 @@ from scipy import stats
 
 from solver.sets.work_set import cases_for, set_of
 from tests.workbook.trainer.a_class import answered, handed_in, people
-from workbook.figures.ink import picture
+from workbook.figures import picture
 from workbook.trainer.assigned import Assigned
 from workbook.trainer.marking import Marked, mark
 from workbook.trainer.report.facts import ClassFacts, facts

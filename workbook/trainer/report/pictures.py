@@ -4,8 +4,7 @@ from collections.abc import Sequence
 from functools import partial
 from typing import TYPE_CHECKING
 
-from workbook.figures.shares import draw_shares
-from workbook.figures.view import Figure, View
+from workbook.figures import Figure, View, draw_shares
 
 from .facts import BINS, ClassFacts, Question
 

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from textwrap import wrap
 
-from workbook.figures.view import View
+from workbook.figures import View
 from workbook.ui.contents import titles
 
 from .sections import Section

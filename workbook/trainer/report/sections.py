@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from typing import NamedTuple
 
-from workbook.figures.view import View
+from workbook.figures import View
 
 from .facts import ClassFacts
 from .hands import LOW, hands

@@ -6,9 +6,7 @@ from urllib.parse import quote
 
 from ipywidgets import HTML, VBox, Widget
 
-from workbook.figures.beside import Beside
-from workbook.figures.frame import LOOK, table_html
-from workbook.figures.view import View
+from workbook.figures import LOOK, Beside, View, table_html
 from workbook.ui.contents import chapters, titles
 from workbook.ui.controls import classed
 

@@ -1,14 +1,19 @@
-"""A figure drawn by matplotlib, as SVG that takes the colours and the fonts of the page."""
+"""A figure drawn by matplotlib, as SVG that takes the colors and the fonts of the page."""
 
 import logging
 import re
-from html import escape
 from io import StringIO
 from pathlib import Path
+from typing import TYPE_CHECKING
+
+from workbook.ui.markup import Markup
 
 from .view import Figure, View
 
-__all__ = ["picture", "printed"]
+if TYPE_CHECKING:
+    from matplotlib.axes import Axes
+
+__all__ = ["INK", "draw_shares", "picture", "printed"]
 
 STYLE = Path(__file__).parent / "wire_to_water.mplstyle"
 INK = "#1b1b1b"  # text.color of the style
@@ -19,13 +24,21 @@ _ASIDE = re.compile(r"<metadata>.*?</metadata>|<style.*?</style>", re.DOTALL)
 _NUMBERED = re.compile(r' id="[a-z0-9.]+_\d+"')
 
 
-def picture(figure: Figure, view: View) -> str:
-    """The SVG of a figure for a page; ImportError where matplotlib is not there."""
+def picture(figure: Figure, view: View) -> Markup:
+    """The SVG of a figure for a page.
+
+    Raises:
+        ImportError: matplotlib is not there.
+    """
     return _for_page(_drawn(figure, view, "none"), view.alt)
 
 
 def printed(figure: Figure, view: View) -> str:
-    """The SVG of a figure for paper: letters are drawn, for the printer has no fonts of ours."""
+    """The SVG of a figure for paper: letters are drawn, for the printer has no fonts of ours.
+
+    Raises:
+        ImportError: matplotlib is not there.
+    """
     return _drawn(figure, view, "path")
 
 
@@ -47,7 +60,7 @@ def _drawn(figure: Figure, view: View, letters: str) -> str:
     return drawn.getvalue()
 
 
-def _for_page(svg: str, alt: str) -> str:
+def _for_page(svg: str, alt: str) -> Markup:
     """The SVG as part of a page: described, without a fixed size, in the page's own ink."""
     opening = (
         r'<svg xmlns:xlink="http://www.w3.org/1999/xlink" \1 role="img" stroke-linejoin="round">'
@@ -55,4 +68,23 @@ def _for_page(svg: str, alt: str) -> str:
     svg = _ASIDE.sub("", _PROLOG.sub(opening, svg, count=1))
     # Matplotlib numbers its parts from 1 in every figure; two figures on a page would clash.
     svg = _NUMBERED.sub("", svg).replace(INK, PAGE_INK)
-    return svg.replace('role="img"', f'role="img" aria-label="{escape(alt)}"', 1)
+    return Markup(svg.replace('role="img"', f'role="img" aria-label="{Markup.escape(alt)}"', 1))
+
+
+def draw_shares(axes: "Axes", view: View, label: str) -> None:
+    """A bar a row under its name, for names are long; the row's second cell is beside or in it.
+
+    `view.known` has the shares by name, 0 to 100; `label` says what they are shares of.
+    """
+    places = range(len(view.rows))
+    axes.barh(places, list(view.known.values()), color="C0", height=0.4)
+    for place, (name, said, *_) in zip(places, view.rows, strict=True):
+        share = view.known[name]
+        inside = share > 50
+        axes.text(0, place - 0.24, name, va="bottom")
+        axes.annotate(
+            said, (share, place), xytext=(-5 if inside else 5, 0), textcoords="offset points",
+            ha="right" if inside else "left", va="center", color="white" if inside else None,
+        )  # fmt: skip
+    axes.set(xlim=(0, 100), ylim=(len(view.rows) - 0.7, -0.75), xlabel=label)
+    axes.set_yticks([])
