@@ -1,23 +1,150 @@
 """Units for pump work: one reading in another unit, by one conversion or a chain of them.
 
-The families here are worked by numbers; flows are in flow_units.py, chains and figures to be
-judged in chains.py and wrong_by_a_factor.py. `CONVERSIONS` has the whole chapter, in the order of
-teaching.
+`CONVERSIONS` has the whole chapter, in the order of teaching.
 """
 
 from solver.engine.family import Level
 
-from .judged_chains import CHAINS
-from .judged_factors import WRONG_BY_A_FACTOR
-from .kinds import numeric
-from .problems_flows import FLOWS
-from .scenes import lifting, part, pressures, ratings, tank
+from .judgments_chains import CHANNEL, POWER, REPORT, judge_chain
+from .judgments_factors import FLOW, STANDING, WORKING, judge_factor
+from .scenes import CHAPTER, change, flows, lifting, part, pressures, ratings, tank
 
 __all__ = ["CONVERSIONS"]
 
+FLOWS = (
+    CHAPTER.numeric(
+        "flow_converted",
+        "CM",
+        "Flow in the pump's own unit",
+        "flow",
+        flows,
+        Level(("flow_per_hour",), "{place} moves {flow_per_hour}. What flow is that in {unit}?"),
+        Level(
+            ("flow_per_second",),
+            "The open-channel meter at {station} shows {flow_per_second}. What flow is that in {unit}?",
+        ),
+        Level(
+            ("daily_flow",),
+            "A report shows a steady {daily_flow} for {station}. What flow is that in {unit}?",
+        ),
+    ),
+    CHAPTER.numeric(
+        "channel_flow",
+        "CF",
+        "Flow as an open-channel meter shows it",
+        "flow_per_second",
+        flows,
+        Level(
+            ("flow",),
+            "{place} moves {flow}. What does an open-channel meter show for that, in {unit}?",
+        ),
+        Level(
+            ("daily_flow",),
+            "A report shows a steady {daily_flow} for {station}. "
+            "What does an open-channel meter show for that, in {unit}?",
+        ),
+    ),
+    CHAPTER.numeric(
+        "daily_flow",
+        "CD",
+        "Flow as a report shows it",
+        "daily_flow",
+        flows,
+        Level(("flow",), "{place} moves a steady {flow}. What is its daily flow in {unit}?"),
+        Level(
+            ("flow_per_hour",),
+            "{place} moves a steady {flow_per_hour}. What is its daily flow in {unit}?",
+        ),
+        Level(
+            ("flow_per_second",),
+            "The open-channel meter at {station} shows a steady {flow_per_second}. "
+            "What is the daily flow in {unit}?",
+        ),
+    ),
+    CHAPTER.numeric(
+        "flow_of_a_day",
+        "CG",
+        "How much a flow adds up to in a day",
+        "flow_per_day",
+        flows,
+        Level(("flow",), "{place} moves a steady {flow}. How much is that in {unit}?"),
+        Level(
+            ("flow_per_hour",),
+            "{place} moves a steady {flow_per_hour}. How much is that in {unit}?",
+        ),
+        Level(
+            ("flow_per_second",),
+            "The open-channel meter at {station} shows a steady {flow_per_second}. "
+            "How much is that in {unit}?",
+        ),
+    ),
+    CHAPTER.numeric(
+        "flow_drop",
+        "CX",
+        "A drop in percent",
+        "flow_drop_share",
+        change,
+        Level(
+            ("earlier_flow", "flow_drop"),
+            "When new, {place} moved {earlier_flow}. Now it moves {flow_drop} less. "
+            "What is the drop in percent?",
+        ),
+        Level(
+            ("earlier_flow", "flow"),
+            "When new, {place} moved {earlier_flow}. Now it moves {flow}. "
+            "What is the drop in percent?",
+        ),
+    ),
+)
+
+CHAINS = CHAPTER.judged(
+    "conversion_chain",
+    "CC",
+    "Which chain of conversions is set up right",
+    judge_chain(REPORT),
+    flows,
+    Level(
+        ("daily_flow",),
+        "A report shows {daily_flow} for {station}. {asks}",
+    ),
+    Level(
+        ("flow_per_second",),
+        "The open-channel meter at {station} shows {flow_per_second}. {asks}",
+        judge=judge_chain(CHANNEL),
+    ),
+    Level(
+        ("flow", "head"),
+        "{place} lifts {flow} against {head} of head. {asks}",
+        scene=lifting,
+        judge=judge_chain(POWER),
+    ),
+)
+
+WRONG_BY_A_FACTOR = CHAPTER.judged(
+    "wrong_by_a_factor",
+    "CZ",
+    "Which number has to be wrong",
+    judge_factor(FLOW),
+    flows,
+    Level(
+        (),
+        "{person} changed three flows at {station} to other units. Which one has to be wrong?",
+    ),
+    Level(
+        (),
+        "{person} changed three readings at {station} to other units. Which one has to be wrong?",
+        judge=judge_factor(STANDING),
+    ),
+    Level(
+        (),
+        "{person} wrote three notes about pumps at {station}. Which one has to be wrong?",
+        judge=judge_factor(WORKING),
+    ),
+)
+
 CONVERSIONS = (
     *FLOWS,
-    numeric(
+    CHAPTER.numeric(
         "water_height",
         "CH",
         "The water above a gauge",
@@ -34,7 +161,7 @@ CONVERSIONS = (
             "{second_scale}. How high is the water above the gauge, in {unit}?",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "gauge_pressure",
         "CI",
         "What a tank's gauge should read",
@@ -51,7 +178,7 @@ CONVERSIONS = (
             "What should the gauge read?",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "second_scale",
         "CS",
         "Pressure on the gauge's second scale",
@@ -68,7 +195,7 @@ CONVERSIONS = (
             "What does the gauge's second scale show, in {unit}?",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "water_volume",
         "CU",
         "A volume of water in another unit",
@@ -83,7 +210,7 @@ CONVERSIONS = (
             "A truck may haul {water_weight} of water from {station}. How much is that in {unit}?",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "water_weight",
         "CL",
         "What a volume of water weighs",
@@ -103,7 +230,7 @@ CONVERSIONS = (
             "How much does the water weigh?",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "percent_full",
         "CT",
         "How full a tank is, in percent",
@@ -123,7 +250,7 @@ CONVERSIONS = (
             "A tank of {tank_volume} at {station} has {volume_converted} in it. What percent full is it?",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "kilowatt_rating",
         "CK",
         "A motor's rating in kilowatts",
@@ -139,7 +266,7 @@ CONVERSIONS = (
             "On a test stand, the shaft of {place} delivers {shaft_work}. What is that in {unit}?",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "horsepower_rating",
         "CB",
         "A motor's rating in horsepower",
@@ -155,7 +282,7 @@ CONVERSIONS = (
             "On a test stand, the shaft of {place} delivers {shaft_work}. What is that in {unit}?",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "lifting_work",
         "CE",
         "Rate of work on the water",

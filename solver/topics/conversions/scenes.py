@@ -4,12 +4,23 @@ Ranges are common practice, no source; motors come from the published tables.
 """
 
 from solver.engine.draw import Draw
+from solver.topics.chapter import Chapter
 from solver.topics.drawn.pumps import pump
 from solver.topics.drawn.readings import by, noted, round_flow
 from solver.topics.formulas import CONVERSIONS, POWER
 from solver.topics.tables import motors
 
-__all__ = ["change", "flows", "lifting", "part", "pressures", "ratings", "tank", "worked"]
+__all__ = [
+    "CHAPTER",
+    "change",
+    "flows",
+    "lifting",
+    "part",
+    "pressures",
+    "ratings",
+    "tank",
+    "worked",
+]
 
 FLOW = {"us": (150, 6000), "si": (10, 400)}
 PRESSURE = {"us": (8, 140), "si": (60, 950)}
@@ -18,9 +29,8 @@ TANKS = {
     "si": (1, 2, 5, 8, 15, 30, 60, 150, 600, 2000),
 }
 SMALL = {"us": 3000, "si": 12}  # a volume that a truck, a floor or a hoist may have to carry
-
-
-worked = by((*POWER, *CONVERSIONS))
+CHAPTER = Chapter("units", (*POWER, *CONVERSIONS))
+worked = by(CHAPTER.formulas)
 
 
 def flows(draw: Draw, units: str) -> dict[str, float]:

@@ -5,13 +5,10 @@ from collections.abc import Mapping
 from typing import NamedTuple
 
 from solver.engine.draw import Draw
-from solver.engine.family import Family, Judge, Judgement, Level, Option
-from solver.topics.formulas import CONVERSIONS
+from solver.engine.family import Judge, Judgement, Option
 from solver.units.show import exact
 
-from .scenes import flows, lifting
-
-__all__ = ["CHAINS"]
+__all__ = ["CHANNEL", "POWER", "REPORT", "judge_chain"]
 
 ON_THE_WATER = "Which chain gives the power that goes into the water, in {}?"
 RULE = "every link must be true, and every unit must cancel except the one you want"
@@ -102,7 +99,7 @@ POWER = {
 }
 
 
-def units_of(text: str) -> Counter:
+def units_of(text: str) -> Counter[str]:
     """The units of "33,000 ft-lb/min", each with its power: ft 1, lb 1, min -1."""
     over, _, under = text.rpartition(" ")[2].partition("/")
     powers = Counter(over.split("-"))
@@ -112,7 +109,7 @@ def units_of(text: str) -> Counter:
 
 def what_is_left(start: tuple[str, ...], links: tuple[Link, ...]) -> str:
     """The units that do not cancel, written as one fraction."""
-    powers: Counter = Counter()
+    powers: Counter[str] = Counter()
     for text in start:
         powers.update(units_of(text))
     for link in links:
@@ -122,7 +119,7 @@ def what_is_left(start: tuple[str, ...], links: tuple[Link, ...]) -> str:
     return "-".join(over or ["1"]) + ("/" + "-".join(under)) * bool(under)
 
 
-def judge(chains: Mapping[str, Chain]) -> Judge:
+def judge_chain(chains: Mapping[str, Chain]) -> Judge:
     """The right chain among one with an untrue link, one with a link turned, one with a gap."""
 
     def chosen(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
@@ -156,32 +153,3 @@ def judge(chains: Mapping[str, Chain]) -> Judge:
         )
 
     return chosen
-
-
-CHAINS = Family(
-    "conversion_chain",
-    "CC",
-    "units",
-    "Which chain of conversions is set up right",
-    "choice",
-    (
-        Level(
-            ("daily_flow",),
-            "A report shows {daily_flow} for {station}. {asks}",
-        ),
-        Level(
-            ("flow_per_second",),
-            "The open-channel meter at {station} shows {flow_per_second}. {asks}",
-            judge=judge(CHANNEL),
-        ),
-        Level(
-            ("flow", "head"),
-            "{place} lifts {flow} against {head} of head. {asks}",
-            scene=lifting,
-            judge=judge(POWER),
-        ),
-    ),
-    flows,
-    CONVERSIONS,
-    judge(REPORT),
-)

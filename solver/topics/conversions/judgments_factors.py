@@ -4,15 +4,13 @@ from collections.abc import Mapping
 from typing import NamedTuple
 
 from solver.engine.draw import Draw
-from solver.engine.family import Family, Judge, Judgement, Level, Option, Scene
-from solver.topics.drawn.readings import noted
-from solver.topics.formulas import CONVERSIONS
-from solver.units.show import exact, with_unit
+from solver.engine.family import Judge, Judgement, Option, Scene
+from solver.topics.drawn.readings import noted, shown
 from solver.vocabulary import quantity_named
 
 from .scenes import flows, lifting, pressures, ratings, tank, worked
 
-__all__ = ["WRONG_BY_A_FACTOR"]
+__all__ = ["FLOW", "STANDING", "WORKING", "judge_factor"]
 
 POINT = "The decimal point slipped."
 SLIPPED = ((10, POINT), (0.1, POINT))
@@ -116,11 +114,6 @@ class Statement(NamedTuple):
     true: str
 
 
-def shown(name: str, value: float, units: str) -> str:
-    unit = quantity_named(name).unit(units)
-    return with_unit(exact(value, unit), unit)
-
-
 def could_be(name: str, value: float, units: str) -> bool:
     low, high = quantity_named(name).usual(units)
     return low <= value <= high
@@ -144,7 +137,7 @@ def stated(pair: Pair, units: str, draw: Draw, wrong: float | None = 1) -> State
     return Statement(text, " and ".join(parts), shown(pair.other, noted(true), units))
 
 
-def judge(pairs: tuple[Pair, ...]) -> Judge:
+def judge_factor(pairs: tuple[Pair, ...]) -> Judge:
     """Three statements of different kinds, one of them wrong by a factor."""
 
     def chosen(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
@@ -162,31 +155,3 @@ def judge(pairs: tuple[Pair, ...]) -> Judge:
         )
 
     return chosen
-
-
-WRONG_BY_A_FACTOR = Family(
-    "wrong_by_a_factor",
-    "CZ",
-    "units",
-    "Which number has to be wrong",
-    "choice",
-    (
-        Level(
-            (),
-            "{person} changed three flows at {station} to other units. Which one has to be wrong?",
-        ),
-        Level(
-            (),
-            "{person} changed three readings at {station} to other units. Which one has to be wrong?",
-            judge=judge(STANDING),
-        ),
-        Level(
-            (),
-            "{person} wrote three notes about pumps at {station}. Which one has to be wrong?",
-            judge=judge(WORKING),
-        ),
-    ),
-    flows,
-    CONVERSIONS,
-    judge(FLOW),
-)
