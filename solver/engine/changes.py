@@ -14,7 +14,7 @@ from typing import NamedTuple
 
 from solver.algebra.expression import Constant, Expr, Fraction, Known, Product
 from solver.algebra.solve import Compute, compiled
-from solver.algebra.tree import names
+from solver.algebra.tree import children, names
 from solver.vocabulary import spoken
 
 from .plan import Link, Plan
@@ -82,7 +82,8 @@ def _generic(plan: Plan) -> Iterator[Change]:
 
 def _instead(v: Variant, link: Link, units: str) -> str:
     """What to do instead; with the way it goes, where one quantity becomes another."""
-    before = [factor for factor in getattr(link.expr, "over", ()) if isinstance(factor, Known)]
+    over = link.expr.over if isinstance(link.expr, Product) else ()
+    before = [factor for factor in over if isinstance(factor, Known)]
     if v.kind not in MOVED or len(before) != 1 or _shares(link.expr) != [v.factor]:
         return spoken(v.instead, units)
     verb = "divide" if v.instead.startswith("Divide") else "multiply"
@@ -92,7 +93,7 @@ def _instead(v: Variant, link: Link, units: str) -> str:
 
 def _shares(expr: Expr) -> list[str]:
     """The percents among the factors of an expression, by name."""
-    factors = (*getattr(expr, "over", ()), *getattr(expr, "under", ()))
+    factors = children(expr) if isinstance(expr, Product) else ()
     return [f.of.name for f in factors if isinstance(f, Fraction) and isinstance(f.of, Known)]
 
 

@@ -75,7 +75,7 @@ class Plan:
     def only_renames(self, at: int) -> bool:
         """Whether a link changes nothing but the name: motor kW is meter kW in metric."""
         expr = self.links[at].expr
-        factors = getattr(expr, "over", (expr,)) + getattr(expr, "under", ())
+        factors = children(expr) if isinstance(expr, Product) else (expr,)
         kept = [factor for factor in factors if not is_one(factor, self.units)]
         return len(kept) == 1 and isinstance(kept[0], Known)
 

@@ -6,9 +6,10 @@ Each says what was done ("You multiplied by the pump efficiency.") and what to d
 from collections.abc import Iterator
 from dataclasses import replace
 from math import isclose
-from typing import NamedTuple
+from typing import NamedTuple, assert_never
 
 from solver.algebra.expression import (
+    Abs,
     Constant,
     Exponential,
     Expr,
@@ -17,6 +18,7 @@ from solver.algebra.expression import (
     Largest,
     Lookup,
     Mean,
+    Number,
     Percent,
     Power,
     Product,
@@ -73,14 +75,19 @@ def _called(expr: Expr, units: str) -> _Called:
             return _Called("highest", "the highest reading", "the highest reading")
         case Smallest():
             return _Called("lowest", "the lowest reading", "the lowest reading")
-    return _Called("term", "part of the formula", "part of the formula")
+        case Number() | Product() | Sum() | Exponential() | Abs() | Mean() | Lookup():
+            return _Called("term", "part of the formula", "part of the formula")
+        case _:
+            assert_never(expr)
 
 
-def _can_move(factor: Expr) -> bool:
+def _can_move(factor: Expr, units: str) -> bool:
     """Whether people put this factor on the wrong side of the line, or leave it out."""
     match factor:
-        case Fraction() | Constant():
+        case Fraction():
             return True
+        case Constant():
+            return not is_one(factor, units)
         case Known(name):
             return unit(quantity_named(name).us).kind in COUNTS
     return False
@@ -120,6 +127,10 @@ def variants(expr: Expr, units: str) -> Iterator[Variant]:
             yield from (v._replace(expr=replace(expr, exponent=v.expr)) for v in changed)
         case Lookup(of):
             yield from (v._replace(expr=replace(expr, of=v.expr)) for v in variants(of, units))
+        case Known() | Number() | Constant() | Abs() | Largest() | Smallest():
+            return
+        case _:
+            assert_never(expr)
 
 
 def _power_left_out(exponent: float, the: str) -> tuple[str, str]:
@@ -142,36 +153,36 @@ def _of_product(expr: Product, units: str) -> Iterator[Variant]:
             key, the, *_ = _called(over[0], units)
             did = "You turned the ratio upside down."
             yield Variant("upside_down", key, Product(under, over), did, f"Put {the} on top.")
-    for side in ("over", "under"):
-        for i, factor in enumerate(getattr(expr, side)):
-            yield from _inside(expr, side, i, units)
-            if _can_move(factor) and not is_one(factor, units):
-                yield from _misplaced(expr, side, i, units)
+    for i, factor in enumerate(over):
+        before, after = over[:i], over[i + 1 :]
+        for v in variants(factor, units):
+            yield v._replace(expr=Product((*before, v.expr, *after), under))
+        if _can_move(factor, units) and before + after:
+            yield from _not_above(factor, Product(before + after, under), units)
+    for i, factor in enumerate(under):
+        before, after = under[:i], under[i + 1 :]
+        for v in variants(factor, units):
+            yield v._replace(expr=Product(over, (*before, v.expr, *after)))
+        if _can_move(factor, units):
+            yield from _not_below(factor, Product(over, before + after), units)
 
 
-def _misplaced(expr: Product, side: str, i: int, units: str) -> Iterator[Variant]:
-    """One factor left out, or put on the other side of the line."""
-    factors = getattr(expr, side)
-    factor, rest = factors[i], factors[:i] + factors[i + 1 :]
+def _not_above(factor: Expr, rest: Product, units: str) -> Iterator[Variant]:
+    """A factor that belongs above the line left out, or put below it."""
     key, the, by, _ = _called(factor, units)
-    left = f"You left out {the}."
-    if side == "under":
-        yield Variant("left_out", key, Product(expr.over, rest), left, f"Divide by {by}.")
-        wrong = Product((*expr.over, factor), rest)
-        did, instead = f"You multiplied by {by}.", f"Divide by {by}."
-        yield Variant("multiplied_by", key, wrong, did, instead)
-    elif rest:
-        yield Variant("left_out", key, Product(rest, expr.under), left, f"Multiply by {by}.")
-        wrong = Product(rest, (*expr.under, factor))
-        did, instead = f"You divided by {by}.", f"Multiply by {by}."
-        yield Variant("divided_by", key, wrong, did, instead)
+    instead = f"Multiply by {by}."
+    yield Variant("left_out", key, rest, f"You left out {the}.", instead)
+    wrong = Product(rest.over, (*rest.under, factor))
+    yield Variant("divided_by", key, wrong, f"You divided by {by}.", instead)
 
 
-def _inside(expr: Product, side: str, i: int, units: str) -> Iterator[Variant]:
-    factors = getattr(expr, side)
-    for v in variants(factors[i], units):
-        changed = (*factors[:i], v.expr, *factors[i + 1 :])
-        yield v._replace(expr=replace(expr, **{side: changed}))
+def _not_below(factor: Expr, rest: Product, units: str) -> Iterator[Variant]:
+    """A factor that belongs below the line left out, or put above it."""
+    key, the, by, _ = _called(factor, units)
+    instead = f"Divide by {by}."
+    yield Variant("left_out", key, rest, f"You left out {the}.", instead)
+    wrong = Product((*rest.over, factor), rest.under)
+    yield Variant("multiplied_by", key, wrong, f"You multiplied by {by}.", instead)
 
 
 def _of_sum(expr: Sum, units: str) -> Iterator[Variant]:
