@@ -158,7 +158,8 @@ def chapters_at(catalogue: int) -> tuple[str, ...]:
 def since_of(names: Iterable[str]) -> int:
     """The first catalogue that has all of these chapters and families."""
     first: dict[str, int] = {}
-    for each in (*FAMILIES, *GONE):
+    every: tuple[Family | Gone, ...] = (*FAMILIES, *GONE)
+    for each in every:
         for name in (each.chapter, each.name):
             first[name] = min(first.get(name, each.since), each.since)
     return max((first.get(name, FIRST) for name in names), default=FIRST)

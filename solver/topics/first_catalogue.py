@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from solver.engine.case import Case
 from solver.engine.case import draw as draw_case
 from solver.engine.draw import Draw
+from solver.engine.family import Family
 
 from .catalogue import FIRST, Kind, Refused, kinds_at, level_at
 
@@ -18,7 +19,9 @@ UNSURE = (
 )
 
 
-def questions(code: str, chapters: list[str], level: int, units: str, count: int) -> list:
+def questions(
+    code: str, chapters: list[str], level: int, units: str, count: int
+) -> list[Case | Refused]:
     """The questions of an exam of version 0.1.0: all that is left to chance is one stream.
 
     Whether a question of a kind came twice moved that stream, which cannot be known once the kind
@@ -27,13 +30,14 @@ def questions(code: str, chapters: list[str], level: int, units: str, count: int
     chance = Draw(f"paper 1 {code}")
     heaps = [_heap(chapter, chance) for chapter in chance.shuffled(chapters)]
     found: list[Case | Refused] = []
-    lost, sure = set(), True
+    lost: set[tuple[str, int]] = set()
+    sure = True
     while len(found) < count:
         kind = next(heaps[len(found) % len(heaps)])
         at = level_at(kind, level, chance)
         sure = sure and (kind.tag, at) not in lost
         if sure and kind.family:
-            found.append(_question(kind, units, at, chance, found))
+            found.append(_question(kind.family, units, at, chance, found))
             continue
         lost.add((kind.tag, at))
         seed = int(chance.between(0, SEEDS))
@@ -48,9 +52,11 @@ def _heap(chapter: str, chance: Draw) -> Iterator[Kind]:
         yield from chance.shuffled(kinds)
 
 
-def _question(kind: Kind, units: str, level: int, chance: Draw, before: list) -> Case:
+def _question(
+    family: Family, units: str, level: int, chance: Draw, before: list[Case | Refused]
+) -> Case:
     for _ in range(TRIED):
-        case = draw_case(kind.family, int(chance.between(0, SEEDS)), units, level)
+        case = draw_case(family, int(chance.between(0, SEEDS)), units, level)
         if not any(_same(case, other) for other in before if isinstance(other, Case)):
             break
     return case
