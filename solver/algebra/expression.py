@@ -1,6 +1,6 @@
 """The right-hand side of an equation, as frozen data built with ordinary arithmetic.
 
-`flow * head / WATER_POWER` makes a `Product`; nothing is computed until `compiled` (solve.py) makes
+`flow * head / WATER_POWER` makes a `Product`; nothing is computed until `compiled` (tree.py) makes
 a function of it. `Expr` is the closed union of the nodes. Behavior lives in functions over the tree,
 so a new reading of an equation (typeset, rearranged, a mistake) never touches the nodes. Each such
 function names every node and ends in `assert_never`, so that a node it misses is an error of mypy;

@@ -31,8 +31,7 @@ from .expression import (
     Smallest,
     Sum,
 )
-from .solve import isolate
-from .tree import children, names
+from .tree import children, isolate, names
 from .typeset import words
 
 __all__ = ["Formula", "Slip"]

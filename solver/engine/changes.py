@@ -13,8 +13,7 @@ from itertools import chain
 from typing import NamedTuple
 
 from solver.algebra.expression import Constant, Expr, Fraction, Known, Product
-from solver.algebra.solve import Compute, compiled
-from solver.algebra.tree import children, names
+from solver.algebra.tree import Compute, children, compiled, names
 from solver.vocabulary import spoken
 
 from .plan import Link, Plan

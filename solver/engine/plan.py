@@ -22,8 +22,7 @@ from solver.algebra.expression import (
     product,
 )
 from solver.algebra.formula import Formula
-from solver.algebra.solve import Compute, compiled
-from solver.algebra.tree import children, is_one, names, walk, with_children
+from solver.algebra.tree import Compute, children, compiled, is_one, names, walk, with_children
 from solver.errors import NotSolvable
 from solver.vocabulary import quantity_named
 

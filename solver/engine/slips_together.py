@@ -6,8 +6,7 @@ from itertools import combinations
 from typing import NamedTuple
 
 from solver.algebra.expression import Constant, Expr, Fraction, Known, Percent, Product
-from solver.algebra.solve import Compute, compiled
-from solver.algebra.tree import walk
+from solver.algebra.tree import Compute, compiled, walk
 from solver.vocabulary import quantity_named, spoken
 
 from .plan import Link, Plan, composed

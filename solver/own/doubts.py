@@ -4,8 +4,7 @@ from collections.abc import Iterator, Mapping
 from math import isclose
 
 from solver.algebra.formula import Formula
-from solver.algebra.solve import compiled
-from solver.algebra.tree import names
+from solver.algebra.tree import compiled, names
 from solver.engine.plan import Link
 from solver.errors import SolverError
 from solver.topics.formulas import FORMULAS

@@ -6,8 +6,7 @@ from itertools import chain, count, islice
 from math import isfinite
 from typing import NamedTuple
 
-from solver.algebra.solve import compiled
-from solver.algebra.tree import names
+from solver.algebra.tree import compiled, names
 from solver.engine.plan import Link, find_plan, reachable
 from solver.errors import NotSolvable, SolverError
 from solver.topics.formulas import FORMULAS

@@ -15,9 +15,8 @@ from itertools import pairwise
 
 from solver.errors import Unreadable
 
-from .refusals import one, quoted
 from .show import exact, with_unit
-from .typed import NUMBER, Typed, ordinary
+from .typed import NUMBER, Typed, one, ordinary, quoted
 from .unit import Unit, convert, find_unit, unit
 from .worked_sum import worked_sum
 

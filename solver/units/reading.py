@@ -23,9 +23,8 @@ from solver.vocabulary import quantity_called
 
 from .other_forms import other_form, without_hedge
 from .quantity import Quantity
-from .refusals import another_quantity, one, quoted, why_not
 from .show import exact, figures, with_unit
-from .typed import MOST, NUMBER, Typed, ordinary, sized
+from .typed import MOST, NUMBER, Typed, another_quantity, one, ordinary, quoted, sized, why_not
 from .unit import Unit, convert, find_unit, mismatch, unit
 
 __all__ = ["MOST", "Reading", "read"]

@@ -16,9 +16,8 @@ from typing import NamedTuple
 
 from solver.errors import Unreadable
 
-from .refusals import divides_by_zero, quoted
 from .show import exact, figures
-from .typed import PER_THOUSAND, Typed, ordinary, sized
+from .typed import PER_THOUSAND, Typed, divides_by_zero, ordinary, quoted, sized
 from .unit import Unit, find_unit
 
 __all__ = ["worked_sum"]

@@ -10,7 +10,7 @@ from typing import NamedTuple
 
 from solver import Case
 from solver.algebra.expression import Constant, Expr, Fraction, Known, Percent, Product
-from solver.algebra.solve import compiled
+from solver.algebra.tree import compiled
 from solver.engine.plan import Plan, find_plan
 from solver.vocabulary import quantity_named
 

@@ -23,8 +23,7 @@ from solver.algebra.expression import (
     Smallest,
     Sum,
 )
-from solver.algebra.solve import compiled, isolate
-from solver.algebra.tree import names, walk
+from solver.algebra.tree import compiled, isolate, names, walk
 from solver.errors import BadDefinition
 from solver.topics.formulas import FORMULAS
 from solver.vocabulary import quantity_named

@@ -24,8 +24,7 @@ from solver.algebra.expression import (
     Sum,
 )
 from solver.algebra.formula import Formula, Slip
-from solver.algebra.solve import compiled
-from solver.algebra.tree import names
+from solver.algebra.tree import compiled, names
 from solver.errors import BadDefinition, SolverError
 from solver.topics.formulas import FORMULAS
 from solver.topics.tables import motor_sizes

@@ -6,8 +6,7 @@ import pytest
 
 from solver.algebra.expression import Fraction, Known, Percent
 from solver.algebra.formula import Formula
-from solver.algebra.solve import compiled
-from solver.algebra.tree import names
+from solver.algebra.tree import compiled, names
 from solver.engine.plan import find_plan, reachable
 from solver.errors import NotSolvable, SolverError
 from solver.topics.formulas import FORMULAS

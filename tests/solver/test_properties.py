@@ -15,8 +15,7 @@ from string import Formatter
 import pytest
 
 from solver import Case, case_from_code, draw, grade
-from solver.algebra.solve import Compute, compiled
-from solver.algebra.tree import constants
+from solver.algebra.tree import Compute, compiled, constants
 from solver.topics.tables import motor_sizes
 from solver.units.reading import read
 from solver.units.show import exact, with_unit

@@ -7,7 +7,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from solver import SolverError
-from solver.algebra.solve import compiled
+from solver.algebra.tree import compiled
 from solver.engine.plan import reachable
 from solver.own.record import (
     ALWAYS,

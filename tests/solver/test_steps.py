@@ -6,8 +6,7 @@ import pytest
 
 from solver import draw
 from solver.algebra.expression import Known
-from solver.algebra.solve import compiled
-from solver.algebra.tree import names
+from solver.algebra.tree import compiled, names
 from solver.engine.telling import hints_of
 from solver.render.text import one_line_text
 from solver.units.show import figures

@@ -7,7 +7,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from solver import SolverError, Unreadable, draw
-from solver.algebra.solve import compiled
+from solver.algebra.tree import compiled
 from solver.own.work import work
 from solver.units.show import exact, with_unit
 from solver.units.unit import convert, unit, units

@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING, NamedTuple
 
 from solver.algebra.expression import Expr
 from solver.algebra.formula import Formula
-from solver.algebra.solve import compiled
+from solver.algebra.tree import compiled
 from solver.engine.plan import find_plan
 from solver.units.show import capital, figures, with_unit
 from solver.vocabulary import quantity_named

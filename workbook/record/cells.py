@@ -2,7 +2,7 @@
 
 import csv
 
-from solver.units.refusals import quoted
+from solver.units.typed import quoted
 
 __all__ = ["cells_of", "repaired"]
 

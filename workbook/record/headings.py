@@ -8,7 +8,7 @@ from typing import NamedTuple
 
 from solver.own.record import FIELDS, Field
 from solver.own.record.entries import key
-from solver.units.refusals import quoted
+from solver.units.typed import quoted
 from solver.units.unit import Unit, find_unit, unit
 
 __all__ = ["KEPT", "MADE", "STATE", "WORKED", "Column", "columns", "heading_of", "known_headings"]

@@ -4,7 +4,7 @@ import re
 from typing import NamedTuple
 
 from solver.errors import Unreadable
-from solver.units.refusals import quoted
+from solver.units.typed import quoted
 
 __all__ = ["Day", "day_of"]
 

@@ -10,7 +10,7 @@ from typing import NamedTuple
 
 from solver.errors import SolverError, Unreadable
 from solver.units.reading import read
-from solver.units.refusals import quoted
+from solver.units.typed import quoted
 from solver.units.unit import convert
 from solver.vocabulary import quantity_named
 
