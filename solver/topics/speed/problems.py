@@ -1,18 +1,31 @@
-"""Speed and impeller: the affinity laws, both ways.
+"""Speed and impeller by numbers: the affinity laws, slowing down, curves that cross, the impeller.
 
-Slowing down is in slowing.py, curves that cross in duty_points.py, the shape of the impeller in
-impeller.py, judgements in judged_speed.py.
-`SPEED` has the whole chapter, in the order of teaching.
+What is to be judged is in `judgments*.py`. `SPEED` has the whole chapter, in the order of teaching.
 """
 
-from solver.engine.family import Level
+from functools import partial
 
-from .judged import CUBE_LAW, DUTY_CHANGE, TWO_PUMPS
-from .kinds import FRICTION, without_lift
-from .problems_duty import DUTY_POINTS
-from .problems_impeller import IMPELLER
-from .problems_slowing import SLOWING
-from .scenes import other_speed, slower, trimmed
+from solver.engine.draw import Draw
+from solver.engine.family import Level
+from solver.topics.drawn.pumps import pump
+
+from .judgments import CUBE_LAW, IMPELLER_TYPE, TWO_PUMPS
+from .judgments_duty import DUTY_CHANGE
+from .scenes import (
+    BEST,
+    CHAPTER,
+    FRICTION,
+    FRICTION_ALONE,
+    PUMP,
+    SPEEDS,
+    SQUARES,
+    TWINS,
+    on_a_system,
+    other_speed,
+    slower,
+    slower_lift,
+    trimmed,
+)
 
 __all__ = ["SPEED"]
 
@@ -21,7 +34,7 @@ TRIM = "{place} has an impeller diameter of {impeller_diameter}"
 TAKES = "takes {brake_power} at the shaft"
 
 LAWS = (
-    without_lift(
+    FRICTION_ALONE.numeric(
         "new_flow",
         "SF",
         "Flow at another speed or diameter",
@@ -44,7 +57,7 @@ LAWS = (
             scene=trimmed,
         ),
     ),
-    without_lift(
+    FRICTION_ALONE.numeric(
         "new_head",
         "SD",
         "Head at another speed or diameter",
@@ -66,7 +79,7 @@ LAWS = (
             "moves {new_flow}. What head does it make then?",
         ),
     ),
-    without_lift(
+    FRICTION_ALONE.numeric(
         "new_shaft_power",
         "SB",
         "Power at another speed or diameter",
@@ -88,7 +101,7 @@ LAWS = (
             "{new_flow}. What is the {brake_power:full} then?",
         ),
     ),
-    without_lift(
+    FRICTION_ALONE.numeric(
         "new_speed",
         "SN",
         "The speed for a flow, a head or a power",
@@ -109,7 +122,7 @@ LAWS = (
             "At what speed does the shaft take {new_shaft_power}?",
         ),
     ),
-    without_lift(
+    FRICTION_ALONE.numeric(
         "new_diameter",
         "SI",
         "The trim for a flow or a head",
@@ -127,4 +140,225 @@ LAWS = (
     ),
 )
 
-SPEED = (*LAWS, *SLOWING, CUBE_LAW, *DUTY_POINTS, TWO_PUMPS, DUTY_CHANGE, *IMPELLER)
+LIFTED = "{static_head} of it static."
+
+SLOWING = (
+    FRICTION_ALONE.numeric(
+        "power_cut",
+        "SX",
+        "The share of power that slowing down saves",
+        "power_cut",
+        slower,
+        Level(
+            ("speed_cut",),
+            f"{{person}} slows {{place}} down by {{speed_cut}}. {FRICTION} "
+            "What percent of its power does that save?",
+        ),
+        Level(
+            ("pump_speed", "new_speed"),
+            f"{{place}} ran at {{pump_speed}} and now runs at {{new_speed}}. {FRICTION} "
+            "What percent of its power does that save?",
+        ),
+    ),
+    FRICTION_ALONE.numeric(
+        "slowed_power",
+        "SW",
+        "Input power of a pump that is slowed down",
+        "slowed_power",
+        slower,
+        Level(
+            ("input_power", "pump_speed", "new_speed"),
+            f"{{place}} draws {{input_power}} at {{pump_speed}}. {FRICTION} "
+            "How much power does it draw at {new_speed}?",
+        ),
+        Level(
+            ("input_power", "speed_cut"),
+            f"{{place}} draws {{input_power}}. {FRICTION} Its drive slows it down by {{speed_cut}}. "
+            "How much power does it draw then?",
+        ),
+        Level(
+            ("input_power", "flow", "new_flow", "head", "static_head"),
+            f"{{place}} draws {{input_power}} and moves {{flow}} against {{head}}, {LIFTED} It is "
+            "slowed down until it moves {new_flow}, at the same efficiency. "
+            "How much power does it draw then?",
+            scene=slower_lift,
+        ),
+    ),
+    FRICTION_ALONE.numeric(
+        "slowing_saves",
+        "SG",
+        "Energy that slowing down saves in a year",
+        "saved_energy",
+        slower,
+        Level(
+            ("input_power", "pump_speed", "new_speed", "yearly_hours"),
+            f"{{place}} draws {{input_power}} at {{pump_speed}} and runs {{yearly_hours}} at "
+            f"either speed. {FRICTION} How much energy does running at {{new_speed}} save in a year?",
+        ),
+        Level(
+            ("input_power", "flow", "new_flow", "head", "static_head", "yearly_hours"),
+            "{place} draws {input_power} and runs {yearly_hours} at either speed. It moves {flow} "
+            f"against {{head}}, {LIFTED} Slowed down, at the same efficiency, it moves {{new_flow}}. "
+            "How much energy does that save in a year?",
+            scene=slower_lift,
+        ),
+    ),
+    FRICTION_ALONE.numeric(
+        "slowed_energy_per_volume",
+        "SV",
+        "Energy per volume of a pump that is slowed down",
+        "new_energy_per_volume",
+        slower,
+        Level(
+            ("energy_per_volume", "pump_speed", "new_speed"),
+            f"{{place}} uses {{energy_per_volume}} at {{pump_speed}}. {FRICTION} "
+            "How much energy does it use at {new_speed}, in {unit}?",
+        ),
+        Level(
+            ("energy_per_volume", "flow", "new_flow", "head", "static_head"),
+            f"{{place}} uses {{energy_per_volume}} and moves {{flow}} against {{head}}, {LIFTED} "
+            "Slowed down, at the same efficiency, it moves {new_flow}. "
+            "How much energy does it use then, in {unit}?",
+            scene=slower_lift,
+        ),
+    ),
+    CHAPTER.numeric(
+        "least_speed",
+        "SM",
+        "The minimum speed that moves water",
+        "least_speed",
+        on_a_system,
+        Level(
+            ("pump_speed", "shutoff_head", "static_head"),
+            "{place} has a shutoff head of {shutoff_head} at {pump_speed}. The static head is "
+            "{static_head}. Below what speed does it move no water?",
+        ),
+        Level(
+            ("pump_speed", "shutoff_head", "suction_elevation", "discharge_elevation"),
+            "{place} has a shutoff head of {shutoff_head} at {pump_speed}. It pumps from "
+            "elevation {suction_elevation} to elevation {discharge_elevation}. "
+            "Below what speed does it move no water?",
+        ),
+    ),
+)
+
+CURVE = "{place} has a shutoff head of {shutoff_head} and makes {rated_head} at {rated_flow}. "
+
+AT_RATED = (
+    "The static head is {static_head}, and friction loss is {rated_friction} at {rated_flow}. "
+)
+
+AT_KNOWN = (
+    "It pumps from elevation {suction_elevation} to {discharge_elevation}, and friction loss is "
+    "{known_friction} at {known_flow}. "
+)
+
+LEVELS = ("suction_elevation", "discharge_elevation", "known_friction", "known_flow")
+
+DUTY_POINTS = (
+    CHAPTER.numeric(
+        "operating_flow",
+        "SO",
+        "The flow where the curves cross",
+        "flow",
+        on_a_system,
+        Level(
+            (*PUMP, "static_head", "rated_friction"),
+            f"{CURVE}{AT_RATED}{SQUARES} What flow does it move?",
+        ),
+        Level(
+            (*PUMP, *LEVELS),
+            f"{CURVE}{AT_KNOWN}{SQUARES} What flow does it move?",
+        ),
+    ),
+    CHAPTER.numeric(
+        "operating_head",
+        "SC",
+        "The head where the curves cross",
+        "head",
+        on_a_system,
+        Level(
+            ("static_head", "rated_friction", "rated_flow", "flow"),
+            "{place} works against a static head of {static_head}. Friction loss is {rated_friction} "
+            "at {rated_flow} and changes with the square of the flow. The pump moves {flow}. "
+            "What is the total dynamic head (TDH)?",
+        ),
+        Level(
+            (*PUMP, "static_head", "rated_friction"),
+            f"{CURVE}{AT_RATED}{SQUARES} What head does it run at?",
+        ),
+    ),
+    CHAPTER.numeric(
+        "parallel_flow",
+        "SQ",
+        "Two pumps on one main",
+        "parallel_flow",
+        on_a_system,
+        Level(
+            (*PUMP, "static_head", "rated_friction"),
+            f"{TWINS}{SQUARES} What flow do the two move together?",
+            table=(*PUMP, "static_head", "rated_friction"),
+        ),
+        Level(
+            (*PUMP, *LEVELS),
+            f"{TWINS}{SQUARES} What flow do the two move together?",
+            table=(*PUMP, *LEVELS),
+        ),
+    ),
+    CHAPTER.numeric(
+        "second_pump",
+        "SR",
+        "The flow that a second pump adds",
+        "added_flow",
+        partial(on_a_system, friction=(0.15, 0.5)),
+        Level(
+            ("flow", "parallel_flow"),
+            "{place} moves {flow} alone. With a second pump just like it on the same main, the two "
+            "move {parallel_flow} together. What flow does the second pump add?",
+        ),
+        Level(
+            (*PUMP, "static_head", "rated_friction"),
+            f"{TWINS}{SQUARES} What flow does the second pump add?",
+            table=(*PUMP, "static_head", "rated_friction"),
+        ),
+    ),
+)
+
+LEAST_A_STAGE = {"us": 15, "si": 4.5}
+
+
+def staged(draw: Draw, units: str) -> dict[str, float]:
+    """A pump of one to eight stages at the speed of its motor."""
+    machine = pump(draw, units)
+    return machine | {
+        "pump_speed": float(draw.pick(SPEEDS[units])),
+        "stages": draw.step(2, max(2, min(8, machine["head"] // LEAST_A_STAGE[units])), 1),
+    }
+
+
+ASKED = (
+    "US units use rpm, gpm and feet; metric uses rpm, m³/s and meters. What is its specific speed?"
+)
+
+SPECIFIC = CHAPTER.numeric(
+    "specific_speed",
+    "SS",
+    "Specific speed",
+    "specific_speed",
+    staged,
+    Level(
+        ("pump_speed", "flow", "head"),
+        f"{BEST} {{flow}} against {{head}} of head at {{pump_speed}}. It has one stage. {ASKED}",
+    ),
+    Level(
+        ("pump_speed", "flow", "head", "stages"),
+        f"{BEST} {{flow}} against {{head}} of head at {{pump_speed}}. It has {{stages}} stages. {ASKED}",
+    ),
+    Level(
+        ("pump_speed", "flow", "pressure"),
+        f"{BEST} {{flow}} at {{pump_speed}}, and the gauges show a pressure rise of {{pressure}}. "
+        f"It has one stage. {ASKED}",
+    ),
+)
+
+SPEED = (*LAWS, *SLOWING, CUBE_LAW, *DUTY_POINTS, TWO_PUMPS, DUTY_CHANGE, SPECIFIC, IMPELLER_TYPE)

@@ -11,9 +11,11 @@ FASTER = -float("inf")  # a pump sped up is cut by less than nothing
 RPM = ("rpm", (120, 4300))
 
 
-def head(name: str, label: Text, symbol: Text, feet: Range, metres: Range, **more) -> Quantity:
+def head(
+    name: str, label: Text, symbol: Text, feet: Range, metres: Range, also: str = ""
+) -> Quantity:
     """A height of water."""
-    return Quantity(name, label, symbol, "ft", "m", feet, metres, **more)
+    return Quantity(name, label, symbol, "ft", "m", feet, metres, also=also)
 
 
 ANY_HEAD = (1, 700), (0.3, 210)
@@ -88,4 +90,6 @@ AFFINITY = (
     head("static_now", "static head now", r"H_\mathrm{st}'", *ANY_HEAD, also="present static head"),
     head("static_rise", "rise in static head", r"\Delta H_\mathrm{st}", *SMALL_HEAD,
         also="rise of the static head"),
+    percent("static_kept", "percent of the earlier static head", r"k_\mathrm{st}", (1, 1000), most=100_000.0,
+        also="static head now over static head before"),
 )  # fmt: skip

@@ -1,16 +1,49 @@
-"""Pumps that change their speed or their impeller, and pumps on a system, as they could exist.
+"""What the problems share: pumps that change speed or impeller, and pumps on a system.
 
 Speeds are those of loaded motors on 60 Hz (US) and 50 Hz (metric). Impellers, shares of static
-head and shapes of curves are common practice, no source; the pumps are those of scenes.py.
+head and shapes of curves are common practice, no source; the pumps are those of topics/drawn.
 """
 
 from solver.engine.draw import Draw
+from solver.scenario import WITHOUT_LIFT
+from solver.topics.chapter import Chapter
 from solver.topics.constants import HOURLY_VOLUME
 from solver.topics.drawn.pumps import larger_pump, pump
-from solver.topics.drawn.readings import noted, round_flow
+from solver.topics.drawn.readings import by, noted, round_flow
+from solver.topics.formulas import COST, HEAD, POWER, SPEED_AND_IMPELLER, WET_WELL
 from solver.topics.speed.curves import crossing, pump_curve, system_curve
 
-__all__ = ["on_a_system", "other_speed", "slower", "slower_lift", "trimmed"]
+__all__ = [
+    "BEST",
+    "CHAPTER",
+    "FRICTION",
+    "FRICTION_ALONE",
+    "PUMP",
+    "SPEEDS",
+    "SQUARES",
+    "TWINS",
+    "on_a_system",
+    "other_speed",
+    "slower",
+    "slower_lift",
+    "speeds",
+    "to_step",
+    "trimmed",
+    "worked",
+]
+
+CHAPTER = Chapter("speed", (*SPEED_AND_IMPELLER, *HEAD, *POWER, *COST, *WET_WELL))
+# Where the cube law holds: at places that lift no water.
+FRICTION_ALONE = Chapter("speed", CHAPTER.formulas, WITHOUT_LIFT)
+worked = by(CHAPTER.formulas)
+BEST = "At its best efficiency point, {place} moves"
+FRICTION = "All of its head is friction."
+PUMP = ("shutoff_head", "rated_head", "rated_flow")
+SQUARES = "Treat both curves as changing with the square of the flow."
+TWINS = (
+    "A second pump just like {place} runs with it on the same main. The table shows what one pump "
+    "does alone, and the head that the main needs. "
+)
 
 SPEEDS = {"us": (3500, 1770, 1760, 1750, 1170, 1160, 880), "si": (2900, 1460, 1450, 970, 730)}
 RATIOS = ((0.6, 0.95), (0.6, 0.95), (1.06, 1.2))  # most are slowed down
@@ -24,7 +57,7 @@ def to_step(value: float, units: str) -> float:
     return round(round(value / STEP[units]) * STEP[units], 2)
 
 
-def at_another(draw: Draw, units: str, machine: dict, ratio: float) -> dict[str, float]:
+def at_another(draw: Draw, units: str, machine: dict[str, float], ratio: float) -> dict[str, float]:
     """A pump with what it does at a ratio of its speed or diameter."""
     return machine | {
         "new_flow": noted(machine["flow"] * ratio),

@@ -9,7 +9,7 @@ from solver.engine.draw import Draw
 from solver.engine.family import Judgement, Level, Option
 from solver.topics.drawn.readings import noted, round_flow, shown
 from solver.topics.limits import FLOW_SHARE, LEAK_SHARE, MOTOR_CYCLE, against
-from solver.topics.speed.judged_duty import WITHOUT_STATIC, changed_duty, judge_duty
+from solver.topics.speed.judgments_duty import WITHOUT_STATIC, changed_duty, judge_duty
 from solver.units.show import figures
 
 from .scenes import (

@@ -1,18 +1,17 @@
-"""Speed and impeller judged: the cube law's limit, two pumps, a changed duty."""
+"""Speed and impeller judged: the cube law's limit, two pumps on one main, the kind of impeller."""
 
 from collections.abc import Mapping
 
 from solver.engine.draw import Draw
 from solver.engine.family import Judgement, Level, Option
-from solver.topics.limits import PARALLEL_GAIN, against
+from solver.topics.drawn.pumps import pump
+from solver.topics.drawn.readings import noted, round_flow, shown
+from solver.topics.limits import PARALLEL_GAIN, SPECIFIC_SPEED, against
 from solver.units.show import figures, with_unit
 
-from .judged_duty import WITHOUT_STATIC, changed_duty, judge_duty
-from .kinds import judged
-from .problems_duty import PUMP, SQUARES, TWINS
-from .scenes import on_a_system, speeds, to_step
+from .scenes import BEST, CHAPTER, PUMP, SPEEDS, SQUARES, TWINS, on_a_system, speeds, to_step
 
-__all__ = ["CUBE_LAW", "DUTY_CHANGE", "TWO_PUMPS"]
+__all__ = ["CUBE_LAW", "IMPELLER_TYPE", "TWO_PUMPS"]
 
 NEAR_ENOUGH = 5  # percent of static head that hardly bends the cube law
 
@@ -36,10 +35,9 @@ def judge_cube(values: Mapping[str, float], units: str, draw: Draw) -> Judgement
     )
     if NEAR_ENOUGH < share < 2 * NEAR_ENOUGH or abs(static / shutoff - 1) < 0.05:
         return None
-    unit = "ft" if units == "us" else "m"
     of_head = f"static head is {with_unit(figures(share), '%')} of the head"
     volume = "gallon" if units == "us" else "liter"
-    lifts = f"{with_unit(figures(shutoff), unit)} at shutoff"
+    lifts = f"{shown('new_shutoff_head', shutoff, units, figures)} at shutoff"
     yes = Option(
         "allowed",
         "Yes, close enough: almost all of the head is friction",
@@ -55,18 +53,13 @@ def judge_cube(values: Mapping[str, float], units: str, draw: Draw) -> Judgement
         "No: at that speed the pump can't move any water",
         f"The slowed pump makes {lifts}, less than the static head. It would only heat the water.",
     )
-    if static > shutoff:
-        right, wrong = none, (yes, no)
-    elif share > NEAR_ENOUGH:
-        right, wrong = no, (yes, none)
-    else:
-        right, wrong = yes, (no, none)
-    wrong = tuple(_refuted(option, right, of_head, lifts) for option in wrong)
+    right = none if static > shutoff else no if share > NEAR_ENOUGH else yes
+    wrong = (option for option in (yes, no, none) if option is not right)
     return Judgement(
         "the cube law holds only with no static head (US DOE Tip Sheet 11)",
         f"{of_head}; the slowed pump makes {lifts}",
         right,
-        wrong,
+        tuple(_refuted(option, right, of_head, lifts) for option in wrong),
     )
 
 
@@ -85,7 +78,7 @@ def _refuted(option: Option, right: Option, of_head: str, lifts: str) -> Option:
     return Option(option.id, option.text, says[option.id])
 
 
-CUBE_LAW = judged(
+CUBE_LAW = CHAPTER.judged(
     "cube_law",
     "SK",
     "Can you use the cube law here",
@@ -132,7 +125,7 @@ def shared_main(draw: Draw, units: str) -> dict[str, float]:
     return on_a_system(draw, units, static, friction)
 
 
-TWO_PUMPS = judged(
+TWO_PUMPS = CHAPTER.judged(
     "two_pumps",
     "SJ",
     "Do two pumps move twice as much",
@@ -152,25 +145,76 @@ TWO_PUMPS = judged(
     ),
 )
 
-WAS = "When new, {place} moved {rated_flow} at {rated_head}. "
+SHAPES = {"us": (4000, 9000), "si": (80, 175)}
 
-DUTY_CHANGE = judged(
-    "duty_change",
-    "SZ",
-    "Why the duty point moved",
-    judge_duty(),
-    changed_duty(),
+SHAPED = (
+    (
+        "radial",
+        "Radial: it throws the water outward",
+        "A low specific speed means a wide, flat impeller that makes a lot of head.",
+    ),
+    (
+        "mixed",
+        "Mixed flow: partly outward, partly along the shaft",
+        "In between, the impeller throws the water outward and pushes it along.",
+    ),
+    (
+        "axial",
+        "Axial: it pushes the water along the shaft",
+        "A high specific speed means a propeller: a lot of flow and little head.",
+    ),
+)
+
+
+def any_shape(draw: Draw, units: str) -> dict[str, float]:
+    """A pump from a narrow radial one to a propeller."""
+    low, high = SHAPES[units]
+    zones = (
+        ((low / 5, low / 1.1), (25, 110)),
+        ((low * 1.1, high / 1.1), (12, 40)),
+        ((high * 1.1, high * 1.4), (6, 15)),
+    )
+    shape, feet = draw.pick(zones)
+    wanted, lift = draw.between(*shape), draw.between(*feet)
+    machine = pump(draw, units)
+    speed = float(draw.pick(SPEEDS[units][2:]))
+    head = to_step(lift if units == "us" else 0.3 * lift, units)
+    flow = (wanted * head**0.75 / speed) ** 2 * (1 if units == "us" else 1000)
+    return machine | {
+        "pump_speed": speed,
+        "head": head,
+        "flow": round_flow(flow),
+        "specific_speed": noted(wanted),
+    }
+
+
+def judge_shape(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
+    """Radial, mixed or axial, by the limits of the system."""
+    low, high = SHAPES[units]
+    limits = SPECIFIC_SPEED._replace(low=low, high=high)
+    return against(limits, SPECIFIC_SPEED.rule, *SHAPED)(values, units, draw)
+
+
+BANDS = (
+    "Radial impellers run up to about 4,000 (metric 80), mixed-flow up to about 9,000 (metric 175). "
+    "Axial impellers run above that. "
+)
+
+IMPELLER_TYPE = CHAPTER.judged(
+    "impeller_type",
+    "ST",
+    "Which impeller goes with a specific speed",
+    judge_shape,
+    any_shape,
     Level(
-        ("rated_flow", "rated_head", "flow", "head"),
-        f"{WAS}Now, at the same speed and water levels, it moves {{flow}} at {{head}}. What changed?",
-        find=("flow_share", "head_share"),
-        scene=changed_duty(WITHOUT_STATIC),
-        judge=judge_duty(WITHOUT_STATIC),
+        ("specific_speed",),
+        f"{{place}} has a specific speed of {{specific_speed}}. {BANDS}"
+        "What kind of impeller does it have?",
     ),
     Level(
-        ("rated_flow", "rated_head", "static_head", "flow", "head", "static_now"),
-        f"{WAS}With the pumps off, the static head was {{static_head}}. Now, at the same speed, it "
-        "moves {flow} at {head}, and the static head is {static_now}. What changed?",
-        find=("flow_share", "head_share"),
+        ("pump_speed", "flow", "head"),
+        f"{BEST} {{flow}} against {{head}} at {{pump_speed}}, with one stage. "
+        f"{BANDS}What kind of impeller does it have?",
+        find=("specific_speed",),
     ),
 )

@@ -3,18 +3,18 @@
 from collections.abc import Mapping
 
 from solver.engine.draw import Draw
-from solver.engine.family import Judge, Judgement, Option
-from solver.topics.drawn.readings import noted
-from solver.topics.speed.curves import Curve, crossing, pump_curve, system_curve
+from solver.engine.family import Judge, Judgement, Level, Option, Scene
+from solver.topics.drawn.readings import noted, only
 from solver.units.show import figures, with_unit
 
-from .scenes import on_a_system, to_step
+from .curves import Curve, crossing, pump_curve, system_curve
+from .scenes import CHAPTER, on_a_system, to_step, worked
 
-__all__ = ["WITHOUT_STATIC", "changed_duty", "judge_duty"]
+__all__ = ["DUTY_CHANGE", "WITHOUT_STATIC", "changed_duty", "judge_duty"]
 
 CAUSES = ("restricted", "lifted", "worn", "opened")
 WITHOUT_STATIC = ("restricted", "worn", "opened")
-CLEAR = 0.96  # a share nearer to one than this, either way, may be the readings alone
+CLEAR, ABOVE = 96, 100 / 0.96  # percents; a share between them may be the readings alone
 CHECK = "Check the gauges first. Lock out the pump before anyone opens it or closes a valve."
 
 TEXTS = {
@@ -23,6 +23,7 @@ TEXTS = {
     "worn": "The pump itself is doing less: it is worn or partly plugged",
     "opened": "Water gets away more easily: the main is broken or a valve was opened",
 }
+
 SHOWS = {
     "restricted": "less flow at more head, with the same static head",
     "lifted": "less flow at more head, with more static head when the pumps are off",
@@ -31,7 +32,7 @@ SHOWS = {
 }
 
 
-def changed_duty(causes: tuple[str, ...] = CAUSES):
+def changed_duty(causes: tuple[str, ...] = CAUSES) -> Scene:
     """A scene of one pump that ran at its rated point, and what it shows now for one cause."""
 
     def scene(draw: Draw, units: str) -> dict[str, float]:
@@ -69,37 +70,34 @@ def _after(
 
 
 def _cause(flow: float, head: float, static: float) -> str | None:
-    """What three shares of the old readings show; None where they are too near to say."""
-    if flow > 1 / CLEAR and head < CLEAR:
+    """What three percents of the old readings show; None where they are too near to say."""
+    if flow > ABOVE and head < CLEAR:
         return "opened"
-    if flow > CLEAR or CLEAR < head < 1 / CLEAR:
+    if flow > CLEAR or CLEAR < head < ABOVE:
         return None
     if head < CLEAR:
         return "worn"
-    if static > 1 / CLEAR:
+    if static > ABOVE:
         return "lifted"
-    return "restricted" if static < 1.01 else None
+    return "restricted" if static < 101 else None
 
 
 def judge_duty(causes: tuple[str, ...] = CAUSES) -> Judge:
-    """Which of these causes fits the readings now against those before."""
+    """Which of these causes fits the readings now against those before.
+
+    Its levels find flow_share and head_share, and their scene has static_now and static_head.
+    """
 
     def judge(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
-        shares = [
-            values[now] / values[before]
-            for now, before in (
-                ("flow", "rated_flow"),
-                ("head", "rated_head"),
-                ("static_now", "static_head"),
-            )
-        ]
+        at_rest = worked(only(values, "static_now", "static_head"), "static_kept", units)
+        shares = (values["flow_share"], values["head_share"], at_rest)
         found = _cause(*shares)
-        if found not in causes:
+        if found is None or found not in causes:
             return None
-        shown = [with_unit(figures(100 * share), "%") for share in shares]
-        said = f"flow is {shown[0]} and head is {shown[1]} of what they were"
+        flow, head, static = (with_unit(figures(share), "%") for share in shares)
+        said = f"flow is {flow} and head is {head} of what they were"
         if "lifted" in causes:
-            said += f"; static head is {shown[2]}"
+            said += f"; static head is {static}"
         options = {
             cause: Option(cause, TEXTS[cause], f"That would show {SHOWS[cause]}.")
             for cause in causes
@@ -114,3 +112,27 @@ def judge_duty(causes: tuple[str, ...] = CAUSES) -> Judge:
         )
 
     return judge
+
+
+WAS = "When new, {place} moved {rated_flow} at {rated_head}. "
+
+DUTY_CHANGE = CHAPTER.judged(
+    "duty_change",
+    "SZ",
+    "Why the duty point moved",
+    judge_duty(),
+    changed_duty(),
+    Level(
+        ("rated_flow", "rated_head", "flow", "head"),
+        f"{WAS}Now, at the same speed and water levels, it moves {{flow}} at {{head}}. What changed?",
+        find=("flow_share", "head_share"),
+        scene=changed_duty(WITHOUT_STATIC),
+        judge=judge_duty(WITHOUT_STATIC),
+    ),
+    Level(
+        ("rated_flow", "rated_head", "static_head", "flow", "head", "static_now"),
+        f"{WAS}With the pumps off, the static head was {{static_head}}. Now, at the same speed, it "
+        "moves {flow} at {head}, and the static head is {static_now}. What changed?",
+        find=("flow_share", "head_share"),
+    ),
+)
