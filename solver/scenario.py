@@ -1,6 +1,6 @@
-"""The one invented town, plant, lift stations and people of every example.
+"""The pumps, stations and people of every example, in one invented town.
 
-None of them exists. The plant is small, and its pumps are ordinary ones.
+None of them exists. The pumps are ordinary ones.
 """
 
 from functools import lru_cache
@@ -8,18 +8,13 @@ from typing import NamedTuple
 
 __all__ = [
     "PEOPLE",
-    "PLANT",
     "PUMPS",
-    "TOWN",
     "WITHOUT_LIFT",
     "WITH_WET_WELL",
     "Place",
     "kind_of",
     "kinds_of",
 ]
-
-TOWN = "Marlow Bend"
-PLANT = "Marlow Bend Water Reclamation Plant"
 
 
 class Place(NamedTuple):

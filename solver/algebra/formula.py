@@ -34,7 +34,7 @@ from .expression import (
 from .tree import children, isolate, names
 from .typeset import words
 
-__all__ = ["Formula", "Slip"]
+__all__ = ["Formula", "Slip", "units_of"]
 
 
 @dataclass(frozen=True)

@@ -20,7 +20,7 @@ from .plan import Link, Plan
 from .steps import reason
 from .variants import Variant, variants
 
-__all__ = ["Change", "mistaken_changes", "stopped_at"]
+__all__ = ["SO_FAR", "STOPPED_AT", "Change", "mistaken_changes", "stopped_at"]
 
 IS, SO_FAR, NOTHING = "is", "so far", ""
 STOPPED_AT = ".stopped_at."  # in an id, before what was taken for the answer

@@ -26,7 +26,7 @@ __all__ = [
     "CHECK",
     "DIGIT",
     "MOST_SEED",
-    "SYSTEMS",
+    "UNITS_BY_LETTER",
     "UNIT_LETTERS",
     "WRONG",
     "Code",
@@ -46,7 +46,7 @@ __all__ = [
 
 
 UNIT_LETTERS = {"us": "U", "si": "M"}
-SYSTEMS = {letter: units for units, letter in UNIT_LETTERS.items()}
+UNITS_BY_LETTER = {letter: units for units, letter in UNIT_LETTERS.items()}
 DIGIT = "[0-9OIL]"  # a digit, or a letter that looks like one
 _ALIKE = str.maketrans("OIL", "011")
 _LETTERS = "".join(letter for letter in ascii_uppercase if letter not in "OIL")
@@ -211,7 +211,7 @@ def read_code(text: str) -> Code:
             f"{Code('WP', 1, 'us', 1, 7)}; copy it whole."
         )
     tag, _, level, units, revision, seed, check = match.groups()
-    code = Code(tag, number(level), SYSTEMS[units], number(revision), number(seed))
+    code = Code(tag, number(level), UNITS_BY_LETTER[units], number(revision), number(seed))
     form = code.as_first if len(check) == 2 else str(code)
     if form.replace("-", "") != f"{tag}{folded(level)}{units}{folded(revision + seed + check)}":
         raise BadCode(f"“{shown(text)}” {_WRONG}")

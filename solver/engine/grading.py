@@ -14,7 +14,7 @@ from .case import Case
 from .mistake import CLOSE, Mistake
 from .telling import told
 
-__all__ = ["Verdict", "grade"]
+__all__ = ["MISTAKE", "NEAR", "RIGHT", "WRONG", "Verdict", "grade"]
 
 RIGHT, MISTAKE, NEAR, WRONG, UNREADABLE = "right", "mistake", "close", "wrong", "unreadable"
 

@@ -21,7 +21,7 @@ from solver.vocabulary import quantity_named, spoken
 
 from .plan import Link, Plan, put_in
 
-__all__ = ["Step", "in_order", "reason", "worked_steps"]
+__all__ = ["Step", "reason", "worked_steps"]
 
 
 PASSES_ON = {
@@ -117,7 +117,7 @@ def _step_frames(plan: Plan) -> tuple[tuple[Link, str, str], ...]:
     frames: list[tuple[Link, str, str]] = []
     same: dict[str, Expr] = {}
     reasons: dict[str, str] = {}
-    for link in in_order(plan):
+    for link in _in_order(plan):
         expr = put_in(link.expr, same) if same else link.expr
         why = reason(link, plan.units)
         renamed = expr.name if link.target in renames and isinstance(expr, Known) else ""
@@ -134,7 +134,7 @@ def _step_frames(plan: Plan) -> tuple[tuple[Link, str, str], ...]:
     return tuple(frames)
 
 
-def in_order(plan: Plan) -> list[Link]:
+def _in_order(plan: Plan) -> list[Link]:
     """The links of a plan so that each branch is finished before the next, water side first."""
     links = {link.target: link for link in plan.links}
     water: dict[str, bool] = {}

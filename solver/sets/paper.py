@@ -16,8 +16,8 @@ from solver.engine.case import draw as draw_case
 from solver.engine.code import (
     CHECK,
     DIGIT,
-    SYSTEMS,
     UNIT_LETTERS,
+    UNITS_BY_LETTER,
     WRONG,
     number,
     opened,
@@ -140,7 +140,7 @@ def read_paper(text: str) -> Paper:
     paper = Paper(
         chapters_in(number(mask)),
         number(level),
-        SYSTEMS[units],
+        UNITS_BY_LETTER[units],
         number(count),
         number(minutes),
         way == "C",

@@ -17,7 +17,7 @@ from .unit import DIMENSIONS, Unit, definitions, unit
 if TYPE_CHECKING:
     import pint
 
-__all__ = ["compiled", "new_registry", "quantity", "registry"]
+__all__ = ["compiled", "quantity", "registry"]
 
 # What pint does not know, or knows by a name that could be taken for something else.
 _TRADE = (
@@ -36,7 +36,7 @@ _HEAD = """\
 """
 
 
-def new_registry(number: type = float) -> "pint.UnitRegistry[float]":
+def _new_registry(number: type = float) -> "pint.UnitRegistry[float]":
     """A pint registry with the units of the trade, whose numbers are of the given type."""
     import pint  # here, for it is slow to import and only this needs it
 
@@ -49,7 +49,7 @@ def new_registry(number: type = float) -> "pint.UnitRegistry[float]":
 @cache
 def registry() -> "pint.UnitRegistry[float]":
     """The one pint registry of the project, made at the first call."""
-    return new_registry()
+    return _new_registry()
 
 
 def quantity(value: float, name: Unit | str) -> "pint.Quantity[float]":
@@ -66,7 +66,7 @@ def quantity(value: float, name: Unit | str) -> "pint.Quantity[float]":
 
 def compiled() -> str:
     """The whole table, worked out in exact fractions and rounded once."""
-    exact = new_registry(Fraction)
+    exact = _new_registry(Fraction)
     lines = []
     for one in definitions():
         zero, first = (exact.Quantity(Fraction(n), one.pint).to_base_units() for n in (0, 1))

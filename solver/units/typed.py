@@ -37,7 +37,6 @@ __all__ = [
     "ordinary",
     "quoted",
     "sized",
-    "two_numbers",
     "why_not",
 ]
 
@@ -111,7 +110,7 @@ def _value(match: re.Match[str], plain: str, wanted: Unit) -> float:
         if under == 0:
             raise Unreadable(divides_by_zero(plain, wanted))
         if match["whole"] and over >= under:
-            raise Unreadable(two_numbers(plain, wanted))
+            raise Unreadable(_two_numbers(plain, wanted))
         size = whole + over / under
     return sized(-size if match["sign"] == "-" else size, plain, wanted)
 
@@ -203,14 +202,14 @@ def _after_number(rest: str, plain: str, wanted: Unit) -> str:
             f"such as 150*66/3960, or type its result."
         )
     if _SECOND.search(rest):
-        return two_numbers(plain, wanted)
+        return _two_numbers(plain, wanted)
     typed = f"$ {rest}" if "$" in plain[:2] else rest
     if len(typed.split()) > 1 and all(find_unit(word) for word in typed.split()):
         return f"{quoted(plain)} has more than one unit. Type {one(wanted)}."
     return f"{quoted(rest)} isn't a unit that can be read here. Type {one(wanted)}."
 
 
-def two_numbers(plain: str, wanted: Unit) -> str:
+def _two_numbers(plain: str, wanted: Unit) -> str:
     return f"{quoted(plain)} has more than one number. Type just one, {such(wanted)}."
 
 

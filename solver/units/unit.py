@@ -15,13 +15,16 @@ from types import MappingProxyType
 from solver.errors import BadDefinition, SolverError
 
 __all__ = [
+    "DIMENSIONS",
     "SYSTEMS",
     "Powers",
     "Unit",
     "convert",
+    "definitions",
     "factors",
     "find_unit",
     "measure",
+    "mismatch",
     "unit",
     "units",
 ]

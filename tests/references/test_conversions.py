@@ -9,7 +9,7 @@ from decimal import Decimal
 import pytest
 import scipy.constants as si
 
-from solver.units.unit import compose, convert, unit
+from solver.units.unit import convert, factors, measure, unit
 
 NIST = "NIST SP 811 (2008), App. B"
 EPANET = "US EPA, EPANET 2.0 and 2.2 source, types.h"
@@ -92,13 +92,13 @@ def test_a_foot_of_conventional_water_is_a_2_3067th_of_a_psi():
 
 def test_water_of_62_4_pounds_a_cubic_foot_gives_the_2_3077_feet_a_psi_of_handbooks():
     # Solberg, Elementary Heat Power, Ex 9.2 (R2): 20 psi is 46.154 ft.
-    _, feet_per_psi = compose("psi / lbf/ft3 ft")
+    _, feet_per_psi = measure(factors("psi / lbf/ft3 ft"))
     published = 46.154
     assert published == pytest.approx(20 * feet_per_psi / 62.4, abs=0.0005)
 
 
 def test_a_gallon_of_8_34_pounds_gives_the_3956_8_of_water_horsepower():
     # 33,000 / 8.34 (arithmetic; the trade rounds it to 3960).
-    _, scale = compose("hp / gpm ft lbf/gal")
+    _, scale = measure(factors("hp / gpm ft lbf/gal"))
     published = 3956.8
     assert published == pytest.approx(scale / 8.34, abs=0.05)
