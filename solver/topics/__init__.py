@@ -1,1 +1,21 @@
-"""One folder a chapter: its quantities, formulas, tables, problems and questions in words."""
+"""One folder a chapter, and what the chapters share.
+
+| file | what it has |
+|---|---|
+| `quantities.py` | every quantity, topic by topic |
+| `formulas.py` | every formula, in the order that the engine tries them |
+| `problems.py` | every family, in the order of the chapters |
+| `chapter.py` | a maker of a chapter's families |
+| `library.py` | a family by its name, a problem by its code |
+| `catalogue.py` | which kinds of problems there were when |
+| `first_catalogue.py` | how version 0.1.0 drew |
+| `constants.py` | the constants that several topics use |
+| `limits.py` | the limits that readings are judged by, and the judge of one quantity |
+| `tables.py` | the published tables, read |
+| `questions.py` | questions in words, read |
+| `drawn/` | machines that several chapters draw, and readings as people note them |
+
+A chapter's folder has `quantities.py`, `formulas.py`, `problems.py` and `by_hand.py`: each numeric
+family's answer in plain numbers, which a test holds it to. Where it needs them it has scenes that draw
+machines, `judgments.py`, tables as .csv and questions in words as .toml. Its docstring lists them.
+"""

@@ -22,7 +22,9 @@ MORE = """
 from dataclasses import replace
 
 def _more(family, **changes):
-    level = replace(family.levels[-1], since=NEXT)
+    last = family.levels[-1]
+    scene = last.scene or family.scene
+    level = replace(last, since=NEXT, scene=lambda draw, units: scene(draw, units))
     return replace(family, levels=(*family.levels, level))
 
 def _new(family, tag, **changes):

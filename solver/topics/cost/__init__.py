@@ -1,1 +1,13 @@
-"""Kilowatt-hours and what they cost."""
+"""Kilowatt-hours and what they cost.
+
+| file | what it has |
+|---|---|
+| `quantities.py` | hours, energy, prices, charges, savings |
+| `formulas.py` | energy, its cost, water moved, bills |
+| `formulas_saving.py` | two pumps or two motors compared: savings and payback |
+| `scenes.py` | duty schedules, prices, upgrades and bills that could be |
+| `problems.py` | energy and bills, and the chapter in the order of teaching |
+| `problems_upgrades.py` | savings and payback; offers and pumps to choose from |
+| `judgments.py` | the offer that pays back first, the pump that is cheapest to run |
+| `by_hand.py` | each number worked in plain numbers |
+"""

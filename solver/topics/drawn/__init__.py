@@ -1,5 +1,8 @@
 """Machines that could exist, drawn whole: what the scenes of several topics share.
 
-`pumps.py` draws a pump with its motor, `legs.py` a motor's three legs, and `readings.py` works
-a reading out by formulas and notes it as a person would.
+| file | what it has |
+|---|---|
+| `pumps.py` | a pump with its drive and its motor |
+| `legs.py` | a motor's three legs, as a meter shows them |
+| `readings.py` | a reading worked by formulas, noted as people note it, said with its unit |
 """

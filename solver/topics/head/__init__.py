@@ -1,1 +1,16 @@
-"""Head and pressure."""
+"""Total dynamic head: from levels, from gauges and from pipes; suction lift and NPSH.
+
+| file | what it has |
+|---|---|
+| `quantities.py` | levels, gauges, pipes and fittings, parts of the total, the suction side |
+| `formulas.py` | the total, from two gauges or from its parts |
+| `formulas_static.py` | levels, lifts, the suction side, the air by altitude |
+| `formulas_pipes.py` | velocity, friction, minor losses |
+| `scenes.py` | mains, stations, gauges and suction pipes that could exist |
+| `problems.py` | levels, gauges, suction side; the chapter in the order of teaching |
+| `problems_pipes.py` | pipes and totals |
+| `problems_judged.py` | what is to be judged, with its limits |
+| `judgments.py` | a part left out, a pipe by its C factor, what two gauges tell |
+| `by_hand.py` | each number worked in plain numbers |
+| `atmosphere_*.csv` | the air by altitude; with `c_factors.csv` and `fittings.csv` the published tables |
+"""
