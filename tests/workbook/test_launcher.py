@@ -18,8 +18,7 @@ import webbrowser
 
 import pytest
 
-from workbook.log import Log, default_path, made
-from workbook.log.store import KEPT
+from workbook.log import KEPT, Log, default_path, made
 from workbook.start import folder, launcher, places, server
 from workbook.start.folder import CannotWrite, bring_up_to_date
 from workbook.ui import pages

@@ -1,5 +1,10 @@
 """The attempt log: every graded answer, kept for good. One log serves candidate, class and group.
 
+- `attempt.py`: one graded answer, as a line of the log.
+- `lines.py`: a file of lines that only grows, each with a check; kept through to the disk.
+- `store.py`: the log, what has been read of it, logs of several machines made one.
+- `journal.py`: the same lines in a browser's own database, for the static site.
+
 >>> import tempfile, pathlib
 >>> log = Log(pathlib.Path(tempfile.mkdtemp()) / "attempts.jsonl")
 >>> log.keep(made(code="BP-2U1-7-KMZ", family="brake_power", level=2, typed="9", status="wrong"))
@@ -8,12 +13,12 @@
 """
 
 from .attempt import SHOWN, Attempt, NotAnAttempt, line_of, made, now, read_line
-from .checked import NotALine, checked_line, fields_of
-from .disk import NotKept, NotRead, add_lines
-from .merging import merged
-from .store import Log, Strange, default_path, parse
+from .journal import lasting
+from .lines import NotALine, NotKept, NotRead, add_lines, checked_line, fields_of
+from .store import KEPT, Log, Strange, default_path, merged, parse
 
 __all__ = [
+    "KEPT",
     "SHOWN",
     "Attempt",
     "Log",
@@ -26,6 +31,7 @@ __all__ = [
     "checked_line",
     "default_path",
     "fields_of",
+    "lasting",
     "line_of",
     "made",
     "merged",

@@ -9,17 +9,18 @@ A line is one JSON object, whole in itself, so that a log can be cut, joined and
 
 `v` is the version of this form. A line of a later version is set aside, never guessed at; one of
 an earlier version is brought up by `EARLIER`. By `check` a line that changed is noticed; see
-`checked.py`. `of` is the code of an exam or of a set of work, and `who` the name or number of a
+`lines.py`. `of` is the code of an exam or of a set of work, and `who` the name or number of a
 person in a class or group; a candidate's own lines have neither.
 """
 
 import uuid
+from collections.abc import Callable
 from datetime import UTC, datetime, timedelta
-from typing import NamedTuple
+from typing import Any, NamedTuple, NoReturn
 
 from solver.engine.code import as_written_now
 
-from .checked import NotALine, checked_line, fields_of
+from .lines import NotALine, checked_line, fields_of
 
 __all__ = ["SHOWN", "VERSION", "Attempt", "NotAnAttempt", "line_of", "made", "now", "read_line"]
 
@@ -73,7 +74,9 @@ TYPES = tuple(Attempt.__annotations__.values())
 ALWAYS = tuple(name for name in Attempt._fields if name not in Attempt._field_defaults)
 NO_OFFSET = timedelta(0)
 # version -> a function from its fields to those of the next
-EARLIER = {1: lambda fields: fields}  # the second only has the check more
+EARLIER: dict[int, Callable[[dict[str, Any]], dict[str, Any]]] = {
+    1: lambda fields: fields
+}  # the second only has the check more
 
 
 def now() -> str:
@@ -81,7 +84,7 @@ def now() -> str:
     return datetime.now(UTC).isoformat(timespec="microseconds").replace("+00:00", "Z")
 
 
-def made(**fields) -> Attempt:
+def made(**fields: Any) -> Attempt:
     """A new attempt, with an id that no other has, made now.
 
     >>> made(code="BP-2U1-7-KMZ", family="brake_power", level=2, typed="9", status="wrong").tries
@@ -114,7 +117,7 @@ def read_line(line: str | bytes) -> Attempt:
     return _checked(_brought_up(found))
 
 
-def _brought_up(found: dict) -> dict:
+def _brought_up(found: dict[str, Any]) -> dict[str, Any]:
     version = found.pop("v")
     while version < VERSION:
         if version not in EARLIER:
@@ -123,7 +126,7 @@ def _brought_up(found: dict) -> dict:
     return found
 
 
-def _checked(found: dict) -> Attempt:
+def _checked(found: dict[str, Any]) -> Attempt:
     if tuple(found) == Attempt._fields:
         attempt = Attempt._make(found.values())  # as `line_of` wrote it: half the time
     elif set(ALWAYS) <= set(found) <= set(Attempt._fields):
@@ -155,14 +158,15 @@ def _could_be(attempt: Attempt) -> bool:
     return zone == NO_OFFSET and counts and 0 <= attempt.seconds < float("inf")
 
 
-def _whole_seconds(found: dict) -> dict:
+def _whole_seconds(found: dict[str, Any]) -> dict[str, Any]:
     """Another program may have written 41.0 as 41."""
     seconds = found.get("seconds")
-    fits = type(seconds) is int and abs(seconds) < LONGEST_SECONDS
-    return {"seconds": float(seconds)} if fits else {}
+    if type(seconds) is int and abs(seconds) < LONGEST_SECONDS:
+        return {"seconds": float(seconds)}
+    return {}
 
 
-def _say_what_is_off(found: dict) -> None:
+def _say_what_is_off(found: dict[str, Any]) -> NoReturn:
     lacking = [name for name in ALWAYS if name not in found]
     unknown = [str(name)[:40] for name in found if name not in Attempt._fields]
     what = f"it has no {', '.join(lacking)}" if lacking else f"it has an extra {', '.join(unknown)}"

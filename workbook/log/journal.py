@@ -7,6 +7,7 @@ opens writes its files again from the journal; pages that are open together tell
 
 import asyncio
 from pathlib import Path
+from typing import Any
 
 from workbook.ui.in_browser import in_browser
 
@@ -14,7 +15,7 @@ __all__ = ["folder", "lasting", "note", "open_journal"]
 
 FOLDER = Path("/kept")
 STORE = "lines"
-_open: list = []  # the database and the channel between pages, once they are there
+_open: list[Any] = []  # the database and the channel between pages, once they are there
 _fault: list[str] = []  # why the browser refused to keep lines
 
 
@@ -75,11 +76,11 @@ def _write(path: str, text: str) -> None:
         kept.write(text.encode())
 
 
-async def _database(name: str):
+async def _database(name: str) -> Any:
     from js import Object, indexedDB
     from pyodide.ffi import create_once_callable, to_js
 
-    def new(event) -> None:
+    def new(event: Any) -> None:
         counted = to_js({"autoIncrement": True}, dict_converter=Object.fromEntries)
         asked.result.createObjectStore(STORE, counted)
 
@@ -88,16 +89,16 @@ async def _database(name: str):
     return await _answer(asked)
 
 
-async def _records(database) -> list[tuple[str, str]]:
+async def _records(database: Any) -> list[tuple[str, str]]:
     found = await _answer(database.transaction(STORE).objectStore(STORE).getAll())
-    return found.to_py()
+    return [(path, text) for path, text in found.to_py()]
 
 
-def _answer(request) -> asyncio.Future:
+def _answer(request: Any) -> asyncio.Future[Any]:
     """What the database answers; OSError where it refuses."""
     from pyodide.ffi import create_once_callable
 
-    future = asyncio.get_running_loop().create_future()
+    future: asyncio.Future[Any] = asyncio.get_running_loop().create_future()
     refused = lambda event: future.set_exception(OSError(str(request.error)))  # noqa: E731
     request.onsuccess = create_once_callable(lambda event: future.set_result(request.result))
     request.onerror = create_once_callable(refused)

@@ -1,7 +1,12 @@
-"""The log on disk: a file of lines that only grows, and what has been read of it."""
+"""The log on disk: a file of lines that only grows, what has been read of it, and logs made one.
+
+Logs of several machines are merged as the union of their attempts, in order of time. An attempt is
+known by its id. Should two differ under one id, because somebody changed a line, the one that comes
+first as text is taken, so that the order of merging never matters.
+"""
 
 import os
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from pathlib import Path
 from threading import RLock
 from typing import NamedTuple
@@ -9,11 +14,10 @@ from typing import NamedTuple
 from platformdirs import user_data_path
 
 from .attempt import Attempt, NotAnAttempt, line_of, now, read_line
-from .disk import NotRead, add_lines, locked_if_possible
 from .journal import folder
-from .merging import in_order, none_ahead, union
+from .lines import NotRead, add_lines, locked_if_possible
 
-__all__ = ["Log", "Strange", "default_path", "parse"]
+__all__ = ["KEPT", "Log", "Strange", "default_path", "merged", "parse"]
 
 KEPT = "WIRE_TO_WATER_KEPT"  # names the folder to use where a home cannot be written to
 
@@ -43,6 +47,46 @@ def parse(data: bytes, first: int = 1) -> tuple[list[Attempt], list[Strange]]:
             except NotAnAttempt as reason:
                 strange.append(Strange(number, str(reason), line))
     return attempts, strange
+
+
+def none_ahead(attempts: Iterable[Attempt], now: str) -> list[Attempt]:
+    """The attempts as they were written, with no time later than now.
+
+    A clock was wrong where a time is ahead. It counts as that of the next attempt that was written
+    with a time that can be, or as now.
+    """
+    found, by_then = [], now
+    for attempt in reversed(list(attempts)):
+        if attempt.when > now:
+            found.append(attempt._replace(when=by_then))
+        else:
+            by_then = attempt.when
+            found.append(attempt)
+    return found[::-1]
+
+
+def union(by_id: dict[str, Attempt], attempts: Iterable[Attempt]) -> list[Attempt]:
+    """Put these among those by their ids; the ones that changed anything."""
+    news = []
+    for attempt in attempts:
+        other = by_id.get(attempt.id)
+        if other is None or (other != attempt and line_of(attempt) < line_of(other)):
+            by_id[attempt.id] = attempt
+            news.append(attempt)
+    return news
+
+
+def merged(*logs: Iterable[Attempt]) -> list[Attempt]:
+    """All attempts of these logs, once each, in order of time."""
+    by_id: dict[str, Attempt] = {}
+    for attempts in logs:
+        union(by_id, attempts)
+    return in_order(by_id)
+
+
+def in_order(by_id: Mapping[str, Attempt]) -> list[Attempt]:
+    """The attempts in order of time; those of one moment by their ids."""
+    return sorted(by_id.values(), key=lambda attempt: (attempt.when, attempt.id))
 
 
 class Log:

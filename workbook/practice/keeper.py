@@ -6,8 +6,7 @@ from functools import cache
 
 from solver import BadCode
 from solver.engine.code import read_code
-from workbook.log import SHOWN, Attempt, Log, NotKept, default_path, made
-from workbook.log.journal import lasting
+from workbook.log import SHOWN, Attempt, Log, NotKept, default_path, lasting, made
 
 from .practice import Try
 

@@ -11,8 +11,7 @@ from pathlib import Path
 
 from platformdirs import user_config_path
 
-from workbook.log import Log, NotKept, NotRead, default_path, parse
-from workbook.log.store import KEPT
+from workbook.log import KEPT, Log, NotKept, NotRead, default_path, parse
 
 from .folder import try_writing
 
