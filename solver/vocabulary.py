@@ -33,6 +33,9 @@ _CALLED = {alias: quantity for quantity in ALL for alias in quantity.aliases}
 def quantity_named(name: str) -> Quantity:
     """The quantity called `name`.
 
+    Raises:
+        BadDefinition: there is none.
+
     >>> quantity_named("brake_power").unit("si")
     'kW'
     """
@@ -95,7 +98,10 @@ _FORMS: dict[str, Callable[[Quantity, str], str]] = {
 def spoken(text: str, units: str) -> str:
     """A text whose {QUANTITY:name}, :Name, :short, :Short, :full and :them are said in "us" or "si".
 
-    Other braces stay as they are. BadDefinition names a quantity or a form that there is not.
+    Other braces stay as they are.
+
+    Raises:
+        BadDefinition: a slot names a quantity or a form that there is not.
 
     >>> spoken("{Flow} and the {flow:name}", "us")
     '{Flow} and the flow'

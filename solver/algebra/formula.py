@@ -46,6 +46,9 @@ class Slip:
     are put in front by themselves ("Your 3.2 hp is (450 gpm + 62 ft) / 3,960."), so `says` has
     none of the learner's numbers, nor the right result. `expr` may use any quantity that the
     chain knows by that step. A slip counts only where the formula is used as defined.
+
+    Raises:
+        BadDefinition: `says` names a quantity that there is not.
     """
 
     id: str
@@ -73,6 +76,10 @@ class Formula:
     not cancel; its source must then name the units it holds in. `turns` names the quantities it
     may be rearranged for, where not all: a pump has a suction lift or a suction head, and
     what is left over is no sign of which.
+
+    Raises:
+        BadDefinition: its units do not cancel, a quantity in it is not in the vocabulary, or it has
+            no source or no why; the sentence tells which.
     """
 
     result: str
@@ -144,7 +151,11 @@ class Formula:
         return tuple(self._turned)
 
     def solved_for(self, name: str) -> Expr:
-        """The expression that gives `name`; BadDefinition where the equation cannot give it."""
+        """The expression that gives `name`.
+
+        Raises:
+            BadDefinition: the equation cannot be rearranged for it.
+        """
         try:
             return self._turned[name]
         except KeyError:

@@ -109,7 +109,7 @@ Compute = Callable[[Values], float]
 
 
 def isolate(expr: Expr, name: str, result: Expr) -> Expr | None:
-    """Turn `result = expr` round for the quantity `name`; None where that cannot be done."""
+    """Rearrange `result = expr` for the quantity `name`; None where that cannot be done."""
     if expr == Known(name):
         return result
     holders = [c for c in children(expr) if name in names(c)]

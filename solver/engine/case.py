@@ -142,6 +142,11 @@ def draw(
 
     `told` may say another {place}, {station} or {person}, which changes nothing else. The same
     arguments give the same Case on any machine and Python version.
+
+    Raises:
+        SolverError: there is no such system of units, or no such seed.
+        BadDefinition: there is no such level, or its scene draws no fair problem.
+        NotSolvable: no chain of formulas leads from what is given to what is asked.
     """
     if units not in ("us", "si"):
         raise SolverError(f"Units are “us” or “si”; got “{units}”.")

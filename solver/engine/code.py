@@ -199,7 +199,10 @@ class Code(NamedTuple):
 
 
 def read_code(text: str) -> Code:
-    """The code in a text; BadCode says what is wrong with one that cannot be read.
+    """The code in a text.
+
+    Raises:
+        BadCode: it cannot be read, or its check letters do not fit; the sentence says which.
 
     >>> read_code("wp lui 7 60") == read_code("WP-1U1-7-60") == Code("WP", 1, "us", 1, 7)
     True

@@ -25,7 +25,11 @@ SLOTS = {"place", "station", "person", "unit"}
 
 @dataclass(frozen=True, slots=True)
 class Option:
-    """One answer to choose: a short `id`, its text, and why it is right, or why it is not."""
+    """One answer to choose: a short `id`, its text, and why it is right, or why it is not.
+
+    Raises:
+        BadDefinition: a text names a quantity that there is not.
+    """
 
     id: str
     text: str
@@ -43,6 +47,9 @@ class Judgement:
     draw shuffles all options by its code. `asks` is what the level's question has at {asks},
     where each draw asks another thing; it may use {place}, {station} and {person}. A judge gives
     None for a draw too close to call, which is then drawn again.
+
+    Raises:
+        BadDefinition: a text names a quantity that there is not.
     """
 
     rule: str
@@ -92,6 +99,9 @@ class Family:
     levels give, in the units of the system, as a machine that could exist. `judge` makes it a
     judgement (choose one); then `asked` is "choice". `places` are those it may be set at: a
     booster station has no wet well.
+
+    Raises:
+        BadDefinition: it is not well formed; the sentence names the family, the level and what to do.
     """
 
     name: str
@@ -173,7 +183,11 @@ class Family:
             quantity_named(name)
 
     def level(self, number: int) -> Level:
-        """Level 1, 2 ...; BadDefinition names the levels there are."""
+        """Level 1, 2 ...
+
+        Raises:
+            BadDefinition: there is no such level; the sentence names those there are.
+        """
         if 1 <= number <= len(self.levels):
             return self.levels[number - 1]
         raise BadDefinition(

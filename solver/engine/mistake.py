@@ -25,7 +25,7 @@ THIS = "{this}"  # in a sentence: what the learner typed
 
 
 class Mistake(NamedTuple):
-    """A wrong answer that a known mistake gives; `low` to `high` is where it is recognised.
+    """A wrong answer that a known mistake gives; `low` to `high` is where it is recognized.
 
     `did` is what was done, `why` what is right and why. `wrong` is what was worked instead, for
     the quantity `of`; `form` tells how telling.py puts its numbers in front. `others` give the
@@ -68,7 +68,7 @@ def stands_alone(value: float, low: float, high: float, others: Iterable[Mistake
 
 
 def _meet(one: Mistake, other: Mistake) -> bool:
-    """Whether one of two wrong answers lies where the other is recognised."""
+    """Whether one of two wrong answers lies where the other is recognized."""
     return one.low <= other.value <= one.high or other.low <= one.value <= other.high
 
 
@@ -139,7 +139,7 @@ class _Neighbors:
 
 
 def _apart_from(answer: float, value: float, low: float, high: float) -> tuple[float, float]:
-    """Where a wrong answer is recognised: nowhere that is close to the right one."""
+    """Where a wrong answer is recognized: nowhere that is close to the right one."""
     if value > answer:
         return max(low, answer / (1 - CLOSE) * (1 + TIE)), high
     return low, min(high, answer * (1 - CLOSE) * (1 - TIE))

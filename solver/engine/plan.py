@@ -30,7 +30,7 @@ __all__ = ["Link", "Plan", "composed", "find_plan", "in_one_line", "put_in", "re
 
 
 class Link(NamedTuple):
-    """One step of a chain: `target` equals `expr`, which is `formula`, perhaps turned round."""
+    """One step of a chain: `target` equals `expr`, which is `formula`, perhaps rearranged."""
 
     target: str
     expr: Expr
@@ -38,7 +38,7 @@ class Link(NamedTuple):
 
     @property
     def as_defined(self) -> bool:
-        """Whether the formula is used the way it is written, not turned round."""
+        """Whether the formula is used the way it is written, not rearranged."""
         return self.target == self.formula.result
 
 
@@ -103,7 +103,11 @@ def reachable(
 def find_plan(
     given: tuple[str, ...], asked: str, formulas: tuple[Formula, ...], units: str
 ) -> Plan:
-    """The chain from `given` to `asked`; NotSolvable where there is none."""
+    """The chain from `given` to `asked` in the system `units` ("us" or "si").
+
+    Raises:
+        NotSolvable: no chain leads there.
+    """
     found = reachable(given, formulas, units)
     if asked not in found:
         label = quantity_named(asked).label(units)

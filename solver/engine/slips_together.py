@@ -135,6 +135,7 @@ EVERY = {
 
 
 def every_one_alike(plan: Plan) -> Iterator[CommonSlip]:
+    """The same slip at every link that it fits, where that is more than one."""
     for name, did in EVERY.items():
         kind = next(kind for kind in ("percent_as_whole", "left_out", "wrong_way") if kind in name)
         keys = efficiencies(plan) if "conversion" not in name else conversions(plan)

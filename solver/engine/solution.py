@@ -42,7 +42,11 @@ class Solution(NamedTuple):
 
 
 def be_plausible(names: Iterable[str], values: Mapping[str, float], units: str) -> None:
-    """Raises Unfit for a value that no ordinary pump, motor, bill or reading shows."""
+    """Refuse a value, in its unit of the system, outside its plausible range.
+
+    Raises:
+        Unfit: no ordinary pump, motor, bill or reading shows it.
+    """
     for name in names:
         quantity, value = quantity_named(name), values[name]
         low, high = quantity.usual(units)
@@ -58,7 +62,12 @@ def be_plausible(names: Iterable[str], values: Mapping[str, float], units: str) 
 def worked_out(
     family: Family, level: Level, units: str, given: Mapping[str, float], widest: float
 ) -> Solution:
-    """The answer by the chain of formulas; its band may be `widest` of it each way."""
+    """The answer by the chain of formulas; its band may be `widest` of it each way, as a share.
+
+    Raises:
+        NotSolvable: no chain leads from what is given to what is asked.
+        Unfit: a value is not plausible, the band too wide, or a mistake near the answer.
+    """
     plan = find_plan(level.given, family.asked, family.formulas, units)
     known = plan.run(given)
     answer = known[family.asked]
@@ -115,7 +124,11 @@ def judged(
     values: Mapping[str, float],
     chance: Draw,
 ) -> Solution:
-    """The choice that is right; the judge may look at all the `values` of a scene."""
+    """The choice that is right; the judge may look at all the `values` of a scene.
+
+    Raises:
+        Unfit: a value is not plausible, or it is too close to a limit.
+    """
     known = dict(given)
     steps: list[Step] = []
     for name in level.find:

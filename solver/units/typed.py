@@ -116,7 +116,11 @@ def _value(match: re.Match[str], plain: str, wanted: Unit) -> float:
 
 
 def sized(value: float, plain: str, wanted: Unit) -> float:
-    """The value, if it is one that a pump, a motor or a bill could have."""
+    """The value, if it is one that a pump, a motor or a bill could have.
+
+    Raises:
+        Unreadable: it is too large.
+    """
     if not abs(value) <= MOST:
         raise Unreadable(f"{quoted(plain)} is too large. Type {one(wanted)}.")
     return value + 0.0  # so that -0 is 0
@@ -210,10 +214,11 @@ def _after_number(rest: str, plain: str, wanted: Unit) -> str:
 
 
 def _two_numbers(plain: str, wanted: Unit) -> str:
-    return f"{quoted(plain)} has more than one number. Type just one, {such(wanted)}."
+    return f"{quoted(plain)} has more than one number. Type just one, {_such(wanted)}."
 
 
 def divides_by_zero(plain: str, wanted: Unit) -> str:
+    """The sentence for a division by zero."""
     return f"{quoted(plain)} divides by zero. Type {one(wanted)}."
 
 
@@ -244,9 +249,10 @@ def quoted(text: str) -> str:
 
 
 def one(wanted: Unit) -> str:
-    return f"one number, {such(wanted)}"
+    """What to type, with an example in the unit asked: "one number, such as 12.5 hp"."""
+    return f"one number, {_such(wanted)}"
 
 
-def such(wanted: Unit) -> str:
+def _such(wanted: Unit) -> str:
     number = {"choice": "2", "$": "12.50", "$/kWh": "0.12"}.get(wanted.name, "12.5")
     return f"such as {with_unit(number, wanted.name)}"

@@ -191,6 +191,9 @@ def measure(powers: Powers) -> tuple[tuple[float, ...], float]:
 
     A temperature counts as a difference: its offset is left out.
 
+    Raises:
+        BadDefinition: a name is not that of a unit.
+
     >>> dimension, scale = measure(factors("kW / hp"))
     >>> round(scale, 4)
     1.341
