@@ -16,7 +16,7 @@ from typing import NamedTuple
 from solver.engine.code import Code, shown
 from solver.engine.draw import Draw
 from solver.engine.family import Family
-from solver.errors import BadCode
+from solver.errors import BadCode, BadDefinition
 
 from .problems import FAMILIES
 
@@ -54,6 +54,12 @@ _FIRST_ORDER = (
     "JP JR JC JS JB JD JO "
 )
 _FIRST_PLACES = {tag: place for place, tag in enumerate(_FIRST_ORDER.split())}
+for _family in FAMILIES:
+    if _family.since == FIRST and _family.tag not in _FIRST_PLACES:
+        raise BadDefinition(
+            f"family {_family.name!r} came after catalogue {FIRST}: write since= with the number of "
+            "the next catalogue, which is one above the last in tests/golden/catalogue.json"
+        )
 
 
 class Gone(NamedTuple):

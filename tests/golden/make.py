@@ -6,7 +6,8 @@ Make it again after a change that is meant to change problems, and with every su
 the `revised` of the family, so that codes given out before are refused, never shown as other
 problems. This command refuses to write where a problem changed and its family's revision did
 not. `--unreleased` writes all the same: only for a family whose codes nobody has been given yet.
-A new family, or a new level, needs no new revision; run this to have it in the file.
+A new family, or a new level, needs no new revision, and may change until it is released; the release
+runs this to have it in the file.
 """
 
 import json
