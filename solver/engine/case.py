@@ -215,22 +215,7 @@ def _case(
     else:
         found = judged(judge, family, at, units, given, values, chance)
     wording = Wording(found.asks, chance.pick(family.places), chance.pick(PEOPLE), dict(told))
-    return Case(
-        family,
-        level,
-        units,
-        seed,
-        wording,
-        given,
-        found.known,
-        found.unit,
-        found.answer,
-        found.low,
-        found.high,
-        found.steps,
-        found.mistakes,
-        found.choices,
-    )
+    return Case(family, level, units, seed, wording, given, *found[:-1])
 
 
 def _row(case: Case, row: Row) -> tuple[str, str]:

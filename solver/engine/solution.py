@@ -1,4 +1,4 @@
-"""What a problem comes to with given values: answer, accepted band, steps, mistakes of one link; or Unfit.
+"""What a problem comes to with given values: answer, accepted band, steps, mistakes; or Unfit.
 
 The accepted band is every answer that honest work can give, and no more. Honest people differ in two
 ways: they use another rounding of a constant, and they round a step to three figures before going on.
@@ -28,7 +28,11 @@ __all__ = ["Solution", "accepted_band", "be_plausible", "judged", "worked_out"]
 
 
 class Solution(NamedTuple):
-    """What a problem comes to; its mistakes are those of one link. `asks` is what a judgement asks where each draw asks another thing."""
+    """What a problem comes to, in `unit`; its mistakes are those of one link.
+
+    `asks` is what a judgement asks where each draw asks another thing. All before it are the last
+    fields of a Case, in the same order.
+    """
 
     known: Mapping[str, float]
     unit: str

@@ -24,7 +24,7 @@ from solver.vocabulary import quantity_called
 from .other_forms import other_form, without_hedge
 from .quantity import Quantity
 from .show import exact, figures, with_unit
-from .typed import MOST, NUMBER, Typed, another_quantity, one, ordinary, quoted, sized, why_not
+from .typed import MOST, NUMBER, Typed, one, ordinary, quoted, sized, why_not
 from .unit import Unit, convert, find_unit, mismatch, unit
 
 __all__ = ["MOST", "Reading", "read"]
@@ -195,7 +195,7 @@ def _of_quantity(
     """The number of a quantity called by its name, which may not be the one that is asked."""
     other = quantity is not None and named is not quantity
     if unit(named.us).kind != wanted.kind or (other and wanted.kind == "ratio"):
-        raise Unreadable(another_quantity(name, named, wanted, quantity))
+        raise Unreadable(_another_quantity(name, named, wanted, quantity))
     if typed.unit is None:
         typed = typed._replace(unit=_unit_said(name.casefold(), wanted.kind))
     if typed.unit is None and wanted.name not in (named.us, named.si):
@@ -225,3 +225,10 @@ def _told_of_name(name: str, said: Unit | None, wanted: Unit, quantity: Quantity
         return ""
     system = "us" if wanted.name == quantity.us else "si"
     return f"You wrote {quoted(name)}, but this asks for {quantity.spoken(system)}"
+
+
+def _another_quantity(name: str, named: Quantity, wanted: Unit, asked: Quantity | None) -> str:
+    """The number goes by the name of a quantity that the one asked cannot be."""
+    system = "us" if asked is None or wanted.name == asked.us else "si"
+    label = asked.spoken(system) if asked else wanted.described
+    return f"{quoted(name)} is {named.label(system)}. This asks for {label}. Type {one(wanted)}."

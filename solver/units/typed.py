@@ -22,7 +22,6 @@ from typing import NamedTuple
 
 from solver.errors import Unreadable
 
-from .quantity import Quantity
 from .show import with_unit
 from .unit import Unit, convert, find_unit
 
@@ -31,7 +30,6 @@ __all__ = [
     "NUMBER",
     "PER_THOUSAND",
     "Typed",
-    "another_quantity",
     "divides_by_zero",
     "one",
     "ordinary",
@@ -220,13 +218,6 @@ def _two_numbers(plain: str, wanted: Unit) -> str:
 def divides_by_zero(plain: str, wanted: Unit) -> str:
     """The sentence for a division by zero."""
     return f"{quoted(plain)} divides by zero. Type {one(wanted)}."
-
-
-def another_quantity(name: str, named: Quantity, wanted: Unit, asked: Quantity | None) -> str:
-    """The number goes by the name of a quantity that the one asked cannot be."""
-    system = "us" if asked is None or wanted.name == asked.us else "si"
-    label = asked.spoken(system) if asked else wanted.described
-    return f"{quoted(name)} is {named.label(system)}. This asks for {label}. Type {one(wanted)}."
 
 
 def _comma(plain: str, wanted: Unit) -> str:
