@@ -20,7 +20,11 @@ if not len(_BY_NAME) == len(_BY_TAG) == len(FAMILIES):
 
 
 def family_named(name: str) -> Family:
-    """The family called `name`; BadDefinition says which names are near it."""
+    """The family called `name`.
+
+    Raises:
+        BadDefinition: there is none; the sentence says which names are near it.
+    """
     try:
         return _BY_NAME[name]
     except KeyError:
@@ -36,6 +40,10 @@ def draw(family: Family | str, seed: int, units: str = "us", level: int = 1) -> 
 
     The same arguments give the same Case on any machine, operating system and Python version.
 
+    Raises:
+        BadDefinition: there is no such family, or it has no such level.
+        SolverError: units or seed are none that there are.
+
     >>> draw("brake_power", 3, "si", level=2).unit
     'kW'
     """
@@ -45,7 +53,10 @@ def draw(family: Family | str, seed: int, units: str = "us", level: int = 1) -> 
 
 
 def case_from_code(text: str) -> Case:
-    """The problem a code stands for; BadCode says what is wrong with one that has none.
+    """The problem a code stands for.
+
+    Raises:
+        BadCode: it stands for none here; the sentence says why, and what to do.
 
     >>> case_from_code(draw("water_power", 7).code) == draw("water_power", 7)
     True

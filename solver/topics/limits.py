@@ -60,7 +60,11 @@ class Limits(NamedTuple):
     source: str = ""
 
     def at(self, values: Mapping[str, float]) -> tuple[float, float]:
-        """Both limits as numbers, in the unit of their quantity; KeyError for one not in `values`."""
+        """Both limits as numbers, in the unit of their quantity.
+
+        Raises:
+            KeyError: a limit is a quantity that isn't in `values`.
+        """
         low, high = (values[at] if isinstance(at, str) else at for at in (self.low, self.high))
         return low, high
 

@@ -61,7 +61,11 @@ def data_files(ending: str) -> Mapping[str, Traversable]:
 
 
 def text_of(name: str, ending: str) -> str:
-    """What one of those files says; KeyError where there is none of this name."""
+    """What the file of this name and ending says.
+
+    Raises:
+        KeyError: there is none of this name.
+    """
     return data_files(ending)[name].read_text("utf-8")
 
 
@@ -128,7 +132,10 @@ def _place(sizes: tuple[float, ...], load: float) -> int:
 
 
 def next_motor_size(load: float, units: str) -> float:
-    """The smallest standard motor that carries `load` (hp | kW).
+    """The smallest standard motor (hp | kW) that carries `load` (hp | kW).
+
+    Raises:
+        NotSolvable: the load is above the largest motor of the table.
 
     >>> next_motor_size(41.3, "us")
     50.0

@@ -22,6 +22,7 @@ class Link(NamedTuple):
 
     @property
     def turned(self) -> "Link":
+        """The same link upside down."""
         return Link(self.under, self.over)
 
     def __str__(self) -> str:

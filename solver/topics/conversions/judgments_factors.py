@@ -115,6 +115,7 @@ class Statement(NamedTuple):
 
 
 def could_be(name: str, value: float, units: str) -> bool:
+    """Whether an ordinary pump, tank or motor shows that."""
     low, high = quantity_named(name).usual(units)
     return low <= value <= high
 

@@ -11,6 +11,8 @@ from solver.engine.draw import Draw
 from solver.engine.family import Scene
 from solver.topics.tables import Motor, motors, table_rows
 
+from .readings import noted
+
 __all__ = [
     "AMPS",
     "GRAPH",
@@ -68,10 +70,6 @@ class Ranges(NamedTuple):
 def grid_of(value: float) -> float:
     """The step of a meter that shows three figures."""
     return 0.01 if value < 10 else 0.1 if value < 100 else 1.0
-
-
-def noted(value: float) -> float:
-    return float(f"{value:.3g}")
 
 
 def offsets(draw: Draw, count: int, percent: float, middle: Range) -> tuple[int, int, int]:

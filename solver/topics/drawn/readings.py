@@ -30,7 +30,10 @@ def by(formulas: tuple[Formula, ...]) -> Worked:
 
     Readings and value are in the units of the system. A scene draws by it, and a judge judges by
     it: `worked(values, "velocity", units)`. The chains are kept, as the same few are asked for
-    again at every draw. What it gives raises NotSolvable where no chain leads to what is asked.
+    again at every draw.
+
+    Raises:
+        NotSolvable: the function does, where no chain leads to what is asked.
     """
 
     @cache
@@ -44,7 +47,11 @@ def by(formulas: tuple[Formula, ...]) -> Worked:
 
 
 def only(values: Mapping[str, float], *wanted: str) -> dict[str, float]:
-    """Some of these values, in their own units; KeyError for one that isn't there."""
+    """Some of these values, in their own units.
+
+    Raises:
+        KeyError: one isn't there.
+    """
     return {name: values[name] for name in wanted}
 
 

@@ -11,13 +11,12 @@ from typing import NamedTuple
 from solver.engine.draw import Draw
 from solver.engine.family import Judge, Judgement, Option
 from solver.topics.drawn.readings import shown
-from solver.topics.limits import Limits, Zone, against
 from solver.topics.tables import named_rows
 from solver.units.show import figures
 
 from .scenes import worked
 
-__all__ = ["by_system", "judge_cause", "judge_missing", "judge_pair", "judge_pipe", "story"]
+__all__ = ["judge_cause", "judge_missing", "judge_pair", "judge_pipe", "story"]
 
 CALLED = {
     "static_head": "static head",
@@ -32,12 +31,6 @@ RULE = (
     "blocked after the pump: the discharge gauge goes up; blocked before it: the suction gauge "
     "drops; a worn or slow pump: the two gauges come closer together"
 )
-
-
-def by_system(us: Limits, si: Limits, *zones: Zone) -> Judge:
-    """A judge whose limits are round numbers in each system."""
-    judges = {"us": against(us, us.rule, *zones), "si": against(si, si.rule, *zones)}
-    return lambda values, units, draw: judges[units](values, units, draw)
 
 
 def judge_missing(*parts: str) -> Judge:
@@ -119,6 +112,7 @@ class Readings(NamedTuple):
 
     @property
     def rise(self) -> float:
+        """What the pump adds, in the unit of the gauges."""
         return self.discharge - self.suction
 
 
@@ -134,22 +128,26 @@ class Cause(NamedTuple):
 
 
 def closed(draw: Draw, usual: Readings, psi: float) -> Readings:
+    """Less flow, so more head; `psi` is one psi in the unit of the gauges, here and below."""
     suction = usual.suction + psi * draw.between(1, 2)
     return Readings(suction + usual.rise * draw.between(1.18, 1.35), suction)
 
 
 def blocked(draw: Draw, usual: Readings, psi: float) -> Readings:
+    """Hardly anything left on the suction gauge."""
     rise = usual.rise * draw.between(1.04, 1.08)
     suction = psi * draw.between(0.6, 2)
     return Readings(suction + rise, suction)
 
 
 def worn(draw: Draw, usual: Readings, psi: float) -> Readings:
+    """Less head, and less flow drawing on the suction."""
     suction = usual.suction + psi * draw.between(1, 2)
     return Readings(suction + usual.rise * draw.between(0.68, 0.84), suction)
 
 
 def deeper(draw: Draw, usual: Readings, psi: float) -> Readings:
+    """The same pump with more water over it."""
     more = psi * draw.between(4, 8)
     return Readings(usual.discharge + more, usual.suction + more)
 

@@ -3,10 +3,10 @@
 Each limit is said with its source; judgments.py has how the others are judged.
 """
 
-from solver.engine.family import Level
-from solver.topics.limits import Limits, against
+from solver.engine.family import Judge, Level
+from solver.topics.limits import Limits, Zone, against
 
-from .judgments import by_system, judge_cause, judge_missing, judge_pair, judge_pipe, story
+from .judgments import judge_cause, judge_missing, judge_pair, judge_pipe, story
 from .scenes import CHAPTER, any_lift, any_need, at_any_speed, left_out_of, old_or_new
 
 __all__ = [
@@ -23,6 +23,13 @@ PARTS = (
     "{place} works against a static head of {static_head}. Friction loss in the pipe is "
     "{friction_head}, and minor losses are {minor_loss}."
 )
+
+
+def by_system(us: Limits, si: Limits, *zones: Zone) -> Judge:
+    """A judge whose limits are round numbers in each system."""
+    judges = {"us": against(us, us.rule, *zones), "si": against(si, si.rule, *zones)}
+    return lambda values, units, draw: judges[units](values, units, draw)
+
 
 CLEANSING = (
     "Ten States Standards (from memory): at least 2 ft/s or 0.6 m/s in a force main; the upper limit "

@@ -26,6 +26,7 @@ def judge(topic: str, level: int) -> Judge:
 
 
 def family(topic: str, tag: str, title: str) -> Family:
+    """The family of a topic's questions, which has a level for each of theirs."""
     levels = tuple(Level((), "{asks}", judge=judge(topic, level)) for level in (1, 2))
     return Family(topic, tag, "machine", title, "choice", levels, nothing, (), judge(topic, 1))
 
