@@ -128,9 +128,7 @@ def _trainer_options(parser: argparse.ArgumentParser) -> None:
 
 
 def _trainer(options: argparse.Namespace) -> int:
-    from .trainer.opened import open_course
-
-    return open_course(options.course, options.port, browser=not options.no_browser)
+    return trainer.open_course(options.course, options.port, browser=not options.no_browser)
 
 
 COMMANDS = {

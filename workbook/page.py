@@ -160,8 +160,8 @@ def set_work(part: str = "top"):
 
     if _is_marked():
         return None
-    from .trainer.own_set import own_set
-    from .trainer.set_panel import HandIn, SetTop
+    from .trainer.learner.own_set import own_set
+    from .trainer.learner.set_panel import HandIn, SetTop
 
     own = own_set(Path.cwd())
     if part == "end":
@@ -176,7 +176,7 @@ def set_question(number: int):
 
     if _is_marked():
         return None
-    from .trainer.own_set import own_set
+    from .trainer.learner.own_set import own_set
     from .trainer.set_card import SetCard
 
     return SetCard(own_set(Path.cwd()), number)
@@ -184,14 +184,14 @@ def set_question(number: int):
 
 def _is_marked() -> bool:
     """Whether nbgrader marks this page, so that nobody is there to answer."""
-    from .trainer.nbgrader_step import AUTOGRADE, nbgrader_step
+    from .trainer.marking.grade_cell import AUTOGRADE, nbgrader_step
 
     return nbgrader_step() == AUTOGRADE
 
 
 def set_mark(number: int):
     """The feedback and the points of one question, where nbgrader runs it; else nothing."""
-    from .trainer.grade_cell import set_mark
+    from .trainer.marking.grade_cell import set_mark
 
     return set_mark(number)
 
@@ -200,7 +200,7 @@ def setting():
     """Set work to the class whose course this folder is: chosen, seen as anybody, written."""
     from pathlib import Path
 
-    from .trainer.setting.panel import SettingPanel
+    from .trainer.setting.setting_panel import SettingPanel
 
     return SettingPanel(Path.cwd())
 
@@ -209,7 +209,7 @@ def class_report():
     """How the class of this course did in a set: marks, mistakes to teach, who needs a hand."""
     from pathlib import Path
 
-    from .trainer.report.panel import ClassPanel
+    from .trainer.report.class_panel import ClassPanel
 
     return ClassPanel(Path.cwd())
 

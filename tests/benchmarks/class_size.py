@@ -28,12 +28,12 @@ from solver.sets.work_set import set_of
 from tests.workbook.trainer.a_class import handed_in
 from tests.workbook.trainer.nbgrader_steps import nbgrader
 from tests.workbook.trainer.postgres import postgres, programs
-from workbook.trainer.answer_sheet import SHEET
-from workbook.trainer.assigned import Assigned
-from workbook.trainer.bulk import mark_all
 from workbook.trainer.course import Course, course_at, make_course
-from workbook.trainer.notebook import write_source
-from workbook.trainer.sharding import shared
+from workbook.trainer.learner.answer_sheet import SHEET
+from workbook.trainer.marking.bulk import mark_all
+from workbook.trainer.marking.sharding import shared
+from workbook.trainer.sets.notebook import write_source
+from workbook.trainer.sets.set_file import Assigned
 
 NAME = "week-1"
 WEEK = Assigned(NAME, "Week 1", set_of(chapters=["horsepower", "head"], count=12, seed=5))

@@ -20,11 +20,11 @@ import pytest
 from tests.workbook.trainer.a_class import handed_in, people
 from tests.workbook.trainer.week_three import NAME, WEEK
 from workbook.start import child
-from workbook.trainer.answer_sheet import SHEET
-from workbook.trainer.bulk import mark_all
 from workbook.trainer.course import CONFIG, course_at, make_course
-from workbook.trainer.feedback_pages import write_feedback
-from workbook.trainer.notebook import write_source
+from workbook.trainer.learner.answer_sheet import SHEET
+from workbook.trainer.marking.bulk import mark_all
+from workbook.trainer.marking.feedback_pages import write_feedback
+from workbook.trainer.sets.notebook import write_source
 
 FEW, MANY, ROUNDS = 6, 1000, 3
 PLAIN = 'c = get_config()\nc.CourseDirectory.course_id = "plain"\n'

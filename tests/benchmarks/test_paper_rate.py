@@ -14,12 +14,11 @@ import pytest
 
 from solver.sets.paper import CHAPTERS
 from solver.sets.work_set import cases_for, set_of
-from workbook.trainer.assigned import Assigned
-from workbook.trainer.on_paper.files import answers_csv
 from workbook.trainer.on_paper.marks import marks_of
 from workbook.trainer.on_paper.printed import pdf_of
-from workbook.trainer.on_paper.sheets import numbered, sheets_of
+from workbook.trainer.on_paper.sheets import answers_csv, numbered, sheets_of
 from workbook.trainer.on_paper.typed import TypedFile
+from workbook.trainer.sets.set_file import Assigned
 from workbook.ui.typst_pdf import compiled
 
 WEEK = Assigned("week-3", "Week 3", set_of(chapters=CHAPTERS, count=10, seed=48213))

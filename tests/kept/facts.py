@@ -16,18 +16,18 @@ from solver.topics.catalogue import Refused
 from tests.solver.sets import PLANT
 from workbook.exam.outcome import Outcome
 from workbook.exam.sitting import Sitting
-from workbook.group.facts import facts as group_facts
 from workbook.group.posed import questions_of
-from workbook.group.result import read_result
+from workbook.group.results import facts as group_facts
+from workbook.group.results import read_result
 from workbook.group.set_text import read_set as read_group_set
 from workbook.log import Log
 from workbook.record.fleet import Fleet
 from workbook.study import Study
-from workbook.trainer.coming_in.people import read_people
-from workbook.trainer.marking import Marked, mark
+from workbook.trainer.course import read_people
+from workbook.trainer.marking.marked import Marked, mark
 from workbook.trainer.on_paper.marks import marks_of
 from workbook.trainer.on_paper.typed import TypedFile
-from workbook.trainer.set_file import read_set_file
+from workbook.trainer.sets.set_file import read_set_file
 
 __all__ = ["PARTS", "REFUSED", "changed", "named", "of_kept", "still"]
 

@@ -19,15 +19,15 @@ from tests.workbook.trainer.sheets import line, mistaken, right, sheet, shown, w
 from workbook.exam.sitting import begin
 from workbook.group.own_group import OwnGroup
 from workbook.group.posed import Posed
-from workbook.group.result import result_file
+from workbook.group.results import result_file
 from workbook.group.set_text import set_of as group_set_of
 from workbook.log import Log, made
 from workbook.record.demo import demo_csv
-from workbook.trainer.answer_sheet import SHEET
-from workbook.trainer.assigned import Assigned
-from workbook.trainer.coming_in.people import Person
-from workbook.trainer.notebook import write_source
+from workbook.trainer.course import Person
+from workbook.trainer.learner.answer_sheet import SHEET
 from workbook.trainer.on_paper.sheets import sheets_of
+from workbook.trainer.sets.notebook import write_source
+from workbook.trainer.sets.set_file import Assigned
 from workbook.ui.spreadsheet import csv_of
 
 from .facts import of_kept

@@ -15,8 +15,7 @@ from workbook.record import PumpFile
 from workbook.record.command import run
 from workbook.record.saving import as_csv
 from workbook.record.writing import template
-from workbook.trainer.coming_in.people import Person, keep_people, read_people
-from workbook.trainer.course import Course
+from workbook.trainer.course import Course, Person, keep_people, read_people
 from workbook.ui.spreadsheet import as_typed, csv_of, harmless
 
 LIVE = ("=1+1", "+1-1", "-1 ft", "@sum", "\t1", "\r1", "＝1", "＠a", " =1", "'=1", "''=1", "\x00=1")

@@ -14,11 +14,10 @@ from solver.units.show import counted
 from workbook.exam.start import whole_number
 from workbook.ui import address
 from workbook.ui.controls import SYSTEMS, Panel, button, chooser, classed, say
-from workbook.ui.entry import Entry, Gate
+from workbook.ui.entry import Entry, Gate, Paste
 from workbook.ui.ticks import titled
 
 from .own_group import WORD, OwnGroup
-from .paste import Paste
 from .posed import questions_of
 from .set_text import MOST, MOST_TITLE, BadSet, ProblemSet, codes_in, set_of
 

@@ -16,7 +16,7 @@ from workbook.practice.practice import Try
 from workbook.ui.address import words_of_address
 
 from .posed import Question, questions_of
-from .result import Result
+from .results import Result
 from .set_text import MOST_NAME, BadSet, ProblemSet, plain, read_set
 
 __all__ = ["WORD", "OwnGroup", "own_group"]

@@ -13,12 +13,11 @@ from workbook.ui.controls import AUTO, Panel, button, classed, say
 from workbook.ui.saving import link
 from workbook.ui.ticks import tick
 
-from . import words
-from .facts import GroupFacts, facts
+from . import results_shown
 from .own_group import OwnGroup
-from .result import NotAResult, Result, read_result
+from .results import GroupFacts, NotAResult, Result, facts, read_result
+from .results_shown import flaws_html, questions_html, table_of_counts
 from .set_text import ProblemSet
-from .shown import flaws_html, questions_html, table_of_counts
 
 __all__ = ["ResultsPanel"]
 
@@ -123,8 +122,10 @@ class ResultsPanel(Panel):
         if not (self.told and self.problems):
             self.top.value = f"<p>{NOTHING if self.problems else NO_SET}</p>"
             return
-        names = words.names_for(self.told, self.problems, self.hidden.value)
-        self.top.value = f"<h3>{escape(self.problems.name)}</h3><p>{words.summary(self.told)}</p>"
+        names = results_shown.names_for(self.told, self.problems, self.hidden.value)
+        self.top.value = (
+            f"<h3>{escape(self.problems.name)}</h3><p>{results_shown.summary(self.told)}</p>"
+        )
         self.flaws.value = flaws_html(self.told)
         self.counts.value = table_of_counts(self.told)
         self.all.value = questions_html(self.told, names)
@@ -137,10 +138,13 @@ class ResultsPanel(Panel):
         if not (self.told and self.problems):
             return
         hidden = self.hidden.value
-        names = words.names_for(self.told, self.problems, hidden)
+        names = results_shown.names_for(self.told, self.problems, hidden)
         name = f"wire-to-water-group-{self.problems.mark.lower()}.csv"
         saves = link(
-            "Save the file for a spreadsheet", name, "text/csv", words.results_csv(self.told, names)
+            "Save the file for a spreadsheet",
+            name,
+            "text/csv",
+            results_shown.results_csv(self.told, names),
         )
         says = "It has no names in it." if hidden else "It has the names members typed."
         self.saved.value = f'<p class="w2w-saves">{saves}</p><p>{says}</p>'

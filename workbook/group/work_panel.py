@@ -11,14 +11,13 @@ from solver.units.show import counted
 from workbook.exam.desk import listed
 from workbook.practice.practice import Try
 from workbook.ui.controls import Panel, button, classed, say
-from workbook.ui.entry import Entry, Gate
+from workbook.ui.entry import Entry, Gate, Paste
 from workbook.ui.saving import link
 
 from .own_group import OwnGroup
-from .paste import Paste
 from .posed import Posed
 from .posed_card import PosedCard
-from .result import KIND, result_file
+from .results import KIND, result_file
 from .set_text import BadSet, ProblemSet, read_set
 
 __all__ = ["WorkPanel"]

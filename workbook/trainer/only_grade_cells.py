@@ -12,11 +12,10 @@ from nbconvert.exporters import NotebookExporter
 from nbgrader.coursedir import CourseDirectory
 from nbgrader.preprocessors import NbGraderPreprocessor
 
-from .handed_in import Handed, read_handed
-from .marked_page import ANSWERED, fill_in, show_plain_answers
-from .marking import mark
-from .plain_answers import METADATA, plain_answers
-from .set_file import SET_FILE, read_set_file
+from .coming_in.handed_in import METADATA, Handed, plain_answers, read_handed
+from .marking.grade_cell import ANSWERED, fill_in, show_plain_answers
+from .marking.marked import mark
+from .sets.set_file import SET_FILE, read_set_file
 
 __all__ = ["MARKED", "MarkGradeCells", "OnlyMarks", "TrainersNotebook"]
 

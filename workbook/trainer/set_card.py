@@ -13,8 +13,8 @@ from workbook.ui import fragments
 from workbook.ui.controls import Panel, button, classed, say
 from workbook.ui.entry import Entry
 
-from .asked import Asked, in_words
-from .own_set import OwnSet
+from .learner.asked import Asked, in_words
+from .learner.own_set import OwnSet
 
 __all__ = ["SetCard"]
 

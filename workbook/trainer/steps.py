@@ -11,15 +11,14 @@ from solver.sets.work_set import plan_of, set_of
 from solver.topics.catalogue import CATALOGUE
 from solver.units.show import counted
 
-from . import walk
-from .assigned import Assigned
-from .bulk import Summary, mark_all
+from . import nbgrader_commands
 from .coming_in.taking_in import take_in
 from .course import Course, course_at, make_course
-from .feedback_pages import write_feedback
-from .set_file import SET_FILE, SetFault, parse_set_file, read_set_file
+from .marking.bulk import Summary, mark_all
+from .marking.feedback_pages import write_feedback
+from .marking.sharding import shared
+from .sets.set_file import SET_FILE, Assigned, SetFault, parse_set_file, read_set_file
 from .setting.keep import put
-from .sharding import shared
 
 __all__ = ["STEPS"]
 
@@ -31,7 +30,7 @@ def _course(options: argparse.Namespace) -> Iterator[str]:
     course = make_course(options.folder, name=options.name, exchange=options.exchange)
     yield f"The course is in {course.root}."
     if options.people:
-        many = walk.enrol(course, Path(options.people).expanduser())
+        many = nbgrader_commands.enrol(course, Path(options.people).expanduser())
         yield f"{many:,} {'person is' if many == 1 else 'people are'} on its list."
 
 
@@ -42,11 +41,11 @@ def _set(options: argparse.Namespace) -> Iterator[str]:
         if kind.why:
             raise SolverError(f"Question {number}: {kind.why} Make a new set, under another name.")
     yield from put(course.root, chosen, datetime.now(), replace=options.replace)
-    walk.validate(course, name)
+    nbgrader_commands.validate(course, name)
     yield "Right answers get full points."
-    yield f"Give people the folder {walk.generate_assignment(course, name)}."
+    yield f"Give people the folder {nbgrader_commands.generate_assignment(course, name)}."
     if options.release:
-        walk.release(course, name)
+        nbgrader_commands.release(course, name)
         yield f"It is given out through the exchange in {course.exchange}."
 
 
@@ -94,13 +93,13 @@ def _names(text: str) -> list[str]:
 def _mark(options: argparse.Namespace) -> Iterator[str]:
     course, name = course_at(options.course), options.set
     if options.collect:
-        walk.collect(course, name)
+        nbgrader_commands.collect(course, name)
     if options.hand_in:
         taken = take_in(course, name, Path(options.hand_in), options.when)
         yield f"Work from {_people(len(taken.people))} was taken in."
         yield from taken.notes
     if options.nbgrader:
-        yield from walk.autograde(course, name, options.again)
+        yield from nbgrader_commands.autograde(course, name, options.again)
         yield f"nbgrader has graded “{name}”."
     else:
         with shared(options.workers, options.scheduler) as mapper:
@@ -132,17 +131,17 @@ def _some(lines: Iterable[str]) -> Iterator[str]:
 def _given_out(course: Course, options: argparse.Namespace) -> Iterator[str]:
     name = options.set
     if options.feedback and options.nbgrader:
-        walk.generate_feedback(course, name)
+        nbgrader_commands.generate_feedback(course, name)
         yield f"The feedback is in {course.root / 'feedback'}."
     elif options.feedback:
         made = write_feedback(course, name)
         are = "is" if made == 1 else "are"
         yield f"{counted(made, 'feedback page')} {are} in {course.root / 'feedback'}."
     if options.release:
-        walk.release_feedback(course, name)
+        nbgrader_commands.release_feedback(course, name)
         yield "The feedback is given out through the exchange."
     if options.grades:
-        walk.export_grades(course, Path(options.grades), [name])
+        nbgrader_commands.export_grades(course, Path(options.grades), [name])
         yield f"The grades are in {options.grades}."
 
 

@@ -7,11 +7,11 @@ what was asked for waits until the text has come, or until it is clear that none
 import asyncio
 from collections.abc import Callable
 
-from ipywidgets import Text
+from ipywidgets import Text, Textarea
 
 from .controls import AUTO, LABELLED, PAUSE, Panel, classed
 
-__all__ = ["Entry", "Gate"]
+__all__ = ["Entry", "Gate", "Paste"]
 
 AFTER_ENTER = 1.0  # seconds in which a changed text follows the key, on a slow computer too
 AFTER_CLICK = 0.3  # seconds in which it follows a click
@@ -102,3 +102,29 @@ class Entry:
         self.box.unobserve(self.gate.changed, "value")
         self.box.value = text
         self.box.observe(self.gate.changed, "value")
+
+
+class Paste:
+    """A labelled box of several lines, for buttons whose gates wait for its text.
+
+    Into a box of one line, a browser pastes lines run together.
+    """
+
+    def __init__(self, label: str, *gates: Gate):
+        self.box = Textarea(
+            description=label, continuous_update=False, rows=4, style=LABELLED, layout=AUTO
+        )
+        classed(self.box, "w2w-field")
+        self._heard = [gate.changed for gate in gates]
+        self._listen()
+
+    def _listen(self) -> None:
+        for hear in self._heard:
+            self.box.observe(hear, "value")
+
+    def fill(self, text: str) -> None:
+        """Put a text in the box that nobody typed."""
+        for hear in self._heard:
+            self.box.unobserve(hear, "value")
+        self.box.value = text
+        self._listen()

@@ -6,7 +6,7 @@ from pathlib import Path
 from solver import case_from_code
 from workbook.group.own_group import OwnGroup
 from workbook.group.posed import Posed
-from workbook.group.result import result_file
+from workbook.group.results import result_file
 from workbook.group.set_text import ProblemSet, set_of
 from workbook.log import Log
 

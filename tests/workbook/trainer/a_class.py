@@ -7,7 +7,7 @@ from math import exp
 from solver import grade
 from solver.sets.work_set import cases_for
 from workbook.log import Attempt, line_of
-from workbook.trainer.assigned import Assigned
+from workbook.trainer.sets.set_file import Assigned
 
 __all__ = ["answered", "handed_in", "people"]
 

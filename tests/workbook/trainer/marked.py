@@ -7,9 +7,9 @@ from nbgrader.api import Comment, Gradebook
 from tests.workbook.trainer.in_course import Kept, kept_in
 from tests.workbook.trainer.nbgrader_steps import nbgrader
 from tests.workbook.trainer.week_three import NAME, WEEK
-from workbook.trainer.answer_sheet import SHEET
 from workbook.trainer.course import Course, make_course
-from workbook.trainer.notebook import write_source
+from workbook.trainer.learner.answer_sheet import SHEET
+from workbook.trainer.sets.notebook import write_source
 
 __all__ = ["ANA", "BEN", "by_hand", "hand_in", "kept", "made_ready"]
 

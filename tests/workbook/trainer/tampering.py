@@ -9,7 +9,7 @@ from typing import Any
 
 from solver.sets.work_set import cases_for
 from tests.workbook.trainer.sheets import right
-from workbook.trainer.assigned import Assigned
+from workbook.trainer.sets.set_file import Assigned
 
 Page = dict[str, Any]
 

@@ -8,11 +8,11 @@ from hypothesis import strategies as st
 
 from tests.workbook.trainer.sheets import line, mistaken, right, sheet, wrong
 from workbook.log import Attempt
-from workbook.trainer.answer_sheet import read_sheet
-from workbook.trainer.feedback import comment_of, feedback_html
-from workbook.trainer.marking import mark
-from workbook.trainer.plain_answers import plain_answers
-from workbook.trainer.set_file import parse_set_file
+from workbook.trainer.coming_in.handed_in import plain_answers
+from workbook.trainer.learner.answer_sheet import read_sheet
+from workbook.trainer.marking.feedback import comment_of, feedback_html
+from workbook.trainer.marking.marked import mark
+from workbook.trainer.sets.set_file import parse_set_file
 
 ANA, BEN = "ana.r", "ben"
 TEXT = """

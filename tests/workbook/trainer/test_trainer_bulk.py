@@ -12,10 +12,10 @@ from tests.workbook.trainer.in_course import kept_in
 from tests.workbook.trainer.marked import ANA, BEN, by_hand, hand_in, kept, made_ready
 from tests.workbook.trainer.sheets import line, right, sheet, wrong
 from tests.workbook.trainer.week_three import COUNT, NAME, SET, WEEK, answers, numeric
-from workbook.trainer import bulk
-from workbook.trainer.bulk import mark_all
 from workbook.trainer.course import course_at
 from workbook.trainer.gradebook.tables import TABLES, GradebookFault
+from workbook.trainer.marking import bulk
+from workbook.trainer.marking.bulk import mark_all
 
 
 @pytest.fixture(scope="module")

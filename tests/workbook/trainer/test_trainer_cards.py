@@ -13,18 +13,16 @@ from solver import grade
 from solver.sets.work_set import cases_for, set_of
 from workbook import page
 from workbook.log import NotKept, NotRead
-from workbook.trainer.answer_sheet import SHEET, AnswerSheet, read_sheet
-from workbook.trainer.assigned import Assigned
-from workbook.trainer.hand_in import work_as_zip
-from workbook.trainer.handed_in import read_handed
-from workbook.trainer.marking import mark
-from workbook.trainer.notebook import write_source
-from workbook.trainer.own_set import SAY_WHO, OwnSet
+from workbook.trainer.coming_in.handed_in import read_handed
+from workbook.trainer.coming_in.packed import work_as_zip
+from workbook.trainer.learner.answer_sheet import SHEET, AnswerSheet, read_sheet
+from workbook.trainer.learner.own_set import SAY_WHO, OwnSet, due_in_words, standing
+from workbook.trainer.learner.set_panel import HandIn, SetTop
+from workbook.trainer.learner.who import PERSON, keep_person, person_at
+from workbook.trainer.marking.marked import mark
 from workbook.trainer.set_card import SetCard
-from workbook.trainer.set_file import toml_of
-from workbook.trainer.set_panel import HandIn, SetTop
-from workbook.trainer.standing import due_in_words, standing
-from workbook.trainer.who import PERSON, keep_person, person_at
+from workbook.trainer.sets.notebook import write_source
+from workbook.trainer.sets.set_file import Assigned, toml_of
 from workbook.ui.contents import list_of_chapters, sets_of_work
 from workbook.ui.controls import PAUSE
 
@@ -227,7 +225,7 @@ def test_a_name_that_cannot_be_kept_is_said_and_no_question_opens(folder, monkey
     def refuses(*_):
         raise NotKept("Your name could not be kept there.")
 
-    monkeypatch.setattr("workbook.trainer.own_set.keep_person", refuses)
+    monkeypatch.setattr("workbook.trainer.learner.own_set.keep_person", refuses)
     at = Page(folder).begin()
     assert "Your name could not be kept there." in words(at.top.said.value)
     assert not shown(at.cards[0].answering)

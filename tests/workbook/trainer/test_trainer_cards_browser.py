@@ -17,9 +17,9 @@ import pytest
 from solver.sets.work_set import cases_for, set_of
 from tests.workbook.looking import in_theme
 from workbook.start import child
-from workbook.trainer.answer_sheet import SHEET, read_sheet
-from workbook.trainer.assigned import Assigned
-from workbook.trainer.notebook import write_source
+from workbook.trainer.learner.answer_sheet import SHEET, read_sheet
+from workbook.trainer.sets.notebook import write_source
+from workbook.trainer.sets.set_file import Assigned
 
 pytestmark = pytest.mark.browser
 

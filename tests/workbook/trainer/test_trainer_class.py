@@ -10,15 +10,15 @@ import pytest
 
 from solver.sets.work_set import set_of
 from tests.workbook.trainer.a_class import handed_in, people
-from workbook.trainer.answer_sheet import SHEET
-from workbook.trainer.assigned import Assigned
 from workbook.trainer.course import Course, make_course
+from workbook.trainer.learner.answer_sheet import SHEET
 from workbook.trainer.report import command
+from workbook.trainer.report.class_panel import ClassPanel
 from workbook.trainer.report.facts import facts
 from workbook.trainer.report.files import mistakes_csv, people_csv, questions_csv
 from workbook.trainer.report.gathered import Gathered, gathered
-from workbook.trainer.report.hands import hands
-from workbook.trainer.report.panel import ClassPanel
+from workbook.trainer.report.words import hands
+from workbook.trainer.sets.set_file import Assigned
 from workbook.trainer.setting.keep import put
 from workbook.ui.pages import shipped_pages
 
@@ -152,7 +152,9 @@ def test_the_class_is_shown_when_asked_for_and_names_go_and_come_at_a_tick(panel
 
 def test_another_share_that_is_low_is_heard_without_marking_anew(panel, monkeypatch):
     panel.see.click()
-    monkeypatch.setattr("workbook.trainer.report.panel.gathered", lambda *_: pytest.fail("marked"))
+    monkeypatch.setattr(
+        "workbook.trainer.report.class_panel.gathered", lambda *_: pytest.fail("marked")
+    )
     panel.low.value = 0.8
     many = shown(panel).count("Under 80%")
     panel.low.value = 0.5

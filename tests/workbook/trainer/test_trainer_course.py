@@ -9,10 +9,18 @@ import pytest
 from solver import SolverError
 from workbook import commands
 from workbook.start import child
-from workbook.trainer import steps, walk
-from workbook.trainer.coming_in.people import Person, keep_people, people_in, read_people
+from workbook.trainer import nbgrader_commands, steps
 from workbook.trainer.command import mark_options
-from workbook.trainer.course import CONFIG, CourseFault, course_at, make_course
+from workbook.trainer.course import (
+    CONFIG,
+    CourseFault,
+    Person,
+    course_at,
+    keep_people,
+    make_course,
+    people_in,
+    read_people,
+)
 
 
 @pytest.fixture
@@ -160,7 +168,11 @@ def test_a_course_and_what_cannot_be_done_in_it_are_told_in_one_sentence_each(tm
 
 
 def test_without_an_exchange_the_sentence_says_what_to_do_instead(course):
-    for step in (walk.release, walk.collect, walk.release_feedback):
+    for step in (
+        nbgrader_commands.release,
+        nbgrader_commands.collect,
+        nbgrader_commands.release_feedback,
+    ):
         with pytest.raises(
             CourseFault, match=r"has no exchange\. Give people the folder .*release"
         ):
@@ -169,14 +181,14 @@ def test_without_an_exchange_the_sentence_says_what_to_do_instead(course):
 
 def test_nbgrader_has_nobody_to_mark_where_nobody_handed_in(course):
     with pytest.raises(CourseFault, match="Nobody has turned in “week-3” yet"):
-        walk.autograde(course, "week-3")
+        nbgrader_commands.autograde(course, "week-3")
 
 
 def test_where_nbgrader_fails_its_words_are_kept_and_the_sentence_says_where(course):
     with pytest.raises(
-        walk.StepFailed, match=r"Making what people get didn't work\. .*nbgrader.log"
+        nbgrader_commands.StepFailed, match=r"Making what people get didn't work\. .*nbgrader.log"
     ):
-        walk.generate_assignment(course, "week-3")
+        nbgrader_commands.generate_assignment(course, "week-3")
     log = (course.root / "nbgrader.log").read_text()
     assert log.startswith("$ nbgrader generate_assignment week-3 --force\n")
     assert "No notebooks were matched" in log

@@ -12,8 +12,8 @@ from solver.render.text import steps_text
 from solver.sets.work_set import cases_for
 from solver.units.show import figures, with_unit
 from tests.workbook.trainer.sheets import choice, line, mistaken, number, right, sheet, wrong
-from workbook.trainer.marking import comment_of, feedback_html, mark
-from workbook.trainer.set_file import parse_set_file
+from workbook.trainer.marking.marked import comment_of, feedback_html, mark
+from workbook.trainer.sets.set_file import parse_set_file
 from workbook.ui.shown import css
 
 ANA, BEN = "ana.r", "ben"
@@ -158,7 +158,7 @@ def test_another_persons_id_and_a_code_from_a_sheet_are_shown_as_text():
 
 
 def test_marking_and_feedback_load_no_widgets(root):
-    ask = "import sys, workbook.trainer.marking as m; m.feedback_html; print('ipywidgets' in sys.modules)"
+    ask = "import sys, workbook.trainer.marking.marked as m; m.feedback_html; print('ipywidgets' in sys.modules)"
     done = subprocess.run([sys.executable, "-c", ask], cwd=root, stdout=subprocess.PIPE, check=True)
     assert b"False" == done.stdout.strip()
 

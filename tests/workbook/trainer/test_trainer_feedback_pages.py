@@ -8,10 +8,10 @@ import pytest
 from tests.workbook.trainer.marked import ANA, BEN, by_hand, hand_in, made_ready
 from tests.workbook.trainer.sheets import right
 from tests.workbook.trainer.week_three import COUNT, NAME, answers
-from workbook.trainer import walk
-from workbook.trainer.bulk import mark_all
+from workbook.trainer import nbgrader_commands
 from workbook.trainer.course import course_at
-from workbook.trainer.feedback_pages import write_feedback
+from workbook.trainer.marking.bulk import mark_all
+from workbook.trainer.marking.feedback_pages import write_feedback
 
 
 @pytest.fixture(scope="module")
@@ -62,7 +62,7 @@ def test_nbgrader_gives_out_pages_that_it_did_not_make(tmp_path):
         hand_in(course, person, answers(person, right))
     mark_all(course.root, NAME)
     write_feedback(course, NAME)
-    walk.release_feedback(course, NAME)
+    nbgrader_commands.release_feedback(course, NAME)
     given = [p.read_text(encoding="utf-8") for p in tmp_path.glob("exchange/pumps/feedback/*.html")]
     assert {f"Graded for {person}:" for person in (ANA, BEN)} == {
         re.search("Graded for .*?:", page)[0] for page in given

@@ -10,13 +10,13 @@ from tests.workbook.trainer.nbgrader_steps import nbgrader
 from tests.workbook.trainer.sheets import line, mistaken, right, sheet
 from tests.workbook.trainer.week_three import COUNT, NAME, SET, WEEK, answers
 from workbook import page
-from workbook.trainer import grade_cell
-from workbook.trainer.answer_sheet import SHEET
-from workbook.trainer.bulk import mark_all
 from workbook.trainer.course import make_course
-from workbook.trainer.marked_page import fill_in, show_plain_answers
-from workbook.trainer.marking import mark
-from workbook.trainer.notebook import notebook_of, write_source
+from workbook.trainer.learner.answer_sheet import SHEET
+from workbook.trainer.marking import grade_cell
+from workbook.trainer.marking.bulk import mark_all
+from workbook.trainer.marking.grade_cell import fill_in, show_plain_answers
+from workbook.trainer.marking.marked import mark
+from workbook.trainer.sets.notebook import notebook_of, write_source
 
 ANA = "ana.r"
 

@@ -12,11 +12,11 @@ from traitlets.config import PyFileConfigLoader
 from solver.sets.work_set import case_for, set_of
 from tests.workbook.trainer.hub import PROXY, Person, hub
 from tests.workbook.trainer.nbgrader_steps import nbgrader
-from workbook.trainer.assigned import Assigned
-from workbook.trainer.bulk import mark_all
 from workbook.trainer.course import make_course
-from workbook.trainer.feedback_pages import write_feedback
-from workbook.trainer.notebook import write_source
+from workbook.trainer.marking.bulk import mark_all
+from workbook.trainer.marking.feedback_pages import write_feedback
+from workbook.trainer.sets.notebook import write_source
+from workbook.trainer.sets.set_file import Assigned
 
 WORK = set_of(families=["brake_power"], level=1, count=2, seed=7)
 WEEK = Assigned("week-1", "Week 1", WORK, points=10)
@@ -28,7 +28,7 @@ STEPS = ("autograde", "generate_feedback")
 ANSWER = """
 from pathlib import Path
 from workbook import page
-from workbook.trainer.own_set import own_set
+from workbook.trainer.learner.own_set import own_set
 page.set_work()
 for number, text in enumerate({typed!r}, 1):
     page.set_question(number)

@@ -19,9 +19,9 @@ from tests.workbook.trainer.sheets import (
     wrong,
 )
 from workbook.log import checked_line, line_of
-from workbook.trainer.answer_sheet import AnswerSheet, read_sheet
-from workbook.trainer.marking import mark
-from workbook.trainer.set_file import parse_set_file
+from workbook.trainer.learner.answer_sheet import AnswerSheet, read_sheet
+from workbook.trainer.marking.marked import mark
+from workbook.trainer.sets.set_file import parse_set_file
 
 ANA, BEN = "ana.r", "ben"
 NO_SHEET = "No answer sheet was turned in."

@@ -14,12 +14,11 @@ import pytest
 from solver.sets.credit import Credit
 from solver.sets.work_set import set_of
 from workbook.start.folder import CannotWrite
-from workbook.trainer.assigned import Assigned
+from workbook.trainer.coming_in.handed_in import plain_answers
 from workbook.trainer.course import make_course
-from workbook.trainer.gradebook.scores import grade_id
-from workbook.trainer.notebook import NotOurs, notebook_of, write_source
-from workbook.trainer.plain_answers import plain_answers
-from workbook.trainer.set_file import read_set_file
+from workbook.trainer.gradebook.rules import grade_id
+from workbook.trainer.sets.notebook import NotOurs, notebook_of, write_source
+from workbook.trainer.sets.set_file import Assigned, read_set_file
 from workbook.ui.cautions import topics
 
 WORK = set_of(chapters=["horsepower", "insulation"], count=12, seed=48213)

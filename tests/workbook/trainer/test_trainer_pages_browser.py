@@ -8,10 +8,9 @@ from solver.sets.work_set import cases_for, set_of
 from tests.conftest import PATIENCE
 from tests.workbook.looking import in_theme
 from tests.workbook.trainer.a_class import handed_in, people
-from workbook.trainer.answer_sheet import SHEET
-from workbook.trainer.assigned import Assigned
 from workbook.trainer.course import course_at
-from workbook.trainer.set_file import SET_FILE, read_set_file
+from workbook.trainer.learner.answer_sheet import SHEET
+from workbook.trainer.sets.set_file import SET_FILE, Assigned, read_set_file
 from workbook.trainer.setting.keep import put
 from workbook.ui.pages import TRAINERS, shipped_pages
 

@@ -13,12 +13,11 @@ from solver.render.text import one_line_text, steps_text
 from solver.sets.paper import CHAPTERS
 from solver.sets.work_set import MOST, case_for, set_of
 from solver.units.show import figures, with_unit
-from workbook.trainer.assigned import Assigned
-from workbook.trainer.coming_in.people import Person
+from workbook.trainer.course import Person
 from workbook.trainer.on_paper import printed
-from workbook.trainer.on_paper.files import answers_csv
 from workbook.trainer.on_paper.printed import MOST_ASKED, TooMany, pdf_of
-from workbook.trainer.on_paper.sheets import numbered, sheets_of
+from workbook.trainer.on_paper.sheets import answers_csv, numbered, sheets_of
+from workbook.trainer.sets.set_file import Assigned
 from workbook.ui.typst_pdf import SHARED
 
 WEEK = Assigned("week-3", "Week 3: power", set_of(chapters=CHAPTERS, count=7, seed=1), points=2.0)

@@ -4,7 +4,7 @@ import pytest
 
 from solver.sets.sheet_code import sheet_code
 from workbook.commands import main
-from workbook.trainer.on_paper.files import answers_csv
+from workbook.trainer.on_paper.sheets import answers_csv
 
 from .typed_back import ANA, BEN, SHEETS, WORK, row, text
 

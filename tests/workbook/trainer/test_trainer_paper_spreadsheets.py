@@ -7,7 +7,7 @@ import pytest
 from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
-from workbook.trainer.on_paper.files import marks_csv
+from workbook.trainer.on_paper.marks import marks_csv
 from workbook.trainer.on_paper.typed import NoSheets, TypedFile
 
 from .sheets import mistaken, right

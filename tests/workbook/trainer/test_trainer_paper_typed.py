@@ -6,10 +6,9 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from workbook.trainer.coming_in.people import Person
-from workbook.trainer.marking import mark_typed
-from workbook.trainer.on_paper.files import answers_csv
-from workbook.trainer.on_paper.sheets import numbered, sheets_of
+from workbook.trainer.course import Person
+from workbook.trainer.marking.marked import mark_typed
+from workbook.trainer.on_paper.sheets import answers_csv, numbered, sheets_of
 
 from .sheets import mistaken, wrong
 from .typed_back import (

@@ -4,7 +4,7 @@ import json
 
 import pytest
 
-from workbook.trainer.plain_answers import plain_answers
+from workbook.trainer.coming_in.handed_in import plain_answers
 
 
 def cell(number=1, source="Answer: 12.5 hp", kind="markdown"):

@@ -10,9 +10,9 @@ from tests.workbook.trainer.in_course import KEPT, Kept
 from tests.workbook.trainer.nbgrader_steps import nbgrader
 from tests.workbook.trainer.postgres import postgres, programs
 from tests.workbook.trainer.week_three import NAME, WEEK, files_of
-from workbook.trainer.bulk import Summary, mark_all
 from workbook.trainer.course import CONFIG, course_at, make_course
-from workbook.trainer.notebook import write_source
+from workbook.trainer.marking.bulk import Summary, mark_all
+from workbook.trainer.sets.notebook import write_source
 
 WHEN = "2026-11-25 18:00:00 UTC"
 LATE = "2099-01-01 12:01:00 UTC"

@@ -9,9 +9,9 @@ import pytest
 from solver.sets.work_set import cases_for
 from tests.workbook.trainer.sheets import line, mistaken, right, sheet
 from workbook.start import child
-from workbook.trainer.answer_sheet import SHEET
-from workbook.trainer.hand_in import work_as_zip
-from workbook.trainer.set_file import read_set_file
+from workbook.trainer.coming_in.packed import work_as_zip
+from workbook.trainer.learner.answer_sheet import SHEET
+from workbook.trainer.sets.set_file import read_set_file
 
 NAME = "week-3"
 WALK = re.compile(r"^    (python3 -m workbook (\w+) .*~/pumps.*)$", re.MULTILINE)

@@ -15,16 +15,13 @@ from scipy import stats
 from solver.sets.work_set import cases_for, set_of
 from tests.workbook.trainer.a_class import answered, handed_in, people
 from workbook.figures import picture
-from workbook.trainer.assigned import Assigned
-from workbook.trainer.marking import Marked, mark
-from workbook.trainer.report.facts import ClassFacts, facts
+from workbook.trainer.marking.marked import Marked, mark
+from workbook.trainer.report.facts import ClassFacts, Telling, facts, telling
 from workbook.trainer.report.files import mistakes_csv, people_csv, questions_csv
-from workbook.trainer.report.hands import hands
 from workbook.trainer.report.pictures import hardest_picture, percent, spread_picture
-from workbook.trainer.report.plain import report_text
-from workbook.trainer.report.sections import report
-from workbook.trainer.report.telling import Telling, telling
-from workbook.trainer.report.words import names_for, telling_lines, tells
+from workbook.trainer.report.sections import report, report_text
+from workbook.trainer.report.words import hands, names_for, telling_lines, tells
+from workbook.trainer.sets.set_file import Assigned
 from workbook.ui.spreadsheet import csv_of, harmless
 
 WEEK = Assigned(

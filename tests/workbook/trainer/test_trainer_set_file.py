@@ -17,9 +17,14 @@ from solver.sets.own_plant import plant_of
 from solver.sets.paper import CHAPTERS
 from solver.sets.work_set import cases_for, set_of
 from solver.topics.catalogue import CATALOGUE
-from workbook.trainer.assigned import Assigned
-from workbook.trainer.set_file import SetFault, parse_set_file, read_set_file, toml_of
-from workbook.trainer.set_keys import CREDIT, PLAN
+from workbook.trainer.sets.set_file import (
+    Assigned,
+    SetFault,
+    parse_set_file,
+    read_set_file,
+    toml_of,
+)
+from workbook.trainer.sets.set_keys import CREDIT, PLAN
 
 EXAMPLE = Path(workbook.__file__).parent / "trainer" / "example.toml"
 LEAST = 'draw = 48213\nchapters = ["head"]\n'

@@ -12,15 +12,13 @@ from solver.sets.credit import Credit
 from solver.sets.paper import CHAPTERS
 from solver.sets.work_set import cases_for, plan_of, read_set, set_of
 from workbook.start.folder import CannotWrite
-from workbook.trainer.assigned import Assigned
 from workbook.trainer.course import make_course
-from workbook.trainer.set_file import SET_FILE, read_set_file, toml_of
-from workbook.trainer.setting.boxes import folder_name
-from workbook.trainer.setting.draft import Draft, assigned_from, draft_of
+from workbook.trainer.sets.set_file import SET_FILE, Assigned, read_set_file, toml_of
+from workbook.trainer.setting.draft import Draft, assigned_from, draft_of, folder_name
 from workbook.trainer.setting.keep import CannotPut, put, sets_in, standing
-from workbook.trainer.setting.panel import SettingPanel
 from workbook.trainer.setting.plant import EXAMPLE, plant_from
 from workbook.trainer.setting.preview import CARDS, LIST, preview_html
+from workbook.trainer.setting.setting_panel import SettingPanel
 from workbook.trainer.setting.words import next_steps, summary
 
 NOW = datetime(2026, 11, 25, 19, tzinfo=UTC)

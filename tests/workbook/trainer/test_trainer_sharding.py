@@ -15,13 +15,13 @@ from solver.sets.work_set import set_of
 from tests.workbook.trainer.a_class import handed_in, people
 from tests.workbook.trainer.in_course import kept_in, trainer
 from tests.workbook.trainer.nbgrader_steps import nbgrader
-from workbook.trainer import sharding
-from workbook.trainer.answer_sheet import SHEET
-from workbook.trainer.assigned import Assigned
-from workbook.trainer.bulk import mark_all
 from workbook.trainer.course import make_course
-from workbook.trainer.notebook import write_source
-from workbook.trainer.sharding import NotShared, shared
+from workbook.trainer.learner.answer_sheet import SHEET
+from workbook.trainer.marking import sharding
+from workbook.trainer.marking.bulk import mark_all
+from workbook.trainer.marking.sharding import NotShared, shared
+from workbook.trainer.sets.notebook import write_source
+from workbook.trainer.sets.set_file import Assigned
 
 WEEK = Assigned("week-1", "Week 1", set_of(chapters=["horsepower", "head"], count=6, seed=5))
 MANY = 120

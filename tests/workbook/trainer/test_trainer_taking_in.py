@@ -8,13 +8,12 @@ from zipfile import ZipFile, ZipInfo
 
 import pytest
 
-from workbook.trainer.answer_sheet import SHEET
 from workbook.trainer.coming_in import packed
-from workbook.trainer.coming_in.people import Person, keep_people
+from workbook.trainer.coming_in.handed_in import read_handed
+from workbook.trainer.coming_in.packed import work_as_zip
 from workbook.trainer.coming_in.taking_in import take_in
-from workbook.trainer.course import CourseFault, make_course
-from workbook.trainer.hand_in import work_as_zip
-from workbook.trainer.handed_in import read_handed
+from workbook.trainer.course import CourseFault, Person, keep_people, make_course
+from workbook.trainer.learner.answer_sheet import SHEET
 
 NAME = "week-3"
 PAGE = f"{NAME}.ipynb"

@@ -14,7 +14,7 @@ from tests.workbook.trainer.class_of_thirty import CLASS, SLIPPING
 from tests.workbook.trainer.in_course import by_exchange, by_mail, kept_in, trainer, typed
 from tests.workbook.trainer.tampering import STOLEN
 from tests.workbook.trainer.week_three import COUNT, NAME, SET, WEEK, kind_of, kinds_of
-from workbook.trainer.bulk import Summary, mark_all
+from workbook.trainer.marking.bulk import Summary, mark_all
 
 PEOPLE = pytest.mark.parametrize("person", CLASS, ids=[f"{p.id}: {p.about}" for p in CLASS])
 

@@ -5,11 +5,11 @@ import io
 
 from solver.sets.credit import Credit
 from solver.sets.work_set import set_of
-from workbook.trainer.assigned import Assigned
-from workbook.trainer.coming_in.people import Person
+from workbook.trainer.course import Person
 from workbook.trainer.on_paper.marks import marks_of
 from workbook.trainer.on_paper.sheets import sheets_of
 from workbook.trainer.on_paper.typed import TypedFile
+from workbook.trainer.sets.set_file import Assigned
 
 from .sheets import right
 

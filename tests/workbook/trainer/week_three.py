@@ -9,8 +9,8 @@ from solver.sets.work_set import cases_for
 from solver.topics.catalogue import CATALOGUE
 from tests.workbook.trainer import tampering
 from tests.workbook.trainer.sheets import line, right, sheet
-from workbook.trainer.answer_sheet import SHEET
-from workbook.trainer.set_file import parse_set_file
+from workbook.trainer.learner.answer_sheet import SHEET
+from workbook.trainer.sets.set_file import parse_set_file
 
 NAME, COUNT, POINTS = "week-3", 12, 2.0
 SET = f"""

@@ -13,12 +13,11 @@ from typing import NamedTuple
 
 from solver import SolverError
 from solver.sets.work_set import person_id
-from workbook.trainer.answer_sheet import SHEET
-from workbook.trainer.course import Course, CourseFault
-from workbook.trainer.handed_in import SECRET, TIMESTAMP, read_handed, read_when
+from workbook.trainer.course import Course, CourseFault, people_in
+from workbook.trainer.learner.answer_sheet import SHEET
 
+from .handed_in import SECRET, TIMESTAMP, read_handed, read_when
 from .packed import CannotOpen, came_at, files_in
-from .people import people_in
 
 __all__ = ["Taken", "take_in"]
 

@@ -7,11 +7,9 @@ from nbgrader.plugins import LateSubmissionPlugin
 from nbgrader.preprocessors import NbGraderPreprocessor, SaveAutoGrades
 
 from workbook.trainer.only_grade_cells import MARKED
-from workbook.trainer.set_file import SET_FILE, read_set_file
+from workbook.trainer.sets.set_file import SET_FILE, read_set_file
 
-from .late import penalty
-from .scores import scores_of
-from .to_look_at import Kept, must_look
+from .rules import Kept, must_look, penalty, scores_of
 
 __all__ = ["LateShare", "SaveDue", "SaveMarks"]
 

@@ -28,7 +28,7 @@ from sqlalchemy.exc import DBAPIError
 
 from solver import SolverError
 
-from .to_look_at import Kept
+from .rules import Kept
 
 __all__ = ["Entry", "GradebookFault", "Graded", "SetRows", "entries_of", "opened", "set_rows"]
 

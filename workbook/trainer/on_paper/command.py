@@ -79,8 +79,8 @@ def run(options: argparse.Namespace) -> int:
 
 def _steps(options: argparse.Namespace) -> Iterator[str]:
     from solver import SolverError
-    from workbook.trainer.coming_in.people import read_people
-    from workbook.trainer.set_file import read_set_file
+    from workbook.trainer.course import read_people
+    from workbook.trainer.sets.set_file import read_set_file
 
     from .steps import mark_typed_file, print_sheets
 
@@ -95,7 +95,7 @@ def _steps(options: argparse.Namespace) -> Iterator[str]:
 
 def _file(options: argparse.Namespace) -> Path:
     """The file of the set: as it is named, in the folder named, or in the course."""
-    from workbook.trainer.set_file import SET_FILE
+    from workbook.trainer.sets.set_file import SET_FILE
 
     named = Path(options.set)
     if named.is_file():

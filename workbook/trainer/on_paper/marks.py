@@ -2,6 +2,7 @@
 
 A code holds a mark of the set and the person together, so that a row counts for nobody whom its
 code was not made for. A row that cannot be given to a person for certain gets no marks and says why.
+The marks are also a file for a spreadsheet.
 """
 
 from collections.abc import Iterable, Iterator, Sequence
@@ -10,15 +11,16 @@ from typing import NamedTuple
 from solver import SolverError
 from solver.sets.sheet_code import SheetCode, read_sheet_code, sheet_code
 from solver.sets.work_set import person_id
-from workbook.trainer.assigned import Assigned
-from workbook.trainer.coming_in.people import Person
-from workbook.trainer.marking import Marked, QuestionMark, mark_typed
-from workbook.trainer.odd import quoted, told
+from workbook.trainer.course import Person
+from workbook.trainer.marking.marked import Marked, QuestionMark, mark_typed
+from workbook.trainer.marking.odd import quoted, told
+from workbook.trainer.sets.set_file import Assigned
+from workbook.ui.spreadsheet import csv_of
 
 from .sheets import name_of, numbered_id
 from .typed import TypedRow
 
-__all__ = ["RowMark", "marks_of"]
+__all__ = ["RowMark", "marks_csv", "marks_of"]
 
 UNREAD = "unreadable"
 OTHER_SET = "This sheet is from another set, or from this set before it was changed."
@@ -176,3 +178,33 @@ def _unmarked(assigned: Assigned, typed: TypedRow, reason: str) -> RowMark:
 
 def _row(typed: TypedRow, marked: Marked) -> RowMark:
     return RowMark(typed.row, typed.sheet, marked)
+
+
+def marks_csv(marks: Iterable[RowMark], count: int) -> bytes:
+    """A row for each row that was typed: the points, why a person must look, then each question."""
+    heads = ["row", "sheet", "person", "points", "out of", "must be looked at", "why"]
+    parts = ("points", "state", "mistake", "answer", "read as", "says")
+    named = [f"{number} {part}" for number in range(1, count + 1) for part in parts]
+    return csv_of([[*heads, *named], *map(_cells, marks)])
+
+
+def _cells(mark: RowMark) -> list[object]:
+    marked = mark.marked
+    return [
+        mark.row,
+        mark.sheet,
+        marked.person,
+        *((marked.points, marked.out_of) if marked.questions else ("", "")),
+        "yes" if marked.needs_person else "",
+        marked.reason,
+        *_questions(marked),
+    ]
+
+
+def _questions(marked: Marked) -> Iterator[object]:
+    for each in marked.questions:
+        yield from (each.points, each.status, each.mistake, each.typed, each.read_as, _says(each))
+
+
+def _says(mark: QuestionMark) -> str:
+    return " ".join(filter(None, (mark.says, mark.reason if mark.reason != mark.says else "")))

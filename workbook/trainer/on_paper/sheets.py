@@ -1,4 +1,7 @@
-"""The sheets of a set: one for each person, with its number, its code and its problems."""
+"""The sheets of a set: one for each person, with its number, its code and its problems.
+
+Beside them goes a file for a spreadsheet, to type the answers into.
+"""
 
 from collections.abc import Sequence
 from typing import NamedTuple
@@ -6,10 +9,11 @@ from typing import NamedTuple
 from solver import Case, SolverError
 from solver.sets.sheet_code import SheetCode, sheet_code
 from solver.sets.work_set import WorkSet, cases_for, plan_of
-from workbook.trainer.assigned import Assigned
-from workbook.trainer.coming_in.people import Person
+from workbook.trainer.course import Person
+from workbook.trainer.sets.set_file import Assigned
+from workbook.ui.spreadsheet import csv_of
 
-__all__ = ["Sheet", "name_of", "numbered", "numbered_id", "sheets_of"]
+__all__ = ["Sheet", "answers_csv", "name_of", "numbered", "numbered_id", "sheets_of"]
 
 
 class Sheet(NamedTuple):
@@ -78,3 +82,12 @@ def sheets_of(
 def _cases(work: WorkSet, person: str) -> tuple[Case, ...]:
     """A person's problems; none is refused, as each kind was looked at before."""
     return tuple(case for case in cases_for(work, person) if isinstance(case, Case))
+
+
+def answers_csv(sheets: Sequence[Sheet]) -> bytes:
+    """A row for each sheet, with its code and whose it is, and a column for each question."""
+    count = len(sheets[0].cases) if sheets else 0
+    blank = [""] * count
+    heads = ["sheet", "person", "name", *range(1, count + 1)]
+    rows = ([str(each.code), each.person, each.name, *blank] for each in sheets)
+    return csv_of([heads, *rows])

@@ -6,15 +6,14 @@ from pathlib import Path
 
 from solver import SolverError
 from solver.units.show import counted
-from workbook.trainer.assigned import Assigned
-from workbook.trainer.coming_in.people import Person
-from workbook.trainer.feedback import points_of
+from workbook.trainer.course import Person
+from workbook.trainer.marking.feedback import points_of
+from workbook.trainer.sets.set_file import Assigned
 from workbook.ui.saving import whole_file
 
-from .files import answers_csv, marks_csv
-from .marks import RowMark, marks_of
+from .marks import RowMark, marks_csv, marks_of
 from .printed import check_room, pdf_of
-from .sheets import Sheet, numbered, sheets_of
+from .sheets import Sheet, answers_csv, numbered, sheets_of
 from .typed import TypedFile
 
 __all__ = ["mark_typed_file", "print_sheets"]
@@ -134,8 +133,7 @@ def _absent(marks: Sequence[RowMark], people: Sequence[Person]) -> list[str]:
 def _report(assigned: Assigned, marks: Sequence[RowMark], people: Sequence[Person]) -> str:
     """How the class did, as text."""
     from workbook.trainer.report.facts import facts
-    from workbook.trainer.report.plain import report_text
-    from workbook.trainer.report.sections import report
+    from workbook.trainer.report.sections import report, report_text
 
     told = facts((mark.marked for mark in marks if mark.marked.questions), _absent(marks, people))
     return "\n" + report_text(report(told, assigned.title)).rstrip("\n")

@@ -44,8 +44,7 @@ def run(options: argparse.Namespace) -> int:
     """Do what the options of the command ask; return the exit status."""
     from solver import SolverError
 
-    from .plain import report_text
-    from .sections import report
+    from .sections import report, report_text
 
     say_in_utf8()
     try:

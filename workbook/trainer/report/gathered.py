@@ -7,11 +7,10 @@ from typing import NamedTuple
 
 from solver import SolverError
 from solver.sets.work_set import person_id
-from workbook.trainer.assigned import Assigned
-from workbook.trainer.bulk import marks_of, set_in
-from workbook.trainer.coming_in.people import people_in
-from workbook.trainer.course import Course, course_at
-from workbook.trainer.marking import Marked
+from workbook.trainer.course import Course, course_at, people_in
+from workbook.trainer.marking.bulk import marks_of, set_in
+from workbook.trainer.marking.marked import Marked
+from workbook.trainer.sets.set_file import Assigned
 
 from .facts import ClassFacts, facts
 

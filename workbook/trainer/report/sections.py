@@ -1,29 +1,37 @@
-"""A class report as its parts, in order; a page and a terminal show the same ones."""
+"""A class report as its parts, in order; a page and a terminal show the same ones.
+
+Here it is text for a terminal; `class_panel.py` shows it on a page.
+"""
 
 from collections.abc import Sequence
+from textwrap import wrap
 from typing import NamedTuple
 
 from workbook.figures import View
+from workbook.ui.contents import titles
 
 from .facts import ClassFacts
-from .hands import LOW, hands
 from .pictures import Pictured, hardest_picture, spread_picture
 from .words import (
     HAND_HEADS,
+    LOW,
     QUESTION_HEADS,
     flaw_lines,
     hand_rows,
+    hands,
     names_for,
     question_rows,
     summary,
     telling_lines,
 )
 
-__all__ = ["Point", "Section", "report"]
+__all__ = ["Point", "Section", "report", "report_text"]
 
 HARDEST = 8  # questions in the picture; all of them stand in the table
 HANDS = 60  # people told at once
 FLAWS = 10  # mistakes told; a class makes many that one person makes
+WIDTH = 100
+NARROWEST = 24  # characters of a column whose words are wrapped
 
 
 class Point(NamedTuple):
@@ -107,3 +115,36 @@ def _questions(told: ClassFacts) -> Section:
 
 def _table(caption: str, heads: tuple[str, ...], rows: tuple[tuple[str, ...], ...]) -> View:
     return View(caption, "", heads, rows, {}, "")
+
+
+def report_text(sections: Sequence[Section]) -> str:
+    """Every part under its title, pictures as their tables."""
+    return "\n\n".join(_section(section) for section in sections) + "\n"
+
+
+def _section(section: Section) -> str:
+    lines = [section.title, "-" * len(section.title), *section.lines]
+    if section.pictured:
+        lines += _columns(section.pictured[1])
+    named = titles() if section.points else {}
+    for point in section.points:
+        lines += [f"* {point.head}", *(f"  {line}" for line in point.lines)]
+        lines.append(f"  Chapter: {named.get(point.chapter, point.chapter)}")
+    if section.table:
+        lines += _columns(section.table)
+    return "\n".join(lines)
+
+
+def _columns(view: View) -> list[str]:
+    """Columns under their heads; the last cell of a row goes on below itself where it is long."""
+    rows = [view.columns, *view.rows]
+    widths = [max(len(row[at]) for row in rows) for at in range(len(view.columns))]
+    start = sum(widths[:-1]) + 2 * len(widths[:-1])
+    lines = []
+    for row in rows:
+        head = "".join(
+            f"{cell:<{width + 2}}" for cell, width in zip(row[:-1], widths, strict=False)
+        )
+        last = wrap(row[-1], max(WIDTH - start, NARROWEST)) or [""]
+        lines += [head + last[0], *(" " * start + more for more in last[1:])]
+    return [line.rstrip() for line in lines]

@@ -1,23 +1,25 @@
-"""The sentences and the rows of a class report, as plain text."""
+"""The sentences and the rows of a class report, as plain text; and who needs a hand, and why."""
 
 from collections.abc import Iterable, Mapping
 from hashlib import sha256
 from statistics import median
+from typing import NamedTuple
 
 from solver.units.show import counted, figures
 from workbook.exam.desk import listed
+from workbook.ui.flaws import Flaw
 
-from .facts import STATUSES, ClassFacts, Question
-from .flaws import Flaw
-from .hands import Hand
+from .facts import ENOUGH, STATUSES, ClassFacts, Person, Question, Telling
 from .pictures import counted_people, percent
-from .telling import ENOUGH, Telling
 
 __all__ = [
     "HAND_HEADS",
+    "LOW",
     "QUESTION_HEADS",
+    "Hand",
     "flaw_lines",
     "hand_rows",
+    "hands",
     "names_for",
     "question_rows",
     "summary",
@@ -25,6 +27,8 @@ __all__ = [
     "tells",
 ]
 
+LOW = 0.7  # share of the points; certification exams commonly ask for so much (common practice)
+MANY_BLANK = 0.25  # share of the questions
 ROUGH = 50  # people under which another class could give quite another number
 WELL, LITTLE = 0.3, 0.2  # as textbooks on tests have it (common practice)
 QUESTION_HEADS = (
@@ -33,6 +37,33 @@ QUESTION_HEADS = (
 )  # fmt: skip
 HAND_HEADS = ("Person", "Points", "Why")
 LOOK = "Look at the sheet; the reason is in the report with names."
+
+
+class Hand(NamedTuple):
+    """One person who needs a hand; `why` may have several, the one to act on first."""
+
+    person: Person
+    why: tuple[str, ...]
+
+
+def hands(people: Iterable[Person], low: float = LOW) -> list[Hand]:
+    """Those who need one: first whose work must be looked at, then the lowest share of points."""
+    found = [Hand(person, why) for person in people if (why := _why(person, low))]
+    return sorted(
+        found, key=lambda one: (not one.person.needs, one.person.share, one.person.person)
+    )
+
+
+def _why(person: Person, low: float) -> tuple[str, ...]:
+    look = (person.reasons or ("Look at the sheet.",)) if person.needs else ()
+    if not person.handed_in:
+        return (*look, "Nothing was answered.")
+    why = [*look]
+    if person.blank >= MANY_BLANK * person.asked:
+        why.append(f"{person.blank} of {person.asked} are blank.")
+    if person.share < low:
+        why.append(f"Under {low:.0%} of the points.")
+    return tuple(why)
 
 
 def names_for(told: ClassFacts, hidden: bool) -> dict[str, str]:

@@ -8,9 +8,8 @@ from typing import NamedTuple
 from solver import SolverError
 from solver.units.show import counted
 from workbook.start.folder import CannotWrite
-from workbook.trainer.assigned import Assigned
-from workbook.trainer.notebook import write_source
-from workbook.trainer.set_file import SET_FILE, SetFault, read_set_file
+from workbook.trainer.sets.notebook import write_source
+from workbook.trainer.sets.set_file import SET_FILE, Assigned, SetFault, read_set_file
 from workbook.ui.pages import MARK, read_page
 
 __all__ = ["CannotPut", "Standing", "put", "sets_in", "standing"]

@@ -1,20 +1,32 @@
-"""A set as people get it: one person's questions, or two beside each other, with all answers."""
+"""What the form comes to: the code, all of it in sentences, and the questions of anybody.
 
-from collections.abc import Sequence
+A set is shown as people get it: one person's questions, or two beside each other, with all answers.
+"""
+
+from collections.abc import Callable, Sequence
 from html import escape
 
-from solver import Case
+from ipywidgets import HTML, Box, VBox
+
+from solver import Case, SolverError
 from solver.engine.choices import choices_of
-from solver.sets.work_set import WorkSet, cases_for, plan_of
+from solver.scenario import PEOPLE
+from solver.sets.work_set import WorkSet, cases_for, person_id, plan_of
 from solver.topics.catalogue import Refused
 from workbook.exam.question import Question
 from workbook.exam.result import answer_of
+from workbook.trainer.sets.set_file import Assigned
 from workbook.ui import fragments
+from workbook.ui.controls import Panel, button, chooser, classed, say
+from workbook.ui.entry import Entry, Gate
 
-__all__ = ["CARDS", "LIST", "preview_html"]
+__all__ = ["CARDS", "LIST", "Looking", "preview_html"]
 
 LIST, CARDS = "list", "cards"
 EVERYBODY = "Everyone"
+WAYS = [("A list of the answers", LIST), ("Problems with the solutions", CARDS)]
+ABOUT = "Type anyone's id, such as the one they sign in with, to see what they will get."
+NOBODY = "Type a person's id to see their questions."
 
 
 def preview_html(work: WorkSet, people: Sequence[str], way: str) -> str:
@@ -75,3 +87,59 @@ def _card(head: str, case: Case) -> str:
         f"<details><summary>The worked solution</summary>{fragments.worked(case)}</details>"
         f'<p class="w2w-about">Code of this problem: {escape(case.code)}</p></div>'
     )
+
+
+class Looking:
+    """Buttons to see the set, and the questions of one person or of two beside each other."""
+
+    def __init__(self, panel: Panel, gate: Gate, other_questions: Callable[[], None]):
+        self.see = button("See the set", gate.click, first=True)
+        self.others = button("Different questions", panel.once(other_questions))
+        self.people = [
+            Entry(panel, label, lambda _: None, gate)
+            for label in ("As this person", "Beside this one (may be empty)")
+        ]
+        for entry, person in zip(self.people, PEOPLE, strict=False):
+            entry.fill(person.lower())
+        self.way = chooser("Shown as", WAYS, panel.safely(lambda _: self._again()))
+        self.said, self.preview = HTML(say("")), classed(HTML(), "w2w-previewed")
+        self.seen: Assigned | None = None
+        self.box = VBox(self._parts())
+
+    def _parts(self) -> list:
+        asked = [*(entry.box for entry in self.people), self.way]
+        return [
+            HTML(f'<h4>See it as anyone</h4><p class="w2w-about">{ABOUT}</p>'),
+            classed(Box(asked), "w2w-grid"),
+            classed(Box([self.see, self.others]), "w2w-buttons"),
+            self.said,
+            self.preview,
+        ]
+
+    def clear(self) -> None:
+        """Nothing is seen: the form has changed as a whole."""
+        self.seen, self.said.value, self.preview.value = None, say(""), ""
+
+    def refuse(self, faults: Sequence[str]) -> None:
+        """Say everything that keeps the form from being a set."""
+        self.clear()
+        self.said.value = say("missing", *faults)
+
+    def show(self, assigned: Assigned, sentences: Sequence[str]) -> None:
+        """The code of a set, these sentences about it, and its questions."""
+        code = f"<p>Code of this set: <b>{escape(assigned.work.code)}</b></p>"
+        self.seen, self.said.value = assigned, say("worked", *sentences, html=code)
+        self._again()
+
+    def _again(self) -> None:
+        if not self.seen:
+            return
+        typed = [entry.box.value for entry in self.people if entry.box.value.strip()]
+        try:
+            people = list(dict.fromkeys(map(person_id, typed)))
+            if not people and self.seen.work.each:
+                raise SolverError(NOBODY)
+            shown = preview_html(self.seen.work, people or ["anybody"], self.way.value)
+        except SolverError as fault:
+            shown = say("missing", str(fault))
+        self.preview.value = shown

@@ -5,7 +5,7 @@ from datetime import UTC, datetime
 
 from solver.units.show import counted, exact
 from workbook.exam.printed import UNITS
-from workbook.trainer.assigned import Assigned
+from workbook.trainer.sets.set_file import Assigned
 
 __all__ = ["next_steps", "summary"]
 

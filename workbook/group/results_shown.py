@@ -1,0 +1,204 @@
+"""The results of a group in sentences, tables, HTML and a file, with names or without."""
+
+from collections import Counter
+from collections.abc import Mapping, Sequence
+from hashlib import sha256
+from html import escape
+from urllib.parse import quote
+
+from solver.units.show import counted
+from workbook.exam.desk import listed
+from workbook.figures import View, table_html
+from workbook.ui.contents import chapters, titles
+from workbook.ui.flaws import Flaw
+from workbook.ui.spreadsheet import csv_of
+
+from .posed import Question
+from .results import AT_ONCE, LATER, NOT_YET, STATES, UNTRIED, Cell, GroupFacts
+from .set_text import ProblemSet
+
+__all__ = [
+    "by_member",
+    "flaw_lines",
+    "flaws_html",
+    "mistakes_in",
+    "names_for",
+    "questions_html",
+    "results_csv",
+    "state",
+    "summary",
+    "table",
+    "table_of_counts",
+]
+
+HEADS = ("Question", "First try", "Later", "Not yet", "Not tried")
+CSV_HEADS = (
+    "member",
+    "question",
+    "kind",
+    "code",
+    "state",
+    "tries",
+    "hints",
+    "in words",
+    "mistakes",
+)
+MOST = 5  # mistakes told; a group makes many that one member makes
+LOOKS = {
+    AT_ONCE: ("✓", "right"),
+    LATER: ("✓", "right"),
+    NOT_YET: ("✗", "wrong"),
+    UNTRIED: ("–", "plain"),
+}
+NO_FLAWS = "Nobody made a mistake that this workbook knows by name."
+
+
+def names_for(told: GroupFacts, problems: ProblemSet, hidden: bool) -> dict[str, str]:
+    """What each member is called, by key, in the order to show them.
+
+    Without names it is a number that says nothing of them: the same each time for the same
+    results, and in no order of names.
+    """
+    keys = [member.key for member in told.members]
+    if hidden:
+        keys.sort(
+            key=lambda key: sha256(f"{problems.key} {key}".encode("utf-8", "replace")).digest()
+        )
+        return {key: f"Member {number}" for number, key in enumerate(keys, 1)}
+    nameless = [member.key for member in told.members if not member.name]
+    return {
+        member.key: member.name or f"No name {nameless.index(member.key) + 1}"
+        for member in told.members
+    }
+
+
+def summary(told: GroupFacts) -> str:
+    """How many members there are, and how much they got."""
+    many, members = len(told.questions) * len(told.members), len(told.members)
+    states = Counter(cell.state for row in told.cells for cell in row)
+    right = states[AT_ONCE] + states[LATER]
+    return (
+        f"{counted(members, 'member')}, {counted(len(told.questions), 'question')}: "
+        f"{right:,} of {many:,} right, {states[AT_ONCE]:,} of them on the first try."
+    )
+
+
+def table(told: GroupFacts) -> View:
+    """How many members stand how with each question."""
+    rows = tuple(
+        (f"{question.number}. {question.title}", *_counts(row))
+        for question, row in zip(told.questions, told.cells, strict=True)
+    )
+    return View("How each member did on each question", "", HEADS, rows, {}, "")
+
+
+def _counts(row: Sequence[Cell]) -> list[str]:
+    states = Counter(cell.state for cell in row)
+    return [str(states[state]) for state in STATES]
+
+
+def by_member(told: GroupFacts, names: Mapping[str, str], row: Sequence[Cell]) -> dict[str, Cell]:
+    """How each member stands with a question, by what they are called, in the order to show them."""
+    places = {member.key: place for place, member in enumerate(told.members)}
+    return {name: row[places[key]] for key, name in names.items()}
+
+
+def state(cell: Cell) -> str:
+    """How a member stands with a question.
+
+    >>> state(Cell(LATER, 2, 1)), state(Cell("not yet", 1)), state(Cell("not yet", shown=True))
+    ('right after 2 tries, with 1 hint', 'not right yet after one try', 'opened the worked solution')
+    """
+    if cell.state == AT_ONCE:
+        return "right on the first try"
+    if cell.state == UNTRIED:
+        return "not tried"
+    after = f" after {'one try' if cell.tries == 1 else f'{cell.tries} tries'}" * bool(cell.tries)
+    hints = f", with {counted(cell.hints, 'hint')}" if cell.hints else ""
+    seen = "opened the worked solution" if cell.shown else "not right yet"
+    return f"{'right' if cell.state == LATER else seen}{after}{hints}"
+
+
+def mistakes_in(question: Question, cell: Cell) -> list[str]:
+    """A sentence for each mistake of a member that has a name."""
+    known = question.case.mistakes if question.case else ()
+    says = {mistake.id: mistake.says for mistake in known}
+    return [says[mistake] for mistake in cell.mistakes if mistake in says]
+
+
+def flaw_lines(flaw: Flaw, members: int) -> list[str]:
+    """How many made a mistake and where, what was done, and why that is wrong."""
+    where = f"question{'s' * (len(flaw.questions) > 1)} {listed(flaw.questions)}"
+    why = f"{flaw.why[:1].upper()}{flaw.why[1:]}"
+    return [f"{len(flaw.people)} of {counted(members, 'member')}, in {where}.", flaw.says, why]
+
+
+def results_csv(told: GroupFacts, names: Mapping[str, str]) -> bytes:
+    """A row for each question and member, for a spreadsheet."""
+    rows = [
+        _row(name, question, cell)
+        for question, row in zip(told.questions, told.cells, strict=True)
+        for name, cell in by_member(told, names, row).items()
+    ]
+    return csv_of([CSV_HEADS, *rows])
+
+
+def _row(name: str, question: Question, cell: Cell) -> list[object]:
+    asked = question.number, question.title, question.code
+    mistakes = " ".join(mistakes_in(question, cell))
+    return [name, *asked, cell.state, cell.tries, cell.hints, state(cell), mistakes]
+
+
+def table_of_counts(told: GroupFacts) -> str:
+    """How many members stand how with each question."""
+    view = table(told)
+    return table_html(view, view.headline)
+
+
+def flaws_html(told: GroupFacts) -> str:
+    """The mistakes most members made, the commonest first, each with what to read again."""
+    if not told.flaws:
+        return f"<p>{NO_FLAWS}</p>"
+    items = "".join(_flaw(flaw, len(told.members)) for flaw in told.flaws[:MOST])
+    return f'<ol class="w2w-flaws">{items}</ol>'
+
+
+def _flaw(flaw: Flaw, members: int) -> str:
+    what = f"{flaw.what[:1].upper()}{flaw.what[1:]}"
+    lines = "".join(f"<p>{escape(line)}</p>" for line in flaw_lines(flaw, members))
+    return f"<li><b>{escape(what)}</b>{lines}<p>Read again: {_chapter(flaw.chapter)}</p></li>"
+
+
+def _chapter(name: str) -> str:
+    title = titles().get(name, "")
+    file = next((each.file for each in chapters() if each.title == title), "")
+    if not file:
+        return escape(name)
+    return f'<a class="w2w-save" href="{quote(file)}" target="_blank">{escape(title)}</a>'
+
+
+def questions_html(told: GroupFacts, names: Mapping[str, str]) -> str:
+    """Every question to open: how each member stands with it, and their mistakes."""
+    return "".join(
+        _question(question, by_member(told, names, row))
+        for question, row in zip(told.questions, told.cells, strict=True)
+    )
+
+
+def _question(question: Question, standing: Mapping[str, Cell]) -> str:
+    right = sum(cell.state in (AT_ONCE, LATER) for cell in standing.values())
+    items = "".join(_member(question, name, cell) for name, cell in standing.items())
+    return (
+        f'<details class="w2w-marked"><summary>Question {question.number}. '
+        f"{escape(question.title)}: <b>{right} of {len(standing)} right</b></summary>"
+        f'<ul class="w2w-flaws">{items}</ul></details>'
+    )
+
+
+def _member(question: Question, name: str, cell: Cell) -> str:
+    mark, look = LOOKS[cell.state]
+    lines = "".join(f"<p>{escape(line)}</p>" for line in mistakes_in(question, cell))
+    return (
+        f'<li class="w2w-member w2w-{look}"><b>{escape(name)}</b>: '
+        f'<span class="w2w-mark" aria-hidden="true">{mark}</span>{escape(state(cell))}{lines}</li>'
+    )

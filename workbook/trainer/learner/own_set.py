@@ -1,0 +1,234 @@
+"""The set in a folder as the person at this page has it: what is set, who they are, what is kept.
+
+All cards of a page share one, so that a name given at the top reaches every question. There are no
+widgets here; `parts` are what shows it, by name, and each has a `redraw`. How the work stands is
+told in sentences; points are not, before the work is marked.
+"""
+
+import atexit
+import shutil
+import tempfile
+from collections.abc import Callable, Mapping, Sequence
+from datetime import UTC, datetime
+from functools import cache, cached_property
+from pathlib import Path
+from typing import Protocol, runtime_checkable
+
+from solver import SolverError
+from solver.sets.work_set import case_for, cases_for
+from solver.topics.catalogue import Refused
+from solver.units.show import counted
+from workbook.exam.desk import listed
+from workbook.log import SHOWN
+from workbook.trainer.course import CONFIG
+from workbook.trainer.sets.set_file import SET_FILE, Assigned, read_set_file
+from workbook.ui.pages import MARK, read_page
+
+from .answer_sheet import SHEET, AnswerSheet
+from .asked import Asked
+from .who import Person, keep_person, person_at
+
+__all__ = ["PROGRESS", "SAY_WHO", "NothingToShow", "OwnSet", "due_in_words", "own_set", "standing"]
+
+PROGRESS = ("top", "end")  # the parts that tell how the work stands
+COURSE_COPIES = ("source", "release")
+NOT_THERE = (
+    f"The file {SET_FILE} isn't in the same folder as this page, so there is nothing to show. "
+    "Get the whole folder from your trainer again, and keep its files together."
+)
+OTHER = (
+    "This page was made for the set {}, but here the set is {}. "
+    "Ask your trainer for the folder again, and which version of the workbook to use."
+)
+SAY_WHO = "First type who you are, at the top of this page."
+
+
+class Part(Protocol):
+    """Something that shows the set as it stands."""
+
+    def redraw(self) -> None:
+        """Show it as it is now."""
+
+
+@runtime_checkable
+class Answering(Part, Protocol):
+    """A part with a box: the number of its question, and what was typed there and is no answer yet."""
+
+    number: int
+
+    @property
+    def unsent(self) -> str:
+        """What stands in the box and was not checked, or could not be read."""
+
+
+class NothingToShow(SolverError):
+    """A question or a sheet that cannot be shown yet; the sentence says what to do."""
+
+
+class OwnSet:
+    """The set of a folder. `fault` says why there is none to show; it is empty where there is."""
+
+    def __init__(self, folder: Path):
+        self.folder = folder
+        self.parts: dict[str, Part] = {}
+        self.read()
+
+    @cached_property
+    def course_copy(self) -> bool:
+        """Whether this is the copy of a course, which goes out to everybody as it stands."""
+        where = self.folder.absolute().parent
+        return where.name in COURSE_COPIES and (where.parent / CONFIG).exists()
+
+    @cached_property
+    def keeps_in(self) -> Path:
+        """Where a name and answers are kept; what a trainer tries out must not go out."""
+        if not self.course_copy:
+            return self.folder
+        aside = tempfile.mkdtemp(prefix="tried-out-")
+        atexit.register(shutil.rmtree, aside, ignore_errors=True)
+        return Path(aside)
+
+    def read(self) -> None:
+        """Take in the set and the person as the folder has them now."""
+        self.assigned: Assigned | None = None
+        self.sheet: AnswerSheet | None = None
+        self.fault, self.person = "", Person("")
+        try:
+            if not (self.folder / SET_FILE).exists():
+                raise NothingToShow(NOT_THERE)
+            self.assigned = assigned = read_set_file(self.folder / SET_FILE)
+            self._fits_its_page(assigned)
+            self._belongs_to(assigned, person_at(self.keeps_in))
+        except SolverError as fault:
+            self.fault = str(fault)
+        self._changed()
+
+    def _changed(self) -> None:
+        for part in list(self.parts.values()):
+            part.redraw()
+
+    def _fits_its_page(self, assigned: Assigned) -> None:
+        """The page was made for one set; another edition would ask other questions unnoticed."""
+        try:
+            page = read_page(self.folder / f"{assigned.name}.ipynb")
+            made_for = page["metadata"][MARK]["set"]
+        except (OSError, ValueError, LookupError, TypeError):
+            return  # under another name, perhaps; the set's file alone says what is asked
+        if made_for != assigned.work.code:
+            raise NothingToShow(OTHER.format(made_for, assigned.work.code))
+
+    def _belongs_to(self, assigned: Assigned, person: Person) -> None:
+        self.person, self.sheet = person, None
+        self.__dict__.pop("codes", None)
+        if person.id:
+            self.sheet = AnswerSheet(self.keeps_in / SHEET, assigned, person.id)
+
+    def begin_as(self, text: str) -> None:
+        """This is the name or number of the person; raises as `keep_person` does."""
+        self._belongs_to(self._set(), keep_person(self.keeps_in, text))
+        self._changed()
+
+    def ask_again(self) -> None:
+        """Ask anew who the person is.
+
+        Raises:
+            NothingToShow: answers are kept under this name; the sentence says what to do.
+        """
+        if self.begun():
+            raise NothingToShow(
+                f"Answers are kept as {self.person.id}, so the name stays. To begin under "
+                "another, get a fresh copy of the folder from your trainer."
+            )
+        self._belongs_to(self._set(), Person(""))
+        self._changed()
+
+    def _set(self) -> Assigned:
+        if self.fault or self.assigned is None:
+            raise NothingToShow(
+                "This question can't be shown. The reason is at the top of this page."
+            )
+        return self.assigned
+
+    def question(self, number: int, clock: Callable[[], float]) -> Asked:
+        """Question `number` of this person.
+
+        Raises:
+            NothingToShow: there is none yet, or none of this number.
+        """
+        work = self._set().work
+        count = work.count
+        if not 1 <= number <= count:
+            raise NothingToShow(f"There is no question {number}; this set has 1 to {count}.")
+        if self.sheet is None:
+            raise NothingToShow(SAY_WHO)
+        if isinstance(case := case_for(work, self.person.id, number), Refused):
+            raise NothingToShow(f"Question {number}. {case.why} Tell your trainer.")
+        return Asked(self.sheet, number, case, clock)
+
+    @cached_property
+    def codes(self) -> Mapping[int, str]:
+        """The code of each of this person's problems that can be asked, by its number."""
+        cases = cases_for(self._set().work, self.person.id)
+        return {n: case.code for n, case in enumerate(cases, 1) if not isinstance(case, Refused)}
+
+    def unanswered(self) -> list[int]:
+        """The numbers of the questions without an answer; raises NotRead as a sheet does."""
+        lines = self.sheet.read() if self.sheet else ()
+        answered = {line.code for line in lines if line.status != SHOWN}
+        return [number for number, code in self.codes.items() if code not in answered]
+
+    def begun(self) -> bool:
+        """Whether anything is answered; raises NotRead as a sheet does."""
+        return bool(self.sheet and self.sheet.read())
+
+    def unchecked(self) -> list[int]:
+        """The numbers of the questions in whose box something stands that is no answer yet."""
+        return [
+            part.number
+            for part in self.parts.values()
+            if isinstance(part, Answering) and part.unsent
+        ]
+
+    def told(self) -> None:
+        """Something was answered or typed, so how the work stands may have changed."""
+        for name in PROGRESS:
+            if part := self.parts.get(name):
+                part.redraw()
+
+
+@cache
+def own_set(folder: Path) -> OwnSet:
+    """The set of a folder; one for all cards of a page."""
+    return OwnSet(folder)
+
+
+def standing(own: OwnSet, now: datetime | None = None) -> Sequence[str]:
+    """The sentences, for a set whose person is known; raises NotRead as a sheet does."""
+    if own.sheet is None:
+        return []
+    assigned = own.sheet.assigned
+    count, left = assigned.work.count, own.unanswered()
+    said = [_answered(count, left)]
+    if left and len(left) < count:
+        said.append(f"Not answered yet: {listed(left)}.")
+    if unchecked := own.unchecked():
+        said.append(f"Typed but not checked: {listed(unchecked)}. Press Check there.")
+    return [*said, *due_in_words(assigned, now or datetime.now(UTC))]
+
+
+def _answered(count: int, left: Sequence[int]) -> str:
+    if not left:
+        return "You have answered every question."
+    return f"You have answered {count - len(left)} of {counted(count, 'question')}."
+
+
+def due_in_words(assigned: Assigned, now: datetime) -> Sequence[str]:
+    """Until when the work is wanted, in the time of this computer, and what being late costs."""
+    if assigned.due is None:
+        return []
+    due = assigned.due.astimezone()
+    said = f"It is due {due:%A}, {due:%B} {due.day}, {due.year}, at {due:%H:%M} {due:%Z}."
+    if now <= assigned.due:
+        return [said]
+    share = f"{assigned.late:.0%} of the score is" if assigned.late else "Nothing is"
+    return [said, f"That time has passed. {share} taken off work turned in now."]

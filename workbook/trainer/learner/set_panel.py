@@ -1,0 +1,174 @@
+"""Above the questions of a set: who works here and how the work stands. Below them: handing in."""
+
+from collections.abc import Callable
+from contextlib import suppress
+from html import escape
+from time import monotonic
+
+from ipywidgets import HTML, Box, VBox
+
+from solver import SolverError
+from workbook.log import NotKept, NotRead
+from workbook.trainer.coming_in.packed import work_as_zip
+from workbook.ui.controls import PAUSE, Panel, button, classed, say
+from workbook.ui.entry import Entry
+from workbook.ui.saving import link
+
+from .own_set import SAY_WHO, OwnSet, standing
+from .who import PERSON
+
+__all__ = ["HandIn", "SetTop"]
+
+WHO = "Your name or number, as your trainer has it"
+ABOUT = "You type it once. Your answers are kept and graded under it."
+OWN_NUMBERS = "The numbers in your questions come from it."
+TRIED_OUT = "This is the course's own copy. What you try here isn't kept."
+BY_HAND = f"If there is no box, type it into a file named {PERSON} next to this page, and run the page again."
+ON_A_HUB = (
+    "Save this page. Then open Assignment List in the Nbgrader menu, and choose Submit there."
+)
+BY_FILE = "Save this page. Then press the button below, and send the file to your trainer."
+
+
+class SetTop(Panel):
+    """Who works here, asked once, and how the work stands."""
+
+    def __init__(self, own: OwnSet, clock: Callable[[], float] = monotonic):
+        super().__init__("w2w-set", clock=clock)
+        self.own = own
+        self._begun = -PAUSE
+        self.head, self.stands = HTML(), HTML()
+        self.name = Entry(self, WHO, self._begin)
+        self.use = button("Use this name", self.name.gate.click, first=True)
+        self.other = button("Use another name", self.once(self._ask_again))
+        ask = classed(Box([self.name.box, self.use]), "w2w-ask")
+        self.asking = VBox([classed(HTML(f"<p>{self._about()}</p>"), "w2w-about"), ask])
+        self.changing = classed(Box([self.other]), "w2w-buttons")
+        self.put(self.head, self.asking, classed(self.said, "w2w-told"), self.stands, self.changing)
+        own.parts["top"] = self
+        self.redraw()
+
+    def _about(self) -> str:
+        assigned = self.own.assigned
+        own_numbers = assigned and assigned.work.each
+        return f"{ABOUT} {OWN_NUMBERS}" if own_numbers else ABOUT
+
+    def redraw(self) -> None:
+        """All of it as it is now; what was said of a name holds until something is answered."""
+        own, person = self.own, self.own.person
+        ready = not own.fault
+        _show(self.asking, ready and not person.id)
+        _show(self.changing, ready and bool(person.id) and not person.signed_in)
+        self.head.value = self._head()
+        self.stands.value = _standing(own) if ready and person.id else ""
+        if own.fault:
+            self.said.value = say("missing", own.fault)
+        elif person.note:
+            self.said.value = say("notice", person.note)
+        elif _begun(own):
+            self.said.value = say("")
+
+    def _head(self) -> str:
+        if not (name := self.own.person.id):
+            return "<h3>Who you are</h3>"
+        tried = f"<p>{TRIED_OUT}</p>" if self.own.course_copy else ""
+        return f"<h3>Your work</h3><p>Name or number: <b>{escape(name)}</b></p>{tried}"
+
+    def _begin(self, text: str) -> None:
+        try:
+            self.own.begin_as(text)
+        except SolverError as refusal:
+            self.said.value = say("unreadable", str(refusal))
+            return
+        except NotKept as fault:
+            self.said.value = say("fault", str(fault))
+            return
+        self.said.value = say(
+            "note",
+            "Your questions are below.",
+            "If the name is wrong, change it before you answer.",
+        )
+        self._begun = self.clock()
+        self.other.focus()
+
+    def _ask_again(self) -> None:
+        if self.clock() - self._begun < PAUSE:
+            return  # the second press of Enter, which meant the name
+        before = self.own.person.id
+        try:
+            self.own.ask_again()
+        except (SolverError, NotRead) as refusal:
+            self.said.value = say("note", str(refusal))
+            return
+        self.name.fill(before)
+        self.said.value = say(
+            "note", "You haven't answered anything yet, so you can change the name."
+        )
+        self.name.box.focus()
+
+    def plain(self) -> dict[str, str]:
+        """What a page that can show no widgets has in their place."""
+        shown = self.head.value + self.stands.value
+        asks = self.own.fault or ("" if self.own.person.id else f"{WHO}. {BY_HAND}")
+        return {**super().plain(), "text/html": f"{shown}<p>{escape(asks)}</p>"}
+
+
+class HandIn(Panel):
+    """How the work stands, and how it is handed in."""
+
+    def __init__(self, own: OwnSet, clock: Callable[[], float] = monotonic):
+        super().__init__("w2w-set", clock=clock)
+        self.own = own
+        self.stands, self.saved = HTML(), HTML()
+        self.pack = button("Save your work as one file", self.once(self._pack), first=True)
+        self.packing = classed(Box([self.pack]), "w2w-buttons")
+        self.put(self.stands, self.packing, classed(self.said, "w2w-told"), self.saved)
+        own.parts["end"] = self
+        self.redraw()
+
+    def redraw(self) -> None:
+        """How it stands now; a file made before is no longer all of it."""
+        own = self.own
+        ready = not own.fault and bool(own.person.id)
+        how = ON_A_HUB if own.person.signed_in else BY_FILE
+        _show(self.packing, ready and not own.course_copy)
+        self.saved.value, self.said.value = "", say("")
+        self.stands.value = f"{_standing(own)}<p>{escape(how)}</p>" if ready else ""
+        if not ready:
+            self.stands.value = f'<p class="w2w-about">{escape(own.fault or SAY_WHO)}</p>'
+
+    def _pack(self) -> None:
+        person, assigned = self.own.person.id, self.own.assigned
+        if assigned is None:
+            return
+        try:
+            data, lacks = work_as_zip(self.own.folder, person)
+        except NotRead as fault:
+            self.said.value = say("fault", str(fault))
+            return
+        name = f"{assigned.name}-{person}.zip"
+        self.saved.value = f"<p>{link('Save the file', name, 'application/zip', data)}</p>"
+        missing = [f"It doesn't have {each}, because that isn't in the folder." for each in lacks]
+        self.said.value = say("note", "The file is ready. Click the link to save it.", *missing)
+
+    def plain(self) -> dict[str, str]:
+        """What a page that can show no widgets has in their place."""
+        return {**super().plain(), "text/html": self.stands.value}
+
+
+def _show(part, shown: bool) -> None:
+    part.layout.display = "" if shown else "none"
+
+
+def _begun(own: OwnSet) -> bool:
+    with suppress(NotRead):
+        return own.begun()
+    return False
+
+
+def _standing(own: OwnSet) -> str:
+    try:
+        said = standing(own)
+    except NotRead as fault:
+        said = [str(fault)]
+    return "".join(f"<p>{escape(sentence)}</p>" for sentence in said)

@@ -1,0 +1,120 @@
+"""A whole class marked at once: sheets read as data, marks written into nbgrader's gradebook.
+
+It gives what `nbgrader autograde` gives in a settled course, score for score, and hundreds of times
+as fast: no notebook is opened for it and no kernel started.
+"""
+
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from functools import partial
+from itertools import islice
+from pathlib import Path
+from typing import NamedTuple
+
+from solver import SolverError
+from workbook.trainer.coming_in.handed_in import Handed, read_handed
+from workbook.trainer.course import Course, course_at
+from workbook.trainer.gradebook.rules import grade_id, scores_of
+from workbook.trainer.gradebook.tables import GradebookFault, SetRows, opened, set_rows
+from workbook.trainer.gradebook.writing import Scored, keep_scores
+from workbook.trainer.sets.set_file import SET_FILE, Assigned, read_set_file
+
+from .marked import Marked, mark
+
+__all__ = ["Summary", "mark_all", "marks_of"]
+
+AT_ONCE = 500  # people whose rows are held before they are written
+
+
+class Summary(NamedTuple):
+    """What marking a class came to: how many people, how many late, whom to look at and why.
+
+    `notes` are sentences about what was left out, or could not be read.
+    """
+
+    people: int
+    late: int
+    to_look_at: tuple[tuple[str, str], ...]
+    notes: tuple[str, ...]
+
+
+def mark_all(
+    folder: Path,
+    name: str,
+    db: str | None = None,
+    *,
+    people: Sequence[str] | None = None,
+    mapper: Callable[[Callable, Iterable], Iterable] = map,
+) -> Summary:
+    """Mark all that was handed in for the set `name` of the course in `folder`.
+
+    Scores and sentences go into the course's gradebook, or into the one at the address `db`, in one
+    transaction. `people` are the folder names of those to mark; all where left out. `mapper` may be
+    another `map`, such as that of a pool of processes.
+
+    Raises:
+        SolverError: the course, the set or the gradebook cannot be used; the sentence says why.
+    """
+    course = course_at(folder)
+    assigned = set_in(course, name)
+    found = mapper(partial(_score, assigned), _handed(course, name, people))
+    done, late, look, notes = 0, 0, [], []
+    with opened(db or course.gradebook) as connection:
+        rows = set_rows(connection, name)
+        _check(rows, assigned)
+        results = iter(found)
+        while batch := list(islice(results, AT_ONCE)):
+            notes += [each for _, note in batch for each in note]
+            scored = [each for each, _ in batch if each]
+            late += keep_scores(connection, assigned, rows, scored)
+            look += [(each.person, each.reason) for each in scored if each.to_look_at]
+            done += len(scored)
+    return Summary(done, late, tuple(look), tuple(notes))
+
+
+def set_in(course: Course, name: str) -> Assigned:
+    """The set of a course, by the trainer's own copy; raises SetFault."""
+    return read_set_file(course.folder("source", name) / SET_FILE)
+
+
+def marks_of(
+    course: Course, name: str, people: Sequence[str] | None = None
+) -> Iterator[tuple[Handed, Marked]]:
+    """What each person handed in for a set, and its marks; those with no possible id are left out.
+
+    Raises:
+        SetFault: the set cannot be read.
+    """
+    assigned = set_in(course, name)
+    for handed in _handed(course, name, people):
+        try:
+            yield handed, mark(assigned, handed.person, handed.sheet, handed.notebook)
+        except SolverError:
+            continue
+
+
+def _handed(course: Course, name: str, people: Sequence[str] | None = None) -> Iterator[Handed]:
+    """What each person handed in for a set; it is read when it is asked for."""
+    for person in course.handed_in(name) if people is None else people:
+        yield read_handed(course.folder("submitted", name, person), name, person)
+
+
+def _score(assigned: Assigned, handed: Handed) -> tuple[Scored | None, list[str]]:
+    """The scores of one person, as plain data that another process can send; and what to say."""
+    person = handed.person
+    notes = [f"{person}: {handed.note}"] if handed.note else []
+    try:
+        marked = mark(assigned, person, handed.sheet, handed.notebook)
+    except SolverError as fault:
+        return None, [*notes, f"{person}: not graded. {fault}"]
+    scored = Scored(person, handed.when, scores_of(marked), marked.reason, marked.needs_person)
+    return scored, notes
+
+
+def _check(rows: SetRows, assigned: Assigned) -> None:
+    """That the gradebook has just the questions that the set has, and what they are worth."""
+    numbers = range(1, assigned.work.count + 1)
+    if {grade_id(number): assigned.points for number in numbers} != rows.worth:
+        raise GradebookFault(
+            f"The gradebook has other questions or points than the set “{assigned.name}” now. "
+            f"Type: python3 -m workbook set {assigned.name}"
+        )

@@ -1,0 +1,142 @@
+"""A page for each person with their marks and worked solutions, and their marked notebook.
+
+They lie where nbgrader's own would: `feedback/ana.r/week-3/week-3.html`, which its release_feedback
+gives out, and `autograded/ana.r/week-3/week-3.ipynb`, which its grading page opens. A score or a
+comment that somebody gave by hand stands as the gradebook has it.
+"""
+
+import json
+import os
+from collections.abc import Sequence
+from html import escape
+from itertools import islice
+from pathlib import Path
+
+from solver.units.show import exact
+from workbook.trainer.coming_in.handed_in import SECRET, TIMESTAMP, Handed, plain_answers
+from workbook.trainer.course import Course, CourseFault
+from workbook.trainer.gradebook.rules import grade_id, score_of
+from workbook.trainer.gradebook.tables import Entry, Graded, SetRows, entries_of, opened, set_rows
+from workbook.ui.shown import css
+
+from .bulk import AT_ONCE, marks_of, set_in
+from .feedback import feedback_html
+from .grade_cell import fill_in, show_plain_answers
+from .marked import Marked, QuestionMark
+
+__all__ = ["write_feedback"]
+
+PAGE = """<!DOCTYPE html>
+<html lang="en"><head><meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>{title}: {person}</title>{look}
+<style>
+body {{ margin: 1em auto; max-width: 54rem; }}
+.w2w-feedback {{ margin-top: 2em; padding-top: 1.5em; border-top: 2px solid var(--w2w-line); }}
+</style></head>
+<body><main class="w2w-panel"><h1>{title}</h1>
+<p>Graded for {person}: <b>{points} of {out_of} points</b>.</p>{notes}
+{questions}
+</main></body></html>
+"""
+
+
+def write_feedback(
+    course: Course, name: str, db: str | None = None, *, people: Sequence[str] | None = None
+) -> int:
+    """Write the pages of all whose work for the set `name` is in the gradebook; how many.
+
+    Raises:
+        SolverError: the set or the gradebook cannot be used, or a folder not be written to.
+    """
+    title, written = set_in(course, name).title, 0
+    released = course.folder("release", name) / f"{name}.ipynb"
+    blank = released.read_text(encoding="utf-8")
+    marks = marks_of(course, name, people)
+    with opened(db or course.gradebook) as connection:
+        rows = set_rows(connection, name)
+        while batch := list(islice(marks, AT_ONCE)):
+            entries = entries_of(connection, rows, [handed.person for handed, _ in batch])
+            for handed, marked in batch:
+                if entry := entries.get(handed.person):
+                    page = _page(title, marked, _Kept(rows, entry))
+                    _write(course, name, handed, page, _notebook(blank, handed, marked))
+                    written += 1
+    return written
+
+
+class _Kept:
+    """What the gradebook has of one person, by question."""
+
+    def __init__(self, rows: SetRows, entry: Entry):
+        self.rows, self.entry = rows, entry
+        self.penalty = entry.penalty or 0.0
+
+    def of(self, question: QuestionMark) -> Graded | None:
+        return self.entry.graded.get(self.rows.cells[grade_id(question.number)])
+
+    def points(self, question: QuestionMark) -> float:
+        """The points as they count: those given by hand where there are any."""
+        graded = self.of(question)
+        if graded is None:
+            return score_of(question)
+        by_hand = graded.kept.by_hand
+        return (score_of(question) if by_hand is None else by_hand) + (graded.extra or 0.0)
+
+
+def _page(title: str, marked: Marked, kept: _Kept) -> str:
+    points = sum(kept.points(each) for each in marked.questions) - kept.penalty
+    notes = [f"It was late, which took {exact(kept.penalty)} off."] if kept.penalty else []
+    if marked.reason:
+        notes.append(marked.reason)
+    return PAGE.format(
+        title=escape(title),
+        person=escape(marked.person),
+        look=css(),
+        points=exact(round(points, 4)),
+        out_of=exact(marked.out_of),
+        notes="".join(f"<p>{escape(note)}</p>" for note in notes),
+        questions="\n".join(_question(each, kept) for each in marked.questions),
+    )
+
+
+def _question(question: QuestionMark, kept: _Kept) -> str:
+    """The feedback of a question, and before it what a person decided about it."""
+    graded, points = kept.of(question), kept.points(question)
+    said = []
+    if points != score_of(question):
+        said.append(f"Your trainer gave {exact(points)} points for this question.")
+    if graded and graded.said_by_hand:
+        said.append(f"Your trainer says: {graded.said_by_hand}")
+    notes = "".join(f"<p><b>{escape(sentence)}</b></p>" for sentence in said)
+    return f"{notes}{feedback_html(question)}"
+
+
+def _notebook(blank: str, handed: Handed, marked: Marked) -> str:
+    page = json.loads(blank)
+    show_plain_answers(page, plain_answers(handed.notebook))
+    fill_in(page, marked)
+    return json.dumps(page, indent=1, ensure_ascii=False)
+
+
+def _write(course: Course, name: str, handed: Handed, page: str, notebook: str) -> None:
+    given = course.folder("submitted", name, handed.person)
+    feedback = course.folder("feedback", name, handed.person)
+    marked = course.folder("autograded", name, handed.person)
+    try:
+        _put(feedback / f"{name}.html", page.encode())
+        _put(marked / f"{name}.ipynb", notebook.encode())
+        for file in (TIMESTAMP, SECRET):  # release_feedback looks for both
+            if (given / file).is_file():
+                _put(feedback / file, (given / file).read_bytes())
+                _put(marked / file, (given / file).read_bytes())
+    except OSError as error:
+        raise CourseFault(f"{error.filename} can't be written: {error.strerror}.") from error
+
+
+def _put(path: Path, data: bytes) -> None:
+    """Write a file whole, also over one that nbgrader has made unwritable."""
+    path.parent.mkdir(parents=True, exist_ok=True)
+    half = path.with_name(f"{path.name}.part")
+    half.write_bytes(data)
+    os.replace(half, path)

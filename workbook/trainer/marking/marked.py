@@ -1,0 +1,193 @@
+"""Marks of one person's work, from what was handed in, as data: nothing of it is run or believed.
+
+The person's id and the set come from the trainer's own copy. A line of the sheet counts only where
+it is of this set, of this person and of a problem of theirs; its answer is graded again. What does
+not fit gives no points, and a person is asked to look, with the reason. A sheet is not signed: it
+can show that something is odd, and never that a learner worked alone.
+
+`tries.py` says what becomes of the lines of one question; `feedback.py` puts a mark into words.
+"""
+
+from collections.abc import Iterable, Mapping, Sequence
+from functools import lru_cache
+from types import MappingProxyType
+from typing import NamedTuple
+
+from solver import Case
+from solver.sets.work_set import WorkSet, cases_for, person_id
+from solver.topics.catalogue import Refused
+from workbook.log import Attempt, Strange, merged
+from workbook.trainer.coming_in.handed_in import plain_answers
+from workbook.trainer.learner.answer_sheet import Sheet, read_sheet
+from workbook.trainer.sets.set_file import Assigned
+
+from .feedback import comment_of, feedback_html
+from .odd import plain, quoted, told
+from .tries import QuestionMark, by_plain_answer, by_tries, not_gradable, unanswered
+
+__all__ = ["Marked", "QuestionMark", "comment_of", "feedback_html", "mark", "mark_typed"]
+
+NO_SHEET = "No answer sheet was turned in."
+TWICE = "Two lines with the same id say different things; one of them counted."
+
+
+class Marked(NamedTuple):
+    """The marks of one person for a set. `reason` says why a person must look, if one must."""
+
+    person: str
+    code: str
+    questions: tuple[QuestionMark, ...]
+    reason: str
+    needs_person: bool
+
+    @property
+    def points(self) -> float:
+        """The points of all questions together."""
+        return round(sum(each.points for each in self.questions), 6)
+
+    @property
+    def out_of(self) -> float:
+        """The points there are to have."""
+        return round(sum(each.out_of for each in self.questions), 6)
+
+
+class _Sorted(NamedTuple):
+    """The lines that count, by problem, and what is odd: at a problem, or at the whole sheet."""
+
+    lines: dict[str, list[Attempt]]
+    odd: dict[str, list[str]]
+    odd_whole: list[str]
+
+
+def mark(
+    assigned: Assigned, person: str, sheet: bytes | None, notebook: bytes | None = None
+) -> Marked:
+    """The marks for what a person handed in: the bytes of the sheet and of the notebook.
+
+    It never raises for what these hold. The same arguments give the same marks.
+
+    Raises:
+        SolverError: nobody can have the id `person`, which is the trainer's word.
+    """
+    person = person_id(person)
+    cases = _cases(assigned.work, person)
+    codes = [case.code for case in cases]
+    found = _sorted(read_sheet(sheet), codes, assigned.work.code, person)
+    in_words = {} if all(found.lines.values()) else plain_answers(notebook)
+    marks = []
+    for number, (code, case) in enumerate(zip(codes, cases, strict=True), 1):
+        odd = found.odd.get(code, ())
+        lines = found.lines[code]
+        if isinstance(case, Refused):
+            typed = in_words.get(number, "")
+            marks.append(not_gradable(assigned, number, case, odd, lines, typed))
+        elif lines:
+            marks.append(by_tries(assigned, number, case, lines, odd))
+        elif number in in_words:
+            marks.append(by_plain_answer(assigned, number, case, in_words[number], odd))
+        else:
+            marks.append(unanswered(assigned, number, case, odd))
+    return _whole(assigned, person, marks, not (sheet or b"").strip(), found.odd_whole)
+
+
+def mark_typed(
+    assigned: Assigned,
+    person: str,
+    answers: Mapping[int, str],
+    odd: Mapping[int, Sequence[str]] = MappingProxyType({}),
+    odd_whole: Sequence[str] = (),
+) -> Marked:
+    """The marks for answers in words, by question, which somebody typed for a person.
+
+    `odd` says by question, and `odd_whole` of all of it, why a person must look. It raises and
+    returns as `mark` does.
+    """
+    person = person_id(person)
+    marks = []
+    for number, case in enumerate(_cases(assigned.work, person), 1):
+        typed, strange = answers.get(number, ""), odd.get(number, ())
+        if isinstance(case, Refused):
+            marks.append(not_gradable(assigned, number, case, strange, (), typed))
+        elif number in answers:
+            marks.append(by_plain_answer(assigned, number, case, typed, strange))
+        else:
+            marks.append(unanswered(assigned, number, case, strange))
+    return _whole(assigned, person, marks, False, odd_whole)
+
+
+def _cases(work: WorkSet, person: str) -> tuple[Case | Refused, ...]:
+    return cases_for(work, person) if work.each else _same(work)
+
+
+@lru_cache(maxsize=8)
+def _same(work: WorkSet) -> tuple[Case | Refused, ...]:
+    """The problems that everybody has; drawn once, for a class."""
+    return cases_for(work, "")
+
+
+def _whole(
+    assigned: Assigned,
+    person: str,
+    marks: Sequence[QuestionMark],
+    no_sheet: bool,
+    odd: Sequence[str],
+) -> Marked:
+    reasons = [NO_SHEET] * no_sheet + [*odd]
+    look = [each.number for each in marks if each.needs_person]
+    if look:
+        noun = "question" if len(look) == 1 else "questions"
+        reasons.append(f"Look at {noun} {', '.join(map(str, look))}.")
+    nothing = no_sheet and all(each.status == "blank" for each in marks)
+    needs = bool(odd or look or nothing)
+    return Marked(person, assigned.work.code, tuple(marks), told(reasons), needs)
+
+
+def _sorted(sheet: Sheet, codes: Iterable[str], of: str, person: str) -> _Sorted:
+    """Every line where it belongs; those of one id count once."""
+    found = _Sorted({code: [] for code in codes}, {}, [])
+    lines = merged(sheet.lines)
+    for line in lines:
+        if why := _why_not(line, of, person):
+            _odd(found, line.code, why)
+        elif line.code in found.lines:
+            found.lines[line.code].append(line)
+        else:
+            found.odd_whole.append(
+                f"The problem {quoted(line.code)} was answered, but this person didn't get that problem."
+            )
+    if len(lines) < len(sheet.lines):
+        _tell_of_twins(found, sheet.lines, lines)
+    _tell_of_strange(found, sheet.strange)
+    return found
+
+
+def _tell_of_twins(found: _Sorted, lines: Iterable[Attempt], counted: Iterable[Attempt]) -> None:
+    """A line that is there twice is one; two of one id that differ are not."""
+    by_id = {line.id: line for line in counted}
+    for line in lines:
+        if line != by_id[line.id]:
+            _odd(found, line.code, TWICE)
+
+
+def _tell_of_strange(found: _Sorted, strange: Iterable[Strange]) -> None:
+    """A torn line may still show which problem it is of."""
+    for number, why, text in strange:
+        code = next((code for code in found.lines if code.encode() in text), "")
+        _odd(found, code, f"Line {number} of the sheet was not counted: {plain(why, 100)}.")
+
+
+def _odd(found: _Sorted, code: str, why: str) -> None:
+    if code in found.lines:
+        found.odd.setdefault(code, []).append(why)
+    else:
+        found.odd_whole.append(why)
+
+
+def _why_not(line: Attempt, of: str, person: str) -> str:
+    """Why a line is not of this set or not of this person; empty where it is."""
+    if line.of != of:
+        other = f"the set {quoted(line.of)}" if line.of else "no set"
+        return f"Answers to {other} were not counted; this set is {of}."
+    if line.who != person:
+        return f"Answers of {quoted(line.who)} were not counted; this is the work of {person}."
+    return ""

@@ -1,0 +1,222 @@
+"""A set on its way through nbgrader's own commands, from the trainer's folder to the feedback.
+
+Each function runs one of them in the course, in one program beside ours, for its start costs more
+than most of them. What nbgrader says goes into the file `nbgrader.log` there, and what has to be
+known is said in a sentence.
+"""
+
+import os
+import re
+import secrets
+import shutil
+import sys
+import tempfile
+import traceback
+from collections.abc import Sequence
+from concurrent.futures import ProcessPoolExecutor
+from concurrent.futures.process import BrokenProcessPool
+from functools import cache
+from multiprocessing import get_context
+from pathlib import Path
+
+from solver import SolverError
+from workbook.start import child
+
+from .coming_in.handed_in import SECRET, TIMESTAMP, read_handed
+from .course import Course, CourseFault, keep_people, read_people
+
+__all__ = [
+    "StepFailed",
+    "autograde",
+    "collect",
+    "enrol",
+    "export_grades",
+    "generate_assignment",
+    "generate_feedback",
+    "release",
+    "release_feedback",
+    "run_nbgrader",
+    "validate",
+]
+
+LOG = "nbgrader.log"
+PASSED = "Success! Your notebook passes all the tests."
+NOT_MARKED = re.compile(r"error processing assignment '.*' for student '(.*)'")
+SPOILT = TIMESTAMP + ".unreadable"
+NO_EXCHANGE = (
+    "This course has no exchange. Give people the folder {folder}, and take their work in with "
+    "--hand-in."
+)
+
+
+class StepFailed(SolverError):
+    """A command of nbgrader's did not do what it should; the sentence says where to look."""
+
+
+def _nbgrader(course: Course, *words: str) -> tuple[int, str]:
+    """Run one command of nbgrader's; its exit status, and what it said."""
+    status, said = run_nbgrader(course.root, words)
+    with (course.root / LOG).open("a", encoding="utf-8") as log:
+        log.write(f"$ nbgrader {' '.join(words)}\n{said}\n")
+    return status, said
+
+
+def _do(course: Course, what: str, *words: str) -> str:
+    """Run one command of nbgrader's that must end well; what it said."""
+    status, said = _nbgrader(course, *words)
+    if status:
+        raise StepFailed(f"{what} didn't work. What nbgrader said is in {course.root / LOG}.")
+    return said
+
+
+def enrol(course: Course, path: Path) -> int:
+    """Take the people of a CSV file into the course and the gradebook; how many they are.
+
+    Raises:
+        SolverError: the file cannot be used, or nbgrader refuses it.
+    """
+    people = read_people(path)
+    kept = keep_people(course, people)
+    _do(course, "Adding the people", "db", "student", "import", kept.name)
+    return len(people)
+
+
+def validate(course: Course, name: str) -> None:
+    """Run the trainer's notebook: right answers must get all the points."""
+    said = _do(course, "Trying the notebook", "validate", f"source/{name}/{name}.ipynb")
+    if PASSED not in said:
+        raise StepFailed(f"The notebook doesn't give full points for right answers. See {LOG}.")
+
+
+def generate_assignment(course: Course, name: str) -> Path:
+    """Make what goes out to people, and the set's place in the gradebook; the folder to give out."""
+    _do(course, "Making what people get", "generate_assignment", name, "--force")
+    return course.folder("release", name)
+
+
+def _exchange(course: Course, name: str) -> None:
+    if sys.platform == "win32" or not course.exchange:
+        raise CourseFault(NO_EXCHANGE.format(folder=course.folder("release", name)))
+
+
+def release(course: Course, name: str) -> None:
+    """Give a set out by the exchange."""
+    _exchange(course, name)
+    _do(course, "Giving out the set", "release_assignment", name, "--force")
+
+
+def collect(course: Course, name: str) -> None:
+    """Take in what people handed in by the exchange, and newer work for older."""
+    _exchange(course, name)
+    _do(course, "Taking work in", "collect", name, "--update")
+
+
+def autograde(course: Course, name: str, again: bool = False) -> list[str]:
+    """Mark what was handed in, the slow way; sentences about what had to be put right for it.
+
+    Work that is marked already, and no newer work has come for, is marked again only when asked.
+    """
+    people = course.handed_in(name)
+    if not people:
+        raise CourseFault(f"Nobody has turned in “{name}” yet.")
+    notes = [note for person in people for note in _made_whole(course, name, person)]
+    words = ["autograde", name, *["--force"] * again]
+    status, said = _nbgrader(course, *words)
+    failed = sorted(set(NOT_MARKED.findall(said)))
+    if status and not failed:
+        raise StepFailed(f"Grading didn't work. What nbgrader said is in {course.root / LOG}.")
+    return [*notes, *(f"{person}: not graded. See {course.root / LOG}." for person in failed)]
+
+
+def _made_whole(course: Course, name: str, person: str) -> list[str]:
+    """Put right what nbgrader would stumble over; nothing that was handed in is lost."""
+    folder, said = course.folder("submitted", name, person), []
+    if not (folder / f"{name}.ipynb").is_file():
+        shutil.copy(course.folder("release", name) / f"{name}.ipynb", folder)
+        said.append(f"{person}: no notebook was turned in. The answer sheet counts without it.")
+    handed = read_handed(folder, name, person)
+    if handed.note:
+        (folder / TIMESTAMP).rename(folder / SPOILT)
+        said.append(f"{person}: {handed.note}")
+    return said
+
+
+def generate_feedback(course: Course, name: str) -> None:
+    """Make a page for each person whose work nbgrader has marked."""
+    _do(course, "Making the feedback", "generate_feedback", name, "--force")
+
+
+def release_feedback(course: Course, name: str) -> None:
+    """Give the feedback out by the exchange, to those who handed in by it."""
+    _exchange(course, name)
+    for page in course.root.glob(f"feedback/*/{name}/{name}.html"):
+        # Without these two nbgrader gives out nothing at all, to nobody.
+        for file, text in ((TIMESTAMP, ""), (SECRET, secrets.token_hex(64))):
+            if not page.with_name(file).exists():
+                page.with_name(file).write_text(text, encoding="ascii")
+    _do(course, "Giving out the feedback", "release_feedback", name)
+
+
+def export_grades(course: Course, path: Path, names: Sequence[str] = ()) -> None:
+    """Write the grades of these sets, or of all, to a CSV file, as nbgrader does."""
+    to = Path(path).expanduser().absolute()
+    only = [f"--ExportPlugin.assignment={name}" for name in names]
+    _do(course, "Writing the grades", "export", f"--to={to}", *only)
+    if not to.exists():
+        raise StepFailed(f"The grades couldn't be written to {to}. See {course.root / LOG}.")
+
+
+def run_nbgrader(folder: Path, words: Sequence[str]) -> tuple[int, str]:
+    """Run one command of nbgrader's in a folder; its exit status, and all that it said."""
+    try:
+        return _program().submit(_run, str(folder), list(words)).result()
+    except BrokenProcessPool as fault:
+        _program.cache_clear()
+        return 1, f"nbgrader came to a sudden end. {fault}"
+
+
+@cache
+def _program() -> ProcessPoolExecutor:
+    # A fresh program, for nbgrader changes folder and settings of the one it runs in.
+    fresh = get_context("spawn")
+    return ProcessPoolExecutor(1, fresh)
+
+
+def _run(folder: str, words: list[str]) -> tuple[int, str]:
+    """In the other program: run it, with all that it and its kernels say written to a file."""
+    os.environ.update(child.environment())
+    with tempfile.TemporaryFile() as file:
+        before = [(stream, os.dup(stream)) for stream in (1, 2)]
+        try:
+            for stream, _ in before:
+                os.dup2(file.fileno(), stream)
+            status = _status(folder, words)
+        finally:
+            sys.stdout.flush()
+            sys.stderr.flush()
+            for stream, copy in before:
+                os.dup2(copy, stream)
+                os.close(copy)
+        file.seek(0)
+        return status, file.read().decode("utf-8", "replace")
+
+
+def _status(folder: str, words: list[str]) -> int:
+    from jupyter_core.application import NoStart
+    from nbgrader.apps import NbGraderApp
+
+    os.chdir(folder)
+    program = NbGraderApp.instance()
+    try:
+        program.initialize(words)
+        program.start()
+    except NoStart:  # a command of a command has done it all
+        return 0
+    except SystemExit as end:
+        return end.code if isinstance(end.code, int) else int(end.code is not None)
+    except Exception:
+        traceback.print_exc()
+        return 1
+    finally:
+        program.reset()
+    return 0

@@ -1,0 +1,185 @@
+"""The page of a class: a set chosen and marked, and how the class did, with names or without.
+
+The parts of the report stand under each other: headings, sentences, pictures, points, wide tables.
+"""
+
+from collections.abc import Callable, Sequence
+from html import escape
+from pathlib import Path
+from time import monotonic
+from urllib.parse import quote
+
+from ipywidgets import HTML, Box, VBox, Widget
+
+from solver import SolverError
+from solver.units.show import counted
+from workbook.figures import LOOK, Beside, View, table_html
+from workbook.trainer.sets.set_file import SET_FILE
+from workbook.trainer.setting.keep import sets_in
+from workbook.ui.contents import chapters, titles
+from workbook.ui.controls import Panel, button, chooser, classed, say
+from workbook.ui.saving import link
+from workbook.ui.ticks import tick
+
+from .files import FILES
+from .gathered import Gathered, gathered
+from .pictures import Pictured
+from .sections import Point, Section, report
+from .words import LOW
+
+__all__ = ["ClassPanel", "Parts"]
+
+NO_SHORTCUTS = "data-lm-suppress-shortcuts"  # or arrow keys would go to JupyterLab's cells
+FEW = 4  # columns that a telephone has room for
+UNDERS = [(f"Under {under:.0%} of the points", under) for under in (0.5, 0.6, 0.7, 0.8)]
+TOLD_EVERY = 2  # seconds
+NO_SETS = "There is no set in this course yet. Make one on the page “Set work”."
+ABOUT = (
+    "It grades what was turned in again each time, by your own copy of the set, and writes nothing. "
+    "Points you changed by hand in nbgrader don't count here."
+)
+
+
+class Parts:
+    """The parts of a report under each other; a picture is drawn anew only where it has changed."""
+
+    def __init__(self) -> None:
+        self.box = VBox()
+        self._pictures: dict[str, Beside] = {}
+
+    def show(self, sections: Sequence[Section]) -> None:
+        """Show these parts in place of those before."""
+        parts = [HTML(LOOK)]
+        for section in sections:
+            parts.append(HTML(f"<h3>{escape(section.title)}</h3>{_lines(section.lines)}"))
+            if section.pictured:
+                parts.append(self._picture(section.title, section.pictured))
+            if section.points:
+                parts.append(HTML(_points(section.points)))
+            if section.table:
+                parts.append(classed(HTML(_table(section.table)), "w2w-numbers"))
+        self.box.children = parts
+
+    def _picture(self, title: str, pictured: Pictured) -> Widget:
+        beside = self._pictures.setdefault(title, Beside("w2w-wide"))
+        beside.show(*pictured)
+        return beside.box
+
+
+def _lines(lines: Sequence[str]) -> str:
+    return "".join(f"<p>{escape(line)}</p>" for line in lines)
+
+
+def _points(points: Sequence[Point]) -> str:
+    files = {chapter.title: chapter.file for chapter in chapters()}
+    named = titles()
+    items = "".join(_point(point, named.get(point.chapter, ""), files) for point in points)
+    return f'<ol class="w2w-flaws">{items}</ol>'
+
+
+def _point(point: Point, title: str, files: dict[str, str]) -> str:
+    where = escape(title or point.chapter)
+    if title in files:
+        where = f'<a class="w2w-save" href="{quote(files[title])}" target="_blank">{where}</a>'
+    return f"<li><b>{escape(point.head)}</b>{_lines(point.lines)}<p>Chapter: {where}</p></li>"
+
+
+def _table(table: View) -> str:
+    """A table; one of many columns is moved sideways on a narrow screen, by keyboard too."""
+    shown, caption = table_html(table, table.headline), escape(table.headline)
+    if len(table.columns) <= FEW:
+        return f'<div class="w2w-reasons">{shown}</div>'
+    return (
+        f'<div class="w2w-across" tabindex="0" role="region" aria-label="{caption}" '
+        f"{NO_SHORTCUTS}>{shown}</div>"
+    )
+
+
+def _newest(course: Path, names: Sequence[str]) -> str | None:
+    """The set that was written last, which is most often the one to see."""
+    files = {name: course / "source" / name / SET_FILE for name in names}
+    return max(files, key=lambda name: files[name].stat().st_mtime, default=None)
+
+
+class ClassPanel(Panel):
+    """How the class of a course did in one of its sets; it changes only when asked to."""
+
+    def __init__(self, course: Path, clock: Callable[[], float] = monotonic):
+        super().__init__("w2w-class", clock=clock)
+        self.course = course
+        self.found: Gathered | None = None
+        names = sets_in(course)
+        self.sets = chooser("Set", names, lambda _: None, _newest(course, names))
+        self.see = button("Grade and show", self.once(self.look), first=True)
+        self.hidden = tick("No names", False, self.safely(lambda _: self._show()))
+        self.low = chooser("Needs help", UNDERS, self.safely(lambda _: self._show()), LOW)
+        self.parts, self.saves = Parts(), HTML()
+        self.save = button("Make files to save", self.once(self._save))
+        self.keep = VBox(
+            [HTML("<h3>Keep it</h3>"), classed(Box([self.save]), "w2w-buttons"), self.saves]
+        )
+        self.put(
+            HTML(f'<h3>The class</h3><p class="w2w-about">{escape(ABOUT)}</p>'),
+            classed(Box([self.sets, self.low, self.hidden]), "w2w-grid"),
+            classed(Box([self.see]), "w2w-buttons"), self.said, self.parts.box, self.keep,
+        )  # fmt: skip
+        self._show()
+        if not self.sets.options:
+            self.said.value = say("note", NO_SETS)
+
+    def look(self) -> None:
+        """Mark what was handed in for the set chosen, and show how it went."""
+        chosen, names = self.sets.value, sets_in(self.course)
+        if names != list(self.sets.options):
+            self.sets.options = names
+            self.sets.value = chosen if chosen in names else _newest(self.course, names)
+        if not self.sets.value:
+            self.said.value = say("note", NO_SETS)
+            return
+        try:
+            found = gathered(self.course, self.sets.value, self._step())
+        except SolverError as fault:
+            self.said.value = say("missing", str(fault))
+            return
+        self.found = found
+        self.said.value = say("worked", f"{counted(found.marked, 'sheet')} graded.")
+        self._show()
+
+    def _step(self) -> Callable[[int, int], None]:
+        """What tells how far it is, now and then."""
+        told = monotonic()
+
+        def step(done: int, of: int) -> None:
+            nonlocal told
+            if monotonic() - told > TOLD_EVERY:
+                told = monotonic()
+                self.said.value = say("note", f"{done:,} of {counted(of, 'sheet')} graded so far.")
+
+        return step
+
+    def _show(self) -> None:
+        """What was found, with names or without."""
+        found = self.found
+        self.saves.value = ""
+        self.keep.layout.display = "" if found and found.facts.people else "none"
+        if found:
+            hidden, low = self.hidden.value, self.low.value
+            notes = found.notes(hidden)
+            title = found.assigned.title
+            self.parts.show(report(found.facts, title, notes, hidden=hidden, low=low))
+
+    def _save(self) -> None:
+        if self.found is None:
+            return
+        name, told, hidden = self.found.assigned.name, self.found.facts, self.hidden.value
+        links = [
+            link(one.says, f"{name}-{one.name}.csv", "text/csv", one.made(told, hidden))
+            for one in FILES
+        ]
+        items = "".join(f"<li>{each}</li>" for each in links)
+        names = (
+            "They have no names in them."
+            if hidden
+            else "They have people's ids in them: keep them safe."
+        )
+        self.saves.value = f'<ul class="w2w-saves">{items}</ul><p>{names}</p>'

@@ -1,0 +1,230 @@
+"""A set of work as a file that a trainer writes: `set.toml` in the folder of the set; read and written.
+
+`example.toml` in the trainer's room shows every key, with what it means. The same file gives the
+same problems on any machine; only a time without an offset means another moment in another place.
+
+>>> week = parse_set_file('draw = 48213\\nchapters = ["head"]\\ncount = 5', "week-3")
+>>> week.title, week.work.count, week.points, week.due
+('week-3', 5, 1.0, None)
+>>> parse_set_file('draw = 48213\\nchapters = ["haed"]', "week-3")
+Traceback (most recent call last):
+workbook.trainer.sets.set_checks.SetFault: set.toml: chapters has “haed”, which isn't one. Did you mean “head”?
+"""
+
+import json
+import re
+import tomllib
+from collections.abc import Iterable, Mapping
+from datetime import datetime
+from pathlib import Path
+from typing import Any, NamedTuple
+
+from solver import SolverError
+from solver.sets.credit import Credit
+from solver.sets.own_plant import Plant, plant_of, table_of
+from solver.sets.work_set import WorkSet, set_of
+from solver.topics.catalogue import CATALOGUE, chapters_at, kinds_at, since_of
+
+from .set_checks import SET_FILE, SetFault, check_mistakes, got
+from .set_keys import EACH, SAME, read_table
+
+__all__ = [
+    "SET_FILE",
+    "Assigned",
+    "SetFault",
+    "chosen_names",
+    "parse_set_file",
+    "read_set_file",
+    "toml_of",
+]
+MOST = 200_000  # characters of a file
+COMPARE = "Compare it with the example."
+FAULTS = {  # what a fault is called by the reader of such files, and what to write
+    "Expected '='": "Write = between a key and its value.",
+    "Invalid value": 'Put words into straight quotation marks, like "us".',
+    "Expected newline": "Write one value, such as 12.5, and nothing after it.",
+    "Cannot overwrite": "A key is there twice; delete one.",
+    "Cannot declare": "A heading in brackets is there twice; delete one.",
+    "Unclosed array": "A bracket is open; close it with ].",
+    "Unterminated": 'A quotation mark is missing; close the words with ".',
+    "Unescaped": "In quotation marks, write a backslash twice.",
+}
+
+
+class Assigned(NamedTuple):
+    """Work set to a class. `name` is that of its folder; `points` are for each question.
+
+    `tries` 0 is no limit. `counts` says which try does: "best", "last" or "first". `due` is in
+    UTC. `late` is the share of the score that is taken off after that, 0 to 1.
+    """
+
+    name: str
+    title: str
+    work: WorkSet
+    points: float = 1.0
+    tries: int = 0
+    counts: str = "best"
+    due: datetime | None = None
+    late: float = 0.0
+    credit: Credit = Credit()
+
+
+def read_set_file(path: Path, catalogue: int | None = None) -> Assigned:
+    """The set in a file; its name is that of the folder the file is in.
+
+    `catalogue` is taken where the file names none. Else that is the first which has all it asks
+    for, as version 0.1.0 wrote none.
+
+    Raises:
+        SetFault: it cannot be read, or used; the sentence says what to write instead.
+    """
+    path = Path(path).absolute()
+    try:
+        text = path.read_bytes().decode("utf-8-sig")
+    except FileNotFoundError:
+        raise SetFault(
+            f"There is no {path.name} in {path.parent}. Put one there, or check the folder."
+        ) from None
+    except UnicodeDecodeError:
+        raise SetFault(f"{path} isn't plain text. Save it again as UTF-8.") from None
+    except OSError as error:
+        raise SetFault(f"{path} can't be read: {error.strerror or error}.") from error
+    return parse_set_file(text, path.parent.name, catalogue)
+
+
+def parse_set_file(text: str, name: str, catalogue: int | None = None) -> Assigned:
+    """The set that a file's text says, under this name; raises as `read_set_file` does."""
+    found = read_table(_tables(text))
+    plan = {key: found.pop(key) for key in ("chapters", "families", "level", "units", "count")}
+    if not plan["chapters"] and not plan["families"]:
+        raise SetFault(f'{SET_FILE}: nothing is chosen. Write chapters = ["horsepower"].')
+    of = found.pop("catalogue") or catalogue or since_of((*plan["chapters"], *plan["families"]))
+    plant, numbers, seed = found.pop("plant"), found.pop("numbers"), found.pop("draw")
+    work = _work({**plan, "catalogue": of}, numbers == EACH, seed, _plant(plant, plan["units"]))
+    credit = Credit(**read_table(found.pop("credit"), "credit"))
+    check_mistakes(work, credit.by_mistake)
+    return Assigned(name, found.pop("title") or name, work, credit=credit, **found)
+
+
+def _tables(text: str) -> dict:
+    """The text as data; a fault in it is told by its line."""
+    if len(text) > MOST:
+        raise SetFault(f"{SET_FILE} is {len(text):,} letters long. A set has up to {MOST:,}.")
+    try:
+        return tomllib.loads(text)
+    except RecursionError:
+        raise SetFault(f"{SET_FILE} has too many brackets in one another. {COMPARE}") from None
+    except ValueError as fault:
+        raise SetFault(_where(text, str(fault))) from None
+
+
+def _where(text: str, fault: str) -> str:
+    instead = next((says for kind, says in FAULTS.items() if kind in fault), COMPARE)
+    at = re.search(r"at line (\d+)", fault)
+    lines = text.split("\n")
+    if not at or int(at[1]) > len(lines):
+        return f"{SET_FILE} can't be read. {instead}"
+    line = got(lines[int(at[1]) - 1].strip())
+    return f"{SET_FILE}: line {at[1]}, {line}, can't be read. {instead}"
+
+
+def _plant(found: dict | None, units: str) -> Plant | None:
+    """The plant, whose ranges are in the set's units unless it says other ones."""
+    if found is None:
+        return None
+    try:
+        return plant_of({"units": units, **found})
+    except SolverError as fault:
+        raise SetFault(f"{SET_FILE}: {fault}") from None
+
+
+def _work(plan: dict, each: bool, seed: int, plant: Plant | None) -> WorkSet:
+    try:
+        return set_of(**plan, each=each, seed=seed, plant=plant)
+    except SolverError as fault:
+        raise SetFault(f"{SET_FILE}: {fault}") from None
+
+
+def toml_of(assigned: Assigned) -> str:
+    """The text of a set's file.
+
+    >>> from .set_file import parse_set_file
+    >>> week = parse_set_file('draw = 48213\\nchapters = ["head"]', "week-3")
+    >>> parse_set_file(toml_of(week), "week-3") == week
+    True
+    """
+    work, credit = assigned.work, assigned.credit
+    top = {
+        "title": assigned.title,
+        **chosen_names(work.families, work.catalogue),
+        "level": work.level,
+        "units": work.units,
+        "count": work.count,
+        "numbers": EACH if work.each else SAME,
+        "draw": work.seed,
+        "catalogue": work.catalogue,
+        "points": assigned.points,
+        "tries": assigned.tries,
+        "counts": assigned.counts,
+        "due": assigned.due,
+        "late": assigned.late,
+    }
+    shares = credit._asdict()
+    by_mistake = shares.pop("by_mistake")
+    return "\n".join(
+        [
+            *_lines(top),
+            "\n[credit]",
+            *_lines(shares),
+            *(["\n[credit.by_mistake]", *_lines(by_mistake)] if by_mistake else []),
+            *(_plant_lines(work.plant) if work.plant else []),
+            "",
+        ]
+    )
+
+
+def chosen_names(families: Iterable[str], catalogue: int = CATALOGUE) -> dict[str, list[str]]:
+    """Whole chapters of a catalogue by their names; the families that are left over by theirs."""
+    chosen, kinds = set(families), kinds_at(catalogue)
+    members = {c: {k.name for k in kinds if k.chapter == c} for c in chapters_at(catalogue)}
+    chapters = [chapter for chapter, names in members.items() if names <= chosen]
+    left = chosen.difference(*(members[chapter] for chapter in chapters))
+    named = {"chapters": chapters, "families": [k.name for k in kinds if k.name in left]}
+    return {key: names for key, names in named.items() if names}
+
+
+def _lines(values: Mapping[str, Any]) -> list[str]:
+    """A line for each value; what is empty is left out, as reading takes it so."""
+    said = {name: value for name, value in values.items() if value not in (None, [], {})}
+    return [f"{_key(name)} = {_value(value)}" for name, value in said.items()]
+
+
+def _key(name: str) -> str:
+    return name if name.isascii() and name.isidentifier() else _text(name)
+
+
+def _value(value: Any) -> str:
+    if isinstance(value, str):
+        return _text(value)
+    if isinstance(value, list | tuple):
+        return f"[{', '.join(map(_value, value))}]"
+    if isinstance(value, Mapping):
+        return f"{{ {', '.join(_lines(value))} }}"
+    if isinstance(value, datetime):
+        return value.isoformat()
+    whole = isinstance(value, float) and value.is_integer() and value < 1e15
+    return repr(int(value) if whole else value)
+
+
+def _text(text: str) -> str:
+    """JSON writes a string as TOML does, but for one control character."""
+    return json.dumps(text, ensure_ascii=False).replace("\x7f", "\\u007f")
+
+
+def _plant_lines(plant: Plant) -> list[str]:
+    table = table_of(plant)
+    pumps = table.pop("pumps")
+    lines = ["\n[plant]", *_lines(table)]
+    for pump in pumps:
+        lines += ["\n[[plant.pumps]]", *_lines(pump)]
+    return lines
