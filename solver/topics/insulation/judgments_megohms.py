@@ -14,7 +14,7 @@ from solver.topics.limits import (
 )
 from solver.units.show import exact, figures, with_unit
 
-from .scenes import CAUTION, RATED, TESTED, brought_to, judged, reading_at, two_years, worked
+from .scenes import CAUTION, CHAPTER, RATED, TESTED, brought_to, reading_at, two_years, worked
 
 __all__ = ["LEAST", "TREND"]
 
@@ -68,7 +68,7 @@ def judge_below(values: Mapping[str, float], units: str, draw: Draw) -> Judgemen
 
 
 LEAST = (
-    judged(
+    CHAPTER.judged(
         "insulation_limit",
         "GL",
         "A reading against the minimum",
@@ -111,7 +111,7 @@ LEAST = (
             find=("insulation_at_40",),
         ),
     ),
-    judged(
+    CHAPTER.judged(
         "which_is_below",
         "GN",
         "Which winding reads too low",
@@ -203,7 +203,7 @@ def judge_two(values: Mapping[str, float], units: str, draw: Draw) -> Judgement 
 
 
 TREND = (
-    judged(
+    CHAPTER.judged(
         "insulation_trend",
         "GY",
         "What the years tell you",

@@ -4,12 +4,11 @@ from collections.abc import Mapping
 
 from solver.engine.draw import Draw
 from solver.engine.family import Judge, Judgement, Level, Option
-from solver.topics.drawn.readings import noted
+from solver.topics.drawn.readings import noted, only, shown
 from solver.topics.limits import ABSORPTION, INDEX_CEILING, POLARIZATION, against, too_near
 from solver.units.show import exact, figures, with_unit
-from solver.vocabulary import quantity_named
 
-from .scenes import CAUTION, TESTED, judged, within_one_test, worked
+from .scenes import CAUTION, CHAPTER, TESTED, within_one_test, worked
 
 __all__ = ["RATIOS"]
 
@@ -44,20 +43,19 @@ def judge_minute(first: str, last: str, rule: str) -> Judge:
     """Whether a winding's ohms fall, stay or rise between readings of ohms, or of leakage."""
 
     def judge(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
-        read = {name: values[name] for name in (first, last)}
+        read = only(values, first, last)
         change = worked(read, "absorption_ratio", units)
         spans = zip(MINUTE, (FALLS, STEADY, RISES), strict=True)
         here = [kind for kind, (low, high) in spans if low * 0.97 < change < high * 1.03]
         if len(here) != 1:
             return None
-        unit = quantity_named(first).unit(units)
-        shown = [with_unit(exact(value), unit) for value in read.values()]
+        said = [shown(name, value, units) for name, value in read.items()]
         options = {
             kind: Option(kind, text, right if kind == here[0] else MINUTE[here[0]][2])
             for kind, (text, right, _) in MINUTE.items()
         }
         found = options.pop(here[0])
-        return Judgement(rule, " then ".join(shown), found, tuple(options.values()))
+        return Judgement(rule, " then ".join(said), found, tuple(options.values()))
 
     return judge
 
@@ -109,7 +107,7 @@ any_ratio = within_one_test(((1.5, 3),), ((0.72, 0.94), (1.04, 1.21), (1.42, 1.7
 any_minute = within_one_test(((1.5, 3),), (FALLS, STEADY, RISES))
 
 RATIOS = (
-    judged(
+    CHAPTER.judged(
         "minute_reading",
         "GS",
         "Falling, steady or rising",
@@ -127,7 +125,7 @@ RATIOS = (
             judge=judge_minute("leakage_30s", "leakage_1min", "more leakage means less resistance"),
         ),
     ),
-    judged(
+    CHAPTER.judged(
         "ratio_limit",
         "GJ",
         "Judging a dielectric absorption ratio",
@@ -155,7 +153,7 @@ RATIOS = (
             find=("absorption_ratio",),
         ),
     ),
-    judged(
+    CHAPTER.judged(
         "index_limit",
         "GI",
         "Judging a polarization index",

@@ -8,7 +8,7 @@ from solver.topics.limits import TIME_ON_GROUND, against
 from solver.topics.tables import table_rows
 from solver.units.show import exact, with_unit
 
-from .scenes import CAUTION, RATED, judged, rated, worked
+from .scenes import CAUTION, CHAPTER, RATED, rated, worked
 
 __all__ = ["GROUND", "VOLTS"]
 
@@ -119,7 +119,7 @@ def low_rated(draw: Draw, units: str) -> dict[str, float]:
 
 
 VOLTS = (
-    judged(
+    CHAPTER.judged(
         "test_volts",
         "GV",
         "Test voltage for a rating",
@@ -171,7 +171,7 @@ HELD = (
 )  # fmt: skip
 
 GROUND = (
-    judged(
+    CHAPTER.judged(
         "time_on_ground",
         "GD",
         "How long a winding stays grounded",

@@ -9,7 +9,7 @@ from solver.topics.drawn.readings import noted
 from solver.topics.limits import FORM_OHMS, RANDOM_OHMS, too_near
 from solver.units.show import exact, figures, with_unit
 
-from .scenes import OHMS, TESTED, judged, windings
+from .scenes import CHAPTER, OHMS, TESTED, windings
 
 __all__ = ["OHMS_LIMIT", "WINDING_FAULTS", "between_leads"]
 
@@ -47,7 +47,7 @@ def judge_limit(values: Mapping[str, float], units: str, draw: Draw) -> Judgemen
 
 
 OHMS_LIMIT = (
-    judged(
+    CHAPTER.judged(
         "resistance_limit",
         "GX",
         "Winding resistance: accept it or not",
@@ -228,7 +228,7 @@ def judge_named(*faults: str) -> Judge:
 
 
 WINDING_FAULTS = (
-    judged(
+    CHAPTER.judged(
         "fault_readings",
         "GF",
         "What an open or shorted phase reads",
@@ -246,7 +246,7 @@ WINDING_FAULTS = (
             judge=judge_readings("delta"),
         ),
     ),
-    judged(
+    CHAPTER.judged(
         "fault_named",
         "GH",
         "Three readings, and the fault behind them",

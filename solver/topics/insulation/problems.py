@@ -11,12 +11,12 @@ from .judgments_readings import RATIOS
 from .judgments_test import GROUND, VOLTS
 from .judgments_windings import OHMS_LIMIT, WINDING_FAULTS
 from .scenes import (
+    CHAPTER,
     LIKELY,
     OHMS,
     TESTED,
     at_40,
     brought_to,
-    numeric,
     rated,
     two_years,
     windings,
@@ -32,7 +32,7 @@ EARLIER = (
 NOW = "Today it reads {insulation} with the winding at {winding_temperature}. "
 
 AT_40 = (
-    numeric(
+    CHAPTER.numeric(
         "insulation_at_40",
         "GC",
         "A reading corrected to 40 °C",
@@ -57,7 +57,7 @@ AT_40 = (
             scene=any_temperature,
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "insulation_reading",
         "GR",
         "What the megohmmeter reads",
@@ -75,7 +75,7 @@ AT_40 = (
             scene=any_temperature,
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "least_insulation",
         "GM",
         "Minimum resistance for an older winding",
@@ -95,7 +95,7 @@ AT_40 = (
 )
 
 ONE_TEST = (
-    numeric(
+    CHAPTER.numeric(
         "absorption_ratio",
         "GA",
         "Dielectric absorption ratio",
@@ -118,7 +118,7 @@ ONE_TEST = (
             "{leakage_1min} after 1 min. What is the dielectric absorption ratio (DAR)?",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "polarization_index",
         "GP",
         "Polarization index",
@@ -143,7 +143,7 @@ ONE_TEST = (
 )
 
 OVER_YEARS = (
-    numeric(
+    CHAPTER.numeric(
         "insulation_kept",
         "GK",
         "Insulation, this year and last",
@@ -173,7 +173,7 @@ OVER_YEARS = (
 )
 
 BALANCE = (
-    numeric(
+    CHAPTER.numeric(
         "resistance_unbalance",
         "GB",
         "Unbalance of the winding resistances",

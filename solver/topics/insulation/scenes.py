@@ -4,21 +4,21 @@ The scenes draw megohms, temperatures and ohms that a motor could show, in those
 """
 
 from solver.engine.draw import Draw
-from solver.engine.family import Family, Judge, Level, Scene
+from solver.engine.family import Scene
+from solver.topics.chapter import Chapter
 from solver.topics.drawn.legs import offsets
 from solver.topics.drawn.readings import by, noted
 from solver.topics.formulas import INSULATION, NAMEPLATE
 
 __all__ = [
     "CAUTION",
+    "CHAPTER",
     "LIKELY",
     "OHMS",
     "RATED",
     "TESTED",
     "at_40",
     "brought_to",
-    "judged",
-    "numeric",
     "rated",
     "reading_at",
     "two_years",
@@ -27,8 +27,8 @@ __all__ = [
     "worked",
 ]
 
-FORMULAS = (*INSULATION, *NAMEPLATE)
-worked = by(FORMULAS)
+CHAPTER = Chapter("insulation", (*INSULATION, *NAMEPLATE))
+worked = by(CHAPTER.formulas)
 
 TESTED = (
     "A qualified person has isolated {place}, verified that it is dead, and disconnected any "
@@ -45,16 +45,6 @@ TENS = (10, 20, 30, 50, 60)
 COOL, WARM = (6, 33), (47, 66)
 Range = tuple[float, float]
 LIKELY: tuple[Range, ...] = ((8, 40), (40, 300), (300, 1500))
-
-
-def numeric(name: str, tag: str, title: str, asked: str, scene: Scene, *levels: Level) -> Family:
-    """A family of the chapter that asks for a number."""
-    return Family(name, tag, "insulation", title, asked, levels, scene, FORMULAS)
-
-
-def judged(name: str, tag: str, title: str, judge: Judge, scene: Scene, *levels: Level) -> Family:
-    """A family of the chapter that asks for a choice."""
-    return Family(name, tag, "insulation", title, "choice", levels, scene, FORMULAS, judge)
 
 
 def reading_at(at_40: float, temperature: float, units: str) -> float:

@@ -4,18 +4,17 @@ from collections.abc import Mapping
 
 from solver.engine.draw import Draw
 from solver.engine.family import Judgement, Level, Option
-from solver.topics.drawn.readings import by, noted
+from solver.topics.drawn.readings import noted
 from solver.topics.limits import OVERLOAD_SETTING, against, too_near
 from solver.topics.tables import named_rows
 from solver.units.show import exact, figures, with_unit
 
 from .formulas import code_letter
 from .formulas_running import ROOT_THREE
-from .scenes import FORMULAS, judged, nameplate, starting
+from .scenes import CHAPTER, nameplate, starting, worked
 
 __all__ = ["CODE_LETTER", "OVERLOAD", "TABLE_USE"]
 
-worked = by(FORMULAS)
 CODE = "Your local code and a licensed electrician have the last word."
 ROWS = 5  # rows of the table of code letters that a question shows
 
@@ -34,7 +33,7 @@ def overloaded_at(draw: Draw, units: str) -> dict[str, float]:
 
 
 OVERLOAD = (
-    judged(
+    CHAPTER.judged(
         "overload_setting",
         "NB",
         "An overload setting: allowed or not",
@@ -146,7 +145,7 @@ def judge_share(values: Mapping[str, float], units: str, draw: Draw) -> Judgemen
 
 
 TABLE_USE = (
-    judged(
+    CHAPTER.judged(
         "table_or_nameplate",
         "NN",
         "The table or the nameplate",
@@ -204,7 +203,7 @@ def judge_letter(values: Mapping[str, float], units: str, draw: Draw) -> Judgeme
 
 
 CODE_LETTER = (
-    judged(
+    CHAPTER.judged(
         "code_letter",
         "NH",
         "The code letter for starting",

@@ -5,14 +5,12 @@ from collections.abc import Mapping
 from solver.engine.draw import Draw
 from solver.engine.family import Judgement, Level, Option, Scene
 from solver.topics.drawn.legs import AMPS
-from solver.topics.drawn.readings import by, noted
+from solver.topics.drawn.readings import noted, only
 from solver.topics.limits import LOAD_BY_AMPS, SERVICE_LOAD, against
 
-from .scenes import FORMULAS, LEGS_READ, LIVE, READ, judged, off_volts, running
+from .scenes import CHAPTER, LEGS_READ, LIVE, READ, off_volts, running, worked
 
 __all__ = ["FROM_AMPS", "SERVICE"]
-
-worked = by(FORMULAS)
 
 
 def listed(names: list[str]) -> str:
@@ -22,7 +20,7 @@ def listed(names: list[str]) -> str:
 
 def judge_names(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
     """Three readings without names: kVA is the largest, and kW is kVA times the power factor."""
-    read = {name: values[name] for name in ("apparent_power", "power_factor")}
+    read = only(values, "apparent_power", "power_factor")
     factor, kva = read["power_factor"], read["apparent_power"]
     kilowatts, kvar = (worked(read, name, units) for name in ("input_power", "reactive_power"))
     if kilowatts < 1.08 * kvar:
@@ -73,7 +71,7 @@ def drawn_at(*shares: tuple[float, float]) -> Scene:
 
 
 FROM_AMPS = (
-    judged(
+    CHAPTER.judged(
         "names_of_powers",
         "NJ",
         "Which reading is kVA, kW or kvar",
@@ -89,7 +87,7 @@ FROM_AMPS = (
             find=("apparent_power",),
         ),
     ),
-    judged(
+    CHAPTER.judged(
         "load_method",
         "NU",
         "What amps can tell you about the load",
@@ -141,7 +139,7 @@ def loaded(draw: Draw, units: str) -> dict[str, float]:
 
 
 SERVICE = (
-    judged(
+    CHAPTER.judged(
         "service_load",
         "NV",
         "Load against the service factor",

@@ -4,14 +4,12 @@ from collections.abc import Mapping
 
 from solver.engine.draw import Draw
 from solver.engine.family import Judge, Judgement, Level, Option, Scene
-from solver.topics.drawn.readings import by
+from solver.topics.drawn.readings import only
 from solver.units.show import exact, figures, with_unit
 
-from .scenes import FORMULAS, LIVE, judged, speeds
+from .scenes import CHAPTER, LIVE, speeds, worked
 
 __all__ = ["FROM_SPEED"]
-
-worked = by(FORMULAS)
 
 
 def judge_poles(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
@@ -81,7 +79,7 @@ def judge_slip(*kinds: tuple[str, str]) -> Judge:
     """What the slip tells, from these answers to choose."""
 
     def judge(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
-        read = {f"{of}_speed": values[f"{of}_speed"] for of in ("synchronous", "rated", "running")}
+        read = only(values, "synchronous_speed", "rated_speed", "running_speed")
         share = worked(read, "load_by_slip", units) / 100
         fitting = [kind for kind, (low, high) in SLIPS.items() if low - 0.1 < share < high + 0.1]
         if len(fitting) != 1:
@@ -103,7 +101,7 @@ def judge_slip(*kinds: tuple[str, str]) -> Judge:
 
 
 FROM_SPEED = (
-    judged(
+    CHAPTER.judged(
         "pole_count",
         "NZ",
         "How many poles the motor has",
@@ -120,7 +118,7 @@ FROM_SPEED = (
             "supply is {frequency}. How many poles does the motor have?",
         ),
     ),
-    judged(
+    CHAPTER.judged(
         "slip_tells",
         "NE",
         "What the slip tells you",

@@ -11,10 +11,10 @@ from .judgments import CODE_LETTER, OVERLOAD, TABLE_USE
 from .judgments_running import FROM_AMPS, SERVICE
 from .judgments_speed import FROM_SPEED
 from .scenes import (
+    CHAPTER,
     LEGS_READ,
     READ,
     nameplate,
-    numeric,
     off_volts,
     on_a_drive,
     running,
@@ -38,7 +38,7 @@ PLATE = "The nameplate of {place} shows full-load amps (FLA) of {full_load_amps}
 WITH_FACTOR = f"{PLATE} and a service factor (SF) of {{service_factor}}. "
 
 POWERS = (
-    numeric(
+    CHAPTER.numeric(
         "apparent_power",
         "NA",
         "Apparent power, in kVA",
@@ -52,7 +52,7 @@ POWERS = (
             "What is the apparent power, in kVA?",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "three_phase_kilowatts",
         "NK",
         "Kilowatts of a three-phase motor",
@@ -74,7 +74,7 @@ POWERS = (
             "What is the input power, in kilowatts?",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "amps_from_power",
         "NL",
         "Amps from power",
@@ -97,7 +97,7 @@ POWERS = (
             "{line_volts} line to line. How many amps does each leg carry?",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "power_factor",
         "NF",
         "Power factor",
@@ -118,7 +118,7 @@ POWERS = (
             "{motor_efficiency}. What is the power factor, as a decimal?",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "reactive_power",
         "NQ",
         "Reactive power, in kvar",
@@ -139,7 +139,7 @@ POWERS = (
             f"{READ} The meter shows {{input_power}}. How many kvar does it draw?",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "capacitor_kvar",
         "NC",
         "Capacitor kvar to correct the power factor",
@@ -165,7 +165,7 @@ POWERS = (
 )
 
 LOADS = (
-    numeric(
+    CHAPTER.numeric(
         "motor_load",
         "NM",
         "Motor load from kilowatts, volts and amps",
@@ -189,7 +189,7 @@ LOADS = (
             "What percent of its nameplate rating is it carrying?",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "load_by_amps",
         "NI",
         "Motor load from amps and volts",
@@ -209,7 +209,7 @@ LOADS = (
 )
 
 SPEEDS = (
-    numeric(
+    CHAPTER.numeric(
         "synchronous_speed",
         "NY",
         "Synchronous speed",
@@ -227,7 +227,7 @@ SPEEDS = (
             scene=on_a_drive,
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "slip",
         "NP",
         "Slip, in percent",
@@ -244,7 +244,7 @@ SPEEDS = (
             "{running_speed} at the shaft. What is the slip, in percent?",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "running_speed",
         "NR",
         "Running speed from slip",
@@ -269,7 +269,7 @@ SPEEDS = (
             scene=on_a_drive,
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "load_by_slip",
         "NG",
         "Motor load from slip",
@@ -291,7 +291,7 @@ SPEEDS = (
 )
 
 LIMITS = (
-    numeric(
+    CHAPTER.numeric(
         "nameplate_share",
         "NT",
         "Nameplate amps against the table",
@@ -308,7 +308,7 @@ LIMITS = (
             "What percent of the table amps are the nameplate amps?",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "overload_limit",
         "NO",
         "The highest overload setting",
@@ -336,7 +336,7 @@ LIMITS = (
             "What is the highest setting, in amps?",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "raised_limit",
         "NX",
         "The overload setting for a motor that won't start",
@@ -357,7 +357,7 @@ LIMITS = (
 )
 
 START = (
-    numeric(
+    CHAPTER.numeric(
         "starting_kva",
         "NW",
         "Starting kVA",
@@ -374,7 +374,7 @@ START = (
             "How many kVA does it take to start?",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "locked_rotor_amps",
         "ND",
         "Locked-rotor amps",

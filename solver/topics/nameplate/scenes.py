@@ -7,9 +7,9 @@ slips are common practice, no source.
 from math import sqrt
 
 from solver.engine.draw import Draw
-from solver.engine.family import Family, Judge, Level, Scene
+from solver.topics.chapter import Chapter
 from solver.topics.drawn.legs import three
-from solver.topics.drawn.readings import in_horsepower, in_kilowatts, noted
+from solver.topics.drawn.readings import by, in_horsepower, in_kilowatts, noted
 from solver.topics.formulas import COST, NAMEPLATE, POWER
 from solver.topics.tables import Motor, motors
 
@@ -17,22 +17,22 @@ from .formulas import full_load_amps
 from .formulas_running import ROOT_THREE
 
 __all__ = [
-    "FORMULAS",
+    "CHAPTER",
     "LEGS_READ",
     "LIVE",
     "READ",
-    "judged",
     "nameplate",
-    "numeric",
     "off_volts",
     "on_a_drive",
     "running",
     "slipping",
     "speeds",
     "starting",
+    "worked",
 ]
 
-FORMULAS = (*POWER, *COST, *NAMEPLATE)
+CHAPTER = Chapter("nameplate", (*POWER, *COST, *NAMEPLATE))
+worked = by(CHAPTER.formulas)
 LIVE = "Only a qualified person takes readings on live parts."
 READ = "A qualified person reads {line_volts} line to line at {place} and {line_amps} on each leg."
 LEGS_READ = (
@@ -49,16 +49,6 @@ OFF_VOLTS = {"us": ((428, 441), (480, 496)), "si": ((370, 383), (416, 428))}
 LINE_FREQUENCY = {"us": 60.0, "si": 50.0}
 SERVICE_FACTORS = (1.0, 1.15)
 LEAST_AMPS, MOST_AMPS = 6, 230
-
-
-def numeric(name: str, tag: str, title: str, asked: str, scene: Scene, *levels: Level) -> Family:
-    """A family of the chapter that asks for a number."""
-    return Family(name, tag, "nameplate", title, asked, levels, scene, FORMULAS)
-
-
-def judged(name: str, tag: str, title: str, judge: Judge, scene: Scene, *levels: Level) -> Family:
-    """A family of the chapter that asks for a choice."""
-    return Family(name, tag, "nameplate", title, "choice", levels, scene, FORMULAS, judge)
 
 
 def motor_on(draw: Draw, units: str) -> tuple[Motor, float, float, float]:
