@@ -3,10 +3,7 @@
 from collections.abc import Mapping
 
 from solver.engine.draw import Draw
-from solver.engine.family import Family, Judge, Judgement, Level, Option, Scene
-from solver.topics.drawn.legs import AMPS, GRAPH, LEGS_READ, POINTS, VOLTS, VOLTS_READ, Ranges, legs
-from solver.topics.drawn.readings import by, noted
-from solver.topics.formulas import BALANCE as FORMULAS
+from solver.engine.family import Judgement, Level, Option
 from solver.topics.limits import (
     CURRENT_UNBALANCE,
     DERATED,
@@ -17,11 +14,22 @@ from solver.topics.limits import (
 )
 from solver.units.show import figures, with_unit
 
+from .scenes import (
+    AMPS,
+    CHAPTER,
+    GRAPH,
+    LEGS_READ,
+    METHOD,
+    POINTS,
+    VOLTS,
+    VOLTS_READ,
+    Ranges,
+    legs,
+    loaded,
+)
+
 __all__ = ["AMPS_CHECK", "CURRENT_LIMITS", "DERATED_LOAD", "VOLTAGE_LIMITS"]
 
-worked = by(FORMULAS)
-
-METHOD = "the largest deviation from the average, divided by the average"
 RULE = "A common rule: up to 5% is good, up to 10% is acceptable."
 
 
@@ -54,22 +62,7 @@ def judge_manual(values: Mapping[str, float], units: str, draw: Draw) -> Judgeme
     )
 
 
-def loaded(draw: Draw, units: str) -> dict[str, float]:
-    """A shaft load within the derated power, over it, or over the nameplate itself."""
-    values = legs(Ranges(volts=((2.5, 4.7),)))(draw, units)
-    read = {name: values[name] for name in ("volts_average", "volts_deviation")}
-    share = worked(read, "derating", units) / 100
-    zones = ((0.72 * share, 0.96 * share), (1.025 * share, 0.98), (1.03, 1.1))
-    load = values["motor_size"] * draw.between(*draw.pick(zones))
-    return values | {"brake_power": noted(load)}
-
-
-def judged(name: str, tag: str, title: str, judge: Judge, scene: Scene, *levels: Level) -> Family:
-    """A family of the chapter that asks for a choice."""
-    return Family(name, tag, "balance", title, "choice", levels, scene, FORMULAS, judge)
-
-
-CURRENT_LIMITS = judged(
+CURRENT_LIMITS = CHAPTER.judged(
     "current_limits",
     "UL",
     "Current unbalance: accept it or not",
@@ -111,7 +104,7 @@ CURRENT_LIMITS = judged(
     ),
 )
 
-VOLTAGE_LIMITS = judged(
+VOLTAGE_LIMITS = CHAPTER.judged(
     "voltage_limits",
     "VL",
     "Voltage unbalance: run, derate or stop",
@@ -148,7 +141,7 @@ VOLTAGE_LIMITS = judged(
     ),
 )
 
-DERATED_LOAD = judged(
+DERATED_LOAD = CHAPTER.judged(
     "derated_load",
     "DL",
     "Load on unbalanced volts: carry it or not",
@@ -188,7 +181,7 @@ DERATED_LOAD = judged(
     ),
 )
 
-AMPS_CHECK = judged(
+AMPS_CHECK = CHAPTER.judged(
     "amps_check",
     "AC",
     "Amps against the nameplate",

@@ -7,11 +7,11 @@ splice (pump makers' manuals).
 from collections.abc import Mapping
 
 from solver.engine.draw import Draw
-from solver.engine.family import Family, Judge, Judgement, Level, Option
-from solver.topics.drawn.legs import AMPS, TURNS, both_causes, one_cause
+from solver.engine.family import Judge, Judgement, Level, Option
 from solver.topics.drawn.readings import nothing
-from solver.topics.formulas import BALANCE
 from solver.units.show import figures, with_unit
+
+from .scenes import AMPS, CHAPTER, TURNS, both_causes, one_cause
 
 __all__ = ["BEST_CONNECTION", "ROLLED_LEADS", "ROTATION"]
 
@@ -157,78 +157,61 @@ def judge_reversed(values: Mapping[str, float], units: str, draw: Draw) -> Judge
     )
 
 
-ROLLED_LEADS = Family(
+ROLLED_LEADS = CHAPTER.judged(
     "rolled_leads",
     "RL",
-    "balance",
     "Rolled leads: supply side or motor side",
-    "choice",
-    (
-        Level(
-            legs_of("") + legs_of("_2"),
-            f"{ROLLED}Where is the cause of the high leg?",
-            table=legs_of("") + legs_of("_2"),
-            judge=judge_cause(TURNS[:2]),
-        ),
-        Level(
-            tuple(name for turn in TURNS for name in legs_of(turn)),
-            f"{ROLLED}{ONCE_MORE}Where is the cause of the high leg?",
-            table=tuple(name for turn in TURNS for name in legs_of(turn)),
-        ),
-    ),
-    one_cause,
-    BALANCE,
     judge_cause(TURNS),
+    one_cause,
+    Level(
+        legs_of("") + legs_of("_2"),
+        f"{ROLLED}Where is the cause of the high leg?",
+        table=legs_of("") + legs_of("_2"),
+        judge=judge_cause(TURNS[:2]),
+    ),
+    Level(
+        tuple(name for turn in TURNS for name in legs_of(turn)),
+        f"{ROLLED}{ONCE_MORE}Where is the cause of the high leg?",
+        table=tuple(name for turn in TURNS for name in legs_of(turn)),
+    ),
 )
 
-BEST_CONNECTION = Family(
+BEST_CONNECTION = CHAPTER.judged(
     "best_connection",
     "RB",
-    "balance",
     "Rolled leads: which connection to keep",
-    "choice",
-    (
-        Level(
-            tuple(f"amps_{part}{turn}" for turn in TURNS for part in ("average", "deviation")),
-            f"{ROLLED}{ONCE_MORE}Which connection has the lowest current unbalance?",
-            find=tuple(f"current_unbalance{turn}" for turn in TURNS),
-            table=tuple(
-                f"amps_{part}{turn}" for turn in TURNS for part in ("average", "deviation")
-            ),
-        ),
-        Level(
-            tuple(name for turn in TURNS for name in legs_of(turn)),
-            f"{ROLLED}{ONCE_MORE}Going by the largest deviation from the average, which connection "
-            "has the lowest current unbalance?",
-            find=tuple(f"current_unbalance{turn}" for turn in TURNS),
-            table=tuple(name for turn in TURNS for name in legs_of(turn)),
-        ),
-    ),
-    both_causes,
-    BALANCE,
     judge_best,
+    both_causes,
+    Level(
+        tuple(f"amps_{part}{turn}" for turn in TURNS for part in ("average", "deviation")),
+        f"{ROLLED}{ONCE_MORE}Which connection has the lowest current unbalance?",
+        find=tuple(f"current_unbalance{turn}" for turn in TURNS),
+        table=tuple(f"amps_{part}{turn}" for turn in TURNS for part in ("average", "deviation")),
+    ),
+    Level(
+        tuple(name for turn in TURNS for name in legs_of(turn)),
+        f"{ROLLED}{ONCE_MORE}Going by the largest deviation from the average, which connection "
+        "has the lowest current unbalance?",
+        find=tuple(f"current_unbalance{turn}" for turn in TURNS),
+        table=tuple(name for turn in TURNS for name in legs_of(turn)),
+    ),
 )
 
-ROTATION = Family(
+ROTATION = CHAPTER.judged(
     "roll_rotation",
     "RR",
-    "balance",
     "Moving leads: what happens to the rotation",
-    "choice",
-    (
-        Level(
-            (),
-            f"The motor of {{place}} turns the right way with {connection((1, 2, 3))}. The leads "
-            "have to be moved. Which connection keeps the rotation?",
-        ),
-        Level(
-            (),
-            f"After a repair, the motor of {{place}} runs backward with {connection((1, 2, 3))}. "
-            "Which connection makes it run the right way?",
-            judge=judge_reversed,
-        ),
-    ),
-    nothing,
-    BALANCE,
     judge_kept,
+    nothing,
+    Level(
+        (),
+        f"The motor of {{place}} turns the right way with {connection((1, 2, 3))}. The leads "
+        "have to be moved. Which connection keeps the rotation?",
+    ),
+    Level(
+        (),
+        f"After a repair, the motor of {{place}} runs backward with {connection((1, 2, 3))}. "
+        "Which connection makes it run the right way?",
+        judge=judge_reversed,
+    ),
 )

@@ -4,29 +4,28 @@ The families here ask for a number; those where something is to be judged are in
 and `judgments_leads.py`. `BALANCE` has the whole chapter, in the order of teaching.
 """
 
-from solver.engine.family import Family, Level
-from solver.topics.drawn.legs import (
+from solver.engine.family import Level
+
+from .judgments import AMPS_CHECK, CURRENT_LIMITS, DERATED_LOAD, VOLTAGE_LIMITS
+from .judgments_leads import BEST_CONNECTION, ROLLED_LEADS, ROTATION
+from .scenes import (
     AMPS,
+    CHAPTER,
     GRAPH,
     LEGS_READ,
+    METHOD,
     POINTS,
-    USUAL,
     VOLTS,
     VOLTS_READ,
     Ranges,
     legs,
     stated,
 )
-from solver.topics.formulas import BALANCE as FORMULAS
-
-from .judgments import AMPS_CHECK, CURRENT_LIMITS, DERATED_LOAD, VOLTAGE_LIMITS
-from .judgments_leads import BEST_CONNECTION, ROLLED_LEADS, ROTATION
 
 __all__ = ["BALANCE"]
 
-METHOD = "Use the largest deviation from the average, divided by the average"
-ON_AMPS = f"{METHOD}: NEMA MG 1's voltage method, used on amps."
-ON_VOLTS = f"{METHOD}, as NEMA MG 1 does."
+ON_AMPS = f"Use {METHOD}: NEMA MG 1's voltage method, used on amps."
+ON_VOLTS = f"Use {METHOD}, as NEMA MG 1 does."
 FIELD = "Spread, a method used in the field, is highest minus lowest, divided by the average."
 HEATING = (
     "The extra rise, in percent, is about twice the unbalance squared: "
@@ -36,19 +35,13 @@ FULL_LOAD = "Nameplate full-load amps (FLA) are {full_load_amps}."
 # The middle reading is far from the average, so that leaving it out shows in the average.
 WIDE_APART = Ranges(amps=((6.5, 13),), middle=(0.38, 0.5))
 
-
-def numeric(
-    name: str, tag: str, title: str, asked: str, *levels: Level, ranges: Ranges = USUAL
-) -> Family:
-    return Family(name, tag, "balance", title, asked, levels, legs(ranges), FORMULAS)
-
-
 BALANCE = (
-    numeric(
+    CHAPTER.numeric(
         "amps_average",
         "UA",
         "Average amps of the three legs",
         "amps_average",
+        legs(WIDE_APART),
         Level(
             AMPS,
             f"{LEGS_READ} What is the average?",
@@ -60,13 +53,13 @@ BALANCE = (
             "It divides that by the average and gives {current_unbalance} current unbalance. "
             "What is the average of the three legs?",
         ),
-        ranges=WIDE_APART,
     ),
-    numeric(
+    CHAPTER.numeric(
         "amps_deviation",
         "UD",
         "Largest deviation from the average",
         "amps_deviation",
+        legs(),
         Level(
             (*AMPS, "amps_average"),
             f"{LEGS_READ} Their average is {{amps_average}}. "
@@ -81,11 +74,12 @@ BALANCE = (
             scene=stated("current_unbalance", 5, 6, 8, 10),
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "current_unbalance",
         "UC",
         "Current unbalance: largest deviation from the average",
         "current_unbalance",
+        legs(),
         Level(
             ("amps_average", "amps_deviation"),
             "The legs of {place} average {amps_average}. The largest deviation from the average "
@@ -97,11 +91,12 @@ BALANCE = (
             f"{LEGS_READ} {FULL_LOAD} {ON_AMPS} What is the current unbalance?",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "current_spread",
         "UH",
         "Current spread: highest minus lowest",
         "current_spread",
+        legs(),
         Level(
             (*AMPS, "amps_average"),
             f"{LEGS_READ} Their average is {{amps_average}}. {FIELD} What is the current spread?",
@@ -113,11 +108,12 @@ BALANCE = (
         ),
     ),
     CURRENT_LIMITS,
-    numeric(
+    CHAPTER.numeric(
         "voltage_unbalance",
         "VU",
         "Voltage unbalance by NEMA MG 1",
         "voltage_unbalance",
+        legs(),
         Level(
             ("volts_average", "volts_deviation"),
             "Line to line, {place} averages {volts_average}. The largest deviation from the "
@@ -126,11 +122,12 @@ BALANCE = (
         Level(VOLTS, f"{VOLTS_READ} {ON_VOLTS} What is the voltage unbalance?"),
     ),
     VOLTAGE_LIMITS,
-    numeric(
+    CHAPTER.numeric(
         "derated_power",
         "DP",
         "What a motor can carry on unbalanced volts",
         "derated_power",
+        legs(Ranges(volts=((2.3, 2.75), (3.3, 3.75), (4.3, 4.75)))),
         Level(
             ("motor_size", "voltage_unbalance"),
             "The motor of {place} is rated {motor_size}. The voltage unbalance is "
@@ -150,14 +147,14 @@ BALANCE = (
             "How much load can the motor carry?",
             table=POINTS,
         ),
-        ranges=Ranges(volts=((2.3, 2.75), (3.3, 3.75), (4.3, 4.75))),
     ),
     DERATED_LOAD,
-    numeric(
+    CHAPTER.numeric(
         "unbalanced_rise",
         "DR",
         "Temperature rise on unbalanced volts",
         "unbalanced_rise",
+        legs(),
         Level(
             ("balanced_rise", "voltage_unbalance"),
             "On balanced volts, the motor of {place} runs at {balanced_rise}. The voltage "
@@ -169,11 +166,12 @@ BALANCE = (
             "What is the temperature rise now?",
         ),
     ),
-    numeric(
+    CHAPTER.numeric(
         "load_amps",
         "AL",
         "Percent of full-load amps",
         "load_amps",
+        legs(Ranges(load=((0.7, 1.08),))),
         Level(
             ("amps_highest", "full_load_amps"),
             f"The highest leg of {{place}} draws {{amps_highest}}. {FULL_LOAD} "
@@ -188,13 +186,13 @@ BALANCE = (
             f"{LEGS_READ} {FULL_LOAD} The service factor (SF) is {{service_factor}}. "
             "What percent of full-load amps does the highest leg draw?",
         ),
-        ranges=Ranges(load=((0.7, 1.08),)),
     ),
-    numeric(
+    CHAPTER.numeric(
         "service_factor_amps",
         "AS",
         "Service-factor amps",
         "service_factor_amps",
+        legs(Ranges(load=((0.7, 0.97),))),
         Level(
             ("full_load_amps", "service_factor"),
             "The nameplate of {place} shows full-load amps (FLA) of {full_load_amps} and a service "
@@ -206,7 +204,6 @@ BALANCE = (
             "amps (FLA). The service factor (SF) is {service_factor}. "
             "What are the service-factor amps (SFA)?",
         ),
-        ranges=Ranges(load=((0.7, 0.97),)),
     ),
     AMPS_CHECK,
     ROLLED_LEADS,

@@ -3,6 +3,5 @@
 | file | what it has |
 |---|---|
 | `pumps.py` | a pump with its drive and its motor |
-| `legs.py` | a motor's three legs, as a meter shows them |
-| `readings.py` | a reading worked by formulas, noted as people note it, said with its unit |
+| `readings.py` | a reading worked by formulas, noted as people note it, said with its unit; three about an average |
 """

@@ -11,18 +11,26 @@ from solver.units.show import exact, with_unit
 from solver.vocabulary import quantity_named
 
 __all__ = [
+    "AMPS",
+    "Range",
     "Worked",
     "by",
+    "grid_of",
     "in_horsepower",
     "in_kilowatts",
     "noted",
     "nothing",
+    "offsets",
     "only",
     "round_flow",
     "shown",
+    "three",
 ]
 
+Range = tuple[float, float]
 Worked = Callable[[Mapping[str, float], str, str], float]
+
+AMPS = ("amps_a", "amps_b", "amps_c")
 
 
 def by(formulas: tuple[Formula, ...]) -> Worked:
@@ -95,3 +103,24 @@ def in_horsepower(power: float, units: str) -> float:
 def nothing(draw: Draw, units: str) -> dict[str, float]:
     """The scene of a problem whose judge draws everything itself, or that has no numbers."""
     return {}
+
+
+def grid_of(value: float) -> float:
+    """The step of a meter that shows three figures."""
+    return 0.01 if value < 10 else 0.1 if value < 100 else 1.0
+
+
+def offsets(draw: Draw, count: int, percent: float, middle: Range) -> tuple[int, int, int]:
+    """How far three readings lie from an average of `count` steps: the furthest one first."""
+    furthest = max(3, round(count * percent / 100))
+    near = min(max(1, round(furthest * draw.between(*middle))), furthest - 1)
+    return furthest, -near, near - furthest
+
+
+def three(draw: Draw, average: float, percent: float, middle: Range) -> tuple[list[float], float]:
+    """Three readings with this unbalance about an average, in any order, and the average."""
+    grid = grid_of(average * (1 + percent / 100))
+    count = round(average / grid)
+    side = draw.pick((1, -1))
+    away = draw.shuffled(offsets(draw, count, percent, middle))
+    return [round((count + side * steps) * grid, 2) for steps in away], round(count * grid, 2)

@@ -6,8 +6,7 @@ The scenes draw megohms, temperatures and ohms that a motor could show, in those
 from solver.engine.draw import Draw
 from solver.engine.family import Scene
 from solver.topics.chapter import Chapter
-from solver.topics.drawn.legs import offsets
-from solver.topics.drawn.readings import by, noted
+from solver.topics.drawn.readings import by, noted, offsets
 from solver.topics.formulas import INSULATION, NAMEPLATE
 
 __all__ = [

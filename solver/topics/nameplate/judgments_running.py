@@ -4,8 +4,7 @@ from collections.abc import Mapping
 
 from solver.engine.draw import Draw
 from solver.engine.family import Judgement, Level, Option, Scene
-from solver.topics.drawn.legs import AMPS
-from solver.topics.drawn.readings import noted, only
+from solver.topics.drawn.readings import AMPS, noted, only
 from solver.topics.limits import LOAD_BY_AMPS, SERVICE_LOAD, against
 
 from .scenes import CHAPTER, LEGS_READ, LIVE, READ, off_volts, running, worked

@@ -8,8 +8,7 @@ from math import sqrt
 
 from solver.engine.draw import Draw
 from solver.topics.chapter import Chapter
-from solver.topics.drawn.legs import three
-from solver.topics.drawn.readings import by, in_horsepower, in_kilowatts, noted
+from solver.topics.drawn.readings import by, in_horsepower, in_kilowatts, noted, three
 from solver.topics.formulas import COST, NAMEPLATE, POWER
 from solver.topics.tables import Motor, motors
 

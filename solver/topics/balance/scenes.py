@@ -1,50 +1,58 @@
-"""Motors on three legs that could exist: amps and volts by leg, as a meter shows them.
+"""What the problems share: a motor's three legs that could exist, and how a question puts them.
 
 Every scene gives each reading to three figures, about an average that has three figures too, so
-that rounding the average moves nothing. Ranges are common practice, no source; motors are from
-the published tables, their amps at other volts by the ratios of NEC Table 430.250.
+that rounding the average moves nothing. Amps are in A, volts in V, powers in hp or kW. Ranges are
+common practice, no source; motors are from the published tables, their amps at other volts by the
+ratios of NEC Table 430.250.
 """
 
 from typing import NamedTuple
 
 from solver.engine.draw import Draw
 from solver.engine.family import Scene
+from solver.topics.chapter import Chapter
+from solver.topics.drawn.readings import AMPS, Range, by, grid_of, noted, offsets, only, three
+from solver.topics.formulas import BALANCE
 from solver.topics.tables import Motor, motors, table_rows
-
-from .readings import noted
 
 __all__ = [
     "AMPS",
+    "CHAPTER",
     "GRAPH",
     "LEGS_READ",
+    "METHOD",
+    "POINTS",
     "TURNS",
-    "USUAL",
     "VOLTS",
     "VOLTS_READ",
     "Ranges",
     "both_causes",
     "legs",
+    "loaded",
     "one_cause",
     "stated",
 ]
 
-AMPS = ("amps_a", "amps_b", "amps_c")
+CHAPTER = Chapter("balance", BALANCE)
+worked = by(CHAPTER.formulas)
+METHOD = "the largest deviation from the average, divided by the average"
 VOLTS = ("volts_ab", "volts_bc", "volts_ca")
 UNBALANCE = {"amps": "current_unbalance", "volts": "voltage_unbalance"}
 TURNS = ("", "_2", "_3")  # as found, rolled once, rolled twice
-
 LEGS_READ = "A qualified person reads {amps_a}, {amps_b} and {amps_c} on the three legs of {place}."
+
 VOLTS_READ = (
     "A qualified person reads {volts_ab}, {volts_bc} and {volts_ca} line to line at {place}."
 )
+
 GRAPH = "The points of NEMA MG 1 Figure 14-1 are in the table. Between points, use a straight line."
+
 POINTS = tuple(
     (f"Allowed load at {row['unbalance']:g}% voltage unbalance", f"{row['derating']:g}% of rating")
     for row in table_rows("derating")
     if row["unbalance"]
 )
 
-Range = tuple[float, float]
 SUPPLY = {"us": (460, 460, 230, 208), "si": (400,)}
 AMPS_RATIO = {460: 1, 230: 2, 208: 2.2, 400: 1}
 SERVICE_FACTORS = {"us": (1.15, 1.15, 1.25), "si": (1.1, 1.15)}
@@ -65,27 +73,6 @@ class Ranges(NamedTuple):
     middle: Range = (0.2, 0.5)
     load: tuple[Range, ...] = ((0.7, 0.92),)
     even: bool = True
-
-
-def grid_of(value: float) -> float:
-    """The step of a meter that shows three figures."""
-    return 0.01 if value < 10 else 0.1 if value < 100 else 1.0
-
-
-def offsets(draw: Draw, count: int, percent: float, middle: Range) -> tuple[int, int, int]:
-    """How far three readings lie from an average of `count` steps: the furthest one first."""
-    furthest = max(3, round(count * percent / 100))
-    near = min(max(1, round(furthest * draw.between(*middle))), furthest - 1)
-    return furthest, -near, near - furthest
-
-
-def three(draw: Draw, average: float, percent: float, middle: Range) -> tuple[list[float], float]:
-    """Three readings with this unbalance about an average, in any order, and the average."""
-    grid = grid_of(average * (1 + percent / 100))
-    count = round(average / grid)
-    side = draw.pick((1, -1))
-    away = draw.shuffled(offsets(draw, count, percent, middle))
-    return [round((count + side * steps) * grid, 2) for steps in away], round(count * grid, 2)
 
 
 def nameplate(draw: Draw, units: str) -> tuple[Motor, float, float]:
@@ -202,3 +189,13 @@ def _nine(
         values[f"amps_average{turn}"] = round(average * grid, 2)
         values[f"amps_deviation{turn}"] = round(max(abs(s - average) for s in steps) * grid, 2)
     return values
+
+
+def loaded(draw: Draw, units: str) -> dict[str, float]:
+    """A shaft load within the derated power, over it, or over the nameplate itself."""
+    values = legs(Ranges(volts=((2.5, 4.7),)))(draw, units)
+    read = only(values, "volts_average", "volts_deviation")
+    share = worked(read, "derating", units) / 100
+    zones = ((0.72 * share, 0.96 * share), (1.025 * share, 0.98), (1.03, 1.1))
+    load = values["motor_size"] * draw.between(*draw.pick(zones))
+    return values | {"brake_power": noted(load)}
