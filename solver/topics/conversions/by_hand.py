@@ -1,7 +1,8 @@
 """Units for pump work, worked by hand in plain numbers; the tests hold answers to it.
 
-A cubic foot is 7.4805 gallons; water is 8.34 lb a gallon or 1,000 kg a cubic meter; a psi holds up
-2.31 ft of it and a kilopascal 0.102 m (common practice). The rest is what the units are.
+A cubic foot is 7.48 gallons, so 1 cfs is 448.8 gpm; 1 MGD is 694.4 gpm. Water is 8.34 lb a gallon
+or 1,000 kg a cubic meter; a psi holds up 2.31 ft of it and a kilopascal 0.102 m (common practice).
+The rest is what the units are.
 """
 
 from collections.abc import Callable, Mapping
@@ -15,8 +16,8 @@ FLOWS = {
     "us": {
         "flow": 1,
         "flow_per_hour": 1 / 60,
-        "flow_per_second": 60 * 7.4805,
-        "daily_flow": 1e6 / 1440,
+        "flow_per_second": 448.8,
+        "daily_flow": 694.4,
         "flow_per_day": 1 / 1440,
     },
     "si": {
@@ -33,7 +34,7 @@ POWERS = {
     "si": {"horsepower_rating": 0.746, "kilowatt_rating": 1, "shaft_work": 0.001},
 }
 PER_UNIT_OF_WATER = {"us": 8.34, "si": 1000}  # lb a gallon | kg a cubic meter
-PER_VOLUME = {"us": 7.4805, "si": 0.001}  # gallons in a cubic foot | cubic meters in a liter
+PER_VOLUME = {"us": 7.48, "si": 0.001}  # gallons in a cubic foot | cubic meters in a liter
 
 
 def changed(

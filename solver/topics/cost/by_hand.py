@@ -9,7 +9,7 @@ from solver.topics.horsepower.by_hand import KILOWATTS, Given, motor, share
 
 __all__ = ["BY_HAND"]
 
-VOLUME_IN_AN_HOUR = {"us": 1e6 / 60, "si": 1e6 / 3600}  # gpm, L/s
+VOLUME_IN_AN_HOUR = {"us": 16_667, "si": 277.8}  # gpm, L/s
 
 
 def kilowatts(given: Given, units: str) -> float:
