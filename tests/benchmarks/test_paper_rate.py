@@ -19,7 +19,7 @@ from workbook.trainer.on_paper.printed import pdf_of
 from workbook.trainer.on_paper.sheets import answers_csv, numbered, sheets_of
 from workbook.trainer.on_paper.typed import TypedFile
 from workbook.trainer.sets.set_file import Assigned
-from workbook.ui.typst_pdf import compiled
+from workbook.ui.printing import compiled
 
 WEEK = Assigned("week-3", "Week 3", set_of(chapters=CHAPTERS, count=10, seed=48213))
 MANY = 500

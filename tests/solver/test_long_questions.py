@@ -4,7 +4,7 @@ import pytest
 
 from solver import FAMILIES, draw
 from solver.render.text import case_json, case_text, question_rows
-from workbook.ui.fragments import question
+from workbook.practice import question_html
 from workbook.ui.printing import asked
 
 from .drawn import PROBLEMS, named
@@ -38,7 +38,7 @@ def test_the_whole_question_and_every_view_have_each_row(family, level, units):
     whole = case.question
     assert whole.startswith(case.lead)
     assert whole.endswith(".")
-    text, card = case_text(case, solution=False), question(case, case.choices)
+    text, card = case_text(case, solution=False), question_html(case, case.choices)
     sheet = asked(case, case.choices, table=False)
     assert whole == case_json(case)["question"]
     for label, value in case.table:

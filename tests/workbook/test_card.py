@@ -10,12 +10,12 @@ import pytest
 
 from solver import FAMILIES, BadCode, draw, family_named
 from workbook import page
+from workbook.practice import answer_label, chain_html
 from workbook.practice.card import Card
 from workbook.practice.practice import MIXED, Practice
 from workbook.ui.chapter import families_of
 from workbook.ui.controls import PAUSE, Panel, say
 from workbook.ui.entry import Entry, Gate
-from workbook.ui.fragments import answer_label, chain
 
 CHAPTERS = tuple(dict.fromkeys(family.chapter for family in FAMILIES))
 HORSEPOWER = families_of("horsepower")
@@ -223,7 +223,7 @@ def test_every_mistake_of_every_family_can_be_shown():
     for family in FAMILIES:
         case = draw(family, 3, "us", 2)
         for mistake in case.mistakes:
-            place = chain(case, mistake.id)
+            place = chain_html(case, mistake.id)
             assert place.count("look here") == (1 if len(case.steps) > 1 and place else 0)
 
 

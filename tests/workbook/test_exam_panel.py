@@ -17,10 +17,10 @@ from workbook.exam import printed
 from workbook.exam.panel import ExamPanel
 from workbook.exam.question import questions_of
 from workbook.exam.sitting import Sitting
-from workbook.exam.start import whole_number
 from workbook.log import NotKept
 from workbook.ui.chapter import formulas_of
-from workbook.ui.typst_pdf import CannotPrint
+from workbook.ui.entry import whole_number
+from workbook.ui.printing import CannotPrint
 
 PAPER = Paper(("horsepower", "balance"), 1, "us", 4, 10, True, 48214)
 QUESTIONS = questions_of(PAPER)

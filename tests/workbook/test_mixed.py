@@ -13,8 +13,8 @@ from workbook import page
 from workbook.practice.mixed import PROMISE, Kind, Mixed, Outcome, chances, owed
 from workbook.practice.mixed_card import MixedCard
 from workbook.practice.practice import Practice, alike
-from workbook.ui.contents import titles
 from workbook.ui.controls import PAUSE
+from workbook.ui.pages import titles
 
 TITLES = titles()
 BRAKE, BALANCE = family_named("brake_power"), family_named("current_unbalance")

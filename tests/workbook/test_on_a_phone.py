@@ -5,8 +5,8 @@ import pytest
 from solver import FAMILIES, draw
 from tests.workbook.group.members import WEDNESDAY
 from tests.workbook.on_a_phone import WIDTH, faults_on_a_phone
-from workbook.ui import fragments
-from workbook.ui.shown import css
+from workbook.practice import chain_html, problem_html, solution_html
+from workbook.ui.pieces import css
 
 pytestmark = pytest.mark.browser
 
@@ -56,8 +56,8 @@ def test_every_problem_and_its_worked_solution_fit_a_telephone(page):
 
 def _shown(case):
     """All that a card can show of a problem."""
-    chains = (fragments.chain(case, mistake.id) for mistake in case.mistakes[:1])
-    return f"{fragments.problem(case)}{fragments.solution(case)}{''.join(chains)}"
+    chains = (chain_html(case, mistake.id) for mistake in case.mistakes[:1])
+    return f"{problem_html(case)}{solution_html(case)}{''.join(chains)}"
 
 
 # The problems of which something ends to the right of where the panel's text may.

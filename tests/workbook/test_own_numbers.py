@@ -14,7 +14,7 @@ from workbook import page
 from workbook.practice.readings import label_with_unit, nearest, work_readings
 from workbook.ui.cautions import topics
 from workbook.ui.chapter import MOST_READINGS, asked_in, formulas_of, quantities_of
-from workbook.ui.contents import chapters
+from workbook.ui.pages import chapters
 
 CHAPTERS = ("horsepower", "efficiency", "cost", "balance", "units", "head", "nameplate")
 

@@ -15,7 +15,7 @@ from workbook.study import Study, words
 from workbook.study.facts import days_of, kinds, progress
 from workbook.study.panel import MOST, ProgressPanel
 from workbook.study.pictures import chapters_picture, days_picture
-from workbook.ui.contents import titles
+from workbook.ui.pages import titles
 
 NOW = datetime(2026, 11, 25, 19, tzinfo=UTC)  # a Wednesday
 NUMBER = count()
@@ -313,5 +313,5 @@ def test_what_could_not_be_saved_is_said_and_saved_by_looking_again(show, log):
 def test_a_log_that_cannot_be_read_is_said_and_the_page_still_opens(show, log):
     log.path.mkdir()
     panel = show()
-    assert "Your log couldn&#x27;t be read." in panel.said.value
+    assert "Your log couldn&#39;t be read." in panel.said.value
     assert "Your log is empty so far." in panel.top.value

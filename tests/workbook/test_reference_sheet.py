@@ -17,7 +17,7 @@ from workbook.reference.panel import ReferencePanel
 from workbook.reference.sheet import MOST_PAGES, TEMPLATE, NoChapter, sheet_of
 from workbook.reference.sheet_data import CONVERSIONS, laid_out
 from workbook.ui.chapter import formulas_of
-from workbook.ui.typst_pdf import CannotPrint
+from workbook.ui.printing import CannotPrint
 
 SYSTEMS = ["us", "si"]
 ALL = tuple(by_chapter())
@@ -164,7 +164,7 @@ def test_where_typst_is_missing_the_panel_says_what_to_type(monkeypatch):
         raise CannotPrint("A PDF needs the package typst, which isn't installed.")
 
     panel = ReferencePanel()
-    monkeypatch.setattr("workbook.ui.typst_pdf.needed", missing)
+    monkeypatch.setattr("workbook.ui.printing.needed", missing)
     sheet_of.cache_clear()
     panel.printing.make.click()
     assert "A PDF needs the package typst" in panel.printing.said.value

@@ -7,13 +7,12 @@ from typing import NamedTuple
 
 from solver import Unreadable
 from workbook.log import NotKept
+from workbook.ui.pieces import listed
 
 from .question import Question, said_of
 from .sitting import HandedIn, Sitting
 
-__all__ = ["Desk", "Told", "listed"]
-
-SHOWN = 12  # numbers named in a sentence
+__all__ = ["Desk", "Told"]
 
 
 class Told(NamedTuple):
@@ -131,18 +130,3 @@ class Desk:
             for one, many, what, numbers in kinds
             if numbers
         )
-
-
-def listed(numbers) -> str:
-    """Numbers of questions in words.
-
-    >>> listed([4]), listed([4, 7, 9])
-    ('4', '4, 7 and 9')
-    >>> listed(range(1, 20))
-    '1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12 and 7 more'
-    """
-    parts = [str(number) for number in numbers]
-    if len(parts) > SHOWN:
-        parts = [*parts[:SHOWN], f"{len(parts) - SHOWN} more"]
-    *first, last = parts
-    return f"{', '.join(first)} and {last}" if first else last

@@ -9,11 +9,10 @@ from solver.sets.paper import Paper
 from workbook.reference.formulas import by_chapter
 from workbook.reference.sheet import sheet_of
 from workbook.ui.cautions import caution_lines
+from workbook.ui.contents import titled
 from workbook.ui.controls import say
-from workbook.ui.printing import PAPER, UNITS, asked, solved
+from workbook.ui.printing import PAPER, UNITS, asked, compiled, pictures, solved
 from workbook.ui.saving import link
-from workbook.ui.ticks import titled
-from workbook.ui.typst_pdf import compiled
 
 from .question import check_askable, questions_of
 from .result import answer_of
@@ -30,7 +29,7 @@ def pdf_of(paper: Paper) -> bytes:
 
 def pictures_of(paper: Paper, dots: float = 96) -> list[bytes]:
     """The pages as PNG pictures."""
-    return compiled(TEMPLATE, printed(paper), "png", dots)
+    return pictures(TEMPLATE, printed(paper), dots)
 
 
 def printed(paper: Paper) -> dict[str, Any]:

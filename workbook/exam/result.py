@@ -3,11 +3,11 @@
 from html import escape
 
 from solver.units.show import figures, with_unit
-from workbook.ui import fragments
-from workbook.ui.ticks import titled
+from workbook.practice import question_html, worked_html
+from workbook.ui.contents import titled
+from workbook.ui.pieces import listed
 
 from .clock import duration
-from .desk import listed
 from .outcome import Outcome
 from .question import Marked, Question, said_of
 
@@ -115,12 +115,12 @@ def _question(outcome: Outcome, mark: Marked) -> str:
     if asked.why:
         return _to_open(outcome, mark, f"<p>{escape(asked.why)}</p>")
     says = mark.verdict.says if _state(outcome, mark) in ("wrong", "unread") else ""
-    shown = fragments.question(asked.case, [choice.text for choice in asked.choices])
+    shown = question_html(asked.case, [choice.text for choice in asked.choices])
     return _to_open(
         outcome,
         mark,
         f"{shown}<p><b>The answer is {escape(answer_of(asked))}.</b> {escape(says)}</p>"
-        f"{fragments.worked(asked.case)}"
+        f"{worked_html(asked.case)}"
         f'<p class="w2w-about">Code of this problem: {escape(asked.case.code)}</p>',
     )
 

@@ -7,11 +7,10 @@ from ipywidgets import HTML, Box, HTMLMath, VBox
 
 from solver.algebra.formula import Formula
 from workbook.log import NotKept
+from workbook.practice import answer_label, question_html
 from workbook.reference.formula_sheet import sheet_html
-from workbook.ui import fragments
 from workbook.ui.chapter import formulas_of
-from workbook.ui.controls import Panel, button, classed, heard, say
-from workbook.ui.ticks import tick
+from workbook.ui.controls import Panel, button, classed, heard, say, tick
 
 from .answer_box import AnswerBox
 from .clock import Clock
@@ -90,8 +89,8 @@ class Sit:
             self.question.value = f"<p>{escape(desk.asked.why)}</p>"
             self.answer.box.description = "No answer is needed here"
         else:
-            self.question.value = fragments.question(case, [choice.text for choice in choices])
-            self.answer.box.description = fragments.answer_label(case, len(choices))
+            self.question.value = question_html(case, [choice.text for choice in choices])
+            self.answer.box.description = answer_label(case, len(choices))
         self.answer.fill(desk.text)
         kept = f"Saved for this question: {desk.kept_as}." if desk.kept_as else ""
         sentences = list(filter(None, (*told.sentences, *more, kept)))

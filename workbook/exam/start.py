@@ -1,6 +1,5 @@
 """Setting up an exam: what it is made of, the code of another, and what was begun before."""
 
-import re
 import secrets
 from collections.abc import Callable
 from dataclasses import replace
@@ -12,13 +11,13 @@ from solver import SolverError
 from solver.sets.paper import ANY_LEVEL, CHAPTERS, LONGEST, MOST, SEEDS, Paper, checked, read_paper
 from solver.topics.catalogue import CATALOGUE
 from workbook.ui.controls import SYSTEMS, Panel, button, chooser, classed, say
-from workbook.ui.entry import Entry, Gate
+from workbook.ui.entry import Entry, Gate, whole_number
 from workbook.ui.ticks import ChapterTicks
 
 from .earlier import Earlier
 from .sitting import Sitting
 
-__all__ = ["Start", "whole_number"]
+__all__ = ["Start"]
 
 LEVELS = [("Any level", ANY_LEVEL), ("Level 1", 1), ("Level 2", 2), ("Level 3", 3)]
 WAYS = [("Choices", True), ("Typed answers", False)]
@@ -122,20 +121,3 @@ class Start:
 def fresh(paper: Paper) -> Paper:
     """A paper like this one with other questions."""
     return replace(paper, seed=secrets.randbelow(SEEDS), catalogue=CATALOGUE)
-
-
-def whole_number(text: str, what: str, most: int) -> int:
-    """A whole number from 1 to `most` that somebody typed.
-
-    >>> whole_number("20 ", "questions", 200)
-    20
-    >>> whole_number("1.5", "minutes", 600)
-    Traceback (most recent call last):
-    solver.errors.SolverError: You typed “1.5” for the minutes. Type a whole number from 1 to 600.
-    """
-    plain = text.strip()
-    if not re.fullmatch("[0-9]{1,6}", plain) or not 1 <= int(plain) <= most:
-        got = f"You typed “{plain[:40]}” for the {what}."
-        got = got if plain else f"The number of {what} is empty."
-        raise SolverError(f"{got} Type a whole number from 1 to {most}.")
-    return int(plain)

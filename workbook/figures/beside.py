@@ -5,8 +5,8 @@ from functools import partial
 from ipywidgets import HTML, Box
 
 from workbook.ui.controls import classed
-from workbook.ui.later import no_picture
 from workbook.ui.markup import Markup, tag
+from workbook.ui.static_site import no_picture
 
 from .drawing import picture
 from .view import Figure, View

@@ -11,11 +11,10 @@ from ipywidgets import HTML, Box
 from solver import SolverError
 from solver.sets.paper import CHAPTERS, SEEDS, Paper, cases_of
 from solver.units.show import counted
-from workbook.exam.start import whole_number
-from workbook.ui import address
+from workbook.ui import static_site
+from workbook.ui.contents import titled
 from workbook.ui.controls import SYSTEMS, Panel, button, chooser, classed, say
-from workbook.ui.entry import Entry, Gate, Paste
-from workbook.ui.ticks import titled
+from workbook.ui.entry import Entry, Gate, Paste, whole_number
 
 from .own_group import WORD, OwnGroup
 from .posed import questions_of
@@ -71,7 +70,7 @@ class MakePanel(Panel):
 
     def _parts(self) -> list:
         drawn = [self.chapter, self.level, self.units, self.count.box]
-        site = [] if address.link(PAGE) else [self.site.box]
+        site = [] if static_site.link_to_page(PAGE) else [self.site.box]
         named = classed(Box([self.title.box, *site]), "w2w-grid")
         return [
             HTML(f'<p class="w2w-about">{ABOUT}</p>'),
@@ -126,7 +125,7 @@ class MakePanel(Panel):
             raise BadSet(*faults)
 
     def _link(self, problems: ProblemSet) -> str:
-        if here := address.link(PAGE, **{WORD: problems.text}):
+        if here := static_site.link_to_page(PAGE, **{WORD: problems.text}):
             return here
         typed = self.site.box.value.strip()
         return link_at(typed, problems) if typed else ""

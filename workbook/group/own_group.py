@@ -13,7 +13,7 @@ from typing import Protocol
 from workbook.log import SHOWN, Attempt, Log, NotRead
 from workbook.practice.keeper import keep, own_log
 from workbook.practice.practice import Try
-from workbook.ui.address import words_of_address
+from workbook.ui.static_site import words_of_address
 
 from .posed import Question, questions_of
 from .results import Result

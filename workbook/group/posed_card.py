@@ -1,14 +1,14 @@
 """The card of one problem of a set: the practice card without what leads to other problems."""
 
 from collections.abc import Callable, Sequence
-from html import escape
 
 from ipywidgets import Box
 
 from workbook.log import Attempt
+from workbook.practice import answer_label, question_html, said_of
 from workbook.practice.card import Card
-from workbook.ui import fragments
 from workbook.ui.controls import classed, say
+from workbook.ui.markup import Markup, joined, tag
 
 from .posed import Posed
 
@@ -45,14 +45,14 @@ class PosedCard(Card):
         ]
 
     def _show(self, *sentences: str) -> None:
-        label = fragments.answer_label(self.practice.case)
+        label = answer_label(self.practice.case)
         self.answer.box.description = f"Question {self.number}. {label}"
         self.problem.value = self._problem()
 
-    def _problem(self) -> str:
+    def _problem(self) -> Markup:
         case = self.practice.case
-        head = f"<h4>Question {self.number}. {escape(case.family.title)}</h4>"
-        return head + fragments.question(case, case.choices)
+        head = tag("h4", f"Question {self.number}. {case.family.title}")
+        return joined(head, question_html(case, case.choices))
 
     def restore(self, before: Sequence[Attempt]) -> None:
         """Show what was answered before; what is typed and not yet checked stays."""
@@ -60,5 +60,5 @@ class PosedCard(Card):
         last = self.practice.restore(before)
         if not self.answer.unsent:
             self.answer.fill(last[0] if last else "")
-        self.said.value = fragments.said_of(self.practice.case, last[1]) if last else say("")
+        self.said.value = said_of(self.practice.case, last[1]) if last else say("")
         self._show_help(whole=False)

@@ -9,9 +9,8 @@ from ipywidgets import HTML, Box, FileUpload, VBox
 
 from solver.units.show import counted
 from workbook.figures import LOOK
-from workbook.ui.controls import AUTO, Panel, button, classed, say
+from workbook.ui.controls import AUTO, Panel, button, classed, say, tick
 from workbook.ui.saving import link
-from workbook.ui.ticks import tick
 
 from . import results_shown
 from .own_group import OwnGroup

@@ -7,10 +7,10 @@ from html import escape
 from urllib.parse import quote
 
 from solver.units.show import counted
-from workbook.exam.desk import listed
 from workbook.figures import View, table_html
-from workbook.ui.contents import chapters, titles
 from workbook.ui.flaws import Flaw
+from workbook.ui.pages import chapters, titles
+from workbook.ui.pieces import listed
 from workbook.ui.spreadsheet import csv_of
 
 from .posed import Question

@@ -8,10 +8,10 @@ from ipywidgets import HTML, Box, VBox
 
 from solver import Case
 from solver.units.show import counted
-from workbook.exam.desk import listed
 from workbook.practice.practice import Try
 from workbook.ui.controls import Panel, button, classed, say
 from workbook.ui.entry import Entry, Gate, Paste
+from workbook.ui.pieces import listed
 from workbook.ui.saving import link
 
 from .own_group import OwnGroup

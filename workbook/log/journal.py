@@ -9,7 +9,7 @@ import asyncio
 from pathlib import Path
 from typing import Any
 
-from workbook.ui.in_browser import in_browser
+from workbook.ui.static_site import in_browser
 
 __all__ = ["folder", "lasting", "note", "open_journal"]
 

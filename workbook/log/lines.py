@@ -23,7 +23,7 @@ from zlib import crc32
 
 from filelock import FileLock, Timeout
 
-from workbook.ui.in_browser import in_browser
+from workbook.ui.static_site import in_browser
 
 from . import journal
 

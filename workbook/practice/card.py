@@ -6,11 +6,11 @@ from time import monotonic
 from ipywidgets import HTML, Box, VBox
 
 from solver import BadCode
-from workbook.ui import fragments
 from workbook.ui.controls import SYSTEMS, Panel, button, chooser, classed, say
 from workbook.ui.entry import Entry
 
 from .practice import Practice
+from .view import answer_label, hints_html, problem_html, said_of, solution_html
 
 __all__ = ["Card"]
 
@@ -73,7 +73,7 @@ class Card(Panel):
         The question comes last: once it is there, all else fits it.
         """
         case = self.practice.case
-        self.answer.box.description = fragments.answer_label(case)
+        self.answer.box.description = answer_label(case)
         self.answer.fill("")
         self.said.value = say("note", *sentences, spoken=case.question) if sentences else say("")
         self.code.fill(case.code)
@@ -83,7 +83,7 @@ class Card(Panel):
         self.problem.value = self._problem()
 
     def _problem(self) -> str:
-        return fragments.problem(self.practice.case)
+        return problem_html(self.practice.case)
 
     def turn_to(self, practice: Practice) -> None:
         """Show the problems of another practice in place of these."""
@@ -95,8 +95,8 @@ class Card(Panel):
     def _show_help(self, whole: bool) -> None:
         """The whole worked solution, or else the hints given so far."""
         self.worked.description = HIDE if whole else SHOW
-        self.solution.value = fragments.solution(self.practice.case) if whole else ""
-        self.hints.value = "" if whole else fragments.hints(self.practice)
+        self.solution.value = solution_html(self.practice.case) if whole else ""
+        self.hints.value = "" if whole else hints_html(self.practice)
 
     def _set_choosers(self) -> None:
         practice = self.practice
@@ -111,7 +111,7 @@ class Card(Panel):
 
     def _answer(self, text: str) -> None:
         reply = self.practice.answer(text)
-        self.said.value = fragments.said_of(self.practice.case, reply)
+        self.said.value = said_of(self.practice.case, reply)
 
     def _hint(self) -> None:
         if self.solution.value:

@@ -6,8 +6,8 @@ from time import monotonic
 
 from ipywidgets import HTML, Box, VBox
 
-from workbook.ui.controls import SYSTEMS, chooser, classed, say
-from workbook.ui.ticks import ChapterTicks, group, tick
+from workbook.ui.controls import SYSTEMS, chooser, classed, group_of_ticks, say, tick
+from workbook.ui.ticks import ChapterTicks
 
 from .card import Card
 from .mixed import PROMISE, Mixed
@@ -47,7 +47,7 @@ class MixedCard(Card):
             about,
             self.returning,
             self.chapters.box,
-            group("Levels", self.levels, "w2w-few"),
+            group_of_ticks("Levels", self.levels, "w2w-few"),
             self.units,
             self.wanted_said,
         ]

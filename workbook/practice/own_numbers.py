@@ -9,9 +9,9 @@ from solver.render.html import step_html
 from solver.vocabulary import Quantity, quantity_named
 from workbook.ui.controls import SYSTEMS, Panel, button, chooser, classed, say
 from workbook.ui.entry import Entry, Gate
-from workbook.ui.fragments import rows
 
 from .readings import Result, label_with_unit, nearest, ways_to, work_readings
+from .view import table
 
 __all__ = ["OwnNumbers"]
 
@@ -123,11 +123,11 @@ def ways_html(result: Result) -> str:
 def work_html(result: Result) -> str:
     """What was read, and the steps."""
     found = result.found
-    table = rows(result.read, "What was read")
+    read = table(result.read, "What was read")
     if found is None or not found.steps:
-        return table
+        return read
     items = "".join(
         step_html(number, step, found.known, found.given, found.units)
         for number, step in enumerate(found.steps, 1)
     )
-    return f'{table}<h4>The full work</h4><ol class="w2w-steps">{items}</ol>'
+    return f'{read}<h4>The full work</h4><ol class="w2w-steps">{items}</ol>'

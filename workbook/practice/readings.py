@@ -14,7 +14,7 @@ from solver.own.work import Work, read_quantity, work
 from solver.topics.formulas import FORMULAS
 from solver.units.show import capital
 from solver.vocabulary import QUANTITIES, Quantity, quantity_named
-from workbook.ui.names import asked_for
+from workbook.ui.pieces import asked_for
 
 __all__ = ["Result", "label_with_unit", "nearest", "ways_to", "work_readings"]
 

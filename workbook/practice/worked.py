@@ -4,8 +4,9 @@ from ipywidgets import HTML, Box
 
 from solver import Case
 from solver.render.text import step_texts
-from workbook.ui import fragments
 from workbook.ui.controls import Panel, button, classed, heard, say
+
+from .view import problem_html, steps_html
 
 __all__ = ["WorkedExample"]
 
@@ -20,7 +21,7 @@ class WorkedExample(Panel):
         self.next = button("Show the next step", self.once(self._next), first=True)
         self.rest = button("Show every step", self.once(self._all))
         buttons = classed(Box([self.next, self.rest]), "w2w-buttons")
-        self.put(HTML(fragments.problem(case)), self.steps, buttons, self.said)
+        self.put(HTML(problem_html(case)), self.steps, buttons, self.said)
 
     def _next(self) -> None:
         if self.shown == len(self.case.steps):
@@ -34,7 +35,7 @@ class WorkedExample(Panel):
     def _show(self, count: int) -> None:
         case, new = self.case, self.case.steps[self.shown : count]
         self.shown = count
-        self.steps.value = fragments.steps(case, count)
+        self.steps.value = steps_html(case, count)
         texts = [step_texts(step, case.known, case.given, case.units) for step in new]
         parts = (part.rstrip(".") for text in texts for part in text if part)
         self.said.value = heard(". ".join(parts))

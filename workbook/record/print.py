@@ -5,8 +5,8 @@ from collections.abc import Iterator, Sequence
 from pathlib import Path
 
 from solver.own.record import Examined, examine
+from workbook.ui.printing import CannotPrint, compiled, needed, pictures
 from workbook.ui.saving import whole_file
-from workbook.ui.typst_pdf import CannotPrint, compiled, needed
 
 from .printed import Sheet, in_full, printed
 from .reading import Pump
@@ -29,19 +29,21 @@ def pdf_of(sheets: Sequence[Sheet]) -> bytes:
     Raises:
         CannotWrite: typst is not installed, or there are too many; the sentence says what to do.
     """
-    return _compiled(sheets, "pdf")
+    _check_size(sheets)
+    with _as_a_writer_says():
+        return compiled(TEMPLATE, printed(sheets))
 
 
 def pictures_of(sheets: Sequence[Sheet], dots: float = 96) -> list[bytes]:
     """The pages of the PDF as PNG pictures, `dots` an inch."""
-    return _compiled(sheets, "png", dots)
+    _check_size(sheets)
+    with _as_a_writer_says():
+        return pictures(TEMPLATE, printed(sheets), dots)
 
 
-def _compiled(sheets: Sequence[Sheet], kind: str, dots: float | None = None):
+def _check_size(sheets: Sequence[Sheet]) -> None:
     if len(sheets) > MOST_ROWS or in_full(sheets) > MOST_PUMPS:
         raise CannotWrite(TOO_MANY)
-    with _as_a_writer_says():
-        return compiled(TEMPLATE, printed(sheets), kind, dots)
 
 
 @contextlib.contextmanager

@@ -7,7 +7,7 @@ from typing import BinaryIO, NamedTuple
 from solver import SolverError
 from solver.own.record import Field, Record, read_entries
 from solver.units.typed import quoted
-from workbook.ui.decimal_comma import may_be_thousands, with_point
+from workbook.ui.spreadsheet import may_be_thousands, with_point
 
 from .headings import KEPT, Column, columns, known_headings
 from .lines import LOOKED_AT, Lines, Row

@@ -5,7 +5,7 @@ from html import escape
 
 from solver.own.record import Examined
 from workbook.figures import LOOK, View, table_html
-from workbook.ui.later import no_picture
+from workbook.ui.static_site import no_picture
 
 from .plots import CAPTION, Plot, page_svg, plots_of, table_of
 

@@ -11,7 +11,7 @@ from solver.algebra.tree import walk
 from solver.render.html import formula_html, formula_latex, formula_text
 from solver.vocabulary import quantity_named, spoken
 from workbook.ui.controls import SYSTEMS, Panel, chooser
-from workbook.ui.names import asked_for
+from workbook.ui.pieces import asked_for
 
 __all__ = ["FormulaSheet", "decimals_said", "sheet_html", "units_said"]
 

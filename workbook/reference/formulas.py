@@ -10,8 +10,8 @@ from solver.topics.formulas import FORMULAS
 from solver.units.unit import unit
 from solver.vocabulary import quantity_named, spoken
 from workbook.ui.chapter import formulas_of
-from workbook.ui.contents import titles
-from workbook.ui.ticks import in_words
+from workbook.ui.contents import in_words
+from workbook.ui.pages import titles
 
 from .entry import Entry, Part, folded, plain, with_source
 from .formula_sheet import decimals_said, units_said

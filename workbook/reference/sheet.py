@@ -13,7 +13,7 @@ from typing import Any, NamedTuple
 from solver.algebra.formula import Formula
 from solver.units.show import counted
 from workbook.ui.chapter import levels_of
-from workbook.ui.typst_pdf import compiled, page_count
+from workbook.ui.printing import compiled, page_count, pictures
 
 from .formulas import by_chapter
 from .sheet_data import laid_out
@@ -58,7 +58,7 @@ class Sheet(NamedTuple):
 
 def pictures_of(sheet: Sheet, dots: float = 96) -> list[bytes]:
     """The pages as PNG pictures."""
-    return compiled(TEMPLATE, sheet.data, "png", dots)
+    return pictures(TEMPLATE, sheet.data, dots)
 
 
 @lru_cache(maxsize=4)

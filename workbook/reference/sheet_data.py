@@ -10,9 +10,9 @@ from solver.units.show import counted, with_unit
 from solver.units.unit import convert
 from workbook.ui.cautions import caution_lines
 from workbook.ui.chapter import formulas_of
-from workbook.ui.contents import titles
+from workbook.ui.contents import in_words
+from workbook.ui.pages import titles
 from workbook.ui.printing import PAPER, UNITS
-from workbook.ui.ticks import in_words
 
 from .entry import long
 from .tables import constants_in, value_said

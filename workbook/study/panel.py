@@ -14,9 +14,9 @@ from workbook.log import Log, NotKept, NotRead
 from workbook.practice.card import Card
 from workbook.practice.guided import Focused
 from workbook.practice.keeper import keep, units_of
-from workbook.ui.contents import titles
+from workbook.ui.contents import in_words
 from workbook.ui.controls import Panel, button, chooser, classed, say
-from workbook.ui.ticks import in_words
+from workbook.ui.pages import titles
 
 from . import Study, words
 from .facts import Flaw, kinds, progress

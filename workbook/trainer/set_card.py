@@ -1,17 +1,17 @@
 """The card of one question of a set: the question, an answer, what became of it, tries left."""
 
 from collections.abc import Callable
-from html import escape
 from time import monotonic
 
 from ipywidgets import HTML, Box
 
 from solver import SolverError
 from workbook.log import NotRead
+from workbook.practice import answer_label, problem_html, said_of
 from workbook.practice.practice import Reply
-from workbook.ui import fragments
 from workbook.ui.controls import Panel, button, classed, say
 from workbook.ui.entry import Entry
+from workbook.ui.markup import Markup, joined, tag
 
 from .learner.asked import Asked, in_words
 from .learner.own_set import OwnSet
@@ -63,23 +63,21 @@ class SetCard(Panel):
         if self._is_of(asked) and self.unsent:
             return
         self.asked, self.answering.layout.display = asked, ""
-        self.answer.box.description = (
-            f"Question {self.number}. {fragments.answer_label(asked.case)}"
-        )
+        self.answer.box.description = f"Question {self.number}. {answer_label(asked.case)}"
         self._settled = last[0] if last else ""
         self.answer.fill(self._settled)
         self.said.value = self._kept(*last) if last else say("")
-        self.problem.value = fragments.problem(asked.case) + self._how_many()
+        self.problem.value = problem_html(asked.case) + self._how_many()
 
     def _kept(self, typed: str, reply: Reply) -> str:
         return self._said(reply._replace(note=f"This answer is kept. {reply.note}"))
 
     def _said(self, reply: Reply) -> str:
-        return fragments.said_of(self.asked.case, reply)
+        return said_of(self.asked.case, reply)
 
-    def _how_many(self) -> str:
+    def _how_many(self) -> Markup:
         limit = self.own.assigned.tries
-        return _aside(f"You have {in_words(limit)} for this question.") if limit else ""
+        return _aside(f"You have {in_words(limit)} for this question.") if limit else Markup()
 
     def _answer(self, text: str) -> None:
         try:
@@ -96,10 +94,10 @@ class SetCard(Panel):
         """The question for a page that can show no widgets."""
         if self.asked is None:
             return super().plain()
-        shown = f"{self.problem.value}<p>{escape(LEAVE)}</p>"
+        shown = joined(Markup(self.problem.value), tag("p", LEAVE))
         return {**super().plain(), "text/html": shown}
 
 
-def _aside(sentence: str) -> str:
+def _aside(sentence: str) -> Markup:
     """In no region that speaks: a page has many cards, and all say it."""
-    return f'<p class="w2w-about">{escape(sentence)}</p>'
+    return tag("p", sentence, cls="w2w-about")

@@ -2,16 +2,17 @@
 
 import tomllib
 from functools import cache
-from html import escape
 from pathlib import Path
+from typing import Any
 
-from .shown import Shown
+from .markup import Markup, joined, tag
+from .pieces import Shown, state_line
 
 __all__ = ["caution_box", "caution_lines", "topics"]
 
 
 @cache
-def _texts() -> dict:
+def _texts() -> dict[str, Any]:
     return tomllib.loads(Path(__file__).with_name("cautions.toml").read_text(encoding="utf-8"))
 
 
@@ -30,11 +31,10 @@ def caution_box(*wanted: str) -> Shown:
         if name not in topics():
             raise LookupError(f"No cautions for {name!r}; there are: {', '.join(topics())}.")
     texts = _texts()
-    mark = '<span class="w2w-mark" aria-hidden="true">⚠</span>'
-    groups = "".join(_group(texts[name]) for name in wanted)
-    html = (
-        f'<p class="w2w-state">{mark}Caution: each of these can kill</p>'
-        f'<div class="w2w-columns">{groups}</div><p><b>{escape(texts["always"])}</b></p>'
+    html = joined(
+        state_line("⚠", "Caution: each of these can kill"),
+        tag("div", (_group(texts[name]) for name in wanted), cls="w2w-columns"),
+        tag("p", tag("b", texts["always"])),
     )
     return Shown(html, "\n".join(["Caution", *caution_lines(*wanted)]), "w2w-cautions")
 
@@ -46,8 +46,6 @@ def caution_lines(*wanted: str) -> list[str]:
     return [*lines, texts["always"]]
 
 
-def _group(topic: dict) -> str:
-    lines = "".join(
-        f"<li>{escape(line)} <cite>{escape(source)}</cite></li>" for line, source in topic["lines"]
-    )
-    return f'<div><p class="w2w-want">{escape(topic["title"])}</p><ul>{lines}</ul></div>'
+def _group(topic: dict[str, Any]) -> Markup:
+    lines = (tag("li", line, " ", tag("cite", source)) for line, source in topic["lines"])
+    return tag("div", tag("p", topic["title"], cls="w2w-want"), tag("ul", lines))

@@ -1,30 +1,36 @@
-"""Small parts that every panel uses: a button pressed once, a list, a region that speaks.
+"""Small parts that every panel uses: a button pressed once, lists and boxes to choose from, a region that speaks.
 
 ipywidgets shows nothing when a callback fails, and runs it once for each click of a double click.
 JupyterLab may hand clicks and texts to two threads at once. All that is dealt with here.
 """
 
-from collections.abc import Callable
-from html import escape
+from collections.abc import Callable, Iterable, Mapping
 from threading import RLock
 from time import monotonic
+from typing import Any, TypeVar
 
-from ipywidgets import HTML, Button, Dropdown, Layout, VBox, Widget
+from ipywidgets import HTML, Box, Button, Checkbox, Dropdown, Layout, VBox, Widget
 
-from .saying import heard, say
-from .shown import css
+from .markup import Markup, tag
+from .pieces import css, heard, say
 
 __all__ = [
     "AUTO",
     "LABELLED",
     "PAUSE",
     "SYSTEMS",
+    "Chooser",
     "Panel",
+    "Tick",
     "button",
     "chooser",
     "classed",
+    "group_of_ticks",
     "heard",
+    "row",
     "say",
+    "show",
+    "tick",
 ]
 
 SYSTEMS = [("US units", "us"), ("Metric units", "si")]
@@ -37,12 +43,24 @@ START = (
 AUTO = {"width": "auto"}
 LABELLED = {"description_width": "initial"}
 
+Part = TypeVar("Part", bound=Widget)
 
-def classed(widget: Widget, *names: str) -> Widget:
+
+def classed(widget: Part, *names: str) -> Part:
     """The widget, with these names for look.css."""
     for name in names:
         widget.add_class(name)
     return widget
+
+
+def row(look: str, *parts: Widget) -> Box:
+    """Parts beside each other, under a name for look.css."""
+    return classed(Box(parts), look)
+
+
+def show(part: Widget, shown: bool = True) -> None:
+    """Show a part of a panel, or take it out of sight; the one way to do so."""
+    part.layout.display = "" if shown else "none"
 
 
 def button(text: str, action: Callable[[], None], *, first: bool = False) -> Button:
@@ -52,14 +70,57 @@ def button(text: str, action: Callable[[], None], *, first: bool = False) -> But
     return classed(made, "w2w-button", *["w2w-first"] * first)
 
 
+class _Chosen(Widget):
+    """Mixed into a control: `action` hears of what somebody chooses, and not of what is put there."""
+
+    def hear(self, action: Callable[[Any], object]) -> None:
+        """Tell `action` each value chosen."""
+        self._action = lambda change: action(change["new"])
+        self.observe(self._action, "value")
+
+    def put(self, value: object, options: Iterable[tuple[str, object]] | None = None) -> None:
+        """Set it to a value, of other options where those are given, and tell nobody."""
+        self.unobserve(self._action, "value")
+        try:
+            if options is not None:
+                self.options = tuple(options)
+            self.value = value
+        finally:
+            self.observe(self._action, "value")
+
+
+class Chooser(_Chosen, Dropdown):
+    """A list to choose one from."""
+
+
+class Tick(_Chosen, Checkbox):
+    """A box to check."""
+
+
 def chooser(
-    label: str, options: list, action: Callable[[object], None], value: object = None
-) -> Dropdown:
+    label: str,
+    options: Iterable[tuple[str, Any]],
+    action: Callable[[Any], object] = lambda _: None,
+    value: object = None,
+) -> Chooser:
     """A list to choose one from, at first `value` or the first; `action` gets the value chosen."""
-    made = Dropdown(description=label, options=options, style=LABELLED, layout=AUTO)
+    made = Chooser(description=label, options=options, style=LABELLED, layout=AUTO)
     made.value = made.value if value is None else value
-    made.observe(lambda change: action(change["new"]), "value")
+    made.hear(action)
     return classed(made, "w2w-field")
+
+
+def tick(label: str, on: bool, action: Callable[[bool], object]) -> Tick:
+    """A box to check, with its label."""
+    made = Tick(value=on, description=label, indent=False, layout=AUTO)
+    made.hear(action)
+    return classed(made, "w2w-tick")
+
+
+def group_of_ticks(label: str, boxes: Mapping[Any, Widget], *classes: str) -> VBox:
+    """Boxes to check under a heading."""
+    head = HTML(tag("p", label, cls="w2w-want"))
+    return VBox([head, classed(Box(list(boxes.values())), "w2w-ticks", *classes)])
 
 
 class Panel(VBox):
@@ -79,10 +140,10 @@ class Panel(VBox):
         """Show these parts, in the look of the workbook."""
         self.children = (HTML(css(), layout=Layout(display="none")), *parts)
 
-    def safely(self, action: Callable) -> Callable:
+    def safely(self, action: Callable[..., object]) -> Callable[..., None]:
         """The same action; should it fail, one sentence says so."""
 
-        def run(*args) -> None:
+        def run(*args: Any) -> None:
             try:
                 with self._one_at_a_time:
                     action(*args)
@@ -96,7 +157,7 @@ class Panel(VBox):
 
         return run
 
-    def once(self, action: Callable[[], None]) -> Callable[[], None]:
+    def once(self, action: Callable[[], object]) -> Callable[[], None]:
         """The action for a click; a click right after the last was done is a double click."""
         done = -PAUSE
 
@@ -117,7 +178,8 @@ class Panel(VBox):
 
         shown = {**super()._repr_mimebundle_(), **self.plain()}
         display(shown, raw=True)
-        line = (
-            f'<p style="color: var(--jp-ui-font-color1, #444)"><small>{escape(START)}</small></p>'
-        )
-        display({"text/html": line, "text/plain": START}, raw=True)
+        display({"text/html": _start_line(), "text/plain": START}, raw=True)
+
+
+def _start_line() -> Markup:
+    return tag("p", tag("small", START), style="color: var(--jp-ui-font-color1, #444)")

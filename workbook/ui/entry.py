@@ -5,13 +5,17 @@ what was asked for waits until the text has come, or until it is clear that none
 """
 
 import asyncio
+import re
 from collections.abc import Callable
+from typing import Any
 
 from ipywidgets import Text, Textarea
 
+from solver import SolverError
+
 from .controls import AUTO, LABELLED, PAUSE, Panel, classed
 
-__all__ = ["Entry", "Gate", "Paste"]
+__all__ = ["Entry", "Gate", "Paste", "whole_number"]
 
 AFTER_ENTER = 1.0  # seconds in which a changed text follows the key, on a slow computer too
 AFTER_CLICK = 0.3  # seconds in which it follows a click
@@ -33,7 +37,7 @@ class Gate:
         self.enter = panel.safely(lambda: self._wait(AFTER_ENTER))
         self._late = panel.safely(self._no_text_came)
 
-    def _changed(self, _=None) -> None:
+    def _changed(self, _: object = None) -> None:
         self._fresh, self._changed_at = True, self._clock()
         if self._wanted:
             self._do()
@@ -83,7 +87,7 @@ class Entry:
         self.box.on_msg(self._message)
         self.box.observe(self.gate.changed, "value")
 
-    def _message(self, _, content: dict, buffers) -> None:
+    def _message(self, _: object, content: dict[str, Any], buffers: object) -> None:
         if content.get("event") == "submit":
             self.gate.enter()
 
@@ -128,3 +132,20 @@ class Paste:
             self.box.unobserve(hear, "value")
         self.box.value = text
         self._listen()
+
+
+def whole_number(text: str, what: str, most: int) -> int:
+    """A whole number from 1 to `most` that somebody typed.
+
+    >>> whole_number("20 ", "questions", 200)
+    20
+    >>> whole_number("1.5", "minutes", 600)
+    Traceback (most recent call last):
+    solver.errors.SolverError: You typed “1.5” for the minutes. Type a whole number from 1 to 600.
+    """
+    plain = text.strip()
+    if not re.fullmatch("[0-9]{1,6}", plain) or not 1 <= int(plain) <= most:
+        got = f"You typed “{plain[:40]}” for the {what}."
+        got = got if plain else f"The number of {what} is empty."
+        raise SolverError(f"{got} Type a whole number from 1 to {most}.")
+    return int(plain)

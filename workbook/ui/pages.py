@@ -1,18 +1,29 @@
-"""The pages that ship: which they are, and what is in them."""
+"""The pages: which ship, what is in them, what each is called; and the sets that a trainer sent.
+
+Only the standard library: the launcher and the server ask this before anything is shown.
+"""
 
 import hashlib
 import json
+import re
 from pathlib import Path
+from typing import Any, NamedTuple
 
 __all__ = [
     "CHAPTERS",
     "MARK",
     "OPENING",
+    "PRACTICE",
     "TRAINERS",
     "TRAINERS_OPENING",
+    "Chapter",
+    "chapters",
     "code_cells",
     "fingerprint",
+    "read_page",
+    "sets_of_work",
     "shipped_pages",
+    "titles",
 ]
 
 CHAPTERS = Path(__file__).resolve().parents[1] / "chapters"
@@ -20,6 +31,8 @@ OPENING = "00-start-here.ipynb"
 TRAINERS = CHAPTERS.parent / "trainer" / "pages"
 TRAINERS_OPENING = "01-set-work.ipynb"
 MARK = "wire_to_water"
+PLACES = ("*/*.ipynb", "*/*/*.ipynb")  # a set as it came, or as a packed folder opens
+PRACTICE = re.compile(r'^page\.practice\("(\w+)"\)', re.MULTILINE)
 
 
 def shipped_pages(folder: Path = CHAPTERS) -> list[Path]:
@@ -27,7 +40,7 @@ def shipped_pages(folder: Path = CHAPTERS) -> list[Path]:
     return sorted(folder.glob("*.ipynb"))
 
 
-def read_page(path: Path) -> dict:
+def read_page(path: Path) -> dict[str, Any]:
     """Read a notebook file; ValueError when it is not one."""
     page = json.loads(path.read_text(encoding="utf-8"))
     if not isinstance(page, dict) or not isinstance(page.get("cells"), list):
@@ -40,7 +53,7 @@ def code_cells(path: Path) -> list[str]:
     return [_source(cell) for cell in read_page(path)["cells"] if cell["cell_type"] == "code"]
 
 
-def fingerprint(page: dict) -> str:
+def fingerprint(page: dict[str, Any]) -> str:
     """Tell one text of a page from another.
 
     Only the cells' kinds and texts count: Jupyter rewrites the rest whenever it saves.
@@ -49,6 +62,55 @@ def fingerprint(page: dict) -> str:
     return hashlib.sha256(json.dumps(texts).encode()).hexdigest()
 
 
-def _source(cell: dict) -> str:
+def _source(cell: dict[str, Any]) -> str:
     source = cell["source"]
     return source if isinstance(source, str) else "".join(source)
+
+
+class Chapter(NamedTuple):
+    """A chapter's file, its title, and its first sentence."""
+
+    file: str
+    title: str
+    about: str
+
+
+def chapters(folder: Path = CHAPTERS) -> list[Chapter]:
+    """Every chapter in order of reading, but for the opening page."""
+    return [_chapter(path) for path in shipped_pages(folder) if path.name != OPENING]
+
+
+def _chapter(path: Path) -> Chapter:
+    """The title is the page's first heading; what it covers, the paragraph under it."""
+    first = next(c for c in read_page(path)["cells"] if c["cell_type"] == "markdown")
+    heading, _, rest = "".join(first["source"]).partition("\n")
+    about = " ".join(rest.strip().partition("\n\n")[0].split())
+    return Chapter(path.name, heading.lstrip("# ").strip(), about)
+
+
+def titles(folder: Path = CHAPTERS) -> dict[str, str]:
+    """The title of each page with a practice card, by the chapter that the card practises."""
+    return {
+        name: _chapter(path).title
+        for path in shipped_pages(folder)
+        for name in PRACTICE.findall("\n".join(code_cells(path)))
+    }
+
+
+def sets_of_work(folder: Path) -> list[tuple[str, str]]:
+    """The pages that a trainer sent, below a folder: where each is, and its title."""
+    pages = sorted(page for place in PLACES for page in folder.glob(place))
+    titled = [(page.relative_to(folder).as_posix(), _title_of_set(page)) for page in pages]
+    return [(at, title) for at, title in titled if title]
+
+
+def _title_of_set(path: Path) -> str:
+    """Empty where it is none: a set is called as its folder is, and has the mark of its writer."""
+    if path.stem != path.parent.name:
+        return ""
+    try:
+        if not isinstance(read_page(path)["metadata"][MARK]["set"], str):
+            return ""
+        return re.sub(r"\\(.)", r"\1", _chapter(path).title)
+    except (OSError, ValueError, LookupError, TypeError, AttributeError, StopIteration):
+        return ""  # whatever it is, another program wrote it

@@ -1,20 +1,105 @@
-"""What printed pages share: their paper, and a question and its worked solution as plain data.
+"""Printed pages: a PDF set by typst, and what all of them share: paper, a question, its solution.
 
-`printed.typ` sets them.
+A template beside a feature's code is set after `printed.typ`, which all share. All text goes to typst
+as JSON and stays data: nothing that was typed can be run there. The same data give the same PDF: no
+clock is read, and only the fonts that typst carries are used.
 """
 
+import json
 from collections.abc import Sequence
+from pathlib import Path
+from types import ModuleType
 from typing import Any
 
-from solver import Case
+from solver import Case, SolverError
 from solver.render.text import one_line_text, question_rows, step_lines
 from solver.units.show import capital
 
-__all__ = ["PAPER", "UNITS", "asked", "solved"]
+from .static_site import in_browser
+
+__all__ = [
+    "PAPER",
+    "UNITS",
+    "CannotPrint",
+    "asked",
+    "compiled",
+    "needed",
+    "page_count",
+    "pictures",
+    "solved",
+]
 
 PAPER = {"us": "us-letter", "si": "a4"}
 UNITS = {"us": "US units", "si": "metric units"}
 ROOM, LITTLE = 1.3, 0.25  # inches to write in: where there are readings to work with, and where not
+SHARED = Path(__file__).with_name("printed.typ")
+NO_TYPST = (
+    "A PDF needs the package typst, which isn't installed. Type: python3 -m pip install typst"
+)
+IN_BROWSER = (
+    "The online workbook can't make a PDF. Open this page in the workbook on a computer to make it."
+)
+
+
+class CannotPrint(SolverError):
+    """A PDF that cannot be made; the sentence says what to do."""
+
+
+def compiled(template: Path, data: Any) -> bytes:
+    """The PDF. The template has `data` from printed.typ.
+
+    Raises:
+        CannotPrint: typst is not installed.
+    """
+    return bytes(_made(template, data, "pdf"))
+
+
+def pictures(template: Path, data: Any, dots: float) -> list[bytes]:
+    """The same pages as PNG pictures of so many dots an inch.
+
+    Raises:
+        CannotPrint: typst is not installed.
+    """
+    made = _made(template, data, "png", dots)
+    return [made] if isinstance(made, bytes) else made  # one page comes bare
+
+
+def page_count(template: Path, data: Any) -> int:
+    """How many pages it takes; the template says so in metadata with the label <pages>.
+
+    Raises:
+        CannotPrint: typst is not installed.
+    """
+    reading = _reading(data)
+    said = needed().query(_source(template), "<pages>", field="value", one=True, **reading)
+    return int(json.loads(said))
+
+
+def needed() -> ModuleType:
+    """The package typst.
+
+    Raises:
+        CannotPrint: it is not installed.
+    """
+    try:
+        import typst
+    except ImportError:
+        raise CannotPrint(IN_BROWSER if in_browser() else NO_TYPST) from None
+    return typst
+
+
+def _made(template: Path, data: Any, kind: str, dots: float | None = None) -> Any:
+    return needed().compile(_source(template), format=kind, ppi=dots, timestamp=0, **_reading(data))
+
+
+def _source(template: Path) -> bytes:
+    return SHARED.read_bytes() + template.read_bytes()
+
+
+def _reading(data: Any) -> dict[str, Any]:
+    """A template without a file has no folder, so it reaches none."""
+    said = json.dumps(data, ensure_ascii=False)
+    return {"ignore_system_fonts": True, "sys_inputs": {"data": said}}
 
 
 def asked(

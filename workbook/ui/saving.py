@@ -7,26 +7,25 @@ being written has ".part" behind its name until it is whole.
 from base64 import b64encode
 from collections.abc import Iterator
 from contextlib import contextmanager
-from html import escape
 from pathlib import Path
 from typing import BinaryIO, TextIO
+
+from .markup import Markup, joined, tag
 
 __all__ = ["PART", "link", "whole_file", "whole_text"]
 
 PART = ".part"
 
 
-def link(says: str, name: str, kind: str, data: bytes) -> str:
-    """A link that saves a file.
+def link(says: str, name: str, kind: str, data: bytes) -> Markup:
+    """A link that saves a file, and its name.
 
     >>> link("Save it", "a.txt", "text/plain", b"A")[:65]
-    '<a class="w2w-save" download="a.txt" href="data:text/plain;base64'
+    Markup('<a class="w2w-save" download="a.txt" href="data:text/plain;base64')
     """
     held = f"data:{kind};base64,{b64encode(data).decode()}"
-    return (
-        f'<a class="w2w-save" download="{escape(name)}" href="{held}">{escape(says)}</a> '
-        f'<span class="w2w-about">{escape(name)}</span>'
-    )
+    saves = tag("a", says, cls="w2w-save", download=name, href=held)
+    return joined(saves, " ", tag("span", name, cls="w2w-about"))
 
 
 @contextmanager

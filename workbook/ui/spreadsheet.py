@@ -2,6 +2,7 @@
 
 A spreadsheet works a cell as a formula where it begins with = + - @, whoever typed it. So an
 apostrophe goes before it, which our own readers take away again: a file reads back as it was.
+Spreadsheets of many countries write a decimal comma; it is told from a comma of thousands.
 """
 
 import csv
@@ -10,7 +11,15 @@ from collections.abc import Callable, Iterable, Sequence
 from io import StringIO
 from typing import TextIO
 
-__all__ = ["CODING", "as_typed", "csv_of", "harmless", "row_writer"]
+__all__ = [
+    "CODING",
+    "as_typed",
+    "csv_of",
+    "harmless",
+    "may_be_thousands",
+    "row_writer",
+    "with_point",
+]
 
 CODING = "utf-8-sig"  # with its mark at the start, spreadsheets know the letters
 NUMBER = re.compile(r"[+-]?(\d+(\.\d*)?|\.\d+)([eE][+-]?\d+)?", re.ASCII)
@@ -20,6 +29,14 @@ CUTS = r"\t\r\n;|"
 BEGINS = rf"(?=[^\S{CUTS}]*[\x00\ufeff\u200b]*[=+\-@＝＋－＠])"
 FORMULA = re.compile(rf"(?:\A(?='*[\t\r\n])|(?:\A|(?<=[{CUTS}]))(?='*{BEGINS}))")
 NEUTRAL = re.compile(rf"(?:\A'(?='*[\t\r\n])|(?:\A|(?<=[{CUTS}]))'(?='*{BEGINS}))")
+DECIMAL = re.compile(
+    r"([+-]?(?:\d+(?=,(?:\d{1,2}|\d{4,})(?!\d))|0(?=,\d))),(\d+)(?![\d.,])(.*)", re.DOTALL
+)
+PARTED = re.compile(
+    r"([+-]?)([1-9]\d{0,2}(?:([ .\u00a0\u2009\u202f'])\d{3})(?:\3\d{3})*),(\d{1,2}|\d{4,})(?![\d.,])(.*)",
+    re.DOTALL,
+)
+EITHER = re.compile(r"[+-]?[1-9]\d{0,2},\d{3}(?![\d.,])")
 
 
 def harmless(text: str) -> str:
@@ -62,3 +79,27 @@ def csv_of(rows: Iterable[Sequence[object]]) -> bytes:
     for row in rows:
         write(row)
     return text.getvalue().encode(CODING)
+
+
+def may_be_thousands(text: str) -> bool:
+    """Whether the comma may be either, so that nobody can tell.
+
+    >>> may_be_thousands("1,234 gpm"), may_be_thousands("12,5"), may_be_thousands("0,125")
+    (True, False, False)
+    """
+    return bool(EITHER.match(text.strip()))
+
+
+def with_point(text: str) -> str:
+    """The text with a point for the comma, where that can be nothing but a decimal one.
+
+    >>> with_point("12,5 hp"), with_point("1,234"), with_point("1,234,567"), with_point("12.5")
+    ('12.5 hp', '1,234', '1,234,567', '12.5')
+    >>> with_point("1 234,5"), with_point("1.234,5"), with_point("1 234")
+    ('1234.5', '1234.5', '1 234')
+    """
+    if parted := PARTED.fullmatch(text.strip()):
+        sign, whole, mark, part, rest = parted.groups()
+        return f"{sign}{whole.replace(mark, '')}.{part}{rest}"
+    match = DECIMAL.fullmatch(text.strip())
+    return "{}.{}{}".format(*match.groups()) if match else text

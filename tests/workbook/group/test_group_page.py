@@ -18,7 +18,7 @@ from workbook.group.posed import Posed, questions_of
 from workbook.group.set_text import read_set, set_of
 from workbook.group.work_panel import WorkPanel
 from workbook.log import Log, made
-from workbook.ui import address
+from workbook.ui import static_site
 
 
 def typed(own):
@@ -77,14 +77,14 @@ def test_what_was_typed_and_not_checked_is_told_when_another_set_takes_its_place
     card = page.cards[WEDNESDAY.codes[0]]
     card.answer.box.value = "12 or <i>13"
     paste(page, set_of("Other", WEDNESDAY.codes[1:]).text)
-    told = f"You typed this but didn&#x27;t check it: “12 or &lt;i&gt;13” for {CASES[0].code}."
+    told = f"You typed this but didn&#39;t check it: “12 or &lt;i&gt;13” for {CASES[0].code}."
     assert told in page.said.value
 
 
 def test_the_set_in_the_address_opens_by_itself_once(own, monkeypatch):
-    monkeypatch.setattr(address, "_told", {})
+    monkeypatch.setattr(static_site, "_told", {})
     query = f"path=17-group-study.ipynb&set={quote(WEDNESDAY.text)}"
-    address.tell(quote("https://example.org/", safe=""), quote(query, safe=""))
+    static_site.tell(quote("https://example.org/", safe=""), quote(query, safe=""))
     panel = slow(WorkPanel(own))
     assert 3 == len(panel.cards)
     paste(panel, set_of("Other", WEDNESDAY.codes[1:]).text)
@@ -95,8 +95,8 @@ def test_the_set_in_the_address_opens_by_itself_once(own, monkeypatch):
     "text", ["<script>alert(1)</script>", "W2W[" * 30, "W2W[a] %00 [1-56C829]"]
 )
 def test_a_hostile_address_gives_a_sentence_and_opens_nothing(own, monkeypatch, text):
-    monkeypatch.setattr(address, "_told", {})
-    address.tell("", quote(f"set={quote(text)}", safe=""))
+    monkeypatch.setattr(static_site, "_told", {})
+    static_site.tell("", quote(f"set={quote(text)}", safe=""))
     panel = WorkPanel(own)
     assert "There is no set in this link." in panel.said.value
     assert "<script" not in panel.said.value
@@ -255,7 +255,7 @@ def test_a_link_is_made_of_the_address_that_was_typed(maker):
 
 
 def test_inside_the_static_site_the_link_is_to_the_site_itself(own, monkeypatch):
-    monkeypatch.setattr(address, "_told", {"base": "https://plant.example/w2w/", "query": ""})
+    monkeypatch.setattr(static_site, "_told", {"base": "https://plant.example/w2w/", "query": ""})
     maker = slow(MakePanel(own))
     maker.codes.box.value = CASES[0].code
     maker.make.click()

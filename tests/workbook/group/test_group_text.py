@@ -23,7 +23,7 @@ from workbook.group.set_text import (
     read_set,
     set_of,
 )
-from workbook.ui import address
+from workbook.ui import static_site
 
 CODES = ("BP-2U1-7-KMZ", "WP-1U1-7-WTN", draw("energy_cost", 5).code)
 WEDNESDAY = set_of("Wednesday pumps", CODES)
@@ -71,14 +71,14 @@ def test_what_chats_do_to_a_text_changes_nothing(title, codes, before, after, hy
 @given(titles, codes)
 def test_a_link_leads_to_the_same_set(title, codes):
     problems = set_of(title, codes)
-    told = address._told.copy()
+    told = static_site._told.copy()
     try:
         site, _, query = link_at("https://example.org/pumps", problems).partition("?")
-        address.tell(quote(site, safe=""), quote(query, safe=""))
-        words = address.words_of_address()
+        static_site.tell(quote(site, safe=""), quote(query, safe=""))
+        words = static_site.words_of_address()
     finally:
-        address._told.clear()
-        address._told.update(told)
+        static_site._told.clear()
+        static_site._told.update(told)
     assert {"path": PAGE, "set": problems.text} == words
     assert problems == read_set(words["set"])
 

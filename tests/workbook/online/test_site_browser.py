@@ -13,7 +13,7 @@ from solver import case_from_code, draw
 from tests.workbook.group.members import WEDNESDAY, results
 from tests.workbook.online.serving import Served
 from workbook.log import read_line
-from workbook.ui import later, typst_pdf
+from workbook.ui import printing, static_site
 from workbook.ui.pages import shipped_pages
 
 pytestmark = pytest.mark.browser
@@ -166,7 +166,7 @@ def test_a_wrong_answer_is_named_and_a_right_one_is_right(first):
 
 def test_a_figure_without_matplotlib_shows_its_table_and_says_why(first):
     figure = first.page.locator(".w2w-figure")
-    figure.get_by_text(later.FAILED).wait_for()
+    figure.get_by_text(static_site.FAILED).wait_for()
     assert figure.locator("table").is_visible()
 
 
@@ -260,7 +260,7 @@ def test_nothing_keeps_the_browser_from_installing_the_site(other):
 def test_a_pdf_cannot_be_made_in_a_browser_and_the_page_says_so(other):
     other.open_at("16-formulas-and-tables.ipynb")
     other.page.get_by_role("button", name="Make a sheet to print").click()
-    other.page.get_by_text(typst_pdf.IN_BROWSER).wait_for()
+    other.page.get_by_text(printing.IN_BROWSER).wait_for()
 
 
 def test_an_exam_goes_on_where_it_was_when_python_is_started_again(other):

@@ -23,8 +23,9 @@ from workbook.trainer.marking.marked import mark
 from workbook.trainer.set_card import SetCard
 from workbook.trainer.sets.notebook import write_source
 from workbook.trainer.sets.set_file import Assigned, toml_of
-from workbook.ui.contents import list_of_chapters, sets_of_work
+from workbook.ui.contents import list_of_chapters
 from workbook.ui.controls import PAUSE
+from workbook.ui.pages import sets_of_work
 
 WORK = set_of(families=["brake_power", "water_power"], level=1, count=4, seed=48213)
 WEEK = Assigned("week-3", "Week 3", WORK, points=5.0, tries=3)

@@ -3,10 +3,11 @@
 import re
 import subprocess
 import sys
-from html import escape, unescape
+from html import unescape
 from html.parser import HTMLParser
 
 import pytest
+from markupsafe import escape
 
 from solver.render.text import steps_text
 from solver.sets.work_set import cases_for
@@ -14,7 +15,7 @@ from solver.units.show import figures, with_unit
 from tests.workbook.trainer.sheets import choice, line, mistaken, number, right, sheet, wrong
 from workbook.trainer.marking.marked import comment_of, feedback_html, mark
 from workbook.trainer.sets.set_file import parse_set_file
-from workbook.ui.shown import css
+from workbook.ui.pieces import css
 
 ANA, BEN = "ana.r", "ben"
 WEEK = parse_set_file(
@@ -148,7 +149,7 @@ def test_feedback_shows_where_in_the_chain_the_mistake_stands():
 def test_what_was_typed_is_shown_as_text_and_nothing_else(typed):
     html = feedback_html(one(typed))
     assert not {"script", "img", "onerror", "onload"} & Balance(html).names
-    assert escape(f"You typed “{typed}”.") in html
+    assert f"You typed “{typed}”." in unescape(html)
 
 
 def test_another_persons_id_and_a_code_from_a_sheet_are_shown_as_text():

@@ -18,7 +18,7 @@ from workbook.trainer.on_paper import printed
 from workbook.trainer.on_paper.printed import MOST_ASKED, TooMany, pdf_of
 from workbook.trainer.on_paper.sheets import answers_csv, numbered, sheets_of
 from workbook.trainer.sets.set_file import Assigned
-from workbook.ui.typst_pdf import SHARED
+from workbook.ui.printing import SHARED
 
 WEEK = Assigned("week-3", "Week 3: power", set_of(chapters=CHAPTERS, count=7, seed=1), points=2.0)
 PEOPLE = [Person("ana.r", "Ana", "Rivet"), Person("ben.k", "Ben"), Person("00123")]

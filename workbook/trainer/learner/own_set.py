@@ -18,11 +18,11 @@ from solver import SolverError
 from solver.sets.work_set import case_for, cases_for
 from solver.topics.catalogue import Refused
 from solver.units.show import counted
-from workbook.exam.desk import listed
 from workbook.log import SHOWN
 from workbook.trainer.course import CONFIG
 from workbook.trainer.sets.set_file import SET_FILE, Assigned, read_set_file
 from workbook.ui.pages import MARK, read_page
+from workbook.ui.pieces import listed
 
 from .answer_sheet import SHEET, AnswerSheet
 from .asked import Asked

@@ -6,8 +6,8 @@ from typing import Protocol
 from solver import Case
 from solver.topics.catalogue import Refused
 from solver.units.show import exact, figures, with_unit
-from workbook.ui import fragments
-from workbook.ui.saying import STATES
+from workbook.practice import after_state, chain_html, problem_html, worked_html
+from workbook.ui.pieces import STATES
 
 from .tries import QuestionMark
 
@@ -65,11 +65,11 @@ def feedback_html(mark: QuestionMark) -> str:
     )
     return (
         f'<section class="w2w-feedback" aria-label="Question {mark.number}">'
-        f"{fragments.problem(case)}"
+        f"{problem_html(case)}"
         f'<div class="w2w-say w2w-{colour}">'
         f'<p class="w2w-state"><span class="w2w-mark" aria-hidden="true">{sign}</span>'
-        f"{escape(_head(mark))}</p>{said}{fragments.chain(case, mark.mistake)}{answer}</div>"
-        f"<h4>The worked solution</h4>{fragments.worked(case)}"
+        f"{escape(_head(mark))}</p>{said}{chain_html(case, mark.mistake)}{answer}</div>"
+        f"<h4>The worked solution</h4>{worked_html(case)}"
         f'<p class="w2w-about">Code of this problem: {escape(case.code)}</p></section>'
     )
 
@@ -77,7 +77,7 @@ def feedback_html(mark: QuestionMark) -> str:
 def _said(mark: QuestionMark) -> list[str]:
     """What was typed, what it is, and why somebody must look, each where there is something."""
     look = LOOK if mark.needs_person else ""
-    said = (_typed(mark), fragments.after_state(mark.says), mark.reason, look)
+    said = (_typed(mark), after_state(mark.says), mark.reason, look)
     return [sentence for sentence in said if sentence]
 
 

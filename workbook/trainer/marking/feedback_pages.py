@@ -17,7 +17,7 @@ from workbook.trainer.coming_in.handed_in import SECRET, TIMESTAMP, Handed, plai
 from workbook.trainer.course import Course, CourseFault
 from workbook.trainer.gradebook.rules import grade_id, score_of
 from workbook.trainer.gradebook.tables import Entry, Graded, SetRows, entries_of, opened, set_rows
-from workbook.ui.shown import css
+from workbook.ui.pieces import css
 
 from .bulk import AT_ONCE, marks_of, set_in
 from .feedback import feedback_html

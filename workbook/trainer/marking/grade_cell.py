@@ -19,7 +19,7 @@ from workbook.log import Attempt, line_of, made
 from workbook.trainer.coming_in.handed_in import ANSWER, METADATA, read_handed
 from workbook.trainer.gradebook.rules import grade_id, score_of
 from workbook.trainer.sets.set_file import SET_FILE, Assigned, read_set_file
-from workbook.ui.shown import css
+from workbook.ui.pieces import css
 
 from .feedback import comment_of, feedback_html
 from .marked import Marked, mark

@@ -8,12 +8,11 @@ from typing import Any
 from solver import Case, SolverError
 from solver.render.text import ROUNDING, label_of
 from solver.units.show import counted, exact, figures, with_unit
+from workbook.practice import answer_label
 from workbook.trainer.marking.odd import plain
 from workbook.trainer.sets.set_file import Assigned
 from workbook.ui.cautions import caution_lines
-from workbook.ui.fragments import answer_label
-from workbook.ui.printing import PAPER, UNITS, asked, solved
-from workbook.ui.typst_pdf import compiled
+from workbook.ui.printing import PAPER, UNITS, asked, compiled, solved
 
 from .sheets import Sheet
 

@@ -12,7 +12,7 @@ from typing import BinaryIO, NamedTuple
 from solver import SolverError
 from workbook.record.lines import Lines, Row
 from workbook.trainer.marking.odd import plain, quoted
-from workbook.ui.decimal_comma import may_be_thousands, with_point
+from workbook.ui.spreadsheet import may_be_thousands, with_point
 
 __all__ = ["NoSheets", "TypedFile", "TypedRow"]
 

@@ -16,10 +16,9 @@ from solver.units.show import counted
 from workbook.figures import LOOK, Beside, View, table_html
 from workbook.trainer.sets.set_file import SET_FILE
 from workbook.trainer.setting.keep import sets_in
-from workbook.ui.contents import chapters, titles
-from workbook.ui.controls import Panel, button, chooser, classed, say
+from workbook.ui.controls import Panel, button, chooser, classed, say, tick
+from workbook.ui.pages import chapters, titles
 from workbook.ui.saving import link
-from workbook.ui.ticks import tick
 
 from .files import FILES
 from .gathered import Gathered, gathered

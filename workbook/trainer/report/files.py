@@ -3,7 +3,7 @@
 from collections.abc import Callable
 from typing import NamedTuple
 
-from workbook.ui.contents import titles
+from workbook.ui.pages import titles
 from workbook.ui.spreadsheet import csv_of
 
 from .facts import STATUSES, ClassFacts

@@ -8,7 +8,7 @@ from textwrap import wrap
 from typing import NamedTuple
 
 from workbook.figures import View
-from workbook.ui.contents import titles
+from workbook.ui.pages import titles
 
 from .facts import ClassFacts
 from .pictures import Pictured, hardest_picture, spread_picture

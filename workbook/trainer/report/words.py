@@ -6,8 +6,8 @@ from statistics import median
 from typing import NamedTuple
 
 from solver.units.show import counted, figures
-from workbook.exam.desk import listed
 from workbook.ui.flaws import Flaw
+from workbook.ui.pieces import listed
 
 from .facts import ENOUGH, STATUSES, ClassFacts, Person, Question, Telling
 from .pictures import counted_people, percent

@@ -16,8 +16,7 @@ from workbook.trainer.coming_in.handed_in import ANSWER
 from workbook.trainer.gradebook.rules import grade_id
 from workbook.trainer.learner.asked import in_words
 from workbook.ui.cautions import topics
-from workbook.ui.contents import PRACTICE
-from workbook.ui.pages import MARK, code_cells, fingerprint, shipped_pages
+from workbook.ui.pages import MARK, PRACTICE, code_cells, fingerprint, shipped_pages
 
 from .set_file import SET_FILE, Assigned, read_set_file, toml_of
 

@@ -18,8 +18,8 @@ from solver.sets.work_set import MOST, WorkSet, set_of
 from solver.topics.catalogue import CATALOGUE, chapters_at, kinds_at
 from solver.units.reading import read
 from solver.units.show import exact
-from workbook.exam.start import whole_number
 from workbook.trainer.sets.set_file import Assigned, chosen_names
+from workbook.ui.entry import whole_number
 
 __all__ = [
     "Draft",

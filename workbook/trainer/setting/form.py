@@ -11,9 +11,10 @@ from ipywidgets import HTML, Box, DatetimePicker, VBox
 from solver import FAMILIES
 from solver.sets.paper import ANY_LEVEL, CHAPTERS
 from solver.sets.work_set import MOST, TOP
-from workbook.ui.controls import AUTO, LABELLED, SYSTEMS, Panel, chooser, classed
+from workbook.ui.contents import titled
+from workbook.ui.controls import AUTO, LABELLED, SYSTEMS, Panel, chooser, classed, tick
 from workbook.ui.entry import Entry, Gate
-from workbook.ui.ticks import ChapterTicks, tick, titled
+from workbook.ui.ticks import ChapterTicks
 
 from .draft import Draft
 

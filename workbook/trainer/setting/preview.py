@@ -15,8 +15,8 @@ from solver.sets.work_set import WorkSet, cases_for, person_id, plan_of
 from solver.topics.catalogue import Refused
 from workbook.exam.question import Question
 from workbook.exam.result import answer_of
+from workbook.practice import question_html, worked_html
 from workbook.trainer.sets.set_file import Assigned
-from workbook.ui import fragments
 from workbook.ui.controls import Panel, button, chooser, classed, say
 from workbook.ui.entry import Entry, Gate
 
@@ -82,9 +82,9 @@ def _card(head: str, case: Case) -> str:
         return f'<div class="w2w-one"><p>{escape(case.why)}</p></div>'
     return (
         f'<div class="w2w-one"><p class="w2w-want">{escape(head)}</p>'
-        f"{fragments.question(case, case.choices)}"
+        f"{question_html(case, case.choices)}"
         f"<p><b>The answer is {escape(_answer(case))}.</b></p>"
-        f"<details><summary>The worked solution</summary>{fragments.worked(case)}</details>"
+        f"<details><summary>The worked solution</summary>{worked_html(case)}</details>"
         f'<p class="w2w-about">Code of this problem: {escape(case.code)}</p></div>'
     )
 

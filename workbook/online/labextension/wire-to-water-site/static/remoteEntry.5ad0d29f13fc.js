@@ -34,15 +34,15 @@
     run(
       kernel,
       `from workbook.log import journal
-from workbook.ui import address
-address.tell("${site}", "${query}")
-await journal.open_journal(address.site())
-del address, journal`,
+from workbook.ui import static_site
+static_site.tell("${site}", "${query}")
+await journal.open_journal(static_site.site())
+del journal, static_site`,
     );
   }
 
   function fetchPictures(kernel) {
-    run(kernel, "from workbook.ui import later\nlater.begin()\ndel later");
+    run(kernel, "from workbook.ui import static_site\nstatic_site.fetch_pictures()\ndel static_site");
   }
 
   /* A tab has the name of its page; JupyterLab now and then gives it another. */

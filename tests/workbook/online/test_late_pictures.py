@@ -7,7 +7,7 @@ from types import SimpleNamespace
 import pytest
 
 from workbook.figures import show
-from workbook.ui import later
+from workbook.ui import static_site
 
 
 @pytest.fixture
@@ -19,10 +19,10 @@ def browser(monkeypatch):
         asked.append(name)
 
     for name in ("_ready", "_fetching", "_failed"):
-        monkeypatch.setattr(later, name, [])
-    monkeypatch.setattr(later, "_waiting", {})
-    monkeypatch.setattr(later, "BREATH", 0)
-    monkeypatch.setattr(later, "in_browser", lambda: True)
+        monkeypatch.setattr(static_site, name, [])
+    monkeypatch.setattr(static_site, "_waiting", {})
+    monkeypatch.setattr(static_site, "BREATH", 0)
+    monkeypatch.setattr(static_site, "in_browser", lambda: True)
     monkeypatch.setitem(sys.modules, "pyodide_js", SimpleNamespace(loadPackage=load))
     return asked
 
@@ -31,9 +31,9 @@ def wait_for(*redraws):
     """Ask for pictures, say that the page is ready, and let everything come."""
 
     async def run():
-        said = [later.no_picture(redraw) for redraw in redraws]
-        later.begin()
-        while later._fetching:
+        said = [static_site.no_picture(redraw) for redraw in redraws]
+        static_site.fetch_pictures()
+        while static_site._fetching:
             await asyncio.sleep(0)
         return said
 
@@ -41,18 +41,18 @@ def wait_for(*redraws):
 
 
 def test_outside_a_browser_nothing_is_promised():
-    assert later.no_picture(lambda: None) == later.MISSING
+    assert static_site.no_picture(lambda: None) == static_site.MISSING
 
 
 def test_nothing_is_fetched_before_the_page_is_ready(browser):
-    assert later.no_picture(lambda: None) == later.COMING
+    assert static_site.no_picture(lambda: None) == static_site.COMING
     assert [] == browser
 
 
 def test_each_panel_draws_once_when_the_pictures_can_be_had(browser):
     drawn = []
     first, second = (lambda: drawn.append("first")), (lambda: drawn.append("second"))
-    assert [later.COMING] * 3 == wait_for(first, second, first)
+    assert [static_site.COMING] * 3 == wait_for(first, second, first)
     assert ["first", "second"] == sorted(drawn)
     assert ["matplotlib"] == browser
 
@@ -63,10 +63,10 @@ def test_a_page_without_pictures_fetches_nothing(browser):
 
 
 def test_where_they_cannot_be_had_the_panel_says_so_for_good(browser, monkeypatch):
-    monkeypatch.setattr(later, "PARTS", ("no_such_module_anywhere",))
+    monkeypatch.setattr(static_site, "PARTS", ("no_such_module_anywhere",))
     said = []
-    wait_for(lambda: said.append(later.no_picture(lambda: None)))
-    assert [later.FAILED] == said
+    wait_for(lambda: said.append(static_site.no_picture(lambda: None)))
+    assert [static_site.FAILED] == said
     assert 1 == len(browser)
 
 
@@ -76,7 +76,7 @@ def test_a_figure_shows_its_table_first_and_then_its_picture(browser, monkeypatc
         for name in {**missing, "matplotlib": None}:
             without.setitem(sys.modules, name, None)
         figure = show("legs")
-    assert f"<p>{later.COMING}</p>" == figure.beside.picture.value
+    assert f"<p>{static_site.COMING}</p>" == figure.beside.picture.value
     assert "<table>" in figure.beside.table.value
     wait_for()
     assert figure.beside.picture.value.startswith("<svg")

@@ -1,0 +1,136 @@
+"""A problem as HTML, in no widgets: the question, hints, the solution, what became of an answer."""
+
+from collections.abc import Sequence
+
+from solver import Case
+from solver.engine.telling import Hint, hints_of
+from solver.render.html import numbers_html, one_line_html, rule_html, step_html
+from solver.render.text import label_of, question_rows
+from solver.vocabulary import quantity_named
+from workbook.ui.markup import Markup, joined, tag
+from workbook.ui.pieces import asked_for, say, table
+
+from .practice import Practice, Reply
+
+__all__ = [
+    "after_state",
+    "answer_label",
+    "chain_html",
+    "hints_html",
+    "problem_html",
+    "question_html",
+    "said_of",
+    "solution_html",
+    "steps_html",
+    "worked_html",
+]
+
+
+def answer_label(case: Case, choices: int = 0) -> str:
+    """What the answer box asks for: how exactly, a quantity and its unit; or one of the choices."""
+    if count := choices or len(case.choices):
+        return f"Choose one: the number of your choice, 1 to {count}"
+    quantity = quantity_named(case.asked)
+    counted = quantity.label(case.units).startswith("number of ")
+    exactly = "" if counted else " to three figures"
+    return f"Your answer{exactly}: {asked_for(quantity, case.units)}"
+
+
+def problem_html(case: Case) -> Markup:
+    """The title, the question, the givens, and the choices of a judgment."""
+    return joined(tag("h3", case.family.title), question_html(case, case.choices))
+
+
+def question_html(case: Case, choices: Sequence[str] = ()) -> Markup:
+    """The question, the givens, and these choices, numbered."""
+    return joined(
+        tag("p", case.lead, cls="w2w-question"),
+        table(question_rows(case), "What is given"),
+        tag("ol", (tag("li", choice) for choice in choices), cls="w2w-choices")
+        if choices
+        else None,
+    )
+
+
+def said_of(case: Case, reply: Reply) -> Markup:
+    """What became of an answer: how it was read, what to look at and where, and the try."""
+    verdict = reply.verdict
+    read = f"Read as {verdict.echo}." if verdict.echo else ""
+    where = chain_html(case, verdict.mistake) if verdict.status == "mistake" else Markup()
+    said = (read, after_state(verdict.says), reply.fault)
+    return say(verdict.status, *said, html=where, foot=reply.note)
+
+
+def after_state(says: str) -> str:
+    """The solver's sentence without the word that the state above it says already."""
+    for opening, instead in (
+        ("Right: ", "The worked answer is "),
+        ("Right. ", ""),
+        ("Not yet: ", ""),
+    ):
+        if says.startswith(opening):
+            rest = instead + says.removeprefix(opening)
+            return rest[:1].upper() + rest[1:]
+    return says
+
+
+def chain_html(case: Case, mistake: str | None) -> Markup:
+    """The steps of a problem in a row, with the one to look at marked."""
+    names = [step.name for step in case.steps]
+    place = (mistake or "").partition(".")[0]
+    if len(names) < 2 or place not in names:
+        return Markup()
+    here = (" ", tag("b", "← look here"))
+    items = (
+        tag("li", label_of(name, case.units), here, cls="w2w-here")
+        if name == place
+        else tag("li", label_of(name, case.units))
+        for name in names
+    )
+    return tag("ol", items, cls="w2w-chain", aria_label="The steps of this problem")
+
+
+def hints_html(practice: Practice) -> Markup:
+    """The hints given so far; a screen reader speaks the newest."""
+    shown = practice.hinted
+    if not shown:
+        return Markup()
+    total = len(hints_of(practice.case))
+    items = []
+    for number, hint in enumerate(shown, 1):
+        head = tag("p", f"Hint {number} of {total}: {hint.title}", cls="w2w-want")
+        spoken = "status" if number == len(shown) else None
+        items.append(tag("li", tag("div", head, _hint(hint, practice.case), role=spoken)))
+    return tag("ol", items, cls="w2w-hints")
+
+
+def _hint(hint: Hint, case: Case) -> Markup:
+    if not hint.steps:
+        return tag("p", hint.says)
+    if hint.with_numbers:
+        lines = (numbers_html(s, case.known, case.given, case.units) for s in hint.steps)
+    else:
+        lines = (rule_html(step, case.units) for step in hint.steps)
+    return Markup().join(map(Markup, lines))
+
+
+def steps_html(work: Case, count: int | None = None) -> Markup:
+    """The worked steps of a problem, or the first of them."""
+    items = (
+        Markup(step_html(number, step, work.known, work.given, work.units))
+        for number, step in enumerate(work.steps[:count], 1)
+    )
+    return tag("ol", items, cls="w2w-steps")
+
+
+def worked_html(case: Case) -> Markup:
+    """All the steps, and their one line where there are several and it is short."""
+    whole = Markup(one_line_html(case))
+    line = joined(tag("div", "In one line:", cls="w2w-why"), whole) if whole else None
+    return joined(steps_html(case), line)
+
+
+def solution_html(case: Case) -> Markup:
+    """The worked solution with its heading."""
+    title = tag("h4", tag("span", "The worked solution", role="status"))
+    return joined(title, worked_html(case))
