@@ -2,6 +2,7 @@
 
 from bisect import bisect_left, bisect_right
 from collections.abc import Callable
+from functools import partial
 
 from solver.algebra.expression import Constant, Figure, Fraction, Known, Lookup, Number
 from solver.algebra.formula import Formula, Slip
@@ -38,14 +39,6 @@ def row_beside(unbalance: float, units: str, *, after: bool) -> float:
     return rows[where]["derating"]
 
 
-def row_before(unbalance: float, units: str) -> float:
-    return row_beside(unbalance, units, after=False)
-
-
-def row_after(unbalance: float, units: str) -> float:
-    return row_beside(unbalance, units, after=True)
-
-
 def on_the_graph(read: Callable[[float, str], float] = derating_factor) -> Lookup:
     """Percent of nameplate power at the voltage unbalance, read by `read`."""
     graph = "the derating graph read at"
@@ -61,13 +54,13 @@ HEATING = (
         slips=(
             Slip(
                 "row_before",
-                on_the_graph(row_before),
+                on_the_graph(partial(row_beside, after=False)),
                 "You used the point for a smaller unbalance. Read the graph at the unbalance you "
                 "have, between two points if you need to.",
             ),
             Slip(
                 "row_after",
-                on_the_graph(row_after),
+                on_the_graph(partial(row_beside, after=True)),
                 "You used the point for a larger unbalance. Read the graph at the unbalance you "
                 "have, between two points if you need to.",
             ),

@@ -32,10 +32,12 @@ SWAPPED = ((2, 1, 3), (1, 3, 2), (3, 2, 1))
 
 
 def legs_of(turn: str) -> tuple[str, ...]:
+    """The amps of the three legs in one connection."""
     return tuple(f"{leg}{turn}" for leg in AMPS)
 
 
 def highest_leg(values: Mapping[str, float], turn: str) -> str:
+    """ "A", "B" or "C", whichever draws most in one connection."""
     return max("ABC", key=lambda leg: values[f"amps_{leg.lower()}{turn}"])
 
 
@@ -119,6 +121,7 @@ def connection(leads: tuple[int, int, int]) -> str:
 
 
 def all_round(says: str) -> list[Option]:
+    """The two connections in which every lead moved."""
     return [
         Option(f"rolled_{times}", connection(leads), f"All three leads rolled. {says}")
         for times, leads in enumerate(ROUND, 1)

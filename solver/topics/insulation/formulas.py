@@ -16,16 +16,16 @@ TREND = "common practice, no source: compare two years' readings at one temperat
 DISCHARGE = "After the test, keep the winding grounded for four times as long."
 
 
-def both(name: str, label: str, value: float, unit: str, source: str) -> Constant:
+def same(name: str, label: str, value: float, unit: str, source: str) -> Constant:
     """A constant that is the same in both systems."""
     figure = Figure(value, unit, exact=value)
     return Constant(name, label, figure, figure, source)
 
 
-BASE_TEMPERATURE = both("base_temperature", "40 °C", 40, "°C", IEEE)
-HALVING = both("halving", "10 °C per halving", 10, "K", IEEE)
-VOLTS_PER_KILOVOLT = both("volts_per_kilovolt", "1,000 volts per kV", 1000, "V / kV", "arithmetic")
-GROUND_TIMES = both(
+BASE_TEMPERATURE = same("base_temperature", "40 °C", 40, "°C", IEEE)
+HALVING = same("halving", "10 °C per halving", 10, "K", IEEE)
+VOLTS_PER_KILOVOLT = same("volts_per_kilovolt", "1,000 volts per kV", 1000, "V / kV", "arithmetic")
+GROUND_TIMES = same(
     "ground_times", "4 times the test", 4, "", "IEEE 43 (from memory): at least four times the test"
 )
 
@@ -36,7 +36,7 @@ def below_40(temperature: Known) -> Expr:
 
 
 def at_40(turn: str = "") -> Formula:
-    """A one-minute reading brought to 40 °C."""
+    """A one-minute reading (megohms) brought to 40 °C; `turn` is "_before" for an earlier one."""
     reading, temperature = Known(f"insulation{turn}"), Known(f"winding_temperature{turn}")
     return Formula(
         f"insulation_at_40{turn}",
@@ -67,6 +67,7 @@ def at_40(turn: str = "") -> Formula:
 
 
 def ratio(result: str, over: Known, under: Known, source: str, why: str, *slips: Slip) -> Formula:
+    """A later reading over an earlier one, or leakage the other way round."""
     return Formula(result, over / under, source, f"{why} {DISCHARGE}", slips)
 
 

@@ -25,6 +25,7 @@ TABLE = (
 
 
 def dc(volts: float) -> str:
+    """So many volts, said as those of a test."""
     return f"{with_unit(exact(volts), 'V')} DC"
 
 

@@ -1,7 +1,8 @@
 """What the problems share: motors as their nameplate, their meter and the code's table have them.
 
-Sizes and full-load amps come from the published tables. Service volts, power factors, loads and
-slips are common practice, no source.
+Volts, amps, kVA, kW and rpm are the same in both systems; shaft power is in hp or kW, shares in
+percent. Sizes and full-load amps come from the published tables. Service volts, power factors,
+loads and slips are common practice, no source.
 """
 
 from math import sqrt
@@ -64,7 +65,7 @@ def motor_on(draw: Draw, units: str) -> tuple[Motor, float, float, float]:
 
 
 def amps_of(kva: float, volts: float) -> float:
-    """Line amps of so many kVA."""
+    """Line amps (A) of so many kVA at so many volts between lines."""
     return kva * 1000 / (ROOT_THREE.us.value * volts)
 
 

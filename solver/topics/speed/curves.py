@@ -60,7 +60,8 @@ class Curve:
 def pump_curve(shutoff_head: float, flow: float, head: float) -> Curve:
     """A pump's curve from its shutoff head and one point, such as its rated one.
 
-    Raises SolverError where the head does not fall with the flow.
+    Raises:
+        SolverError: the head does not fall with the flow.
     """
     if not (flow > 0 and 0 <= head < shutoff_head):
         raise SolverError(
@@ -73,7 +74,8 @@ def pump_curve(shutoff_head: float, flow: float, head: float) -> Curve:
 def system_curve(static_head: float, flow: float, friction: float) -> Curve:
     """A system's curve from its static head and its friction at one flow.
 
-    Raises SolverError for friction below zero, or at no flow.
+    Raises:
+        SolverError: friction is below zero, or its flow is not above zero.
     """
     if not (flow > 0 and friction >= 0):
         raise SolverError(
@@ -85,7 +87,8 @@ def system_curve(static_head: float, flow: float, friction: float) -> Curve:
 def crossing(pump: Curve, system: Curve) -> Point:
     """Where a pump works on a system: the flow at which it gives just the head that is asked.
 
-    Raises NotSolvable where the pump cannot lift water at all.
+    Raises:
+        NotSolvable: the pump cannot lift water at all.
 
     >>> at = crossing(pump_curve(80, 400, 60), system_curve(30, 400, 30))
     >>> round(at.flow, 6), round(at.head, 6)
@@ -105,6 +108,9 @@ def points(curve: Curve, most_flow: float, count: int = 41) -> tuple[Point, ...]
     """Points of a curve at even steps of flow, from none to `most_flow`, for drawing it.
 
     A pump's curve ends at its runout, where no head is left.
+
+    Raises:
+        SolverError: fewer points than two are asked for.
 
     >>> points(pump_curve(80, 400, 60), 400, 3)
     (Point(flow=0.0, head=80.0), Point(flow=200.0, head=75.0), Point(flow=400.0, head=60.0))

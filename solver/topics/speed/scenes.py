@@ -1,7 +1,8 @@
 """What the problems share: pumps that change speed or impeller, and pumps on a system.
 
-Speeds are those of loaded motors on 60 Hz (US) and 50 Hz (metric). Impellers, shares of static
-head and shapes of curves are common practice, no source; the pumps are those of topics/drawn.
+Each gives its quantities in the units of the system. Speeds are those of loaded motors on 60 Hz
+(US) and 50 Hz (metric). Impellers, shares of static head and shapes of curves are common practice,
+no source; the pumps are those of topics/drawn.
 """
 
 from solver.engine.draw import Draw

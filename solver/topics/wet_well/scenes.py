@@ -1,6 +1,7 @@
 """What the problems share: wet wells that could exist, with their pumps, floats and readings.
 
-Sizes, depths and rates are common practice, no source; motors come from the published tables.
+Each gives its quantities in the units of the system. Sizes, depths and rates are common practice,
+no source; motors come from the published tables.
 """
 
 from collections.abc import Mapping
