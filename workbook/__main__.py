@@ -1,6 +1,7 @@
 """python3 -m workbook: the one command for everything. It opens the workbook."""
 
 import sys
+from io import TextIOWrapper
 
 # Kept readable by older Pythons too, so that they can say this and not a syntax error.
 if sys.version_info < (3, 11):
@@ -13,5 +14,6 @@ from .commands import main
 
 if __name__ == "__main__":
     # What is said is seen at once, also where another program reads it.
-    sys.stdout.reconfigure(line_buffering=True)
+    if isinstance(sys.stdout, TextIOWrapper):
+        sys.stdout.reconfigure(line_buffering=True)
     sys.exit(main(sys.argv[1:]))

@@ -14,10 +14,9 @@ import nbformat
 
 from workbook.online.build import INSTALLED
 from workbook.online.build import KERNEL as EXTENSION
-from workbook.online.lock import lock_of
+from workbook.online.front import KERNEL
+from workbook.online.packages import fetch, lock_of, wanted
 from workbook.online.runtime import LOCK, Brought
-from workbook.online.settings import KERNEL
-from workbook.online.wheels import fetch, wanted
 
 __all__ = ["NOTEBOOK", "build_bare"]
 

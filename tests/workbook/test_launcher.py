@@ -19,7 +19,7 @@ import webbrowser
 import pytest
 
 from workbook.log import KEPT, Log, default_path, made
-from workbook.start import folder, launcher, places, server
+from workbook.start import folder, launcher, server
 from workbook.start.folder import CannotWrite, bring_up_to_date
 from workbook.ui import pages
 
@@ -244,22 +244,22 @@ def answer(typed):
 
 def test_in_a_usual_home_answers_are_kept_where_they_were(home, tmp_path):
     usual, said = default_path(), []
-    places.settle(tmp_path, said.append)
+    folder.settle(tmp_path, said.append)
     assert usual == default_path()
     assert [] == said
-    assert {} == places.environment_of()
+    assert {} == folder.environment_of()
 
 
 def test_in_a_home_that_cannot_be_written_answers_are_kept_with_the_pages_and_said(home, tmp_path):
     shut(home)
     own, said = tmp_path / "pages", []
     own.mkdir()
-    places.settle(own, said.append)
+    folder.settle(own, said.append)
     expected = "The workbook can't write to your home folder, so your answers are kept with your pages, in "
     assert [f"{expected}{own / '.kept'}"] == said
     Log(default_path()).keep(answer("9"))
     assert (own / ".kept" / "attempts.jsonl").exists()
-    inside = [*map(pathlib.Path, places.environment_of().values()), places.settings_of()]
+    inside = [*map(pathlib.Path, folder.environment_of().values()), folder.settings_of()]
     assert all(folder.is_relative_to(own) for folder in inside)
 
 
@@ -268,12 +268,12 @@ def test_answers_given_meanwhile_are_in_the_usual_log_once_it_can_be_written(hom
     shut(home)
     own, said = tmp_path / "pages", []
     own.mkdir()
-    places.settle(own, said.append)
+    folder.settle(own, said.append)
     Log(default_path()).keep(answer("2"))
     open_again(home)
     for _ in range(2):
         said.clear()
-        places.settle(own, said.append)
+        folder.settle(own, said.append)
     log = Log(default_path())
     log.read()
     assert {"1", "2"} == {attempt.typed for attempt in log.attempts}

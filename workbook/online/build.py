@@ -7,17 +7,14 @@ import subprocess
 import sys
 import tempfile
 from pathlib import Path
-from typing import NamedTuple
+from typing import Any, NamedTuple
 
 from workbook.ui.pages import shipped_pages
 
-from .bytecode import to_bytecode
-from .front import write_front
-from .lock import FIGURES, lock_of, names_in
-from .refusal import NotBuilt
-from .runtime import LOCK, Brought, Usual
-from .settings import OVERRIDES, page_config
-from .wheels import gather
+from . import NotBuilt
+from .front import OVERRIDES, page_config, write_front
+from .packages import FIGURES, gather, lock_of, names_in
+from .runtime import LOCK, Brought, Usual, to_bytecode
 
 __all__ = ["Built", "build"]
 
@@ -92,7 +89,7 @@ def _lite(parts: Path, site: Path) -> None:
         raise NotBuilt(f"JupyterLite couldn't build the site. It said: {done.stderr[-2000:]}")
 
 
-def _place(wheels: list[Path], lock: dict, site: Path) -> str:
+def _place(wheels: list[Path], lock: dict[str, Any], site: Path) -> str:
     """Put wheels and list into a folder that has its name from what is in it.
 
     A browser that still holds an earlier wheel of the same name cannot mix the two.

@@ -6,6 +6,8 @@ from collections.abc import Iterator
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from . import NotBuilt
+
 if TYPE_CHECKING:
     from .build import Built
     from .runtime import Brought, Usual
@@ -26,7 +28,6 @@ def options(parser: ArgumentParser) -> None:
 def run(options: Namespace, say=print) -> int:
     """Build the site and say what readers will load, and from where; return the exit status."""
     from .build import build
-    from .refusal import NotBuilt
     from .runtime import Brought, Usual
 
     out = Path(options.out).expanduser().resolve()

@@ -1,16 +1,20 @@
-"""The site's own front: its first page, its name and icon, and what it leaves out."""
+"""The site's own front: its first page, its name and icon, its list of pages, and what JupyterLab is told.
+
+Pages are listed as ones that cannot be saved: a page that was saved would be a copy in the browser,
+which hides every later edition.
+"""
 
 import hashlib
 import json
 import re
 import shutil
+from collections.abc import Collection
 from pathlib import Path
+from typing import Any
 
-from workbook.ui.pages import OPENING
+from workbook.ui.pages import OPENING, code_cells, shipped_pages
 
-from .listing import write_listing
-
-__all__ = ["PARTS", "WORKER", "fill_worker", "write_front"]
+__all__ = ["KERNEL", "OVERRIDES", "PARTS", "WORKER", "fill_worker", "page_config", "write_front"]
 
 PARTS = Path(__file__).with_name("parts")
 APP = "notebooks"
@@ -25,29 +29,59 @@ LEFT_OUT = (
     "extensions/*/*/install.json", "extensions/*/*/static/pypi",
 )  # fmt: skip
 WORKER = "service-worker.js"  # JupyterLite asks for it by this name
+LAB = Path(__file__).parents[1] / "start" / "settings" / "labconfig"
+OVERRIDES = LAB / "default_setting_overrides.json"
+KERNEL = "@jupyterlite/pyodide-kernel-extension:kernel"
+# Bars and marks that pages do not show; what asks for parts that are switched off; JupyterLite's own
+# service worker, which shows files to Python: pages need none, and ours keeps the site.
+SWITCHED_OFF = (
+    "@jupyterlite/notebook-application-extension:logo",
+    "@jupyter-notebook/application-extension:top",
+    "@jupyter-notebook/notebook-extension:kernel-logo",
+    "@jupyter-notebook/notebook-extension:tab-icon",
+    "@jupyterlite/application-extension:lsp-connection-manager",
+    "@jupyterlite/application-extension:service-worker-manager",
+)
+LONG_AGO = "2000-01-01T00:00:00Z"  # the same site is the same files whenever it is built
 
 
-def write_front(site: Path, config: dict, first: list[str], later: list[str]) -> None:
+def page_config(start: str, lock: str, packages: list[str]) -> dict[str, Any]:
+    """The settings. `start` is the runtime's first file; `packages` of our list are loaded first."""
+    off = json.loads((LAB / "page_config.json").read_text(encoding="utf-8"))["disabledExtensions"]
+    kernel = {
+        "pyodideUrl": start,
+        "disablePyPIFallback": True,
+        "loadPyodideOptions": {"lockFileURL": lock, "packages": packages},
+    }
+    return {
+        "appName": "Wire to Water",
+        "disabledExtensions": [*off, *SWITCHED_OFF],
+        "litePluginSettings": {KERNEL: kernel},
+        "wireToWaterPages": json.dumps({path.name: code_cells(path) for path in shipped_pages()}),
+    }
+
+
+def write_front(site: Path, config: dict[str, Any], first: list[str], later: list[str]) -> None:
     """Put the first page into a site that JupyterLite has built, and take out what it never uses.
 
     `config` are settings for JupyterLab. `first` are the addresses of the runtime, `later` those of
     what a page may fetch once it is ready.
     """
     settings = {**_config(site), **config}
-    bundle = BUNDLE.search((site / APP / "index.html").read_text(encoding="utf-8"))[1]
+    bundle = next(BUNDLE.finditer((site / APP / "index.html").read_text(encoding="utf-8")))[1]
     for pattern in LEFT_OUT:
         for path in site.glob(pattern):
             shutil.rmtree(path) if path.is_dir() else path.unlink()
     for part in PARTS.iterdir():
         shutil.copy(part, site)
-    write_listing(site / "api" / "contents" / "all.json")
+    _write_listing(site / "api" / "contents" / "all.json")
     # Inside a script, "</" would end it.
     text = json.dumps(settings).replace("</", "<\\/")
     _fill(site / "index.html", config=text, opening=OPENING, bundle=bundle, first=json.dumps(first))
     fill_worker(site, first, later)
 
 
-def fill_worker(site: Path, first: list[str] = (), later: list[str] = ()) -> None:
+def fill_worker(site: Path, first: Collection[str] = (), later: Collection[str] = ()) -> None:
     """Tell the service worker of a site which files there are, and which come from elsewhere."""
     files = _marks(site) | {address: "" for address in first if "://" in address}
     used = [address for address in later if "://" in address]
@@ -78,7 +112,7 @@ def _mark(data: bytes) -> str:
     return hashlib.sha256(data).hexdigest()[:16]
 
 
-def _config(site: Path) -> dict:
+def _config(site: Path) -> dict[str, Any]:
     """The settings of the site and of its one view, as JupyterLite would put them together."""
     both = [site / "jupyter-lite.json", site / APP / "jupyter-lite.json"]
     whole, view = (json.loads(path.read_text(encoding="utf-8"))[CONFIG] for path in both)
@@ -90,3 +124,26 @@ def _config(site: Path) -> dict:
         "themesUrl": "./build/themes",
     }
     return {**whole, **view, **here}
+
+
+def _write_listing(path: Path) -> None:
+    """Write the list of pages, in the form of Jupyter's contents."""
+    pages = [_entry(page.name, "notebook", page.stat().st_size) for page in shipped_pages()]
+    path.write_text(json.dumps({**_entry("", "directory"), "content": pages}), encoding="utf-8")
+
+
+def _entry(path: str, kind: str, size: int | None = None) -> dict[str, Any]:
+    return {
+        "name": path,
+        "path": path,
+        "type": kind,
+        "writable": False,
+        "created": LONG_AGO,
+        "last_modified": LONG_AGO,
+        "size": size,
+        "content": None,
+        "format": None,
+        "mimetype": None,
+        "hash": None,
+        "hash_algorithm": None,
+    }

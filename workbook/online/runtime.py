@@ -1,10 +1,13 @@
-"""The Python that browsers run: at its usual address, or a copy that the site brings along."""
+"""The Python that browsers run: at its usual address, or a copy of it; and modules as its bytecode."""
 
 import json
 import shutil
+import subprocess
+import sys
 import urllib.request
 from collections.abc import Iterable
 from pathlib import Path
+from typing import Any
 
 from jupyterlite_pyodide_kernel.constants import (
     PYODIDE_CDN_URL,
@@ -12,15 +15,17 @@ from jupyterlite_pyodide_kernel.constants import (
     PYODIDE_VERSION,
 )
 
-from .refusal import NotBuilt
+from . import NotBuilt
 
-__all__ = ["LOCK", "PYTHON", "Brought", "Usual"]
+__all__ = ["LOCK", "Brought", "Usual", "to_bytecode"]
 
 PYTHON = tuple(map(int, PYODIDE_PYTHON_VERSION.split(".")))
 LOCK = "pyodide-lock.json"
 START = "pyodide.mjs"
 CORE = (START, "pyodide.asm.mjs", "pyodide.asm.wasm", "python_stdlib.zip")
 COPY = Path("static/pyodide")  # in the site
+SCRIPT = Path(__file__).with_name("to_bytecode.py")
+IN_NODE = Path(__file__).with_name("in_node.mjs")
 FETCH = f"npm pack pyodide@{PYODIDE_VERSION}"
 
 
@@ -33,7 +38,7 @@ class Usual:
     def __init__(self, address: str = PYODIDE_CDN_URL):
         self.outside = address.rstrip("/")
 
-    def lock(self) -> dict:
+    def lock(self) -> dict[str, Any]:
         """Its list of packages.
 
         Raises:
@@ -74,7 +79,7 @@ class Brought:
                 f"version {PYODIDE_VERSION}. To download it, type: {FETCH}"
             )
 
-    def lock(self) -> dict:
+    def lock(self) -> dict[str, Any]:
         """Its list of packages."""
         return json.loads((self.folder / LOCK).read_text(encoding="utf-8"))
 
@@ -88,3 +93,22 @@ class Brought:
         for file in (*CORE, *files):
             shutil.copy(self.folder / file, site / COPY)
         return [f"./{(COPY / file).as_posix()}" for file in CORE]
+
+
+def to_bytecode(wheels: Path, runtime: Brought | Usual) -> bool:
+    """Put bytecode in place of the modules of all wheels in a folder; False where nothing can.
+
+    Raises:
+        NotBuilt: it failed.
+    """
+    node = shutil.which("node")
+    if sys.version_info[:2] == PYTHON:
+        command: list[str | Path] = [sys.executable, SCRIPT, wheels]
+    elif node and isinstance(runtime, Brought):
+        command = [node, IN_NODE, runtime.folder, SCRIPT, wheels]
+    else:
+        return False
+    done = subprocess.run(command, capture_output=True, text=True, check=False)
+    if done.returncode:
+        raise NotBuilt(f"The modules couldn't be turned into bytecode: {done.stderr[-2000:]}")
+    return True

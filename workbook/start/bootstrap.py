@@ -43,15 +43,14 @@ PIPED = {
     "errors": "replace",
 }
 PIN = re.compile(r"(?P<name>[\w.-]+)==(?P<version>[\w.!+]+)( ; sys_platform == \"(?P<on>\w+)\")?")
-
-
 ROOM = 700_000_000  # bytes that a reader's packages take, and what they come in
 
 
 def python_with(needs: str, say=print) -> str:
     """Return the Python that has all that the file `needs` lists, setting it up where it lacks.
 
-    Raises SetupFailed, with a sentence for the reader, when that cannot be done.
+    Raises:
+        SetupFailed: it cannot be done; a sentence for the reader.
     """
     if not _is_ready(needs):
         if not _inside() and not unmet(needs):
@@ -196,8 +195,7 @@ def _make_home() -> None:
     HOME.mkdir(exist_ok=True)
     base = getattr(sys, "_base_executable", None) or sys.executable
     with started([base, "-m", "venv", "--clear", str(HOME)], **PIPED) as making:
-        heard = making.stdout.read()
-        making.wait()
+        heard, _ = making.communicate()
     if making.returncode:
         raise failure(
             heard,
@@ -220,7 +218,7 @@ def _pip_command(words: list[str]) -> list[str]:
 def _pip(words: list[str], total: int, say) -> None:
     seen, lines = 0, []
     with started(_pip_command(words), env=_plain_environment(), **PIPED) as pip:
-        for line in pip.stdout:
+        for line in pip.stdout or ():
             lines.append(line)
             seen += line.startswith(("Collecting ", "Obtaining ", "Requirement already satisfied"))
             if seen % 20 == 0 and line.startswith("Collecting "):

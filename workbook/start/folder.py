@@ -1,17 +1,26 @@
-"""The reader's own folder: the pages are copied there, and theirs are never overwritten.
+"""The reader's own folders: their pages, which are never overwritten, their answers and settings.
 
-A copy remembers, inside itself, the text it was copied from. A page whose text is still that one
-is replaced by a newer edition; a page the reader changed is kept beside it under another name.
+A copy of a page remembers, inside itself, the text it was copied from. A page whose text is still
+that one is replaced by a newer version; a page the reader changed is kept beside it under another
+name.
+
+In a home folder that cannot be written to, the usual places of answers and settings do not work.
+All then goes to a folder of its own beside the pages, and into the usual log once that can be
+written again.
 """
 
 import json
 import os
+import shutil
 import tempfile
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
+from contextlib import suppress
 from pathlib import Path
+from typing import Any
 
-from platformdirs import user_documents_path
+from platformdirs import user_config_path, user_documents_path
 
+from workbook.log import KEPT, Log, NotKept, NotRead, default_path, parse
 from workbook.ui.pages import MARK, fingerprint, read_page, shipped_pages
 
 from .child import ROOT
@@ -19,14 +28,18 @@ from .child import ROOT
 __all__ = [
     "CannotWrite",
     "bring_up_to_date",
+    "can_write",
     "default_folders",
+    "environment_of",
+    "settings_of",
+    "settle",
     "state_of",
-    "try_writing",
     "write_page",
 ]
 
 NAME = "Wire to Water"
 COPIED_FROM = "copied_from"
+BESIDE = ".kept"
 
 
 class CannotWrite(OSError):
@@ -46,10 +59,11 @@ def default_folders() -> list[Path]:
 def bring_up_to_date(folder: Path, pages: Iterable[Path] | None = None) -> list[str]:
     """Copy these pages, or else the chapters, to `folder`; say in a sentence what became of old ones.
 
-    Raises CannotWrite when the folder does not allow it.
+    Raises:
+        CannotWrite: the folder does not allow it.
     """
     try:
-        try_writing(folder)
+        _try_writing(folder)
         wanted = shipped_pages() if pages is None else pages
         done = [_bring(page, folder / page.name) for page in wanted]
     except OSError as error:
@@ -71,7 +85,7 @@ def _said(newer: int, kept: list[tuple[str, str]]) -> Iterator[str]:
         yield f"{news}."
 
 
-def try_writing(folder: Path) -> None:
+def _try_writing(folder: Path) -> None:
     """Make a folder where it is not there, and a file in it; OSError where that is refused."""
     folder.mkdir(parents=True, exist_ok=True)
     trial = folder / ".wire-to-water"
@@ -110,9 +124,84 @@ def _free_name(own: Path) -> str:
     return next(name for name in names if not own.with_name(name).exists())
 
 
-def write_page(page: dict, edition: str, own: Path) -> None:
+def write_page(page: dict[str, Any], edition: str, own: Path) -> None:
     """Write a page that remembers the text it has now, by its fingerprint."""
     page["metadata"].setdefault(MARK, {})[COPIED_FROM] = edition
     half = own.with_name(own.name + ".part")
     half.write_text(json.dumps(page, indent=1, ensure_ascii=False) + "\n", encoding="utf-8")
     os.replace(half, own)
+
+
+def can_write(folder: Path) -> bool:
+    """Whether files can be made in a folder, which is made where it is not there."""
+    try:
+        _try_writing(folder)
+    except OSError:
+        return False
+    return True
+
+
+def settle(own: Path, say: Callable[[str], object]) -> None:
+    """See to it that answers given in the reader's folder `own` can be kept, and say where.
+
+    Raises:
+        OSError: not even that folder can be written to.
+    """
+    os.environ.pop(KEPT, None)
+    usual, beside = default_path().parent, own / BESIDE
+    if can_write(usual) and can_write(_usual_settings()):
+        if (beside / "attempts.jsonl").exists():
+            _bring_home(beside, say)
+        return
+    if not beside.exists() and usual.exists():
+        with suppress(OSError):  # what cannot even be read is not there to be kept
+            shutil.copytree(usual, beside)
+    _try_writing(beside)
+    os.environ[KEPT] = str(beside)
+    say(
+        f"The workbook can't write to your home folder, so your answers are kept with your pages, in {beside}"
+    )
+
+
+def _bring_home(beside: Path, say: Callable[[str], object]) -> None:
+    """Take into the usual log what was answered while it could not be written."""
+    log, answers = Log(default_path()), beside / "attempts.jsonl"
+    try:
+        count = log.merge(parse(answers.read_bytes())[0])
+        for exam in (beside / "exams").glob("*"):
+            if not (to := log.path.parent / "exams" / exam.name).exists():
+                to.parent.mkdir(exist_ok=True)
+                shutil.copy(exam, to)
+        answers.rename(beside / "attempts-in-your-log.jsonl")
+    except (OSError, NotKept, NotRead):
+        return  # they stay where they are until the next start
+    if count:
+        answers_in_words = "1 answer" if count == 1 else f"{count} answers"
+        say(
+            f"The workbook can write to your home folder again. It added {answers_in_words} from {beside} to your log."
+        )
+
+
+def _usual_settings() -> Path:
+    return user_config_path("wire-to-water", appauthor=False)
+
+
+def settings_of() -> Path:
+    """The folder for what a reader sets in JupyterLab, apart from any other JupyterLab."""
+    kept = os.environ.get(KEPT)
+    settings = Path(kept) / "settings" if kept else _usual_settings()
+    settings.mkdir(parents=True, exist_ok=True)
+    return settings
+
+
+def environment_of() -> dict[str, str]:
+    """Where other programs keep their own things, when a home folder does not let them."""
+    if not (kept := os.environ.get(KEPT)):
+        return {}
+    names = {
+        "IPYTHONDIR": "ipython",
+        "JUPYTER_DATA_DIR": "jupyter",
+        "JUPYTER_RUNTIME_DIR": "runtime",
+        "MPLCONFIGDIR": "matplotlib",
+    }
+    return {name: str(Path(kept) / folder) for name, folder in names.items()}

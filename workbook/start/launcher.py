@@ -17,8 +17,15 @@ from pathlib import Path
 from workbook.ui.pages import OPENING
 
 from .child import environment, started
-from .folder import CannotWrite, bring_up_to_date, default_folders
-from .places import can_write, environment_of, settings_of, settle
+from .folder import (
+    CannotWrite,
+    bring_up_to_date,
+    can_write,
+    default_folders,
+    environment_of,
+    settings_of,
+    settle,
+)
 
 __all__ = ["CannotOpen", "keep_open", "open_workbook", "served"]
 
@@ -132,7 +139,8 @@ def _served_somewhere(folder: Path, wanted: int | None, say, opening: str = OPEN
 def served(folder: Path, port: int, opening: str = OPENING) -> Serving:
     """Serve `folder`; give the server and the address of the page `opening`, with its key.
 
-    Raises CannotOpen when the server does not start.
+    Raises:
+        CannotOpen: the server does not start.
     """
     token = secrets.token_urlsafe(24)
     command = [sys.executable, "-m", "jupyterlab", "--no-browser", f"--ip={HOST}"]

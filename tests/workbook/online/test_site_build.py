@@ -11,9 +11,7 @@ import pytest
 from jupyterlite_pyodide_kernel.constants import PYODIDE_CDN_URL, PYODIDE_VERSION
 
 from tests.workbook.online.serving import Served
-from workbook.online import build, command, lock, wheels
-from workbook.online.lighter import lighter
-from workbook.online.refusal import NotBuilt
+from workbook.online import NotBuilt, build, command, packages
 from workbook.online.runtime import Brought, Usual
 from workbook.start.bootstrap import READER, pins
 from workbook.ui.pages import code_cells, shipped_pages
@@ -82,8 +80,8 @@ def test_the_solver_and_the_workbook_are_bytecode_with_their_data(built):
 
 
 def test_versions_are_those_of_a_reader_but_for_what_a_browser_cannot_have():
-    readers = {wheels.canonical(name): version for name, version in pins(READER).items()}
-    other = {name for name, version in wheels.wanted().items() if readers.get(name) != version}
+    readers = {packages.canonical(name): version for name, version in pins(READER).items()}
+    other = {name for name, version in packages.wanted().items() if readers.get(name) != version}
     assert {"decorator", "ipython"} == other
 
 
@@ -183,12 +181,14 @@ def test_the_runtime_is_the_one_that_the_kernel_asks_for_wherever_it_is_written(
 def test_a_package_that_a_wheel_needs_and_nobody_brings_is_named(tmp_path):
     needy = wheel(tmp_path, "needy", "Requires-Dist: rare-thing>=1")
     with pytest.raises(NotBuilt, match=r"A page needs rare-thing. Add that to"):
-        lock.lock_of({"packages": {}}, [needy], lambda file: None)
+        packages.lock_of({"packages": {}}, [needy], lambda file: None)
 
 
 def test_what_only_another_system_needs_is_not_missed(tmp_path):
     elsewhere = 'Requires-Dist: colorama; sys_platform == "win32"'
-    listed = lock.lock_of({"packages": {}}, [wheel(tmp_path, "ours", elsewhere)], lambda file: None)
+    listed = packages.lock_of(
+        {"packages": {}}, [wheel(tmp_path, "ours", elsewhere)], lambda file: None
+    )
     assert ["ours"] == list(listed["packages"])
 
 
@@ -200,15 +200,17 @@ def test_figures_are_offered_only_where_every_part_of_them_is_to_be_had(tmp_path
     }
     ours = [wheel(tmp_path, "ours")]
     at = {"m.whl": "far/m.whl", "n.whl": "far/n.whl"}.get
-    listed = lock.lock_of({"packages": theirs}, ours, at)
-    assert (["ours"], ["matplotlib", "numpy"]) == lock.names_in(listed)
-    without = lock.lock_of({"packages": theirs}, ours, {"m.whl": "far/m.whl"}.get)
-    assert (["ours"], []) == lock.names_in(without)
+    listed = packages.lock_of({"packages": theirs}, ours, at)
+    assert (["ours"], ["matplotlib", "numpy"]) == packages.names_in(listed)
+    without = packages.lock_of({"packages": theirs}, ours, {"m.whl": "far/m.whl"}.get)
+    assert (["ours"], []) == packages.names_in(without)
 
 
 def test_a_lighter_wheel_has_no_tests_and_is_the_same_each_time(tmp_path):
     whole = wheel(tmp_path, "thing")
-    first, second = (lighter(whole, tmp_path / name).read_bytes() for name in ("one", "two"))
+    first, second = (
+        packages.lighter(whole, tmp_path / name).read_bytes() for name in ("one", "two")
+    )
     assert first == second
     assert ["thing/__init__.py", "thing-1.dist-info/METADATA"] == (
         ZipFile(tmp_path / "one" / whole.name).namelist()

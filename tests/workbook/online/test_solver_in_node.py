@@ -13,7 +13,7 @@ from zipfile import ZipFile
 
 import pytest
 
-from workbook.online.wheels import fetch
+from workbook.online.packages import fetch
 from workbook.start.bootstrap import TESTER, pins
 
 # Every code's problem, its reading and grading, and what comes of papers and records.
