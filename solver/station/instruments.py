@@ -1,0 +1,124 @@
+"""How a reading is read: the instrument's step, its accuracy, and what it cannot show.
+
+Steps and accuracies are those of ordinary field instruments (common practice, no source): a clamp
+meter 0.1 A and 2 percent, a Bourdon gauge half a psi and 1 percent of its span (ASME B40.100 grade A,
+from memory), a tape an inch or a centimeter, a stopwatch a second.
+"""
+
+from collections.abc import Mapping
+from math import floor, log10
+from types import MappingProxyType
+from typing import NamedTuple
+
+from solver.vocabulary import QUANTITIES
+
+__all__ = ["BY_NAME", "Instrument", "error_of", "instrument_of", "noted"]
+
+
+class Instrument(NamedTuple):
+    """Its name, its step by the size of the reading, and its accuracy.
+
+    `steps`: (below this, step), in each system's unit; no steps for three figures. `percent` of the
+    reading, and `least`, in its unit, that a reading may be off by.
+    """
+
+    name: str
+    us: tuple[tuple[float, float], ...] = ()
+    si: tuple[tuple[float, float], ...] = ()
+    percent: float = 0.0
+    least: float = 0.0
+
+    def steps(self, units: str) -> tuple[tuple[float, float], ...]:
+        """Its steps in the system "us" or "si"."""
+        return self.us if units == "us" else self.si
+
+
+ANY = float("inf")
+CLAMP = (10, 0.01), (100, 0.1), (ANY, 1)
+VOLTS = ((ANY, 1),)
+PLATE = Instrument("nameplate or drawing")
+CLAMP_METER = Instrument("clamp meter", CLAMP, CLAMP, 2.0)
+VOLTMETER = Instrument("voltmeter", ((ANY, 0.5),), ((ANY, 0.5),), 0.5)
+GAUGE = Instrument("pressure gauge", ((50, 0.5), (ANY, 1)), ((350, 2), (ANY, 5)), 1.0, 0.5)
+VACUUM = Instrument("vacuum gauge", ((ANY, 0.5),), ((ANY, 1),), 1.0, 0.3)
+TAPE = Instrument("tape", ((ANY, 1),), ((ANY, 1),), 0.0, 0.5)
+LEVEL = Instrument("tape", ((ANY, 0.1),), ((ANY, 0.01),), 0.0, 0.05)
+STOPWATCH = Instrument("stopwatch", ((ANY, 1),), ((ANY, 1),), 0.0, 1.0)
+TACHOMETER = Instrument("tachometer", ((ANY, 1),), ((ANY, 1),), 0.05, 1.0)
+METER = Instrument("flowmeter", percent=2.0)
+POWER_METER = Instrument("power meter", percent=1.0)
+FACTOR = Instrument("power meter", ((ANY, 0.01),), ((ANY, 0.01),), 1.0)
+MEGOHMMETER = Instrument("insulation tester", percent=10.0)
+OHMS = (1, 0.0001), (10, 0.001), (ANY, 0.01)
+OHMMETER = Instrument("low-resistance ohmmeter", OHMS, OHMS, 0.3)
+THERMOMETER = Instrument("thermometer", ((ANY, 1),), ((ANY, 1),), 0.0, 2.0)
+VIBROMETER = Instrument("vibration meter", ((ANY, 0.01),), ((ANY, 0.1),), 5.0)
+PERCENT = Instrument("worked out", ((ANY, 0.1),), ((ANY, 0.1),), 3.0, 0.3)
+EYE = Instrument("a look", ((ANY, 1),), ((ANY, 1),))
+LABORATORY = Instrument("a look at the oil", ((ANY, 0.1),), ((ANY, 0.1),), 0.0, 0.5)
+WORKED_OUT = Instrument("worked out", percent=3.0)
+
+_ROLLED = ("", "_2", "_3")
+BY_NAME: Mapping[str, Instrument] = MappingProxyType(
+    {f"amps_{part}{turn}": CLAMP_METER for part in ("a", "b", "c") for turn in _ROLLED}
+    | {f"current_unbalance{turn}": PERCENT for turn in _ROLLED}
+    | dict.fromkeys(("amps_average", "amps_highest", "line_amps"), CLAMP_METER)
+    | dict.fromkeys(("volts_ab", "volts_bc", "volts_ca", "volts_average", "line_volts"), VOLTMETER)
+    | {"voltage_unbalance": Instrument("worked out", ((ANY, 0.1),), ((ANY, 0.1),), 0.0, 0.2)}
+    | dict.fromkeys(("discharge_gauge", "discharge_gauge_now", "suction_gauge"), GAUGE)
+    | {"suction_gauge_now": GAUGE, "suction_vacuum": VACUUM}
+    | dict.fromkeys(("drawdown_read", "rise_read", "closed_rise_read"), TAPE)
+    | dict.fromkeys(("water_depth", "on_level", "off_level", "working_depth"), LEVEL)
+    | dict.fromkeys(("depth_to_water", "depth_to_floor", "depth_to_overflow"), LEVEL)
+    | dict.fromkeys(("drawdown_time", "rise_time", "closed_rise_time"), STOPWATCH)
+    | {"rise_time_1": STOPWATCH, "rise_time_2": STOPWATCH}
+    | dict.fromkeys(("running_speed", "pump_speed"), TACHOMETER)
+    | {"flow": METER, "input_power": POWER_METER, "power_factor": FACTOR}
+    | dict.fromkeys(("insulation", "insulation_30s", "insulation_1min"), MEGOHMMETER)
+    | {"insulation_10min": MEGOHMMETER}
+    | dict.fromkeys(("ohms_12", "ohms_23", "ohms_31"), OHMMETER)
+    | {"resistance_unbalance": Instrument("worked out", ((ANY, 0.1),), ((ANY, 0.1),), 0.0, 0.6)}
+    | dict.fromkeys(("winding_temperature", "bearing_temperature"), THERMOMETER)
+    | {"vibration": VIBROMETER, "water_in_oil": LABORATORY, "overload_setting": PLATE}
+    | dict.fromkeys(("phase_rotation", "shaft_rotation"), EYE)
+    | dict.fromkeys(("rags", "vane_wear"), Instrument("a look", ((ANY, 1),), ((ANY, 1),), 0.0, 3.0))
+    | {"ring_clearance": Instrument("feeler gauge", ((ANY, 0.001),), ((ANY, 0.05),), 0.0, 0.001)}
+)
+_NAMEPLATE = frozenset(
+    (
+        *("motor_size", "full_load_amps", "service_factor", "rated_speed", "rated_volts", "poles"),
+        *("locked_rotor_amps", "impeller_diameter", "rated_flow", "pipe_diameter", "pipe_length"),
+        *("c_factor", "elbows", "stages", "alternating_pumps", "days", "energy_price"),
+    )
+)
+
+
+def instrument_of(name: str) -> Instrument:
+    """What a quantity is read with; "worked out" for what is calculated from readings."""
+    return BY_NAME.get(name) or (PLATE if name in _NAMEPLATE else WORKED_OUT)
+
+
+def noted(name: str, value: float, units: str) -> float:
+    """A reading as its instrument shows it, or to three figures (four where it begins with a 1).
+
+    >>> noted("amps_a", 41.268, "us"), noted("discharge_gauge", 33.4, "us"), noted("head", 66.37, "us")
+    (41.3, 33.5, 66.4)
+    """
+    for below, step in instrument_of(name).steps(units):
+        if abs(value) < below:
+            return round(round(value / step) * step, 6)
+    return figures(value, 4 if name in QUANTITIES and QUANTITIES[name].us == "rpm" else 3)
+
+
+def figures(value: float, count: int) -> float:
+    """A value to so many figures."""
+    if not value:
+        return 0.0
+    return round(value, count - 1 - floor(log10(abs(value))))
+
+
+def error_of(name: str, value: float, units: str) -> float:
+    """How far a reading of its instrument may be off, its step and its accuracy together."""
+    instrument = instrument_of(name)
+    step = next((s for below, s in instrument.steps(units) if abs(value) < below), 0.0)
+    return step / 2 + abs(value) * instrument.percent / 100 + instrument.least

@@ -1,0 +1,37 @@
+"""Every reading of a station by its quantity's name, one module a topic.
+
+`NOT_READ` are the quantities that no station shows, each with the reason.
+"""
+
+from collections.abc import Mapping
+from types import MappingProxyType
+
+from .by_hand import BY_HAND, SIGNS, Sign
+from .insulation import INSULATION
+from .legs import LEGS
+from .money import MONEY
+from .power import POWER
+from .read import NotRead, Read, Reads
+from .speed import SPEED
+from .units import UNITS
+from .water import WATER
+from .wet_well import WET_WELL
+
+__all__ = ["NOT_READ", "READINGS", "SIGNS", "NotRead", "Read", "Sign"]
+
+READINGS: Reads = MappingProxyType(
+    {**POWER, **LEGS, **MONEY, **INSULATION, **WET_WELL, **WATER, **SPEED, **UNITS, **BY_HAND}
+)
+_TANK = "a tank has its own small draw"
+NOT_READ: Mapping[str, str] = MappingProxyType(
+    {
+        "tank_depth": _TANK,
+        "tap_height": _TANK,
+        "water_volume": _TANK,
+        "tank_volume": _TANK,
+        "empty_volume": _TANK,
+        "volume_converted": _TANK,
+        "water_weight": _TANK,
+        "percent_full": _TANK,
+    }
+)

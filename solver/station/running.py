@@ -1,0 +1,105 @@
+"""A pump at work: where its curve crosses what the main asks, and how fast the loaded motor turns it."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from .drive import Drive
+from .main import Main
+from .motor import Load, Motor
+from .pump import Pump
+from .suction import Suction
+from .supply import Supply
+
+__all__ = ["Running", "crossing", "operate"]
+
+NEAR = 1e-12  # of a flow or a speed
+SAME_HEAD = 1e-10
+
+
+@dataclass(frozen=True, slots=True)
+class Running:
+    """A pump at work.
+
+    `flow` into the main and `pumped` through the pump (gpm | L/s), total `head` (ft | m), `shaft` power
+    (hp | kW), speeds of pump and motor (rpm), and what the motor takes.
+    """
+
+    flow: float
+    pumped: float
+    head: float
+    shaft: float
+    speed: float
+    motor_speed: float
+    load: Load
+
+
+def crossing(spare: Callable[[float], float], start: float, head: float) -> float:
+    """The flow at which a falling function of the flow comes to nothing; 0 where it starts below.
+
+    `spare` is the head a pump has over what is asked, `start` and `head` a point near the answer.
+    """
+    at_start, near = spare(start), SAME_HEAD * head
+    if abs(at_start) <= near:
+        return start
+    low, high = (start, 1.5 * start) if at_start > 0 else (0.0, start)
+    above = at_start if at_start > 0 else spare(0.0)
+    if above <= 0:
+        return 0.0
+    below = spare(high) if at_start > 0 else at_start
+    while below > 0:
+        low, above, high = high, below, 1.5 * high
+        below = spare(high)
+    side = 0
+    for _ in range(100):  # the Illinois way of false position
+        middle = (low * below - high * above) / (below - above)
+        value = spare(middle)
+        if abs(value) <= near or high - low <= NEAR * start:
+            return middle
+        if value > 0:
+            low, above = middle, value
+            below = below / 2 if side == 1 else below
+            side = 1
+        else:
+            high, below = middle, value
+            above = above / 2 if side == -1 else above
+            side = -1
+    return (low + high) / 2
+
+
+def operate(
+    pump: Pump,
+    motor: Motor,
+    drive: Drive,
+    supply: Supply,
+    main: Main,
+    suction: Suction | None,
+    fall: float,
+    rated: tuple[float, float],
+) -> Running:
+    """Run a pump; `fall` is how much lower the water is than the main's static head says (ft | m).
+
+    `rated` is a point near the answer (gpm, ft | L/s, m): its duty when new.
+    """
+    lift = main.lift + fall
+
+    def kept(flow: float, head: float) -> float:
+        """What goes into the main of what the pump moves."""
+        return max(flow - main.seat * max(head, 0.0) ** 0.5, 0.0) if main.seat else flow
+
+    def spare(flow: float) -> float:
+        head = pump.head_at(flow, speed)
+        before = suction.lost(flow) if suction else 0.0
+        return head - lift - before - main.lost(kept(flow, head))
+
+    speed, flow = pump.speed, rated[0]
+    for _ in range(50):
+        flow = crossing(spare, flow or rated[0], rated[1])
+        shaft = pump.power_at(flow, speed)
+        load = motor.at(shaft / (1 if drive.is_variable else drive.efficiency), supply)
+        turning = motor.synchronous_speed * (1 - load.slip)
+        settled = abs(turning * drive.ratio - speed) <= NEAR * speed
+        speed = turning * drive.ratio
+        if settled:
+            break
+    head = pump.head_at(flow, speed)
+    return Running(kept(flow, head), flow, head, shaft, speed, turning, load)
