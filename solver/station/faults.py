@@ -7,6 +7,7 @@ a reading to a wanted value, so that a judgment can pick its zone first.
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
+from math import sqrt
 from types import MappingProxyType
 
 from solver.errors import BadDefinition, NotSolvable
@@ -34,18 +35,27 @@ class Fault:
     needs: str = ""
 
 
-def _pump(**most: float) -> Change:
-    """Something of the pump, in proportion to the severity."""
-    return lambda s, bad: replace(
-        s, pump=replace(s.pump, **{part: bad * value for part, value in most.items()})
-    )
+def _worn_rings(station: Station, bad: float) -> Station:
+    """Up to a third of the best flow goes back through the rings."""
+    return replace(station, pump=replace(station.pump, leak=0.35 * bad))
 
 
-def _main(**most: float) -> Change:
-    """Something of the main, in proportion to the severity."""
-    return lambda s, bad: replace(
-        s, main=replace(s.main, **{part: bad * value for part, value in most.items()})
-    )
+def _worn_impeller(station: Station, bad: float) -> Station:
+    """Up to an eighth of the diameter worn away."""
+    return replace(station, pump=replace(station.pump, worn=0.12 * bad))
+
+
+def _clogged_impeller(station: Station, bad: float) -> Station:
+    return replace(station, pump=replace(station.pump, clog=0.5 * bad))
+
+
+def _air_bound(station: Station, bad: float) -> Station:
+    return replace(station, pump=replace(station.pump, air=0.8 * bad))
+
+
+def _clogged_main(station: Station, bad: float) -> Station:
+    """Grease or scale takes up to a third of the diameter."""
+    return replace(station, main=replace(station.main, narrowed=0.35 * bad))
 
 
 def _valve(station: Station, bad: float) -> Station:
@@ -60,14 +70,16 @@ def _broken(station: Station, bad: float) -> Station:
     return replace(station, main=replace(station.main, broken=1 - 0.8 * bad))
 
 
-def _back(part: str, most: float) -> Change:
-    """Flow back at the static head, as a share of the rated flow."""
+def _passing(station: Station, bad: float) -> Station:
+    """Up to half the rated flow comes back through the check valve at rest."""
+    rated = station.rated[0] / sqrt(station.static)
+    return replace(station, main=replace(station.main, passing=0.5 * bad * rated))
 
-    def change(station: Station, bad: float) -> Station:
-        rated = station.rated[0] / max(station.rated[1], station.static) ** 0.5
-        return replace(station, main=replace(station.main, **{part: bad * most * rated}))
 
-    return change
+def _open_seat(station: Station, bad: float) -> Station:
+    """Up to four tenths of the rated flow goes past the discharge seat."""
+    rated = station.rated[0] / sqrt(station.rated[1])
+    return replace(station, main=replace(station.main, seat=0.4 * bad * rated))
 
 
 def _turned(station: Station, bad: float) -> Station:
@@ -140,10 +152,9 @@ def _bearing(station: Station, bad: float) -> Station:
     return replace(station, motor=motor, condition=condition)
 
 
-def _condition(part: str, least: float, most: float) -> Change:
-    return lambda s, bad: replace(
-        s, condition=replace(s.condition, **{part: least + (most - least) * bad})
-    )
+def _leaking_seal(station: Station, bad: float) -> Station:
+    """From 2 to 30 percent of water in the oil."""
+    return replace(station, condition=replace(station.condition, water_in_oil=2 + 28 * bad))
 
 
 def _setting(station: Station, bad: float) -> Station:
@@ -177,23 +188,21 @@ FAULTS: Mapping[str, Fault] = MappingProxyType(
     {
         fault.name: fault
         for fault in (
-            Fault("worn_rings", "worn wear rings", _pump(leak=0.35), 0.3),
-            Fault("worn_impeller", "worn impeller", _pump(worn=0.12), 0.3),
-            Fault("clogged_impeller", "clogged impeller", _pump(clog=0.5), 0.2),
+            Fault("worn_rings", "worn wear rings", _worn_rings, 0.3),
+            Fault("worn_impeller", "worn impeller", _worn_impeller, 0.3),
+            Fault("clogged_impeller", "clogged impeller", _clogged_impeller, 0.2),
             Fault("throttled_valve", "discharge valve partly closed", _valve, 0.3),
-            Fault("clogged_main", "force main clogged", _main(narrowed=0.35), 0.4),
+            Fault("clogged_main", "force main clogged", _clogged_main, 0.4),
             Fault("broken_main", "broken force main", _broken, 0.3),
-            Fault(
-                "passing_check", "check valve that leaks back", _back("passing", 0.5), 0.2, "lift"
-            ),
+            Fault("passing_check", "check valve that leaks back", _passing, 0.2, "lift"),
             Fault(
                 "open_seat",
                 "pump not seated on its discharge",
-                _back("seat", 0.4),
+                _open_seat,
                 0.2,
                 "submerged",
             ),
-            Fault("air_bound", "air in the pump", _pump(air=0.8), 0.2),
+            Fault("air_bound", "air in the pump", _air_bound, 0.2),
             Fault("turned_supply", "supply phases changed, everything runs backward", _turned),
             Fault("swapped_leads", "two motor leads swapped, this pump runs backward", _swapped),
             Fault("open_leg", "one leg open", _open_leg),
@@ -207,7 +216,7 @@ FAULTS: Mapping[str, Fault] = MappingProxyType(
             Fault(
                 "leaking_seal",
                 "shaft seal lets water into the oil",
-                _condition("water_in_oil", 2, 30),
+                _leaking_seal,
             ),
             Fault("wrong_overload", "overload set too high", _setting),
             Fault("high_float", "on float in the wrong place", _high_float, 0.3, "well"),

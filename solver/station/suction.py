@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from math import exp, pow
 
 from solver.engine.draw import Draw
-from solver.topics.head.formulas_atmosphere import thinner
+from solver.topics.head.formulas_static import thinner
 
 from .kinds import Kind
 from .main import DIAMETER_EXPONENT, EXPONENT, SIZES, Main

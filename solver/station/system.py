@@ -11,7 +11,8 @@ from types import MappingProxyType
 
 from solver.algebra.expression import Constant
 from solver.topics.constants import HEAD_PER_PRESSURE, HOURLY_VOLUME, KW_PER_HP, WATER_POWER
-from solver.topics.head.factors import FRICTION, GRAVITY, HEAD_PER_VACUUM, VELOCITY
+from solver.topics.head.formulas_pipes import FRICTION, GRAVITY, VELOCITY
+from solver.topics.head.formulas_static import HEAD_PER_VACUUM
 
 __all__ = ["SI", "SYSTEMS", "US", "System"]
 

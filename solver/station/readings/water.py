@@ -170,6 +170,7 @@ WATER: Reads = MappingProxyType(
         "discharge_elevation": end_elevation,
         "suction_elevation": lambda s: end_elevation(s) - static_head(s),
         "static_now": lambda s: static_head(later(s)),
+        "static_kept": lambda s: 100 * static_head(later(s)) / static_head(s),
         "static_rise": lambda s: static_head(later(s)) - static_head(s),
         # Gauges
         "discharge_gauge": discharge_gauge,
