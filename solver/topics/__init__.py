@@ -6,6 +6,7 @@
 | `formulas.py` | every formula, in the order that the engine tries them |
 | `problems.py` | every family, in the order of the chapters |
 | `chapter.py` | a maker of a chapter's families |
+| `by_hand.py` | the form of the sums by hand |
 | `library.py` | a family by its name, a problem by its code |
 | `catalogue.py` | which kinds of problems there were when |
 | `first_catalogue.py` | how version 0.1.0 drew |

@@ -5,12 +5,13 @@ is highest minus lowest over the average (common practice). The heating rule is 
 Sheet 7. Amps, volts and powers are in the units of the case, shares in percent.
 """
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Sequence
 from statistics import mean
+
+from solver.topics.by_hand import ByHand, Given
 
 __all__ = [
     "BY_HAND",
-    "Given",
     "average_amps",
     "current_unbalance",
     "derated_power",
@@ -19,8 +20,6 @@ __all__ = [
     "unbalance",
     "voltage_unbalance",
 ]
-
-Given = Mapping[str, float]
 
 # NEMA MG 1 Figure 14-1 (from memory, a graph read to about 2 % of nameplate): percent of the
 # rating at 0 to 5 % of voltage unbalance.
@@ -102,7 +101,7 @@ def service_factor_amps(given: Given, units: str) -> float:
     return 100 * given["amps_highest"] / given["load_amps"] * given["service_factor"]
 
 
-BY_HAND: dict[str, Callable[[Given, str], float]] = {
+BY_HAND: ByHand = {
     "amps_average": lambda g, u: average_amps(g),
     "amps_deviation": amps_deviation,
     "current_unbalance": current_unbalance,

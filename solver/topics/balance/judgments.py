@@ -31,12 +31,14 @@ from .scenes import (
 __all__ = ["AMPS_CHECK", "CURRENT_LIMITS", "DERATED_LOAD", "VOLTAGE_LIMITS"]
 
 RULE = "A common rule: up to 5% is good, up to 10% is acceptable."
+MANUAL = 5  # percent of current unbalance that a pump's manual allows
 
 
 def judge_manual(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
     """The 5 % of a pump's manual against the 10 % of common practice: the stricter one holds."""
     size = values["current_unbalance"]
-    if too_near(size, 5) or size > 10:
+    _, acceptable = CURRENT_UNBALANCE.at(values)
+    if too_near(size, MANUAL) or size > acceptable:
         return None
     shown = with_unit(figures(size), "%")
     accept = ("within_manual", "Accept it: it is within the manual's 5%")
@@ -46,7 +48,7 @@ def judge_manual(values: Mapping[str, float], units: str, draw: Draw) -> Judgeme
         "Accept it: any pump can have up to 10%",
         "The 10% is a general rule. When the pump's manual gives its own limit, go by the manual.",
     )
-    over = size > 5
+    over = size > MANUAL
     found = f"current unbalance is {shown}, {'over' if over else 'within'} 5%"
     right, wrong = (find, accept) if over else (accept, find)
     then = (

@@ -7,7 +7,8 @@ The rest is what the units are.
 
 from collections.abc import Callable, Mapping
 
-from solver.topics.horsepower.by_hand import PER_PRESSURE, Given
+from solver.topics.by_hand import ByHand, Given
+from solver.topics.horsepower.by_hand import PER_PRESSURE
 
 __all__ = ["BY_HAND"]
 
@@ -100,7 +101,7 @@ def lifting_work(given: Given, units: str) -> float:
     return given["flow"] * (8.34 if units == "us" else 9.81) * head
 
 
-BY_HAND: Mapping[str, Callable[[Given, str], float]] = {
+BY_HAND: ByHand = {
     "flow_converted": changed(FLOWS, "flow"),
     "channel_flow": changed(FLOWS, "flow_per_second"),
     "daily_flow": changed(FLOWS, "daily_flow"),

@@ -3,9 +3,8 @@
 1 MG an hour is 16,667 gpm, and 1,000 m3 an hour is 277.8 L/s. All else is a rate times what it is for.
 """
 
-from collections.abc import Callable, Mapping
-
-from solver.topics.horsepower.by_hand import KILOWATTS, Given, motor, share
+from solver.topics.by_hand import ByHand, Given
+from solver.topics.horsepower.by_hand import KILOWATTS, motor, share
 
 __all__ = ["BY_HAND"]
 
@@ -93,7 +92,7 @@ def shift_saving(given: Given, units: str) -> float:
     return moved * given["on_peak_price"] - moved * given["off_peak_price"]
 
 
-BY_HAND: Mapping[str, Callable[[Given, str], float]] = {
+BY_HAND: ByHand = {
     "input_power": kilowatts,
     "energy_used": energy,
     "energy_cost": energy_cost,

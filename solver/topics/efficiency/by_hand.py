@@ -1,8 +1,7 @@
 """Efficiencies and motor sizes, worked by hand in plain numbers; the tests hold answers to it."""
 
-from collections.abc import Callable
-
-from solver.topics.horsepower.by_hand import KILOWATTS, Given, brake, motor, share, water
+from solver.topics.by_hand import ByHand, Given
+from solver.topics.horsepower.by_hand import KILOWATTS, brake, motor, share, water
 from solver.topics.tables import motor_sizes
 
 __all__ = ["BY_HAND"]
@@ -21,7 +20,7 @@ def standard_size(given: Given, units: str) -> float:
     return min(size for size in motor_sizes(units) if size >= load)
 
 
-BY_HAND: dict[str, Callable[[Given, str], float]] = {
+BY_HAND: ByHand = {
     "pump_efficiency": pump_efficiency,
     "motor_efficiency": lambda g, u: 100 * brake(g, u) / motor(g, u),
     "wire_to_water": lambda g, u: 100 * water(g, u) / motor(g, u),

@@ -9,7 +9,8 @@ and m per 100 m (Keller & Bliesner, from memory).
 from collections.abc import Callable, Mapping
 from math import pi, pow
 
-from solver.topics.horsepower.by_hand import CONSTANT, PER_PRESSURE, Given
+from solver.topics.by_hand import ByHand, Given
+from solver.topics.horsepower.by_hand import CONSTANT, PER_PRESSURE
 
 __all__ = ["BY_HAND", "PER_PRESSURE", "Hand"]
 
@@ -133,7 +134,7 @@ def worked(asked: str) -> Callable[[Given, str], float]:
     return lambda given, units: float(getattr(Hand(given, units), asked))
 
 
-BY_HAND: Mapping[str, Callable[[Given, str], float]] = {
+BY_HAND: ByHand = {
     "static_head": worked("static_head"),
     "velocity": worked("velocity"),
     "velocity_head": worked("velocity_head"),

@@ -5,21 +5,18 @@ Water horsepower is gpm x ft / 3,960 (Alabama Extension ANR-0548); in kilowatts 
 of water and 1 kPa holds up 0.102 m, 1 MGD is 694.4 gpm and 86.4 m3 a day is 1 L/s (common practice).
 """
 
-from collections.abc import Callable, Mapping
+from solver.topics.by_hand import ByHand, Given
 
 __all__ = [
     "BY_HAND",
     "CONSTANT",
     "KILOWATTS",
     "PER_PRESSURE",
-    "Given",
     "brake",
     "motor",
     "share",
     "water",
 ]
-
-Given = Mapping[str, float]
 
 CONSTANT = {"us": 3960, "si": 102}
 PER_PRESSURE = {"us": 2.31, "si": 0.102}
@@ -72,7 +69,7 @@ def motor(given: Given, units: str) -> float:
     return brake(given, units) / share(given, "drive") / share(given, "motor")
 
 
-BY_HAND: dict[str, Callable[[Given, str], float]] = {
+BY_HAND: ByHand = {
     "water_power": water,
     "brake_power": brake,
     "motor_power": motor,

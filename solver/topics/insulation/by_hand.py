@@ -5,13 +5,10 @@ winding made before about 1970 must read kV + 1 megohms. Readings are in megohms
 in both systems.
 """
 
-from collections.abc import Callable, Mapping
-
 from solver.topics.balance.by_hand import unbalance
+from solver.topics.by_hand import ByHand, Given
 
-__all__ = ["BY_HAND", "Given", "at_40", "index", "kept", "over", "ratio", "reading", "uneven"]
-
-Given = Mapping[str, float]
+__all__ = ["BY_HAND", "at_40", "index", "kept", "over", "ratio", "reading", "uneven"]
 
 
 def reading(given: Given, turn: str = "") -> float:
@@ -66,7 +63,7 @@ def uneven(given: Given) -> float:
     return unbalance([given[f"ohms_{leads}"] for leads in ("12", "23", "31")])
 
 
-BY_HAND: dict[str, Callable[[Given, str], float]] = {
+BY_HAND: ByHand = {
     "insulation_at_40": lambda g, u: at_40(g),
     "insulation_reading": lambda g, u: reading(g),
     "least_insulation": least,

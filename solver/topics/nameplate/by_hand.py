@@ -5,17 +5,15 @@ takes a whole cycle to pass. Load by amps and by slip are those of US DOE fact s
 the percents of the overload those of NEC 430.32, and one horsepower is 0.746 kW.
 """
 
-from collections.abc import Callable, Mapping
 from math import sqrt
 
 from solver.topics.balance.by_hand import average_amps
+from solver.topics.by_hand import ByHand, Given
+from solver.topics.horsepower.by_hand import KILOWATTS
 
-__all__ = ["BY_HAND", "Given", "field", "first_percent", "load_by_amps", "load_by_slip", "shaft"]
-
-Given = Mapping[str, float]
+__all__ = ["BY_HAND", "field", "first_percent", "load_by_amps", "load_by_slip", "shaft"]
 
 ROOT_THREE = 1.732
-KILOWATTS = {"us": 0.746, "si": 1}  # in a horsepower, or in a kilowatt
 HORSEPOWER = {"us": 1, "si": 1 / 0.746}  # by which the code letters count
 
 
@@ -100,7 +98,7 @@ def starting_kva(given: Given, units: str) -> float:
     return given["starting_kva_per_hp"] * given["motor_size"] * HORSEPOWER[units]
 
 
-BY_HAND: dict[str, Callable[[Given, str], float]] = {
+BY_HAND: ByHand = {
     "apparent_power": kva,
     "three_phase_kilowatts": kilowatts,
     "amps_from_power": lambda g, u: 1000 * kva(g, u) / ROOT_THREE / g["line_volts"],

@@ -5,14 +5,13 @@ Ex 9.10); the last holds only with no static head (US DOE Tip Sheet 11). Curves 
 where they cross is found by halving an interval. All is in the units of the case.
 """
 
-from collections.abc import Callable, Mapping
 from math import cbrt, pow, sqrt
 
-__all__ = ["BY_HAND", "Given", "added", "crossing", "ratio", "specific_speed", "static"]
+from solver.topics.by_hand import ByHand, Given
+from solver.topics.horsepower.by_hand import PER_PRESSURE
 
-Given = Mapping[str, float]
+__all__ = ["BY_HAND", "added", "crossing", "ratio", "specific_speed", "static"]
 
-PER_PRESSURE = {"us": 2.31, "si": 0.102}  # ft a psi holds up, m a kPa
 PER_SECOND = {"us": 1, "si": 1000}  # the metric specific speed takes m3 a second
 
 
@@ -97,7 +96,7 @@ def specific_speed(g: Given, u: str) -> float:
     return g["pump_speed"] * sqrt(g["flow"] / PER_SECOND[u]) / pow(head / g.get("stages", 1), 0.75)
 
 
-BY_HAND: dict[str, Callable[[Given, str], float]] = {
+BY_HAND: ByHand = {
     "new_flow": lambda g, u: g["flow"] * ratio(g),
     "new_head": lambda g, u: g["head"] * ratio(g) ** 2,
     "new_shaft_power": lambda g, u: g["brake_power"] * ratio(g) ** 3,

@@ -5,11 +5,9 @@ rate = drawdown rate + inflow (common practice, no source). V = T q / 4 is that 
 chapter 7. Volumes are in gal or m3, flows in gpm or L/s, times in minutes, as the case has them.
 """
 
-from collections.abc import Callable, Mapping
+from solver.topics.by_hand import ByHand, Given
 
-__all__ = ["BY_HAND", "Given", "comes_in", "cycle", "fill", "minutes", "pumps", "rises", "working"]
-
-Given = Mapping[str, float]
+__all__ = ["BY_HAND", "comes_in", "cycle", "fill", "minutes", "pumps", "rises", "working"]
 
 FLOOR = {"us": 7.48, "si": 1}  # volume over a square foot, one foot deep, or over a square metre
 DEPTH_IN = {"us": 12, "si": 100}  # inches in a foot, centimetres in a metre
@@ -121,7 +119,7 @@ def well_volume(g: Given, u: str) -> float:
     return per_depth(g, u) * depth
 
 
-BY_HAND: dict[str, Callable[[Given, str], float]] = {
+BY_HAND: ByHand = {
     "well_volume": well_volume,
     "volume_per_depth": per_depth,
     "drawdown_flow": pumps,

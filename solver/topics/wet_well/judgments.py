@@ -160,7 +160,7 @@ OPENED = "With the pumps off and locked out"
 
 # Percent of the rise that closing one valve takes away: from the first on its check valve leaks,
 # up to the second it holds, and between the two nobody can say.
-LEAKS, HOLDS = 10, 5
+LEAKING, HOLDING = 10, 5
 
 RISE_SOURCE = CHAPTER.judged(
     "rise_source",
@@ -218,10 +218,10 @@ def judge_valves(values: Mapping[str, float], units: str, draw: Draw) -> Judgeme
     one, two = (
         worked({"rise_rate": whole, "inflow": rate}, "leak_share", units) for rate in closed
     )
-    if HOLDS < one < LEAKS or HOLDS < two < LEAKS:
+    if HOLDING < one < LEAKING or HOLDING < two < LEAKING:
         return None
     rates = [shown("rise_rate", rate, units, figures) for rate in (whole, *closed)]
-    found = (one >= LEAKS, two >= LEAKS)
+    found = (one >= LEAKING, two >= LEAKING)
 
     def says(leaks: tuple[bool, bool]) -> str:
         for pump, (here, there) in enumerate(zip(found, leaks, strict=True), 1):
