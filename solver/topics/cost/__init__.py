@@ -6,8 +6,7 @@
 | `formulas.py` | energy, its cost, water moved, bills |
 | `formulas_saving.py` | two pumps or two motors compared: savings and payback |
 | `scenes.py` | duty schedules, prices, upgrades and bills that could be |
-| `problems.py` | energy and bills, and the chapter in the order of teaching |
-| `problems_upgrades.py` | savings and payback; offers and pumps to choose from |
+| `problems.py` | the families, in the order of teaching |
 | `judgments.py` | the offer that pays back first, the pump that is cheapest to run |
 | `by_hand.py` | each number worked in plain numbers |
 """

@@ -7,8 +7,7 @@
 | `formulas_static.py` | levels, lifts, the suction side, the air by altitude |
 | `formulas_pipes.py` | velocity, friction, minor losses |
 | `scenes.py` | mains, stations, gauges and suction pipes that could exist |
-| `problems.py` | levels, gauges, suction side; the chapter in the order of teaching |
-| `problems_pipes.py` | pipes and totals |
+| `problems.py` | the families that ask for a number, and the chapter in the order of teaching |
 | `problems_judged.py` | what is to be judged, with its limits |
 | `judgments.py` | a part left out, a pipe by its C factor, what two gauges tell |
 | `by_hand.py` | each number worked in plain numbers |
