@@ -10,13 +10,14 @@ from html import escape
 
 from solver.algebra.formula import Formula
 from solver.algebra.notation import TEXT
+from solver.algebra.tree import Values
 from solver.algebra.typeset import numbers, symbols, words
 from solver.engine.case import Case
 from solver.engine.steps import Step
 from solver.units.show import figures, with_unit
 from solver.vocabulary import quantity_named
 
-from .text import Known, label_of, one_line_text, spoken_of, step_texts
+from .text import label_of, one_line_text, spoken_of, step_texts
 
 __all__ = [
     "formula_html",
@@ -73,7 +74,7 @@ def rule_html(step: Step, units: str) -> str:
     return _heard_as(text, _equation(step.name, units, words(step.expr, units, HTML)))
 
 
-def numbers_html(step: Step, known: Known, given: Known, units: str) -> str:
+def numbers_html(step: Step, known: Values, given: Values, units: str) -> str:
     """A step with its numbers put in, and no result: the last hint. A judgment has its rule alone."""
     if step.expr is None:
         return rule_html(step, units)
@@ -90,7 +91,7 @@ def one_line_html(case: Case) -> str:
     return _heard_as(one_line_text(case), shown)
 
 
-def step_html(number: int, step: Step, known: Known, given: Known, units: str) -> str:
+def step_html(number: int, step: Step, known: Values, given: Values, units: str) -> str:
     """One worked step as a list item: what we want, formula, numbers, result, why."""
     head = f'<div class="w2w-want">Step {number}: {escape(spoken_of(step.name, units))}</div>'
     why = f'<div class="w2w-why">{escape(step.why)}</div>'

@@ -1,8 +1,9 @@
 """A Case, a Verdict or worked numbers as text or JSON (HTML: html.py). No arithmetic."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from typing import Any
 
+from solver.algebra.tree import Values
 from solver.algebra.typeset import numbers, words
 from solver.engine.case import Case
 from solver.engine.family import Family
@@ -27,7 +28,6 @@ __all__ = [
     "work_text",
 ]
 
-Known = Mapping[str, float]
 ROUNDING = "Results are shown to four figures; each step uses the full values."
 
 
@@ -46,7 +46,7 @@ def spoken_of(name: str, units: str) -> str:
     return label_of(name, units) if name == "choice" else quantity_named(name).spoken(units)
 
 
-def step_texts(step: Step, known: Known, given: Known, units: str) -> tuple[str, str, str]:
+def step_texts(step: Step, known: Values, given: Values, units: str) -> tuple[str, str, str]:
     """A step in plain text: the formula in words, the numbers put in, and the result."""
     if step.expr is None:
         best = f"the best answer is choice {step.value:g}"
@@ -59,7 +59,7 @@ def step_texts(step: Step, known: Known, given: Known, units: str) -> tuple[str,
     )
 
 
-def step_lines(step: Step, known: Known, given: Known, units: str) -> tuple[str, str, str, str]:
+def step_lines(step: Step, known: Values, given: Values, units: str) -> tuple[str, str, str, str]:
     """A step as it is laid out: its title, the formula, the numbers with the result, and why."""
     formula, put_in, result = step_texts(step, known, given, units)
     ends = step.expr is None or put_in.endswith(f"= {result}")
@@ -67,7 +67,7 @@ def step_lines(step: Step, known: Known, given: Known, units: str) -> tuple[str,
     return title, formula, put_in if ends else f"{put_in} = {result}", step.why
 
 
-def steps_text(steps: Sequence[Step], known: Known, given: Known, units: str) -> str:
+def steps_text(steps: Sequence[Step], known: Values, given: Values, units: str) -> str:
     """Worked steps as a good teacher's board has them."""
     lines = []
     for number, step in enumerate(steps, 1):
@@ -95,7 +95,7 @@ def one_line_text(case: Case) -> str:
     return f"{label_of(case.asked, case.units)} = {words(case.one_line, case.units)}"
 
 
-def given_rows(given: Known, units: str) -> list[tuple[str, str]]:
+def given_rows(given: Values, units: str) -> list[tuple[str, str]]:
     """The givens as rows of a small table: label, value with its unit."""
     rows = []
     for name, value in given.items():
@@ -123,7 +123,7 @@ def case_text(case: Case, *, solution: bool = True) -> str:
 
 
 def steps_json(
-    steps: Sequence[Step], known: Known, given: Known, units: str
+    steps: Sequence[Step], known: Values, given: Values, units: str
 ) -> list[dict[str, Any]]:
     """Worked steps with their texts and full values."""
     rows = []
@@ -141,7 +141,7 @@ def steps_json(
     return rows
 
 
-def given_json(given: Known, units: str) -> dict[str, Any]:
+def given_json(given: Values, units: str) -> dict[str, Any]:
     """The givens by name, each with its unit."""
     return {n: value_json(v, quantity_named(n).unit(units)) for n, v in given.items()}
 
