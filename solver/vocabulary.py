@@ -22,12 +22,12 @@ from .units.show import capital
 
 __all__ = ["QUANTITIES", "Quantity", "quantity_called", "quantity_named", "spoken"]
 
-
 QUANTITIES = MappingProxyType({q.name: q for q in ALL})
 if len(QUANTITIES) != len(ALL):
     raise BadDefinition("two quantities have one name: give each its own")
 
 _CALLED = {alias: quantity for quantity in ALL for alias in quantity.aliases}
+_SLOT = re.compile(r"\{(\w+):(\w+)\}")
 
 
 def quantity_named(name: str) -> Quantity:
@@ -55,9 +55,6 @@ def quantity_called(text: str) -> Quantity | None:
     ('head', 'water_power')
     """
     return QUANTITIES.get(text) or _CALLED.get(" ".join(text.replace("_", " ").lower().split()))
-
-
-_SLOT = re.compile(r"\{(\w+):(\w+)\}")
 
 
 def _name(quantity: Quantity, units: str) -> str:

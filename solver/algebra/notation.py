@@ -29,9 +29,9 @@ from .expression import (
 )
 from .tree import is_one
 
-__all__ = ["LATEX", "TEXT", "Notation", "Writer"]
+__all__ = ["LATEX", "TEXT", "TOO_LONG", "Notation", "Writer"]
 
-TOO_LONG = 1e10  # a constant above this is written as a power of ten
+TOO_LONG = 1e10  # a constant above this is written as a power of ten, and called by its name
 
 
 @dataclass(frozen=True)

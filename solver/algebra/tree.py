@@ -39,6 +39,9 @@ __all__ = [
     "with_children",
 ]
 
+Values = Mapping[str, float]
+Compute = Callable[[Values], float]
+
 
 def children(expr: Expr) -> tuple[Expr, ...]:
     """The nodes one level down, in reading order."""
@@ -102,10 +105,6 @@ def constants(expr: Expr) -> tuple[Constant, ...]:
 def is_one(expr: Expr, units: str) -> bool:
     """Whether a factor is exactly one in this system, so that nobody writes it."""
     return isinstance(expr, Constant) and expr.figure(units)[:2] == (1, "")
-
-
-Values = Mapping[str, float]
-Compute = Callable[[Values], float]
 
 
 def isolate(expr: Expr, name: str, result: Expr) -> Expr | None:

@@ -12,6 +12,7 @@ from .notation import LATEX, TEXT, Notation, Writer
 __all__ = ["labelled", "numbers", "symbols", "unit_after", "words"]
 
 NUMBER = "\0"  # where a number goes
+Slot = tuple[str, str | None]
 
 
 @lru_cache(maxsize=4096)
@@ -80,9 +81,6 @@ def numbers(
         )
         written.append(piece)
     return "".join(written)
-
-
-Slot = tuple[str, str | None]
 
 
 @lru_cache(maxsize=4096)

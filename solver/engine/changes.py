@@ -25,6 +25,7 @@ __all__ = ["SO_FAR", "STOPPED_AT", "Change", "mistaken_changes", "stopped_at"]
 IS, SO_FAR, NOTHING = "is", "so far", ""
 STOPPED_AT = ".stopped_at."  # in an id, before what was taken for the answer
 MOVED = ("left_out", "multiplied_by", "divided_by")
+_FIRST = re.compile(r"(?<=[.?])\s+(?=[A-Z{])")  # where the first sentence ends
 
 
 class Change(NamedTuple):
@@ -64,9 +65,6 @@ def _slips(plan: Plan) -> Iterator[Change]:
                 name = f"{link.target}.{slip.id}"
                 yield Change(name, at, compiled(slip.expr, plan.units), did, why, slip.expr)
         known.add(link.target)
-
-
-_FIRST = re.compile(r"(?<=[.?])\s+(?=[A-Z{])")  # where the first sentence ends
 
 
 def _generic(plan: Plan) -> Iterator[Change]:

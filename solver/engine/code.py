@@ -44,7 +44,6 @@ __all__ = [
     "written",
 ]
 
-
 UNIT_LETTERS = {"us": "U", "si": "M"}
 UNITS_BY_LETTER = {letter: units for units, letter in UNIT_LETTERS.items()}
 DIGIT = "[0-9OIL]"  # a digit, or a letter that looks like one
@@ -56,6 +55,11 @@ _BASE, _PRIME = 59, 12_163  # a primitive root, and the greatest prime below 23 
 _AS_NUMBERS = str.maketrans({letter: f"{int(letter, 36)}" for letter in ascii_uppercase})
 WRONG = "has a wrong character somewhere. Compare it with the original."
 _LONGEST = 1000  # signs; the code of a set of work may name many families
+MOST_SEED = 999_999_999
+_SHAPE = re.compile(  # with all its hyphens, or with none
+    rf"([A-Z]{{2,4}})(-?)([1-9IL])([UM])([1-9IL])\2({DIGIT}{{1,9}})\2{CHECK}"
+)
+_WRONG = "has a wrong character somewhere. Compare it with the code you were given."
 
 
 def check_letters(text: str) -> str:
@@ -163,13 +167,6 @@ def written(match: re.Match[str]) -> str:
 def _folded_after_start(text: str) -> str:
     start, hyphen, rest = text.partition("-")
     return f"{start}{hyphen}{folded(rest)}"
-
-
-MOST_SEED = 999_999_999
-_SHAPE = re.compile(  # with all its hyphens, or with none
-    rf"([A-Z]{{2,4}})(-?)([1-9IL])([UM])([1-9IL])\2({DIGIT}{{1,9}})\2{CHECK}"
-)
-_WRONG = "has a wrong character somewhere. Compare it with the code you were given."
 
 
 class Code(NamedTuple):

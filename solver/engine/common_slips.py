@@ -27,7 +27,6 @@ from .slips_together import Answer, CommonSlip, every_one_alike, two_together, w
 
 __all__ = ["common_slips"]
 
-
 FEET_PER_PSI, METERS_PER_KPA = 2.31, 0.102
 NEVER = ("mW", "µA", "mV", "J", "kJ", "pu", "m3/s", "N/s", "ft-lb/s", "ft-lb/min", "hp-h", "in2")
 # What is no unit of the same kind, and is mixed up with it all the same: (from, to) and the factor.

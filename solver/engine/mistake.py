@@ -20,8 +20,12 @@ from .slips_together import CommonSlip
 
 __all__ = ["CLOSE", "THIS", "Mistake", "can_be_told", "named_mistakes", "stands_alone"]
 
-
 THIS = "{this}"  # in a sentence: what the learner typed
+CLOSE = 0.03  # an answer this near the right one is told that it is close
+TIE = 1e-9
+SAME = 0.004  # 0.746 and 0.7457 are one slip
+# The givens of another problem: by how much the first is larger, and each one more than that.
+OTHER_GIVENS = 1.031, 0.017
 
 
 class Mistake(NamedTuple):
@@ -70,12 +74,6 @@ def stands_alone(value: float, low: float, high: float, others: Iterable[Mistake
 def _meet(one: Mistake, other: Mistake) -> bool:
     """Whether one of two wrong answers lies where the other is recognized."""
     return one.low <= other.value <= one.high or other.low <= one.value <= other.high
-
-
-CLOSE = 0.03  # an answer this near the right one is told that it is close
-TIE = 1e-9
-SAME = 0.004  # 0.746 and 0.7457 are one slip
-MOVED = 1.031, 0.017  # the givens of another problem: by how much the first is larger, each next
 
 
 def named_mistakes(
@@ -155,7 +153,7 @@ def _answer(slip: CommonSlip, known: Mapping[str, float]) -> float:
 
 def _other_problem(plan: Plan, known: Mapping[str, float]) -> Mapping[str, float]:
     """The same problem with other numbers; without any where it cannot be worked."""
-    first, more = MOVED
+    first, more = OTHER_GIVENS
     given = {name: known[name] * (first + more * i) for i, name in enumerate(plan.given)}
     try:
         return plan.run(given)

@@ -28,6 +28,8 @@ from solver.vocabulary import quantity_named
 
 __all__ = ["Link", "Plan", "composed", "find_plan", "in_one_line", "put_in", "reachable"]
 
+LONGEST = 8  # quantities and constants that are still read at a glance
+
 
 class Link(NamedTuple):
     """One step of a chain: `target` equals `expr`, which is `formula`, perhaps rearranged."""
@@ -123,9 +125,6 @@ def find_plan(
     return Plan(given, asked, ordered, units)
 
 
-MOST = 8  # quantities and constants that are still read at a glance
-
-
 def composed(plan: Plan, instead: Mapping[int, Expr] | None = None) -> Expr | None:
     """What is asked as one expression of what is given; None where that is not short.
 
@@ -135,7 +134,7 @@ def composed(plan: Plan, instead: Mapping[int, Expr] | None = None) -> Expr | No
     for at, link in enumerate(plan.links):
         expr = (instead or {}).get(at, link.expr)
         known[link.target] = put_in(expr, known)
-        if sum(1 for _ in walk(known[link.target])) > 4 * MOST:
+        if sum(1 for _ in walk(known[link.target])) > 4 * LONGEST:
             return None
     whole = known[plan.asked]
     return whole if _is_plain(whole, plan.units) else None
@@ -171,7 +170,7 @@ def _multiplied(over: Sequence[Expr], under: Sequence[Expr]) -> Expr:
 def _is_plain(expr: Expr, units: str) -> bool:
     """Whether it is products of quantities, constants and powers of them, or one sum of those."""
     leaves = [n for n in walk(expr) if not children(n) and not is_one(n, units)]
-    if len(leaves) > MOST:
+    if len(leaves) > LONGEST:
         return False
     match expr:
         case Sum(plus, minus):

@@ -23,8 +23,22 @@ __all__ = [
     "worked_again",
 ]
 
-
 Answer = Callable[[Mapping[str, float]], float]
+LIKELIEST = ("multiplied_by", "divided_by", "left_out")
+PAIRS, SELDOM = 40, 4  # how many pairs at most, and how seldom both together
+# The same slip at every link like it: the factors it touches, the kinds of slip, and what is said.
+WASTE = (
+    "Every machine wastes part of what it gets, so each one closer to the wire needs more power."
+)
+PASSES = "Every machine passes on only part of what it gets."
+EVERY = {
+    "every_wrong_way": "used every efficiency the wrong way",
+    "every_left_out": "left out every efficiency",
+    "every_percent_as_whole": "put every percent in as a whole number",
+    "every_conversion_left_out": "left out every conversion factor",
+    "every_conversion_wrong_way": "used every conversion factor the wrong way",
+}
+_BY = re.compile(r"(Divide|Multiply) by (.*)\.")
 
 
 class CommonSlip(NamedTuple):
@@ -117,23 +131,6 @@ def conversions(plan: Plan) -> set[str]:
     return {node.name for node in _nodes(plan) if isinstance(node, Constant)}
 
 
-LIKELIEST = ("multiplied_by", "divided_by", "left_out")
-PAIRS, SELDOM = 40, 4  # how many pairs at most, and how seldom both together
-
-# The same slip at every link like it: the factors it touches, the kinds of slip, and what is said.
-WASTE = (
-    "Every machine wastes part of what it gets, so each one closer to the wire needs more power."
-)
-PASSES = "Every machine passes on only part of what it gets."
-EVERY = {
-    "every_wrong_way": "used every efficiency the wrong way",
-    "every_left_out": "left out every efficiency",
-    "every_percent_as_whole": "put every percent in as a whole number",
-    "every_conversion_left_out": "left out every conversion factor",
-    "every_conversion_wrong_way": "used every conversion factor the wrong way",
-}
-
-
 def every_one_alike(plan: Plan) -> Iterator[CommonSlip]:
     """The same slip at every link that it fits, where that is more than one."""
     for name, did in EVERY.items():
@@ -220,9 +217,6 @@ def _done(v: Variant) -> tuple[str, str]:
     said = v.did.removeprefix("You ").removesuffix(".")
     verb = next(one for one in ("left out", "multiplied by", "divided by") if said.startswith(one))
     return verb, said.removeprefix(f"{verb} ")
-
-
-_BY = re.compile(r"(Divide|Multiply) by (.*)\.")
 
 
 def _instead(v: Variant) -> tuple[str, str]:

@@ -26,6 +26,10 @@ from .steps import Step, worked_steps
 
 __all__ = ["Solution", "accepted_band", "be_plausible", "judged", "worked_out"]
 
+LAST_FIGURE = 0.005  # rounding an answer to three figures moves it by half a percent at most
+LAST_DECIMAL = 0.05  # a percentage is asked to one decimal
+TIE = 1e-9  # a value this near half way is rounded up by some and down by others
+
 
 class Solution(NamedTuple):
     """What a problem comes to, in `unit`; its mistakes are those of one link.
@@ -171,11 +175,6 @@ def _choice(
         tuple(spoken(option.text, units) for option in options),
         judgement.asks,
     )
-
-
-LAST_FIGURE = 0.005  # rounding an answer to three figures moves it by half a percent at most
-LAST_DECIMAL = 0.05  # a percentage is asked to one decimal
-TIE = 1e-9  # a value this near half way is rounded up by some and down by others
 
 
 class _Spans:

@@ -23,7 +23,6 @@ from .plan import Link, Plan, put_in
 
 __all__ = ["Step", "reason", "worked_steps"]
 
-
 PASSES_ON = {
     "pump_efficiency": "The pump passes on",
     "motor_efficiency": "The motor passes on",
@@ -35,6 +34,7 @@ LEFT_OF_ALL = (
     "{overall_efficiency:Name} is all the others multiplied together. Divide it by the ones you "
     "know, and the one you want is left."
 )
+WATER = ("flow", "length", "area", "volume", "pressure", "velocity")
 
 
 def reason(link: Link, units: str) -> str:
@@ -81,9 +81,6 @@ def _conversion(expr: Product, result: str, units: str) -> str:
         return ""
     number = exact(written[0].figure(units).value)
     return f"{'multiply' if written[0] in expr.over else 'divide'} by {number}"
-
-
-WATER = ("flow", "length", "area", "volume", "pressure", "velocity")
 
 
 class Step(NamedTuple):

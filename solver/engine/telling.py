@@ -22,6 +22,11 @@ from .steps import Step
 
 __all__ = ["Hint", "hints_of", "told"]
 
+NEARLY_ZERO = 1e-6
+LONGEST = 48  # characters of worked numbers that are still read at a glance
+# 82 that went in as a whole number is told without its sign.
+BARE = replace(TEXT, valued=lambda number, unit: number if unit == "%" else with_unit(number, unit))
+
 
 class Hint(NamedTuple):
     """One hint: its title and either sentences, or steps whose formulas or numbers are shown."""
@@ -63,12 +68,6 @@ def _way(case: Case, worked: tuple[Step, ...]) -> str:
 
 def _named(name: str, case: Case) -> str:
     return spoken(f"{{{name}:name}}", case.units)
-
-
-NEARLY_ZERO = 1e-6
-LONGEST = 48  # characters of worked numbers that are still read at a glance
-# 82 that went in as a whole number is told without its sign.
-BARE = replace(TEXT, valued=lambda number, unit: number if unit == "%" else with_unit(number, unit))
 
 
 def told(case: Case, mistake: Mistake, value: float, typed: str = "") -> str:

@@ -25,12 +25,15 @@ from solver.algebra.expression import (
     Smallest,
     Sum,
 )
+from solver.algebra.notation import TOO_LONG
 from solver.algebra.tree import is_one
 from solver.units.show import exact
 from solver.units.unit import unit
 from solver.vocabulary import quantity_named
 
 __all__ = ["Variant", "variants"]
+
+COUNTS = ("time", "run schedule", "ratio")
 
 
 class Variant(NamedTuple):
@@ -44,10 +47,6 @@ class Variant(NamedTuple):
     expr: Expr
     did: str
     instead: str
-
-
-COUNTS = ("time", "run schedule", "ratio")
-TOO_LONG = 1e10  # a constant above this is called by its name
 
 
 class _Called(NamedTuple):

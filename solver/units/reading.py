@@ -29,7 +29,6 @@ from .unit import Unit, convert, find_unit, mismatch, unit
 
 __all__ = ["MOST", "Reading", "read"]
 
-
 _EFFICIENCY = ("eff", "efficiency", "efficient")
 _NAME_FIRST = re.compile(
     r"(?:the )?([a-z][^0-9=:]*?) ?(?:=|:|\b(?:is|of|was)\b)? ?"

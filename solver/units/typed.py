@@ -38,7 +38,6 @@ __all__ = [
     "why_not",
 ]
 
-
 VULGAR = "½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞"
 MOST = 1e15  # far above any reading of a pump, a motor or a bill
 
@@ -59,6 +58,20 @@ NUMBER = re.compile(
 _OHMS, _WATTS = ("resistance", "milliohms", "megohms"), ("power", "milliwatts", "megawatts")
 _TWINS = {"mohm": _OHMS, "mohms": _OHMS, "mω": _OHMS, "mw": _WATTS}
 _TINY = 0.01  # of the unit asked: nobody means so few megohms
+_QUOTED = 24  # characters that a sentence repeats of what was typed
+_FRONT = re.compile(
+    rf"[+-]? ?\$? ?(?:[0-9]+ ?[{VULGAR}]|[{VULGAR}]|[0-9][0-9,]*\.?[0-9]*|\.[0-9]+)(?:[eE][+-]?[0-9]+)?"
+)
+_SUM = re.compile(r"[*^+×÷/x] ?[-*(]*[0-9.(]")
+_OPERATOR = re.compile(r"[0-9)] ?[a-z]* ?[*×÷^+] ?\(*[0-9.]", re.IGNORECASE)
+_SECOND = re.compile(rf"(?<![A-Za-z^])[0-9{VULGAR}]")
+_SPACED = re.compile(
+    r"([+-]?\$? ?)([1-9][0-9]{0,2}(?:[ '][0-9]{3})+)(?![0-9])(?:[.,]([0-9]+)(?![0-9.,]))?"
+)
+_DECIMAL_COMMA = re.compile(r"([+-]?)\$? ?([0-9.]*),([0-9]+)(?![0-9.,])")
+_DATE = re.compile(r"[0-9]{1,4}([-/])[0-9]{1,2}\1[0-9]{1,4}(?![0-9.])")
+_RANGE = re.compile(r"[0-9.,]+ ?- ?[0-9.,]+(?: ?[a-z%]+)?$", re.IGNORECASE)
+_BOUND = re.compile(r"[<>≤≥]|(?:over|under|above|below|less|more|at least|up to)\b", re.IGNORECASE)
 
 
 class Typed(NamedTuple):
@@ -146,23 +159,6 @@ def _only_one_unit(number: float, found: Unit | None, rest: str, plain: str, wan
         raise Unreadable(
             f"{quoted(plain)} could be {small} or {large}. Type {typed} {large} or {typed} {small}."
         )
-
-
-_QUOTED = 24  # characters that a sentence repeats of what was typed
-
-_FRONT = re.compile(
-    rf"[+-]? ?\$? ?(?:[0-9]+ ?[{VULGAR}]|[{VULGAR}]|[0-9][0-9,]*\.?[0-9]*|\.[0-9]+)(?:[eE][+-]?[0-9]+)?"
-)
-_SUM = re.compile(r"[*^+×÷/x] ?[-*(]*[0-9.(]")
-_OPERATOR = re.compile(r"[0-9)] ?[a-z]* ?[*×÷^+] ?\(*[0-9.]", re.IGNORECASE)
-_SECOND = re.compile(rf"(?<![A-Za-z^])[0-9{VULGAR}]")
-_SPACED = re.compile(
-    r"([+-]?\$? ?)([1-9][0-9]{0,2}(?:[ '][0-9]{3})+)(?![0-9])(?:[.,]([0-9]+)(?![0-9.,]))?"
-)
-_DECIMAL_COMMA = re.compile(r"([+-]?)\$? ?([0-9.]*),([0-9]+)(?![0-9.,])")
-_DATE = re.compile(r"[0-9]{1,4}([-/])[0-9]{1,2}\1[0-9]{1,4}(?![0-9.])")
-_RANGE = re.compile(r"[0-9.,]+ ?- ?[0-9.,]+(?: ?[a-z%]+)?$", re.IGNORECASE)
-_BOUND = re.compile(r"[<>≤≥]|(?:over|under|above|below|less|more|at least|up to)\b", re.IGNORECASE)
 
 
 def why_not(plain: str, wanted: Unit) -> str:
