@@ -1,4 +1,4 @@
-"""The command line: `python -m solver families | draw | show | grade | work`.
+"""The command line: `python -m solver families | draw | show | grade | station | work`.
 
 Exit status: 0 answered; 2 for bad usage or input that cannot be read, with one line on standard
 error that says what to type instead.
@@ -13,6 +13,7 @@ from typing import NoReturn
 
 from . import FAMILIES, Case, SolverError, case_from_code, draw, family_named, grade
 from .own.work import work
+from .render.station import station_json, station_text
 from .render.text import (
     case_json,
     case_text,
@@ -22,6 +23,7 @@ from .render.text import (
     work_json,
     work_text,
 )
+from .station.drawn import seeded
 
 __all__ = ["main"]
 
@@ -29,6 +31,7 @@ EXAMPLES = {
     "draw": "python -m solver draw water_power --seed 7",
     "show": "python -m solver show WP-1U1-7-WTN",
     "grade": 'python -m solver grade WP-1U1-7-WTN "2.4 hp"',
+    "station": "python -m solver station --seed 7 --fault worn_rings",
     "work": 'python -m solver work --given flow="450 gpm" --given head="62 ft" --find water_power',
 }
 
@@ -69,6 +72,15 @@ def parser() -> Parser:
     one = command("grade", "grade an answer to the problem with this code")
     one.add_argument("code")
     one.add_argument("answer")
+    one = command("station", "show one pump station: nameplates, readings, curves")
+    one.add_argument(
+        "--seed",
+        type=int,
+        required=True,
+        help="any whole number; the same one gives the same station",
+    )
+    one.add_argument("--units", choices=("us", "si"), default="us")
+    one.add_argument("--fault", default="", help="a fault, such as worn_rings")
     one = command("work", "work out your own numbers")
     one.add_argument(
         "--given",
@@ -134,6 +146,12 @@ def _grade(options: argparse.Namespace) -> int:
     return 0
 
 
+def _station(options: argparse.Namespace) -> int:
+    station = seeded(options.seed, options.units, options.fault)
+    _print(options, station_json(station), station_text(station))
+    return 0
+
+
 def _work(options: argparse.Namespace) -> int:
     given = {}
     for pair in options.given:
@@ -156,6 +174,7 @@ _COMMANDS = {
     "draw": _draw,
     "show": _show,
     "grade": _grade,
+    "station": _station,
     "work": _work,
 }
 

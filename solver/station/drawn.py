@@ -16,6 +16,7 @@ from solver.scenario import PUMPS, Place, kind_of
 from .bill import draw_bill
 from .condition import draw_condition
 from .drive import Drive, draw_drive
+from .faults import applies, fault_named, with_fault
 from .kinds import KINDS, Kind
 from .main import Main, draw_main
 from .motor import Motor, draw_motor, sizes
@@ -29,7 +30,7 @@ from .system import SYSTEMS, System
 from .well import draw_well
 from .what_if import draw_plans
 
-__all__ = ["attempt", "draw_station"]
+__all__ = ["attempt", "draw_station", "seeded"]
 
 EFFICIENCY = (46.0, 85.0)  # percent
 TIP_SPEED, NPSH, HIGHEST = 131.0, 30.0, 25.0  # ft/s at the rim; ft; ft of suction lift
@@ -51,6 +52,27 @@ def draw_station(draw: Draw, units: str, need: Need = ANY) -> Station:
         if found:
             return found
     raise NotSolvable(f"no station in {TRIES} draws meets {need}: ask less of it")
+
+
+def seeded(seed: int, units: str, fault: str = "") -> Station:
+    """The station of a seed, with a fault when one is named.
+
+    Raises:
+        BadDefinition: no such fault.
+        NotSolvable: this station cannot have it; the sentence names a seed whose station can.
+    """
+    station = draw_station(Draw(f"station {seed}"), units)
+    if not fault:
+        return station
+    kind = fault_named(fault)
+    if not applies(kind, station):
+        others = range(seed + 1, seed + 100)
+        other = next(n for n in others if applies(kind, seeded(n, units)))
+        raise NotSolvable(
+            f"The station of seed {seed} has no part that could have “{kind.label}”. "
+            f"Seed {other} has one."
+        )
+    return with_fault(station, fault)
 
 
 def attempt(draw: Draw, units: str, need: Need = ANY) -> Station | None:

@@ -29,6 +29,11 @@ class Drive:
     ratio: float
 
     @property
+    def says(self) -> str:
+        """It in words."""
+        return SAYS[self.name]
+
+    @property
     def is_direct(self) -> bool:
         """Whether motor and pump are coupled shaft to shaft, on the mains."""
         return self.name == "direct"
@@ -39,6 +44,12 @@ class Drive:
         return self.name == "variable"
 
 
+SAYS = {
+    "direct": "the motor drives the pump directly",
+    "belt": "V-belts drive the pump",
+    "gear": "a gear drives the pump",
+    "variable": "a variable-frequency drive feeds the motor, at full speed now",
+}
 DIRECT = Drive("direct", 1.0, 1.0)
 
 

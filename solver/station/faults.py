@@ -15,7 +15,7 @@ from solver.errors import BadDefinition, NotSolvable
 from .station import Station
 from .supply import Legs
 
-__all__ = ["FAULTS", "Fault", "applies", "put", "with_fault"]
+__all__ = ["FAULTS", "Fault", "applies", "fault_named", "put", "with_fault"]
 
 Change = Callable[[Station, float], Station]
 
@@ -193,7 +193,7 @@ FAULTS: Mapping[str, Fault] = MappingProxyType(
             Fault("clogged_impeller", "clogged impeller", _clogged_impeller, 0.2),
             Fault("throttled_valve", "discharge valve partly closed", _valve, 0.3),
             Fault("clogged_main", "force main clogged", _clogged_main, 0.4),
-            Fault("broken_main", "broken force main", _broken, 0.3),
+            Fault("broken_main", "broken force main", _broken, 0.4),
             Fault("passing_check", "check valve that leaks back", _passing, 0.2, "lift"),
             Fault(
                 "open_seat",
@@ -237,6 +237,16 @@ def applies(fault: Fault, station: Station) -> bool:
     )
 
 
+def fault_named(name: str) -> Fault:
+    """The fault called `name`; BadDefinition where there is none."""
+    try:
+        return FAULTS[name]
+    except KeyError:
+        raise BadDefinition(
+            f"No fault is called “{name}”. Use one of: {', '.join(FAULTS)}."
+        ) from None
+
+
 def with_fault(station: Station, name: str, severity: float = 1.0) -> Station:
     """The same station with a fault, and as it was before in `then`.
 
@@ -244,13 +254,11 @@ def with_fault(station: Station, name: str, severity: float = 1.0) -> Station:
         BadDefinition: no such fault, or no severity from 0 to 1.
         NotSolvable: this station cannot have it.
     """
-    fault = FAULTS.get(name)
-    if fault is None:
-        raise BadDefinition(f"no fault is called {name!r}; there are {', '.join(FAULTS)}")
+    fault = fault_named(name)
     if not 0 <= severity <= 1:
-        raise BadDefinition(f"a severity is from 0 to 1; got {severity:g}")
+        raise BadDefinition(f"A severity is from 0 to 1; got {severity:g}.")
     if not applies(fault, station):
-        raise NotSolvable(f"this station can't have the fault {name!r}: it has no such part")
+        raise NotSolvable(f"This station has no part that could have “{fault.label}”.")
     sound = station.then or station
     return replace(fault.change(sound, severity), fault=name, then=sound)
 

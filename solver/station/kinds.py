@@ -64,7 +64,7 @@ KINDS: Mapping[str, Kind] = MappingProxyType(
         for kind in (
             Kind(
                 "lift",
-                "lift station with submersible pumps",
+                "a lift station with submersible pumps",
                 "lift",
                 Spans((80, 3000), (15, 170), (12, 90, 1), (150, 6000)),
                 Spans((5, 190), (5, 52), (4, 28, 0.5), (50, 2000)),
@@ -77,7 +77,7 @@ KINDS: Mapping[str, Kind] = MappingProxyType(
             ),
             Kind(
                 "flooded",
-                "dry-pit pump with its suction flooded",
+                "a dry-pit pump with a flooded suction",
                 "plant",
                 Spans((250, 6000), (15, 160), (12, 70, 1), (80, 4000), (-16, -3, 0.5)),
                 Spans((15, 380), (5, 48), (4, 21, 0.5), (40, 1200), (-5, -1, 0.1)),
@@ -89,7 +89,7 @@ KINDS: Mapping[str, Kind] = MappingProxyType(
             ),
             Kind(
                 "booster",
-                "booster pump between a tank and a pressure zone",
+                "a booster pump between a tank and a pressure zone",
                 "booster",
                 Spans((80, 2500), (40, 330), (5, 80, 1), (100, 3000), (-20, -4, 0.5), (30, 80, 1)),
                 Spans(
@@ -104,7 +104,7 @@ KINDS: Mapping[str, Kind] = MappingProxyType(
             ),
             Kind(
                 "above",
-                "pump above its water, with a suction lift",
+                "a pump above its water, with a suction lift",
                 "plant",
                 Spans((75, 1500), (20, 170), (18, 90, 1), (60, 2500), (3, 14, 0.5)),
                 Spans((5, 95), (6, 52), (5, 28, 0.5), (20, 800), (1, 4.2, 0.1)),
@@ -117,7 +117,7 @@ KINDS: Mapping[str, Kind] = MappingProxyType(
             ),
             Kind(
                 "recirculation",
-                "recirculation pump, with nothing to lift",
+                "a recirculation pump: all of its head is friction",
                 "plant",
                 Spans((120, 6000), (10, 75), None, (60, 900), (-16, -3, 0.5)),
                 Spans((8, 380), (3, 23), None, (20, 280), (-5, -1, 0.1)),

@@ -1,0 +1,161 @@
+"""A fault changes a station in one place; every reading follows, and some instrument sees it."""
+
+from dataclasses import fields
+
+import pytest
+
+from solver.errors import BadDefinition, NotSolvable
+from solver.station.faults import FAULTS, applies, put, with_fault
+from solver.station.instruments import error_of
+from solver.station.need import Need
+from solver.station.readings import READINGS, SIGNS, NotRead
+from solver.station.station import Station
+
+from .stations import BOTH, readable, stations
+
+# What a person can read at a station, none of it worked out.
+READ = (
+    *("flow", "discharge_gauge", "suction_gauge", "suction_vacuum", "input_power", "power_factor"),
+    *("running_speed", "amps_a", "amps_b", "amps_c", "volts_ab", "volts_bc", "volts_ca"),
+    *("drawdown_time", "rise_time", "on_level", "off_level", "water_depth", "overload_setting"),
+    *("insulation", "insulation_10min", "ohms_12", "ohms_23", "ohms_31", *SIGNS),
+)
+# A fault that says itself in two places: the supply's phases turn, and so does the pump.
+TWO_PLACES = {
+    "turned_supply": {"supply", "pump"},
+    "shorted_turns": {"motor", "condition"},
+    "failing_bearing": {"motor", "condition"},
+}
+# Which way readings go, for an ordinary radial pump: 1 up, -1 down, 0 as before.
+WAYS = {
+    "worn_rings": {"flow": -1, "discharge_gauge": -1, "ring_clearance": 1},
+    "worn_impeller": {"flow": -1, "discharge_gauge": -1, "input_power": -1, "vane_wear": 1},
+    "clogged_impeller": {"flow": -1, "discharge_gauge": -1, "rags": 1},
+    "throttled_valve": {"flow": -1, "discharge_gauge": 1},
+    "clogged_main": {"flow": -1, "discharge_gauge": 1},
+    "broken_main": {"flow": 1, "discharge_gauge": -1},
+    "passing_check": {"rise_rate": 1, "flow": 0, "leakage": 1},
+    "open_seat": {"flow": -1, "discharge_gauge": -1, "drawdown_rate": -1},
+    "air_bound": {"flow": -1, "discharge_gauge": -1, "input_power": -1},
+    "turned_supply": {"flow": -1, "shaft_rotation": -1, "phase_rotation": -1},
+    "swapped_leads": {"flow": -1, "shaft_rotation": -1, "phase_rotation": 0},
+    "open_leg": {"amps_a": -1, "amps_b": 1, "amps_c": 1},
+    "loose_joint": {"amps_a": -1, "current_unbalance": 1, "voltage_unbalance": 0},
+    "unbalanced_supply": {"voltage_unbalance": 1, "current_unbalance": 1},
+    "low_volts": {"volts_ab": -1, "running_speed": -1, "slip": 1},
+    "damp_winding": {"insulation": -1, "polarization_index": -1, "ohms_12": 0},
+    "grounded_winding": {"insulation": -1},
+    "shorted_turns": {"ohms_12": -1, "ohms_31": -1, "ohms_23": 0, "current_unbalance": 1},
+    "failing_bearing": {"bearing_temperature": 1, "vibration": 1, "input_power": 1},
+    "leaking_seal": {"water_in_oil": 1, "insulation": 0},
+    "wrong_overload": {"overload_setting": 1, "setting_share": 1},
+    "high_float": {"on_level": 1, "starts_per_hour": -1},
+    "stuck_float": {"water_depth": -1},
+    "short_cycling": {"on_level": -1, "starts_per_hour": 1},
+}
+WHERE = (  # where each fault can be tried
+    Need(kinds=("lift",), drives=("direct",), volts=(480.0,)),
+    Need(kinds=("lift",), drives=("direct",), volts=(400.0,)),
+)
+
+
+def test_each_fault_has_the_way_its_readings_go():
+    assert set(FAULTS) == set(WAYS)
+    assert all(name in READINGS for ways in WAYS.values() for name in ways)
+
+
+def lifts(units: str, each: int = 1) -> tuple[Station, ...]:
+    return stations(units, WHERE[BOTH.index(units)], each)
+
+
+@pytest.mark.parametrize("units", BOTH)
+@pytest.mark.parametrize("name", FAULTS)
+def test_readings_go_the_way_they_should(name, units):
+    for station in lifts(units):
+        faulty = with_fault(station, name, 0.7)
+        for reading, way in WAYS[name].items():
+            before = station.reading(reading) if readable(station, reading) else 0.0
+            after = faulty.reading(reading) if readable(faulty, reading) else 0.0
+            change = after - before
+            assert way == (0 if abs(change) < 1e-9 else 1 if change > 0 else -1), reading
+
+
+@pytest.mark.parametrize("name", FAULTS)
+def test_a_fault_changes_one_part_alone(name):
+    for station in lifts("us"):
+        faulty = with_fault(station, name)
+        assert station == faulty.then
+        parts = {f.name for f in fields(Station)} - {"fault", "then"}
+        changed = {part for part in parts if getattr(station, part) != getattr(faulty, part)}
+        assert TWO_PLACES.get(name, changed) == changed
+        assert len(changed) <= 2
+
+
+def seen(station: Station, faulty: Station) -> set[str]:
+    """The readings whose change is beyond what both instruments may be off by."""
+    found = set()
+    for name in READ:
+        if not readable(station, name):
+            continue
+        before = station.reading(name)
+        try:
+            after = faulty.reading(name)
+        except NotRead:
+            found.add(name)  # such as a well that isn't drawn down any more
+            continue
+        off = max(error_of(name, value, station.system.name) for value in (before, after))
+        if abs(after - before) > off:
+            found.add(name)
+    return found
+
+
+@pytest.mark.parametrize("units", BOTH)
+@pytest.mark.parametrize("name", FAULTS)
+def test_an_instrument_sees_each_fault(name, units):
+    fault = FAULTS[name]
+    for station in stations(units, each=2):
+        if applies(fault, station):
+            for severity in (fault.least, (fault.least + 1) / 2, 1):
+                assert seen(station, with_fault(station, name, severity)), severity
+
+
+@pytest.mark.parametrize("units", BOTH)
+@pytest.mark.parametrize("name", FAULTS)
+def test_energy_is_kept_with_a_fault(name, units):
+    for station in stations(units, each=1):
+        if applies(FAULTS[name], station):
+            faulty = with_fault(station, name, 0.8)
+            water, shaft = faulty.reading("water_power"), faulty.reading("brake_power")
+            assert 0 <= water < shaft < faulty.reading("motor_power")
+
+
+def test_a_judgment_puts_its_station_where_it_wants_it():
+    for units in BOTH:
+        for station in lifts(units):
+            wanted = 0.9 * station.running.flow
+            worn = put(station, "worn_rings", "flow", wanted)
+            assert wanted == pytest.approx(worn.reading("flow"), rel=1e-6)
+            uneven = put(station, "unbalanced_supply", "voltage_unbalance", 2.5)
+            assert 2.5 == pytest.approx(uneven.reading("voltage_unbalance"))
+            assert uneven.reading("current_unbalance") > 10
+            with pytest.raises(NotSolvable, match="never 9"):
+                put(station, "unbalanced_supply", "voltage_unbalance", 9)
+
+
+def test_last_years_readings_are_those_of_the_sound_station():
+    station = lifts("us")[0]
+    worn = with_fault(station, "worn_rings")
+    assert station.reading("flow") == worn.reading("earlier_flow")
+    assert worn.reading("flow_drop") == pytest.approx(
+        station.reading("flow") - worn.reading("flow")
+    )
+
+
+def test_a_fault_that_is_not_there_is_told():
+    station = stations("us", Need(kinds=("booster",)), 1)[0]
+    with pytest.raises(BadDefinition, match="No fault is called “rust”"):
+        with_fault(station, "rust")
+    with pytest.raises(BadDefinition, match="from 0 to 1; got 2"):
+        with_fault(station, "worn_rings", 2)
+    with pytest.raises(NotSolvable, match="no part that could have “off float stuck”"):
+        with_fault(station, "stuck_float")
