@@ -20,9 +20,9 @@ from .plan import Link, Plan
 from .steps import reason
 from .variants import Variant, variants
 
-__all__ = ["SO_FAR", "STOPPED_AT", "Change", "mistaken_changes", "stopped_at"]
+__all__ = ["IS", "SO_FAR", "STOPPED_AT", "Change", "mistaken_changes", "stopped_at"]
 
-IS, SO_FAR, NOTHING = "is", "so far", ""
+IS, SO_FAR = "is", "so far"
 STOPPED_AT = ".stopped_at."  # in an id, before what was taken for the answer
 MOVED = ("left_out", "multiplied_by", "divided_by")
 _FIRST = re.compile(r"(?<=[.?])\s+(?=[A-Z{])")  # where the first sentence ends

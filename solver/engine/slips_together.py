@@ -9,6 +9,7 @@ from solver.algebra.expression import Constant, Expr, Fraction, Known, Percent, 
 from solver.algebra.tree import Compute, compiled, walk
 from solver.vocabulary import quantity_named, spoken
 
+from .changes import IS
 from .plan import Link, Plan, composed
 from .steps import reason
 from .variants import Variant, variants
@@ -78,7 +79,7 @@ def changed(plan: Plan, name: str, instead: Mapping[int, Expr], did: str, why: s
     """The chain with other expressions for some links."""
     computes = {at: compiled(expr, plan.units) for at, expr in instead.items()}
     whole = composed(plan, instead)
-    return CommonSlip(name, worked_again(plan, computes), did, why, whole, plan.asked, "is")
+    return CommonSlip(name, worked_again(plan, computes), did, why, whole, plan.asked, IS)
 
 
 def with_slips(expr: Expr, how: Mapping[str, str]) -> tuple[Expr, int]:
