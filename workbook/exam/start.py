@@ -10,7 +10,7 @@ from ipywidgets import HTML, Box, VBox
 from solver import SolverError
 from solver.sets.paper import ANY_LEVEL, CHAPTERS, LONGEST, MOST, SEEDS, Paper, checked, read_paper
 from solver.topics.catalogue import CATALOGUE
-from workbook.ui.controls import SYSTEMS, Panel, button, chooser, classed, say
+from workbook.ui.controls import UNIT_CHOICES, Panel, button, chooser, classed, say
 from workbook.ui.entry import Entry, Gate, whole_number
 from workbook.ui.ticks import ChapterTicks
 
@@ -47,7 +47,7 @@ class Start:
         self.earlier = Earlier(panel, where, go_on)
         self.chapters = ChapterTicks(panel, CHAPTERS, CHAPTERS)
         self.level = chooser("Level", LEVELS, lambda _: None)
-        self.units = chooser("Units", SYSTEMS, lambda _: None, units)
+        self.units = chooser("Units", UNIT_CHOICES, lambda _: None, units)
         self.way = chooser("How to answer", WAYS, lambda _: None)
         self.gate = Gate(panel, lambda: self._with_paper(begin))
         self.count = self._number(panel, f"Questions, 1 to {MOST}", "20")

@@ -4,7 +4,7 @@ from ipywidgets import HTML, Box, FloatSlider, IntSlider
 
 from solver.units.unit import convert
 from solver.vocabulary import quantity_named
-from workbook.ui.controls import SYSTEMS, Panel, chooser, classed
+from workbook.ui.controls import UNIT_CHOICES, Panel, chooser, classed
 from workbook.ui.markup import tag
 
 from . import absorption, column, cost, cycle, legs, lift, losses, slowing, triangle
@@ -53,7 +53,7 @@ class Explorer(Panel):
             units: {slide.name: slider(slide, units) for slide in figure.slides}
             for units in figure.systems
         }
-        offered = [choice for choice in SYSTEMS if choice[1] in figure.systems]
+        offered = [choice for choice in UNIT_CHOICES if choice[1] in figure.systems]
         self.system = chooser("Units", offered, lambda value: None)
         self.controls = classed(Box(), "w2w-sliders")
         self.headline = classed(HTML(), "w2w-headline")

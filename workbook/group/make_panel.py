@@ -13,7 +13,7 @@ from solver.sets.paper import CHAPTERS, SEEDS, Paper, cases_of
 from solver.units.show import counted
 from workbook.ui import static_site
 from workbook.ui.contents import titled
-from workbook.ui.controls import SYSTEMS, Panel, button, chooser, classed, say
+from workbook.ui.controls import UNIT_CHOICES, Panel, button, chooser, classed, say
 from workbook.ui.entry import Entry, Gate, Paste, whole_number
 
 from .own_group import WORD, OwnGroup
@@ -61,7 +61,7 @@ class MakePanel(Panel):
         chapters += [(title, (name,)) for name, title in titled(CHAPTERS).items()]
         self.chapter = chooser("Chapter", chapters, lambda _: None)
         self.level = chooser("Level", LEVELS, lambda _: None)
-        self.units = chooser("Units", SYSTEMS, lambda _: None, units)
+        self.units = chooser("Units", UNIT_CHOICES, lambda _: None, units)
         self.count = Entry(self, f"How many, 1 to {MOST}", lambda _: None, drawing)
         self.count.fill("5")
         self.codes = Paste("Codes of the problems, in order", drawing, making)

@@ -6,7 +6,7 @@ from time import monotonic
 from ipywidgets import HTML, Box, VBox
 
 from solver import BadCode
-from workbook.ui.controls import SYSTEMS, Panel, button, chooser, classed, say
+from workbook.ui.controls import UNIT_CHOICES, Panel, button, chooser, classed, say
 from workbook.ui.entry import Entry
 
 from .practice import Practice
@@ -48,7 +48,7 @@ class Card(Panel):
         self.kind = chooser("Kind of problem", practice.kinds, safely(self._choose("kind")))
         levels = [(str(level), level) for level in practice.levels]
         self.level = chooser("Level", levels, safely(self._choose("level")))
-        self.units = chooser("Units", SYSTEMS, safely(self._choose("units")))
+        self.units = chooser("Units", UNIT_CHOICES, safely(self._choose("units")))
 
     def _rows(self) -> list[Box]:
         ask = classed(Box([self.answer.box, self.check]), "w2w-ask")

@@ -6,7 +6,7 @@ from time import monotonic
 
 from ipywidgets import HTML, Box, VBox
 
-from workbook.ui.controls import SYSTEMS, chooser, classed, group_of_ticks, say, tick
+from workbook.ui.controls import UNIT_CHOICES, chooser, classed, group_of_ticks, say, tick
 from workbook.ui.ticks import ChapterTicks
 
 from .card import Card
@@ -36,7 +36,7 @@ class MixedCard(Card):
         ticked = self.safely(self._ticked)
         self.chapters = ChapterTicks(self, every.chapters, wanted.chapters, self._ticked)
         self.levels = {n: tick(f"Level {n}", n in wanted.levels, ticked) for n in every.levels}
-        self.units = chooser("Units", SYSTEMS, ticked, wanted.units)
+        self.units = chooser("Units", UNIT_CHOICES, ticked, wanted.units)
         self.wanted_said, self.returning = HTML(say("")), HTML()
 
     def _settings(self) -> Box:

@@ -7,7 +7,7 @@ from ipywidgets import HTML, Box
 
 from solver.render.html import step_html
 from solver.vocabulary import Quantity, quantity_named
-from workbook.ui.controls import SYSTEMS, Panel, button, chooser, classed, say
+from workbook.ui.controls import UNIT_CHOICES, Panel, button, chooser, classed, say
 from workbook.ui.entry import Entry, Gate
 
 from .readings import Result, label_with_unit, nearest, ways_to, work_readings
@@ -30,7 +30,7 @@ class OwnNumbers(Panel):
         self.added: list[str] = []
         self.gate = Gate(self, self._work)
         find = self.safely(self._find_another)
-        self.units = chooser("Units", SYSTEMS, self.safely(self._in_units))
+        self.units = chooser("Units", UNIT_CHOICES, self.safely(self._in_units))
         self.find = chooser("What do you want to find?", self._to_find(), find)
         self.other = chooser("Another reading you have", [("Choose one", "")], lambda _: None)
         self.boxes, self.work = classed(Box(), "w2w-grid"), HTML()

@@ -6,7 +6,7 @@ from time import monotonic
 from ipywidgets import HTML, Box
 
 from solver.own.record import Examined, Fault, Record, examine, field_named, read_entries
-from workbook.ui.controls import SYSTEMS, Panel, button, chooser, classed, say
+from workbook.ui.controls import UNIT_CHOICES, Panel, button, chooser, classed, say
 from workbook.ui.entry import Gate
 
 from .files import Files
@@ -37,7 +37,7 @@ class RecordPanel(Panel):
         self.form = Form(self, self.gate)
         self.examined: Examined | None = None
         self._years: Sequence[Pump] = ()
-        self.units = chooser("Units", SYSTEMS, self.safely(self._change_units))
+        self.units = chooser("Units", UNIT_CHOICES, self.safely(self._change_units))
         self.run = button("Work this record", self.gate.click, first=True)
         self.take_away = button("Remove these units", self.once(self._take_away))
         self.units_said, self.result, self.trends = HTML(say("")), HTML(), HTML()

@@ -10,7 +10,7 @@ from solver.algebra.formula import Formula
 from solver.algebra.tree import walk
 from solver.render.html import formula_html, formula_latex, formula_text
 from solver.vocabulary import quantity_named, spoken
-from workbook.ui.controls import SYSTEMS, Panel, chooser
+from workbook.ui.controls import UNIT_CHOICES, Panel, chooser
 from workbook.ui.pieces import asked_for
 
 __all__ = ["FormulaSheet", "decimals_said", "sheet_html", "units_said"]
@@ -25,7 +25,7 @@ class FormulaSheet(Panel):
         super().__init__("w2w-formulas")
         self.formulas = formulas
         self.sheet = HTMLMath()
-        self.units = chooser("Units", SYSTEMS, self.safely(self._show))
+        self.units = chooser("Units", UNIT_CHOICES, self.safely(self._show))
         self.put(self.units, self.sheet, self.said)
         self._show(self.units.value)
 

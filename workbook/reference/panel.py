@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from ipywidgets import HTML, Box, HTMLMath, VBox
 
 from solver.units.show import counted
-from workbook.ui.controls import SYSTEMS, Panel, button, chooser, classed, say
+from workbook.ui.controls import UNIT_CHOICES, Panel, button, chooser, classed, say
 from workbook.ui.entry import Entry as Asked
 
 from .entry import Entry, Part, plain
@@ -68,7 +68,7 @@ class ReferencePanel(Panel):
         super().__init__("w2w-reference")
         self.folds = [Fold(self, part) for part in parts()]
         self.wanted = ""
-        self.units = chooser("Units", SYSTEMS, self.safely(lambda _: self._again()), units)
+        self.units = chooser("Units", UNIT_CHOICES, self.safely(lambda _: self._again()), units)
         self.ask = Asked(self, "Search for a word, such as head, gpm or NEMA", self._find)
         self.find = button("Find", self.ask.gate.click, first=True)
         self.all = button("Show everything", self.once(self._show_all))

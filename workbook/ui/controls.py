@@ -18,7 +18,7 @@ __all__ = [
     "AUTO",
     "LABELLED",
     "PAUSE",
-    "SYSTEMS",
+    "UNIT_CHOICES",
     "Chooser",
     "Panel",
     "Tick",
@@ -33,7 +33,7 @@ __all__ = [
     "tick",
 ]
 
-SYSTEMS = [("US units", "us"), ("Metric units", "si")]
+UNIT_CHOICES = [("US units", "us"), ("Metric units", "si")]
 
 PAUSE = 0.35  # seconds; the second click of a double click comes sooner, a second thought later
 START = (

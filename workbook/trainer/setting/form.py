@@ -12,7 +12,7 @@ from solver import FAMILIES
 from solver.sets.paper import ANY_LEVEL, CHAPTERS
 from solver.sets.work_set import MOST, TOP
 from workbook.ui.contents import titled
-from workbook.ui.controls import AUTO, LABELLED, SYSTEMS, Panel, chooser, classed, tick
+from workbook.ui.controls import AUTO, LABELLED, UNIT_CHOICES, Panel, chooser, classed, tick
 from workbook.ui.entry import Entry, Gate
 from workbook.ui.ticks import ChapterTicks
 
@@ -111,7 +111,7 @@ class Form:
             name: chooser(label, options, lambda _: None)
             for name, label, options in (
                 ("level", "Level", LEVELS),
-                ("units", "Units", SYSTEMS),
+                ("units", "Units", UNIT_CHOICES),
                 ("each", "Numbers", NUMBERS),
                 ("counts", "Which try counts", COUNTS),
             )
