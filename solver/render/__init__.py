@@ -1,1 +1,6 @@
-"""The same work as text, HTML, marked text for print, and JSON; no arithmetic."""
+"""The same work in several forms; no arithmetic.
+
+- `text.py`: problems, steps, verdicts and own numbers as plain text, and as data for JSON.
+- `html.py`: steps and formulas as HTML, and formulas in LaTeX.
+- `print.py`: formulas as marked text, which a printed page reads as data.
+"""

@@ -11,8 +11,7 @@ import re
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
-from solver.engine.case import Case
-from solver.engine.case import draw as draw_case
+from solver.engine.case import Case, draw
 from solver.engine.code import (
     CHECK,
     DIGIT,
@@ -47,6 +46,7 @@ __all__ = [
     "MOST",
     "SEEDS",
     "Paper",
+    "any_seed",
     "cases_of",
     "chapters_in",
     "mask_of",
@@ -56,7 +56,7 @@ __all__ = [
 MOST = 200  # questions
 LONGEST = 600  # minutes
 ANY_LEVEL = 0
-SEEDS = 100_000
+SEEDS = 100_000  # numbers that problems are drawn from
 TRIED = 50  # draws among which a question is not one that stands on the paper already
 _SHAPE = re.compile(
     rf"EXAM-({DIGIT}{{1,6}})-({DIGIT})([UM])-({DIGIT}{{1,3}})-({DIGIT}{{1,3}})-([CT])"
@@ -97,6 +97,11 @@ class Paper:
         )
 
 
+def any_seed(chance: Draw) -> int:
+    """The number of a problem, by chance: 0 to one below SEEDS."""
+    return int(chance.between(0, SEEDS))
+
+
 def mask_of(chapters: Iterable[str]) -> int:
     """Which chapters, as a number with a bit for each."""
     return sum(1 << BITS.index(chapter) for chapter in chapters)
@@ -129,10 +134,13 @@ def checked(paper: Paper) -> Paper:
 
 
 def read_paper(text: str) -> Paper:
-    """The paper of a code; BadCode says what is wrong with one that cannot be read.
+    """The paper of a code.
 
     >>> read_paper("exam-33-2u-20-60-c-1-48213-92").chapters
     ('horsepower', 'head')
+
+    Raises:
+        BadCode: the sentence says what is wrong with it.
     """
     match = opened(text, _SHAPE, "an exam")
     mask, level, units, count, minutes, way, catalogue, seed, _ = match.groups()
@@ -159,6 +167,9 @@ def cases_of(paper: Paper) -> tuple[Case | Refused, ...]:
     """The questions, in order: the chapters in turn, and no kind again before all have been.
 
     Each has a stream of chance of its own, so that none is moved by what becomes of another.
+
+    Raises:
+        SolverError: there can be no such paper.
     """
     checked(paper)
     chapters = [name for name in BITS if name in paper.chapters]  # as the code has them
@@ -186,10 +197,10 @@ def _question(
     chance = Draw(f"{paper.code} {at}")
     level = level_at(kind, paper.level, chance)
     if kind.family is None:
-        return Refused(kind, level, paper.units, int(chance.between(0, SEEDS)))
+        return Refused(kind, level, paper.units, any_seed(chance))
     of_kind = [one for one in before if isinstance(one, Case) and one.family is kind.family]
     for _ in range(TRIED):
-        case = draw_case(kind.family, int(chance.between(0, SEEDS)), paper.units, level)
+        case = draw(kind.family, any_seed(chance), paper.units, level)
         if not any(_same(case, other) for other in of_kind):
             break
     return case

@@ -1,7 +1,6 @@
 """A set of work: its code, the kind of each of its questions, and the problems of each person.
 
-The kinds are the same for everybody; the same set and person give the same problems wherever they
-are drawn.
+The kinds are the same for everybody; a person's problems are the same wherever they are drawn.
 """
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
@@ -10,8 +9,7 @@ from functools import lru_cache
 from typing import NamedTuple
 from unicodedata import category, normalize
 
-from solver.engine.case import Case
-from solver.engine.case import draw as draw_case
+from solver.engine.case import Case, draw
 from solver.engine.code import UNIT_LETTERS, sealed, sealed_as_first
 from solver.engine.draw import Draw
 from solver.errors import SolverError
@@ -28,12 +26,11 @@ from solver.topics.catalogue import (
 
 from .kept_ranges import keeping
 from .own_plant import Plant, Pump, set_at
-from .paper import mask_of
+from .paper import SEEDS, any_seed, mask_of
 
 __all__ = ["Asked", "WorkSet", "case_for", "cases_for", "person_id", "plan_of"]
 
 LONGEST_ID = 40
-SEEDS = 100_000
 TRIED = 20  # seeds among which a question is not one that the person has already
 
 
@@ -177,8 +174,7 @@ def case_for(work: WorkSet, person: str, number: int) -> Case | Refused:
 
 
 class _Begun(NamedTuple):
-    """A question before it is drawn: its kind, the first seed that is looked at and how the next
-    is found, its pump and its people."""
+    """A question before it is drawn: its kind, its first seed and the next ones, its pump, its people."""
 
     asked: Asked
     seed: int
@@ -188,6 +184,7 @@ class _Begun(NamedTuple):
 
     @property
     def of(self) -> tuple[str, int]:
+        """Its kind and level: what makes two questions alike."""
         return self.asked.kind.tag, self.asked.level
 
 
@@ -208,16 +205,12 @@ def _begun(work: WorkSet, person: str) -> list[_Begun]:
 
 def _begin(work: WorkSet, asked: Asked, chance: Draw) -> _Begun:
     told = _told(work.plant, asked, chance)
-    return _Begun(asked, _seed(chance), lambda _: _seed(chance), *told)
+    return _Begun(asked, any_seed(chance), lambda _: any_seed(chance), *told)
 
 
 def _first(work: WorkSet, asked: Asked, chance: Draw) -> _Begun:
-    seed = _seed(chance)
+    seed = any_seed(chance)
     return _Begun(asked, seed, lambda last: (last + 1) % SEEDS, *_told(work.plant, asked, chance))
-
-
-def _seed(chance: Draw) -> int:
-    return int(chance.between(0, SEEDS))
 
 
 def _told(plant: Plant | None, asked: Asked, chance: Draw) -> tuple[Pump | None, dict[str, str]]:
@@ -241,7 +234,7 @@ def _drawn(work: WorkSet, begun: _Begun, before: list[Case]) -> Case | Refused:
     for _ in range(TRIED):
         if pump and pump.ranges:
             seed = keeping(kind.family, level, work.units, pump).seed_from(seed)
-        case = draw_case(kind.family, seed, work.units, level, told)
+        case = draw(kind.family, seed, work.units, level, told)
         if not any(_same(case, other) for other in before):
             break
         seed = following(seed)

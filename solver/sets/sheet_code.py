@@ -75,10 +75,13 @@ def sheet_code(work: str, number: int, person: str) -> SheetCode:
 
 
 def read_sheet_code(text: str) -> SheetCode:
-    """The code in a text; BadCode says what is wrong with one that cannot be read.
+    """The code in a text.
 
     >>> read_sheet_code("sh 3434 o17 7722o 54").number
     17
+
+    Raises:
+        BadCode: the sentence says what is wrong with it.
     """
     match = _SHAPE.fullmatch(dashed(text))
     if not match or match["hyphen"] not in (None, match["between"]):

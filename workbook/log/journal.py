@@ -95,7 +95,11 @@ async def _records(database: Any) -> list[tuple[str, str]]:
 
 
 def _answer(request: Any) -> asyncio.Future[Any]:
-    """What the database answers; OSError where it refuses."""
+    """What the database answers.
+
+    Raises:
+        OSError: it refuses; raised by who waits for the answer.
+    """
     from pyodide.ffi import create_once_callable
 
     future: asyncio.Future[Any] = asyncio.get_running_loop().create_future()

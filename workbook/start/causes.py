@@ -111,7 +111,11 @@ def failure(heard: str, otherwise: str, more: str = "") -> SetupFailed:
 
 @contextlib.contextmanager
 def in_words():
-    """Say in words what the system refuses; SetupFailed in the place of OSError."""
+    """Say in words what the system refuses while the block lasts.
+
+    Raises:
+        SetupFailed: in the place of an OSError.
+    """
     try:
         yield
     except OSError as error:

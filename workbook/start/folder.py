@@ -86,7 +86,11 @@ def _said(newer: int, kept: list[tuple[str, str]]) -> Iterator[str]:
 
 
 def _try_writing(folder: Path) -> None:
-    """Make a folder where it is not there, and a file in it; OSError where that is refused."""
+    """Make a folder where it is not there, and a file in it.
+
+    Raises:
+        OSError: that is refused.
+    """
     folder.mkdir(parents=True, exist_ok=True)
     trial = folder / ".wire-to-water"
     trial.touch()

@@ -13,6 +13,10 @@ What a page, a form, a printed sheet or a plot builds on:
 - `by_pump(records)`, then `trend(records)` of one pump, or `trend_of(examined)`: a `Trend` for each
   of `FOLLOWED`, with its `points` (day, years for an axis, value), `direction`, `change`, `sudden`,
   `rule`, `says` and `may_mean`. `limit_lines(name, examined)` has its limits as numbers.
+- `lesson(examined)`: the problems whose givens a record knows; `like(exercise, ...)`: fresh ones.
+
+`days.py` reads dates. `check.py` works a check, `verdict.py` sets it against its limit; the checks of
+each topic are in `insulation.py`, `legs.py` and `wire_to_water.py`.
 
 >>> from solver.own.record import examine, read_entries
 >>> volts = {"volts_ab": "462", "volts_bc": "463", "volts_ca": "455 V"}

@@ -104,6 +104,7 @@ class _Found(NamedTuple):
     faults: list[Fault]
 
     def take(self, one: Field, typed: str) -> None:
+        """Read one field; what cannot be read is kept as typed, with a fault."""
         try:
             if one.is_text:
                 self._text(one, typed)

@@ -48,10 +48,12 @@ Row = tuple[str, str, tuple[str, ...], Choices, bool]  # a field without its gro
 
 
 def text(name: str, label: str, *also: str, choices: Choices = ()) -> Row:
+    """A field of words, under this heading and `also` these."""
     return name, label, also, choices, True
 
 
 def number(name: str, label: str, *also: str) -> Row:
+    """A field of numbers, which is the quantity of this name."""
     return name, label, also, (), False
 
 

@@ -81,6 +81,7 @@ def older(seen: Seen) -> Verdict:
 
 
 def insulation(seen: Seen) -> Verdict:
+    """Megohms at 40 °C against the least for this winding."""
     return at_least(seen, least(seen), "", TEST_AGAIN, DRY)
 
 
@@ -109,6 +110,7 @@ def told(seen: Seen, *names: str) -> Verdict | None:
 
 
 def polarization(seen: Seen) -> Verdict:
+    """The polarization index against the least for the insulation class, where that is known."""
     insulation_class = seen.record.texts.get("insulation_class")
     limits = POLARIZATION
     if insulation_class == "A":
@@ -123,6 +125,7 @@ def polarization(seen: Seen) -> Verdict:
 
 
 def absorption(seen: Seen) -> Verdict:
+    """The dielectric absorption ratio: whether the reading still rose from 30 s to 60 s."""
     found = at_least(
         seen,
         ABSORPTION,

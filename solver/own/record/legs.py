@@ -65,11 +65,13 @@ def volts_off(seen: Seen, name: str, said: str) -> Verdict:
 
 
 def voltage_unbalance(seen: Seen) -> Verdict:
+    """Voltage unbalance in percent, by the limits of NEMA MG 1."""
     stop = f"Don't run the motor on these volts. {EVEN_SUPPLY}"
     return at_most(seen, VOLTAGE_UNBALANCE, "", EVEN_SUPPLY, stop)
 
 
 def current_unbalance(seen: Seen) -> Verdict:
+    """Current unbalance in percent, by the limits of common practice."""
     rolled = all(f"{leg}_2" in seen.known for leg in AMPS)
     then = "" if rolled else ROLL
     return at_most(seen, CURRENT_UNBALANCE, "", then, f"One winding is running hot. {then}".strip())
@@ -105,6 +107,7 @@ def amps_over(seen: Seen, limits: Limits) -> Verdict:
 
 
 def derated_load(seen: Seen) -> Verdict:
+    """The load against what the nameplate is worth on uneven volts."""
     return at_most(
         seen,
         DERATED,
@@ -175,6 +178,7 @@ def rolled(turns: tuple[str, ...]) -> Judge:
 
 
 def readings(turns: tuple[str, ...]) -> tuple[str, ...]:
+    """The names of the amps on each leg, at these connections."""
     return tuple(f"{leg}{turn}" for turn in turns for leg in AMPS)
 
 
