@@ -29,8 +29,7 @@ __all__ = [
 
 def practice(name: str):
     """A practice card over the problem families of a chapter, or over one family."""
-    from .practice.card import Card
-    from .practice.practice import Practice
+    from .practice import Card, Practice
     from .ui.chapter import families_of
 
     return Card(Practice(families_of(name), on_try=_keep))
@@ -40,23 +39,23 @@ def mixed():
     """A practice card over chapters and levels to choose, which brings back what went wrong."""
     from solver import FAMILIES
 
-    from .practice.keeper import past, units_of
+    from .practice import past, units_of
     from .practice.mixed import Mixed
-    from .practice.mixed_card import MixedCard
+    from .practice.wanted import mixed_card
 
     before = past()
-    return MixedCard(Mixed(FAMILIES, on_try=_keep, past=before, units=units_of(before)))
+    return mixed_card(Mixed(FAMILIES, on_try=_keep, past=before, units=units_of(before)))
 
 
 def study():
     """A practice card that knows what to do next, and says why."""
     from solver import FAMILIES
 
+    from .practice import past, units_of
     from .practice.guided import Guided
-    from .practice.guided_card import GuidedCard
-    from .practice.keeper import past, units_of
+    from .practice.wanted import guided_card
 
-    return GuidedCard(Guided(FAMILIES, on_try=_keep, past=past, units=units_of(past())))
+    return guided_card(Guided(FAMILIES, on_try=_keep, past=past, units=units_of(past())))
 
 
 def exam():
@@ -65,7 +64,7 @@ def exam():
 
     from .exam.lines import folder
     from .exam.panel import ExamPanel
-    from .practice.keeper import own_log, past, units_of
+    from .practice import own_log, past, units_of
 
     return ExamPanel(folder(), own_log().merge, Path.cwd(), units_of(past()))
 
@@ -74,7 +73,7 @@ def progress():
     """How the study stands: the chapters, mistakes that come back, what is due, days of work."""
     from solver import FAMILIES
 
-    from .practice.keeper import own_log
+    from .practice import own_log
     from .study.panel import ProgressPanel
 
     return ProgressPanel(FAMILIES, own_log())
@@ -82,7 +81,7 @@ def progress():
 
 def log_copies():
     """A copy of the log to save, and copies to bring in."""
-    from .practice.keeper import own_log
+    from .practice import own_log
     from .practice.log_copies import LogCopies
 
     return LogCopies(own_log())
@@ -95,7 +94,7 @@ def group(part: str = "work"):
     own = own_group()
     if part == "make":
         from .group.make_panel import MakePanel
-        from .practice.keeper import past, units_of
+        from .practice import past, units_of
 
         return MakePanel(own, units_of(past()))
     if part == "results":
@@ -109,7 +108,7 @@ def group(part: str = "work"):
 
 def _keep(told) -> str:
     """Every try is kept in the reader's log."""
-    from .practice.keeper import keep
+    from .practice import keep
 
     return keep(told)
 
@@ -125,7 +124,7 @@ def worked_example(code: str):
     """The worked solution of the problem with this code, opened step by step."""
     from solver import case_from_code
 
-    from .practice.worked import WorkedExample
+    from .practice.card import WorkedExample
 
     return WorkedExample(case_from_code(code))
 
@@ -148,7 +147,7 @@ def formulas(chapter: str):
 
 def reference():
     """Every formula turned round, constants, units, tables, limits: to find and to print."""
-    from .practice.keeper import past, units_of
+    from .practice import past, units_of
     from .reference.panel import ReferencePanel
 
     return ReferencePanel(units_of(past()))

@@ -247,8 +247,8 @@ def test_a_second_click_right_after_the_first_does_nothing(card):
     card.next.click()
     assert first != second
     assert second == card.practice.case
-    card.more.click()
-    card.more.click()
+    card.help.more.click()
+    card.help.more.click()
     assert 1 == card.practice.hints
 
 
@@ -277,70 +277,77 @@ def test_a_new_problem_empties_the_box_and_says_how_to_go_back(card):
 
 def test_controls_follow_a_code_and_make_no_other_problem(card):
     case = draw("impossible_powers", 9, "si", 2)
-    type_in(card.code, case.code)
+    type_in(card.code.entry, case.code)
     assert case == card.practice.case
-    assert ("impossible_powers", 2, "si") == (card.kind.value, card.level.value, card.units.value)
-    assert case.code == card.code.box.value
+    assert ("impossible_powers", 2, "si") == (
+        card.choosing.kind.value,
+        card.choosing.level.value,
+        card.choosing.units.value,
+    )
+    assert case.code == card.code.entry.box.value
 
 
 def test_a_bad_code_is_kept_and_explained_and_the_answer_box_stays(card):
     before = card.practice.case
     card.answer.box.value = "12"
-    type_in(card.code, "WP-1U1-7")
+    type_in(card.code.entry, "WP-1U1-7")
     assert (before, "WP-1U1-7", "12") == (
         card.practice.case,
-        card.code.box.value,
+        card.code.entry.box.value,
         card.answer.box.value,
     )
-    assert "Your problem is still here." in words(card.code_said.value)
+    assert "Your problem is still here." in words(card.code.said.value)
 
 
 def test_changing_the_level_makes_a_problem_of_that_level(card):
-    card.level.value = 3
+    card.choosing.level.value = 3
     assert 3 == card.practice.case.level
-    card.kind.value = "which_power"
-    assert (2, ("1", "2")) == (card.level.value, tuple(text for text, _ in card.level.options))
+    card.choosing.kind.value = "which_power"
+    assert (2, ("1", "2")) == (
+        card.choosing.level.value,
+        tuple(text for text, _ in card.choosing.level.options),
+    )
 
 
 def test_the_first_hint_asks_and_only_the_third_has_the_formula(card):
-    type_in(card.code, draw("water_power", 7).code)
-    card.more.click()
-    assert "Hint 1 of 4: Ask yourself" in words(card.hints.value)
-    card.more.click()
-    assert "flow ×" not in words(card.hints.value)
-    card.more.click()
-    told = words(card.hints.value)
+    type_in(card.code.entry, draw("water_power", 7).code)
+    card.help.more.click()
+    assert "Hint 1 of 4: Ask yourself" in words(card.help.hints.value)
+    card.help.more.click()
+    assert "flow ×" not in words(card.help.hints.value)
+    card.help.more.click()
+    told = words(card.help.hints.value)
     assert "flow × " in told
     assert not re.search(r"\d+ (gpm|ft)", told)
-    card.more.click()
-    assert "46 gpm × 207 ft" in words(card.hints.value)
-    assert "2.405" not in words(card.hints.value)
+    card.help.more.click()
+    assert "46 gpm × 207 ft" in words(card.help.hints.value)
+    assert "2.405" not in words(card.help.hints.value)
 
 
 def test_after_the_last_hint_the_card_says_what_is_left(card):
-    type_in(card.code, draw("water_power", 7).code)
+    type_in(card.code.entry, draw("water_power", 7).code)
     for _ in range(5):
-        card.more.click()
+        card.help.more.click()
     assert "That was the last hint." in words(card.said.value)
 
 
 def test_the_worked_solution_opens_and_closes_and_gives_the_hints_back(card):
-    card.more.click()
-    hints = card.hints.value
-    card.worked.click()
-    assert "Hide the worked solution" == card.worked.description
-    assert all(step.why in words(card.solution.value) for step in card.practice.case.steps)
-    card.worked.click()
+    card.help.more.click()
+    hints = card.help.hints.value
+    card.help.worked.click()
+    assert "Hide the worked solution" == card.help.worked.description
+    assert all(step.why in words(card.help.solution.value) for step in card.practice.case.steps)
+    card.help.worked.click()
     assert ("", hints, "Show the worked solution") == (
-        card.solution.value,
-        card.hints.value,
-        card.worked.description,
+        card.help.solution.value,
+        card.help.hints.value,
+        card.help.worked.description,
     )
 
 
 def test_a_choice_is_answered_by_its_number(card):
     case = draw("which_power", 5)
-    type_in(card.code, case.code)
+    type_in(card.code.entry, case.code)
     assert f"the number of your choice, 1 to {len(case.choices)}" in card.answer.box.description
     type_in(card.answer, f"{case.answer:g}")
     assert words(card.said.value).startswith("✓ Right Read as choice")
@@ -354,19 +361,19 @@ def test_every_family_can_be_shown_answered_and_opened_to_its_solution(family):
         for level in at.levels:
             at.choose(level=level, units=units)
             card._show()
-            card._reveal()
+            card.help._reveal()
             card._answer(right(at.case))
             assert "✓ Right" in words(card.said.value)
-            assert len(at.case.steps) == card.solution.value.count('class="w2w-step"')
+            assert len(at.case.steps) == card.help.solution.value.count('class="w2w-step"')
 
 
 def test_learner_text_is_shown_as_text_never_as_markup(card):
     nasty = "<img src=x onerror=alert(1)>"
     type_in(card.answer, nasty)
-    type_in(card.code, nasty)
+    type_in(card.code.entry, nasty)
     card.answer.box.value = nasty + "2"
     card.next.click()
-    shown = card.said.value + card.code_said.value
+    shown = card.said.value + card.code.said.value
     assert "<img" not in shown
     assert "&lt;img" in shown
 

@@ -11,8 +11,8 @@ import pytest
 from solver import FAMILIES, draw, family_named
 from workbook import page
 from workbook.practice.mixed import PROMISE, Kind, Mixed, Outcome, chances, owed
-from workbook.practice.mixed_card import MixedCard
 from workbook.practice.practice import Practice, alike
+from workbook.practice.wanted import mixed_card
 from workbook.ui.controls import PAUSE
 from workbook.ui.pages import titles
 
@@ -205,7 +205,7 @@ MISSING = {
 def test_what_is_still_to_be_ticked_is_said(changes, says):
     practice = mixed()
     practice.want(**changes)
-    assert says == practice.missing
+    assert says == practice.stuck
 
 
 # The card
@@ -213,7 +213,7 @@ def test_what_is_still_to_be_ticked_is_said(changes, says):
 
 @pytest.fixture
 def card():
-    return MixedCard(mixed(), Clock())
+    return mixed_card(mixed(), Clock())
 
 
 def send(card, text):
@@ -232,7 +232,7 @@ def test_the_card_says_in_one_sentence_what_it_does(card):
 
 
 def test_each_chapter_has_a_box_with_the_title_of_its_page(card):
-    labels = {name: box.description for name, box in card.chapters.boxes.items()}
+    labels = {name: box.description for name, box in card.choosing.chapters.boxes.items()}
     assert {family.chapter for family in FAMILIES} == set(labels)
     assert labels.items() >= TITLES.items()
     # In the order of reading; a chapter whose page is not there yet comes last.
@@ -242,12 +242,12 @@ def test_each_chapter_has_a_box_with_the_title_of_its_page(card):
 
 def test_ticks_are_told_and_hold_from_the_next_problem(card):
     before = card.practice.case
-    for name, box in card.chapters.boxes.items():
+    for name, box in card.choosing.chapters.boxes.items():
         box.value = name == "balance"
-    card.levels[1].value = False
-    card.units.value = "si"
+    card.choosing.levels[1].value = False
+    card.choosing.units.value = "si"
     assert before == card.practice.case
-    told = words(card.wanted_said.value)
+    told = words(card.choosing.said.value)
     assert told.endswith("Starting with the next problem: 1 chapter, level 2, Metric units.")
     card.next.click()
     case = card.practice.case
@@ -256,37 +256,37 @@ def test_ticks_are_told_and_hold_from_the_next_problem(card):
 
 def test_without_a_chapter_the_problem_stays_and_what_to_tick_is_said(card):
     before = card.practice.case
-    card.chapters.none.click()
-    assert "Check at least one chapter first." in words(card.wanted_said.value)
+    card.choosing.chapters.none.click()
+    assert "Check at least one chapter first." in words(card.choosing.said.value)
     card.next.click()
     assert before == card.practice.case
     assert "Check at least one chapter first." in words(card.said.value)
-    card.chapters.all.click()
+    card.choosing.chapters.all.click()
     card.next.click()
     assert before != card.practice.case
 
 
 def test_ticks_and_units_stay_when_a_code_is_opened(card):
-    card.code.box.value = draw("motor_power", 5, "si", 3).code
-    card.code.gate.click()
+    card.code.entry.box.value = draw("motor_power", 5, "si", 3).code
+    card.code.entry.gate.click()
     assert 3 == card.practice.case.level
-    assert ("us", False) == (card.units.value, card.levels[3].value)
+    assert ("us", False) == (card.choosing.units.value, card.choosing.levels[3].value)
 
 
 def test_what_went_wrong_is_listed_until_it_goes_right(card):
     case = draw("brake_power", 5, "us", 2)
-    card.code.box.value = case.code
-    card.code.gate.click()
+    card.code.entry.box.value = case.code
+    card.code.entry.gate.click()
     send(card, "99999 hp")
-    assert f"{case.family.title}, level 2" in words(card.returning.value)
+    assert f"{case.family.title}, level 2" in words(card.choosing.coming.value)
     send(card, f"{case.answer:.5g} hp")
-    assert "" == card.returning.value
+    assert "" == card.choosing.coming.value
 
 
 def test_a_long_list_of_what_went_wrong_is_cut_short():
     kinds = [Kind(family, 1) for family in FAMILIES[:8]]
     past = [Outcome(kind.family.name, 1, "wrong") for kind in kinds]
-    shown = words(MixedCard(mixed(past=past), Clock()).returning.value)
+    shown = words(mixed_card(mixed(past=past), Clock()).choosing.coming.value)
     assert shown.endswith("and 3 more")
 
 
@@ -300,7 +300,7 @@ def test_a_double_click_on_next_is_one_new_problem(card):
 
 def test_a_problem_in_words_says_its_reason_and_source(card):
     case = draw("lockout", 3)
-    card.code.box.value = case.code
-    card.code.gate.click()
+    card.code.entry.box.value = case.code
+    card.code.entry.gate.click()
     send(card, f"{case.answer:.0f}")
     assert "29 CFR 1910.147" in words(card.said.value) or "1910.333" in words(card.said.value)

@@ -11,7 +11,7 @@ import pytest
 from solver import BadCode, draw
 from solver.vocabulary import spoken
 from workbook import page
-from workbook.practice.readings import label_with_unit, nearest, work_readings
+from workbook.practice.own_numbers import label_with_unit, nearest, work_readings
 from workbook.ui.cautions import topics
 from workbook.ui.chapter import MOST_READINGS, asked_in, formulas_of, quantities_of
 from workbook.ui.pages import chapters

@@ -86,7 +86,7 @@ def test_a_code_opens_any_problem_and_what_was_chosen_stays():
 def test_the_own_numbers_of_a_record_are_asked_and_graded(panel):
     panel.lesson.own.click()
     card = panel.lesson.card
-    card.kind.value = "current_unbalance 2"
+    card.choosing.kind.value = "current_unbalance 2"
     assert "25.5 A, 23 A and 26.5 A" in words(card.problem.value)
     card.answer.box.value = "8 %"
     card.check.click()
@@ -96,7 +96,7 @@ def test_the_own_numbers_of_a_record_are_asked_and_graded(panel):
 def test_a_named_mistake_is_told_from_a_right_answer(panel):
     panel.lesson.own.click()
     card = panel.lesson.card
-    card.kind.value = "current_unbalance 2"
+    card.choosing.kind.value = "current_unbalance 2"
     card.answer.box.value = "14 %"  # highest less lowest, over the average
     card.check.click()
     assert "↺ Look again" in words(card.said.value)
@@ -107,7 +107,7 @@ def test_own_numbers_have_no_code_and_the_page_says_how_to_share_them(panel):
     panel.lesson.own.click()
     shown = " ".join(part.value for part in _html(panel.lesson.card))
     assert "there is no code for them" in shown
-    assert panel.lesson.card.code.box not in list(_all(panel.lesson.card))
+    assert panel.lesson.card.code.entry.box not in list(_all(panel.lesson.card))
 
 
 def test_the_problem_left_behind_is_named_and_an_unchecked_answer_with_it(panel):
@@ -122,8 +122,8 @@ def test_the_problem_left_behind_is_named_and_an_unchecked_answer_with_it(panel)
 def test_fresh_numbers_come_with_a_code_to_share(panel):
     panel.lesson.fresh.click()
     card = panel.lesson.card
-    assert card.code.box in list(_all(card))
-    assert case_from_code(card.code.box.value) == card.practice.case
+    assert card.code.entry.box in list(_all(card))
+    assert case_from_code(card.code.entry.box.value) == card.practice.case
 
 
 def test_what_makes_no_fair_problem_is_listed_with_its_reason():

@@ -11,8 +11,7 @@ from time import monotonic
 from typing import Protocol
 
 from workbook.log import SHOWN, Attempt, Log, NotRead
-from workbook.practice.keeper import keep, own_log
-from workbook.practice.practice import Try
+from workbook.practice import Try, keep, own_log
 from workbook.ui.static_site import words_of_address
 
 from .posed import Question, questions_of

@@ -10,7 +10,7 @@ from typing import NamedTuple
 from solver import BadCode, Case, case_from_code, grade
 from solver.engine.telling import hints_of
 from workbook.log import SHOWN, Attempt
-from workbook.practice.practice import Practice, Reply, Try
+from workbook.practice import Practice, Reply, Try
 
 from .set_text import ProblemSet
 

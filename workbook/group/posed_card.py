@@ -1,58 +1,46 @@
-"""The card of one problem of a set: the practice card without what leads to other problems."""
+"""The view of one problem of a set: question, answer and help, and nothing that leads to others."""
 
 from collections.abc import Callable, Sequence
 
-from ipywidgets import Box
+from ipywidgets import HTML
 
 from workbook.log import Attempt
-from workbook.practice import answer_label, question_html, said_of
-from workbook.practice.card import Card
-from workbook.ui.controls import classed, say
-from workbook.ui.markup import Markup, joined, tag
+from workbook.practice import Help, answer_label, answering, question_html, said_of
+from workbook.ui.controls import Panel, button, row, say
+from workbook.ui.entry import Entry
+from workbook.ui.markup import joined, tag
 
 from .posed import Posed
 
 __all__ = ["PosedCard"]
 
 
-class PosedCard(Card):
-    """Problem `number` of a set. It stands inside a panel, which has the look for all of them."""
+class PosedCard(Panel):
+    """Problem `number` of a set. It is inside a panel, which has the look for all of them.
 
-    practice: Posed
+    `before` is what was answered so far.
+    """
 
     def __init__(self, number: int, practice: Posed, clock: Callable[[], float]):
-        self.number, self.before = number, []
-        super().__init__(practice, clock)
-        self.add_class("w2w-posed")
+        super().__init__("w2w-card", "w2w-posed", clock=clock)
+        self.practice = practice
+        self.before: Sequence[Attempt] = []
+        case = practice.case
+        head = tag("h4", f"Question {number}. {case.family.title}")
+        self.problem = HTML(joined(head, question_html(case, case.choices)))
+        self.answer = Entry(self, f"Question {number}. {answer_label(case)}", self._answer)
+        self.check = button("Check", self.answer.gate.click, first=True)
+        self.help = Help(self, practice)
+        self.children = (
+            self.problem,
+            answering(self.answer, self.check, self.said),
+            row("w2w-buttons", self.help.more, self.help.worked),
+            self.help.hints,
+            self.help.solution,
+        )
 
-    def put(self, *parts) -> None:
-        """Show these parts."""
-        self.children = parts
-
-    def _make_ways_on(self) -> None:
-        """There are none: the other problems of the set stand beside it."""
-
-    def _make_choosers(self) -> None:
-        """There is nothing to choose."""
-
-    def _rows(self) -> list[Box]:
-        ask = classed(Box([self.answer.box, self.check]), "w2w-ask")
-        return [
-            classed(Box([ask, classed(self.said, "w2w-told")]), "w2w-answering"),
-            classed(Box([self.more, self.worked]), "w2w-buttons"),
-            self.hints,
-            self.solution,
-        ]
-
-    def _show(self, *sentences: str) -> None:
-        label = answer_label(self.practice.case)
-        self.answer.box.description = f"Question {self.number}. {label}"
-        self.problem.value = self._problem()
-
-    def _problem(self) -> Markup:
-        case = self.practice.case
-        head = tag("h4", f"Question {self.number}. {case.family.title}")
-        return joined(head, question_html(case, case.choices))
+    def _answer(self, text: str) -> None:
+        self.said.value = said_of(self.practice.case, self.practice.answer(text))
 
     def restore(self, before: Sequence[Attempt]) -> None:
         """Show what was answered before; what is typed and not yet checked stays."""
@@ -61,4 +49,4 @@ class PosedCard(Card):
         if not self.answer.unsent:
             self.answer.fill(last[0] if last else "")
         self.said.value = said_of(self.practice.case, last[1]) if last else say("")
-        self._show_help(whole=False)
+        self.help.show(self.practice)

@@ -8,7 +8,7 @@ from ipywidgets import HTML, Box, VBox
 
 from solver import Case
 from solver.units.show import counted
-from workbook.practice.practice import Try
+from workbook.practice import Try
 from workbook.ui.controls import Panel, button, classed, say
 from workbook.ui.entry import Entry, Gate, Paste
 from workbook.ui.pieces import listed

@@ -1,7 +1,18 @@
 """Practice on cards: one problem at a time, answered, helped with, followed by the next.
 
-What other rooms take is named here; what shows anything is loaded when it is asked for.
+    practice.py     a learner at one problem after another; mixed.py and guided.py draw the next one
+    view.py         a problem, its hints and solution, what became of an answer, as HTML
+    parts.py        answer, help, code, what to choose: the parts of a card in widgets
+    card.py         the card made of them; wanted.py, mixed and guided practice as that card
+    own_numbers.py  a reader's own readings worked
+    keeper.py       tries kept in the reader's log; log_copies.py, the log taken along
+
+What other rooms take is named here. What shows anything is loaded when it is asked for, so that a
+class is marked without widgets.
 """
+
+from importlib import import_module
+from typing import TYPE_CHECKING
 
 from .keeper import attempt_of, keep, own_log, past, units_of
 from .practice import ENOUGH, MIXED, SEEDS, Practice, Reply, Try, alike
@@ -12,19 +23,30 @@ from .view import (
     problem_html,
     question_html,
     said_of,
+    solution_html,
     worked_html,
 )
+
+if TYPE_CHECKING:
+    from .card import Card
+    from .guided import Focused
+    from .parts import Code, Help, answering
 
 __all__ = [
     "ENOUGH",
     "MIXED",
     "SEEDS",
+    "Card",
+    "Code",
+    "Focused",
+    "Help",
     "Practice",
     "Reply",
     "Try",
     "after_state",
     "alike",
     "answer_label",
+    "answering",
     "attempt_of",
     "chain_html",
     "keep",
@@ -33,6 +55,19 @@ __all__ = [
     "problem_html",
     "question_html",
     "said_of",
+    "solution_html",
     "units_of",
     "worked_html",
 ]
+
+_SHOWN = {
+    "Card": "card",
+    "Focused": "guided",
+    **dict.fromkeys(("Code", "Help", "answering"), "parts"),
+}
+
+
+def __getattr__(name: str) -> object:
+    if name not in _SHOWN:
+        raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
+    return getattr(import_module(f".{_SHOWN[name]}", __name__), name)

@@ -1,6 +1,6 @@
 """Guided practice: the next problem is what the log says should come next, and why.
 
-There are no widgets here; guided_card.py shows what this holds.
+There are no widgets here; wanted.py shows what this holds.
 """
 
 import secrets

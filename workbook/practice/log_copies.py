@@ -3,11 +3,12 @@
 from collections.abc import Callable, Sequence
 from datetime import date
 
-from ipywidgets import HTML, Box, FileUpload
+from ipywidgets import HTML, FileUpload
 
 from solver.units.show import counted
 from workbook.log import Log, NotKept, NotRead, line_of, parse
-from workbook.ui.controls import AUTO, Panel, button, classed, say
+from workbook.ui.controls import AUTO, Panel, button, classed, row, say
+from workbook.ui.markup import tag
 from workbook.ui.saving import link
 
 __all__ = ["LogCopies"]
@@ -26,7 +27,7 @@ class LogCopies(Panel):
         self.upload = FileUpload(accept=".jsonl", multiple=True, description="Bring in a copy")
         self.upload.layout = AUTO
         classed(self.upload, "w2w-button").observe(self.safely(self._brought), "value")
-        self.put(classed(Box([self.save, self.upload]), "w2w-buttons"), self.saved, self.said)
+        self.put(row("w2w-buttons", self.save, self.upload), self.saved, self.said)
 
     def _copy(self) -> None:
         try:
@@ -41,7 +42,7 @@ class LogCopies(Panel):
         data = "".join(line_of(attempt) + "\n" for attempt in attempts).encode()
         name = f"wire-to-water-answers-{self.today()}.jsonl"
         says = f"Save {counted(len(attempts), 'answer')}"
-        self.saved.value = f"<p>{link(says, name, 'application/jsonl', data)}</p>"
+        self.saved.value = tag("p", link(says, name, "application/jsonl", data))
         self.said.value = say("note", "The copy is ready. Click the link to save it.")
 
     def _brought(self, _) -> None:

@@ -1,6 +1,6 @@
 """Mixed practice: problems of chosen chapters and levels, what went wrong more often.
 
-There are no widgets here; mixed_card.py shows what this holds.
+There are no widgets here; wanted.py shows what this holds.
 """
 
 import secrets
@@ -120,7 +120,7 @@ class Mixed(Practice):
         ]
 
     @property
-    def missing(self) -> str:
+    def stuck(self) -> str:
         """What to tick before there can be a next problem; empty where there can be one."""
         wanted = self.wanted
         if wanted.chapters and wanted.levels:

@@ -1,19 +1,124 @@
-"""The panel for a reader's own readings: choose what to find, type what is known, see the work."""
+"""A reader's own readings: which boxes to offer, what comes of what was typed, and the panel for it."""
 
-from collections.abc import Mapping
-from html import escape
+from collections.abc import Collection, Iterable, Mapping
+from itertools import combinations
+from typing import NamedTuple
 
 from ipywidgets import HTML, Box
 
-from solver.render.html import step_html
-from solver.vocabulary import Quantity, quantity_named
-from workbook.ui.controls import UNIT_CHOICES, Panel, button, chooser, classed, say
+from solver import Unreadable
+from solver.algebra.formula import Formula
+from solver.engine.plan import reachable
+from solver.own.work import Work, read_quantity, work
+from solver.topics.formulas import FORMULAS
+from solver.units.show import capital
+from solver.vocabulary import QUANTITIES, Quantity, quantity_named
+from workbook.ui.controls import UNIT_CHOICES, Panel, button, chooser, classed, row, say
 from workbook.ui.entry import Entry, Gate
+from workbook.ui.markup import Markup, joined, tag
+from workbook.ui.pieces import asked_for, table
 
-from .readings import Result, label_with_unit, nearest, ways_to, work_readings
-from .view import table
+from .view import steps_html
 
-__all__ = ["OwnNumbers"]
+__all__ = ["OwnNumbers", "Result", "label_with_unit", "nearest", "ways_to", "work_readings"]
+
+AT_FIRST = 10  # boxes shown before any is asked for, where the nearest are not more
+
+MOST_WAYS = 4  # to the answer, told where readings are missing
+
+
+class Result(NamedTuple):
+    """What came of the readings: a state for controls.say, sentences, what was read, the work."""
+
+    state: str
+    sentences: tuple[str, ...]
+    read: tuple[tuple[str, str], ...] = ()
+    found: Work | None = None
+
+
+def label_with_unit(quantity: Quantity, units: str) -> str:
+    """What a box asks for, such as "Flow, in gpm"."""
+    return capital(asked_for(quantity, units))
+
+
+def nearest(find: str, among: Collection[str], formulas: Iterable[Formula] = FORMULAS) -> list[str]:
+    """The quantities the fewest formulas away from `find`, in the order of `among`.
+
+    Those of one distance come together, for half the legs of a motor are no help.
+    """
+    near: set[str] = {find}
+    kept: list[str] = []
+    while True:
+        near |= {n for f in formulas if near & set(f.names) for n in f.names}
+        wider = [name for name in among if name in near and name != find]
+        if len(wider) == len(kept) or (kept and len(wider) > AT_FIRST):
+            return kept
+        kept = wider
+
+
+def work_readings(texts: Mapping[str, str], find: str, units: str) -> Result:
+    """Work `find` from what was typed, by the names of quantities; empty boxes are left out."""
+    values, shown, refused = {}, [], []
+    for name, text in texts.items():
+        quantity = quantity_named(name)
+        if not text.strip():
+            continue
+        try:
+            got = read_quantity(text, quantity, units)
+        except Unreadable as refusal:
+            refused.append(f"{capital(quantity.label(units))}: {refusal}")
+            continue
+        values[name] = got.value
+        shown.append((quantity.label(units), got.echo))
+    if refused:
+        return Result("unreadable", tuple(refused), tuple(shown))
+    if not values:
+        return Result("missing", ("Type at least one reading, then work it out.",))
+    empty = [name for name, text in texts.items() if not text.strip() and name != find]
+    return _worked(_by_boxes(work(values, find, units), empty), tuple(shown))
+
+
+def _by_boxes(found: Work, empty: list[str]) -> Work:
+    """The same; but what is missing is told by the empty boxes, where one or two would do."""
+    for size in (1, 2) if found.missing else ():
+        ways = [
+            way
+            for way in combinations(empty, size)
+            if found.find in reachable((*found.given, *way), FORMULAS, found.units)
+        ]
+        if ways:
+            return found._replace(missing=tuple(ways[:MOST_WAYS]))
+    return found
+
+
+def _worked(found: Work, shown: tuple[tuple[str, str], ...]) -> Result:
+    says = found.says if found.answer is not None else missing_said(found)
+    # Several formulas may find the same two readings at odds.
+    sentences = tuple(dict.fromkeys((says, *found.contradictions, *found.notices)))
+    if found.contradictions:
+        return Result("contradiction", sentences, shown, found)
+    if found.answer is None:
+        return Result("missing", sentences, shown, found)
+    return Result("notice" if found.notices else "worked", sentences, shown, found)
+
+
+def missing_said(found: Work) -> str:
+    """That the answer cannot be worked yet, and how it could be, or why it never can."""
+    ways = ways_to(found)
+    if not ways:
+        return found.says
+    asked = quantity_named(found.find).label(found.units)
+    add = f"Add the {ways[0]}." if len(ways) == 1 else "Add what one of these lines asks for:"
+    return f"The {asked} can't be calculated yet. {add}"
+
+
+def ways_to(found: Work) -> list[str]:
+    """The readings that would unlock the answer, one way a line, in the reader's words."""
+    sets = dict.fromkeys(frozenset(names) for names in found.missing)
+    ordered = [[n for n in QUANTITIES if n in names] for names in sets]
+    return [
+        " and the ".join(quantity_named(n).label(found.units) for n in names) for names in ordered
+    ]
 
 
 class OwnNumbers(Panel):
@@ -32,7 +137,7 @@ class OwnNumbers(Panel):
         find = self.safely(self._find_another)
         self.units = chooser("Units", UNIT_CHOICES, self.safely(self._in_units))
         self.find = chooser("What do you want to find?", self._to_find(), find)
-        self.other = chooser("Another reading you have", [("Choose one", "")], lambda _: None)
+        self.other = chooser("Another reading you have", [("Choose one", "")])
         self.boxes, self.work = classed(Box(), "w2w-grid"), HTML()
         self.add = button("Add a box for it", self.once(self._add))
         self.run = button("Work it out", self.gate.click, first=True)
@@ -40,11 +145,11 @@ class OwnNumbers(Panel):
         self._lay_out()
 
     def _put_together(self) -> None:
-        about = HTML("<p>Type what you know, with its unit. Leave the rest empty.</p>")
-        top = classed(Box([self.find, self.units]), "w2w-settings")
-        more = classed(Box([self.other, self.add]), "w2w-ask")
-        run = classed(Box([self.run]), "w2w-buttons")
-        title = HTML("<h3>Your own numbers</h3>")
+        about = HTML(tag("p", "Type what you know, with its unit. Leave the rest empty."))
+        top = row("w2w-settings", self.find, self.units)
+        more = row("w2w-ask", self.other, self.add)
+        run = row("w2w-buttons", self.run)
+        title = HTML(tag("h3", "Your own numbers"))
         self.put(
             title, top, about, self.boxes, more, run, classed(self.said, "w2w-told"), self.work
         )
@@ -58,7 +163,7 @@ class OwnNumbers(Panel):
         near = self.asked.get(self.find.value) or nearest(self.find.value, self.names)
         return list(dict.fromkeys([*near, *self.added]))
 
-    def _lay_out(self, _=None) -> None:
+    def _lay_out(self) -> None:
         """Boxes for the present choice; what was typed stays."""
         shown, units = self.shown, self.units.value
         for name in shown:
@@ -81,14 +186,12 @@ class OwnNumbers(Panel):
     def _label(self, name: str) -> str:
         return quantity_named(name).spoken(self.units.value)
 
-    def _in_units(self, _) -> None:
+    def _in_units(self, _: object) -> None:
         """The same in the other system, whose names may differ; what is to be found stays."""
-        chosen, added = self.find.value, self.added
-        self.find.options = self._to_find()  # which chooses the first
-        self.find.value, self.added = chosen, added
+        self.find.put(self.find.value, self._to_find())
         self._lay_out()
 
-    def _find_another(self, _) -> None:
+    def _find_another(self, _: object) -> None:
         self.added = [name for name, entry in self.entries.items() if entry.box.value.strip()]
         self._lay_out()
 
@@ -113,21 +216,17 @@ class OwnNumbers(Panel):
         self.work.value = work_html(result)
 
 
-def ways_html(result: Result) -> str:
+def ways_html(result: Result) -> Markup:
     """The ways to the answer, where there are several."""
     ways = ways_to(result.found) if result.found else []
-    items = "".join(f"<li>the {escape(way)}</li>" for way in ways)
-    return f"<ul>{items}</ul>" if len(ways) > 1 else ""
+    items = (tag("li", f"the {way}") for way in ways)
+    return tag("ul", items) if len(ways) > 1 else Markup()
 
 
-def work_html(result: Result) -> str:
+def work_html(result: Result) -> Markup:
     """What was read, and the steps."""
     found = result.found
     read = table(result.read, "What was read")
     if found is None or not found.steps:
         return read
-    items = "".join(
-        step_html(number, step, found.known, found.given, found.units)
-        for number, step in enumerate(found.steps, 1)
-    )
-    return f'{read}<h4>The full work</h4><ol class="w2w-steps">{items}</ol>'
+    return joined(read, tag("h4", "The full work"), steps_html(found))

@@ -87,6 +87,21 @@ class Practice:
         """The hints given so far."""
         return hints_of(self.case)[: self.hints]
 
+    @property
+    def stuck(self) -> str:
+        """What keeps the next problem from coming, in a sentence; empty where nothing does."""
+        return ""
+
+    @property
+    def called(self) -> str:
+        """How a reader finds the present problem again: its code."""
+        return self.case.code
+
+    @property
+    def why(self) -> str:
+        """Why the present problem is shown, in a sentence; empty where it was only chosen."""
+        return ""
+
     def _chosen(self) -> list[Family]:
         if self.kind == MIXED:
             return list(self.families)
@@ -111,7 +126,7 @@ class Practice:
         self.case = case
         self.tries = self.hints = 0
         self.solved = self.solution = False
-        self._answers: set[float] = set()
+        self._answers: set[float | None] = set()
         self._since = self.clock()
 
     def new(self) -> None:

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 
 from solver import Case
 from solver.engine.telling import Hint, hints_of
+from solver.own.work import Work
 from solver.render.html import numbers_html, one_line_html, rule_html, step_html
 from solver.render.text import label_of, question_rows
 from solver.vocabulary import quantity_named
@@ -114,8 +115,8 @@ def _hint(hint: Hint, case: Case) -> Markup:
     return Markup().join(map(Markup, lines))
 
 
-def steps_html(work: Case, count: int | None = None) -> Markup:
-    """The worked steps of a problem, or the first of them."""
+def steps_html(work: Case | Work, count: int | None = None) -> Markup:
+    """The worked steps of a problem or of somebody's own numbers, or the first of them."""
     items = (
         Markup(step_html(number, step, work.known, work.given, work.units))
         for number, step in enumerate(work.steps[:count], 1)

@@ -1,15 +1,16 @@
-"""The practice card of a lesson: the practice card, over what one record knows."""
+"""A lesson as the practice card: its exercises are what is chosen, and its own numbers have no code."""
 
-from html import escape
+from collections.abc import Callable
 
-from ipywidgets import HTML, Box
+from ipywidgets import HTML, Widget
 
-from workbook.practice.card import Card
-from workbook.ui.controls import classed
+from workbook.practice import Card
+from workbook.ui.controls import chooser, classed, row
+from workbook.ui.markup import Markup, tag
 
 from .lesson_practice import LessonPractice
 
-__all__ = ["LessonCard", "refused_html"]
+__all__ = ["lesson_card", "refused_html"]
 
 NO_CODE = (
     "These are your own numbers, so there is no code for them. To share them, save the record as CSV: "
@@ -17,54 +18,41 @@ NO_CODE = (
 )
 
 
-class LessonCard(Card):
-    """One problem at a time. With a record's own numbers there is no code."""
-
-    practice: LessonPractice
-
-    def _make_buttons(self) -> None:
-        super()._make_buttons()
-        self.next.description = "Next problem" if self.practice.own else "New numbers like these"
-
-    def _rows(self) -> list[Box]:
-        rows = super()._rows()
-        if self.practice.own:
-            rows[-1] = classed(HTML(f'<p class="w2w-about">{NO_CODE}</p>'), "w2w-code")
-        return [*rows, HTML(refused_html(self.practice))]
-
-    def _settings(self) -> Box:
-        self.kind.description = "What to practice"
-        return classed(Box([self.kind]), "w2w-settings")
-
-    def _set_choosers(self) -> None:
-        self._setting = True
-        try:
-            self.kind.value = self.practice.kind
-        finally:
-            self._setting = False
-
-    def _leaving(self) -> str:
-        if not self.practice.own:
-            return super()._leaving()
-        typed = self.answer.unsent
-        unchecked = f" You had typed “{typed[:60]}”." if typed else ""
-        return f"The problem before was “{self.practice.case.family.title}”.{unchecked}"
-
-    def _new(self) -> None:
-        if self.practice.own and len(self.practice.exercises) == 1:
-            self._note("These readings make just this one problem. Fresh numbers make more.")
-        else:
-            super()._new()
+def lesson_card(practice: LessonPractice, clock: Callable[[], float]) -> Card:
+    """One problem at a time, over what one record knows."""
+    own = practice.own
+    no_code = classed(HTML(tag("p", NO_CODE, cls="w2w-about")), "w2w-code")
+    return Card(
+        practice,
+        clock,
+        choosing=lambda card: Exercises(card, practice),
+        onward="Next problem" if own else "New numbers like these",
+        instead=no_code if own else None,
+        after=[HTML(refused_html(practice))],
+    )
 
 
-def refused_html(practice: LessonPractice) -> str:
+class Exercises:
+    """The list of a lesson's exercises; level and units are those of the record."""
+
+    def __init__(self, card: Card, practice: LessonPractice):
+        self.kind = chooser(
+            "What to practice", practice.kinds, card.safely(lambda kind: card.choose(kind=kind))
+        )
+        self.box: Widget = row("w2w-settings", self.kind)
+
+    def show(self, practice: LessonPractice) -> None:
+        """Which of them is chosen."""
+        self.kind.put(practice.kind)
+
+
+def refused_html(practice: LessonPractice) -> Markup:
     """What the record knows and what would still be no fair problem with its numbers, and why."""
     refused = practice.lesson.refused if practice.own else ()
     if not refused:
-        return ""
-    items = "".join(
-        f"<li>{escape(one.title)}. <span class='w2w-about'>{escape(one.refusal)}</span></li>"
-        for one in refused
+        return Markup()
+    items = (
+        tag("li", f"{one.title}. ", tag("span", one.refusal, cls="w2w-about")) for one in refused
     )
     kinds = (
         "1 kind of problem doesn't work"
@@ -72,4 +60,4 @@ def refused_html(practice: LessonPractice) -> str:
         else f"{len(refused)} kinds of problems don't work"
     )
     title = f"{kinds} with these numbers; try fresh ones"
-    return f'<details class="w2w-refused"><summary>{title}</summary><ul>{items}</ul></details>'
+    return tag("details", tag("summary", title), tag("ul", items), cls="w2w-refused")

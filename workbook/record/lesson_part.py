@@ -5,9 +5,10 @@ from html import escape
 from ipywidgets import HTML, Box, VBox
 
 from solver.own.record import Examined, Lesson, lesson
+from workbook.practice import Card
 from workbook.ui.controls import Panel, button, classed, say
 
-from .lesson_card import LessonCard
+from .lesson_card import lesson_card
 from .lesson_practice import LessonPractice
 
 __all__ = ["LessonPart"]
@@ -27,7 +28,7 @@ class LessonPart:
         self._panel = panel
         self._examined: Examined | None = None
         self.said, self.holder = HTML(say("")), VBox()
-        self.card: LessonCard | None = None
+        self.card: Card | None = None
         self.own = button("Practice with these numbers", panel.once(lambda: self._open(own=True)))
         self.fresh = button(
             "Practice with fresh numbers", panel.once(lambda: self._open(own=False))
@@ -51,7 +52,7 @@ class LessonPart:
         elif own and not found.own:
             self.said.value = say("missing", NOT_FAIR)
         else:
-            self.card = LessonCard(LessonPractice(found, own), self._panel.clock)
+            self.card = lesson_card(LessonPractice(found, own), self._panel.clock)
             self.holder.children = [HTML(f"<h4>{escape(_title(found, own))}</h4>"), self.card]
             self.said.value = say("note", "The first problem is below.")
 

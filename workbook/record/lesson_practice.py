@@ -8,10 +8,11 @@ from collections.abc import Callable
 
 from solver import Case, case_from_code
 from solver.own.record import Exercise, Lesson, like
-from workbook.practice.practice import ENOUGH, MIXED, SEEDS, Practice, Try, alike
+from workbook.practice import ENOUGH, MIXED, SEEDS, Practice, Try, alike
 
 __all__ = ["LessonPractice"]
 
+ONE_ALONE = "These readings make just this one problem. Fresh numbers make more."
 DRAWN = 12  # of which the nearest in size is taken
 
 
@@ -40,6 +41,16 @@ class LessonPractice(Practice):
             ("All of them, most urgent first", MIXED),
             *((e.title, _key(e)) for e in self.exercises),
         ]
+
+    @property
+    def stuck(self) -> str:
+        """Its own numbers may make one problem alone, which is there already."""
+        return ONE_ALONE if self.own and len(self.exercises) == 1 else ""
+
+    @property
+    def called(self) -> str:
+        """Its title, where it has no code."""
+        return f"“{self.case.family.title}”" if self.own else super().called
 
     @property
     def levels(self) -> range:

@@ -11,9 +11,7 @@ from ipywidgets import HTML, Box, Button, VBox
 from solver import Family
 from workbook.figures import LOOK, Beside, View, table_html
 from workbook.log import Log, NotKept, NotRead
-from workbook.practice.card import Card
-from workbook.practice.guided import Focused
-from workbook.practice.keeper import keep, units_of
+from workbook.practice import Card, Focused, keep, units_of
 from workbook.ui.contents import in_words
 from workbook.ui.controls import Panel, button, chooser, classed, say
 from workbook.ui.pages import titles

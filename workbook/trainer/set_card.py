@@ -3,13 +3,12 @@
 from collections.abc import Callable
 from time import monotonic
 
-from ipywidgets import HTML, Box
+from ipywidgets import HTML
 
 from solver import SolverError
 from workbook.log import NotRead
-from workbook.practice import answer_label, problem_html, said_of
-from workbook.practice.practice import Reply
-from workbook.ui.controls import Panel, button, classed, say
+from workbook.practice import Reply, answer_label, answering, problem_html, said_of
+from workbook.ui.controls import Panel, button, say, show
 from workbook.ui.entry import Entry
 from workbook.ui.markup import Markup, joined, tag
 
@@ -33,13 +32,12 @@ class SetCard(Panel):
         self.answer = Entry(self, "Your answer", self._answer)
         self.check = button("Check", self.answer.gate.click, first=True)
         self.answer.box.observe(self.safely(lambda _: own.told()), "value")
-        ask = classed(Box([self.answer.box, self.check]), "w2w-ask")
-        self.answering = classed(Box([ask, classed(self.said, "w2w-told")]), "w2w-answering")
+        self.answering = answering(self.answer, self.check, self.said)
         self.put(self.problem, self.answering)
         name = f"question {number}"
         before, own.parts[name] = own.parts.get(name), self
         self.redraw()
-        if before and before.unsent and self._is_of(before.asked):
+        if isinstance(before, SetCard) and before.unsent and self._is_of(before.asked):
             self.answer.box.value = before.unsent
 
     def _is_of(self, asked: Asked | None) -> bool:
@@ -57,37 +55,31 @@ class SetCard(Panel):
             asked = self.own.question(self.number, self.clock)
             last = asked.last()
         except (SolverError, NotRead) as why:
-            self.asked, self.answering.layout.display = None, "none"
+            self.asked = None
+            show(self.answering, False)
             self.problem.value = _aside(str(why))
             return
         if self._is_of(asked) and self.unsent:
             return
-        self.asked, self.answering.layout.display = asked, ""
+        self.asked = asked
+        show(self.answering)
         self.answer.box.description = f"Question {self.number}. {answer_label(asked.case)}"
         self._settled = last[0] if last else ""
         self.answer.fill(self._settled)
-        self.said.value = self._kept(*last) if last else say("")
-        self.problem.value = problem_html(asked.case) + self._how_many()
-
-    def _kept(self, typed: str, reply: Reply) -> str:
-        return self._said(reply._replace(note=f"This answer is kept. {reply.note}"))
-
-    def _said(self, reply: Reply) -> str:
-        return said_of(self.asked.case, reply)
-
-    def _how_many(self) -> Markup:
-        limit = self.own.assigned.tries
-        return _aside(f"You have {in_words(limit)} for this question.") if limit else Markup()
+        self.said.value = _kept(asked, last[1]) if last else say("")
+        self.problem.value = joined(problem_html(asked.case), _how_many(asked))
 
     def _answer(self, text: str) -> None:
+        if not (asked := self.asked):
+            return
         try:
-            reply = self.asked.answer(text)
+            reply = asked.answer(text)
         except NotRead as fault:
             self.said.value = say("fault", str(fault), "Your answer wasn't checked.")
             return
         if reply.verdict.counts:
             self._settled = text
-        self.said.value = self._said(reply)
+        self.said.value = said_of(asked.case, reply)
         self.own.told()
 
     def plain(self) -> dict[str, str]:
@@ -96,6 +88,15 @@ class SetCard(Panel):
             return super().plain()
         shown = joined(Markup(self.problem.value), tag("p", LEAVE))
         return {**super().plain(), "text/html": shown}
+
+
+def _kept(asked: Asked, reply: Reply) -> Markup:
+    return said_of(asked.case, reply._replace(note=f"This answer is kept. {reply.note}"))
+
+
+def _how_many(asked: Asked) -> Markup:
+    limit = asked.assigned.tries
+    return _aside(f"You have {in_words(limit)} for this question.") if limit else Markup()
 
 
 def _aside(sentence: str) -> Markup:

@@ -73,6 +73,9 @@ def button(text: str, action: Callable[[], None], *, first: bool = False) -> But
 class _Chosen(Widget):
     """Mixed into a control: `action` hears of what somebody chooses, and not of what is put there."""
 
+    value: Any
+    options: Any
+
     def hear(self, action: Callable[[Any], object]) -> None:
         """Tell `action` each value chosen."""
         self._action = lambda change: action(change["new"])

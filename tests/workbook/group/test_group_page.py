@@ -134,7 +134,7 @@ def test_what_was_answered_shows_again_in_a_new_page(page, own, tmp_path):
 
 
 def test_a_worked_solution_that_was_opened_still_counts_after_a_restart(page, own):
-    next(iter(page.cards.values())).worked.click()
+    next(iter(page.cards.values())).help.worked.click()
     again = slow(WorkPanel(OwnGroup(Log(own.kept.path))))
     paste(again, WEDNESDAY.text)
     assert "You have seen the worked solution" in answer(again, 1, "12")
@@ -165,9 +165,9 @@ def test_what_was_answered_before_a_name_was_typed_goes_with_it(page, own):
 
 def test_hints_stay_in_sight_when_a_name_is_typed(page):
     first = next(iter(page.cards.values()))
-    first.more.click()
+    first.help.more.click()
     page.name.box.value = "Ana"
-    assert "Hint 1 of" in first.hints.value
+    assert "Hint 1 of" in first.help.hints.value
 
 
 def test_time_is_told_from_the_answer_before_as_all_questions_show_at_once(own):

@@ -8,7 +8,7 @@ from time import monotonic
 
 from solver import Case, Verdict, grade
 from workbook.log import SHOWN, Attempt
-from workbook.practice.practice import Reply
+from workbook.practice import Reply
 
 from .answer_sheet import AnswerSheet
 
