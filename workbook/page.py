@@ -115,7 +115,7 @@ def _keep(told) -> str:
 
 def record():
     """One pump's day, or many from a file: worked, judged, followed over the years."""
-    from .record.panel import RecordPanel
+    from .record.record_panel import RecordPanel
 
     return RecordPanel()
 

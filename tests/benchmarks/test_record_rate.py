@@ -13,7 +13,7 @@ import pytest
 
 from solver.own.record import examine
 from workbook.record import PumpFile
-from workbook.record.data import flat_row
+from workbook.record.results import flat_row
 
 HEAD = "Station,Pump,Date,FLA,SF,Motor hp,Motor eff,Volts AB,Volts BC,Volts CA,Amps A,Amps B,Amps C,30 s,60 s,10 min,temp F,kW,flow,TDH,hours,price\n"
 ROW = "Quarry Road,Pump {},2024-05-01,25,1.15,20,91,462,463,455,{},23,26.5,300,420,900,77,16.2,476,70,300,0.11\n"

@@ -13,7 +13,7 @@ from solver.own.record import FIELDS, examine, field_named
 from solver.units.unit import convert
 from workbook.record import NoHeadings, PumpFile
 from workbook.record.headings import heading_of
-from workbook.record.writing import template
+from workbook.record.results import template
 from workbook.ui.spreadsheet import as_typed
 
 

@@ -17,7 +17,8 @@ from workbook import page
 from workbook.record import PumpFile
 from workbook.record.demo import FAULTS, TASK, demo_csv
 from workbook.record.fleet import MOST_BYTES, MOST_ROWS, BadFile, Fleet
-from workbook.record.saving import as_csv, as_json, file_name
+from workbook.record.keep import file_name
+from workbook.record.results import as_csv, as_json
 
 TWO = (
     b"Station,Pump,Date,FLA,Amps A,Amps B,Amps C,Flow (gpm)\r\n"

@@ -9,8 +9,16 @@ from matplotlib.figure import Figure as Canvas
 from solver.own.record import by_pump, examine, limit_lines, read_entries
 from workbook.record import PumpFile
 from workbook.record.demo import FAULTS, FILE
-from workbook.record.plots import _draw, page_svg, plots_of, print_svg, table_of
-from workbook.record.trends import TOO_FEW, trends_html, trends_text
+from workbook.record.trends import (
+    TOO_FEW,
+    _draw,
+    page_svg,
+    plots_of,
+    print_svg,
+    table_of,
+    trends_html,
+    trends_text,
+)
 
 
 def years(name, values, **fixed):

@@ -11,10 +11,9 @@ from solver.own.record import ALWAYS, NOT_MEASURED, by_pump, examine, read_entri
 from solver.render.text import steps_text
 from workbook.record import PumpFile, printed
 from workbook.record.demo import FAULTS, FILE
-from workbook.record.plots import plots_of
-from workbook.record.print import MOST_PUMPS, MOST_ROWS, TEMPLATE, pdf_of, pictures_of
-from workbook.record.printed import Sheet
-from workbook.record.writing import CannotWrite
+from workbook.record.printed import MOST_PUMPS, MOST_ROWS, TEMPLATE, Sheet, pdf_of, pictures_of
+from workbook.record.results import CannotWrite
+from workbook.record.trends import plots_of
 
 LEGS = {"amps_a": "25.5", "amps_b": "23", "amps_c": "26.5"}
 # What typst, LaTeX and HTML would act on; the first would end the compilation with an error.

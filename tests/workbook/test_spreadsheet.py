@@ -13,8 +13,7 @@ from hypothesis import strategies as st
 from solver.own.record import examine
 from workbook.record import PumpFile
 from workbook.record.command import run
-from workbook.record.saving import as_csv
-from workbook.record.writing import template
+from workbook.record.results import as_csv, template
 from workbook.trainer.course import Course, Person, keep_people, read_people
 from workbook.ui.spreadsheet import as_typed, csv_of, harmless
 

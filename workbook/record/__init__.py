@@ -1,4 +1,4 @@
-"""The pump-day record from files: reading a CSV of many pumps, writing what came of each.
+"""The pump-day record: one pump typed in, or many read from a CSV; what came of each, shown and kept.
 
     with open("pumps.csv", "rb") as stream:
         pumps = PumpFile(stream, "us")
@@ -7,14 +7,23 @@
             print(page_text(examined, pump.messages))
 
 `PumpFile.messages` are of the whole file, `Pump.messages` of a row; each names its row and column.
-print.py sets one PDF of `Sheet`s with typst; plots.py draws a pump's years, trends.py puts them on a
-page. demo.py has eight invented pumps to try it all on, and what is wrong with three of them.
-To write another form of a record, make a `Write` as in writing.py, a function of (pump, examined),
-and add it to `_writers` in command.py with its option in workbook/commands.py.
+What a record is and how it is judged is in `solver.own.record`; here it is read and shown.
+
+- `headings.py`: which field each column of a CSV is, and in which unit
+- `reading.py`: a CSV row by row, each a record with what is to be said of it
+- `fleet.py`: a whole file within bounds, by pump and day
+- `demo.py`, `demo.csv`: eight invented pumps to try it all on, and what is wrong with three of them
+- `findings.py`: what came of one record, as plain text and as HTML
+- `trends.py`: a pump over the years, as pictures and a table
+- `results.py`: what came of records as CSV, JSON and pages of text
+- `printed.py`, `record.typ`: the same as a PDF
+- `record_panel.py`: the page, of `form.py` (one day typed in), `files.py` (a day of a file chosen),
+  `keep.py` (links to save it), and `lesson_card.py` with `lesson_practice.py` (problems made of it)
+- `command.py`: `python3 -m workbook record`
 """
 
-from .data import pump_json
-from .page import page_text
+from .findings import page_text
 from .reading import Message, NoHeadings, Pump, PumpFile
+from .results import pump_json
 
 __all__ = ["Message", "NoHeadings", "Pump", "PumpFile", "page_text", "pump_json"]

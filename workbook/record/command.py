@@ -15,9 +15,9 @@ from workbook.ui.saving import PART
 from workbook.ui.spreadsheet import CODING
 
 from .demo import demo_csv
-from .page import page_text
+from .findings import page_text
 from .reading import Message, NoHeadings, Pump, PumpFile
-from .writing import CannotWrite, Write, csv_writer, json_writer, pages_writer, template
+from .results import CannotWrite, Write, csv_writer, json_writer, pages_writer, template
 
 __all__ = ["run"]
 
@@ -137,7 +137,7 @@ def _writers(pumps: PumpFile, options: argparse.Namespace) -> Iterator[list[Writ
         if options.out:
             writers.append(pages_writer(Path(options.out)))
         if options.pdf:
-            from .print import pdf_writer  # with typst and matplotlib behind it
+            from .printed import pdf_writer  # with typst and matplotlib behind it
 
             writers.append(stack.enter_context(pdf_writer(Path(options.pdf))))
         yield writers or [_print_page]

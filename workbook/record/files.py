@@ -1,18 +1,18 @@
 """Reading a file of many pumps on the page: choose it, then a pump and a day of it."""
 
 from collections.abc import Callable, Sequence
-from html import escape
 
 from ipywidgets import HTML, Box, FileUpload, VBox
 
 from solver import SolverError
 from solver.units.show import counted
 from workbook.ui.controls import AUTO, Panel, button, chooser, classed, say
+from workbook.ui.markup import Markup, joined, tag
 
-from .demo import FAULTS, TASK, demo_csv
+from .demo import FAULTS, TASK, Hidden, demo_csv
 from .fleet import MOST_BYTES, Fleet
+from .keep import template_link
 from .reading import Message, Pump
-from .saving import template_link
 
 __all__ = ["Files"]
 
@@ -21,6 +21,7 @@ ABOUT = (
     f"Up to {MOST_BYTES // 1_000_000} MB."
 )
 EXAMPLE = "the example plant"
+QUESTION = "What is wrong in the example plant?"
 MOST_SAID = 20  # messages shown at first; the others are there to open
 SHOW, HIDE = "Show the three faults", "Hide the three faults"
 
@@ -50,7 +51,7 @@ class Files:
 
     def _parts(self) -> list:
         return [
-            HTML(f'<h4>Many pumps, from a file</h4><p class="w2w-about">{ABOUT}</p>'),
+            HTML(tag("h4", "Many pumps, from a file") + tag("p", ABOUT, cls="w2w-about")),
             classed(Box([self.upload, self.example]), "w2w-buttons"),
             self.template,
             classed(self.said, "w2w-told"),
@@ -68,7 +69,7 @@ class Files:
             self._read(bytes(file["content"]), file["name"])
 
     def _open_example(self) -> None:
-        self.task.value = f"<h4>What is wrong in the example plant?</h4><p>{escape(TASK)}</p>"
+        self.task.value = tag("h4", QUESTION) + tag("p", TASK)
         self.answers.value, self.reveal.description = "", SHOW
         self._read(demo_csv().encode(), EXAMPLE)
 
@@ -128,20 +129,24 @@ def _read_so_far(fleet: Fleet, name: str) -> str:
         return say("worked", read, "Choose a pump and a day.")
     known = f"{counted(len(fleet.messages), 'note')} on this file. Everything else was read."
     first, rest = fleet.messages[:MOST_SAID], fleet.messages[MOST_SAID:]
-    more = f"<details><summary>And {len(rest):,} more</summary>{_items(rest)}</details>"
-    return say("notice", read, known, html=_items(first) + more * bool(rest))
+    more = tag("details", tag("summary", f"And {len(rest):,} more"), _items(rest)) if rest else None
+    return say("notice", read, known, html=joined(_items(first), more))
 
 
-def _items(messages: Sequence[Message]) -> str:
-    return f"<ul>{''.join(f'<li>{escape(str(message))}</li>' for message in messages)}</ul>"
+def _items(messages: Sequence[Message]) -> Markup:
+    return tag("ul", (tag("li", str(message)) for message in messages))
 
 
-def _answers() -> str:
+def _answers() -> Markup:
     """The faults of the example plant, and what shows each."""
-    items = "".join(
-        f'<li><p class="w2w-want">{escape(f"{one.station}, {one.pump}: {one.title}")}</p>'
-        f"<p>{escape(one.shows)}</p><p><b>What it could be.</b> {escape(one.may_be)}</p>"
-        f"<p><b>What to check next.</b> {escape(one.tells_more)}</p></li>"
-        for one in FAULTS
+    return tag("ol", map(_answer, FAULTS), cls="w2w-hints", role="status")
+
+
+def _answer(one: Hidden) -> Markup:
+    return tag(
+        "li",
+        tag("p", f"{one.station}, {one.pump}: {one.title}", cls="w2w-want"),
+        tag("p", one.shows),
+        tag("p", tag("b", "What it could be."), f" {one.may_be}"),
+        tag("p", tag("b", "What to check next."), f" {one.tells_more}"),
     )
-    return f'<ol class="w2w-hints" role="status">{items}</ol>'

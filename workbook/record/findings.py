@@ -1,7 +1,11 @@
-"""What came of one pump's day as HTML: what to check next first, then each finding with its work."""
+"""What came of one pump's day, as plain text and as HTML.
 
-from collections.abc import Iterable
-from html import escape
+Both say what to check next first, then each finding with its work, then what to mind.
+"""
+
+from collections import Counter
+from collections.abc import Iterable, Iterator
+from textwrap import indent
 
 from solver.own.record import (
     BEYOND,
@@ -12,15 +16,18 @@ from solver.own.record import (
     WITHIN,
     Examined,
     Finding,
+    Record,
+    field_named,
 )
 from solver.render.html import step_html
-from solver.units.show import capital, figures, with_unit
-from workbook.ui.cautions import caution_box
+from solver.render.text import steps_text
+from solver.units.show import capital, exact, figures, with_unit
+from workbook.ui.cautions import caution_box, caution_lines
+from workbook.ui.markup import Markup, joined, tag
 
-from .page import summary
 from .reading import Message
 
-__all__ = ["examined_html", "pressing_first"]
+__all__ = ["examined_html", "page_text", "pressing_first", "read_rows", "summary"]
 
 # The mark that goes with each state's word, and the class that goes with its colour.
 MARKS = {
@@ -29,6 +36,106 @@ MARKS = {
     WITHIN: ("✓", "w2w-right"),
     NO_LIMIT: ("–", "w2w-plain"),
 }
+STEP = "    "  # before each line of work
+
+
+def page_text(examined: Examined, messages: Iterable[Message] = ()) -> str:
+    """One record: what to check next, what was found with its work, and what to mind."""
+    record = examined.record
+    head = [_title(examined), examined.always, "", f"In short: {summary(examined)}."]
+    work = [found for found in examined.findings if found.state != NOT_MEASURED]
+    parts = [
+        "\n".join(head),
+        _numbered("Check next", examined.next_checks),
+        _dashed("These readings contradict each other", examined.contradictions),
+        _dashed("Notes on this row", map(str, messages)),
+        _dashed("Unusual", examined.notices),
+        _dashed("What was read", (f"{label}: {value}" for _, label, value in read_rows(record))),
+        _titled("What was found", "\n\n".join(_found_text(one, record.units) for one in work)),
+        _dashed("Not measured", examined.not_measured),
+        _dashed(
+            "Other columns, kept as they are",
+            (f"{name}: {text}" for name, text in record.others.items()),
+        ),
+        _dashed("Cautions", caution_lines(*examined.cautions)),
+    ]
+    return "\n\n".join(filter(None, parts)) + "\n"
+
+
+def summary(examined: Examined) -> str:
+    """How many findings there are in each state, the most pressing first."""
+    count = Counter(found.state for found in examined.findings)
+    return ", ".join(f"{count[state]} {state}" for state in STATES if count[state])
+
+
+def _title(examined: Examined) -> str:
+    texts = examined.record.texts
+    said = [examined.record.name, texts.get("date", "no date")]
+    by = [f"Read by {texts['person']}."] if "person" in texts else []
+    title = f"Pump-day record: {', '.join(said)}"
+    return "\n".join([title, "=" * len(title), *by])
+
+
+def read_rows(record: Record) -> Iterator[tuple[str, str, str]]:
+    """What was read besides who, where and when: the group, the label and the value as written."""
+    words = ("station", "pump", "date", "person")
+    for name, text in record.texts.items():
+        if name not in words:
+            yield field_named(name).group, field_named(name).label, text
+    for name, value in record.values.items():
+        field = field_named(name)
+        unit = field.unit(record.units)
+        over = "over " if name in record.over else ""
+        yield field.group, field.label, over + with_unit(exact(value, unit), unit)
+    for name, text in record.unread.items():
+        yield field_named(name).group, field_named(name).label, f"{text} (not read)"
+
+
+def _found_text(found: Finding, units: str) -> str:
+    verdict = found.verdict
+    lines = [f"[{found.state}] {found.check.label(units)}{_value(found)}", f"  {verdict.says}"]
+    if verdict.limit:
+        lines.append(f"  Limit: {verdict.limit}. Source: {verdict.source}.")
+    if found.steps:
+        lines.append(indent(steps_text(found.steps, found.known, found.given, units), STEP))
+    return "\n".join(lines)
+
+
+def _value(found: Finding) -> str:
+    if found.value is None:
+        return ""
+    return f": {with_unit(figures(found.value, found.unit), found.unit)}"
+
+
+def _titled(title: str, body: str) -> str:
+    return f"{title}\n{'-' * len(title)}\n{body}" if body else ""
+
+
+def _dashed(title: str, lines: Iterable[str]) -> str:
+    return _titled(title, "\n".join(f"- {line}" for line in lines))
+
+
+def _numbered(title: str, lines: Iterable[str]) -> str:
+    return _titled(title, "\n".join(f"{at}. {line}" for at, line in enumerate(lines, 1)))
+
+
+def examined_html(examined: Examined, messages: Iterable[Message] = ()) -> Markup:
+    """One record as a reader wants it: in short, what to do, what was found, what to mind."""
+    date = examined.record.texts.get("date", "no date")
+    return tag(
+        "div",
+        tag("h3", f"{examined.record.name}, {date}"),
+        tag("p", tag("b", examined.always), cls="w2w-always"),
+        tag("p", f"In short: {summary(examined)}."),
+        _listed("Check next", examined.next_checks, "ol"),
+        _listed("These readings contradict each other", examined.contradictions),
+        _listed("Notes on this row", map(str, messages)),
+        _found(examined),
+        _listed("Unusual", examined.notices),
+        _in_a_row("Not measured", examined.not_measured),
+        _cautions(examined.cautions),
+        cls="w2w-record",
+    )
 
 
 def pressing_first(examined: Examined) -> list[Finding]:
@@ -37,82 +144,68 @@ def pressing_first(examined: Examined) -> list[Finding]:
     return sorted(found, key=lambda one: STATES.index(one.state))
 
 
-def examined_html(examined: Examined, messages: Iterable[Message] = ()) -> str:
-    """One record as a reader wants it: in short, what to do, what was found, what to mind."""
-    date = examined.record.texts.get("date", "no date")
-    parts = [
-        f"<h3>{escape(f'{examined.record.name}, {date}')}</h3>",
-        f'<p class="w2w-always"><b>{escape(examined.always)}</b></p>',
-        f"<p>In short: {escape(summary(examined))}.</p>",
-        _listed("Check next", examined.next_checks, "ol"),
-        _listed("These readings contradict each other", examined.contradictions),
-        _listed("Notes on this row", map(str, messages)),
-        _found(examined),
-        _listed("Unusual", examined.notices),
-        _in_a_row("Not measured", examined.not_measured),
-        _cautions(examined.cautions),
-    ]
-    return f'<div class="w2w-record">{"".join(parts)}</div>'
-
-
-def _found(examined: Examined) -> str:
+def _found(examined: Examined) -> Markup | None:
     """Each finding; those for which no limit is known are there to open, or the page is too long."""
     found, units = pressing_first(examined), examined.record.units
     plain = [_finding(one, units) for one in found if one.state == NO_LIMIT]
     judged = [_finding(one, units) for one in found if one.state != NO_LIMIT]
+    if not found:
+        return None
     title = f"Calculated, with no limit to compare: {len(plain)}"
-    shown = f'<ul class="w2w-findings">{"".join(judged)}</ul>' if judged else ""
-    if plain:
-        opened = " open" if not judged else ""
-        shown += (
-            f"<details{opened}><summary>{title}</summary>"
-            f'<ul class="w2w-findings">{"".join(plain)}</ul></details>'
+    return joined(
+        tag("h4", "What was found"),
+        tag("ul", judged, cls="w2w-findings") if judged else None,
+        tag(
+            "details",
+            tag("summary", title),
+            tag("ul", plain, cls="w2w-findings"),
+            open=not judged,
         )
-    return f"<h4>What was found</h4>{shown}" if shown else ""
-
-
-def _finding(found: Finding, units: str) -> str:
-    """One finding: its state in a word and a mark, the verdict, the limit, the work to open."""
-    (mark, colour), verdict = MARKS[found.state], found.verdict
-    value = ""
-    if found.value is not None:
-        value = f": {with_unit(figures(found.value, found.unit), found.unit)}"
-    label = found.check.label(units)
-    limit = f"Limit: {verdict.limit}. Source: {verdict.source}." if verdict.limit else ""
-    return (
-        f'<li class="w2w-finding {colour}"><p class="w2w-want">{escape(label)}{escape(value)}</p>'
-        f'<p class="w2w-state"><span class="w2w-mark" aria-hidden="true">{mark}</span>'
-        f"{escape(capital(found.state))}</p><p>{escape(verdict.says)}</p>"
-        + (f'<p class="w2w-source">{escape(limit)}</p>' if limit else "")
-        + _work(found, units)
-        + "</li>"
+        if plain
+        else None,
     )
 
 
-def _work(found: Finding, units: str) -> str:
+def _finding(found: Finding, units: str) -> Markup:
+    """One finding: its state in a word and a mark, the verdict, the limit, the work to open."""
+    (mark, color), verdict = MARKS[found.state], found.verdict
+    limit = f"Limit: {verdict.limit}. Source: {verdict.source}."
+    return tag(
+        "li",
+        tag("p", found.check.label(units), _value(found), cls="w2w-want"),
+        tag(
+            "p",
+            tag("span", mark, cls="w2w-mark", aria_hidden="true"),
+            capital(found.state),
+            cls="w2w-state",
+        ),
+        tag("p", verdict.says),
+        tag("p", limit, cls="w2w-source") if verdict.limit else None,
+        _work(found, units),
+        cls=f"w2w-finding {color}",
+    )
+
+
+def _work(found: Finding, units: str) -> Markup | None:
     if not found.steps:
-        return ""
-    steps = "".join(
-        step_html(number, step, found.known, found.given, units)
+        return None
+    steps = (
+        Markup(step_html(number, step, found.known, found.given, units))
         for number, step in enumerate(found.steps, 1)
     )
     title = f"The worked solution: {found.check.label(units)}"
-    return (
-        f'<details><summary>{escape(title)}</summary><ol class="w2w-steps">{steps}</ol></details>'
-    )
+    return tag("details", tag("summary", title), tag("ol", steps, cls="w2w-steps"))
 
 
-def _listed(title: str, lines: Iterable[str], kind: str = "ul") -> str:
-    items = "".join(f"<li>{escape(line)}</li>" for line in lines)
-    return f"<h4>{title}</h4><{kind}>{items}</{kind}>" if items else ""
+def _listed(title: str, lines: Iterable[str], kind: str = "ul") -> Markup | None:
+    items = [tag("li", line) for line in lines]
+    return joined(tag("h4", title), tag(kind, items)) if items else None
 
 
-def _in_a_row(title: str, names: Iterable[str]) -> str:
-    text = escape("; ".join(names))
-    return f"<h4>{title}</h4><p>{text[:1].upper()}{text[1:]}.</p>" if text else ""
+def _in_a_row(title: str, names: Iterable[str]) -> Markup | None:
+    text = "; ".join(names)
+    return joined(tag("h4", title), tag("p", f"{text[:1].upper()}{text[1:]}.")) if text else None
 
 
-def _cautions(topics: tuple[str, ...]) -> str:
-    if not topics:
-        return ""
-    return f'<div class="w2w-minded">{caution_box(*topics).html}</div>'
+def _cautions(topics: tuple[str, ...]) -> Markup | None:
+    return tag("div", Markup(caution_box(*topics).html), cls="w2w-minded") if topics else None

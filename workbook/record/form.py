@@ -5,7 +5,6 @@ number the unit it had, so that it means what it meant.
 """
 
 from collections.abc import Iterable
-from html import escape
 
 from ipywidgets import HTML, Box, Dropdown, Text, VBox
 
@@ -15,6 +14,7 @@ from solver.units.reading import Reading, read
 from solver.units.show import capital
 from workbook.ui.controls import AUTO, LABELLED, Panel, button, classed
 from workbook.ui.entry import Entry, Gate
+from workbook.ui.markup import Markup, tag
 
 __all__ = ["Form"]
 
@@ -30,14 +30,12 @@ def asks(field: Field, units: str) -> str:
     return f"{label}, in {unit}" if unit else label
 
 
-def beside(fault: Fault, unread: bool) -> str:
+def beside(fault: Fault, unread: bool) -> Markup:
     """What stands under a box: that it was not read and why, or what is to be known."""
     state, mark, word = ("unreadable", "?", "Not read") if unread else ("note", "›", "Note")
-    return (
-        f'<div class="w2w-say w2w-{state}"><p><span class="w2w-state">'
-        f'<span class="w2w-mark" aria-hidden="true">{mark}</span>{word}.</span> '
-        f"{escape(fault.says)}</p></div>"
-    )
+    marked = tag("span", mark, cls="w2w-mark", aria_hidden="true")
+    head = tag("span", marked, f"{word}.", cls="w2w-state")
+    return tag("div", tag("p", head, f" {fault.says}"), cls=f"w2w-say w2w-{state}")
 
 
 class Group:
@@ -110,9 +108,11 @@ class Form:
 
     def show_faults(self, faults: Iterable[Fault], unread: Iterable[str]) -> None:
         """Each fault beside its box, whose group is opened; no others."""
-        told: dict[str, str] = {}
+        told: dict[str, Markup] = {}
         for fault in faults:
-            told[fault.field] = told.get(fault.field, "") + beside(fault, fault.field in unread)
+            told[fault.field] = told.get(fault.field, Markup()) + beside(
+                fault, fault.field in unread
+            )
         for name, place in self.faults.items():
             place.value = told.get(name, "")
             place.layout.display = "" if place.value else "none"

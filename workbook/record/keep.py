@@ -5,15 +5,16 @@ from collections.abc import Sequence
 from ipywidgets import HTML, Box, VBox
 
 from solver import SolverError
-from solver.own.record import Examined, examine
+from solver.own.record import Examined
 from workbook.ui.controls import Panel, button, classed, say
+from workbook.ui.markup import Markup, joined, tag
 from workbook.ui.saving import link
 
 from .fleet import when
 from .reading import Pump
-from .saving import file_name, saves_html
+from .results import as_csv, as_json, page_name, template
 
-__all__ = ["Keep"]
+__all__ = ["Keep", "file_name", "template_link"]
 
 
 class Keep:
@@ -45,12 +46,34 @@ class Keep:
             raise
         else:
             held = link("Save the PDF", file_name(self._days[-1], "pdf"), "application/pdf", data)
-            self.pdf.value = say("worked", "The PDF is made.", html=f"<p>{held}</p>")
+            self.pdf.value = say("worked", "The PDF is made.", html=tag("p", held))
 
     def _printed(self) -> bytes:
-        """The day that is shown in full, after the days before it; SolverError where none can be."""
-        from .print import Sheet, pdf_of
+        """The day that is shown in full, after the days before it."""
+        from .printed import Sheet, pdf_of  # with typst and matplotlib behind it
 
-        return pdf_of(
-            [Sheet(examine(one.record), tuple(map(str, one.messages))) for one in self._days]
-        )
+        return pdf_of([Sheet.of(one) for one in self._days])
+
+
+def file_name(pump: Pump, ending: str) -> str:
+    """A plain name: pump-day-Tannery-Lane-Pump-2-2024-05-31.csv."""
+    return f"pump-day-{page_name(pump, ending).partition('-')[2]}"
+
+
+def saves_html(pump: Pump, examined: Examined) -> Markup:
+    """Links to keep one record, each with the name of its file."""
+    kinds = (
+        ("Save as CSV, for a spreadsheet", "csv", "text/csv", as_csv),
+        ("Save as JSON, for programs", "json", "application/json", as_json),
+    )
+    items = (
+        tag("li", link(says, file_name(pump, ending), kind, made(pump, examined)))
+        for says, ending, kind, made in kinds
+    )
+    return joined(tag("h4", "Keep this record"), tag("ul", items, cls="w2w-saves"))
+
+
+def template_link(units: str) -> Markup:
+    """A link to an empty file with every heading."""
+    says = "Save an empty CSV with every heading"
+    return tag("p", link(says, "pumps.csv", "text/csv", template(units)))

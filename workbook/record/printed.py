@@ -1,6 +1,8 @@
-"""What is printed of each pump, as plain data for record.typ; no arithmetic and no layout."""
+"""A printed record: one PDF of pumps, whose data are made here and set by typst with record.typ."""
 
+import contextlib
 from collections.abc import Iterator, Sequence
+from pathlib import Path
 from typing import Any, NamedTuple
 
 from solver import SolverError
@@ -16,6 +18,7 @@ from solver.own.record import (
     Finding,
     Followed,
     by_pump,
+    examine,
 )
 from solver.own.record.days import Day, day_of
 from solver.own.record.trend import RULE
@@ -23,12 +26,23 @@ from solver.render.text import ROUNDING, step_lines
 from solver.units.show import figures, with_unit
 from solver.vocabulary import quantity_named
 from workbook.ui.cautions import caution_lines
-from workbook.ui.printing import PAPER
+from workbook.ui.printing import PAPER, CannotPrint, compiled, needed, pictures
+from workbook.ui.saving import whole_file
 
-from .page import read_rows, summary
-from .plots import Plot, plots_of, print_svg, table_of
+from .findings import read_rows, summary
+from .reading import Pump
+from .results import CannotWrite, Write
+from .trends import Plot, plots_of, print_svg, table_of
 
-__all__ = ["Sheet", "in_full", "printed"]
+__all__ = ["MOST_PUMPS", "MOST_ROWS", "Sheet", "pdf_of", "pdf_writer", "pictures_of", "printed"]
+
+TEMPLATE = Path(__file__).with_name("record.typ")
+# Measured: 100 pumps take half a minute and 700 MB, or some 900 pages.
+MOST_PUMPS, MOST_ROWS = 100, 1000
+TOO_MANY = (
+    f"One PDF holds up to {MOST_PUMPS} pumps and {MOST_ROWS:,} rows, and here are more. "
+    "Print them in parts, or write pages with --out."
+)
 
 
 class Sheet(NamedTuple):
@@ -36,6 +50,11 @@ class Sheet(NamedTuple):
 
     examined: Examined
     messages: tuple[str, ...] = ()
+
+    @classmethod
+    def of(cls, pump: Pump) -> "Sheet":
+        """A row of a file, worked and judged."""
+        return cls(examine(pump.record), tuple(map(str, pump.messages)))
 
     @property
     def text(self) -> dict[str, str]:
@@ -51,6 +70,62 @@ class Sheet(NamedTuple):
             return None
 
 
+def pdf_of(sheets: Sequence[Sheet]) -> bytes:
+    """One PDF: each pump's newest day in full, its trends, and a line for each earlier day.
+
+    Raises:
+        CannotWrite: typst is not installed, or there are too many; the sentence says what to do.
+    """
+    _check_size(sheets)
+    with _as_a_writer_says():
+        return compiled(TEMPLATE, printed(sheets))
+
+
+def pictures_of(sheets: Sequence[Sheet], dots: float = 96) -> list[bytes]:
+    """The pages of the PDF as PNG pictures, `dots` an inch.
+
+    Raises:
+        CannotWrite: as `pdf_of` does.
+    """
+    _check_size(sheets)
+    with _as_a_writer_says():
+        return pictures(TEMPLATE, printed(sheets), dots)
+
+
+def _check_size(sheets: Sequence[Sheet]) -> None:
+    if len(sheets) > MOST_ROWS or sum(map(len, map(_full, _by_pump(sheets)))) > MOST_PUMPS:
+        raise CannotWrite(TOO_MANY)
+
+
+@contextlib.contextmanager
+def _as_a_writer_says() -> Iterator[None]:
+    try:
+        yield
+    except CannotPrint as fault:
+        raise CannotWrite(str(fault)) from None
+
+
+@contextlib.contextmanager
+def pdf_writer(path: Path) -> Iterator[Write]:
+    """Keeps the rows of a file and prints them at its end: a pump's years may stand far apart.
+
+    Raises:
+        CannotWrite: typst is missing, said before anything is read; or there are too many rows or pumps.
+    """
+    with _as_a_writer_says():
+        needed()
+    kept: list[Pump] = []
+
+    def write(pump: Pump, examined: Examined) -> None:
+        if len(kept) == MOST_ROWS:
+            raise CannotWrite(TOO_MANY)
+        kept.append(pump)
+
+    with whole_file(path) as file:
+        yield write
+        file.write(pdf_of([Sheet.of(pump) for pump in kept]))
+
+
 def printed(sheets: Sequence[Sheet]) -> dict[str, Any]:
     """All that stands in one PDF, pump by pump in the order of their first rows."""
     return {
@@ -59,11 +134,6 @@ def printed(sheets: Sequence[Sheet]) -> dict[str, Any]:
         "paper": PAPER[sheets[0].examined.record.units if sheets else "us"],
         "pumps": [_pump(of_one) for of_one in _by_pump(sheets)],
     }
-
-
-def in_full(sheets: Sequence[Sheet]) -> int:
-    """How many of the records are printed in full."""
-    return sum(len(_full(of_one)) for of_one in _by_pump(sheets))
 
 
 def _by_pump(sheets: Sequence[Sheet]) -> list[list[Sheet]]:

@@ -7,10 +7,10 @@ from typing import BinaryIO, NamedTuple
 from solver import SolverError
 from solver.own.record import Field, Record, read_entries
 from solver.units.typed import quoted
+from workbook.ui.csv_rows import LOOKED_AT, Lines, Row
 from workbook.ui.spreadsheet import may_be_thousands, with_point
 
 from .headings import KEPT, Column, columns, known_headings
-from .lines import LOOKED_AT, Lines, Row
 
 __all__ = ["Message", "NoHeadings", "Pump", "PumpFile"]
 

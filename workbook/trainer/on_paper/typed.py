@@ -10,8 +10,8 @@ from collections.abc import Iterator, Sequence
 from typing import BinaryIO, NamedTuple
 
 from solver import SolverError
-from workbook.record.lines import Lines, Row
 from workbook.trainer.marking.odd import plain, quoted
+from workbook.ui.csv_rows import Lines, Row
 from workbook.ui.spreadsheet import may_be_thousands, with_point
 
 __all__ = ["NoSheets", "TypedFile", "TypedRow"]

@@ -8,13 +8,13 @@ from ipywidgets import HTML, Box
 from solver.own.record import Examined, Fault, Record, examine, field_named, read_entries
 from workbook.ui.controls import UNIT_CHOICES, Panel, button, chooser, classed, say
 from workbook.ui.entry import Gate
+from workbook.ui.markup import joined, tag
 
 from .files import Files
-from .findings import examined_html
+from .findings import examined_html, summary
 from .form import Form
 from .keep import Keep
-from .lesson_part import LessonPart
-from .page import summary
+from .lesson_card import LessonPart
 from .reading import Message, Pump
 from .trends import trends_html
 
@@ -48,7 +48,7 @@ class RecordPanel(Panel):
 
     def _parts(self) -> list:
         return [
-            HTML(f"<h3>One pump’s day</h3><p>{ABOUT}</p>"),
+            HTML(tag("h3", "One pump’s day") + tag("p", ABOUT)),
             classed(Box([self.units]), "w2w-settings"),
             classed(Box([self.units_said, self.take_away]), "w2w-told"),
             self.form.box,
@@ -92,7 +92,7 @@ class RecordPanel(Panel):
         if self._years:
             followed = [examine(one.record) for one in self._years[-MOST_FOLLOWED:]]
             course = trends_html(followed, self._show_trends)
-            self.trends.value = f"<h4>Over the years</h4>{course}"
+            self.trends.value = joined(tag("h4", "Over the years"), course)
 
     def _change_units(self, units: str) -> None:
         """The boxes ask in the other system; what was typed keeps its meaning."""

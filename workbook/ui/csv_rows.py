@@ -12,9 +12,9 @@ from itertools import islice
 from types import MappingProxyType
 from typing import BinaryIO, NamedTuple
 
-from workbook.ui.spreadsheet import as_typed
+from solver.units.typed import quoted
 
-from .cells import cells_of, repaired
+from .spreadsheet import as_typed
 
 __all__ = ["LOOKED_AT", "Lines", "Row"]
 
@@ -108,7 +108,7 @@ class Lines:
     def head(self, known: Callable[[Sequence[str]], int]) -> tuple[str, int] | None:
         """The separator, and how many rows stand before that with most `known` headings, if any."""
         found = [
-            (known(cells_of(line, separator)[0]), -at, -SEPARATORS.index(separator))
+            (known(_cells_of(line, separator)[0]), -at, -SEPARATORS.index(separator))
             for at, line in enumerate(self.peek(LOOKED_AT))
             for separator in SEPARATORS
         ]
@@ -139,12 +139,12 @@ class Lines:
         while got := self._ahead.popleft() if self._ahead else self._read():
             line, fault = got
             faults: tuple[str, ...] = (fault,) if fault else ()
-            cells, is_open = cells_of(line, separator)
+            cells, is_open = _cells_of(line, separator)
             if is_open:
                 cells, more = self._joined(line, separator, width)
                 faults += more
             self._number += 1
-            letters = repaired(cells)
+            letters = _repaired(cells)
             yield Row(self._number, [*map(as_typed, cells)], faults, letters)
 
     def _joined(
@@ -156,7 +156,7 @@ class Lines:
             text += after
             if len(text) > LONGEST:
                 break
-            cells, is_open = cells_of(text, separator, strict=True)
+            cells, is_open = _cells_of(text, separator, strict=True)
             if not is_open:
                 if width in (None, len(cells)):
                     for _ in range(used):
@@ -166,3 +166,52 @@ class Lines:
         plain = csv.reader([line], delimiter=separator, quoting=csv.QUOTE_NONE)
         fault = "A quotation mark was opened and never closed. The row is read without it."
         return next(plain, []), (fault,)
+
+
+class _Once:
+    """Gives the csv module one line, and tells whether it asked for another: a quote is open."""
+
+    def __init__(self, line: str):
+        self.line, self.asked = line, 0
+
+    def __iter__(self):
+        return self
+
+    def __next__(self) -> str:
+        self.asked += 1
+        if self.asked > 1:
+            raise StopIteration
+        return self.line
+
+
+def _cells_of(line: str, separator: str, *, strict: bool = False) -> tuple[list[str], bool]:
+    """The cells of a line, and whether a quotation mark is still open at its end.
+
+    With `strict`, also where text follows a closing mark: then it closed nothing.
+
+    >>> _cells_of('Pump 2,"8 in, new",12', ",")
+    (['Pump 2', '8 in, new', '12'], False)
+    """
+    once = _Once(line)
+    try:
+        found = next(csv.reader(once, delimiter=separator, strict=strict), [])
+    except csv.Error:
+        return [], True
+    return found, once.asked > 1
+
+
+def _repaired(cells: list[str]) -> dict[int, str]:
+    """Put letters that are not UTF-8 as older western spreadsheets write them; say where."""
+    faults = {}
+    for at, cell in enumerate(cells):
+        if cell.isascii():
+            continue
+        if any("\udc80" <= mark <= "\udcff" for mark in cell):
+            raw = cell.encode("utf-8", "surrogateescape")
+            cells[at] = raw.decode("cp1252", "replace")
+            faults[at] = (
+                f"A character in column {at + 1} isn't UTF-8. It was read as {quoted(cells[at])}."
+            )
+        elif "\ufffd" in cell:
+            faults[at] = f"A character in column {at + 1} can't be read: {quoted(cell)}."
+    return faults
