@@ -4,6 +4,15 @@
 >>> case = draw("water_power", seed=7)
 >>> grade(case, f"{case.answer:.3g} hp").status
 'right'
+
+DEVELOPERS.md has the rooms. Beside them:
+
+| file | what is in it |
+|---|---|
+| `errors.py` | what the solver refuses with, each with a sentence to act on |
+| `vocabulary.py` | every quantity by its name, and a sentence with the names of quantities in it |
+| `scenario.py` | the pumps, stations and people of every example |
+| `__main__.py` | the `python -m solver` commands |
 """
 
 from .engine.case import Case
