@@ -63,7 +63,7 @@ def exam():
     from pathlib import Path
 
     from .exam.lines import folder
-    from .exam.panel import ExamPanel
+    from .exam.practice_exam import ExamPanel
     from .practice import own_log, past, units_of
 
     return ExamPanel(folder(), own_log().merge, Path.cwd(), units_of(past()))

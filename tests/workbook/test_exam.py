@@ -17,8 +17,8 @@ from solver import BadCode, Unreadable, grade
 from solver.sets.paper import Paper
 from workbook.exam.desk import Desk
 from workbook.exam.lines import sittings
-from workbook.exam.outcome import Outcome, Tally
 from workbook.exam.question import questions_of
+from workbook.exam.result import Outcome, Tally
 from workbook.exam.sitting import HandedIn, Sitting, begin
 from workbook.log import Log, NotKept
 

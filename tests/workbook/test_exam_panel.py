@@ -14,7 +14,7 @@ from solver.sets.paper import CHAPTERS, Paper, read_paper
 from solver.vocabulary import spoken
 from workbook import page
 from workbook.exam import printed
-from workbook.exam.panel import ExamPanel
+from workbook.exam.practice_exam import ExamPanel
 from workbook.exam.question import questions_of
 from workbook.exam.sitting import Sitting
 from workbook.log import NotKept

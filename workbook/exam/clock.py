@@ -5,10 +5,11 @@ still by itself when the page is closed. No screen reader is told each second; i
 sentences, and finds the time where it stands.
 """
 
-from ipywidgets import HTML, Box, Play
+from ipywidgets import HTML, Play
 
 from workbook.log import NotKept
-from workbook.ui.controls import Panel, button, classed, say
+from workbook.ui.controls import Panel, button, row, say, show
+from workbook.ui.markup import tag
 
 from .sitting import Sitting
 
@@ -16,7 +17,7 @@ __all__ = ["Clock", "duration"]
 
 SOON = 5 * 60  # seconds left when it is said
 HIDE, SHOW = "Hide the clock", "Show the clock"
-SENTENCES = {
+SENTENCES: dict[str, tuple[str, ...]] = {
     "": (),
     "soon": ("note", "Less than 5 minutes are left."),
     "over": (
@@ -45,9 +46,9 @@ class Clock:
         self.time, self.calm = HTML(), HTML(say(""))
         self.hide = button(HIDE, panel.once(self._toggle))
         self.pulse = Play(interval=1000, max=DAY, repeat=True)
-        self.pulse.layout.display = "none"
+        show(self.pulse, False)
         self.pulse.observe(panel.safely(self._beat), "value")
-        self.box = classed(Box([self.time, self.hide, self.pulse]), "w2w-clock")
+        self.box = row("w2w-clock", self.time, self.hide, self.pulse)
         self.stage = ""
 
     def start(self, sitting: Sitting) -> None:
@@ -56,14 +57,14 @@ class Clock:
         self.calm.value = say("")
         sitting.go_on()
         self.pulse.playing = True
-        self._show()
+        self._show(sitting)
 
     def stop(self) -> None:
         """The pulse stops; the sitting is paused or ended by whoever calls this."""
         self.pulse.playing = False
         self.sitting = None
 
-    def _beat(self, _) -> None:
+    def _beat(self, _: object) -> None:
         if self.sitting is None:
             return
         fault = ""
@@ -71,18 +72,19 @@ class Clock:
             self.sitting.pulse()
         except NotKept as refusal:
             fault = str(refusal)
-        self._show(fault)
+        self._show(self.sitting, fault)
 
     def _toggle(self) -> None:
         self.hide.description = SHOW if self.hide.description == HIDE else HIDE
-        self._show()
+        if self.sitting:
+            self._show(self.sitting)
 
-    def _show(self, fault: str = "") -> None:
-        left = self.sitting.left
+    def _show(self, sitting: Sitting, fault: str = "") -> None:
+        left = sitting.left
         hidden = self.hide.description == SHOW
         late = f"{duration(-left)} over the time"
         text = "The clock is hidden." if hidden else late if left < 0 else f"{duration(left)} left"
-        self.time.value = f'<p class="w2w-time">{text}</p>'
+        self.time.value = tag("p", text, cls="w2w-time")
         stage = "over" if left <= 0 else "soon" if left < SOON else ""
         if fault:
             self.calm.value, self.stage = say("fault", fault), "fault"

@@ -11,11 +11,11 @@ from workbook.reference.sheet import sheet_of
 from workbook.ui.cautions import caution_lines
 from workbook.ui.contents import titled
 from workbook.ui.controls import say
+from workbook.ui.markup import Markup, joined, tag
 from workbook.ui.printing import PAPER, UNITS, asked, compiled, pictures, solved
 from workbook.ui.saving import link
 
 from .question import check_askable, questions_of
-from .result import answer_of
 
 __all__ = ["pdf_of", "pictures_of", "printed", "save_pdf"]
 
@@ -43,21 +43,19 @@ def printed(paper: Paper) -> dict[str, Any]:
         "chapters": list(titled(paper.chapters).values()),
         "always": caution_lines()[-1],
         "rounding": ROUNDING,
-        "questions": [
-            asked(each.case, [choice.text for choice in each.choices]) for each in questions
-        ],
-        "key": [solved(each.case, answer_of(each)) for each in questions],
+        "questions": [asked(each.problem, each.texts) for each in questions],
+        "key": [solved(each.problem, each.answer) for each in questions],
     }
 
 
-def save_pdf(paper: Paper, where: Path) -> str:
+def save_pdf(paper: Paper, where: Path) -> Markup:
     """Make the PDF, keep it in a folder, and say so in HTML, with a link that saves it elsewhere."""
     try:
         data = pdf_of(paper)
     except SolverError as refusal:
         return say("missing", str(refusal))
     name = f"{paper.code}.pdf"
-    held = f"<p>{link('Save the PDF', name, 'application/pdf', data)}</p>{_sheet(paper)}"
+    held = joined(tag("p", link("Save the PDF", name, "application/pdf", data)), _sheet(paper))
     try:
         (where / name).write_bytes(data)
     except OSError as error:
@@ -67,10 +65,10 @@ def save_pdf(paper: Paper, where: Path) -> str:
     return say("worked", "The PDF is made.", said, html=held)
 
 
-def _sheet(paper: Paper) -> str:
+def _sheet(paper: Paper) -> Markup:
     """A link that saves the formula sheet of its chapters, where they have formulas."""
     chapters = tuple(name for name in paper.chapters if name in by_chapter())
     if not chapters:
-        return ""
+        return Markup()
     sheet = sheet_of(chapters, paper.units)
-    return f"<p>{link('Save its formula sheet', sheet.name, 'application/pdf', sheet.pdf)}</p>"
+    return tag("p", link("Save its formula sheet", sheet.name, "application/pdf", sheet.pdf))

@@ -10,6 +10,7 @@ from solver.sets.paper import Paper, cases_of
 from solver.topics.catalogue import Refused
 from solver.units.reading import read
 from workbook.log import Attempt, made
+from workbook.practice import right_answer
 
 __all__ = [
     "Answer",
@@ -37,6 +38,27 @@ class Question(NamedTuple):
     def why(self) -> str:
         """Why it cannot be asked; empty where it can."""
         return self.case.why if isinstance(self.case, Refused) else ""
+
+    @property
+    def problem(self) -> Case:
+        """The problem that is asked.
+
+        Raises:
+            Unreadable: it can't be asked any more; the sentence says why.
+        """
+        if isinstance(self.case, Refused):
+            raise Unreadable(self.case.why)
+        return self.case
+
+    @property
+    def texts(self) -> list[str]:
+        """The choices in words."""
+        return [choice.text for choice in self.choices]
+
+    @property
+    def answer(self) -> str:
+        """The right answer in words; of choices, the number and the text of the right one."""
+        return right_answer(self.problem, self.choices)
 
 
 class Answer(NamedTuple):
@@ -99,12 +121,11 @@ def said_of(question: Question, text: str) -> str:
     Raises:
         Unreadable: the sentence says what to type instead.
     """
-    if question.why:
-        raise Unreadable(question.why)
+    problem = question.problem
     if question.choices:
         chosen = _chosen(question, text)
         return f"choice {chosen}, {question.choices[chosen - 1].text}"
-    verdict = grade(question.case, text)
+    verdict = grade(problem, text)
     if not verdict.counts:
         raise Unreadable(verdict.says)
     return verdict.echo
@@ -126,22 +147,26 @@ def marked(question: Question, answer: Answer | None, recorded: str = "") -> Mar
         return Marked(question, None, None, "")
     if question.why:
         return Marked(question, answer, Verdict(recorded, question.why) if recorded else None, "")
-    if not question.choices or question.case.choices:
-        verdict = grade(question.case, answer.typed)
+    problem = question.problem
+    if not question.choices or problem.choices:
+        verdict = grade(problem, answer.typed)
         return Marked(question, answer, verdict, verdict.echo)
     try:
         choice = question.choices[_chosen(question, answer.typed) - 1]
     except Unreadable as refusal:  # another edition could read it
         return Marked(question, answer, Verdict("unreadable", str(refusal)), "")
     status = "mistake" if choice.mistake else "right"
-    unit = question.case.unit
-    verdict = Verdict(status, choice.says, choice.mistake or None, choice.value, unit, choice.text)
+    mistake, unit = choice.mistake or None, problem.unit
+    verdict = Verdict(status, choice.says, mistake, choice.value, unit, choice.text)
     return Marked(question, answer, verdict, choice.text)
 
 
-def attempt_of(mark: Marked, key: str, code: str) -> Attempt:
-    """An answered question as it stands in the log; `code` is that of the paper."""
-    case, verdict, answer = mark.question.case, mark.verdict, mark.answer
+def attempt_of(mark: Marked, key: str, code: str) -> Attempt | None:
+    """An answered question as it is in the log, None for any other; `code` is that of the paper."""
+    answer, verdict = mark.answer, mark.verdict
+    if mark.question.why or not answer or not verdict or not verdict.counts:
+        return None
+    case = mark.question.problem
     return made(
         code=case.code,
         family=case.family.name,

@@ -1,18 +1,21 @@
-"""The result of an exam as HTML: how much was right, by chapter, by mistake, and every question."""
+"""The result of an exam: what came of it, counted in time and after it, and all of that as HTML."""
 
-from html import escape
+from collections.abc import Iterable
+from functools import cached_property
+from typing import NamedTuple
 
-from solver.units.show import figures, with_unit
 from workbook.practice import question_html, worked_html
 from workbook.ui.contents import titled
-from workbook.ui.pieces import listed
+from workbook.ui.markup import Child, Markup, joined, tag
+from workbook.ui.pieces import listed, table
 
 from .clock import duration
-from .outcome import Outcome
-from .question import Marked, Question, said_of
+from .question import Marked, said_of
+from .sitting import Sitting
 
-__all__ = ["answer_of", "result_html", "summary"]
+__all__ = ["Flaw", "Outcome", "Tally", "result_html", "summary"]
 
+COMPARE = "Compare each step and its units with the worked solution."
 NO_FLAWS = "You made no mistake that this workbook knows by name."
 STATES = {  # a mark, a word, and the class that gives the colour
     "right": ("✓", "right", "right"),
@@ -22,6 +25,88 @@ STATES = {  # a mark, a word, and the class that gives the colour
     "empty": ("–", "no answer", "close"),
     "lost": ("–", "can't be graded any more", "close"),
 }
+
+
+class Tally(NamedTuple):
+    """Of so many questions, how many were right in time, and how many more with extra time.
+
+    A question that cannot be graded any more is none of them, unless its mark was recorded.
+    """
+
+    of: int
+    in_time: int
+    later: int
+
+
+class Flaw(NamedTuple):
+    """A mistake: what to look at, and the questions in which it was made."""
+
+    says: str
+    numbers: tuple[int, ...]
+
+
+class Outcome:
+    """The marks of a sitting, and what they come to."""
+
+    def __init__(self, sitting: Sitting):
+        self.sitting = sitting
+        self.marks = sitting.marks()
+
+    @cached_property
+    def whole(self) -> Tally:
+        """All questions together."""
+        return self._tally(self.marks)
+
+    @cached_property
+    def chapters(self) -> dict[str, Tally]:
+        """Each chapter of the paper, in its order."""
+        of: dict[str, list[Marked]] = {name: [] for name in self.sitting.paper.chapters}
+        for mark in self.marks:
+            of[mark.question.case.family.chapter].append(mark)
+        return {name: self._tally(marks) for name, marks in of.items() if marks}
+
+    @cached_property
+    def flaws(self) -> tuple[Flaw, ...]:
+        """The named mistakes, the most frequent first."""
+        found: dict[str, list[int]] = {}
+        for mark in self.marks:
+            if mark.verdict and mark.verdict.mistake:
+                found.setdefault(mark.verdict.says, []).append(mark.question.number)
+        flaws = (Flaw(says, tuple(numbers)) for says, numbers in found.items())
+        return tuple(sorted(flaws, key=lambda flaw: -len(flaw.numbers)))
+
+    @cached_property
+    def unnamed(self) -> tuple[int, ...]:
+        """The questions answered wrong by no mistake that is known."""
+        return tuple(
+            mark.question.number
+            for mark in self.marks
+            if mark.verdict and not mark.right and not mark.verdict.mistake
+        )
+
+    @cached_property
+    def empty(self) -> tuple[int, ...]:
+        """The questions without an answer."""
+        return tuple(
+            mark.question.number for mark in self.marks if not mark.answer and not mark.question.why
+        )
+
+    @cached_property
+    def lost(self) -> tuple[int, ...]:
+        """The questions that cannot be graded any more, and whose marks were not recorded."""
+        return tuple(
+            mark.question.number for mark in self.marks if mark.question.why and not mark.verdict
+        )
+
+    def late(self, mark: Marked) -> bool:
+        """Whether the answer came after the time was over."""
+        return mark.answer is not None and not self.sitting.in_time(mark.answer)
+
+    def _tally(self, marks: Iterable[Marked]) -> Tally:
+        marks = [mark for mark in marks if mark.verdict or not mark.question.why]
+        right = [mark for mark in marks if mark.right]
+        later = sum(map(self.late, right))
+        return Tally(len(marks), len(right) - later, later)
 
 
 def summary(outcome: Outcome) -> list[str]:
@@ -38,54 +123,48 @@ def summary(outcome: Outcome) -> list[str]:
     return said
 
 
-def result_html(outcome: Outcome) -> str:
+def result_html(outcome: Outcome) -> Markup:
     """Everything but the sentences on top."""
-    questions = "".join(_question(outcome, mark) for mark in outcome.marks)
-    return (
-        f"<h4>By chapter</h4>{_chapters(outcome)}"
-        f"<h4>What to look at</h4>{_flaws(outcome)}"
-        f"<h4>Every question</h4><p>Open one to see its worked solution.</p>{questions}"
+    return joined(
+        tag("h4", "By chapter"),
+        _chapters(outcome),
+        tag("h4", "What to look at"),
+        _flaws(outcome),
+        tag("h4", "Every question"),
+        tag("p", "Open one to see its worked solution."),
+        (_question(outcome, mark) for mark in outcome.marks),
     )
 
 
-def _chapters(outcome: Outcome) -> str:
+def _chapters(outcome: Outcome) -> Markup:
     tallies = outcome.chapters
-    rows = "".join(
-        f'<tr><th scope="row">{escape(title)}</th><td>{tallies[name].in_time}</td>'
-        f"<td>{tallies[name].later}</td><td>{tallies[name].of}</td></tr>"
+    rows = [
+        (title, tallies[name].in_time, tallies[name].later, tallies[name].of)
         for name, title in titled(tallies).items()
-    )
-    heads = "".join(
-        f'<th scope="col">{head}</th>'
-        for head in ("Chapter", "Right in time", "With extra time", "Questions")
-    )
-    return (
-        '<table class="w2w-givens w2w-tallies"><caption>Right answers</caption>'
-        f"<thead><tr>{heads}</tr></thead><tbody>{rows}</tbody></table>"
-    )
+    ]
+    heads = ("Chapter", "Right in time", "With extra time", "Questions")
+    return table(rows, "Right answers", heads, "w2w-givens w2w-tallies")
 
 
-def _flaws(outcome: Outcome) -> str:
-    lines = [f"{escape(flaw.says)} {_where(flaw.numbers)}" for flaw in outcome.flaws]
+def _flaws(outcome: Outcome) -> Markup:
+    told = [(flaw.says, flaw.numbers) for flaw in outcome.flaws]
     if outcome.unnamed:
-        lines.append(
-            f"Compare each step and its units with the worked solution. {_where(outcome.unnamed)}"
-        )
+        told.append((COMPARE, outcome.unnamed))
     if outcome.empty:
-        lines.append(f"You didn't answer. {_where(outcome.empty)}")
-    items = "".join(f"<li>{line}</li>" for line in lines)
-    return f'<ul class="w2w-flaws">{items}</ul>' if items else f"<p>{NO_FLAWS}</p>"
+        told.append(("You didn't answer.", outcome.empty))
+    items = (tag("li", says, " ", _where(numbers)) for says, numbers in told)
+    return tag("ul", items, cls="w2w-flaws") if told else tag("p", NO_FLAWS)
 
 
-def _where(numbers: tuple[int, ...]) -> str:
+def _where(numbers: tuple[int, ...]) -> Markup:
     noun = "Question" if len(numbers) == 1 else "Questions"
-    return f'<span class="w2w-about">{noun} {listed(numbers)}.</span>'
+    return tag("span", f"{noun} {listed(numbers)}.", cls="w2w-about")
 
 
 def _state(outcome: Outcome, mark: Marked) -> str:
     if mark.question.why and not mark.verdict:
         return "lost"
-    if mark.answer is None:
+    if mark.answer is None or mark.verdict is None:
         return "empty"
     if not mark.verdict.counts:
         return "unread"
@@ -94,43 +173,36 @@ def _state(outcome: Outcome, mark: Marked) -> str:
     return "late" if outcome.late(mark) else "right"
 
 
-def answer_of(asked: Question) -> str:
-    """The right answer; of choices, the number and the text of the right one."""
-    case = asked.case
-    if not asked.choices:
-        return with_unit(figures(case.answer, case.unit), case.unit)
-    right = next(n for n, choice in enumerate(asked.choices, 1) if not choice.mistake)
-    return f"choice {right}, {asked.choices[right - 1].text}"
+def _question(outcome: Outcome, mark: Marked) -> Markup:
+    """One question to open: its state and the answer given, then all of it with its solution."""
+    sign, word, color = STATES[_state(outcome, mark)]
+    head = tag(
+        "summary",
+        tag("span", sign, cls="w2w-mark", aria_hidden="true"),
+        tag("b", f"Question {mark.question.number}: {word}."),
+        _given(mark),
+    )
+    return tag("details", head, _inside(outcome, mark), cls=f"w2w-marked w2w-{color}")
 
 
-def _read_as(mark: Marked) -> str:
+def _given(mark: Marked) -> str:
+    """The answer given, as it was read."""
+    if not mark.answer:
+        return ""
     typed = mark.answer.typed
     read = mark.verdict and mark.verdict.counts and not mark.question.why
-    return said_of(mark.question, typed) if read else f"“{typed[:60]}”"
+    return f" You answered {said_of(mark.question, typed) if read else f'“{typed[:60]}”'}."
 
 
-def _question(outcome: Outcome, mark: Marked) -> str:
-    """One question to open: its state and the answer given, then all of it with its solution."""
-    asked = mark.question
+def _inside(outcome: Outcome, mark: Marked) -> Child:
+    asked, verdict = mark.question, mark.verdict
     if asked.why:
-        return _to_open(outcome, mark, f"<p>{escape(asked.why)}</p>")
-    says = mark.verdict.says if _state(outcome, mark) in ("wrong", "unread") else ""
-    shown = question_html(asked.case, [choice.text for choice in asked.choices])
-    return _to_open(
-        outcome,
-        mark,
-        f"{shown}<p><b>The answer is {escape(answer_of(asked))}.</b> {escape(says)}</p>"
-        f"{worked_html(asked.case)}"
-        f'<p class="w2w-about">Code of this problem: {escape(asked.case.code)}</p>',
-    )
-
-
-def _to_open(outcome: Outcome, mark: Marked, inside: str) -> str:
-    sign, word, colour = STATES[_state(outcome, mark)]
-    given = f" You answered {_read_as(mark)}." if mark.answer else ""
+        return tag("p", asked.why)
+    says = verdict.says if verdict and _state(outcome, mark) in ("wrong", "unread") else ""
+    case = asked.problem
     return (
-        f'<details class="w2w-marked w2w-{colour}"><summary>'
-        f'<span class="w2w-mark" aria-hidden="true">{sign}</span>'
-        f"<b>Question {mark.question.number}: {word}.</b>{escape(given)}</summary>{inside}"
-        "</details>"
+        question_html(case, asked.texts),
+        tag("p", tag("b", f"The answer is {asked.answer}."), " ", says),
+        worked_html(case),
+        tag("p", f"Code of this problem: {case.code}", cls="w2w-about"),
     )

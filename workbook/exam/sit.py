@@ -1,65 +1,123 @@
 """Sitting an exam: one question at a time, what is typed kept at once, and no verdict."""
 
 from collections.abc import Callable
-from html import escape
 
 from ipywidgets import HTML, Box, HTMLMath, VBox
 
 from solver.algebra.formula import Formula
 from workbook.log import NotKept
-from workbook.practice import answer_label, question_html
+from workbook.practice import answer_label, answering, question_html
 from workbook.reference.formula_sheet import sheet_html
 from workbook.ui.chapter import formulas_of
-from workbook.ui.controls import Panel, button, classed, heard, say, tick
+from workbook.ui.controls import Panel, button, classed, heard, row, say, show, tick
+from workbook.ui.entry import Entry
+from workbook.ui.markup import tag
 
-from .answer_box import AnswerBox
 from .clock import Clock
 from .desk import Desk, Told
-from .overview import Overview
+from .question import Question
 from .sitting import Sitting
 
-__all__ = ["Sit"]
+__all__ = ["AnswerBox", "Overview", "Sit"]
 
 SHEET, NO_SHEET = "Show the formulas", "Hide the formulas"
 HAND_IN, SURE = "Turn it in", "Yes, turn it in"
 FINAL = "After you turn it in you can't change an answer. Press “Yes, turn it in” to do it."
+FLAG = "⚑ come back"
+ALL_ANSWERED = ("Every question has an answer.",)
+
+Then = Callable[[Told], None]
+
+
+class AnswerBox(Entry):
+    """The answer box: its text is sent by Enter, and by every button that leads away.
+
+    `send` gets the text, and what to do once it is taken: None after Enter. A click may overtake the
+    text in the box, so the button waits for it as Enter does.
+    """
+
+    def __init__(self, panel: Panel, send: Callable[[str, Then | None], None]):
+        super().__init__(panel, "Your answer", self._with_what_follows)
+        self._safely, self._told = panel.safely, send
+        self._then: Then | None = None
+
+    def _with_what_follows(self, text: str) -> None:
+        then, self._then = self._then, None
+        self._told(text, then)
+
+    def _message(self, widget: object, content: dict[str, object], buffers: object) -> None:
+        if content.get("event") == "submit":
+            self._then = None
+        super()._message(widget, content, buffers)
+
+    def before(self, then: Then | None) -> Callable[[], None]:
+        """What a button does: have the text taken, then this."""
+
+        def press() -> None:
+            self._then = then
+            self.gate.click()
+
+        return self._safely(press)
+
+
+class Overview:
+    """All questions at a glance, each a button; `going` gives what the button of a number does."""
+
+    def __init__(self, going: Callable[[int], Callable[[], None]]):
+        self._going = going
+        self.counts = HTML()
+        self.buttons = classed(Box(), "w2w-overview")
+        self.box = VBox([HTML(tag("h4", "All questions")), self.counts, self.buttons])
+
+    def fill(self, count: int) -> None:
+        """Buttons for an exam of so many questions."""
+        numbers = range(1, count + 1)
+        self.buttons.children = [button(str(number), self._going(number)) for number in numbers]
+
+    def show(self, desk: Desk) -> None:
+        """Each question's state, in a mark and a word."""
+        flagged, answered = desk.sitting.flagged, len(desk.sitting.answers)
+        for number, each in enumerate(self.buttons.children, 1):
+            here = "▸ " * (number == desk.number)
+            flag = f" {FLAG}" * (number in flagged)
+            each.description = f"{here}{number} {desk.state(number)}{flag}"
+        text = f"{answered} of {desk.count} answered, {len(flagged)} to come back to."
+        self.counts.value = tag("p", text)
 
 
 class Sit:
     """The questions of a sitting. `left` and `done` are called when it is paused or handed in."""
 
-    def __init__(self, panel: Panel, left: Callable[..., None], done: Callable[[Sitting], None]):
-        self._left, self._done, self._setting = left, done, False
-        self.desk: Desk | None = None
+    desk: Desk  # where the reader is; there is one once a sitting was opened
+
+    def __init__(
+        self, panel: Panel, left: Callable[[Sitting, Told], None], done: Callable[[Sitting], None]
+    ):
+        self._left, self._done = left, done
         self.head, self.question, self.sheet = HTML(), HTML(), HTMLMath()
-        self.said = classed(HTML(say("")), "w2w-told")
+        self.said = HTML(say(""))
         self.clock, self.answer = Clock(panel), AnswerBox(panel, self._sent)
         before = self.answer.before
         self.overview = Overview(lambda number: before(lambda told: self._go(number, told)))
         self.keep = button("Save this answer", before(None), first=True)
-        self.previous = button(
-            "Previous", before(lambda told: self._go(self.desk.number - 1, told))
-        )
-        self.next = button("Next", before(lambda told: self._go(self.desk.number + 1, told)))
+        self.previous = button("Previous", before(lambda told: self._step(-1, told)))
+        self.next = button("Next", before(lambda told: self._step(1, told)))
         self.flag = tick("Come back to this", False, panel.safely(self._flag))
         self.formulas = button(SHEET, panel.once(self._sheet))
         self.pause = button("Pause and leave", before(self._pause))
         self.hand_in = button(HAND_IN, before(self._hand_in))
         self.not_yet = button("Not yet", panel.once(self._go_on))
-        beside = classed(Box([self.sheet]), "w2w-sheet")
-        self.box = classed(Box([self._parts(), beside]), "w2w-exam")
+        self.box = row("w2w-exam", self._parts(), row("w2w-sheet", self.sheet))
 
     def _parts(self) -> VBox:
-        ask = classed(Box([self.answer.box, self.keep]), "w2w-ask")
-        ends = [self.formulas, self.pause, self.hand_in, self.not_yet]
         return VBox(
             [
-                classed(Box([self.head, self.clock.box]), "w2w-top"),
+                row("w2w-top", self.head, self.clock.box),
                 self.clock.calm,
                 self.question,
-                classed(Box([ask, self.said]), "w2w-answering"),
-                classed(Box([self.previous, self.next, self.flag]), "w2w-buttons"),
-                classed(Box(ends), "w2w-buttons"),
+                answering(self.answer, self.keep, self.said),
+                row("w2w-buttons", self.previous, self.next, self.flag),
+                row("w2w-buttons", self.formulas, self.pause, self.hand_in, self.not_yet),
                 self.overview.box,
             ]
         )
@@ -75,6 +133,9 @@ class Sit:
     def _go_on(self) -> None:
         self._go(self.desk.number, Told("note"))
 
+    def _step(self, by: int, told: Told) -> None:
+        self._go(self.desk.number + by, told)
+
     def _go(self, number: int, told: Told) -> None:
         """To a question; the cursor waits in its answer box."""
         end = self.desk.go(number)
@@ -82,38 +143,39 @@ class Sit:
         self.answer.box.focus()
 
     def _show(self, told: Told, *more: str) -> None:
-        desk, case = self.desk, self.desk.asked.case
-        head, choices = f"Question {desk.number} of {desk.count}", desk.asked.choices
-        self.head.value = f"<h3>{head}</h3>"
-        if desk.asked.why:
-            self.question.value = f"<p>{escape(desk.asked.why)}</p>"
-            self.answer.box.description = "No answer is needed here"
-        else:
-            self.question.value = question_html(case, [choice.text for choice in choices])
-            self.answer.box.description = answer_label(case, len(choices))
+        desk, asked = self.desk, self.desk.asked
+        head = f"Question {desk.number} of {desk.count}"
+        self.head.value = tag("h3", head)
+        spoken = f"{head}. {self._ask(asked)}"
         self.answer.fill(desk.text)
         kept = f"Saved for this question: {desk.kept_as}." if desk.kept_as else ""
         sentences = list(filter(None, (*told.sentences, *more, kept)))
-        spoken = f"{head}. {desk.asked.why or case.question}"
         said = say(told.state, *sentences, spoken=spoken) if sentences else heard(spoken)
         self.said.value = said
         self._show_state()
 
+    def _ask(self, asked: Question) -> str:
+        """Show a question, or why it can't be asked; the same in words."""
+        if asked.why:
+            self.question.value = tag("p", asked.why)
+            self.answer.box.description = "No answer is needed here"
+            return asked.why
+        case = asked.problem
+        self.question.value = question_html(case, asked.texts)
+        self.answer.box.description = answer_label(case, len(asked.choices))
+        return case.question
+
     def _show_state(self, sure: bool = False) -> None:
-        self._setting = True
-        try:
-            self.flag.value = self.desk.number in self.desk.sitting.flagged
-        finally:
-            self._setting = False
+        self.flag.put(self.desk.number in self.desk.sitting.flagged)
         self.hand_in.description = SURE if sure else HAND_IN
-        self.not_yet.layout.display = "" if sure else "none"
+        show(self.not_yet, sure)
         self.overview.show(self.desk)
 
     def _tell(self, told: Told) -> None:
         self.said.value = say(told.state, *told.sentences)
         self._show_state()
 
-    def _sent(self, text: str, then: Callable[[Told], None] | None) -> None:
+    def _sent(self, text: str, then: Then | None) -> None:
         """Take what is in the box, then do what was asked for, or go on to the next question."""
         told = self.desk.take(text, leaving=then is not None)
         if told.state == "fault" or not (then or told.taken):
@@ -123,19 +185,18 @@ class Sit:
 
     def _onward(self, told: Told) -> None:
         if self.desk.number < self.desk.count:
-            self._go(self.desk.number + 1, told)
+            self._step(1, told)
             return
-        rest = self.desk.unfinished() or ("Every question has an answer.",)
+        rest = self.desk.unfinished() or ALL_ANSWERED
         self._tell(told._replace(sentences=(*told.sentences, *rest)))
         self.hand_in.focus()
 
     def _flag(self, on: bool) -> None:
-        if not self._setting:
-            told = self.desk.flag(on)
-            if told.taken:
-                self._show_state()
-            else:
-                self._tell(told)
+        told = self.desk.flag(on)
+        if told.taken:
+            self._show_state()
+        else:
+            self._tell(told)
 
     def _pause(self, told: Told) -> None:
         try:
@@ -150,7 +211,7 @@ class Sit:
     def _hand_in(self, told: Told) -> None:
         """At the first press, say what is unanswered; at the second, end it."""
         if self.hand_in.description == HAND_IN:
-            rest = self.desk.unfinished() or ("Every question has an answer.",)
+            rest = self.desk.unfinished() or ALL_ANSWERED
             self._tell(Told("notice", (*told.sentences, *rest, FINAL)))
             self._show_state(sure=True)
             return

@@ -52,20 +52,25 @@ class Sitting:
 
     def __init__(self, path: Path, clock: Callable[[], float] = monotonic):
         self.path, self._clock = path, clock
-        self.paper: Paper | None = None
+        self._paper: Paper | None = None
         self.answers: dict[int, Answer] = {}
         self.flagged: set[int] = set()
-        self.ended, self.recorded = False, ()
-        self._before, self._since, self._kept = 0.0, None, 0.0
-        self._read_to, self._lines, self._waiting = 0, 0, []
+        self.ended = False
+        self.recorded: tuple[str, ...] = ()
+        self._before = self._kept = 0.0
+        self._since: float | None = None
+        self._read_to = self._lines = 0
+        self._waiting: list[str] = []
         self.strange: list[int] = []
         self._read()
-        if self.paper is None:
-            raise BadCode(f"The file {path.name} isn't an exam.")
+        _ = self.paper  # a file that holds none is refused now
 
     @property
-    def _numbers(self) -> range:
-        return range(1, self.paper.count + 1)
+    def paper(self) -> Paper:
+        """What is sat."""
+        if self._paper is None:
+            raise BadCode(f"The file {self.path.name} isn't an exam.")
+        return self._paper
 
     @cached_property
     def questions(self) -> tuple[Question, ...]:
@@ -83,9 +88,11 @@ class Sitting:
             if event is None:
                 self.strange += [number] * (number <= self._lines)
                 continue
-            if self.paper is None:
+            if self._paper is None:
                 # Where its first line was damaged, the file's own name has the code.
-                self.paper = read_paper(str(event.get("code") or self.path.stem.rpartition("-")[0]))
+                self._paper = read_paper(
+                    str(event.get("code") or self.path.stem.rpartition("-")[0])
+                )
             # A line that somebody spoilt by hand is as one that is torn.
             with contextlib.suppress(KeyError, TypeError, ValueError):
                 self._take(**event)
@@ -93,7 +100,7 @@ class Sitting:
     def _take(self, event: str, at: float, question: int = 0, **fields) -> None:
         """What a line tells. Taking it twice does no harm; after the end nothing is taken."""
         at = float(at)
-        if self.ended or (event in (ANSWER, FLAG) and question not in self._numbers):
+        if self.ended or (event in (ANSWER, FLAG) and not 1 <= question <= self.paper.count):
             return
         if event == ANSWER:
             typed, when, seconds = fields["typed"], fields["when"], float(fields["seconds"])
@@ -205,8 +212,6 @@ class Sitting:
     def attempts(self) -> list[Attempt]:
         """The answers for the log. The same sitting gives the same ids, so none counts twice."""
         space = uuid.uuid5(uuid.NAMESPACE_URL, self.path.stem)
-        return [
-            attempt_of(mark, uuid.uuid5(space, str(mark.question.number)).hex, self.paper.code)
-            for mark in self.marks()
-            if mark.verdict and mark.verdict.counts and not mark.question.why
-        ]
+        keyed = ((mark, uuid.uuid5(space, str(mark.question.number)).hex) for mark in self.marks())
+        made = (attempt_of(mark, key, self.paper.code) for mark, key in keyed)
+        return [attempt for attempt in made if attempt]

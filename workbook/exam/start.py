@@ -3,21 +3,25 @@
 import secrets
 from collections.abc import Callable
 from dataclasses import replace
+from datetime import datetime
 from pathlib import Path
 
-from ipywidgets import HTML, Box, VBox
+from ipywidgets import HTML, Box, Button, VBox, Widget
 
 from solver import SolverError
 from solver.sets.paper import ANY_LEVEL, CHAPTERS, LONGEST, MOST, SEEDS, Paper, checked, read_paper
 from solver.topics.catalogue import CATALOGUE
-from workbook.ui.controls import UNIT_CHOICES, Panel, button, chooser, classed, say
+from solver.units.show import counted
+from workbook.ui.controls import UNIT_CHOICES, Panel, button, chooser, classed, row, say, show
 from workbook.ui.entry import Entry, Gate, whole_number
+from workbook.ui.markup import joined, tag
 from workbook.ui.ticks import ChapterTicks
 
-from .earlier import Earlier
+from .clock import duration
+from .lines import sittings
 from .sitting import Sitting
 
-__all__ = ["Start"]
+__all__ = ["Earlier", "Start", "fresh"]
 
 LEVELS = [("Any level", ANY_LEVEL), ("Level 1", 1), ("Level 2", 2), ("Level 3", 3)]
 WAYS = [("Choices", True), ("Typed answers", False)]
@@ -25,6 +29,10 @@ ABOUT = (
     "Choose what goes into the exam. You can pause it, and nothing you answer is lost. "
     "You see what was right after you turn it in."
 )
+ABOUT_CODE = "A code gives the same exam to anyone. Type one here."
+OPEN = 3  # exams to go on with that are shown, the newest
+LOOKED_AT = 40  # files that are read
+CHOOSE = ("Choose one", None)
 
 
 class Start:
@@ -46,9 +54,9 @@ class Start:
         self.said, self.printed, self.code_said = HTML(say("")), HTML(say("")), HTML(say(""))
         self.earlier = Earlier(panel, where, go_on)
         self.chapters = ChapterTicks(panel, CHAPTERS, CHAPTERS)
-        self.level = chooser("Level", LEVELS, lambda _: None)
-        self.units = chooser("Units", UNIT_CHOICES, lambda _: None, units)
-        self.way = chooser("How to answer", WAYS, lambda _: None)
+        self.level = chooser("Level", LEVELS)
+        self.units = chooser("Units", UNIT_CHOICES, value=units)
+        self.way = chooser("How to answer", WAYS)
         self.gate = Gate(panel, lambda: self._with_paper(begin))
         self.count = self._number(panel, f"Questions, 1 to {MOST}", "20")
         self.minutes = self._number(panel, f"Minutes, 1 to {LONGEST}", "60")
@@ -64,20 +72,19 @@ class Start:
         entry.fill(value)
         return entry
 
-    def _parts(self) -> list:
-        about = HTML(f'<h3>Practice exam</h3><p class="w2w-about">{ABOUT}</p>')
-        numbers = [self.count.box, self.minutes.box, self.level, self.units, self.way]
-        code = classed(Box([self.code.box, self.open]), "w2w-ask")
-        share = '<p class="w2w-about">A code gives the same exam to anyone. Type one here.</p>'
+    def _parts(self) -> list[Widget]:
+        about = joined(tag("h3", "Practice exam"), tag("p", ABOUT, cls="w2w-about"))
+        share = HTML(tag("p", ABOUT_CODE, cls="w2w-about"))
+        code = row("w2w-ask", self.code.box, self.open)
         return [
-            about,
+            HTML(about),
             self.earlier.box,
             classed(VBox([self.chapters.box]), "w2w-wanted"),
-            classed(Box(numbers), "w2w-grid"),
-            classed(Box([self.begin, self.print]), "w2w-buttons"),
+            row("w2w-grid", self.count.box, self.minutes.box, self.level, self.units, self.way),
+            row("w2w-buttons", self.begin, self.print),
             self.said,
             self.printed,
-            classed(VBox([HTML(share), code, self.code_said]), "w2w-code"),
+            classed(VBox([share, code, self.code_said]), "w2w-code"),
         ]
 
     def show(self, *sentences: str) -> None:
@@ -121,3 +128,59 @@ class Start:
 def fresh(paper: Paper) -> Paper:
     """A paper like this one with other questions."""
     return replace(paper, seed=secrets.randbelow(SEEDS), catalogue=CATALOGUE)
+
+
+class Earlier:
+    """Exams begun before: buttons to go on, and a list of those turned in, whose result can be seen.
+
+    `go_on` gets the sitting chosen.
+    """
+
+    def __init__(self, panel: Panel, where: Path, go_on: Callable[[Sitting], None]):
+        self.panel, self.where, self._go_on = panel, where, go_on
+        self.said, self.aside = HTML(say("")), HTML()
+        self.open = VBox()
+        self.buttons: list[Button] = []
+        self.ended = chooser("Exams turned in", [CHOOSE], panel.safely(self._show))
+        self.box = VBox([self.said, self.open, self.ended, self.aside])
+
+    def look(self) -> None:
+        """Read what there is now."""
+        found: list[Sitting] = []
+        strange = 0
+        for path in sittings(self.where)[:LOOKED_AT]:
+            try:
+                found.append(Sitting(path, self.panel.clock))
+            except (SolverError, OSError):
+                strange += 1
+        rows = [self._row(sitting) for sitting in found if not sitting.ended][:OPEN]
+        self.buttons = [row.children[1] for row in rows]
+        self.open.children = rows
+        ended = [(_named(sitting), sitting.path) for sitting in found if sitting.ended]
+        self.ended.put(None, [CHOOSE, *ended])
+        show(self.ended, bool(ended))
+        said = f"{counted(strange, 'exam')} can't be opened here: its file is damaged, or a newer "
+        said += "version of the workbook made it. The files are still in place."
+        self.aside.value = tag("p", said, cls="w2w-about") if strange else ""
+
+    def _row(self, sitting: Sitting) -> Box:
+        left = max(sitting.left, 0)
+        time = f"{duration(left)} left" if left else "time is up"
+        text = (
+            f"Started earlier: {sitting.paper.count} questions, "
+            f"{len(sitting.answers)} answered, {time}."
+        )
+        go_on = button(
+            "Continue this exam", self.panel.once(lambda: self._go_on(sitting)), first=True
+        )
+        return row("w2w-open", HTML(tag("p", text)), go_on)
+
+    def _show(self, path: Path | None) -> None:
+        if path:
+            self._go_on(Sitting(path, self.panel.clock))
+
+
+def _named(sitting: Sitting) -> str:
+    when = datetime.fromtimestamp(sitting.path.stat().st_mtime)
+    code = sitting.path.stem.rpartition("-")[0]
+    return f"{when:%Y-%m-%d %H:%M}, {sitting.paper.count} questions, {code}"

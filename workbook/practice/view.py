@@ -3,10 +3,12 @@
 from collections.abc import Sequence
 
 from solver import Case
+from solver.engine.choices import Choice
 from solver.engine.telling import Hint, hints_of
 from solver.own.work import Work
 from solver.render.html import numbers_html, one_line_html, rule_html, step_html
 from solver.render.text import label_of, question_rows
+from solver.units.show import figures, with_unit
 from solver.vocabulary import quantity_named
 from workbook.ui.markup import Markup, joined, tag
 from workbook.ui.pieces import asked_for, say, table
@@ -20,6 +22,7 @@ __all__ = [
     "hints_html",
     "problem_html",
     "question_html",
+    "right_answer",
     "said_of",
     "solution_html",
     "steps_html",
@@ -129,6 +132,14 @@ def worked_html(case: Case) -> Markup:
     whole = Markup(one_line_html(case))
     line = joined(tag("div", "In one line:", cls="w2w-why"), whole) if whole else None
     return joined(steps_html(case), line)
+
+
+def right_answer(case: Case, choices: Sequence[Choice] = ()) -> str:
+    """The right answer in words; of choices, the number and the text of the right one."""
+    if not choices:
+        return with_unit(figures(case.answer, case.unit), case.unit)
+    right = next(n for n, choice in enumerate(choices, 1) if not choice.mistake)
+    return f"choice {right}, {choices[right - 1].text}"
 
 
 def solution_html(case: Case) -> Markup:

@@ -13,9 +13,7 @@ from solver.engine.choices import choices_of
 from solver.scenario import PEOPLE
 from solver.sets.work_set import WorkSet, cases_for, person_id, plan_of
 from solver.topics.catalogue import Refused
-from workbook.exam.question import Question
-from workbook.exam.result import answer_of
-from workbook.practice import question_html, worked_html
+from workbook.practice import question_html, right_answer, worked_html
 from workbook.trainer.sets.set_file import Assigned
 from workbook.ui.controls import Panel, button, chooser, classed, say
 from workbook.ui.entry import Entry, Gate
@@ -49,7 +47,7 @@ def preview_html(work: WorkSet, people: Sequence[str], way: str) -> str:
 def _answer(case: Case | Refused) -> str:
     if isinstance(case, Refused):
         return case.why
-    return answer_of(Question(1, case, choices_of(case) if case.choices else ()))
+    return right_answer(case, choices_of(case) if case.choices else ())
 
 
 def _list(heads: Sequence[str], rows: Sequence[tuple[str, Sequence[Case]]]) -> str:

@@ -4,8 +4,8 @@ from collections.abc import Sequence
 from datetime import UTC, datetime
 
 from solver.units.show import counted, exact
-from workbook.exam.printed import UNITS
 from workbook.trainer.sets.set_file import Assigned
+from workbook.ui.printing import UNITS
 
 __all__ = ["next_steps", "summary"]
 

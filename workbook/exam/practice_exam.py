@@ -4,22 +4,62 @@ from collections.abc import Callable
 from pathlib import Path
 from time import monotonic
 
-from ipywidgets import HTML
+from ipywidgets import HTML, VBox
 
 from solver import SolverError
 from solver.sets.paper import Paper
 from workbook.log import Attempt, NotKept, NotRead
-from workbook.ui.controls import Panel, say
+from workbook.ui.controls import Panel, button, row, say, show
+from workbook.ui.markup import joined, tag
 
 from .desk import Told
-from .done import Done
 from .printed import save_pdf
 from .question import check_askable
+from .result import Outcome, result_html, summary
 from .sit import Sit
 from .sitting import Sitting, begin
-from .start import Start
+from .start import Start, fresh
 
-__all__ = ["ExamPanel"]
+__all__ = ["Done", "ExamPanel"]
+
+SHARE = "Share it, and others can take the same exam."
+
+
+class Done:
+    """The last view: the result, and what can follow. `begin` gets a paper, `back` leads to the set-up.
+
+    `print_` gets a paper too, and the place where it says what came of it.
+    """
+
+    sitting: Sitting  # the one whose result is shown
+
+    def __init__(
+        self,
+        panel: Panel,
+        begin: Callable[[Paper], None],
+        print_: Callable[[Paper, HTML], None],
+        back: Callable[[], None],
+    ):
+        once = panel.once
+        self.top, self.all, self.code, self.printed = HTML(), HTML(), HTML(), HTML()
+        self.again = button("Take it again", once(lambda: begin(self.sitting.paper)))
+        self.fresh = button("Take one like it", once(lambda: begin(fresh(self.sitting.paper))))
+        self.print = button(
+            "Print this exam", once(lambda: print_(self.sitting.paper, self.printed))
+        )
+        self.back = button("Set up another", once(back))
+        follow = row("w2w-buttons", self.again, self.fresh, self.print, self.back)
+        self.box = VBox([self.top, self.code, follow, self.printed, self.all])
+
+    def show(self, sitting: Sitting, fault: str = "") -> None:
+        """The result of this sitting; a fault says that the log did not take it."""
+        self.sitting, self.printed.value = sitting, say("")
+        outcome = Outcome(sitting)
+        self.top.value = joined(tag("h3", "The result"), say("note", *summary(outcome), fault))
+        code = tag("b", sitting.paper.code)
+        self.code.value = tag("p", "Code of this exam: ", code, f". {SHARE}")
+        self.all.value = result_html(outcome)
+        self.back.focus()
 
 
 class ExamPanel(Panel):
@@ -46,9 +86,9 @@ class ExamPanel(Panel):
         self.put(*(view.box for view in self.views), self.said)
         self._set_up()
 
-    def _view(self, shown) -> None:
+    def _view(self, shown: "Start | Sit | Done") -> None:
         for view in self.views:
-            view.box.layout.display = "" if view is shown else "none"
+            show(view.box, view is shown)
         self.said.value = say("")
 
     def _set_up(self, *sentences: str) -> None:
