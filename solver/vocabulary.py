@@ -57,38 +57,17 @@ def quantity_called(text: str) -> Quantity | None:
     return QUANTITIES.get(text) or _CALLED.get(" ".join(text.replace("_", " ").lower().split()))
 
 
-def _name(quantity: Quantity, units: str) -> str:
-    return quantity.label(units)
-
-
-def _capital(quantity: Quantity, units: str) -> str:
-    return capital(_name(quantity, units))
-
-
 def _short(quantity: Quantity, units: str) -> str:
-    return quantity.short(units) or _name(quantity, units)
-
-
-def _capital_short(quantity: Quantity, units: str) -> str:
-    short = _short(quantity, units)
-    return short[:1].upper() + short[1:]
-
-
-def _full(quantity: Quantity, units: str) -> str:
-    return quantity.spoken(units)
-
-
-def _them(quantity: Quantity, units: str) -> str:
-    return "them" if quantity.be(units) == "are" else "it"
+    return quantity.short(units) or quantity.label(units)
 
 
 _FORMS: dict[str, Callable[[Quantity, str], str]] = {
-    "name": _name,
-    "Name": _capital,
+    "name": Quantity.label,
+    "Name": lambda quantity, units: capital(quantity.label(units)),
     "short": _short,
-    "Short": _capital_short,
-    "full": _full,
-    "them": _them,
+    "Short": lambda quantity, units: capital(_short(quantity, units)),
+    "full": Quantity.spoken,
+    "them": lambda quantity, units: "them" if quantity.be(units) == "are" else "it",
 }
 
 

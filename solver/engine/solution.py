@@ -83,15 +83,9 @@ def worked_out(
     low, high = accepted_band(plan, known)
     if max(high - answer, answer - low) > widest * answer:
         raise Unfit("Rounding on the way would move its answer too far.")
-    return Solution(
-        known,
-        quantity_named(family.asked).unit(units),
-        answer,
-        low,
-        high,
-        worked_steps(plan, known),
-        _mistakes(plan, known, low, high),
-    )
+    steps, mistakes = worked_steps(plan, known), _mistakes(plan, known, low, high)
+    unit = quantity_named(family.asked).unit(units)
+    return Solution(known, unit, answer, low, high, steps, mistakes)
 
 
 def _mistakes(
@@ -164,17 +158,9 @@ def _choice(
         for i, option in enumerate(options, 1)
         if option is not judgement.right
     )
-    return Solution(
-        known,
-        "choice",
-        number,
-        number,
-        number,
-        (*steps, last),
-        mistakes,
-        tuple(spoken(option.text, units) for option in options),
-        judgement.asks,
-    )
+    choices = tuple(spoken(option.text, units) for option in options)
+    at = (number, number, number)  # the answer, and its band
+    return Solution(known, "choice", *at, (*steps, last), mistakes, choices, judgement.asks)
 
 
 class _Spans:
