@@ -22,7 +22,7 @@ from solver.units.unit import convert, unit, units
 from solver.vocabulary import quantity_named, spoken
 
 from .changes import Change, mistaken_changes, stopped_at
-from .plan import Plan
+from .plan import Plan, worked_on
 from .slips_together import Answer, CommonSlip, every_one_alike, two_together, worked_again
 
 __all__ = ["common_slips"]
@@ -128,15 +128,7 @@ def _from_given(plan: Plan, name: str, to: Callable[[float], float]) -> Answer:
     """The chain with another number for one given quantity."""
     first = next(at for at, link in enumerate(plan.links) if name in names(link.expr))
     functions = plan.functions[first:]
-
-    def answer(known: Mapping[str, float]) -> float:
-        again = dict(known)
-        again[name] = to(known[name])
-        for target, function in functions:
-            again[target] = function(again)
-        return again[plan.asked]
-
-    return answer
+    return lambda known: worked_on({**known, name: to(known[name])}, functions)[plan.asked]
 
 
 class _OtherUnit(NamedTuple):

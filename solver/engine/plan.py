@@ -26,7 +26,16 @@ from solver.algebra.tree import Compute, children, compiled, is_one, names, walk
 from solver.errors import NotSolvable
 from solver.vocabulary import quantity_named
 
-__all__ = ["Link", "Plan", "composed", "find_plan", "in_one_line", "put_in", "reachable"]
+__all__ = [
+    "Link",
+    "Plan",
+    "composed",
+    "find_plan",
+    "in_one_line",
+    "put_in",
+    "reachable",
+    "worked_on",
+]
 
 LONGEST = 8  # quantities and constants that are still read at a glance
 
@@ -60,18 +69,12 @@ class Plan:
 
     def run(self, given: Mapping[str, float]) -> dict[str, float]:
         """Every quantity of the chain, in the system's own units, from the given values."""
-        known = dict(given)
-        for target, function in self.functions:
-            known[target] = function(known)
-        return known
+        return worked_on(dict(given), self.functions)
 
     def follow(self, known: Mapping[str, float], at: int, value: float) -> dict[str, float]:
         """The chain again when link number `at` gives `value` instead, and all after it follow."""
-        again = dict(known)
-        again[self.links[at].target] = value
-        for target, function in self.functions[at + 1 :]:
-            again[target] = function(again)
-        return again
+        again = {**known, self.links[at].target: value}
+        return worked_on(again, self.functions[at + 1 :])
 
     def only_renames(self, at: int) -> bool:
         """Whether a link changes nothing but the name: motor kW is meter kW in metric."""
@@ -79,6 +82,15 @@ class Plan:
         factors = children(expr) if isinstance(expr, Product) else (expr,)
         kept = [factor for factor in factors if not is_one(factor, self.units)]
         return len(kept) == 1 and isinstance(kept[0], Known)
+
+
+def worked_on(
+    known: dict[str, float], functions: Iterable[tuple[str, Compute]]
+) -> dict[str, float]:
+    """What is known, with what each function gives of all before it put in."""
+    for target, function in functions:
+        known[target] = function(known)
+    return known
 
 
 def reachable(

@@ -10,7 +10,7 @@ from solver.algebra.tree import Compute, compiled, walk
 from solver.vocabulary import quantity_named, spoken
 
 from .changes import IS
-from .plan import Link, Plan, composed
+from .plan import Link, Plan, composed, worked_on
 from .steps import reason
 from .variants import Variant, variants
 
@@ -66,13 +66,7 @@ def worked_again(plan: Plan, instead: Mapping[int, Compute]) -> Answer:
         if at >= first
     ]
 
-    def answer(known: Mapping[str, float]) -> float:
-        again = dict(known)
-        for target, function in functions:
-            again[target] = function(again)
-        return again[plan.asked]
-
-    return answer
+    return lambda known: worked_on(dict(known), functions)[plan.asked]
 
 
 def changed(plan: Plan, name: str, instead: Mapping[int, Expr], did: str, why: str) -> CommonSlip:
