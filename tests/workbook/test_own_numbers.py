@@ -381,6 +381,14 @@ def test_the_contents_link_every_chapter_beside_the_opening_page():
     assert [chapter.file for chapter in chapters()] == re.findall(r'href="([^"]*)"', html)
 
 
+def test_the_opening_page_loads_neither_the_solver_nor_controls(root):
+    code = (
+        "import sys; from workbook import page; page.contents(); page.cautions('rotating');"
+        "sys.exit('solver' in sys.modules or 'ipywidgets' in sys.modules)"
+    )
+    assert 0 == subprocess.run([sys.executable, "-c", code], cwd=root).returncode
+
+
 def test_a_figure_is_drawn_only_when_it_is_asked_for(root):
     code = (
         "import sys; from workbook import page; page.practice('horsepower');"

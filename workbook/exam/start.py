@@ -12,10 +12,19 @@ from solver import SolverError
 from solver.sets.paper import ANY_LEVEL, CHAPTERS, LONGEST, MOST, SEEDS, Paper, checked, read_paper
 from solver.topics.catalogue import CATALOGUE
 from solver.units.show import counted
-from workbook.ui.controls import UNIT_CHOICES, Panel, button, chooser, classed, row, say, show
+from workbook.ui.controls import (
+    UNIT_CHOICES,
+    ChapterTicks,
+    Panel,
+    button,
+    chooser,
+    classed,
+    row,
+    say,
+    show,
+)
 from workbook.ui.entry import Entry, Gate, whole_number
 from workbook.ui.markup import joined, tag
-from workbook.ui.ticks import ChapterTicks
 
 from .clock import duration
 from .lines import sittings

@@ -7,6 +7,7 @@ from ipywidgets import HTML, VBox, Widget
 
 from workbook.ui.controls import (
     UNIT_CHOICES,
+    ChapterTicks,
     chooser,
     classed,
     group_of_ticks,
@@ -14,7 +15,6 @@ from workbook.ui.controls import (
     tick,
 )
 from workbook.ui.markup import Markup, joined, tag
-from workbook.ui.ticks import ChapterTicks
 
 from .card import Card
 from .guided import Guided

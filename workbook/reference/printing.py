@@ -7,9 +7,8 @@ from ipywidgets import HTML, Box, VBox
 
 from solver import SolverError
 from solver.render.html import formula_text
-from workbook.ui.controls import Panel, button, classed, say
+from workbook.ui.controls import ChapterTicks, Panel, button, classed, say
 from workbook.ui.saving import link
-from workbook.ui.ticks import ChapterTicks
 
 from .entry import folded
 from .formulas import by_chapter

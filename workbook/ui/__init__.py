@@ -1,1 +1,13 @@
-"""Below every feature, knowing none: controls, entry, pieces of pages, sayings, the list of pages."""
+"""Below every feature, knowing none: what all of them show and use.
+
+markup.py        HTML built from calls, always escaped
+pieces.py        what is said of a state, a table, names, the look, in no widgets
+controls.py      panels, buttons, lists and boxes to choose from; the one way to show and hide
+entry.py         boxes for text, sent by Enter or a button; a whole number typed
+pages.py         the pages that ship; contents.py, what chapters are called; chapter.py, what is in one
+cautions.py      what to mind before going near a machine
+saving.py        a link that saves a file; a file that is there only when whole
+spreadsheet.py   the one writer of CSV; a decimal comma told
+printing.py      PDFs by typst, and what printed pages share
+static_site.py   what runs in a reader's browser alone
+"""

@@ -4,8 +4,6 @@ from collections.abc import Iterable
 from pathlib import Path
 from urllib.parse import quote
 
-from solver.units.show import capital
-
 from .markup import Child, Markup, joined, tag
 from .pages import CHAPTERS, chapters, sets_of_work, titles
 from .pieces import Shown
@@ -15,7 +13,7 @@ __all__ = ["in_words", "list_of_chapters", "titled"]
 
 def in_words(chapter: str) -> str:
     """What a chapter without a page is called."""
-    return capital(chapter.replace("_", " "))
+    return chapter.replace("_", " ").capitalize()
 
 
 def titled(chapters: Iterable[str]) -> dict[str, str]:

@@ -11,6 +11,7 @@ from typing import Any, TypeVar
 
 from ipywidgets import HTML, Box, Button, Checkbox, Dropdown, Layout, VBox, Widget
 
+from .contents import titled
 from .markup import Markup, tag
 from .pieces import css, heard, say
 
@@ -19,6 +20,7 @@ __all__ = [
     "LABELLED",
     "PAUSE",
     "UNIT_CHOICES",
+    "ChapterTicks",
     "Chooser",
     "Panel",
     "Tick",
@@ -186,3 +188,32 @@ class Panel(VBox):
 
 def _start_line() -> Markup:
     return tag("p", tag("small", START), style="color: var(--jp-ui-font-color1, #444)")
+
+
+class ChapterTicks:
+    """A box for each chapter, and buttons for all of them; `changed` hears once of each change."""
+
+    def __init__(
+        self,
+        panel: Panel,
+        names: Iterable[str],
+        ticked: Iterable[str],
+        changed: Callable[[], None] = lambda: None,
+    ):
+        self._changed = changed
+        on, heard = set(ticked), panel.safely(lambda _: changed())
+        self.boxes = {name: tick(label, name in on, heard) for name, label in titled(names).items()}
+        self.all = button("Check every chapter", panel.once(lambda: self._tick_all(True)))
+        self.none = button("Uncheck every chapter", panel.once(lambda: self._tick_all(False)))
+        chapters = group_of_ticks("Chapters", self.boxes)
+        self.box = VBox([chapters, row("w2w-buttons", self.all, self.none)])
+
+    @property
+    def chosen(self) -> tuple[str, ...]:
+        """The chapters that are checked."""
+        return tuple(name for name, box in self.boxes.items() if box.value)
+
+    def _tick_all(self, on: bool) -> None:
+        for box in self.boxes.values():
+            box.put(on)
+        self._changed()

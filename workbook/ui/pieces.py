@@ -6,11 +6,12 @@ A panel shows them in a widget, a report or a printed page as they are.
 from collections.abc import Iterable, Sequence
 from functools import cache
 from pathlib import Path
-
-from solver.units.quantity import Quantity
-from solver.units.show import unit_in_words
+from typing import TYPE_CHECKING
 
 from .markup import Child, Markup, joined, tag
+
+if TYPE_CHECKING:
+    from solver.units.quantity import Quantity
 
 __all__ = [
     "STATES",
@@ -94,11 +95,13 @@ def table(
     )
 
 
-def asked_for(quantity: Quantity, units: str, between: str = ", in ") -> str:
+def asked_for(quantity: "Quantity", units: str, between: str = ", in ") -> str:
     """What a quantity is called where a reader is asked for it: "brake horsepower (BHP), in hp".
 
     The unit is said once: "slip in rpm", and "input power, in kW" without "(kW)".
     """
+    from solver.units.show import unit_in_words  # the opening page does without the solver
+
     unit = quantity.unit(units)
     name = quantity.label(units) if quantity.short(units) == unit else quantity.spoken(units)
     return name if quantity.says_unit(units) else f"{name}{between}{unit_in_words(unit)}"

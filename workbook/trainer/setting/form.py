@@ -12,9 +12,17 @@ from solver import FAMILIES
 from solver.sets.paper import ANY_LEVEL, CHAPTERS
 from solver.sets.work_set import MOST, TOP
 from workbook.ui.contents import titled
-from workbook.ui.controls import AUTO, LABELLED, UNIT_CHOICES, Panel, chooser, classed, tick
+from workbook.ui.controls import (
+    AUTO,
+    LABELLED,
+    UNIT_CHOICES,
+    ChapterTicks,
+    Panel,
+    chooser,
+    classed,
+    tick,
+)
 from workbook.ui.entry import Entry, Gate
-from workbook.ui.ticks import ChapterTicks
 
 from .draft import Draft
 
