@@ -74,7 +74,7 @@ def progress():
     from solver import FAMILIES
 
     from .practice import own_log
-    from .study.panel import ProgressPanel
+    from .study.progress_panel import ProgressPanel
 
     return ProgressPanel(FAMILIES, own_log())
 

@@ -18,7 +18,7 @@ import pytest
 from solver import FAMILIES, draw
 from workbook.log import Attempt, Log, line_of
 from workbook.study import Study
-from workbook.study.panel import ProgressPanel
+from workbook.study.progress_panel import ProgressPanel
 
 from .learners import at_random, by_schedule, in_turn, needed, problems_to_mastery
 

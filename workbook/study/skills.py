@@ -1,23 +1,46 @@
-"""What the log says of each skill. A skill is one kind of problem: a family.
+"""What the log says of each skill, and when it is due. A skill is one kind of problem: a family.
 
 Only the first answer to a problem says what somebody can do unaided, so that is what counts here;
 later tries at it are kept in the log, and the mistakes in them are counted.
+
+When a skill is due is said by a kept library of spaced review, FSRS, fed from the log. It takes one
+of four ratings at each review and says how likely the skill is still to be there on any day, and
+when it should come back. Its parameters are its own published defaults.
 """
 
 from collections import Counter
 from collections.abc import Iterable, Sequence
-from datetime import UTC, datetime
+from datetime import UTC, datetime, timedelta
+from functools import cache
 from typing import NamedTuple
+
+from fsrs import Card, Rating, Scheduler
 
 from workbook.log import SHOWN, Attempt
 
-__all__ = ["LATELY", "Recurring", "Skill", "firsts", "is_first", "level_of", "moment", "skill_of"]
+__all__ = [
+    "LATELY",
+    "Recurring",
+    "Skill",
+    "chance_now",
+    "due",
+    "firsts",
+    "is_first",
+    "level_of",
+    "moment",
+    "rating",
+    "reviewed",
+    "skill_of",
+]
 
 LATELY = 10  # problems of a skill that its present state is told from
 KEPT = 40  # problems of a skill that decide when it is due; older ones no longer change that
 TWICE = 2  # a mistake made so often lately is one that recurs
 CLEARED = 2  # problems right without help after which it no longer does
 STEP = 2  # problems in a row that move the level up, or down
+WANTED = 0.9  # how likely a skill should still be there when it comes back; see tests/benchmarks
+SOON = timedelta(minutes=10)  # after which a skill that went wrong comes back, the same evening
+LONGEST = 21  # days; so 175 kinds come back at the pace of twenty minutes an evening
 
 
 class Recurring(NamedTuple):
@@ -128,3 +151,42 @@ def level_of(made: Iterable[Attempt], levels: int) -> int:
         if abs(run) == STEP:
             level, run = min(max(level + step, 1), levels), 0
     return level
+
+
+@cache
+def _scheduler() -> Scheduler:
+    return Scheduler(
+        desired_retention=WANTED,
+        learning_steps=(SOON,),
+        relearning_steps=(SOON,),
+        maximum_interval=LONGEST,
+        enable_fuzzing=False,  # the same log says the same on every machine
+    )
+
+
+def rating(attempt: Attempt) -> Rating:
+    """How well a first answer went, in the four grades of the library."""
+    if attempt.unaided:
+        return Rating.Good
+    if attempt.status in ("right", "close"):
+        return Rating.Hard
+    return Rating.Again
+
+
+def reviewed(made: Iterable[Attempt]) -> Card | None:
+    """What the library makes of the first answers to a skill's problems; None without any."""
+    card = None
+    for attempt in made:
+        when = moment(attempt)
+        card, _ = _scheduler().review_card(card or Card(card_id=0, due=when), rating(attempt), when)
+    return card
+
+
+def chance_now(card: Card, now: datetime) -> float:
+    """How likely the skill is still there at `now`, a time with its zone: from 0 to 1."""
+    return _scheduler().get_card_retrievability(card, now)
+
+
+def due(card: Card, now: datetime) -> bool:
+    """Whether the skill should come back by now."""
+    return card.due <= now

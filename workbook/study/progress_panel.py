@@ -1,24 +1,24 @@
-"""The progress page: how the study stands, in words, pictures and tables, and what to practise."""
+"""The progress page: how the study stands, in words, pictures and tables, and what to practice."""
 
 import contextlib
 from collections.abc import Callable, Sequence
 from datetime import datetime
 from functools import partial
-from html import escape
 
-from ipywidgets import HTML, Box, Button, VBox
+from ipywidgets import HTML, Button, VBox
 
 from solver import Family
 from workbook.figures import LOOK, Beside, View, table_html
 from workbook.log import Log, NotKept, NotRead
 from workbook.practice import Card, Focused, keep, units_of
 from workbook.ui.contents import in_words
-from workbook.ui.controls import Panel, button, chooser, classed, say
+from workbook.ui.controls import Panel, button, chooser, classed, row, say
+from workbook.ui.markup import tag
 from workbook.ui.pages import titles
 
-from . import Study, words
-from .facts import Flaw, kinds, progress
-from .pictures import chapters_picture, days_picture
+from . import progress_shown as words
+from .progress import Flaw, kinds, progress
+from .study import Study
 
 __all__ = ["ProgressPanel"]
 
@@ -36,7 +36,7 @@ class ProgressPanel(Panel):
     It changes only when asked to, so that nothing moves while somebody works at a problem.
     """
 
-    def __init__(self, families: Sequence[Family], log: Log, now=_now):
+    def __init__(self, families: Sequence[Family], log: Log, now: Callable[[], datetime] = _now):
         super().__init__("w2w-progress")
         self.kept, self.now, self.study = log, now, Study()
         self.names = _names(families)
@@ -44,7 +44,7 @@ class ProgressPanel(Panel):
         self.families = sorted(families, key=lambda family: order.index(family.chapter))
         self._make_parts()
         self.put(
-            HTML(LOOK), self.top, _row(self.again), self.said, self.ready,
+            HTML(LOOK), self.top, row("w2w-buttons", self.again), self.said, self.ready,
             _heading("The chapters"), self.chapters.box, self.chapter, self.kinds,
             _heading("Mistakes you keep making"), self.flaws,
             _heading("What comes back today"), self.due, self.practising, self.coming,
@@ -83,8 +83,8 @@ class ProgressPanel(Panel):
         self.told = progress(self.families, self.study, now)
         self.top.value = words.summary(self.told, self.kept)
         self.ready.value = words.ready(self.told)
-        self.chapters.show(*chapters_picture(self.told, self.names))
-        self.days.show(*days_picture(self.told, now.date()))
+        self.chapters.show(*words.chapters_picture(self.told, self.names))
+        self.days.show(*words.days_picture(self.told, now.date()))
         self.coming.value = words.coming(self.told, now.date())
         self._show_kinds(self.chapter.value)
         self._show_flaws()
@@ -97,17 +97,17 @@ class ProgressPanel(Panel):
 
     def _show_flaws(self) -> None:
         rows = [self._flaw(flaw) for flaw in self.told.flaws[:MOST]]
-        self.flaws.children = rows or [HTML(f"<p>{words.NO_FLAWS}</p>")]
+        self.flaws.children = rows or [HTML(tag("p", words.NO_FLAWS))]
 
     def _flaw(self, flaw: Flaw) -> VBox:
         said, mistake = HTML(words.flaw(flaw)), flaw.recurring.mistake
         focus = partial(Focused, flaw.family, flaw.level, self.units, mistake, keep)
-        return VBox([said, _row(self._practise("Practice exactly this", focus))])
+        return VBox([said, row("w2w-buttons", self._practise("Practice exactly this", focus))])
 
     def _show_due(self) -> None:
         offered = self.told.due_now[:MOST]
         buttons = [self._practise(f"Practice: {f.title}", self._focus(f)) for f in offered]
-        self.due.children = [HTML(words.due(self.told, MOST)), _row(*buttons)]
+        self.due.children = [HTML(words.due(self.told, MOST)), row("w2w-buttons", *buttons)]
 
     def _focus(self, family: Family) -> Callable[[], Focused]:
         return partial(Focused, family, self.study.level(family), self.units, on_try=keep)
@@ -132,9 +132,5 @@ def _names(families: Sequence[Family]) -> dict[str, str]:
     return paged | {chapter: in_words(chapter) for chapter in ours if chapter not in named}
 
 
-def _row(*buttons: Button) -> Box:
-    return classed(Box(buttons), "w2w-buttons")
-
-
 def _heading(text: str) -> HTML:
-    return HTML(f"<h3>{escape(text)}</h3>")
+    return HTML(tag("h3", text))

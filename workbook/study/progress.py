@@ -1,4 +1,4 @@
-"""What a progress page says, as plain data: chapters, kinds, mistakes, what is due, days of work."""
+"""How a study stands, as plain data: chapters, kinds, mistakes, what is due, days of work."""
 
 from bisect import bisect_left
 from collections import Counter
@@ -8,7 +8,8 @@ from typing import NamedTuple
 
 from solver import BadCode, Family, case_from_code
 
-from . import Recurring, Study, chance_now, due
+from .skills import Recurring, chance_now, due
+from .study import Study
 
 __all__ = ["AHEAD", "Chapter", "Flaw", "Kind", "Progress", "days_of", "kinds", "progress"]
 
