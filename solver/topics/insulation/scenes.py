@@ -1,12 +1,13 @@
 """What the problems share: windings under test, and the words on who tests and how safely.
 
-The scenes draw megohms, temperatures and ohms that a motor could show, in those units. Ranges are common practice, no source. Ratings are those of US and IEC supplies.
+The scenes draw megohms, ohms, volts and °C that a motor could show, the same in both systems. Ranges
+are common practice, no source. Ratings are those of US and IEC supplies.
 """
 
 from solver.engine.draw import Draw
 from solver.engine.family import Scene
 from solver.topics.chapter import Chapter
-from solver.topics.drawn.readings import by, noted, offsets
+from solver.topics.drawn.readings import Range, by, noted, offsets
 from solver.topics.formulas import INSULATION, NAMEPLATE
 
 __all__ = [
@@ -42,7 +43,6 @@ RATED = {
 }
 TENS = (10, 20, 30, 50, 60)
 COOL, WARM = (6, 33), (47, 66)
-Range = tuple[float, float]
 LIKELY: tuple[Range, ...] = ((8, 40), (40, 300), (300, 1500))
 
 

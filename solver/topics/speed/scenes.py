@@ -12,7 +12,8 @@ from solver.topics.constants import HOURLY_VOLUME
 from solver.topics.drawn.pumps import larger_pump, pump
 from solver.topics.drawn.readings import by, noted, round_flow
 from solver.topics.formulas import COST, HEAD, POWER, SPEED_AND_IMPELLER, WET_WELL
-from solver.topics.speed.curves import crossing, pump_curve, system_curve
+
+from .curves import crossing, pump_curve, system_curve
 
 __all__ = [
     "BEST",
