@@ -1,12 +1,13 @@
 """Reading a file of many pumps on the page: choose it, then a pump and a day of it."""
 
 from collections.abc import Callable, Sequence
+from typing import Any
 
 from ipywidgets import HTML, Box, FileUpload, VBox
 
 from solver import SolverError
 from solver.units.show import counted
-from workbook.ui.controls import AUTO, Panel, button, chooser, classed, say
+from workbook.ui.controls import AUTO, Chooser, Panel, button, chooser, classed, say, show
 from workbook.ui.markup import Markup, joined, tag
 
 from .demo import FAULTS, TASK, Hidden, demo_csv
@@ -34,7 +35,7 @@ class Files:
     def __init__(self, panel: Panel, units: Callable[[], str], show: Show):
         self.panel, self.units, self._show = panel, units, show
         self.fleet: Fleet | None = None
-        self._data, self._name, self._setting = b"", "", False
+        self._data, self._name = b"", ""
         self.upload = FileUpload(accept=".csv,.txt,text/csv", description="Choose a CSV file")
         self.upload.layout = AUTO
         classed(self.upload, "w2w-button").observe(panel.safely(self._uploaded), "value")
@@ -60,8 +61,8 @@ class Files:
         ]
 
     def _display(self) -> None:
-        self.choosers.layout.display = "" if self.fleet else "none"
-        self.hunt.layout.display = "" if self.fleet and self._name == EXAMPLE else "none"
+        show(self.choosers, self.fleet)
+        show(self.hunt, self.fleet and self._name == EXAMPLE)
 
     def _uploaded(self, _) -> None:
         if self.upload.value:
@@ -96,22 +97,17 @@ class Files:
         self._display()
         self._choose_day()
 
-    def _set(self, box, options: list, value) -> None:
-        """Other options in a list, without that counting as a choice."""
-        self._setting = True
-        try:
-            box.options = options
-            box.value = value if value in [key for _, key in options] else options[0][1]
-        finally:
-            self._setting = False
+    def _set(self, box: Chooser, options: list[tuple[str, Any]], value: object) -> None:
+        """Other options in a list, without that counting as a choice; the first where `value` is none."""
+        box.put(value if value in [key for _, key in options] else options[0][1], options)
 
     def _choose_pump(self, _=None) -> None:
-        if self.fleet and not self._setting:
+        if self.fleet:
             self._set(self.day, self.fleet.days(self.pump.value), None)
             self._choose_day()
 
     def _choose_day(self, _=None) -> None:
-        if self.fleet and not self._setting:
+        if self.fleet:
             key = self.pump.value
             self._show(self.fleet.day(key, self.day.value), self.fleet.years(key))
 

@@ -12,7 +12,7 @@ from solver import Unreadable
 from solver.own.record import FIELDS, GROUPS, Fault, Field
 from solver.units.reading import Reading, read
 from solver.units.show import capital
-from workbook.ui.controls import AUTO, LABELLED, Panel, button, classed
+from workbook.ui.controls import AUTO, LABELLED, Panel, button, classed, show
 from workbook.ui.entry import Entry, Gate
 from workbook.ui.markup import Markup, tag
 
@@ -47,7 +47,7 @@ class Group:
         self.button = button("", form.panel.once(lambda: self.show(not self.open)))
         classed(self.button, "w2w-fold")
         self.body = classed(Box(), "w2w-grid", "w2w-readings")
-        self.body.layout.display = "none"
+        show(self.body, False)
         self.box = classed(VBox([self.button, self.body]), "w2w-group")
         self.count()
 
@@ -56,7 +56,7 @@ class Group:
         if opened and not self.body.children:
             self.body.children = [self.form.made(field) for field in self.fields]
         self.open = opened
-        self.body.layout.display = "" if opened else "none"
+        show(self.body, opened)
         self.count()
 
     def count(self, _=None) -> None:
@@ -115,7 +115,7 @@ class Form:
             )
         for name, place in self.faults.items():
             place.value = told.get(name, "")
-            place.layout.display = "" if place.value else "none"
+            show(place, place.value)
         for field in FIELDS:
             if field.name in told and not self.groups[field.group].open:
                 self.groups[field.group].show()

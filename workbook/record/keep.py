@@ -6,7 +6,7 @@ from ipywidgets import HTML, Box, VBox
 
 from solver import SolverError
 from solver.own.record import Examined
-from workbook.ui.controls import Panel, button, classed, say
+from workbook.ui.controls import Panel, button, classed, say, show
 from workbook.ui.markup import Markup, joined, tag
 from workbook.ui.saving import link
 
@@ -24,7 +24,7 @@ class Keep:
         self.links, self.pdf = HTML(), HTML()
         self.make = button("Make a PDF to print", panel.once(self._make))
         self.box = VBox([self.links, classed(Box([self.make]), "w2w-buttons"), self.pdf])
-        self.box.layout.display = "none"
+        show(self.box, False)
         self._days: Sequence[Pump] = ()
 
     def show(self, pump: Pump, examined: Examined, years: Sequence[Pump] = ()) -> None:
@@ -33,7 +33,7 @@ class Keep:
         before = [one for one in years if when(one.record) < when(pump.record)]
         self._days = [*before, pump]
         self.links.value, self.pdf.value = saves_html(pump, examined), ""
-        self.box.layout.display = ""
+        show(self.box)
 
     def _make(self) -> None:
         self.pdf.value = say("note", "The PDF is being made.")

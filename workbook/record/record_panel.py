@@ -6,7 +6,7 @@ from time import monotonic
 from ipywidgets import HTML, Box
 
 from solver.own.record import Examined, Fault, Record, examine, field_named, read_entries
-from workbook.ui.controls import UNIT_CHOICES, Panel, button, chooser, classed, say
+from workbook.ui.controls import UNIT_CHOICES, Panel, button, chooser, classed, say, show
 from workbook.ui.entry import Gate
 from workbook.ui.markup import joined, tag
 
@@ -116,7 +116,7 @@ class RecordPanel(Panel):
         self.units_said.value = say("note", f"{numbers} in the unit beside the box now.")
 
     def _offer_take_away(self, wanted: bool) -> None:
-        self.take_away.layout.display = "" if wanted else "none"
+        show(self.take_away, wanted)
 
 
 def _outcome(examined: Examined, faults: Sequence[Fault]) -> str:

@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from ipywidgets import HTML, Box, HTMLMath, VBox
 
 from solver.units.show import counted
-from workbook.ui.controls import UNIT_CHOICES, Panel, button, chooser, classed, say
+from workbook.ui.controls import UNIT_CHOICES, Panel, button, chooser, classed, say, show
 from workbook.ui.entry import Entry as Asked
 
 from .entry import Entry, Part, plain
@@ -48,14 +48,14 @@ class Fold:
     ) -> None:
         """Have these entries, each `unfolded` or under its own head."""
         self.entries, self.found, self.unfolded = entries, found, unfolded
-        self.box.layout.display = "" if entries else "none"
+        show(self.box, entries)
         self.show(opened)
 
     def show(self, opened: bool) -> None:
         """Open or close it."""
         self.open = opened
         self.body.value = self.part.html(self.entries, self.unfolded) if opened else ""
-        self.body.layout.display = "" if opened else "none"
+        show(self.body, opened)
         does, found = "Hide" if opened else "Show", " found" * self.found
         count = counted(len(self.entries), self.part.noun)
         self.button.description = f"{does} {self.part.title}: {count}{found}"

@@ -60,7 +60,7 @@ def row(look: str, *parts: Widget) -> Box:
     return classed(Box(parts), look)
 
 
-def show(part: Widget, shown: bool = True) -> None:
+def show(part: Widget, shown: object = True) -> None:
     """Show a part of a panel, or take it out of sight; the one way to do so."""
     part.layout.display = "" if shown else "none"
 
@@ -104,7 +104,7 @@ class Tick(_Chosen, Checkbox):
 
 def chooser(
     label: str,
-    options: Iterable[tuple[str, Any]],
+    options: Iterable[tuple[str, Any] | str],
     action: Callable[[Any], object] = lambda _: None,
     value: object = None,
 ) -> Chooser:
