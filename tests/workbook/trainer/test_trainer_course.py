@@ -1,8 +1,10 @@
 """A course folder, its people, and the commands that make and use it."""
 
 import argparse
+import re
 import subprocess
 import sys
+from pkgutil import resolve_name
 
 import pytest
 
@@ -13,6 +15,7 @@ from workbook.trainer import nbgrader_commands, steps
 from workbook.trainer.command import mark_options
 from workbook.trainer.course import (
     CONFIG,
+    SETTINGS,
     CourseFault,
     Person,
     course_at,
@@ -218,3 +221,21 @@ def test_a_set_is_made_of_the_chapters_that_are_typed(course):
     )
     with pytest.raises(SolverError, match=r"There is no chapter “haed”. Did you mean “head”"):
         steps._chosen(course, argparse.Namespace(**{**vars(options), "chapters": "haed"}))
+
+
+# A course's settings stay as version 0.1.0 wrote them, whatever becomes of our own modules.
+WRITTEN_SINCE_THE_FIRST = {
+    "workbook.trainer.only_grade_cells.TrainersNotebook",
+    "workbook.trainer.only_grade_cells.MarkGradeCells",
+    "workbook.trainer.only_grade_cells.OnlyMarks",
+    "workbook.trainer.gradebook.saving.SaveMarks",
+    "workbook.trainer.gradebook.saving.SaveDue",
+    "workbook.trainer.gradebook.saving.LateShare",
+}
+
+
+def test_every_class_that_a_course_of_any_version_names_is_where_it_says():
+    pytest.importorskip("nbgrader")
+    named = set(re.findall(r'"(workbook\.[\w.]+)"', SETTINGS))
+    for path in named | WRITTEN_SINCE_THE_FIRST:
+        assert isinstance(resolve_name(path), type), path

@@ -135,6 +135,25 @@ def test_a_mistake_named_since_the_first_version_is_told_and_earns_nothing_in_it
     assert later.why in found.says
 
 
+def test_a_mistake_that_the_sheet_calls_wrong_had_no_name_yet_and_needs_nobody():
+    given = line(WEEK, ANA, N, mistaken, status="wrong", mistake="")
+    found = question(given)
+    assert ("mistake", 5.0, "", False) == (
+        found.status,
+        found.points,
+        found.reason,
+        found.needs_person,
+    )
+
+
+def test_where_mistakes_have_their_own_shares_one_that_the_sheet_calls_wrong_is_looked_at():
+    case = cases_for(WEEK.work, ANA)[N - 1]
+    work = assigned(credit=f'[credit.by_mistake]\n"{case.mistakes[0].id}" = 0.2')
+    found = question(line(work, ANA, N, mistaken, status="wrong", mistake=""), work=work)
+    said = f"The sheet calls “{mistaken(case)}” wrong; it is a known mistake."
+    assert (2.0, said, True) == (found.points, found.reason, found.needs_person)
+
+
 def test_a_mistake_has_the_share_that_the_file_gives_it():
     slip = cases_for(WEEK.work, ANA)[N - 1].mistakes[0].id
     work = assigned(credit=f'[credit.by_mistake]\n"{slip}" = 0.2')

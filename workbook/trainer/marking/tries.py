@@ -136,7 +136,7 @@ def _tries(
         if line.status == SHOWN:
             break
         verdict = _graded(assigned, case, line.typed)
-        if line.status not in _may_be_called(verdict):
+        if line.status not in _may_be_called(assigned, verdict):
             odd.append(_edited(line, verdict))
         if not verdict.counts:
             unread.append(_tried(assigned, line.typed, verdict, len(tries)))
@@ -161,9 +161,15 @@ def _graded(assigned: Assigned, case: Case, typed: str) -> Verdict:
     return verdict if verdict.mistake in known else verdict._replace(status=WRONG)
 
 
-def _may_be_called(verdict: Verdict) -> tuple[str, ...]:
-    """What a sheet may say of an answer: the version it was answered in may name more, or less."""
-    return (WRONG, MISTAKE) if verdict.mistake and verdict.status == WRONG else (verdict.status,)
+def _may_be_called(assigned: Assigned, verdict: Verdict) -> tuple[str, ...]:
+    """What a sheet may say of an answer: the version it was answered in may name more, or less.
+
+    What it says earns nothing by itself. But a mistake with a share of its own is worth what its
+    name is, so there somebody looks at one that had no name when it was made.
+    """
+    wrong = verdict.status == WRONG and verdict.mistake
+    mistake = verdict.status == MISTAKE and not assigned.credit.by_mistake
+    return (WRONG, MISTAKE) if wrong or mistake else (verdict.status,)
 
 
 def _tried(assigned: Assigned, typed: str, verdict: Verdict, number: int) -> _Try:

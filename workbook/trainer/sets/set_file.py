@@ -224,6 +224,7 @@ def _text(text: str) -> str:
 def _plant_lines(plant: Plant) -> list[str]:
     table = table_of(plant)
     pumps = table.pop("pumps")
+    assert isinstance(pumps, list)
     lines = ["\n[plant]", *_lines(table)]
     for pump in pumps:
         lines += ["\n[[plant.pumps]]", *_lines(pump)]
