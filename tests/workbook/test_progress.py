@@ -302,9 +302,8 @@ def test_what_could_not_be_saved_is_said_and_saved_by_looking_again(show, log):
     with pytest.raises(NotKept, match="The disk is full"):
         log.keep(one())
     panel.again.click()
-    assert (
-        "1 answer couldn't be saved yet. It is kept and saved with your next one."
-        in text(panel.top.value)
+    assert "1 answer couldn't be saved yet. It is kept and saved with your next one." in text(
+        panel.top.value
     )
     log.path.unlink()
     panel.again.click()

@@ -2,7 +2,6 @@
 
 import secrets
 from collections.abc import Callable
-from html import escape
 from time import monotonic
 from urllib.parse import urlencode, urlsplit
 
@@ -15,6 +14,7 @@ from workbook.ui import static_site
 from workbook.ui.contents import titled
 from workbook.ui.controls import UNIT_CHOICES, Panel, button, chooser, classed, say
 from workbook.ui.entry import Entry, Gate, Paste, whole_number
+from workbook.ui.markup import Markup, joined, tag
 
 from .own_group import WORD, OwnGroup
 from .posed import questions_of
@@ -73,7 +73,7 @@ class MakePanel(Panel):
         site = [] if static_site.link_to_page(PAGE) else [self.site.box]
         named = classed(Box([self.title.box, *site]), "w2w-grid")
         return [
-            HTML(f'<p class="w2w-about">{ABOUT}</p>'),
+            HTML(tag("p", ABOUT, cls="w2w-about")),
             classed(Box(drawn), "w2w-grid"),
             classed(Box([self.add]), "w2w-buttons"),
             classed(Box([self.codes.box]), "w2w-ask"),
@@ -136,17 +136,27 @@ class MakePanel(Panel):
         self.open_row.layout.display = "" if problems else "none"
         if not problems:
             return
-        items = "".join(f"<li>{escape(one.title)}</li>" for one in questions_of(problems))
-        label = f"Text of {problems.name}, to copy"
-        link = ""
-        if self.link:
-            says = "Or send this link, which opens the set in a browser"
-            link = f'<p>{says}:<br><a class="w2w-save" href="{escape(self.link)}" target="_blank" rel="noreferrer">{escape(self.link)}</a></p>'
-        self.made.value = (
-            f"<h3>{escape(problems.name)}</h3><p>{SEND}</p>"
-            f'<textarea class="w2w-copy" readonly rows="4" aria-label="{escape(label)}">'
-            f"{escape(problems.text)}</textarea>{link}<p>The problems, in order:</p><ol>{items}</ol>"
+        self.made.value = joined(
+            tag("h3", problems.name),
+            tag("p", SEND),
+            tag(
+                "textarea",
+                problems.text,
+                cls="w2w-copy",
+                readonly=True,
+                rows=4,
+                aria_label=f"Text of {problems.name}, to copy",
+            ),
+            self._sent_as_link(),
+            tag("p", "The problems, in order:"),
+            tag("ol", (tag("li", one.title) for one in questions_of(problems))),
         )
+
+    def _sent_as_link(self) -> Markup | None:
+        if not self.link:
+            return None
+        to = tag("a", self.link, cls="w2w-save", href=self.link, target="_blank", rel="noreferrer")
+        return tag("p", "Or send this link, which opens the set in a browser:", tag("br"), to)
 
     def _open(self) -> None:
         if self.problems is None:

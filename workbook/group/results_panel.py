@@ -1,7 +1,6 @@
 """The results of a group put together: files brought in, and what they say, with names or without."""
 
 from collections.abc import Callable
-from html import escape
 from time import monotonic
 from typing import Any
 
@@ -10,6 +9,7 @@ from ipywidgets import HTML, Box, FileUpload, VBox
 from solver.units.show import counted
 from workbook.figures import LOOK
 from workbook.ui.controls import AUTO, Panel, button, classed, say, tick
+from workbook.ui.markup import joined, tag
 from workbook.ui.saving import link
 
 from . import results_shown
@@ -55,13 +55,13 @@ class ResultsPanel(Panel):
 
     def _parts(self) -> list:
         self.shown = VBox([
-            HTML("<h3>What to go over together</h3>"), self.flaws,
-            HTML("<h3>How many got each one</h3>"), self.counts,
-            HTML("<h3>Question by question</h3><p>Open one to see who got what.</p>"), self.all,
+            HTML(tag("h3", "What to go over together")), self.flaws,
+            HTML(tag("h3", "How many got each one")), self.counts,
+            HTML(joined(tag("h3", "Question by question"), tag("p", "Open one to see who got what."))), self.all,
             classed(Box([self.save]), "w2w-buttons"), self.saved,
         ])  # fmt: skip
         return [
-            HTML(f'{LOOK}<p class="w2w-about">{ABOUT}</p>'),
+            HTML(joined(LOOK, tag("p", ABOUT, cls="w2w-about"))),
             classed(Box([self.upload, self.look, self.again]), "w2w-buttons"),
             classed(Box([self.mine, self.hidden]), "w2w-ticks"),
             classed(self.said, "w2w-told"), self.top, self.shown,
@@ -119,11 +119,11 @@ class ResultsPanel(Panel):
         self.shown.layout.display = "" if self.told else "none"
         self.saved.value = ""
         if not (self.told and self.problems):
-            self.top.value = f"<p>{NOTHING if self.problems else NO_SET}</p>"
+            self.top.value = tag("p", NOTHING if self.problems else NO_SET)
             return
         names = results_shown.names_for(self.told, self.problems, self.hidden.value)
-        self.top.value = (
-            f"<h3>{escape(self.problems.name)}</h3><p>{results_shown.summary(self.told)}</p>"
+        self.top.value = joined(
+            tag("h3", self.problems.name), tag("p", results_shown.summary(self.told))
         )
         self.flaws.value = flaws_html(self.told)
         self.counts.value = table_of_counts(self.told)
@@ -146,4 +146,4 @@ class ResultsPanel(Panel):
             results_shown.results_csv(self.told, names),
         )
         says = "It has no names in it." if hidden else "It has the names members typed."
-        self.saved.value = f'<p class="w2w-saves">{saves}</p><p>{says}</p>'
+        self.saved.value = joined(tag("p", saves, cls="w2w-saves"), tag("p", says))

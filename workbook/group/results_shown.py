@@ -3,12 +3,12 @@
 from collections import Counter
 from collections.abc import Mapping, Sequence
 from hashlib import sha256
-from html import escape
 from urllib.parse import quote
 
 from solver.units.show import counted
 from workbook.figures import View, table_html
 from workbook.ui.flaws import Flaw
+from workbook.ui.markup import Markup, joined, tag
 from workbook.ui.pages import chapters, titles
 from workbook.ui.pieces import listed
 from workbook.ui.spreadsheet import csv_of
@@ -149,56 +149,62 @@ def _row(name: str, question: Question, cell: Cell) -> list[object]:
     return [name, *asked, cell.state, cell.tries, cell.hints, state(cell), mistakes]
 
 
-def table_of_counts(told: GroupFacts) -> str:
+def table_of_counts(told: GroupFacts) -> Markup:
     """How many members stand how with each question."""
     view = table(told)
     return table_html(view, view.headline)
 
 
-def flaws_html(told: GroupFacts) -> str:
+def flaws_html(told: GroupFacts) -> Markup:
     """The mistakes most members made, the commonest first, each with what to read again."""
     if not told.flaws:
-        return f"<p>{NO_FLAWS}</p>"
-    items = "".join(_flaw(flaw, len(told.members)) for flaw in told.flaws[:MOST])
-    return f'<ol class="w2w-flaws">{items}</ol>'
+        return tag("p", NO_FLAWS)
+    items = (_flaw(flaw, len(told.members)) for flaw in told.flaws[:MOST])
+    return tag("ol", items, cls="w2w-flaws")
 
 
-def _flaw(flaw: Flaw, members: int) -> str:
+def _flaw(flaw: Flaw, members: int) -> Markup:
     what = f"{flaw.what[:1].upper()}{flaw.what[1:]}"
-    lines = "".join(f"<p>{escape(line)}</p>" for line in flaw_lines(flaw, members))
-    return f"<li><b>{escape(what)}</b>{lines}<p>Read again: {_chapter(flaw.chapter)}</p></li>"
+    lines = (tag("p", line) for line in flaw_lines(flaw, members))
+    return tag("li", tag("b", what), lines, tag("p", "Read again: ", _chapter(flaw.chapter)))
 
 
 def _chapter(name: str) -> str:
     title = titles().get(name, "")
     file = next((each.file for each in chapters() if each.title == title), "")
     if not file:
-        return escape(name)
-    return f'<a class="w2w-save" href="{quote(file)}" target="_blank">{escape(title)}</a>'
+        return name
+    return tag("a", title, cls="w2w-save", href=quote(file), target="_blank")
 
 
-def questions_html(told: GroupFacts, names: Mapping[str, str]) -> str:
+def questions_html(told: GroupFacts, names: Mapping[str, str]) -> Markup:
     """Every question to open: how each member stands with it, and their mistakes."""
-    return "".join(
+    return joined(
         _question(question, by_member(told, names, row))
         for question, row in zip(told.questions, told.cells, strict=True)
     )
 
 
-def _question(question: Question, standing: Mapping[str, Cell]) -> str:
+def _question(question: Question, standing: Mapping[str, Cell]) -> Markup:
     right = sum(cell.state in (AT_ONCE, LATER) for cell in standing.values())
-    items = "".join(_member(question, name, cell) for name, cell in standing.items())
-    return (
-        f'<details class="w2w-marked"><summary>Question {question.number}. '
-        f"{escape(question.title)}: <b>{right} of {len(standing)} right</b></summary>"
-        f'<ul class="w2w-flaws">{items}</ul></details>'
+    items = (_member(question, name, cell) for name, cell in standing.items())
+    got = tag("b", f"{right} of {len(standing)} right")
+    return tag(
+        "details",
+        tag("summary", f"Question {question.number}. {question.title}: ", got),
+        tag("ul", items, cls="w2w-flaws"),
+        cls="w2w-marked",
     )
 
 
-def _member(question: Question, name: str, cell: Cell) -> str:
+def _member(question: Question, name: str, cell: Cell) -> Markup:
     mark, look = LOOKS[cell.state]
-    lines = "".join(f"<p>{escape(line)}</p>" for line in mistakes_in(question, cell))
-    return (
-        f'<li class="w2w-member w2w-{look}"><b>{escape(name)}</b>: '
-        f'<span class="w2w-mark" aria-hidden="true">{mark}</span>{escape(state(cell))}{lines}</li>'
+    return tag(
+        "li",
+        tag("b", name),
+        ": ",
+        tag("span", mark, cls="w2w-mark", aria_hidden="true"),
+        state(cell),
+        (tag("p", line) for line in mistakes_in(question, cell)),
+        cls=f"w2w-member w2w-{look}",
     )

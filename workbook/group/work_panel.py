@@ -1,7 +1,6 @@
 """A set opened as a page of cards: all its questions in order, a name, and the result as a file."""
 
 from collections.abc import Callable
-from html import escape
 from time import monotonic
 
 from ipywidgets import HTML, Box, VBox
@@ -11,6 +10,7 @@ from solver.units.show import counted
 from workbook.practice import Try
 from workbook.ui.controls import Panel, button, classed, say
 from workbook.ui.entry import Entry, Gate, Paste
+from workbook.ui.markup import joined, tag
 from workbook.ui.pieces import listed
 from workbook.ui.saving import link
 
@@ -58,7 +58,7 @@ class WorkPanel(Panel):
         self.save = button("Save my result", save.click, first=True)
         self.keeping = HTML(say(""))
         self.working = VBox(self._parts())
-        about = HTML(f'<p class="w2w-about">{ABOUT}</p>')
+        about = HTML(tag("p", ABOUT, cls="w2w-about"))
         ask = classed(Box([self.pasted.box, self.open]), "w2w-ask")
         self.put(about, ask, classed(self.said, "w2w-told"), self.working)
         own.parts["work"] = self
@@ -66,9 +66,9 @@ class WorkPanel(Panel):
 
     def _parts(self) -> list:
         name = classed(Box([self.name.box]), "w2w-ask")
-        about = [HTML(f'<p class="w2w-about">{text}</p>') for text in (ABOUT_NAME, ABOUT_RESULT)]
+        about = [HTML(tag("p", text, cls="w2w-about")) for text in (ABOUT_NAME, ABOUT_RESULT)]
         buttons = classed(Box([self.save]), "w2w-buttons")
-        result = [HTML("<h3>Your result</h3>"), self.stands, about[1], buttons, self.saved]
+        result = [HTML(tag("h3", "Your result")), self.stands, about[1], buttons, self.saved]
         return [
             self.head, name, about[0], self.named, self.faults, self.asked,
             classed(VBox([*result, self.keeping]), "w2w-wanted"),
@@ -114,10 +114,8 @@ class WorkPanel(Panel):
         questions, left = self.own.questions, self._unchecked()
         self._shown = problems
         many = counted(len(questions), "question")
-        self.head.value = (
-            f'<h3>{escape(problems.name)}</h3><p class="w2w-about">{many}. This set’s ID is '
-            f"{problems.mark}; everyone in the group has the same one.</p>"
-        )
+        about = f"{many}. This set’s ID is {problems.mark}; everyone in the group has the same one."
+        self.head.value = joined(tag("h3", problems.name), tag("p", about, cls="w2w-about"))
         faults = [f"Question {one.number}: {one.fault}" for one in questions if one.fault]
         self.faults.value = say("notice", *faults, "The others are below.") if faults else ""
         self.cards = {one.code: self._card(one.number, one.case) for one in questions if one.case}
@@ -152,7 +150,7 @@ class WorkPanel(Panel):
         else:
             said = f"You have answered {many - len(left)} of {counted(many, 'question')}."
             said += f" Not answered yet: {listed(left)}." if len(left) < many else ""
-        self.stands.value = f"<p>{said}</p>"
+        self.stands.value = tag("p", said)
 
     def _named(self, _) -> None:
         """A name counts as soon as it is typed: nobody should have to press a button for it."""
@@ -176,5 +174,5 @@ class WorkPanel(Panel):
             return
         name, data = result_file(problems, self.own.name, made)
         saves = link("Save the file of my result", name, KIND, data)
-        self.saved.value = f'<p class="w2w-saves">{saves}</p>'
+        self.saved.value = tag("p", saves, cls="w2w-saves")
         self.keeping.value = say("note", "Your result is ready. Click the link to save it.")

@@ -5,6 +5,7 @@ import base64
 import re
 import shutil
 from datetime import UTC, datetime
+from html import unescape
 
 import pytest
 
@@ -139,7 +140,7 @@ def test_the_class_is_shown_when_asked_for_and_names_go_and_come_at_a_tick(panel
     assert "12 sheets graded." in panel.said.value
     assert "operator-0013" in shown(panel)
     panel.save.click()
-    assert "They have people's ids in them" in panel.saves.value
+    assert "They have people's ids in them" in unescape(panel.saves.value)
     panel.hidden.value = True
     assert "operator" not in shown(panel)
     assert "" == panel.saves.value  # those had names

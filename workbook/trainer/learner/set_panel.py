@@ -1,8 +1,7 @@
 """Above the questions of a set: who works here and how the work stands. Below them: handing in."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from contextlib import suppress
-from html import escape
 from time import monotonic
 
 from ipywidgets import HTML, Box, VBox
@@ -12,6 +11,7 @@ from workbook.log import NotKept, NotRead
 from workbook.trainer.coming_in.packed import work_as_zip
 from workbook.ui.controls import PAUSE, Panel, button, classed, say
 from workbook.ui.entry import Entry
+from workbook.ui.markup import Markup, joined, tag
 from workbook.ui.saving import link
 
 from .own_set import SAY_WHO, OwnSet, standing
@@ -42,7 +42,7 @@ class SetTop(Panel):
         self.use = button("Use this name", self.name.gate.click, first=True)
         self.other = button("Use another name", self.once(self._ask_again))
         ask = classed(Box([self.name.box, self.use]), "w2w-ask")
-        self.asking = VBox([classed(HTML(f"<p>{self._about()}</p>"), "w2w-about"), ask])
+        self.asking = VBox([classed(HTML(tag("p", self._about())), "w2w-about"), ask])
         self.changing = classed(Box([self.other]), "w2w-buttons")
         self.put(self.head, self.asking, classed(self.said, "w2w-told"), self.stands, self.changing)
         own.parts["top"] = self
@@ -68,11 +68,11 @@ class SetTop(Panel):
         elif _begun(own):
             self.said.value = say("")
 
-    def _head(self) -> str:
+    def _head(self) -> Markup:
         if not (name := self.own.person.id):
-            return "<h3>Who you are</h3>"
-        tried = f"<p>{TRIED_OUT}</p>" if self.own.course_copy else ""
-        return f"<h3>Your work</h3><p>Name or number: <b>{escape(name)}</b></p>{tried}"
+            return tag("h3", "Who you are")
+        tried = tag("p", TRIED_OUT) if self.own.course_copy else None
+        return joined(tag("h3", "Your work"), tag("p", "Name or number: ", tag("b", name)), tried)
 
     def _begin(self, text: str) -> None:
         try:
@@ -108,9 +108,9 @@ class SetTop(Panel):
 
     def plain(self) -> dict[str, str]:
         """What a page that can show no widgets has in their place."""
-        shown = self.head.value + self.stands.value
+        shown = Markup(self.head.value + self.stands.value)
         asks = self.own.fault or ("" if self.own.person.id else f"{WHO}. {BY_HAND}")
-        return {**super().plain(), "text/html": f"{shown}<p>{escape(asks)}</p>"}
+        return {**super().plain(), "text/html": str(shown + tag("p", asks))}
 
 
 class HandIn(Panel):
@@ -133,9 +133,9 @@ class HandIn(Panel):
         how = ON_A_HUB if own.person.signed_in else BY_FILE
         _show(self.packing, ready and not own.course_copy)
         self.saved.value, self.said.value = "", say("")
-        self.stands.value = f"{_standing(own)}<p>{escape(how)}</p>" if ready else ""
+        self.stands.value = joined(_standing(own), tag("p", how)) if ready else ""
         if not ready:
-            self.stands.value = f'<p class="w2w-about">{escape(own.fault or SAY_WHO)}</p>'
+            self.stands.value = tag("p", own.fault or SAY_WHO, cls="w2w-about")
 
     def _pack(self) -> None:
         person, assigned = self.own.person.id, self.own.assigned
@@ -147,7 +147,7 @@ class HandIn(Panel):
             self.said.value = say("fault", str(fault))
             return
         name = f"{assigned.name}-{person}.zip"
-        self.saved.value = f"<p>{link('Save the file', name, 'application/zip', data)}</p>"
+        self.saved.value = tag("p", link("Save the file", name, "application/zip", data))
         missing = [f"It doesn't have {each}, because that isn't in the folder." for each in lacks]
         self.said.value = say("note", "The file is ready. Click the link to save it.", *missing)
 
@@ -166,9 +166,10 @@ def _begun(own: OwnSet) -> bool:
     return False
 
 
-def _standing(own: OwnSet) -> str:
+def _standing(own: OwnSet) -> Markup:
+    said: Sequence[str]
     try:
         said = standing(own)
     except NotRead as fault:
         said = [str(fault)]
-    return "".join(f"<p>{escape(sentence)}</p>" for sentence in said)
+    return joined(tag("p", sentence) for sentence in said)

@@ -1,13 +1,13 @@
 """A mark in words: for the gradebook as plain text, for the learner as a piece of a page."""
 
-from html import escape
 from typing import Protocol
 
 from solver import Case
 from solver.topics.catalogue import Refused
 from solver.units.show import exact, figures, with_unit
 from workbook.practice import after_state, chain_html, problem_html, worked_html
-from workbook.ui.pieces import STATES
+from workbook.ui.markup import Child, Markup, tag
+from workbook.ui.pieces import STATES, state_line
 
 from .tries import QuestionMark
 
@@ -21,7 +21,7 @@ WORDS = {
     "unreadable": "not read",
     "blank": "no answer",
 }
-NO_ANSWER = ("–", "close")  # its mark, and whose colour it has
+NO_ANSWER = ("–", "close")  # its mark, and whose color it has
 LOOK = "Your trainer will look at this."
 
 
@@ -46,32 +46,36 @@ def comment_of(mark: QuestionMark) -> str:
     return " ".join((_head(mark), *_said(mark)))
 
 
-def feedback_html(mark: QuestionMark) -> str:
+def feedback_html(mark: QuestionMark) -> Markup:
     """The question, what was answered and what it was, and the worked solution of these numbers.
 
     It is a piece for a page that has the workbook's look, and needs no program running.
     """
     if isinstance(mark.case, Refused):
-        said = " ".join((_head(mark), *_said(mark)))
-        return (
-            f'<section class="w2w-feedback" aria-label="Question {mark.number}">'
-            f"<p>{escape(said)}</p></section>"
-        )
+        return _section(mark, tag("p", comment_of(mark)))
     case, known = mark.case, mark.status in STATES
-    sign, colour = (STATES[mark.status][0], mark.status) if known else NO_ANSWER
-    said = "".join(f"<p>{escape(sentence)}</p>" for sentence in _said(mark))
-    answer = (
-        "" if mark.status == "right" else f"<p><b>The answer is {escape(_answer(case))}.</b></p>"
+    sign, color = (STATES[mark.status][0], mark.status) if known else NO_ANSWER
+    answer = tag("p", tag("b", f"The answer is {_answer(case)}."))
+    became = tag(
+        "div",
+        state_line(sign, _head(mark)),
+        (tag("p", sentence) for sentence in _said(mark)),
+        chain_html(case, mark.mistake),
+        None if mark.status == "right" else answer,
+        cls=f"w2w-say w2w-{color}",
     )
-    return (
-        f'<section class="w2w-feedback" aria-label="Question {mark.number}">'
-        f"{problem_html(case)}"
-        f'<div class="w2w-say w2w-{colour}">'
-        f'<p class="w2w-state"><span class="w2w-mark" aria-hidden="true">{sign}</span>'
-        f"{escape(_head(mark))}</p>{said}{chain_html(case, mark.mistake)}{answer}</div>"
-        f"<h4>The worked solution</h4>{worked_html(case)}"
-        f'<p class="w2w-about">Code of this problem: {escape(case.code)}</p></section>'
+    return _section(
+        mark,
+        problem_html(case),
+        became,
+        tag("h4", "The worked solution"),
+        worked_html(case),
+        tag("p", f"Code of this problem: {case.code}", cls="w2w-about"),
     )
+
+
+def _section(mark: QuestionMark, *parts: Child) -> Markup:
+    return tag("section", parts, cls="w2w-feedback", aria_label=f"Question {mark.number}")
 
 
 def _said(mark: QuestionMark) -> list[str]:

@@ -8,7 +8,6 @@ comment that somebody gave by hand stands as the gradebook has it.
 import json
 import os
 from collections.abc import Sequence
-from html import escape
 from itertools import islice
 from pathlib import Path
 
@@ -17,6 +16,7 @@ from workbook.trainer.coming_in.handed_in import SECRET, TIMESTAMP, Handed, plai
 from workbook.trainer.course import Course, CourseFault
 from workbook.trainer.gradebook.rules import grade_id, score_of
 from workbook.trainer.gradebook.tables import Entry, Graded, SetRows, entries_of, opened, set_rows
+from workbook.ui.markup import Child, Markup, joined, tag
 from workbook.ui.pieces import css
 
 from .bulk import AT_ONCE, marks_of, set_in
@@ -26,19 +26,13 @@ from .marked import Marked, QuestionMark
 
 __all__ = ["write_feedback"]
 
-PAGE = """<!DOCTYPE html>
-<html lang="en"><head><meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<title>{title}: {person}</title>{look}
-<style>
-body {{ margin: 1em auto; max-width: 54rem; }}
-.w2w-feedback {{ margin-top: 2em; padding-top: 1.5em; border-top: 2px solid var(--w2w-line); }}
-</style></head>
-<body><main class="w2w-panel"><h1>{title}</h1>
-<p>Graded for {person}: <b>{points} of {out_of} points</b>.</p>{notes}
-{questions}
-</main></body></html>
-"""
+LOOK = tag(
+    "style",
+    Markup("""
+body { margin: 1em auto; max-width: 54rem; }
+.w2w-feedback { margin-top: 2em; padding-top: 1.5em; border-top: 2px solid var(--w2w-line); }
+"""),
+)
 
 
 def write_feedback(
@@ -89,18 +83,31 @@ def _page(title: str, marked: Marked, kept: _Kept) -> str:
     notes = [f"It was late, which took {exact(kept.penalty)} off."] if kept.penalty else []
     if marked.reason:
         notes.append(marked.reason)
-    return PAGE.format(
-        title=escape(title),
-        person=escape(marked.person),
-        look=css(),
-        points=exact(round(points, 4)),
-        out_of=exact(marked.out_of),
-        notes="".join(f"<p>{escape(note)}</p>" for note in notes),
-        questions="\n".join(_question(each, kept) for each in marked.questions),
+    have = f"{exact(round(points, 4))} of {exact(marked.out_of)} points"
+    return _document(
+        f"{title}: {marked.person}",
+        tag("h1", title),
+        tag("p", f"Graded for {marked.person}: ", tag("b", have), "."),
+        (tag("p", note) for note in notes),
+        (_question(each, kept) for each in marked.questions),
     )
 
 
-def _question(question: QuestionMark, kept: _Kept) -> str:
+def _document(title: str, *parts: Child) -> str:
+    """A whole page with the workbook's look, which needs no program running."""
+    head = tag(
+        "head",
+        tag("meta", charset="utf-8"),
+        tag("meta", name_="viewport", content="width=device-width, initial-scale=1"),
+        tag("title", title),
+        css(),
+        LOOK,
+    )
+    body = tag("body", tag("main", parts, cls="w2w-panel"))
+    return f"<!DOCTYPE html>\n{tag('html', head, body, lang='en')}\n"
+
+
+def _question(question: QuestionMark, kept: _Kept) -> Markup:
     """The feedback of a question, and before it what a person decided about it."""
     graded, points = kept.of(question), kept.points(question)
     said = []
@@ -108,8 +115,7 @@ def _question(question: QuestionMark, kept: _Kept) -> str:
         said.append(f"Your trainer gave {exact(points)} points for this question.")
     if graded and graded.said_by_hand:
         said.append(f"Your trainer says: {graded.said_by_hand}")
-    notes = "".join(f"<p><b>{escape(sentence)}</b></p>" for sentence in said)
-    return f"{notes}{feedback_html(question)}"
+    return joined((tag("p", tag("b", sentence)) for sentence in said), feedback_html(question))
 
 
 def _notebook(blank: str, handed: Handed, marked: Marked) -> str:

@@ -9,7 +9,6 @@ notebook, and the sheet is read as data.
 
 import os
 from functools import cache
-from html import escape
 from pathlib import Path
 
 from solver import Case, SolverError, grade
@@ -19,6 +18,7 @@ from workbook.log import Attempt, line_of, made
 from workbook.trainer.coming_in.handed_in import ANSWER, METADATA, read_handed
 from workbook.trainer.gradebook.rules import grade_id, score_of
 from workbook.trainer.sets.set_file import SET_FILE, Assigned, read_set_file
+from workbook.ui.markup import joined, tag
 from workbook.ui.pieces import css
 
 from .feedback import comment_of, feedback_html
@@ -73,9 +73,9 @@ def outputs_of(question: QuestionMark) -> list[dict]:
 
 def shown(question: QuestionMark) -> dict[str, str]:
     """The feedback of a question for a cell; the first one brings the look for all of them."""
-    look = css() if question.number == 1 else ""
-    html = f'{look}<div class="w2w-panel" style="max-width: 54em">{feedback_html(question)}</div>'
-    return {"text/html": html, "text/plain": comment_of(question)}
+    look = css() if question.number == 1 else None
+    panel = tag("div", feedback_html(question), cls="w2w-panel", style="max-width: 54em")
+    return {"text/html": str(joined(look, panel)), "text/plain": comment_of(question)}
 
 
 def show_plain_answers(page: dict, answers: dict[int, str]) -> None:
@@ -84,7 +84,7 @@ def show_plain_answers(page: dict, answers: dict[int, str]) -> None:
         number = cell["metadata"].get(METADATA, {}).get("answer")
         if number in answers:
             before = "".join(cell["source"]).partition(ANSWER)[0]
-            cell["source"] = f"{before}{ANSWER}\n\n{ANSWERED}{escape(answers[number])}</pre>"
+            cell["source"] = f"{before}{ANSWER}\n\n{tag('pre', answers[number])}"
 
 
 def set_mark(number: int) -> float | None:
@@ -100,7 +100,7 @@ def set_mark(number: int) -> float | None:
         question = marked.questions[number - 1]
     except (SolverError, IndexError) as fault:
         said = f"This question couldn't be graded. {fault}"
-        _show({"text/html": f"<p>{escape(said)}</p>", "text/plain": said})
+        _show({"text/html": str(tag("p", said)), "text/plain": said})
         return 0.0
     _show(shown(question))
     return score_of(question)

@@ -4,7 +4,6 @@ The parts of the report stand under each other: headings, sentences, pictures, p
 """
 
 from collections.abc import Callable, Sequence
-from html import escape
 from pathlib import Path
 from time import monotonic
 from urllib.parse import quote
@@ -17,6 +16,7 @@ from workbook.figures import LOOK, Beside, View, table_html
 from workbook.trainer.sets.set_file import SET_FILE
 from workbook.trainer.setting.keep import sets_in
 from workbook.ui.controls import Panel, button, chooser, classed, say, tick
+from workbook.ui.markup import Child, Markup, joined, tag
 from workbook.ui.pages import chapters, titles
 from workbook.ui.saving import link
 
@@ -28,7 +28,6 @@ from .words import LOW
 
 __all__ = ["ClassPanel", "Parts"]
 
-NO_SHORTCUTS = "data-lm-suppress-shortcuts"  # or arrow keys would go to JupyterLab's cells
 FEW = 4  # columns that a telephone has room for
 UNDERS = [(f"Under {under:.0%} of the points", under) for under in (0.5, 0.6, 0.7, 0.8)]
 TOLD_EVERY = 2  # seconds
@@ -50,7 +49,7 @@ class Parts:
         """Show these parts in place of those before."""
         parts = [HTML(LOOK)]
         for section in sections:
-            parts.append(HTML(f"<h3>{escape(section.title)}</h3>{_lines(section.lines)}"))
+            parts.append(HTML(joined(tag("h3", section.title), _lines(section.lines))))
             if section.pictured:
                 parts.append(self._picture(section.title, section.pictured))
             if section.points:
@@ -65,32 +64,38 @@ class Parts:
         return beside.box
 
 
-def _lines(lines: Sequence[str]) -> str:
-    return "".join(f"<p>{escape(line)}</p>" for line in lines)
+def _lines(lines: Sequence[str]) -> Markup:
+    return joined(tag("p", line) for line in lines)
 
 
-def _points(points: Sequence[Point]) -> str:
+def _points(points: Sequence[Point]) -> Markup:
     files = {chapter.title: chapter.file for chapter in chapters()}
     named = titles()
-    items = "".join(_point(point, named.get(point.chapter, ""), files) for point in points)
-    return f'<ol class="w2w-flaws">{items}</ol>'
+    items = (_point(point, named.get(point.chapter, ""), files) for point in points)
+    return tag("ol", items, cls="w2w-flaws")
 
 
-def _point(point: Point, title: str, files: dict[str, str]) -> str:
-    where = escape(title or point.chapter)
+def _point(point: Point, title: str, files: dict[str, str]) -> Markup:
+    where: Child = title or point.chapter
     if title in files:
-        where = f'<a class="w2w-save" href="{quote(files[title])}" target="_blank">{where}</a>'
-    return f"<li><b>{escape(point.head)}</b>{_lines(point.lines)}<p>Chapter: {where}</p></li>"
+        where = tag("a", where, cls="w2w-save", href=quote(files[title]), target="_blank")
+    return tag("li", tag("b", point.head), _lines(point.lines), tag("p", "Chapter: ", where))
 
 
-def _table(table: View) -> str:
+def _table(table: View) -> Markup:
     """A table; one of many columns is moved sideways on a narrow screen, by keyboard too."""
-    shown, caption = table_html(table, table.headline), escape(table.headline)
+    shown = table_html(table, table.headline)
     if len(table.columns) <= FEW:
-        return f'<div class="w2w-reasons">{shown}</div>'
-    return (
-        f'<div class="w2w-across" tabindex="0" role="region" aria-label="{caption}" '
-        f"{NO_SHORTCUTS}>{shown}</div>"
+        return tag("div", shown, cls="w2w-reasons")
+    return tag(
+        "div",
+        shown,
+        cls="w2w-across",
+        tabindex=0,
+        role="region",
+        aria_label=table.headline,
+        # Without it arrow keys would go to JupyterLab's cells.
+        data_lm_suppress_shortcuts=True,
     )
 
 
@@ -115,10 +120,10 @@ class ClassPanel(Panel):
         self.parts, self.saves = Parts(), HTML()
         self.save = button("Make files to save", self.once(self._save))
         self.keep = VBox(
-            [HTML("<h3>Keep it</h3>"), classed(Box([self.save]), "w2w-buttons"), self.saves]
+            [HTML(tag("h3", "Keep it")), classed(Box([self.save]), "w2w-buttons"), self.saves]
         )
         self.put(
-            HTML(f'<h3>The class</h3><p class="w2w-about">{escape(ABOUT)}</p>'),
+            HTML(joined(tag("h3", "The class"), tag("p", ABOUT, cls="w2w-about"))),
             classed(Box([self.sets, self.low, self.hidden]), "w2w-grid"),
             classed(Box([self.see]), "w2w-buttons"), self.said, self.parts.box, self.keep,
         )  # fmt: skip
@@ -175,10 +180,10 @@ class ClassPanel(Panel):
             link(one.says, f"{name}-{one.name}.csv", "text/csv", one.made(told, hidden))
             for one in FILES
         ]
-        items = "".join(f"<li>{each}</li>" for each in links)
         names = (
             "They have no names in them."
             if hidden
             else "They have people's ids in them: keep them safe."
         )
-        self.saves.value = f'<ul class="w2w-saves">{items}</ul><p>{names}</p>'
+        items = (tag("li", each) for each in links)
+        self.saves.value = joined(tag("ul", items, cls="w2w-saves"), tag("p", names))

@@ -4,7 +4,6 @@ Single kinds of problem are ticked a chapter at a time; what is ticked in the ot
 """
 
 from collections.abc import Iterable
-from html import escape
 
 from ipywidgets import HTML, Box, DatetimePicker, VBox
 
@@ -23,6 +22,7 @@ from workbook.ui.controls import (
     tick,
 )
 from workbook.ui.entry import Entry, Gate
+from workbook.ui.markup import tag
 
 from .draft import Draft
 
@@ -81,7 +81,7 @@ class Kinds:
     def _tell(self) -> None:
         named = [family.title for family in FAMILIES if family.name in self.ticked]
         text = f"Single kinds chosen: {'; '.join(named)}." if named else NONE
-        self.line.value = f'<p class="w2w-about" role="status">{escape(text)}</p>'
+        self.line.value = tag("p", text, cls="w2w-about", role="status")
 
 
 class Form:
@@ -174,4 +174,4 @@ def _grid(*boxes) -> Box:
 
 
 def _heading(text: str) -> HTML:
-    return HTML(f"<h4>{escape(text)}</h4>")
+    return HTML(tag("h4", text))

@@ -2,7 +2,6 @@
 
 import tomllib
 from collections.abc import Callable
-from html import escape
 from pathlib import Path
 
 from ipywidgets import HTML, Box, FileUpload, VBox
@@ -11,6 +10,7 @@ from solver import SolverError
 from solver.sets.own_plant import Plant, plant_of
 from solver.units.show import counted
 from workbook.ui.controls import AUTO, Panel, button, classed, say
+from workbook.ui.markup import tag
 from workbook.ui.saving import link
 
 __all__ = ["PlantPart", "plant_from"]
@@ -52,7 +52,7 @@ class PlantPart:
         )
         buttons = classed(Box([self.upload, self.without]), "w2w-buttons")
         self.box = VBox(
-            [HTML("<h4>Your own plant</h4>"), self.line, buttons, self.said, HTML(f"<p>{save}</p>")]
+            [HTML(tag("h4", "Your own plant")), self.line, buttons, self.said, HTML(tag("p", save))]
         )
         self.show(None)
 
@@ -61,7 +61,7 @@ class PlantPart:
         text = NONE
         if plant:
             text = f"The problems are about “{plant.name}”, {counted(len(plant.places), 'pump')}."
-        self.line.value, self.said.value = f"<p>{escape(text)}</p>", say("")
+        self.line.value, self.said.value = tag("p", text), say("")
         self.without.layout.display = "" if plant else "none"
 
     def _take(self, plant: Plant | None) -> None:

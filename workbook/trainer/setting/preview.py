@@ -4,7 +4,6 @@ A set is shown as people get it: one person's questions, or two beside each othe
 """
 
 from collections.abc import Callable, Sequence
-from html import escape
 
 from ipywidgets import HTML, Box, VBox
 
@@ -17,6 +16,8 @@ from workbook.practice import question_html, right_answer, worked_html
 from workbook.trainer.sets.set_file import Assigned
 from workbook.ui.controls import Panel, button, chooser, classed, say
 from workbook.ui.entry import Entry, Gate
+from workbook.ui.markup import Markup, joined, tag
+from workbook.ui.pieces import table
 
 __all__ = ["CARDS", "LIST", "Looking", "preview_html"]
 
@@ -25,9 +26,10 @@ EVERYBODY = "Everyone"
 WAYS = [("A list of the answers", LIST), ("Problems with the solutions", CARDS)]
 ABOUT = "Type anyone's id, such as the one they sign in with, to see what they will get."
 NOBODY = "Type a person's id to see their questions."
+Row = tuple[str, Sequence[Case | Refused]]  # a question, and the problem of each person there
 
 
-def preview_html(work: WorkSet, people: Sequence[str], way: str) -> str:
+def preview_html(work: WorkSet, people: Sequence[str], way: str) -> Markup:
     """The questions of these people, as a list of answers, or as cards with the whole solution.
 
     Raises:
@@ -50,40 +52,36 @@ def _answer(case: Case | Refused) -> str:
     return right_answer(case, choices_of(case) if case.choices else ())
 
 
-def _list(heads: Sequence[str], rows: Sequence[tuple[str, Sequence[Case]]]) -> str:
+def _list(heads: Sequence[str], rows: Sequence[Row]) -> Markup:
     """The answers in a table, a row a question, with the code of each problem."""
-    head = "".join(f'<th scope="col">{escape(each)}</th>' for each in ("Question", *heads))
-    body = "".join(
-        f'<tr><th scope="row">{escape(asked)}</th>{"".join(map(_cell, cases))}</tr>'
-        for asked, cases in rows
-    )
-    return (
-        '<table class="w2w-givens w2w-preview"><caption>The answers</caption>'
-        f"<thead><tr>{head}</tr></thead><tbody>{body}</tbody></table>"
-    )
+    listed = ((asked, *map(_cell, cases)) for asked, cases in rows)
+    return table(listed, "The answers", ("Question", *heads), cls="w2w-givens w2w-preview")
 
 
-def _cell(case: Case) -> str:
-    return f'<td>{escape(_answer(case))}<br><span class="w2w-about">{escape(case.code)}</span></td>'
+def _cell(case: Case | Refused) -> Markup:
+    code = case.code
+    return joined(_answer(case), tag("br"), tag("span", code, cls="w2w-about"))
 
 
-def _cards(heads: Sequence[str], rows: Sequence[tuple[str, Sequence[Case]]]) -> str:
+def _cards(heads: Sequence[str], rows: Sequence[Row]) -> Markup:
     """Each question in full; its worked solutions open."""
-    return "".join(
-        f'<h4>{escape(asked)}</h4><div class="w2w-pair">{"".join(map(_card, heads, cases))}</div>'
+    return joined(
+        (tag("h4", asked), tag("div", map(_card, heads, cases), cls="w2w-pair"))
         for asked, cases in rows
     )
 
 
-def _card(head: str, case: Case) -> str:
+def _card(head: str, case: Case | Refused) -> Markup:
     if isinstance(case, Refused):
-        return f'<div class="w2w-one"><p>{escape(case.why)}</p></div>'
-    return (
-        f'<div class="w2w-one"><p class="w2w-want">{escape(head)}</p>'
-        f"{question_html(case, case.choices)}"
-        f"<p><b>The answer is {escape(_answer(case))}.</b></p>"
-        f"<details><summary>The worked solution</summary>{worked_html(case)}</details>"
-        f'<p class="w2w-about">Code of this problem: {escape(case.code)}</p></div>'
+        return tag("div", tag("p", case.why), cls="w2w-one")
+    return tag(
+        "div",
+        tag("p", head, cls="w2w-want"),
+        question_html(case, case.choices),
+        tag("p", tag("b", f"The answer is {_answer(case)}.")),
+        tag("details", tag("summary", "The worked solution"), worked_html(case)),
+        tag("p", f"Code of this problem: {case.code}", cls="w2w-about"),
+        cls="w2w-one",
     )
 
 
@@ -107,7 +105,7 @@ class Looking:
     def _parts(self) -> list:
         asked = [*(entry.box for entry in self.people), self.way]
         return [
-            HTML(f'<h4>See it as anyone</h4><p class="w2w-about">{ABOUT}</p>'),
+            HTML(joined(tag("h4", "See it as anyone"), tag("p", ABOUT, cls="w2w-about"))),
             classed(Box(asked), "w2w-grid"),
             classed(Box([self.see, self.others]), "w2w-buttons"),
             self.said,
@@ -125,7 +123,7 @@ class Looking:
 
     def show(self, assigned: Assigned, sentences: Sequence[str]) -> None:
         """The code of a set, these sentences about it, and its questions."""
-        code = f"<p>Code of this set: <b>{escape(assigned.work.code)}</b></p>"
+        code = tag("p", "Code of this set: ", tag("b", assigned.work.code))
         self.seen, self.said.value = assigned, say("worked", *sentences, html=code)
         self._again()
 

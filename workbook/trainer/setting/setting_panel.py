@@ -3,7 +3,6 @@
 import secrets
 from collections.abc import Callable
 from datetime import datetime
-from html import escape
 from pathlib import Path
 from time import monotonic
 
@@ -15,6 +14,7 @@ from workbook.trainer.course import CONFIG
 from workbook.trainer.sets.set_file import SET_FILE, Assigned, SetFault, read_set_file
 from workbook.ui.controls import Panel, button, chooser, classed, say
 from workbook.ui.entry import Gate
+from workbook.ui.markup import joined, tag
 
 from .draft import Draft, assigned_from, draft_of
 from .form import Form
@@ -50,7 +50,7 @@ class Writing:
         self._asked: Assigned | None = None
         self.said = HTML(say(""))
         buttons = classed(Box([self.write, self.replace]), "w2w-buttons")
-        self.box = VBox([HTML("<h4>Save it</h4>"), buttons, self.said])
+        self.box = VBox([HTML(tag("h4", "Save it")), buttons, self.said])
         self.clear()
 
     def clear(self) -> None:
@@ -91,11 +91,11 @@ class Writing:
         except CannotPut as fault:
             self.said.value = say("fault", "Nothing was saved.", str(fault))
             return
-        steps = "".join(
-            f"<li>{escape(what)}: <code>{escape(command)}</code></li>"
-            for what, command in next_steps(assigned)
+        steps = (
+            tag("li", f"{what}: ", tag("code", command)) for what, command in next_steps(assigned)
         )
-        html = f"<p>Now, in a terminal in the folder of this course:</p><ol>{steps}</ol>"
+        now = tag("p", "Now, in a terminal in the folder of this course:")
+        html = joined(now, tag("ol", steps))
         self.said.value = say("worked", *said, html=html)
         self._written(assigned.name)
 
@@ -124,7 +124,7 @@ class SettingPanel(Panel):
         self.sets = chooser("Begin with", self._sets(), lambda _: None)
         self.open = button("Open it", self.once(self._open))
         self.put(
-            HTML(f'<h3>Set work</h3><p class="w2w-about">{escape(self._where())}</p>'),
+            HTML(joined(tag("h3", "Set work"), tag("p", self._where(), cls="w2w-about"))),
             classed(Box([self.sets, self.open]), "w2w-ask"), self.said,
             self.form.box, self.plant.box, self.looking.box, self.writing.box,
         )  # fmt: skip
