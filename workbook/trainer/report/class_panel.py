@@ -105,6 +105,11 @@ def _newest(course: Path, names: Sequence[str]) -> str | None:
     return max(files, key=lambda name: files[name].stat().st_mtime, default=None)
 
 
+def _by_name(names: Sequence[str]) -> list[tuple[str, str]]:
+    """Sets to choose from, each under its own name."""
+    return [(name, name) for name in names]
+
+
 class ClassPanel(Panel):
     """How the class of a course did in one of its sets; it changes only when asked to."""
 
@@ -113,7 +118,7 @@ class ClassPanel(Panel):
         self.course = course
         self.found: Gathered | None = None
         names = sets_in(course)
-        self.sets = chooser("Set", names, lambda _: None, _newest(course, names))
+        self.sets = chooser("Set", _by_name(names), value=_newest(course, names))
         self.see = button("Grade and show", self.once(self.look), first=True)
         self.hidden = tick("No names", False, self.safely(lambda _: self._show()))
         self.low = chooser("Needs help", UNDERS, self.safely(lambda _: self._show()), LOW)
@@ -134,8 +139,8 @@ class ClassPanel(Panel):
     def look(self) -> None:
         """Mark what was handed in for the set chosen, and show how it went."""
         chosen, names = self.sets.value, sets_in(self.course)
-        if names != list(self.sets.options):
-            self.sets.options = names
+        if _by_name(names) != list(self.sets.options):
+            self.sets.options = _by_name(names)
             self.sets.value = chosen if chosen in names else _newest(self.course, names)
         if not self.sets.value:
             self.said.value = say("note", NO_SETS)
