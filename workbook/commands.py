@@ -115,7 +115,7 @@ def _sheet_options(parser: argparse.ArgumentParser) -> None:
 
 
 def _sheet(options: argparse.Namespace) -> int:
-    from .reference.command import run
+    from .reference.sheet import run
 
     return run(options)
 

@@ -139,7 +139,7 @@ def own_numbers(chapter: str):
 
 def formulas(chapter: str):
     """The formulas of a chapter, with their units, reasons and sources."""
-    from .reference.formula_sheet import FormulaSheet
+    from .reference.reference_panel import FormulaSheet
     from .ui.chapter import formulas_of
 
     return FormulaSheet(formulas_of(chapter))
@@ -148,7 +148,7 @@ def formulas(chapter: str):
 def reference():
     """Every formula turned round, constants, units, tables, limits: to find and to print."""
     from .practice import past, units_of
-    from .reference.panel import ReferencePanel
+    from .reference.reference_panel import ReferencePanel
 
     return ReferencePanel(units_of(past()))
 

@@ -13,9 +13,15 @@ from solver.topics.formulas import FORMULAS
 from solver.units.unit import find_unit
 from workbook.commands import main
 from workbook.reference.formulas import by_chapter
-from workbook.reference.panel import ReferencePanel
-from workbook.reference.sheet import MOST_PAGES, TEMPLATE, NoChapter, sheet_of
-from workbook.reference.sheet_data import CONVERSIONS, laid_out
+from workbook.reference.reference_panel import ReferencePanel
+from workbook.reference.sheet import (
+    CONVERSIONS,
+    MOST_PAGES,
+    TEMPLATE,
+    NoChapter,
+    laid_out,
+    sheet_of,
+)
 from workbook.ui.chapter import formulas_of
 from workbook.ui.printing import CannotPrint
 

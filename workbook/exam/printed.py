@@ -6,8 +6,7 @@ from typing import Any
 from solver import SolverError
 from solver.render.text import ROUNDING
 from solver.sets.paper import Paper
-from workbook.reference.formulas import by_chapter
-from workbook.reference.sheet import sheet_of
+from workbook.reference import by_chapter, sheet_of
 from workbook.ui.cautions import caution_lines
 from workbook.ui.contents import titled
 from workbook.ui.controls import say

@@ -7,7 +7,7 @@ from ipywidgets import HTML, Box, HTMLMath, VBox
 from solver.algebra.formula import Formula
 from workbook.log import NotKept
 from workbook.practice import answer_label, answering, question_html
-from workbook.reference.formula_sheet import sheet_html
+from workbook.reference import sheet_html
 from workbook.ui.chapter import formulas_of
 from workbook.ui.controls import Panel, button, classed, heard, row, say, show, tick
 from workbook.ui.entry import Entry

@@ -1,23 +1,30 @@
-"""The formulas of the solver by chapter, each with all that it can be turned round for."""
+"""The formulas of the solver by chapter, as HTML: a chapter's list, and entries to look up.
 
+Each shows its words, symbols, units, reason and source; an entry also all it can be rearranged for.
+"""
+
+from collections.abc import Iterable
 from functools import cache, partial
-from html import escape
 
 from solver import FAMILIES
+from solver.algebra.expression import Fraction
 from solver.algebra.formula import Formula
+from solver.algebra.tree import walk
 from solver.render.html import formula_html, formula_latex, formula_text
 from solver.topics.formulas import FORMULAS
 from solver.units.unit import unit
 from solver.vocabulary import quantity_named, spoken
 from workbook.ui.chapter import formulas_of
 from workbook.ui.contents import in_words
+from workbook.ui.markup import Markup, joined, tag
 from workbook.ui.pages import titles
+from workbook.ui.pieces import asked_for
 
-from .entry import Entry, Part, folded, plain, with_source
-from .formula_sheet import decimals_said, units_said
+from .entry import Entry, Part, folded, plain, source_said, with_source
 
-__all__ = ["by_chapter", "formula_parts"]
+__all__ = ["by_chapter", "decimals_said", "formula_parts", "sheet_html", "units_said"]
 
+DECIMALS = "An efficiency goes in as a decimal: 82% is 0.82."
 BESIDE = "For your own numbers and the record"
 GREEK = {"eta": "η", "Delta": "Δ", "Sigma": "Σ"}
 TURNED = "Rearranged"
@@ -59,32 +66,74 @@ def _entries(formulas: tuple[Formula, ...], units: str) -> list[Entry]:
     ]
 
 
-def _html(formula: Formula, units: str, opened: bool) -> str:
+def sheet_html(formulas: Iterable[Formula], units: str) -> Markup:
+    """Formulas as a list, for a widget that sets mathematics."""
+    shown = [formula for formula in formulas if units in formula.systems]
+    said = decimals_said(shown)
+    items = (tag("li", _item(formula, units)) for formula in shown)
+    return joined(tag("p", said) if said else None, tag("ol", items, cls="w2w-steps"))
+
+
+def _item(formula: Formula, units: str) -> Markup:
+    """One formula. The last lines may hold dollar signs, which are no mathematics there."""
+    about = tag(
+        "div",
+        units_said(formula, units),
+        tag("br"),
+        source_said(formula.source),
+        cls="w2w-source mathjax_ignore",
+    )
+    return joined(_both(formula, units, formula.result), _why(formula, units), about)
+
+
+def _html(formula: Formula, units: str, opened: bool) -> Markup:
     """The formula in words; under it, when opened, its symbols and all the rest."""
     turned = [name for name in formula.solvable if name != formula.result]
-    forms = "".join(f"<li>{_form(formula, units, name)}</li>" for name in turned)
-    others = f'<p class="w2w-want">{TURNED}</p><ul class="w2w-entries">{forms}</ul>' * bool(forms)
-    body = (
-        f"{_symbols(formula, units, formula.result)}"
-        f'<div class="w2w-why">{escape(spoken(formula.why, units))}</div>'
-        f'<div class="w2w-source mathjax_ignore">{escape(units_said(formula, units))}</div>'
-        f"{with_source(formula.source)}{others}"
+    forms = (tag("li", _both(formula, units, name)) for name in turned)
+    others = (tag("p", TURNED, cls="w2w-want"), tag("ul", forms, cls="w2w-entries"))
+    body = joined(
+        _symbols(formula, units, formula.result),
+        _why(formula, units),
+        tag("div", units_said(formula, units), cls="w2w-source mathjax_ignore"),
+        with_source(formula.source),
+        others if turned else None,
     )
-    return folded(formula_html(formula, units), body, opened)
+    return folded(Markup(formula_html(formula, units)), body, opened)
 
 
-def _form(formula: Formula, units: str, name: str) -> str:
-    shown = formula_html(formula, units, name)
-    return f'<div class="w2w-both">{shown}{_symbols(formula, units, name)}</div>'
+def _both(formula: Formula, units: str, name: str) -> Markup:
+    """Solved for the quantity `name`, in words and in symbols."""
+    shown = Markup(formula_html(formula, units, name))
+    return tag("div", shown, _symbols(formula, units, name), cls="w2w-both")
 
 
-def _symbols(formula: Formula, units: str, name: str) -> str:
+def _symbols(formula: Formula, units: str, name: str) -> Markup:
     """In symbols; heard as the words. What is wider than the page scrolls by the keyboard too."""
-    heard = escape(formula_text(formula, units, name))
-    return (
-        f'<div class="w2w-symbols" role="img" tabindex="0" aria-label="{heard}">'
-        f"${escape(formula_latex(formula, units, name))}$</div>"
+    return tag(
+        "div",
+        f"${formula_latex(formula, units, name)}$",
+        cls="w2w-symbols",
+        role="img",
+        tabindex=0,
+        aria_label=formula_text(formula, units, name),
     )
+
+
+def _why(formula: Formula, units: str) -> Markup:
+    return tag("div", spoken(formula.why, units), cls="w2w-why")
+
+
+def decimals_said(formulas: Iterable[Formula]) -> str:
+    """How an efficiency goes in, where one does."""
+    nodes = (node for formula in formulas for node in walk(formula.expr))
+    return DECIMALS if any(isinstance(node, Fraction) for node in nodes) else ""
+
+
+def units_said(formula: Formula, units: str) -> str:
+    """Which unit each quantity is in."""
+    quantities = map(quantity_named, dict.fromkeys((*formula.names[1:], formula.result)))
+    parts = [asked_for(q, units, " in ") for q in quantities if q.unit(units)]
+    return f"Units: {', '.join(parts)}." if parts else "Numbers without a unit."
 
 
 def _words(formula: Formula, units: str) -> str:

@@ -1,28 +1,69 @@
-"""The formula sheet on paper: at most two pages, in type of at least 8 points.
+"""The formula sheet on paper, and its command: at most two pages, in type of at least 8 points.
 
 Where not all formulas of the chapters fit, those that the first levels use come first, and among
 those of one level the ones that most kinds of problem use. What is left out is said.
 """
 
+import argparse
+import sys
 from collections import Counter
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from functools import lru_cache
 from pathlib import Path
 from typing import Any, NamedTuple
 
+from solver import SolverError
 from solver.algebra.formula import Formula
-from solver.units.show import counted
-from workbook.ui.chapter import levels_of
-from workbook.ui.printing import compiled, page_count, pictures
+from solver.render.print import formula_marked
+from solver.topics.formulas import FORMULAS
+from solver.units.show import counted, with_unit
+from solver.units.unit import convert
+from workbook.ui.cautions import caution_lines
+from workbook.ui.chapter import formulas_of, levels_of
+from workbook.ui.contents import in_words
+from workbook.ui.pages import titles
+from workbook.ui.printing import PAPER, UNITS, compiled, page_count, pictures
 
+from .entry import long
 from .formulas import by_chapter
-from .sheet_data import laid_out
+from .tables import constants_in, value_said
 
-__all__ = ["LAYOUTS", "MOST_PAGES", "NoChapter", "Sheet", "pictures_of", "sheet_of"]
+__all__ = [
+    "CONVERSIONS",
+    "LAYOUTS",
+    "MOST_PAGES",
+    "NoChapter",
+    "Sheet",
+    "laid_out",
+    "pictures_of",
+    "run",
+    "sheet_of",
+]
 
 TEMPLATE = Path(__file__).with_name("sheet.typ")
 MOST_PAGES = 2
 LAYOUTS = ((10, 2), (9, 3), (8, 3))  # points and columns, the best to read first
+ABOUT = (
+    "The unit of each quantity comes after it. (decimal): put the percentage in as a decimal, "
+    "82% as 0.82. Numbers are as the trade rounds them."
+)
+FOUR = 4  # figures of a conversion
+# Which unit in which; the numbers are the solver's own.
+CONVERSIONS = {
+    "us": (
+        *(("MGD", "gpm"), ("cfs", "gpm"), ("m3/h", "gpm"), ("L/s", "gpm"), ("ft3", "gal")),
+        *(("gal", "L"), ("m3", "gal"), ("MG", "m3"), ("ft", "m"), ("in", "mm"), ("psi", "kPa")),
+        *(("bar", "psi"), ("inHg", "psi"), ("lb", "kg"), ("hp", "kW"), ("hp", "ft-lb/s")),
+        *(("kWh", "MJ"), ("day", "min"), ("year", "h")),
+    ),
+    "si": (
+        *(("m3/h", "L/s"), ("ML/day", "L/s"), ("m3/s", "L/s"), ("gpm", "L/s"), ("MGD", "ML/day")),
+        *(("m3", "L"), ("gal", "L"), ("ft3", "L"), ("ft", "m"), ("in", "mm"), ("bar", "kPa")),
+        *(("psi", "kPa"), ("inHg", "kPa"), ("lb", "kg"), ("hp", "kW"), ("kWh", "MJ")),
+        *(("day", "min"), ("year", "h")),
+    ),
+}
+DEGREES = "°F = 1.8 × °C + 32"
 
 
 class NoChapter(LookupError):
@@ -108,3 +149,78 @@ def _in_order_of_use(chosen: tuple[str, ...], units: str) -> list[Formula]:
                 level[formula] = min(number, level.get(formula, number))
                 problems[formula] += 1
     return sorted(level, key=lambda formula: (level[formula], -problems[formula]))
+
+
+def laid_out(
+    chapters: Sequence[str],
+    formulas: Iterable[Formula],
+    left: Sequence[Formula],
+    units: str,
+    size: float,
+    columns: int,
+) -> dict[str, Any]:
+    """A sheet of these formulas, under their chapters, in the order of the library."""
+    kept = set(formulas)
+    return {
+        "paper": PAPER[units],
+        "size": size,
+        "columns": columns,
+        "title": f"Formulas, {UNITS[units]}",
+        "about": ABOUT,
+        "left": _left(left),
+        "parts": _parts(chapters, kept, units),
+        "constants": _constants(kept, units),
+        "conversions": [*(_equal(*pair) for pair in CONVERSIONS[units]), DEGREES],
+        "always": caution_lines()[-1],
+    }
+
+
+def _left(left: Sequence[Formula]) -> str:
+    if not left:
+        return ""
+    return (
+        f"Left out because there was no room: {counted(len(left), 'formula')} from later levels or "
+        "few problems. A sheet with fewer chapters has them."
+    )
+
+
+def _parts(chapters: Sequence[str], kept: set[Formula], units: str) -> list[dict[str, Any]]:
+    """Each formula once, under the first of the chapters that has it."""
+    named, waiting, parts = titles(), set(kept), []
+    for chapter in chapters:
+        here = [formula for formula in formulas_of(chapter) if formula in waiting]
+        waiting.difference_update(here)
+        if here:
+            rows = [list(formula_marked(formula, units)) for formula in here]
+            parts.append({"title": named.get(chapter) or in_words(chapter), "formulas": rows})
+    return parts
+
+
+def _constants(kept: set[Formula], units: str) -> list[list[str]]:
+    in_order = [formula for formula in FORMULAS if formula in kept]
+    return [[one.label, value_said(one, units)] for one in constants_in(in_order, units)]
+
+
+def _equal(one: str, other: str) -> str:
+    return f"{with_unit('1', one)} = {with_unit(long(convert(1, one, other), FOUR), other)}"
+
+
+def run(options: argparse.Namespace) -> int:
+    """Write the sheet and say what it holds; return the exit status."""
+    wanted = tuple(name.strip() for name in (options.chapters or "").split(",") if name.strip())
+    if options.chapters is not None and not wanted:
+        return _refuse(f"Type at least one chapter after --chapters: {', '.join(by_chapter())}.")
+    try:
+        sheet = sheet_of(wanted or tuple(by_chapter()), options.units)
+        Path(options.pdf).write_bytes(sheet.pdf)
+    except (NoChapter, SolverError) as refusal:
+        return _refuse(str(refusal))
+    except OSError as error:
+        return _refuse(f"{options.pdf}: {error.strerror}. Check the name and the folder.")
+    print(" ".join(filter(None, (f"{options.pdf} is written.", *sheet.says))))
+    return 0
+
+
+def _refuse(sentence: str) -> int:
+    print(sentence, file=sys.stderr)
+    return 2

@@ -1,7 +1,8 @@
-"""What is looked up beside the formulas: constants, published tables, published limits."""
+"""What is looked up beside the formulas: constants, units, published tables, published limits."""
 
+from collections import Counter
 from collections.abc import Iterable
-from html import escape
+from functools import cache
 
 from solver.algebra.expression import Constant
 from solver.algebra.formula import Formula
@@ -11,12 +12,17 @@ from solver.topics.formulas import FORMULAS
 from solver.topics.limits import Limits
 from solver.topics.tables import table_as_printed, table_names, table_source
 from solver.units.show import exact, with_unit
+from solver.units.unit import Unit, convert
 from solver.units.unit import units as known_units
-from solver.vocabulary import Quantity, quantity_named
+from solver.vocabulary import QUANTITIES, Quantity, quantity_named
+from workbook.ui.markup import Markup, joined, tag
 
-from .entry import Entry, Part, folded, long, plain, with_source
+from .entry import RAISED, Entry, Part, folded, long, plain, with_source
 
-__all__ = ["CONSTANTS", "LIMITS", "TABLES", "constants_in", "value_said"]
+__all__ = ["CONSTANTS", "LIMITS", "TABLES", "UNITS", "constants_in", "value_said"]
+
+BASES = ("m", "kg", "s", "A", "K", "$")
+SEVEN = 7  # figures of a scale, as NIST SP 811 gives its factors
 
 
 def constants_in(formulas: Iterable[Formula], units: str) -> tuple[Constant, ...]:
@@ -73,8 +79,11 @@ def _end(end: str | float, quantity: Quantity, units: str) -> str:
 
 
 def _lines(head: str, lines: list[str], source: str) -> Entry:
-    under = "".join(f'<div class="w2w-why">{escape(line)}</div>' for line in lines)
-    html = f'<div class="w2w-want">{escape(head)}</div>{under}{with_source(source)}'
+    html = joined(
+        tag("div", head, cls="w2w-want"),
+        (tag("div", line, cls="w2w-why") for line in lines),
+        with_source(source),
+    )
     return Entry(plain(" ".join((head, *lines, source))), lambda opened: html)
 
 
@@ -86,19 +95,78 @@ def _tables(units: str) -> list[Entry]:
 def _table(name: str) -> Entry:
     heads, *rows = table_as_printed(name)
     about, _, source = table_source(name).partition(". ")
-    top = "".join(f'<th scope="col">{escape(head.replace("_", " "))}</th>' for head in heads)
-    body = "".join(f"<tr>{_row(row)}</tr>" for row in rows)
-    table = (
-        f'<table class="w2w-givens w2w-printed"><thead><tr>{top}</tr></thead>'
-        f"<tbody>{body}</tbody></table>{with_source(source)}"
+    top = (tag("th", head.replace("_", " "), scope="col") for head in heads)
+    table = tag(
+        "table",
+        tag("thead", tag("tr", top)),
+        tag("tbody", map(_row, rows)),
+        cls="w2w-givens w2w-printed",
     )
+    body = table + with_source(source)
     words = plain(" ".join((about, source, *heads, *(cell for row in rows for cell in row))))
-    return Entry(words, lambda opened: folded(escape(about), table, opened))
+    return Entry(words, lambda opened: folded(about, body, opened))
 
 
-def _row(cells: tuple[str, ...]) -> str:
-    first, *others = map(escape, cells)
-    return f'<th scope="row">{first}</th>' + "".join(f"<td>{cell}</td>" for cell in others)
+def _row(cells: tuple[str, ...]) -> Markup:
+    first, *others = cells
+    return tag("tr", tag("th", first, scope="row"), (tag("td", cell) for cell in others))
+
+
+def _unit_shown(one: Unit) -> str:
+    """A unit as it is written."""
+    return with_unit("", one.name).strip() or "a plain number"
+
+
+@cache
+def _usual(system: str) -> dict[str, Unit]:
+    """The unit of each kind that most quantities are in."""
+    used = Counter(q.unit(system) for q in QUANTITIES.values())
+    every = known_units()
+    return {every[name].kind: every[name] for name, _ in reversed(used.most_common())}
+
+
+def _kinds(system: str) -> list[Entry]:
+    kinds: dict[str, list[Unit]] = {}
+    for one in known_units().values():
+        kinds.setdefault(one.kind, []).append(one)
+    return [_kind(kind, of_kind, system) for kind, of_kind in kinds.items()]
+
+
+def _kind(kind: str, of_kind: list[Unit], system: str) -> Entry:
+    head = f"{kind[:1].upper()}{kind[1:]}: {', '.join(map(_unit_shown, of_kind))}"
+    lines = [(_unit_shown(one), _size_said(one, of_kind, system)) for one in of_kind]
+    items = (tag("li", tag("b", name), f" {said}") for name, said in lines)
+    body = tag("ul", items, cls="w2w-entries")
+    words = plain(" ".join((head, *(f"{name} {said}" for name, said in lines))))
+    return Entry(words, lambda opened: folded(head, body, opened))
+
+
+def _size_said(one: Unit, of_kind: list[Unit], system: str) -> str:
+    """Its size in the usual unit and in base units, and its other spellings."""
+    usual = _usual(system).get(one.kind, one)
+    also = [text for text in one.spellings if text != _unit_shown(one)]
+    typed = f"Also typed: {', '.join(also)}." if also else ""
+    if one.offset or usual.offset:
+        kelvin = f"times {long(one.scale, SEVEN)}, plus {long(one.offset, SEVEN)}, is K."
+        return f"{kelvin} {typed}".strip()
+    sizes = [] if usual is one else [with_unit(long(convert(1, one, usual), SEVEN), usual.name)]
+    base = _base(one, of_kind)
+    if base not in ("", _unit_shown(one), _unit_shown(usual)):
+        sizes += [f"{long(one.scale, SEVEN)} {base}"]
+    return f"{'= ' * bool(sizes)}{' = '.join(sizes)}{'.' * bool(sizes)} {typed}".strip()
+
+
+def _base(one: Unit, of_kind: list[Unit]) -> str:
+    """The unit of its kind that is one in base units, such as Pa; or its dimension in those."""
+    for other in of_kind:
+        if (other.scale, other.offset) == (1.0, 0.0):
+            return _unit_shown(other)
+    powers = zip(BASES, one.dimension, strict=True)
+    return "·".join(
+        base + (str(power).translate(RAISED) if power != 1 else "")
+        for base, power in powers
+        if power
+    )
 
 
 CONSTANTS = Part("Constants", "constant", _constants, "Rounded as the trade does, and exact.")
@@ -106,3 +174,4 @@ TABLES = Part("Published tables", "table", _tables)
 LIMITS = Part(
     "Published limits", "limit", _limits, "Your local code and the nameplate come before these."
 )
+UNITS = Part("Units", "kind", _kinds, "Capitals, periods and hyphens don't matter.")

@@ -1,28 +1,46 @@
-"""The reference on a page: a box that finds, parts that open, and the sheet to print.
+"""The reference on a page: a box that finds, parts that open, the sheet to print; a chapter's formulas.
 
 What a part holds is sent when it is opened, for all of it at once would be half a megabyte.
 """
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
-from ipywidgets import HTML, Box, HTMLMath, VBox
+from ipywidgets import HTML, HTMLMath, VBox
 
+from solver import SolverError
+from solver.algebra.formula import Formula
+from solver.render.html import formula_text
 from solver.units.show import counted
-from workbook.ui.controls import UNIT_CHOICES, Panel, button, chooser, classed, say, show
+from workbook.ui.controls import (
+    UNIT_CHOICES,
+    ChapterTicks,
+    Panel,
+    button,
+    chooser,
+    classed,
+    row,
+    say,
+    show,
+)
 from workbook.ui.entry import Entry as Asked
+from workbook.ui.markup import Markup, tag
+from workbook.ui.saving import link
 
-from .entry import Entry, Part, plain
-from .finding import TRY, find, said
-from .formulas import formula_parts
-from .printing import Printing
-from .tables import CONSTANTS, LIMITS, TABLES
-from .unit_table import UNITS
+from .entry import TRY, Entry, Part, find, folded, plain, said
+from .formulas import by_chapter, formula_parts, sheet_html
+from .sheet import Sheet, sheet_of
+from .tables import CONSTANTS, LIMITS, TABLES, UNITS
 
-__all__ = ["ReferencePanel", "parts"]
+__all__ = ["FormulaSheet", "ReferencePanel", "parts"]
 
 AT_ONCE = 30  # entries found whose parts open by themselves; more would be a long page
 UNFOLDED = 5  # entries found that open too
 FIRST = "Type a word first."
+ON_PAPER = (
+    "Check the chapters you want on your sheet. It has two pages at most, "
+    "in type of 8 points or larger."
+)
+FIRST_CHECK = "Check at least one chapter first."
 MANY = "Open a section to see them, or add a word."
 
 
@@ -48,7 +66,7 @@ class Fold:
     ) -> None:
         """Have these entries, each `unfolded` or under its own head."""
         self.entries, self.found, self.unfolded = entries, found, unfolded
-        show(self.box, entries)
+        show(self.box, bool(entries))
         self.show(opened)
 
     def show(self, opened: bool) -> None:
@@ -73,8 +91,8 @@ class ReferencePanel(Panel):
         self.find = button("Find", self.ask.gate.click, first=True)
         self.all = button("Show everything", self.once(self._show_all))
         self.printing = Printing(self, lambda: self.units.value)
-        asking = classed(Box([self.units, self.ask.box]), "w2w-settings")
-        buttons = classed(Box([self.find, self.all]), "w2w-buttons")
+        asking = row("w2w-settings", self.units, self.ask.box)
+        buttons = row("w2w-buttons", self.find, self.all)
         self.listed = VBox([fold.box for fold in self.folds])
         self.put(asking, buttons, self.said, self.listed, self.printing.box)
         self._whole()
@@ -121,3 +139,56 @@ class ReferencePanel(Panel):
             fold.put(entries, fold.open and not self.wanted)
         if self.wanted:
             self._find(self.wanted)
+
+
+class Printing:
+    """Boxes for the chapters, the button, and what came of it."""
+
+    def __init__(self, panel: Panel, units: Callable[[], str]):
+        self._units = units
+        self.said = HTML(say(""))
+        self.chapters = ChapterTicks(panel, by_chapter(), by_chapter(), self.clear)
+        self.make = button("Make a sheet to print", panel.once(self._make), first=True)
+        head = HTML(tag("h4", "A formula sheet on paper") + tag("p", ON_PAPER))
+        buttons = row("w2w-buttons", self.make)
+        self.box = classed(VBox([head, self.chapters.box, buttons, self.said]), "w2w-printing")
+
+    def clear(self) -> None:
+        """What was made before does not fit what is ticked now."""
+        self.said.value = say("")
+
+    def _make(self) -> None:
+        if not self.chapters.chosen:
+            self.said.value = say("missing", FIRST_CHECK)
+            return
+        try:
+            sheet = sheet_of(self.chapters.chosen, self._units())
+        except SolverError as refusal:
+            self.said.value = say("missing", str(refusal))
+            return
+        held = tag("p", link("Save the sheet", sheet.name, "application/pdf", sheet.pdf))
+        html = held + _left(sheet)
+        self.said.value = say("worked", "The sheet is ready.", *sheet.says, html=html)
+
+
+def _left(sheet: Sheet) -> Markup:
+    """What found no room, to open."""
+    if not sheet.left:
+        return Markup()
+    items = (tag("li", formula_text(formula, sheet.units)) for formula in sheet.left)
+    return folded("What is left out", tag("ul", items), opened=False)
+
+
+class FormulaSheet(Panel):
+    """Formulas in US or metric units; the constants and the units follow the choice."""
+
+    def __init__(self, formulas: tuple[Formula, ...]):
+        super().__init__("w2w-formulas")
+        self.formulas = formulas
+        self.sheet = HTMLMath()
+        self.units = chooser("Units", UNIT_CHOICES, self.safely(self._show))
+        self.put(self.units, self.sheet, self.said)
+        self._show(self.units.value)
+
+    def _show(self, units: str) -> None:
+        self.sheet.value = sheet_html(self.formulas, units)
