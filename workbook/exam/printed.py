@@ -22,7 +22,12 @@ TEMPLATE = Path(__file__).with_name("exam.typ")
 
 
 def pdf_of(paper: Paper) -> bytes:
-    """The paper and its key; CannotPrint where typst is missing."""
+    """The paper and its key.
+
+    Raises:
+        CannotPrint: typst is missing.
+        SolverError: a question of it can't be asked any more.
+    """
     return compiled(TEMPLATE, printed(paper))
 
 
@@ -32,7 +37,11 @@ def pictures_of(paper: Paper, dots: float = 96) -> list[bytes]:
 
 
 def printed(paper: Paper) -> dict[str, Any]:
-    """All that stands on the pages, as plain data."""
+    """All that is on the pages, as plain data.
+
+    Raises:
+        SolverError: a question of it can't be asked any more.
+    """
     check_askable(paper, all_of_it=True)
     questions = questions_of(paper)
     return {

@@ -63,13 +63,13 @@ class Sitting:
         self._waiting: list[str] = []
         self.strange: list[int] = []
         self._read()
-        _ = self.paper  # a file that holds none is refused now
+        if self._paper is None:
+            raise BadCode(f"The file {path.name} isn't an exam.")
 
     @property
     def paper(self) -> Paper:
-        """What is sat."""
-        if self._paper is None:
-            raise BadCode(f"The file {self.path.name} isn't an exam.")
+        """What is sat; a file without one makes no sitting."""
+        assert self._paper is not None
         return self._paper
 
     @cached_property
@@ -100,7 +100,9 @@ class Sitting:
     def _take(self, event: str, at: float, question: int = 0, **fields) -> None:
         """What a line tells. Taking it twice does no harm; after the end nothing is taken."""
         at = float(at)
-        if self.ended or (event in (ANSWER, FLAG) and not 1 <= question <= self.paper.count):
+        if self.ended or (
+            event in (ANSWER, FLAG) and question not in range(1, self.paper.count + 1)
+        ):
             return
         if event == ANSWER:
             typed, when, seconds = fields["typed"], fields["when"], float(fields["seconds"])

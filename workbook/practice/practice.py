@@ -141,7 +141,11 @@ class Practice:
         self.new()
 
     def open(self, code: str) -> None:
-        """Show the problem of a code. BadCode leaves the present problem as it is."""
+        """Show the problem of a code.
+
+        Raises:
+            BadCode: it has none; the present problem stays as it is.
+        """
         case = case_from_code(code)
         if case == self.case:
             return

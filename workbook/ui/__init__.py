@@ -7,7 +7,8 @@ entry.py         boxes for text, sent by Enter or a button; a whole number typed
 pages.py         the pages that ship; contents.py, what chapters are called; chapter.py, what is in one
 cautions.py      what to mind before going near a machine
 saving.py        a link that saves a file; a file that is there only when whole
-spreadsheet.py   the one writer of CSV; a decimal comma told
+spreadsheet.py   the one writer of CSV; a decimal comma told; csv_rows.py, the rows of anybody's CSV
+flaws.py         the mistakes of several people, each once
 printing.py      PDFs by typst, and what printed pages share
 static_site.py   what runs in a reader's browser alone
 """

@@ -41,7 +41,12 @@ def shipped_pages(folder: Path = CHAPTERS) -> list[Path]:
 
 
 def read_page(path: Path) -> dict[str, Any]:
-    """Read a notebook file; ValueError when it is not one."""
+    """Read a notebook file.
+
+    Raises:
+        ValueError: it is not one.
+        OSError: it cannot be read.
+    """
     page = json.loads(path.read_text(encoding="utf-8"))
     if not isinstance(page, dict) or not isinstance(page.get("cells"), list):
         raise ValueError(f"{path.name} is not a notebook")
