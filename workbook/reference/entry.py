@@ -22,7 +22,6 @@ __all__ = [
     "long",
     "plain",
     "said",
-    "source_said",
     "with_source",
 ]
 
@@ -85,12 +84,8 @@ def _made(part: Part, units: str) -> tuple[Entry, ...]:
 
 def with_source(source: str) -> Markup:
     """Where something is from; a table says so in its own words."""
-    return tag("div", source_said(source), cls="w2w-source mathjax_ignore")
-
-
-def source_said(source: str) -> str:
-    """The same as text."""
-    return source if "ource: " in source else f"Source: {source}"
+    said = source if "ource: " in source else f"Source: {source}"
+    return tag("div", said, cls="w2w-source mathjax_ignore")
 
 
 def folded(head: str, body: Markup, opened: bool) -> Markup:

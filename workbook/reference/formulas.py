@@ -20,7 +20,7 @@ from workbook.ui.markup import Markup, joined, tag
 from workbook.ui.pages import titles
 from workbook.ui.pieces import asked_for
 
-from .entry import Entry, Part, folded, plain, source_said, with_source
+from .entry import Entry, Part, folded, plain, with_source
 
 __all__ = ["by_chapter", "decimals_said", "formula_parts", "sheet_html", "units_said"]
 
@@ -80,10 +80,15 @@ def _item(formula: Formula, units: str) -> Markup:
         "div",
         units_said(formula, units),
         tag("br"),
-        source_said(formula.source),
+        _source_said(formula.source),
         cls="w2w-source mathjax_ignore",
     )
     return joined(_both(formula, units, formula.result), _why(formula, units), about)
+
+
+def _source_said(source: str) -> str:
+    """Where a formula is from; that of a table says so in its own words."""
+    return source if "Source: " in source else f"Source: {source}"
 
 
 def _html(formula: Formula, units: str, opened: bool) -> Markup:
@@ -141,7 +146,7 @@ def _words(formula: Formula, units: str) -> str:
     quantities = [quantity_named(name) for name in formula.names]
     said = [formula_text(formula, units), spoken(formula.why, units), formula.source]
     said += [f"{' '.join(q.aliases)} {_typed(q.symbol(units))}" for q in quantities]
-    kinds = (unit(name) for name in {q.unit(units) for q in quantities} if name)
+    kinds = (unit(name) for name in dict.fromkeys(q.unit(units) for q in quantities) if name)
     said += [f"{one.name} {' '.join(one.spellings)}" for one in kinds]
     return plain(" ".join(said))
 
