@@ -23,7 +23,7 @@ import sys
 from pathlib import Path
 
 PROJECT = Path(__file__).resolve().parents[3]
-SETTINGS = PROJECT / "workbook" / "settings"
+SETTINGS = PROJECT / "workbook" / "start" / "settings"
 LEARNER = Path(__file__).resolve().parent / "learner"
 
 
