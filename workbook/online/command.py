@@ -6,6 +6,8 @@ from collections.abc import Iterator
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from workbook.start.child import Say
+
 from . import NotBuilt
 
 if TYPE_CHECKING:
@@ -25,7 +27,7 @@ def options(parser: ArgumentParser) -> None:
     )
 
 
-def run(options: Namespace, say=print) -> int:
+def run(options: Namespace, say: Say = print) -> int:
     """Build the site and say what readers will load, and from where; return the exit status."""
     from .build import build
     from .runtime import Brought, Usual

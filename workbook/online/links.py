@@ -8,7 +8,7 @@ from collections.abc import Iterator
 from typing import NamedTuple
 from urllib.parse import quote, urlsplit
 
-from workbook.start.child import ROOT
+from workbook.start.child import ROOT, Say
 from workbook.ui.pages import CHAPTERS, OPENING
 
 __all__ = ["Repository", "binder", "options", "repository", "run", "sentences", "site"]
@@ -109,7 +109,7 @@ def options(parser: ArgumentParser) -> None:
     )
 
 
-def run(options: Namespace, say=print) -> int:
+def run(options: Namespace, say: Say = print) -> int:
     """Say the links of a repository; return the exit status."""
     address = options.address or _remote()
     try:

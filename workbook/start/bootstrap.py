@@ -20,7 +20,7 @@ from importlib import metadata
 from pathlib import Path
 
 from .causes import SetupFailed, failure, in_words
-from .child import ROOT, started
+from .child import ROOT, Say, started
 from .whole import damaged
 
 __all__ = ["CLASS", "READER", "SITE", "TESTER", "SetupFailed", "python_with", "unmet"]
@@ -46,7 +46,7 @@ PIN = re.compile(r"(?P<name>[\w.-]+)==(?P<version>[\w.!+]+)( ; sys_platform == \
 ROOM = 700_000_000  # bytes that a reader's packages take, and what they come in
 
 
-def python_with(needs: str, say=print) -> str:
+def python_with(needs: str, say: Say = print) -> str:
     """Return the Python that has all that the file `needs` lists, setting it up where it lacks.
 
     Raises:
@@ -128,7 +128,7 @@ def _is_ready(needs: str) -> bool:
     )
 
 
-def _put_back(needs: str, lacking: list[str], say) -> None:
+def _put_back(needs: str, lacking: list[str], say: Say) -> None:
     """Install again what lacks files; where that does not do, everything."""
     first, more = ", ".join(lacking[:3]), len(lacking) - 3
     say(
@@ -149,7 +149,7 @@ def _put_back(needs: str, lacking: list[str], say) -> None:
     say("They are back.")
 
 
-def _set_up(needs: str, say) -> None:
+def _set_up(needs: str, say: Say) -> None:
     if HOME.exists() and not STAMP.exists():
         say("Setting up didn't finish last time. It continues now and keeps what was downloaded.")
     else:
@@ -159,7 +159,7 @@ def _set_up(needs: str, say) -> None:
     say("Everything is set up.")
 
 
-def _fill(needs: str, say) -> None:
+def _fill(needs: str, say: Say) -> None:
     before = _read_stamp()
     # No stamp, no trust: what an interrupted run left behind is made again from nothing. What was
     # fetched is not fetched again, for pip keeps it.
@@ -204,7 +204,7 @@ def _make_home() -> None:
         )
 
 
-def _install(needs: str, say) -> None:
+def _install(needs: str, say: Say) -> None:
     """Install the exact versions and nothing besides, and the project itself where it lies."""
     wanted = ["--requirement", str(BINDER / needs), "--editable", str(ROOT)]
     _pip(wanted, len(pins(needs)) + 1, say)
@@ -215,7 +215,7 @@ def _pip_command(words: list[str]) -> list[str]:
     return [*install, *words]
 
 
-def _pip(words: list[str], total: int, say) -> None:
+def _pip(words: list[str], total: int, say: Say) -> None:
     seen, lines = 0, []
     with started(_pip_command(words), env=_plain_environment(), **PIPED) as pip:
         for line in pip.stdout or ():

@@ -8,12 +8,14 @@ import os
 import signal
 import subprocess
 import sys
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from pathlib import Path
+from typing import Any
 
-__all__ = ["ROOT", "end_on_signals", "environment", "run", "started"]
+__all__ = ["ROOT", "Say", "end_on_signals", "environment", "run", "started"]
 
 ROOT = Path(__file__).resolve().parents[2]
+Say = Callable[[str], object]  # what shows a sentence to whoever waits
 PATIENCE = 10  # seconds a program gets to end by itself
 
 
@@ -30,7 +32,7 @@ def environment(python: str = sys.executable, **more: str) -> dict[str, str]:
 
 
 @contextlib.contextmanager
-def started(command: Sequence[str], **options) -> Iterator[subprocess.Popen]:
+def started(command: Sequence[str], **options: Any) -> Iterator[subprocess.Popen[str]]:
     """Start `command`; however the block is left, the program has ended after it."""
     with subprocess.Popen(command, **options) as process:
         try:
@@ -48,7 +50,7 @@ def _end(process: subprocess.Popen) -> None:
         process.kill()
 
 
-def run(command: Sequence[str], **options) -> int:
+def run(command: Sequence[str], **options: Any) -> int:
     """Run `command` in this program's place and return its exit status.
 
     Ctrl+C reaches both programs: the other one decides what it means.

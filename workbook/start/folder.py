@@ -13,7 +13,7 @@ import json
 import os
 import shutil
 import tempfile
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Iterable, Iterator
 from contextlib import suppress
 from pathlib import Path
 from typing import Any
@@ -23,7 +23,7 @@ from platformdirs import user_config_path, user_documents_path
 from workbook.log import KEPT, Log, NotKept, NotRead, default_path, parse
 from workbook.ui.pages import MARK, fingerprint, read_page, shipped_pages
 
-from .child import ROOT
+from .child import ROOT, Say
 
 __all__ = [
     "CannotWrite",
@@ -145,7 +145,7 @@ def can_write(folder: Path) -> bool:
     return True
 
 
-def settle(own: Path, say: Callable[[str], object]) -> None:
+def settle(own: Path, say: Say) -> None:
     """See to it that answers given in the reader's folder `own` can be kept, and say where.
 
     Raises:
@@ -167,7 +167,7 @@ def settle(own: Path, say: Callable[[str], object]) -> None:
     )
 
 
-def _bring_home(beside: Path, say: Callable[[str], object]) -> None:
+def _bring_home(beside: Path, say: Say) -> None:
     """Take into the usual log what was answered while it could not be written."""
     log, answers = Log(default_path()), beside / "attempts.jsonl"
     try:

@@ -10,13 +10,13 @@ import time
 import urllib.error
 import urllib.request
 import webbrowser
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import ExitStack, contextmanager, suppress
 from pathlib import Path
 
 from workbook.ui.pages import OPENING
 
-from .child import environment, started
+from .child import Say, environment, started
 from .folder import (
     CannotWrite,
     bring_up_to_date,
@@ -39,7 +39,7 @@ LAST_RESORT = (
     "This was the only folder the workbook could write to, and the computer may empty it when it restarts. Before you stop, save "
     "a copy of your answers on the page Your study. It's safer to type the name of a folder of your own after --folder."
 )
-Serving = Iterator[tuple[subprocess.Popen, str]]
+Serving = Iterator[tuple[subprocess.Popen[str], str]]
 
 
 class CannotOpen(RuntimeError):
@@ -50,12 +50,16 @@ class PortTaken(CannotOpen):
     """Another program took the port before our server could."""
 
 
-def open_workbook(folder: str | None, port: int | None, browser: bool = True, say=print) -> int:
+def open_workbook(
+    folder: str | None, port: int | None, browser: bool = True, say: Say = print
+) -> int:
     """Open the workbook and keep it open until Ctrl+C; return the exit status."""
     return keep_open(lambda: _prepare(folder, say), OPENING, port, browser, say)
 
 
-def keep_open(prepare, opening: str, port: int | None, browser: bool, say) -> int:
+def keep_open(
+    prepare: Callable[[], Path], opening: str, port: int | None, browser: bool, say: Say
+) -> int:
     """Keep the folder that `prepare()` gives open at the page `opening`; return the exit status."""
     try:
         own = prepare()
@@ -74,7 +78,7 @@ def keep_open(prepare, opening: str, port: int | None, browser: bool, say) -> in
         return 0
 
 
-def _prepare(wanted: str | None, say) -> Path:
+def _prepare(wanted: str | None, say: Say) -> Path:
     folders = [Path(wanted).expanduser().resolve()] if wanted else default_folders()
     for folder in folders:
         try:
@@ -102,7 +106,7 @@ def _is_free(port: int) -> bool:
     return False
 
 
-def _choose_port(wanted: int | None, say) -> int:
+def _choose_port(wanted: int | None, say: Say) -> int:
     if wanted is not None and _is_free(wanted):
         return wanted
     free = next((port for port in PORTS if port != wanted and _is_free(port)), None)
@@ -122,7 +126,9 @@ def _choose_port(wanted: int | None, say) -> int:
 
 
 @contextmanager
-def _served_somewhere(folder: Path, wanted: int | None, say, opening: str = OPENING) -> Serving:
+def _served_somewhere(
+    folder: Path, wanted: int | None, say: Say, opening: str = OPENING
+) -> Serving:
     """Serve `folder` on the port wanted, or on a free one that nobody takes meanwhile."""
     with ExitStack() as stack:
         for last in (wanted is not None, False, False, True):
@@ -193,7 +199,7 @@ def _wait_for(server: subprocess.Popen, port: int, token: str, log: str) -> None
     raise CannotOpen(f"The workbook didn't start in {PATIENCE} seconds. The reason is in {log}")
 
 
-def _show(address: str, browser: bool, say) -> None:
+def _show(address: str, browser: bool, say: Say) -> None:
     if browser and _open_browser(address):
         say(f"The workbook is opening in your browser. If it doesn't, open {address}")
     elif browser:
