@@ -5,7 +5,7 @@ The question and what becomes of an answer are HTML, of view.py.
 """
 
 from collections.abc import Callable
-from typing import Any, Protocol
+from typing import Protocol
 
 from ipywidgets import HTML, Box, Button, VBox, Widget
 
@@ -82,7 +82,7 @@ class Choosing(Protocol):
 
     box: Widget
 
-    def show(self, practice: Any) -> None:
+    def show(self, practice: Practice) -> None:
         """As it is now: a problem has come, or an answer was checked."""
 
 

@@ -19,6 +19,7 @@ from workbook.ui.markup import Markup, joined, tag
 from .card import Card
 from .guided import Guided
 from .mixed import PROMISE, Mixed
+from .practice import Practice
 
 __all__ = ["guided_card", "mixed_card"]
 
@@ -80,7 +81,7 @@ class Wanted:
         parts = [HTML(about), self.coming, self.chapters.box, *levels, self.units, self.said]
         self.box: Widget = classed(VBox(parts), "w2w-wanted")
 
-    def show(self, practice: Mixed) -> None:
+    def show(self, practice: Practice) -> None:
         """What is wanted stays as it is, whatever problem is shown; what comes next may not."""
         self.coming.value = self._next_kinds()
 

@@ -8,7 +8,7 @@ from collections.abc import Callable
 from ipywidgets import HTML, VBox, Widget
 
 from solver.own.record import Examined, Lesson, lesson
-from workbook.practice import Card
+from workbook.practice import Card, Practice
 from workbook.ui.controls import Panel, button, chooser, classed, row, say, show
 from workbook.ui.markup import Markup, tag
 
@@ -92,7 +92,7 @@ class Exercises:
         )
         self.box: Widget = row("w2w-settings", self.kind)
 
-    def show(self, practice: LessonPractice) -> None:
+    def show(self, practice: Practice) -> None:
         """Which of them is chosen."""
         self.kind.put(practice.kind)
 
