@@ -176,7 +176,7 @@ def set_question(number: int):
     if _is_marked():
         return None
     from .trainer.learner.own_set import own_set
-    from .trainer.set_card import SetCard
+    from .trainer.learner.set_card import SetCard
 
     return SetCard(own_set(Path.cwd()), number)
 

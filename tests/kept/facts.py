@@ -16,9 +16,9 @@ from solver.topics.catalogue import Refused
 from tests.solver.sets import PLANT
 from workbook.exam.result import Outcome
 from workbook.exam.sitting import Sitting
-from workbook.group.posed import questions_of
 from workbook.group.results import facts as group_facts
 from workbook.group.results import read_result
+from workbook.group.set_text import questions_of
 from workbook.group.set_text import read_set as read_group_set
 from workbook.log import Log
 from workbook.record.fleet import Fleet

@@ -17,8 +17,7 @@ from workbook.ui.entry import Entry, Gate, Paste, whole_number
 from workbook.ui.markup import Markup, joined, tag
 
 from .own_group import WORD, OwnGroup
-from .posed import questions_of
-from .set_text import MOST, MOST_TITLE, BadSet, ProblemSet, codes_in, set_of
+from .set_text import MOST, MOST_TITLE, BadSet, ProblemSet, codes_in, questions_of, set_of
 
 __all__ = ["PAGE", "MakePanel"]
 

@@ -14,9 +14,8 @@ from workbook.log import SHOWN, Attempt, Log, NotRead
 from workbook.practice import Try, keep, own_log
 from workbook.ui.static_site import words_of_address
 
-from .posed import Question, questions_of
 from .results import Result
-from .set_text import MOST_NAME, BadSet, ProblemSet, plain, read_set
+from .set_text import MOST_NAME, BadSet, ProblemSet, Question, plain, questions_of, read_set
 
 __all__ = ["WORD", "OwnGroup", "own_group"]
 

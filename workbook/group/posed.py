@@ -1,47 +1,31 @@
-"""The problems of a set, each to be worked as often as its learner likes.
+"""One problem of a set, to be worked as often as its learner likes, and its card.
 
-There are no widgets here; posed_card.py shows what this holds.
+The card has question, answer and help, and nothing that leads to other problems.
 """
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Sequence
 from time import monotonic
-from typing import NamedTuple
 
-from solver import BadCode, Case, case_from_code, grade
+from ipywidgets import HTML
+
+from solver import Case, grade
 from solver.engine.telling import hints_of
 from workbook.log import SHOWN, Attempt
-from workbook.practice import Practice, Reply, Try
+from workbook.practice import (
+    Help,
+    Practice,
+    Reply,
+    Try,
+    answer_label,
+    answering,
+    question_html,
+    said_of,
+)
+from workbook.ui.controls import Panel, button, row, say
+from workbook.ui.entry import Entry
+from workbook.ui.markup import joined, tag
 
-from .set_text import ProblemSet
-
-__all__ = ["Posed", "Question", "questions_of"]
-
-
-class Question(NamedTuple):
-    """A problem in its place, from 1. `fault` says why there is no case."""
-
-    number: int
-    code: str
-    case: Case | None
-    fault: str = ""
-
-    @property
-    def title(self) -> str:
-        """What it is called, and at which level."""
-        case = self.case
-        return f"{case.family.title}, level {case.level}" if case else self.code
-
-
-def questions_of(problems: ProblemSet) -> tuple[Question, ...]:
-    """The problems of a set in order; one that another edition made has a sentence instead."""
-    return tuple(_question(number, code) for number, code in enumerate(problems.codes, 1))
-
-
-def _question(number: int, code: str) -> Question:
-    try:
-        return Question(number, code, case_from_code(code))
-    except BadCode as refusal:
-        return Question(number, code, None, str(refusal))
+__all__ = ["Posed", "PosedCard"]
 
 
 class Posed(Practice):
@@ -76,3 +60,40 @@ class Posed(Practice):
                 note = f"Try {self.tries}. This answer is kept."
                 last = made.typed, Reply(verdict, True, note)
         return last
+
+
+class PosedCard(Panel):
+    """Problem `number` of a set. It is inside a panel, which has the look for all of them.
+
+    `before` is what was answered so far.
+    """
+
+    def __init__(self, number: int, practice: Posed, clock: Callable[[], float]):
+        super().__init__("w2w-card", "w2w-posed", clock=clock)
+        self.practice = practice
+        self.before: Sequence[Attempt] = []
+        case = practice.case
+        head = tag("h4", f"Question {number}. {case.family.title}")
+        self.problem = HTML(joined(head, question_html(case, case.choices)))
+        self.answer = Entry(self, f"Question {number}. {answer_label(case)}", self._answer)
+        self.check = button("Check", self.answer.gate.click, first=True)
+        self.help = Help(self, practice)
+        self.children = (
+            self.problem,
+            answering(self.answer, self.check, self.said),
+            row("w2w-buttons", self.help.more, self.help.worked),
+            self.help.hints,
+            self.help.solution,
+        )
+
+    def _answer(self, text: str) -> None:
+        self.said.value = said_of(self.practice.case, self.practice.answer(text))
+
+    def restore(self, before: Sequence[Attempt]) -> None:
+        """Show what was answered before; what is typed and not yet checked stays."""
+        self.before = before
+        last = self.practice.restore(before)
+        if not self.answer.unsent:
+            self.answer.fill(last[0] if last else "")
+        self.said.value = said_of(self.practice.case, last[1]) if last else say("")
+        self.help.show(self.practice)

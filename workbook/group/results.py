@@ -14,8 +14,7 @@ from solver.units.show import counted
 from workbook.log import SHOWN, Attempt, line_of, merged, parse
 from workbook.ui.flaws import Flaw, Flaws
 
-from .posed import Question
-from .set_text import MOST_NAME, ProblemSet, plain
+from .set_text import MOST_NAME, ProblemSet, Question, plain
 
 __all__ = [
     "AT_ONCE",

@@ -13,9 +13,8 @@ from workbook.ui.pages import chapters, titles
 from workbook.ui.pieces import listed
 from workbook.ui.spreadsheet import csv_of
 
-from .posed import Question
 from .results import AT_ONCE, LATER, NOT_YET, STATES, UNTRIED, Cell, GroupFacts
-from .set_text import ProblemSet
+from .set_text import ProblemSet, Question
 
 __all__ = [
     "by_member",

@@ -1,4 +1,4 @@
-"""A set of problems as a short text, which fits in a chat message and in a link.
+"""A set of problems as a short text, which fits in a chat message and in a link; and its problems.
 
     W2W[Wednesday pumps] BP-2U1-7-KMZ WP-1U1-7-WTN [2-6C6E7E]
 
@@ -14,7 +14,7 @@ from hashlib import sha256
 from typing import NamedTuple
 from unicodedata import category, normalize
 
-from solver import BadCode, SolverError
+from solver import BadCode, Case, SolverError, case_from_code
 from solver.engine.code import read_code
 from solver.units.show import counted
 
@@ -24,8 +24,10 @@ __all__ = [
     "MOST_TITLE",
     "BadSet",
     "ProblemSet",
+    "Question",
     "codes_in",
     "plain",
+    "questions_of",
     "read_set",
     "set_of",
 ]
@@ -179,3 +181,30 @@ def read_set(text: str) -> ProblemSet:
     if found.mark.partition("-")[2] != sent[2]:
         raise BadSet(CHANGED)
     return found
+
+
+class Question(NamedTuple):
+    """A problem in its place, from 1. `fault` says why there is no case."""
+
+    number: int
+    code: str
+    case: Case | None
+    fault: str = ""
+
+    @property
+    def title(self) -> str:
+        """What it is called, and at which level."""
+        case = self.case
+        return f"{case.family.title}, level {case.level}" if case else self.code
+
+
+def questions_of(problems: ProblemSet) -> tuple[Question, ...]:
+    """The problems of a set in order; one that another edition made has a sentence instead."""
+    return tuple(_question(number, code) for number, code in enumerate(problems.codes, 1))
+
+
+def _question(number: int, code: str) -> Question:
+    try:
+        return Question(number, code, case_from_code(code))
+    except BadCode as refusal:
+        return Question(number, code, None, str(refusal))

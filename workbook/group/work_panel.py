@@ -15,8 +15,7 @@ from workbook.ui.pieces import listed
 from workbook.ui.saving import link
 
 from .own_group import OwnGroup
-from .posed import Posed
-from .posed_card import PosedCard
+from .posed import Posed, PosedCard
 from .results import KIND, result_file
 from .set_text import BadSet, ProblemSet, read_set
 

@@ -14,8 +14,8 @@ from tests.workbook.group.members import CASES, RIGHT, WEDNESDAY, answer_text, s
 from tests.workbook.group.panels import answer, held, paste, slow, words
 from workbook.group.make_panel import MakePanel
 from workbook.group.own_group import OwnGroup
-from workbook.group.posed import Posed, questions_of
-from workbook.group.set_text import read_set, set_of
+from workbook.group.posed import Posed
+from workbook.group.set_text import questions_of, read_set, set_of
 from workbook.group.work_panel import WorkPanel
 from workbook.log import Log, made
 from workbook.ui import static_site

@@ -23,11 +23,10 @@ from tests.workbook.group.members import (
     work,
 )
 from tests.workbook.group.panels import answer, held, paste, slow, words
-from workbook.group.posed import questions_of
 from workbook.group.results import MOST_LINES, facts, read_result
 from workbook.group.results_panel import MOST_FILES, ResultsPanel
 from workbook.group.results_shown import names_for
-from workbook.group.set_text import ProblemSet, set_of
+from workbook.group.set_text import ProblemSet, questions_of, set_of
 from workbook.log import checked_line, line_of
 
 EVE = "=Eve<script>alert(1)</script>"

@@ -18,9 +18,8 @@ from workbook.figures import picture
 from workbook.trainer.marking.marked import Marked, mark
 from workbook.trainer.report.facts import ClassFacts, Telling, facts, telling
 from workbook.trainer.report.files import mistakes_csv, people_csv, questions_csv
-from workbook.trainer.report.pictures import hardest_picture, percent, spread_picture
-from workbook.trainer.report.sections import report, report_text
-from workbook.trainer.report.words import hands, names_for, telling_lines, tells
+from workbook.trainer.report.sections import hardest_picture, report, report_text, spread_picture
+from workbook.trainer.report.words import hands, names_for, percent, telling_lines, tells
 from workbook.trainer.sets.set_file import Assigned
 from workbook.ui.spreadsheet import csv_of, harmless
 

@@ -18,9 +18,8 @@ from workbook.trainer.sets.set_file import SET_FILE, Assigned, read_set_file, to
 from workbook.trainer.setting.draft import Draft, assigned_from, draft_of, folder_name
 from workbook.trainer.setting.keep import CannotPut, put, sets_in, standing
 from workbook.trainer.setting.plant import EXAMPLE, plant_from
-from workbook.trainer.setting.preview import CARDS, LIST, preview_html
+from workbook.trainer.setting.preview import CARDS, LIST, next_steps, preview_html, summary
 from workbook.trainer.setting.setting_panel import SettingPanel
-from workbook.trainer.setting.words import next_steps, summary
 
 NOW = datetime(2026, 11, 25, 19, tzinfo=UTC)
 GOOD = Draft(title="Week 3: power", chapters=("horsepower",), seed=48213)

@@ -24,8 +24,7 @@ from workbook.trainer.sets.set_file import SET_FILE, Assigned, read_set_file
 from workbook.ui.pages import MARK, read_page
 from workbook.ui.pieces import listed
 
-from .answer_sheet import SHEET, AnswerSheet
-from .asked import Asked
+from .answer_sheet import SHEET, AnswerSheet, Asked
 from .who import Person, keep_person, person_at
 
 __all__ = ["PROGRESS", "SAY_WHO", "NothingToShow", "OwnSet", "due_in_words", "own_set", "standing"]

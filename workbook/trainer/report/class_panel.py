@@ -22,8 +22,7 @@ from workbook.ui.saving import link
 
 from .files import FILES
 from .gathered import Gathered, gathered
-from .pictures import Pictured
-from .sections import Point, Section, report
+from .sections import Pictured, Point, Section, report
 from .words import LOW
 
 __all__ = ["ClassPanel", "Parts"]

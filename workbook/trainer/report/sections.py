@@ -1,37 +1,107 @@
 """A class report as its parts, in order; a page and a terminal show the same ones.
 
-Here it is text for a terminal; `class_panel.py` shows it on a page.
+Each picture comes with the same numbers as a table. Here the report is text for a terminal;
+`class_panel.py` shows it on a page.
 """
 
 from collections.abc import Sequence
+from functools import partial
 from textwrap import wrap
-from typing import NamedTuple
+from typing import TYPE_CHECKING, NamedTuple
 
-from workbook.figures import View
+from workbook.figures import Figure, View, draw_shares
 from workbook.ui.pages import titles
 
-from .facts import ClassFacts
-from .pictures import Pictured, hardest_picture, spread_picture
+from .facts import BINS, ClassFacts, Question
 from .words import (
     HAND_HEADS,
     LOW,
     QUESTION_HEADS,
+    counted_people,
     flaw_lines,
     hand_rows,
     hands,
     names_for,
+    percent,
     question_rows,
     summary,
     telling_lines,
 )
 
-__all__ = ["Point", "Section", "report", "report_text"]
+if TYPE_CHECKING:
+    from matplotlib.axes import Axes
 
+__all__ = [
+    "Pictured",
+    "Point",
+    "Section",
+    "hardest_picture",
+    "report",
+    "report_text",
+    "spread_picture",
+]
+
+Pictured = tuple[Figure, View]
+PEOPLE_TICKS = 5
 HARDEST = 8  # questions in the picture; all of them stand in the table
 HANDS = 60  # people told at once
 FLAWS = 10  # mistakes told; a class makes many that one person makes
 WIDTH = 100
 NARROWEST = 24  # characters of a column whose words are wrapped
+
+
+def _pictured(name: str, view: View, draw, height: float) -> Pictured:
+    return Figure(name, view.headline, (), lambda values, units: view, draw, height), view
+
+
+def spread_picture(told: ClassFacts) -> Pictured:
+    """How many people have how much of the points, a tenth at a time."""
+    names = [_tenth(at) for at in range(BINS)]
+    rows = tuple((name, str(many)) for name, many in zip(names, told.spread, strict=True))
+    known = dict(zip(names, told.spread, strict=True))
+    said = "; ".join(f"{name} of the points: {counted_people(int(many))}" for name, many in rows)
+    alt = f"How many people got what percent of the points. {said}."
+    view = View("How the points are spread out", alt, ("Points", "People"), rows, known, "")
+    return _pictured("class-spread", view, _draw_spread, 2.8)
+
+
+def _tenth(at: int) -> str:
+    """A tenth of the points as a label; the last one holds all of them too."""
+    low, high = 100 * at // BINS, 100 * (at + 1) // BINS
+    return f"{low} to {high}%" if at == BINS - 1 else f"{low} to under {high}%"
+
+
+def _draw_spread(axes: "Axes", view: View) -> None:
+    """A bar for each tenth, with its number above it."""
+    counts = list(view.known.values())
+    most = max(*counts, 1)
+    axes.bar(range(BINS), counts, width=0.92, align="edge", color="C0")
+    for at, many in enumerate(counts):
+        if many:
+            axes.text(at + 0.46, many, f"{many:,.0f}", ha="center", va="bottom")
+    axes.set(xlim=(0, BINS), ylim=(0, 1.14 * most), xlabel="Points, %", ylabel="People")
+    axes.set_xticks(range(0, BINS + 1, 2), [str(100 * at // BINS) for at in range(0, BINS + 1, 2)])
+    axes.locator_params(axis="y", nbins=PEOPLE_TICKS, integer=True, min_n_ticks=1)
+
+
+def hardest_picture(hardest: Sequence[Question]) -> Pictured:
+    """The share of the points in each of these questions, the hardest first."""
+    rows = tuple(
+        (
+            f"{one.number}. {one.family.title}",
+            percent(one.share),
+            str(one.missed),
+            str(one.counts["blank"]),
+        )
+        for one in hardest
+    )
+    known = {row[0]: 100 * one.share for row, one in zip(rows, hardest, strict=True)}
+    said = "; ".join(f"question {name}: {share}" for name, share, *_ in rows)
+    alt = f"The share of the points that the class has in its hardest questions. {said}."
+    columns = ("Question", "Of the points", "Wrong answers", "Blank")
+    view = View("The hardest questions", alt, columns, rows, known, "")
+    draw = partial(draw_shares, label="Of the points, %")
+    return _pictured("class-hardest", view, draw, 0.8 + 0.5 * len(rows))
 
 
 class Point(NamedTuple):

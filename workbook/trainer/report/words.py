@@ -10,17 +10,18 @@ from workbook.ui.flaws import Flaw
 from workbook.ui.pieces import listed
 
 from .facts import ENOUGH, STATUSES, ClassFacts, Person, Question, Telling
-from .pictures import counted_people, percent
 
 __all__ = [
     "HAND_HEADS",
     "LOW",
     "QUESTION_HEADS",
     "Hand",
+    "counted_people",
     "flaw_lines",
     "hand_rows",
     "hands",
     "names_for",
+    "percent",
     "question_rows",
     "summary",
     "telling_lines",
@@ -64,6 +65,27 @@ def _why(person: Person, low: float) -> tuple[str, ...]:
     if person.share < low:
         why.append(f"Under {low:.0%} of the points.")
     return tuple(why)
+
+
+def percent(share: float) -> str:
+    """A share as a whole percentage; only all is 100%, and only nothing is 0%.
+
+    >>> percent(0.666), percent(0.999), percent(0.001)
+    ('67%', '99%', '1%')
+    """
+    whole = round(100 * share)
+    if 0 < share < 1:
+        whole = min(max(whole, 1), 99)
+    return f"{whole}%"
+
+
+def counted_people(many: int) -> str:
+    """A number of people.
+
+    >>> counted_people(1), counted_people(1200)
+    ('1 person', '1,200 people')
+    """
+    return "1 person" if many == 1 else f"{many:,} people"
 
 
 def names_for(told: ClassFacts, hidden: bool) -> dict[str, str]:

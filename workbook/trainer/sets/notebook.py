@@ -14,7 +14,7 @@ from solver.units.show import counted
 from workbook.start.folder import CannotWrite, state_of, write_page
 from workbook.trainer.coming_in.handed_in import ANSWER
 from workbook.trainer.gradebook.rules import grade_id
-from workbook.trainer.learner.asked import in_words
+from workbook.trainer.learner.answer_sheet import in_words
 from workbook.ui.cautions import topics
 from workbook.ui.pages import MARK, PRACTICE, code_cells, fingerprint, shipped_pages
 

@@ -4,6 +4,7 @@ A set is shown as people get it: one person's questions, or two beside each othe
 """
 
 from collections.abc import Callable, Sequence
+from datetime import UTC, datetime
 
 from ipywidgets import HTML, Box, VBox
 
@@ -12,21 +13,109 @@ from solver.engine.choices import choices_of
 from solver.scenario import PEOPLE
 from solver.sets.work_set import WorkSet, cases_for, person_id, plan_of
 from solver.topics.catalogue import Refused
+from solver.units.show import counted, exact
 from workbook.practice import question_html, right_answer, worked_html
 from workbook.trainer.sets.set_file import Assigned
 from workbook.ui.controls import Panel, button, chooser, classed, say
 from workbook.ui.entry import Entry, Gate
 from workbook.ui.markup import Markup, joined, tag
 from workbook.ui.pieces import table
+from workbook.ui.printing import UNITS
 
-__all__ = ["CARDS", "LIST", "Looking", "preview_html"]
+__all__ = ["CARDS", "LIST", "Looking", "next_steps", "preview_html", "summary"]
 
+COUNTS = {"best": "the best one counts", "last": "the last one counts", "first": "the first counts"}
 LIST, CARDS = "list", "cards"
 EVERYBODY = "Everyone"
 WAYS = [("A list of the answers", LIST), ("Problems with the solutions", CARDS)]
 ABOUT = "Type anyone's id, such as the one they sign in with, to see what they will get."
 NOBODY = "Type a person's id to see their questions."
 Row = tuple[str, Sequence[Case | Refused]]  # a question, and the problem of each person there
+
+
+def summary(assigned: Assigned, now: datetime) -> list[str]:
+    """Everything that was chosen, to be read over before it is written; `now` has its zone."""
+    work = assigned.work
+    level = f"at level {work.level}" if work.level else "at any level"
+    kinds = counted(len(work.families), "kind")
+    whose = "Each person gets their own numbers." if work.each else "Everyone has the same numbers."
+    return [
+        f"{counted(work.count, 'question')} {level}, in {UNITS[work.units]}, from {kinds} of problem.",
+        whose,
+        *_points(assigned),
+        _tries(assigned),
+        *_due(assigned, now),
+        *_plant(assigned),
+    ]
+
+
+def _points(assigned: Assigned) -> list[str]:
+    credit, each = assigned.credit, assigned.points
+    noun = "point" if each == 1 else "points"
+    whole = exact(round(each * assigned.work.count, 4))
+    slip, close = _percent(credit.mistake), _percent(credit.close)
+    lines = [
+        f"Each is worth {exact(each)} {noun}, {whole} in all.",
+        f"A known slip earns {slip} of the points, and a close answer {close}.",
+    ]
+    if credit.by_mistake:
+        some = counted(len(credit.by_mistake), "mistake")
+        lines.append(f"The set's file gives {some} a different share, and that stays.")
+    return lines
+
+
+def _percent(share: float) -> str:
+    return f"{round(100 * share, 2):g}%"
+
+
+def _tries(assigned: Assigned) -> str:
+    tries, off = assigned.tries, assigned.credit.each_try
+    if tries == 1:
+        return "There is one try for each question."
+    many = f"Up to {tries} tries for each question" if tries else "Any number of tries"
+    taken = f" Each earlier try takes off {_percent(off)}." if off else ""
+    return f"{many}; {COUNTS[assigned.counts]}.{taken}"
+
+
+def _due(assigned: Assigned, now: datetime) -> list[str]:
+    if not assigned.due:
+        return ["There is no due time, so nothing counts as late."]
+    here = assigned.due.astimezone(now.tzinfo)
+    lines = [
+        f"Due on {here:%A}, {here:%B} {here.day}, {here.year}, at {_clock(assigned.due, here)}."
+    ]
+    if assigned.due <= now:
+        lines.append("That time has passed, so everything that comes in is late. Check the date.")
+    off = f"takes off {_percent(assigned.late)} of the score" if assigned.late else "costs nothing"
+    return [*lines, f"Turning it in late {off}."]
+
+
+def _clock(due: datetime, here: datetime) -> str:
+    there = due.astimezone(UTC)
+    if here.utcoffset() == there.utcoffset():
+        return f"{there:%H:%M} UTC; the form shows it in your own time"
+    day = "" if here.date() == there.date() else f" on {there:%A}"
+    return f"{here:%H:%M} on this computer, which is {there:%H:%M} UTC{day}"
+
+
+def _plant(assigned: Assigned) -> list[str]:
+    if not (plant := assigned.work.plant):
+        return []
+    pumps = counted(len(plant.places), "pump")
+    return [f"The problems are about “{plant.name}”, with {pumps}."]
+
+
+def next_steps(assigned: Assigned) -> Sequence[tuple[str, str]]:
+    """What to do now, each with the command to type in the course's folder."""
+    name = assigned.name
+    return (
+        ("Make the folder to give to people", f"python3 -m workbook set {name}"),
+        (
+            "Put what people send back into a folder, and grade it",
+            f"python3 -m workbook mark {name} --hand-in FOLDER",
+        ),
+        ("See how the class did", f"python3 -m workbook class {name}"),
+    )
 
 
 def preview_html(work: WorkSet, people: Sequence[str], way: str) -> Markup:

@@ -20,8 +20,7 @@ from .draft import Draft, assigned_from, draft_of
 from .form import Form
 from .keep import CannotPut, put, sets_in, standing
 from .plant import PlantPart
-from .preview import Looking
-from .words import next_steps, summary
+from .preview import Looking, next_steps, summary
 
 __all__ = ["SettingPanel", "Writing"]
 

@@ -12,8 +12,8 @@ from workbook.ui.controls import Panel, button, say, show
 from workbook.ui.entry import Entry
 from workbook.ui.markup import Markup, joined, tag
 
-from .learner.asked import Asked, in_words
-from .learner.own_set import OwnSet
+from .answer_sheet import Asked, in_words
+from .own_set import OwnSet
 
 __all__ = ["SetCard"]
 
