@@ -72,7 +72,8 @@ class View:
     """A figure at one setting of its sliders.
 
     `headline` is what the picture shows, in a sentence or two; `alt` says all of it in words.
-    `rows` are the table under the heads `columns`. `known` is what the picture is drawn from.
+    `rows` are the table under the heads `columns`. `known` is what the picture is drawn from, each
+    quantity in its unit of the system `units` ("us", "si", or "" where nothing has a unit).
     """
 
     headline: str
@@ -85,7 +86,10 @@ class View:
 
 @dataclass(frozen=True)
 class Figure:
-    """A figure to explore. `systems` are the systems of units it can be shown in."""
+    """A figure: what is seen at given values, and how that is drawn on matplotlib's axes.
+
+    `height` is in inches; the width is the style's. `systems` are those it can be shown in.
+    """
 
     name: str
     title: str
@@ -99,12 +103,20 @@ class Figure:
 def worked(
     given: Values, asked: str, formulas: tuple[Formula, ...], units: str
 ) -> dict[str, float]:
-    """Every quantity on the solver's way from `given` to `asked`."""
+    """Every quantity on the solver's way from `given` to `asked`, each in its unit of the system.
+
+    Raises:
+        NotSolvable: no chain of these formulas leads there.
+    """
     return find_plan(tuple(given), asked, formulas, units).run(given)
 
 
 def valued(expr: Expr, known: Values, units: str) -> float:
-    """What an expression comes to; the solver works it."""
+    """What an expression comes to in the system "us" or "si"; the solver works it.
+
+    Raises:
+        KeyError: a quantity of it is not known.
+    """
     return compiled(expr, units)(known)
 
 

@@ -97,17 +97,20 @@ class _Told:
         self.pumps = self.faulty = self.messages = 0
 
     def say(self, message: Message) -> None:
+        """Print a message, up to `MOST_SAID` of them."""
         self.messages += 1
         if self.messages <= MOST_SAID:
             _print_beside_progress(str(message))
 
     def count(self, pump: Pump) -> None:
+        """One more row, and what is to be said of it."""
         self.pumps += 1
         self.faulty += bool(pump.messages)
         for message in pump.messages:
             self.say(message)
 
     def end(self, seconds: float) -> None:
+        """Print how much there was, and the rate."""
         if self.messages > MOST_SAID:
             more = self.messages - MOST_SAID
             print(

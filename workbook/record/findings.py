@@ -27,7 +27,7 @@ from workbook.ui.markup import Markup, joined, tag
 
 from .reading import Message
 
-__all__ = ["examined_html", "page_text", "pressing_first", "read_rows", "summary"]
+__all__ = ["examined_html", "page_text", "pressing_first", "read_rows", "summary", "value_said"]
 
 # The mark that goes with each state's word, and the class that goes with its colour.
 MARKS = {
@@ -93,7 +93,7 @@ def read_rows(record: Record) -> Iterator[tuple[str, str, str]]:
 
 def _found_text(found: Finding, units: str) -> str:
     verdict = found.verdict
-    lines = [f"[{found.state}] {found.check.label(units)}{_value(found)}", f"  {verdict.says}"]
+    lines = [f"[{found.state}] {_headed(found, units)}", f"  {verdict.says}"]
     if verdict.limit:
         lines.append(f"  Limit: {verdict.limit}. Source: {verdict.source}.")
     if found.steps:
@@ -101,10 +101,14 @@ def _found_text(found: Finding, units: str) -> str:
     return "\n".join(lines)
 
 
-def _value(found: Finding) -> str:
-    if found.value is None:
-        return ""
-    return f": {with_unit(figures(found.value, found.unit), found.unit)}"
+def value_said(found: Finding) -> str:
+    """What was worked, to four figures with its unit; "" where nothing could be."""
+    return "" if found.value is None else with_unit(figures(found.value, found.unit), found.unit)
+
+
+def _headed(found: Finding, units: str) -> str:
+    label, value = found.check.label(units), value_said(found)
+    return f"{label}: {value}" if value else label
 
 
 def _titled(title: str, body: str) -> str:
@@ -172,7 +176,7 @@ def _finding(found: Finding, units: str) -> Markup:
     limit = f"Limit: {verdict.limit}. Source: {verdict.source}."
     return tag(
         "li",
-        tag("p", found.check.label(units), _value(found), cls="w2w-want"),
+        tag("p", _headed(found, units), cls="w2w-want"),
         tag(
             "p",
             tag("span", mark, cls="w2w-mark", aria_hidden="true"),

@@ -60,7 +60,7 @@ class Fleet:
         return [(_called(days[0].record), key) for key, days in self._by_pump.items()]
 
     def years(self, key: Key) -> Sequence[Pump]:
-        """Every day of one pump, in the order of the file."""
+        """Every day of one pump, in the order of the file; KeyError for another key."""
         return self._by_pump[key]
 
     def days(self, key: Key) -> list[tuple[str, int]]:
@@ -69,7 +69,12 @@ class Fleet:
         return [(_dated(pump, days), pump.row) for pump in days]
 
     def day(self, key: Key, row: int) -> Pump:
-        """One day of one pump."""
+        """One day of one pump.
+
+        Raises:
+            KeyError: there is no such pump.
+            StopIteration: this row is no day of it.
+        """
         return next(pump for pump in self._by_pump[key] if pump.row == row)
 
 
@@ -84,7 +89,7 @@ def _called(record: Record) -> str:
 
 
 def when(record: Record) -> float:
-    """The date in years; a day without a clear date stands before all others."""
+    """The date in years, such as 2024.5; a day without a clear date is before all others."""
     try:
         return day_of(record.texts.get("date", "")).years
     except Unreadable:

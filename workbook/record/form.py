@@ -4,7 +4,7 @@ Nothing typed is lost: closed groups keep their texts, and a change of units giv
 number the unit it had, so that it means what it meant.
 """
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 
 from ipywidgets import HTML, Box, Dropdown, Text, VBox
 
@@ -94,7 +94,8 @@ class Form:
         self.faults[field.name] = HTML(layout={"display": "none"})
         return classed(VBox([control, self.faults[field.name]]), "w2w-reading")
 
-    def groups_count(self, field: Field):
+    def groups_count(self, field: Field) -> Callable[[object], None]:
+        """What counts the boxes filled in the group of a field."""
         return lambda _: self.groups[field.group].count()
 
     def text(self, name: str) -> str:

@@ -79,7 +79,10 @@ def known_headings(cells: Sequence[str]) -> int:
 
 
 def columns(cells: Sequence[str], units: str) -> list[Column]:
-    """The columns under these headings, each with what is to be said of it."""
+    """The columns under these headings, each with what is to be said of it.
+
+    Bare numbers are in the unit that a heading says, or that its field has in the system `units`.
+    """
     found: list[Column] = []
     taken: dict[str, Column] = {}
     names: set[str] = set()

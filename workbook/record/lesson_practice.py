@@ -63,7 +63,11 @@ class LessonPractice(Practice):
         self.new()
 
     def open(self, code: str) -> None:
-        """Show the problem of a code; what is chosen stays. BadCode leaves all as it is."""
+        """Show the problem of a code; what is chosen stays.
+
+        Raises:
+            BadCode: it is no code of a problem; all stays as it is.
+        """
         case = case_from_code(code)
         if case != self.case:
             self._take(case)

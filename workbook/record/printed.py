@@ -23,13 +23,12 @@ from solver.own.record import (
 from solver.own.record.days import Day, day_of
 from solver.own.record.trend import RULE
 from solver.render.text import ROUNDING, step_lines
-from solver.units.show import figures, with_unit
 from solver.vocabulary import quantity_named
 from workbook.ui.cautions import caution_lines
 from workbook.ui.printing import PAPER, CannotPrint, compiled, needed, pictures
 from workbook.ui.saving import whole_file
 
-from .findings import read_rows, summary
+from .findings import read_rows, summary, value_said
 from .reading import Pump
 from .results import CannotWrite, Write
 from .trends import Plot, plots_of, print_svg, table_of
@@ -191,14 +190,11 @@ def _read(examined: Examined) -> Iterator[list]:
 
 
 def _finding(found: Finding, units: str) -> dict[str, Any]:
-    value = ""
-    if found.value is not None:
-        value = with_unit(figures(found.value, found.unit), found.unit)
     verdict = found.verdict
     steps = [step_lines(step, found.known, found.given, units) for step in found.steps]
     return {
         "label": found.check.label(units),
-        "value": value,
+        "value": value_said(found),
         "state": found.state,
         "says": verdict.says,
         "limit": f"Limit: {verdict.limit}. Source: {verdict.source}." if verdict.limit else "",

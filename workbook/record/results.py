@@ -46,7 +46,7 @@ class CannotWrite(SolverError):
 
 
 def pump_json(pump: Pump, examined: Examined) -> dict[str, Any]:
-    """Everything about one record, at full precision."""
+    """Everything about one record, at full precision, each value beside its unit."""
     record = examined.record
     return {
         "row": pump.row,
@@ -147,7 +147,7 @@ def as_json(pump: Pump, examined: Examined) -> bytes:
 
 
 def template(units: str) -> bytes:
-    """A CSV with every heading and no row, to be filled in."""
+    """A CSV with every heading and no row, to be filled in; units of the system "us" or "si"."""
     return csv_of([[heading_of(field, units) for field in FIELDS]])
 
 
@@ -155,7 +155,10 @@ def template(units: str) -> bytes:
 def csv_writer(path: Path, units: str, kept: Sequence[str]) -> Iterator[Write]:
     """One row for each pump: all its readings, what was worked, and the state of each.
 
-    It can be read in again. `kept` are the names of columns that are passed on as they stand.
+    It can be read in again. `kept` are the names of columns that are passed on as they are.
+
+    Raises:
+        OSError: it cannot be written there.
     """
     with whole_text(path, CODING, newline="") as file:
         write = row_writer(file)
@@ -165,7 +168,11 @@ def csv_writer(path: Path, units: str, kept: Sequence[str]) -> Iterator[Write]:
 
 @contextlib.contextmanager
 def json_writer(path: Path, pumps: PumpFile) -> Iterator[Write]:
-    """Everything about each pump at full precision, one pump a line in one list."""
+    """Everything about each pump at full precision, one pump a line in one list.
+
+    Raises:
+        OSError: it cannot be written there.
+    """
     with whole_text(path) as file:
         said = [*map(str, pumps.messages), *filter(None, [pumps.assumed])]
         head = {"units": pumps.units, "always": ALWAYS, "messages": said}
@@ -182,7 +189,11 @@ def json_writer(path: Path, pumps: PumpFile) -> Iterator[Write]:
 
 
 def pages_writer(folder: Path) -> Write:
-    """A page of text for each pump, in a folder that is made where it is not there."""
+    """A page of text for each pump, in a folder that is made where it is not there.
+
+    Raises:
+        OSError: the folder cannot be made; a page that cannot be written raises it later.
+    """
     folder.mkdir(parents=True, exist_ok=True)
 
     def write(pump: Pump, examined: Examined) -> None:

@@ -240,13 +240,9 @@ def _reach(plot: Plot) -> tuple[float, float]:
 
 def _set_years(axes: "Axes", first: float, last: float) -> None:
     """An axis of whole years, from the start of the first, with room for a point and its number."""
+    from matplotlib.ticker import MaxNLocator  # here, for only the drawing needs it
+
     room = max(0.06 * (last - first), 0.1)
     axes.set_xlim(min(int(first), first - room), last + room)
-    axes.xaxis.set_major_locator(_whole_years(first, last))
+    axes.xaxis.set_major_locator(MaxNLocator(min(6, int(last - first) + 1), integer=True))
     axes.xaxis.set_major_formatter("{x:.0f}")
-
-
-def _whole_years(first: float, last: float):
-    from matplotlib.ticker import MaxNLocator
-
-    return MaxNLocator(min(6, max(1, int(last - first) + 1)), integer=True)

@@ -85,7 +85,11 @@ class Sheet(NamedTuple):
 
     @property
     def pdf(self) -> bytes:
-        """The PDF."""
+        """The PDF.
+
+        Raises:
+            CannotPrint: typst is not installed.
+        """
         return compiled(TEMPLATE, self.data)
 
     @property
@@ -98,7 +102,11 @@ class Sheet(NamedTuple):
 
 
 def pictures_of(sheet: Sheet, dots: float = 96) -> list[bytes]:
-    """The pages as PNG pictures."""
+    """The pages as PNG pictures, `dots` an inch.
+
+    Raises:
+        CannotPrint: typst is not installed.
+    """
     return pictures(TEMPLATE, sheet.data, dots)
 
 
@@ -159,7 +167,10 @@ def laid_out(
     size: float,
     columns: int,
 ) -> dict[str, Any]:
-    """A sheet of these formulas, under their chapters, in the order of the library."""
+    """A sheet of these formulas, under their chapters, in the order of the library.
+
+    `left` are those that found no room; letters are of `size` points, in so many columns.
+    """
     kept = set(formulas)
     return {
         "paper": PAPER[units],

@@ -17,7 +17,10 @@ AHEAD = 14  # days that what is due is told for
 
 
 class Chapter(NamedTuple):
-    """How one chapter stands; `right` of the last `lately` problems were right without help."""
+    """How one chapter stands; `right` of the last `lately` problems were right without help.
+
+    `seconds` is the usual time to a right answer, None where there was none.
+    """
 
     name: str
     kinds: int
@@ -49,7 +52,7 @@ class Flaw(NamedTuple):
 
 
 class Progress(NamedTuple):
-    """All of it. `ready` is the share of right answers to be expected, were every kind asked."""
+    """All of it. `ready` is the share, 0 to 1, of right answers to expect, were every kind asked."""
 
     problems: int
     days: Counter[date]

@@ -73,7 +73,7 @@ class Skill(NamedTuple):
 
     @property
     def seconds(self) -> float | None:
-        """The middle time to a first right answer, lately; None where there was none."""
+        """The median time to a first right answer, lately; None where there was none."""
         times = sorted(a.seconds for a in self.lately if a.status == "right" and a.seconds > 0)
         return times[len(times) // 2] if times else None
 
