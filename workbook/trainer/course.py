@@ -229,7 +229,11 @@ def _checked(where: str, text: str) -> str:
 
 
 def keep_people(course: Course, people: list[Person]) -> Path:
-    """Write the people of a course into its own file, and return where it stands."""
+    """Write the people of a course into its own file, and return where it is.
+
+    Raises:
+        CourseFault: it cannot be written.
+    """
     path = course.root / PEOPLE
     try:
         path.write_bytes(csv_of([HEADS, *people]).removeprefix(b"\xef\xbb\xbf"))

@@ -82,14 +82,22 @@ def enrol(course: Course, path: Path) -> int:
 
 
 def validate(course: Course, name: str) -> None:
-    """Run the trainer's notebook: right answers must get all the points."""
+    """Run the trainer's notebook: right answers must get all the points.
+
+    Raises:
+        StepFailed: it cannot be run, or they do not.
+    """
     said = _do(course, "Trying the notebook", "validate", f"source/{name}/{name}.ipynb")
     if PASSED not in said:
         raise StepFailed(f"The notebook doesn't give full points for right answers. See {LOG}.")
 
 
 def generate_assignment(course: Course, name: str) -> Path:
-    """Make what goes out to people, and the set's place in the gradebook; the folder to give out."""
+    """Make what goes out to people, and the set's place in the gradebook; the folder to give out.
+
+    Raises:
+        StepFailed: nbgrader refuses.
+    """
     _do(course, "Making what people get", "generate_assignment", name, "--force")
     return course.folder("release", name)
 
@@ -100,13 +108,23 @@ def _exchange(course: Course, name: str) -> None:
 
 
 def release(course: Course, name: str) -> None:
-    """Give a set out by the exchange."""
+    """Give a set out by the exchange.
+
+    Raises:
+        CourseFault: the course has no exchange.
+        StepFailed: nbgrader refuses.
+    """
     _exchange(course, name)
     _do(course, "Giving out the set", "release_assignment", name, "--force")
 
 
 def collect(course: Course, name: str) -> None:
-    """Take in what people handed in by the exchange, and newer work for older."""
+    """Take in what people handed in by the exchange, and newer work for older.
+
+    Raises:
+        CourseFault: the course has no exchange.
+        StepFailed: nbgrader refuses.
+    """
     _exchange(course, name)
     _do(course, "Taking work in", "collect", name, "--update")
 
@@ -115,6 +133,10 @@ def autograde(course: Course, name: str, again: bool = False) -> list[str]:
     """Mark what was handed in, the slow way; sentences about what had to be put right for it.
 
     Work that is marked already, and no newer work has come for, is marked again only when asked.
+
+    Raises:
+        CourseFault: nobody has handed in anything.
+        StepFailed: nbgrader marked nothing and does not say whose work was the reason.
     """
     people = course.handed_in(name)
     if not people:
@@ -142,12 +164,21 @@ def _made_whole(course: Course, name: str, person: str) -> list[str]:
 
 
 def generate_feedback(course: Course, name: str) -> None:
-    """Make a page for each person whose work nbgrader has marked."""
+    """Make a page for each person whose work nbgrader has marked.
+
+    Raises:
+        StepFailed: nbgrader refuses.
+    """
     _do(course, "Making the feedback", "generate_feedback", name, "--force")
 
 
 def release_feedback(course: Course, name: str) -> None:
-    """Give the feedback out by the exchange, to those who handed in by it."""
+    """Give the feedback out by the exchange, to those who handed in by it.
+
+    Raises:
+        CourseFault: the course has no exchange.
+        StepFailed: nbgrader refuses.
+    """
     _exchange(course, name)
     for page in course.root.glob(f"feedback/*/{name}/{name}.html"):
         # Without these two nbgrader gives out nothing at all, to nobody.
@@ -158,7 +189,11 @@ def release_feedback(course: Course, name: str) -> None:
 
 
 def export_grades(course: Course, path: Path, names: Sequence[str] = ()) -> None:
-    """Write the grades of these sets, or of all, to a CSV file, as nbgrader does."""
+    """Write the grades of these sets, or of all, to a CSV file, as nbgrader does.
+
+    Raises:
+        StepFailed: nbgrader refuses, or the file is not there afterwards.
+    """
     to = Path(path).expanduser().absolute()
     only = [f"--ExportPlugin.assignment={name}" for name in names]
     _do(course, "Writing the grades", "export", f"--to={to}", *only)

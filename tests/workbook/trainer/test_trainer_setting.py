@@ -16,7 +16,7 @@ from workbook.start.folder import CannotWrite
 from workbook.trainer.course import make_course
 from workbook.trainer.sets.set_file import SET_FILE, Assigned, read_set_file, toml_of
 from workbook.trainer.setting.draft import Draft, assigned_from, draft_of, folder_name
-from workbook.trainer.setting.keep import CannotPut, put, sets_in, standing
+from workbook.trainer.setting.keep import CannotPut, already_there, put, sets_in
 from workbook.trainer.setting.plant import EXAMPLE, plant_from
 from workbook.trainer.setting.preview import CARDS, LIST, next_steps, preview_html, summary
 from workbook.trainer.setting.setting_panel import SettingPanel
@@ -234,7 +234,7 @@ def test_the_same_set_again_leaves_its_file_as_it_is_with_its_remarks(course):
     file = course / "source" / "week-3-power" / SET_FILE
     file.write_text(f"# mine\n{file.read_text('utf-8')}", encoding="utf-8")
     before = files(course)
-    assert standing(course, WEEK).same
+    assert already_there(course, WEEK).same
     put(course, WEEK, NOW)
     assert before == files(course)
 
@@ -265,7 +265,7 @@ def test_it_is_told_how_many_have_handed_in_for_what_stands_there(course):
     put(course, WEEK, NOW)
     for person in ("inez", "tobias"):
         (course / "submitted" / person / "week-3-power").mkdir(parents=True)
-    said = standing(course, WEEK._replace(points=3.0)).says
+    said = already_there(course, WEEK._replace(points=3.0)).says
     assert "2 sheets were turned in for it so far." == said[-1]
 
 

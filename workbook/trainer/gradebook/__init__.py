@@ -1,1 +1,7 @@
-"""nbgrader's gradebook: its tables, what marking writes into them, and the rules of both ways to mark."""
+"""nbgrader's gradebook: its tables, what marking writes into them, and the rules of both ways to mark.
+
+- `rules.py`: scores, whom to look at and what being late costs; one rule for both ways
+- `tables.py`: nbgrader's tables, and what they have of many people
+- `writing.py`: the marks of many people written at once, for `mark_all`
+- `saving.py`: the same in nbgrader's own steps; its classes are named in courses' settings
+"""

@@ -1,1 +1,8 @@
-"""A set as its learner has it: who they are, their questions and tries, the sheet that is handed in."""
+"""A set as its learner has it: who they are, their questions and tries, the sheet that is handed in.
+
+- `who.py`: the id of a person, asked once and kept
+- `own_set.py`: the set open on a page, and how the work stands
+- `answer_sheet.py`: the sheet, and one question with its tries
+- `set_card.py`: the card of a question
+- `set_panel.py`: above the questions who works here, below them handing in
+"""

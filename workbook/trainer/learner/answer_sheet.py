@@ -64,7 +64,11 @@ class AnswerSheet:
         return [line for line in self._log.attempts if (line.of, line.who) == ours]
 
     def tries(self, number: int) -> list[Attempt]:
-        """This person's answers to question `number`, from 1; raises as `read` does."""
+        """This person's answers to question `number`, from 1, in order of time.
+
+        Raises:
+            NotRead: the sheet is there and cannot be read; the sentence says why.
+        """
         code = case_for(self.assigned.work, self.person, number).code
         return [line for line in self.read() if line.code == code]
 
@@ -108,7 +112,8 @@ class AnswerSheet:
 class Asked:
     """Question `number` of a sheet's set, from 1, which is `case`. Tries are read from the sheet each time.
 
-    Everything here raises NotRead where the sheet is there and cannot be read.
+    Raises:
+        NotRead: the sheet is there and cannot be read; the sentence says why. So do all its methods.
     """
 
     def __init__(

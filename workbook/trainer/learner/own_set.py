@@ -88,7 +88,7 @@ class OwnSet:
         return Path(aside)
 
     def read(self) -> None:
-        """Take in the set and the person as the folder has them now."""
+        """Take in the set and the person as the folder has them now; what is wrong goes to `fault`."""
         self.assigned: Assigned | None = None
         self.sheet: AnswerSheet | None = None
         self.fault, self.person = "", Person("")
@@ -123,7 +123,12 @@ class OwnSet:
             self.sheet = AnswerSheet(self.keeps_in / SHEET, assigned, person.id)
 
     def begin_as(self, text: str) -> None:
-        """This is the name or number of the person; raises as `keep_person` does."""
+        """This is the name or number of the person.
+
+        Raises:
+            SolverError: nobody can have this id; the sentence says what to type.
+            NotKept: it cannot be written; the sentence says why.
+        """
         self._belongs_to(self._set(), keep_person(self.keeps_in, text))
         self._changed()
 
@@ -171,13 +176,21 @@ class OwnSet:
         return {n: case.code for n, case in enumerate(cases, 1) if not isinstance(case, Refused)}
 
     def unanswered(self) -> list[int]:
-        """The numbers of the questions without an answer; raises NotRead as a sheet does."""
+        """The numbers of the questions without an answer, from 1.
+
+        Raises:
+            NotRead: the sheet is there and cannot be read; the sentence says why.
+        """
         lines = self.sheet.read() if self.sheet else ()
         answered = {line.code for line in lines if line.status != SHOWN}
         return [number for number, code in self.codes.items() if code not in answered]
 
     def begun(self) -> bool:
-        """Whether anything is answered; raises NotRead as a sheet does."""
+        """Whether anything is answered.
+
+        Raises:
+            NotRead: the sheet is there and cannot be read; the sentence says why.
+        """
         return bool(self.sheet and self.sheet.read())
 
     def unchecked(self) -> list[int]:
@@ -202,7 +215,11 @@ def own_set(folder: Path) -> OwnSet:
 
 
 def standing(own: OwnSet, now: datetime | None = None) -> Sequence[str]:
-    """The sentences, for a set whose person is known; raises NotRead as a sheet does."""
+    """The sentences, for a set whose person is known; times are told in the time of this computer.
+
+    Raises:
+        NotRead: the sheet is there and cannot be read; the sentence says why.
+    """
     if own.sheet is None:
         return []
     assigned = own.sheet.assigned

@@ -72,7 +72,11 @@ def mark_all(
 
 
 def set_in(course: Course, name: str) -> Assigned:
-    """The set of a course, by the trainer's own copy; raises SetFault."""
+    """The set of a course, by the trainer's own copy.
+
+    Raises:
+        SetFault: there is none, or its file cannot be used; the sentence says what to do.
+    """
     return read_set_file(course.folder("source", name) / SET_FILE)
 
 

@@ -8,6 +8,12 @@
         for row in marks_of(assigned, TypedFile(stream, assigned.work.count), people):
             print(row.marked.person, row.marked.points)
 
-`solver/sets/sheet_code.py` has the code on each sheet. Marks are made by the rules of
-`workbook/trainer/marking.py`, as for work that is handed in otherwise.
+`solver/sets/sheet_code.py` has the code on each sheet. Marks are made by the rules of `marking/`, as
+for work that is handed in otherwise.
+
+- `sheets.py`: a sheet for each person, and the file to type its answers into
+- `printed.py`: what is printed, as data for `sheets.typ`
+- `typed.py`: the file of answers read, from any spreadsheet
+- `marks.py`: whose sheet each row is, its marks, and the file of them
+- `command.py`, `steps.py`: the command paper, and what it does
 """

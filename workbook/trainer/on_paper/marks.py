@@ -115,7 +115,9 @@ class _Everybody:
     def person(self, row: TypedRow) -> tuple[str, tuple[str, ...]]:
         """The id of whom the code of a row was made for, and what is odd about it.
 
-        Raises BadCode, or _Refused where it is nobody's for certain.
+        Raises:
+            BadCode: the code cannot be read.
+            _Refused: the row is nobody's for certain; the sentence says why.
         """
         code = read_sheet_code(row.sheet)
         if not code.is_of_set(self._work):

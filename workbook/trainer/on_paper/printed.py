@@ -38,7 +38,11 @@ class TooMany(SolverError, ValueError):
 
 
 def check_room(assigned: Assigned, sheets: int) -> None:
-    """Raise TooMany where so many sheets of the set find no room in one PDF."""
+    """See that so many sheets of the set find room in one PDF.
+
+    Raises:
+        TooMany: they do not; the sentence says what to type.
+    """
     most = MOST_ASKED // assigned.work.count
     if sheets > most:
         raise TooMany(
@@ -68,7 +72,11 @@ def pdf_of(
 def printed(
     assigned: Assigned, sheets: Sequence[Sheet], in_full: Collection[str] = ()
 ) -> dict[str, Any]:
-    """All that stands on the pages, but for how they are laid out; raises TooMany."""
+    """All that is on the pages, but for how they are laid out.
+
+    Raises:
+        TooMany: there are too many for one PDF.
+    """
     check_room(assigned, len(sheets))
     each = assigned.work.each
     # Where all have the same problems, these stand in the data once.

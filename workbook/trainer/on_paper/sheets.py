@@ -62,7 +62,11 @@ def name_of(person: Person) -> str:
 def sheets_of(
     assigned: Assigned, people: Sequence[Person], first: int = 1, last: int | None = None
 ) -> tuple[Sheet, ...]:
-    """A sheet for each of them, in this order; or for those with the numbers `first` to `last`."""
+    """A sheet for each of them, in this order; or for those with the numbers `first` to `last`.
+
+    Raises:
+        SolverError: a question of the set cannot be asked any more.
+    """
     work = assigned.work
     for number, (kind, _) in enumerate(plan_of(work), 1):
         if kind.why:

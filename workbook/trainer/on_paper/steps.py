@@ -29,7 +29,12 @@ class CannotPrint(SolverError):
 def print_sheets(
     assigned: Assigned, people: Sequence[Person], options: argparse.Namespace
 ) -> Iterator[str]:
-    """Write the PDF, and beside it the file to type the answers into."""
+    """Write the PDF, and beside it the file to type the answers into.
+
+    Raises:
+        SolverError: what is asked for cannot be printed; the sentence says what to type.
+        OSError: a file cannot be written.
+    """
     sheets = _sheets(assigned, people, options.sheets)
     in_full = _in_full(sheets, options.solved)
     pdf = Path(options.pdf)
@@ -75,7 +80,12 @@ def _in_full(sheets: Sequence[Sheet], text: str) -> set[str]:
 def mark_typed_file(
     assigned: Assigned, people: Sequence[Person], options: argparse.Namespace
 ) -> Iterator[str]:
-    """Mark every row of a file; write the marks, or say them."""
+    """Mark every row of a file; write the marks, or say them.
+
+    Raises:
+        SolverError: the file cannot be marked, or the marks would go over it.
+        OSError: a file cannot be read or written.
+    """
     path = Path(options.mark)
     if options.csv and Path(options.csv).resolve() == path.resolve():
         raise CannotPrint(

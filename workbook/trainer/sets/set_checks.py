@@ -86,7 +86,11 @@ share = number(0, 1)
 
 
 def shares(value: Any, key: str) -> dict[str, float] | None:
-    """Shares by name. A name with points in it, unless it is quoted, comes as tables in tables."""
+    """Shares by name, 0 to 1. A name with points in it, unless it is quoted, comes as tables in tables.
+
+    Raises:
+        SetFault: one of them is no share.
+    """
     if not isinstance(value, dict) or key.count(".") > DEEPEST:
         return None
     found: dict[str, float] = {}
@@ -121,7 +125,11 @@ def table(value: Any, key: str) -> dict | None:
 
 
 def names(known: Sequence[str], where: str) -> Callable:
-    """A list of names, each one of those known; `where` says where to find them."""
+    """A list of names, each one of those known; `where` says where to find them.
+
+    Raises:
+        SetFault: what the check raises for a name that is none.
+    """
 
     def check(value: Any, key: str) -> tuple[str, ...] | None:
         if not isinstance(value, list) or not all(isinstance(name, str) for name in value):

@@ -93,7 +93,11 @@ def read_set_file(path: Path, catalogue: int | None = None) -> Assigned:
 
 
 def parse_set_file(text: str, name: str, catalogue: int | None = None) -> Assigned:
-    """The set that a file's text says, under this name; raises as `read_set_file` does."""
+    """The set that a file's text says, under this name; `catalogue` as for `read_set_file`.
+
+    Raises:
+        SetFault: it cannot be used; the sentence says what to write instead.
+    """
     found = read_table(_tables(text))
     plan = {key: found.pop(key) for key in ("chapters", "families", "level", "units", "count")}
     if not plan["chapters"] and not plan["families"]:

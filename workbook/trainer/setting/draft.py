@@ -53,7 +53,11 @@ def folder_name(title: str) -> str:
 
 
 def title_in(text: str) -> str:
-    """A title, its spaces single; raises SolverError."""
+    """A title, its spaces single.
+
+    Raises:
+        SolverError: the sentence says what was typed, and what to type.
+    """
     title = " ".join(text.split())
     if not title:
         raise SolverError("The title is empty. Type one, such as Week 3: power.")
@@ -65,7 +69,11 @@ def title_in(text: str) -> str:
 
 
 def name_in(text: str, title: str) -> str:
-    """A name for the folder, of the title where none is typed; raises SolverError."""
+    """A name for the folder, of the title where none is typed.
+
+    Raises:
+        SolverError: the sentence says what was typed, and what to type.
+    """
     name = text.strip() or folder_name(title)
     if not name:
         raise SolverError("The title doesn't give a folder name. Type one, such as week-3.")
@@ -77,7 +85,11 @@ def name_in(text: str, title: str) -> str:
 
 
 def points_in(text: str) -> float:
-    """The points of each question; raises SolverError."""
+    """The points of each question.
+
+    Raises:
+        SolverError: the sentence says what was typed, and what to type.
+    """
     points = _number("Points of each question", text, "")
     if not LEAST_POINTS <= points <= MOST_POINTS:
         raise SolverError(
@@ -88,7 +100,11 @@ def points_in(text: str) -> float:
 
 
 def share_in(what: str, text: str) -> float:
-    """A share, 0 to 1, typed as a percentage; raises SolverError."""
+    """A share, 0 to 1, typed as a percentage.
+
+    Raises:
+        SolverError: the sentence says what was typed, and what to type.
+    """
     percent = _number(what, text, "%")
     if not 0 <= percent <= 100:
         raise SolverError(f"{what}: you typed “{text.strip()[:20]}”. Type a number from 0 to 100.")

@@ -12,7 +12,7 @@ from workbook.trainer.sets.notebook import write_source
 from workbook.trainer.sets.set_file import SET_FILE, Assigned, SetFault, read_set_file
 from workbook.ui.pages import MARK, read_page
 
-__all__ = ["CannotPut", "Standing", "put", "sets_in", "standing"]
+__all__ = ["AlreadyThere", "CannotPut", "already_there", "put", "sets_in"]
 
 INSTEAD = "Give the new set another name, or add --replace to replace the old one."
 ASIDE = "replaced"  # folder of a course where sets that were replaced go
@@ -28,7 +28,7 @@ class CannotPut(SolverError):
     """A set that was not written; the sentence says why, and what to do."""
 
 
-class Standing(NamedTuple):
+class AlreadyThere(NamedTuple):
     """What stands where a set would be written: `same` as it, or another; `says` tells about it."""
 
     same: bool
@@ -40,7 +40,7 @@ def sets_in(course: Path) -> list[str]:
     return sorted(path.parent.name for path in course.glob(f"source/*/{SET_FILE}"))
 
 
-def standing(course: Path, assigned: Assigned) -> Standing | None:
+def already_there(course: Path, assigned: Assigned) -> AlreadyThere | None:
     """What stands in the place of this set; None where it is free."""
     place = _place(course, assigned.name)
     if place is None:
@@ -51,8 +51,10 @@ def standing(course: Path, assigned: Assigned) -> Standing | None:
     except SetFault:
         there = None
     if there and there._replace(name=assigned.name) == assigned and place.name == assigned.name:
-        return Standing(True, (f"“{place.name}” is already in this course, exactly like this.",))
-    return Standing(
+        return AlreadyThere(
+            True, (f"“{place.name}” is already in this course, exactly like this.",)
+        )
+    return AlreadyThere(
         False,
         (
             f"This course already has another set called “{place.name}”.",
@@ -117,7 +119,7 @@ def put(course: Path, assigned: Assigned, now: datetime, *, replace: bool = Fals
         CannotPut: another set stands there and `replace` was not said, or work on its questions is
             in, or its notebook was changed by hand, or the folder cannot be written to.
     """
-    there, place = standing(course, assigned), _place(course, assigned.name)
+    there, place = already_there(course, assigned), _place(course, assigned.name)
     other = place if there and not there.same else None
     if there and other and not replace:
         raise CannotPut(" ".join([*there.says, INSTEAD]))

@@ -18,7 +18,7 @@ from workbook.ui.markup import joined, tag
 
 from .draft import Draft, assigned_from, draft_of
 from .form import Form
-from .keep import CannotPut, put, sets_in, standing
+from .keep import CannotPut, already_there, put, sets_in
 from .plant import PlantPart
 from .preview import Looking, next_steps, summary
 
@@ -68,7 +68,7 @@ class Writing:
         if assigned is None:
             self.said.value = say("missing", "Nothing was saved. What is missing is shown above.")
             return
-        there = standing(self._course, assigned)
+        there = already_there(self._course, assigned)
         if there and not there.same:
             self._ask(assigned)
             self.said.value = say("notice", "Nothing was saved.", *there.says, ANOTHER)
