@@ -12,7 +12,7 @@ from solver.errors import NotSolvable, SolverError
 from solver.topics.formulas import FORMULAS
 from solver.vocabulary import Quantity, quantity_named
 
-__all__ = ["Followed", "all_that_follows", "fault_on_the_way", "missing_says", "what_would_unlock"]
+__all__ = ["all_that_follows", "fault_on_the_way", "missing_says", "what_would_unlock"]
 
 MOST_HINTS = 4
 MOST_WAYS = 80  # enough to go several formulas back

@@ -14,7 +14,7 @@ from solver.vocabulary import quantity_named
 
 from .own_plant import Pump, Range, between
 
-__all__ = ["Keeping", "keeping"]
+__all__ = ["keeping"]
 
 SEEDS = 5_000  # among which those are that keep the ranges
 SHOWN = 200  # problems by which a refusal says what there is

@@ -32,12 +32,11 @@ from solver.topics.problems import FAMILIES
 from .kept_ranges import keeping
 from .own_plant import Plant, set_at
 from .paper import chapters_in
-from .set_questions import Asked, WorkSet, case_for, cases_for, person_id, plan_of
+from .set_questions import WorkSet, case_for, cases_for, person_id, plan_of
 
 __all__ = [
     "MOST",
     "TOP",
-    "Asked",
     "WorkSet",
     "case_for",
     "cases_for",

@@ -22,7 +22,7 @@ from solver.engine.code import as_written_now
 
 from .lines import NotALine, checked_line, fields_of
 
-__all__ = ["SHOWN", "VERSION", "Attempt", "NotAnAttempt", "line_of", "made", "now", "read_line"]
+__all__ = ["SHOWN", "Attempt", "NotAnAttempt", "line_of", "made", "now", "read_line"]
 
 VERSION = 2
 SHOWN = "shown"  # the worked solution was opened before the right answer was given

@@ -26,13 +26,13 @@ each topic are in `insulation.py`, `legs.py` and `wire_to_water.py`.
 ('look into it', 'The voltage unbalance is 1.087%, over 1%.', 'NEMA MG 1')
 """
 
-from .check import Check, Finding
+from .check import Finding
 from .entries import Fault, Record, read_entries
 from .examine import ALWAYS, CHECKS, Examined, Line, examine, limit_lines
 from .fields import FIELDS, GROUPS, Field, field_named
 from .lesson import Exercise, Lesson, lesson, like
-from .trend import FOLLOWED, Followed, Point, Trend, by_pump, trend, trend_of
-from .verdict import BEYOND, LOOK, NO_LIMIT, NOT_MEASURED, STATES, WITHIN, Verdict
+from .trend import FOLLOWED, Followed, Trend, by_pump, trend, trend_of
+from .verdict import BEYOND, LOOK, NO_LIMIT, NOT_MEASURED, STATES, WITHIN
 
 __all__ = [
     "ALWAYS",
@@ -46,7 +46,6 @@ __all__ = [
     "NO_LIMIT",
     "STATES",
     "WITHIN",
-    "Check",
     "Examined",
     "Exercise",
     "Fault",
@@ -55,10 +54,8 @@ __all__ = [
     "Followed",
     "Lesson",
     "Line",
-    "Point",
     "Record",
     "Trend",
-    "Verdict",
     "by_pump",
     "examine",
     "field_named",

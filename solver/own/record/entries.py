@@ -17,7 +17,7 @@ from solver.vocabulary import quantity_named
 from .days import day_of
 from .fields import FIELDS, Field
 
-__all__ = ["NOT_MEASURED", "Fault", "Record", "key", "read_entries"]
+__all__ = ["Fault", "Record", "key", "read_entries"]
 
 NOT_MEASURED = frozenset(("", "-", "--", "—", "n/a", "na", "none", "not measured", "not taken"))
 OVER = re.compile(r"\s*(?:>|≥|>=|over|above)\s*(?=[0-9.])", re.IGNORECASE)

@@ -72,8 +72,7 @@ def voltage_unbalance(seen: Seen) -> Verdict:
 
 def current_unbalance(seen: Seen) -> Verdict:
     """Current unbalance in percent, by the limits of common practice."""
-    rolled = all(f"{leg}_2" in seen.known for leg in AMPS)
-    then = "" if rolled else ROLL
+    then = "" if all(f"{leg}_2" in seen.known for leg in AMPS) else ROLL
     return at_most(seen, CURRENT_UNBALANCE, "", then, f"One winding is running hot. {then}".strip())
 
 
