@@ -20,7 +20,7 @@ MOST_WAYS = 80  # enough to go several formulas back
 Way = tuple[str, ...]
 
 
-class Followed(NamedTuple):
+class Reached(NamedTuple):
     """What follows from a reader's numbers, by which links, and what cannot be worked and why."""
 
     known: dict[str, float]
@@ -28,7 +28,7 @@ class Followed(NamedTuple):
     faults: dict[str, str]
 
 
-def all_that_follows(values: Mapping[str, float], units: str) -> Followed:
+def all_that_follows(values: Mapping[str, float], units: str) -> Reached:
     """Every quantity that can be worked from these `values`; one whose arithmetic fails is a fault.
 
     All are in the own units of the system `units`, "us" or "si".
@@ -50,7 +50,7 @@ def all_that_follows(values: Mapping[str, float], units: str) -> Followed:
                 known[name], links[name] = value, link
             else:
                 faults[name] = "the readings are far too large"
-    return Followed(known, links, faults)
+    return Reached(known, links, faults)
 
 
 def fault_on_the_way(
