@@ -22,7 +22,7 @@ from workbook.ui.pieces import asked_for
 
 from .entry import Entry, Part, folded, plain, with_source
 
-__all__ = ["by_chapter", "decimals_said", "formula_parts", "sheet_html", "units_said"]
+__all__ = ["by_chapter", "formula_parts", "sheet_html"]
 
 DECIMALS = "An efficiency goes in as a decimal: 82% is 0.82."
 BESIDE = "For your own numbers and the record"
@@ -54,7 +54,7 @@ def by_chapter() -> dict[str, tuple[Formula, ...]]:
 
 
 def _part(title: str, formulas: tuple[Formula, ...]) -> Part:
-    about = f"{OPEN_ONE} {decimals_said(formulas)}".strip()
+    about = f"{OPEN_ONE} {_decimals_said(formulas)}".strip()
     return Part(title, "formula", partial(_entries, formulas), about, mathematics=True)
 
 
@@ -69,7 +69,7 @@ def _entries(formulas: tuple[Formula, ...], units: str) -> list[Entry]:
 def sheet_html(formulas: Iterable[Formula], units: str) -> Markup:
     """Formulas as a list, for a widget that sets mathematics."""
     shown = [formula for formula in formulas if units in formula.systems]
-    said = decimals_said(shown)
+    said = _decimals_said(shown)
     items = (tag("li", _item(formula, units)) for formula in shown)
     return joined(tag("p", said) if said else None, tag("ol", items, cls="w2w-steps"))
 
@@ -78,7 +78,7 @@ def _item(formula: Formula, units: str) -> Markup:
     """One formula. The last lines may hold dollar signs, which are no mathematics there."""
     about = tag(
         "div",
-        units_said(formula, units),
+        _units_said(formula, units),
         tag("br"),
         _source_said(formula.source),
         cls="w2w-source mathjax_ignore",
@@ -99,7 +99,7 @@ def _html(formula: Formula, units: str, opened: bool) -> Markup:
     body = joined(
         _symbols(formula, units, formula.result),
         _why(formula, units),
-        tag("div", units_said(formula, units), cls="w2w-source mathjax_ignore"),
+        tag("div", _units_said(formula, units), cls="w2w-source mathjax_ignore"),
         with_source(formula.source),
         others if turned else None,
     )
@@ -128,13 +128,13 @@ def _why(formula: Formula, units: str) -> Markup:
     return tag("div", spoken(formula.why, units), cls="w2w-why")
 
 
-def decimals_said(formulas: Iterable[Formula]) -> str:
+def _decimals_said(formulas: Iterable[Formula]) -> str:
     """How an efficiency goes in, where one does."""
     nodes = (node for formula in formulas for node in walk(formula.expr))
     return DECIMALS if any(isinstance(node, Fraction) for node in nodes) else ""
 
 
-def units_said(formula: Formula, units: str) -> str:
+def _units_said(formula: Formula, units: str) -> str:
     """Which unit each quantity is in."""
     quantities = map(quantity_named, dict.fromkeys((*formula.names[1:], formula.result)))
     parts = [asked_for(q, units, " in ") for q in quantities if q.unit(units)]

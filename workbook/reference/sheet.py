@@ -30,7 +30,6 @@ from .tables import constants_in, value_said
 
 __all__ = [
     "CONVERSIONS",
-    "LAYOUTS",
     "MOST_PAGES",
     "NoChapter",
     "Sheet",

@@ -8,32 +8,7 @@
 Nothing is stored: all is worked out from the log.
 """
 
-from .skills import (
-    LATELY,
-    Recurring,
-    Skill,
-    chance_now,
-    due,
-    firsts,
-    level_of,
-    moment,
-    reviewed,
-    skill_of,
-)
+from .skills import level_of, skill_of
 from .study import Study, Suggestion, suggestions
 
-__all__ = [
-    "LATELY",
-    "Recurring",
-    "Skill",
-    "Study",
-    "Suggestion",
-    "chance_now",
-    "due",
-    "firsts",
-    "level_of",
-    "moment",
-    "reviewed",
-    "skill_of",
-    "suggestions",
-]
+__all__ = ["Study", "Suggestion", "level_of", "skill_of", "suggestions"]

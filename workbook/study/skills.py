@@ -28,7 +28,6 @@ __all__ = [
     "is_first",
     "level_of",
     "moment",
-    "rating",
     "reviewed",
     "skill_of",
 ]
@@ -164,7 +163,7 @@ def _scheduler() -> Scheduler:
     )
 
 
-def rating(attempt: Attempt) -> Rating:
+def _rating(attempt: Attempt) -> Rating:
     """How well a first answer went, in the four grades of the library."""
     if attempt.unaided:
         return Rating.Good
@@ -178,7 +177,9 @@ def reviewed(made: Iterable[Attempt]) -> Card | None:
     card = None
     for attempt in made:
         when = moment(attempt)
-        card, _ = _scheduler().review_card(card or Card(card_id=0, due=when), rating(attempt), when)
+        card, _ = _scheduler().review_card(
+            card or Card(card_id=0, due=when), _rating(attempt), when
+        )
     return card
 
 
