@@ -47,7 +47,7 @@ def heard(text: str) -> Markup:
 
 
 def say(
-    state: str, *sentences: str, spoken: str = "", html: Markup | str = "", foot: str = ""
+    state: str, *sentences: str, spoken: str = "", html: Markup | None = None, foot: str = ""
 ) -> Markup:
     """A region that a screen reader speaks: a mark, a word, then sentences.
 
@@ -61,7 +61,7 @@ def say(
         state_line(mark, word),
         [tag("p", sentence) for sentence in sentences if sentence],
         tag("span", spoken, cls="w2w-heard") if spoken else None,
-        Markup(html),
+        html,
         tag("p", foot, cls="w2w-foot") if foot else None,
     ]
     return tag("div", parts, cls=f"w2w-say w2w-{state}", role="status", aria_live="polite")
@@ -131,8 +131,8 @@ def css() -> Markup:
 class Shown:
     """HTML for a cell that needs no running page, and the same as plain text where HTML cannot be shown."""
 
-    def __init__(self, html: Markup | str, text: str, *names: str):
-        self.html, self.text = Markup(html), text
+    def __init__(self, html: Markup, text: str, *names: str):
+        self.html, self.text = html, text
         self.names = " ".join(("w2w-panel", *names))
 
     def _repr_mimebundle_(self, include: object = None, exclude: object = None) -> dict[str, str]:
