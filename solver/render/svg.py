@@ -1,0 +1,118 @@
+"""Pieces of a drawing as SVG text: lines, pipes, valves, gauges, labels. Everything said is escaped.
+
+A drawing takes its colors from the page: `currentColor` for what is drawn and said, and the variables
+`--w2w-soft`, `--w2w-accent`, `--w2w-look`, `--w2w-page` and `--w2w-water`, each with a color that stands on light and dark.
+"""
+
+from html import escape
+
+__all__ = [
+    "ACCENT",
+    "INK",
+    "LOOK",
+    "PAGE",
+    "SOFT",
+    "WATER",
+    "check_valve",
+    "circle",
+    "element",
+    "gate_valve",
+    "label",
+    "path",
+    "rect",
+]
+
+INK = "currentColor"
+SOFT = "var(--w2w-soft, currentColor)"
+ACCENT = "var(--w2w-accent, #0b7a83)"
+LOOK = "var(--w2w-look, #b45f06)"
+PAGE = "var(--w2w-page, Canvas)"
+WATER = "var(--w2w-water, #4a9cc4)"
+TEXT = 13.5  # px when the drawing is as wide as its viewBox says
+
+
+def element(tag: str, *inside: str, **attributes: str | float) -> str:
+    """An element; `stroke_width` is written stroke-width, and numbers to a tenth.
+
+    >>> element("rect", x=1.0, stroke_width=2.25, fill="none")
+    '<rect x="1" stroke-width="2.2" fill="none"/>'
+    """
+    named = "".join(
+        f' {name.rstrip("_").replace("_", "-")}="{_value(value)}"'
+        for name, value in attributes.items()
+    )
+    return f"<{tag}{named}>{''.join(inside)}</{tag}>" if inside else f"<{tag}{named}/>"
+
+
+def _value(value: str | float) -> str:
+    return escape(value) if isinstance(value, str) else f"{value:.1f}".removesuffix(".0")
+
+
+def path(
+    *points: tuple[float, float],
+    stroke: str = INK,
+    width: float = 2.0,
+    dash: str = "",
+    fill: str = "none",
+) -> str:
+    """A line through points (px), with round corners."""
+    way = "M" + " L".join(f"{x:g},{y:g}" for x, y in points)
+    dashed = {"stroke_dasharray": dash} if dash else {}
+    return element(
+        "path",
+        d=way,
+        fill=fill,
+        stroke=stroke,
+        stroke_width=width,
+        stroke_linejoin="round",
+        **dashed,
+    )
+
+
+def rect(x: float, y: float, width: float, height: float, **attributes: str | float) -> str:
+    """A rectangle by its upper left corner (px)."""
+    return element("rect", x=x, y=y, width=width, height=height, **attributes)
+
+
+def circle(x: float, y: float, r: float, **attributes: str | float) -> str:
+    """A circle (px)."""
+    return element("circle", cx=x, cy=y, r=r, **attributes)
+
+
+def label(
+    x: float, y: float, name: str, value: str = "", anchor: str = "start", first_bold: bool = False
+) -> str:
+    """A name in plain letters and its value in bold ones, or the other way, on a halo of the page's color."""
+    parts: list[str] = []
+    for text, bold in ((name, first_bold), (value, not first_bold)):
+        space = " " if parts and text else ""
+        if text:
+            look = {"font_weight": "600"} if bold else {"fill": SOFT}
+            parts.append(element("tspan", escape(space + text), **look))
+    return element(
+        "text",
+        *parts,
+        x=x,
+        y=y,
+        text_anchor=anchor,
+        font_size=TEXT,
+        fill=INK,
+        stroke=PAGE,
+        stroke_width=3.0,
+        stroke_linejoin="round",
+        paint_order="stroke",
+    )
+
+
+def check_valve(x: float, y: float) -> str:
+    """A check valve in a pipe that runs to the right."""
+    flap = path((x - 8, y - 8), (x + 7, y), (x - 8, y + 8), (x - 8, y - 8), fill=PAGE, width=2.5)
+    return element("g", flap, path((x + 8, y - 9), (x + 8, y + 9), width=3))
+
+
+def gate_valve(x: float, y: float) -> str:
+    """A gate valve with its handwheel."""
+    corners = ((x - 9, y - 8), (x + 9, y + 8), (x + 9, y - 8), (x - 9, y + 8), (x - 9, y - 8))
+    stem = path((x, y), (x, y - 15), width=2.5)
+    wheel = path((x - 7, y - 15), (x + 7, y - 15), width=3)
+    return element("g", path(*corners, fill=PAGE, width=2.5), stem, wheel)
