@@ -107,9 +107,6 @@ ELEMENT = re.compile(
 A_PICTURES_OWN = "figures/drawing.py"  # what matplotlib wrote is searched there
 BY_HAND = {  # still to do
     "group/make_panel.py", "group/results_panel.py", "group/results_shown.py", "group/work_panel.py",
-    "reference/entry.py", "reference/formula_sheet.py", "reference/formulas.py", "reference/printing.py",
-    "reference/tables.py", "reference/unit_table.py", "study/panel.py", "study/words.py",
-    "study/progress_panel.py", "study/progress_shown.py",
     "trainer/learner/set_panel.py", "trainer/marking/feedback.py", "trainer/marking/feedback_pages.py",
     "trainer/marking/grade_cell.py", "trainer/report/class_panel.py", "trainer/setting/form.py",
     "trainer/setting/plant.py", "trainer/setting/preview.py", "trainer/setting/setting_panel.py",
