@@ -2,13 +2,10 @@
 
 from hypothesis import strategies as st
 
-from solver import FAMILIES
 from solver.sets.own_plant import plant_of
-from solver.sets.paper import CHAPTERS
 from solver.sets.work_set import MOST, TOP, set_of
-from solver.topics.catalogue import CATALOGUE
+from solver.topics.catalogue import CATALOGUE, chapters_at, kinds_at
 
-NAMES = tuple(family.name for family in FAMILIES)
 PUMP = {"name": "Pump 2", "station": "the Quarry Road lift station"}
 PLANT = plant_of(
     {
@@ -20,17 +17,30 @@ PLANT = plant_of(
         ],
     }
 )
-SETS = st.builds(
-    lambda chapters, families, **keys: set_of(
-        chapters=chapters, families=families or (["brake_power"] if not chapters else []), **keys
-    ),
-    st.lists(st.sampled_from(CHAPTERS), max_size=3, unique=True),
-    st.lists(st.sampled_from(NAMES), max_size=4, unique=True),
-    level=st.integers(0, TOP),
-    units=st.sampled_from(["us", "si"]),
-    count=st.integers(1, MOST),
-    each=st.booleans(),
-    seed=st.integers(0, 999_999_999) | st.integers(0, 99),
-    catalogue=st.integers(1, CATALOGUE),
-)
+
+
+def sets_at(catalogue: int):
+    """Any set that could be made from a catalogue, of the chapters and families it has."""
+    return st.builds(
+        lambda chapters, families, **keys: set_of(
+            chapters=chapters,
+            families=families or (["brake_power"] if not chapters else []),
+            **keys,
+        ),
+        st.lists(st.sampled_from(chapters_at(catalogue)), max_size=3, unique=True),
+        st.lists(
+            st.sampled_from([k.name for k in kinds_at(catalogue) if k.family]),
+            max_size=4,
+            unique=True,
+        ),
+        level=st.integers(0, TOP),
+        units=st.sampled_from(["us", "si"]),
+        count=st.integers(1, MOST),
+        each=st.booleans(),
+        seed=st.integers(0, 999_999_999) | st.integers(0, 99),
+        catalogue=st.just(catalogue),
+    )
+
+
+SETS = st.integers(1, CATALOGUE).flatmap(sets_at)
 WORK = set_of(chapters=["horsepower", "head"], level=2, count=20, seed=48213)
