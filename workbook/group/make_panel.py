@@ -12,7 +12,7 @@ from solver.sets.paper import CHAPTERS, SEEDS, Paper, cases_of
 from solver.units.show import counted
 from workbook.ui import static_site
 from workbook.ui.contents import titled
-from workbook.ui.controls import UNIT_CHOICES, Panel, button, chooser, classed, say
+from workbook.ui.controls import UNIT_CHOICES, Panel, button, chooser, classed, say, show
 from workbook.ui.entry import Entry, Gate, Paste, whole_number
 from workbook.ui.markup import Markup, joined, tag
 
@@ -132,7 +132,7 @@ class MakePanel(Panel):
     def _show(self) -> None:
         """The text, the link and the problems of the set that was made last."""
         problems = self.problems
-        self.open_row.layout.display = "" if problems else "none"
+        show(self.open_row, problems)
         if not problems:
             return
         self.made.value = joined(

@@ -8,7 +8,7 @@ from ipywidgets import HTML, Box, FileUpload, VBox
 
 from solver.units.show import counted
 from workbook.figures import LOOK
-from workbook.ui.controls import AUTO, Panel, button, classed, say, tick
+from workbook.ui.controls import AUTO, Panel, button, classed, say, show, tick
 from workbook.ui.markup import joined, tag
 from workbook.ui.saving import link
 
@@ -116,7 +116,7 @@ class ResultsPanel(Panel):
         mine = self._mine() if self.problems and self.mine.value else []
         results = [*self.own.results, *mine]
         self.told = facts(self.own.questions, results) if results else None
-        self.shown.layout.display = "" if self.told else "none"
+        show(self.shown, self.told)
         self.saved.value = ""
         if not (self.told and self.problems):
             self.top.value = tag("p", NOTHING if self.problems else NO_SET)

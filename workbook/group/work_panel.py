@@ -8,7 +8,7 @@ from ipywidgets import HTML, Box, VBox
 from solver import Case
 from solver.units.show import counted
 from workbook.practice import Try
-from workbook.ui.controls import Panel, button, classed, say
+from workbook.ui.controls import Panel, button, classed, say, show
 from workbook.ui.entry import Entry, Gate, Paste
 from workbook.ui.markup import joined, tag
 from workbook.ui.pieces import listed
@@ -95,7 +95,7 @@ class WorkPanel(Panel):
     def redraw(self) -> None:
         """The set and the name as they are now; what is typed and not checked stays."""
         problems = self.own.problems
-        self.working.layout.display = "" if problems else "none"
+        show(self.working, problems)
         if not problems:
             return
         if problems != self._shown:

@@ -9,7 +9,7 @@ from ipywidgets import HTML, Box, VBox
 from solver import SolverError
 from workbook.log import NotKept, NotRead
 from workbook.trainer.coming_in.packed import work_as_zip
-from workbook.ui.controls import PAUSE, Panel, button, classed, say
+from workbook.ui.controls import PAUSE, Panel, button, classed, say, show
 from workbook.ui.entry import Entry
 from workbook.ui.markup import Markup, joined, tag
 from workbook.ui.saving import link
@@ -57,8 +57,8 @@ class SetTop(Panel):
         """All of it as it is now; what was said of a name holds until something is answered."""
         own, person = self.own, self.own.person
         ready = not own.fault
-        _show(self.asking, ready and not person.id)
-        _show(self.changing, ready and bool(person.id) and not person.signed_in)
+        show(self.asking, ready and not person.id)
+        show(self.changing, ready and bool(person.id) and not person.signed_in)
         self.head.value = self._head()
         self.stands.value = _standing(own) if ready and person.id else ""
         if own.fault:
@@ -131,7 +131,7 @@ class HandIn(Panel):
         own = self.own
         ready = not own.fault and bool(own.person.id)
         how = ON_A_HUB if own.person.signed_in else BY_FILE
-        _show(self.packing, ready and not own.course_copy)
+        show(self.packing, ready and not own.course_copy)
         self.saved.value, self.said.value = "", say("")
         self.stands.value = joined(_standing(own), tag("p", how)) if ready else ""
         if not ready:
@@ -154,10 +154,6 @@ class HandIn(Panel):
     def plain(self) -> dict[str, str]:
         """What a page that can show no widgets has in their place."""
         return {**super().plain(), "text/html": self.stands.value}
-
-
-def _show(part, shown: bool) -> None:
-    part.layout.display = "" if shown else "none"
 
 
 def _begun(own: OwnSet) -> bool:

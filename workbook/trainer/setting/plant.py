@@ -9,7 +9,7 @@ from ipywidgets import HTML, Box, FileUpload, VBox
 from solver import SolverError
 from solver.sets.own_plant import Plant, plant_of
 from solver.units.show import counted
-from workbook.ui.controls import AUTO, Panel, button, classed, say
+from workbook.ui.controls import AUTO, Panel, button, classed, say, show
 from workbook.ui.markup import tag
 from workbook.ui.saving import link
 
@@ -62,7 +62,7 @@ class PlantPart:
         if plant:
             text = f"The problems are about “{plant.name}”, {counted(len(plant.places), 'pump')}."
         self.line.value, self.said.value = tag("p", text), say("")
-        self.without.layout.display = "" if plant else "none"
+        show(self.without, plant)
 
     def _take(self, plant: Plant | None) -> None:
         self._keep(plant)
