@@ -11,6 +11,7 @@ keeps that, and "end" is the last; its "marks" are what each question was graded
 
 from collections.abc import Iterator
 from pathlib import Path
+from typing import Any
 
 from workbook.log import NotALine, checked_line, default_path, fields_of
 
@@ -30,12 +31,12 @@ def sittings(where: Path) -> list[Path]:
     return sorted(where.glob("EXAM-*.jsonl"), key=lambda path: path.stat().st_mtime, reverse=True)
 
 
-def line(kind: str, at: float, **fields) -> str:
+def line(kind: str, at: float, **fields: object) -> str:
     """An event as a line, without its end."""
     return checked_line(VERSION, {"event": kind, "at": at, **fields})
 
 
-def events(data: bytes, first: int = 1) -> Iterator[tuple[int, dict | None]]:
+def events(data: bytes, first: int = 1) -> Iterator[tuple[int, dict[str, Any] | None]]:
     """What each line tells, by its number, where the first has this one.
 
     It is None where a line is torn or something in it changed. A torn one was never acknowledged.

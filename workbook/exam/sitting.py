@@ -11,6 +11,7 @@ from collections.abc import Callable
 from functools import cached_property
 from pathlib import Path
 from time import monotonic
+from typing import Any
 
 from solver import BadCode, SolverError
 from solver.sets.paper import Paper, read_paper
@@ -97,7 +98,7 @@ class Sitting:
             with contextlib.suppress(KeyError, TypeError, ValueError):
                 self._take(**event)
 
-    def _take(self, event: str, at: float, question: int = 0, **fields) -> None:
+    def _take(self, event: str, at: float, question: int = 0, **fields: Any) -> None:
         """What a line tells. Taking it twice does no harm; after the end nothing is taken."""
         at = float(at)
         if self.ended or (
@@ -183,7 +184,7 @@ class Sitting:
         self._keep(END, marks=marks)
         self._since = None
 
-    def _keep(self, kind: str, **fields) -> None:
+    def _keep(self, kind: str, **fields: Any) -> None:
         self._count()
         self._read()
         if self.ended:

@@ -1,7 +1,8 @@
 """Take the log along: a copy to save, and copies of other computers brought in."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from datetime import date
+from typing import Any
 
 from ipywidgets import HTML, FileUpload
 
@@ -45,14 +46,14 @@ class LogCopies(Panel):
         self.saved.value = tag("p", link(says, name, "application/jsonl", data))
         self.said.value = say("note", "The copy is ready. Click the link to save it.")
 
-    def _brought(self, _) -> None:
+    def _brought(self, _: object) -> None:
         if not self.upload.value:
             return
         files, self.upload.value = self.upload.value, ()
         said = [sentence for file in files for sentence in self._bring(file)]
         self.said.value = say("note", *said)
 
-    def _bring(self, file) -> Sequence[str]:
+    def _bring(self, file: Mapping[str, Any]) -> Sequence[str]:
         name, data = file["name"][:80], bytes(file["content"])
         if len(data) > MOST_BYTES:
             limit = MOST_BYTES // 1_000_000

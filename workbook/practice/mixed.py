@@ -6,7 +6,7 @@ There are no widgets here; wanted.py shows what this holds.
 import secrets
 from collections import Counter
 from collections.abc import Callable, Iterable, Sequence
-from typing import NamedTuple
+from typing import Any, NamedTuple
 
 from solver import Case, Family
 
@@ -104,7 +104,7 @@ class Mixed(Practice):
         self.wanted = self.every._replace(levels=AT_FIRST)
         super().__init__(families, pick, self._heard)
 
-    def want(self, **changes) -> None:
+    def want(self, **changes: Any) -> None:
         """Other `chapters`, `levels` or `units`, from the next problem on."""
         self.wanted = self.wanted._replace(**changes)
 
