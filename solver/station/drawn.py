@@ -1,19 +1,20 @@
-"""How a station is drawn.
+"""How a station is drawn: from its duty to its bill, each step from what the ones before allow.
 
-The draw goes from the duty to the bill, each step from what the ones before allow (`attempt`). A station
-that could not be built, or that a problem cannot use, is drawn again by the same chance. Limits of
-what people build (efficiency, rim speed, NPSHr, lift, friction) are common practice, no source.
+A station that could not be built, or that a problem cannot use, is drawn again by the same chance. Limits
+of what people build are in `built`; the rest of each machine is drawn in its own module.
 """
 
 from dataclasses import replace
 from functools import cache
-from math import pi, pow
+from math import pow
+from typing import NamedTuple
 
 from solver.engine.draw import Draw
 from solver.errors import NotSolvable
 from solver.scenario import PUMPS, Place, kind_of
 
 from .bill import draw_bill
+from .built import can_suck, is_built, is_main, is_pump
 from .condition import draw_condition
 from .drive import Drive, draw_drive
 from .faults import applies, fault_named, with_fault
@@ -32,13 +33,30 @@ from .what_if import draw_plans
 
 __all__ = ["attempt", "draw_station", "seeded"]
 
-EFFICIENCY = (46.0, 85.0)  # percent
-TIP_SPEED, NPSH, HIGHEST = 131.0, 30.0, 25.0  # ft/s at the rim; ft; ft of suction lift
-LEAST_FRICTION = 0.4  # ft
+LOAD = (42.0, 100.0)  # percent of its motor's size that a pump takes, when no need says another
+WORN = (0.05, 0.2)  # leak through the rings of a pump that a better one is thought of for
+A_YEAR = (0.02, 0.15)  # what a year adds to it
 TRIES = 500
-
-
 ANY = Need()
+
+
+class Site(NamedTuple):
+    """What the machines of a station must do: their kind, main and suction, and the duty (gpm, ft | L/s, m)."""
+
+    system: System
+    kind: Kind
+    main: Main
+    suction: Suction | None
+    duty: tuple[float, float]
+
+
+class Machines(NamedTuple):
+    """What does it."""
+
+    supply: Supply
+    drive: Drive
+    motor: Motor
+    pump: Pump
 
 
 def draw_station(draw: Draw, units: str, need: Need = ANY) -> Station:
@@ -77,28 +95,9 @@ def seeded(seed: int, units: str, fault: str = "") -> Station:
 
 def attempt(draw: Draw, units: str, need: Need = ANY) -> Station | None:
     """One draw of a station; none when it could not be built or does not meet the need."""
-    system = SYSTEMS[units]
-    kind = draw.pick(_kinds(need))
-    spans = kind.spans(units)
-    low, high = spans.flow
-    flow = _round_flow(low * (high / low) ** draw.between(0, 1), system)
-    main = draw_main(draw, system, kind, flow)
-    suction = None if kind.submerged else draw_suction(draw, system, kind, main, flow)
-    head = main.lift + main.lost(flow) + (suction.lost(flow) if suction else 0.0)
-    if main.friction(flow) * system.feet < LEAST_FRICTION:
-        return None
-    if not spans.head[0] <= head <= spans.head[1] or need.nozzle not in (None, bool(main.nozzle)):
-        return None
-    drive, supply = draw_drive(draw, kind, need.drives), draw_supply(draw, system)
-    if need.volts and supply.nominal not in need.volts:
-        supply = replace(supply, nominal=need.volts[0], volts=float(round(need.volts[0] * 0.99)))
-    machines = _machines(draw, kind, need, (flow, head), drive, supply, system)
-    if machines is None:
-        return None
-    pump, motor = machines
-    if suction and not _can_suck(pump, suction, main, flow):
-        return None
-    return _around(draw, need, system, kind, main, suction, drive, supply, pump, motor, flow, head)
+    site = _site(draw, SYSTEMS[units], need)
+    machines = _machines(draw, site, need) if site else None
+    return _around(draw, site, machines, need) if site and machines else None
 
 
 @cache
@@ -116,16 +115,20 @@ def _places(kind: str) -> tuple[Place, ...]:
     return tuple(place for place in PUMPS if kind_of(place) == kind)
 
 
-def _can_suck(pump: Pump, suction: Suction, main: Main, flow: float) -> bool:
-    """Whether the pump has the NPSH it needs, its lift is one that people build, and it is under the end."""
-    above = suction.air - suction.vapor - suction.lost(flow) - suction.margin
-    greatest = above - pump.npsh_at(flow, pump.speed)
-    system = suction.system
-    if suction.lift <= 0:
-        return suction.lift <= greatest
-    return suction.lift <= greatest <= HIGHEST / system.feet and (
-        main.static - suction.lift >= 2 / system.feet
-    )
+def _site(draw: Draw, system: System, need: Need) -> Site | None:
+    """Duty, main and suction of a kind that the need admits."""
+    kind = draw.pick(_kinds(need))
+    spans = kind.spans(system.name)
+    low, high = spans.flow
+    flow = _round_flow(low * pow(high / low, draw.between(0, 1)), system)
+    main = draw_main(draw, system, kind, flow)
+    suction = None if kind.submerged else draw_suction(draw, system, kind, main, flow)
+    head = main.lift + main.lost(flow) + (suction.lost(flow) if suction else 0.0)
+    if not (is_main(main, flow) and spans.head[0] <= head <= spans.head[1]):
+        return None
+    if need.nozzle not in (None, bool(main.nozzle)):
+        return None
+    return Site(system, kind, main, suction, (flow, head))
 
 
 def _round_flow(flow: float, system: System) -> float:
@@ -136,16 +139,10 @@ def _round_flow(flow: float, system: System) -> float:
     return round(flow / step) * step
 
 
-def _machines(
-    draw: Draw,
-    kind: Kind,
-    need: Need,
-    duty: tuple[float, float],
-    drive: Drive,
-    supply: Supply,
-    system: System,
-) -> tuple[Pump, Motor] | None:
-    """Pump and motor for a duty (gpm, ft | L/s, m)."""
+def _machines(draw: Draw, site: Site, need: Need) -> Machines | None:
+    """Pump, motor, drive and supply for a duty."""
+    system, kind, duty = site.system, site.kind, site.duty
+    drive, supply = draw_drive(draw, kind, need.drives), draw_supply(draw, system, need.volts)
     turns = 120 * system.hertz * 0.98 * drive.ratio
     one = system.specific_speed(turns, *duty) * system.us_specific  # at one pole
     least, most = kind.specific
@@ -153,26 +150,22 @@ def _machines(
     if not fitting:
         return None
     poles = draw.pick(fitting)
-    speed = turns / poles
     stages = _stages(draw, kind, one / poles, need)
     if not least <= one / poles * pow(stages, 0.75) <= most:
         return None
-    pump = draw_pump(draw, system, speed, stages, duty, draw.between(*kind.coarse))
-    if (
-        not EFFICIENCY[0] + 1 <= pump.efficiency <= EFFICIENCY[1]
-        or pump.npsh_at(duty[0], speed) > NPSH / system.feet
+    pump = draw_pump(draw, system, turns / poles, stages, duty, draw.between(*kind.coarse))
+    shaft = pump.power_at(duty[0], pump.speed) / (1 if drive.is_variable else drive.efficiency)
+    size = _size(draw, shaft, need, system, supply)
+    if size is None or not is_pump(pump, duty[0]):
+        return None
+    motor = draw_motor(draw, system, supply, size, poles, need.upgrade in ("motor", "both"))
+    turning = motor.synchronous_speed * (1 - motor.at(shaft, supply).slip) * drive.ratio
+    pump = replace(pump, speed=turning, diameter=pump.diameter * pump.speed / turning)
+    if not (
+        is_built(kind, drive, motor, pump) and can_suck(pump, site.suction, site.main, duty[0])
     ):
         return None
-    shaft = pump.power_at(duty[0], speed)
-    size = _size(draw, shaft / (1 if drive.is_variable else drive.efficiency), need, system, supply)
-    if size is None:
-        return None
-    motor = draw_motor(draw, system, supply, size, poles)
-    load = motor.at(shaft / (1 if drive.is_variable else drive.efficiency), supply)
-    turning = motor.synchronous_speed * (1 - load.slip) * drive.ratio
-    pump = replace(pump, speed=turning, diameter=pump.diameter * speed / turning)
-    inches = pump.diameter / (1 if system.name == "us" else 25.4)
-    return None if pi * inches * turning / 720 > TIP_SPEED else (pump, motor)
+    return Machines(supply, drive, motor, pump)
 
 
 def _stages(draw: Draw, kind: Kind, one: float, need: Need) -> int:
@@ -189,7 +182,7 @@ def _size(draw: Draw, shaft: float, need: Need, system: System, supply: Supply) 
     least = system.rounded(3, 2.2)
     fitting = [size for size in sizes(system.name) if size >= max(shaft, least)]
     step = draw.pick((0, 0, 0, 1))
-    low, high = need.load or (42, 100)
+    low, high = need.load or LOAD
     for size in fitting[step : step + 2] + fitting[:step]:
         loaded = low <= 100 * shaft / size <= high
         wanted = need.sizes is None or need.sizes[0] <= size <= need.sizes[1]
@@ -198,53 +191,40 @@ def _size(draw: Draw, shaft: float, need: Need, system: System, supply: Supply) 
     return None
 
 
-def _around(
-    draw: Draw,
-    need: Need,
-    system: System,
-    kind: Kind,
-    main: Main,
-    suction: Suction | None,
-    drive: Drive,
-    supply: Supply,
-    pump: Pump,
-    motor: Motor,
-    flow: float,
-    head: float,
-) -> Station | None:
+def _around(draw: Draw, site: Site, machines: Machines, need: Need) -> Station | None:
     """The rest of the station, around machines that fit their duty."""
-    well = draw_well(draw, system, flow, motor.size) if kind.well else None
-    gauges = draw_gauges(draw, system, main, suction)
+    system, kind, main, suction, duty = site
+    supply, drive, motor, pump = machines
+    well = draw_well(draw, system, duty[0], motor.size) if kind.well else None
+    gauges = draw_gauges(draw, system, main, suction, duty[0])
     if kind.well and well is None:
         return None
     if need.level_gauges is not None and need.level_gauges != _level(gauges, suction):
         return None
-    running = operate(pump, motor, drive, supply, main, suction, 0.0, (flow, head))
-    output = running.shaft * system.kilowatts
-    share = output / drive.efficiency / running.load.kilowatts * 100 / motor.efficiency
+    running = operate(pump, motor, drive, supply, main, suction, 0.0, duty)
+    output = running.shaft * system.kilowatts / (1 if drive.is_variable else drive.efficiency)
+    share = output / running.load.kilowatts * 100 / motor.efficiency
     plans = draw_plans(draw, pump, motor, running, main.lift, min(share, 1.0))
-    if need.change:
-        plans = replace(plans, change=need.change)
-    if need.upgrade:
-        plans = replace(plans, upgrade=need.upgrade)
     station = Station(
-        system,
-        kind,
-        draw.pick(_places(kind.place)),
-        supply,
-        motor,
-        drive,
-        pump,
-        suction,
-        gauges,
-        main,
-        well,
-        draw_bill(draw, running.load.kilowatts),
-        draw_condition(draw, motor),
-        plans,
-        (flow, head),
+        system=system,
+        kind=kind,
+        place=draw.pick(_places(kind.place)),
+        supply=supply,
+        motor=motor,
+        drive=drive,
+        pump=pump,
+        suction=suction,
+        gauges=gauges,
+        main=main,
+        well=well,
+        bill=draw_bill(draw, running.load.kilowatts),
+        condition=draw_condition(draw, motor),
+        plans=replace(
+            plans, change=need.change or plans.change, upgrade=need.upgrade or plans.upgrade
+        ),
+        rated=duty,
     )
-    return _with_state(draw, station, need.state)
+    return _in_state(draw, station, need)
 
 
 def _level(gauges: Gauges, suction: Suction | None) -> bool:
@@ -256,12 +236,14 @@ def _level(gauges: Gauges, suction: Suction | None) -> bool:
     )
 
 
-def _with_state(draw: Draw, station: Station, state: str) -> Station:
-    """The station with itself a year ago, or with itself later, pumping higher."""
-    if state == "then":
-        worn = replace(station.pump, leak=draw.between(0.02, 0.15))
-        return replace(station, pump=worn, then=station)
-    if state == "now":
+def _in_state(draw: Draw, station: Station, need: Need) -> Station:
+    """The station with itself a year ago, or later pumping higher; worn where a better pump is thought of."""
+    if need.upgrade in ("pump", "both"):
+        station = replace(station, pump=replace(station.pump, leak=draw.between(*WORN)))
+    if need.state == "then":
+        leak = station.pump.leak + draw.between(*A_YEAR)
+        return replace(station, pump=replace(station.pump, leak=leak), then=station)
+    if need.state == "now":
         more = draw.step(2, 12, 1) if station.system.name == "us" else draw.step(0.5, 4, 0.5)
         higher = replace(station.main, static=station.main.static + more)
         return replace(station, now=replace(station, main=higher))

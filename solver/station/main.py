@@ -23,6 +23,7 @@ SIZES = {
 }
 EXPONENT, DIAMETER_EXPONENT = 1.852, 4.87
 C_FACTORS = (150.0, 140.0, 140.0, 130.0, 130.0, 120.0, 110.0, 100.0)  # plastic, new iron, aged
+FASTEST, STEEPEST = 8.0, 8.0  # ft/s; ft in 100 ft
 ELBOWS = ("short-radius elbow", "medium-radius elbow", "long-radius elbow")
 
 
@@ -118,7 +119,7 @@ def draw_main(draw: Draw, system: System, kind: Kind, flow: float) -> Main:
     across = sqrt(system.velocity * flow / wanted)
     whole = Main(
         system,
-        min(SIZES[system.name], key=lambda size: abs(size - across)),
+        _size(system, across),
         round_length(draw.between(*spans.length), system),
         draw.pick(C_FACTORS),
         int(draw.step(2, 8, 1)),
@@ -128,11 +129,25 @@ def draw_main(draw: Draw, system: System, kind: Kind, flow: float) -> Main:
         fittings["outlet"][0],
         draw.step(*spans.static) if spans.static else 0.0,
     )
+    while too_narrow(whole, flow):
+        wider = SIZES[system.name].index(whole.diameter) + 1
+        whole = replace(whole, diameter=SIZES[system.name][wider])
     delivery = draw.step(*spans.delivery) * system.head if spans.delivery else 0.0
     nozzle = round(whole.diameter * draw.between(0.6, 0.78)) if draw.pick(kind.nozzles) else 0
     if not nozzle:
         return replace(whole, delivery=delivery)
     return replace(whole, delivery=delivery, nozzle=float(nozzle), outlet_k=0.0)
+
+
+def _size(system: System, across: float) -> float:
+    """The standard size (in | mm) that is nearest."""
+    return min(SIZES[system.name], key=lambda size: abs(size - across))
+
+
+def too_narrow(main: Main, flow: float) -> bool:
+    """Whether a flow (gpm | L/s) is more than people put through such a pipe."""
+    fast = main.velocity(flow) * main.system.feet > FASTEST
+    return fast or main.friction_rate(flow) > STEEPEST
 
 
 def round_length(length: float, system: System) -> float:

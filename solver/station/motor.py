@@ -120,10 +120,12 @@ def table_amps(size: float, volts: float, units: str) -> float:
     return _amps_in_table(units, volts)[size]
 
 
-def draw_motor(draw: Draw, system: System, supply: Supply, size: float, poles: int) -> Motor:
-    """A sound motor of this size (hp | kW) and these poles for a supply."""
+def draw_motor(
+    draw: Draw, system: System, supply: Supply, size: float, poles: int, standard: bool = False
+) -> Motor:
+    """A sound motor of this size (hp | kW) and these poles for a supply, `standard` or any grade."""
     units = system.name
-    grade = draw.pick(("premium", "standard"))
+    grade = draw.pick(("standard", "standard") if standard else ("premium", "standard"))
     spread = UNDER_THE_TABLE[poles] if units == "us" else METRIC_UNDER
     amps = _shown(table_amps(size, supply.rated_volts, units) * draw.between(*spread))
     factor = draw.pick(SERVICE_FACTORS[units])

@@ -18,7 +18,7 @@ from .system import SI, System
 __all__ = ["Gauges", "Suction", "draw_gauges", "draw_suction", "vapor_head"]
 
 KPA_HEAD = SI.head  # meters of water in a kPa
-SLOWEST = 2.4  # ft/s in a suction pipe
+SLOWEST, FASTEST = 2.4, 14.0  # ft/s: in a suction pipe, past a discharge gauge
 ENTRANCE, ELBOW, GATE = 0.5, 0.6, 0.2  # K, of a square entrance, a long-radius elbow, a gate valve
 
 
@@ -106,8 +106,10 @@ def draw_suction(draw: Draw, system: System, kind: Kind, main: Main, flow: float
     )
 
 
-def draw_gauges(draw: Draw, system: System, main: Main, suction: Suction | None) -> Gauges:
-    """Gauges at the pump; in one station of three level, on pipes of one size."""
+def draw_gauges(
+    draw: Draw, system: System, main: Main, suction: Suction | None, flow: float
+) -> Gauges:
+    """Gauges at a pump of this flow (gpm | L/s); in one station of three level, on pipes of one size."""
     us = system.name == "us"
     level = draw.pick((True, False, False))
     above = draw.step(1, 4, 0.5) if us else draw.step(0.3, 1.2, 0.1)
@@ -121,4 +123,6 @@ def draw_gauges(draw: Draw, system: System, main: Main, suction: Suction | None)
     if level:
         return Gauges(suction.diameter, above, above)
     narrow = SIZES[system.name][max(SIZES[system.name].index(main.diameter) - 1, 0)]
+    if system.velocity * flow / narrow**2 * system.feet > FASTEST:
+        narrow = main.diameter
     return Gauges(draw.pick((main.diameter, narrow)), above, below)

@@ -94,9 +94,9 @@ def uneven(draw: Draw, percent: float) -> Legs:
     return (side * a, side * b, side * c)
 
 
-def draw_supply(draw: Draw, system: System) -> Supply:
-    """A healthy supply."""
-    nominal = draw.pick(NOMINAL[system.name])
+def draw_supply(draw: Draw, system: System, wanted: tuple[float, ...] = ()) -> Supply:
+    """A healthy supply, at one of the nominal volts wanted (V) when any are named."""
+    nominal = draw.pick(wanted or NOMINAL[system.name])
     return Supply(
         nominal,
         float(round(nominal * draw.between(0.97, 1.015))),
