@@ -6,6 +6,7 @@ from ipywidgets import HTML, Box
 
 from workbook.ui.controls import classed
 from workbook.ui.markup import Markup, tag
+from workbook.ui.pieces import table
 from workbook.ui.static_site import no_picture
 
 from .drawing import picture
@@ -50,21 +51,13 @@ LOOK = tag(
 
 def table_html(view: View, caption: str) -> Markup:
     """The numbers of a view as a table, with heads for screen readers."""
-    heads = (tag("th", head, scope="col") if head else tag("td") for head in view.columns)
-    rows = (
-        tag("tr", tag("th", first, scope="row"), map(_cell, rest)) for first, *rest in view.rows
-    )
-    return tag(
-        "table",
-        tag("caption", caption),
-        tag("thead", tag("tr", heads)),
-        tag("tbody", rows),
-    )
+    rows = ((first, *map(_unbroken, rest)) for first, *rest in view.rows)
+    return table(rows, caption, view.columns, cls="")
 
 
-def _cell(text: str) -> Markup:
+def _unbroken(text: str) -> str:
     """A number with its unit; only a long one may break between the two on a phone."""
-    return tag("td", text if len(text) > UNBROKEN else text.replace(" ", "\N{NO-BREAK SPACE}"))
+    return text if len(text) > UNBROKEN else text.replace(" ", "\N{NO-BREAK SPACE}")
 
 
 class Beside:

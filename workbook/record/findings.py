@@ -24,6 +24,7 @@ from solver.render.text import steps_text
 from solver.units.show import capital, exact, figures, with_unit
 from workbook.ui.cautions import caution_box, caution_lines
 from workbook.ui.markup import Markup, joined, tag
+from workbook.ui.pieces import state_line
 
 from .reading import Message
 
@@ -177,12 +178,7 @@ def _finding(found: Finding, units: str) -> Markup:
     return tag(
         "li",
         tag("p", _headed(found, units), cls="w2w-want"),
-        tag(
-            "p",
-            tag("span", mark, cls="w2w-mark", aria_hidden="true"),
-            capital(found.state),
-            cls="w2w-state",
-        ),
+        state_line(mark, capital(found.state)),
         tag("p", verdict.says),
         tag("p", limit, cls="w2w-source") if verdict.limit else None,
         _work(found, units),

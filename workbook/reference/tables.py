@@ -15,7 +15,8 @@ from solver.units.show import exact, with_unit
 from solver.units.unit import Unit, convert
 from solver.units.unit import units as known_units
 from solver.vocabulary import QUANTITIES, Quantity, quantity_named
-from workbook.ui.markup import Markup, joined, tag
+from workbook.ui.markup import joined, tag
+from workbook.ui.pieces import table
 
 from .entry import RAISED, Entry, Part, folded, long, plain, with_source
 
@@ -95,21 +96,10 @@ def _tables(units: str) -> list[Entry]:
 def _table(name: str) -> Entry:
     heads, *rows = table_as_printed(name)
     about, _, source = table_source(name).partition(". ")
-    top = (tag("th", head.replace("_", " "), scope="col") for head in heads)
-    table = tag(
-        "table",
-        tag("thead", tag("tr", top)),
-        tag("tbody", map(_row, rows)),
-        cls="w2w-givens w2w-printed",
-    )
-    body = table + with_source(source)
+    named = [head.replace("_", " ") for head in heads]
+    body = table(rows, heads=named, cls="w2w-givens w2w-printed") + with_source(source)
     words = plain(" ".join((about, source, *heads, *(cell for row in rows for cell in row))))
     return Entry(words, lambda opened: folded(about, body, opened))
-
-
-def _row(cells: tuple[str, ...]) -> Markup:
-    first, *others = cells
-    return tag("tr", tag("th", first, scope="row"), (tag("td", cell) for cell in others))
 
 
 def _unit_shown(one: Unit) -> str:

@@ -10,6 +10,7 @@ from solver.units.show import counted
 from workbook.figures import Figure, View, draw_shares
 from workbook.log import Log
 from workbook.ui.markup import Markup, joined, tag
+from workbook.ui.pieces import table
 
 from .progress import AHEAD, Flaw, Kind, Progress
 
@@ -120,12 +121,9 @@ def coming(told: Progress, today: date) -> Markup:
     """On which of the days to come how many kinds come due, as a table; today's are late or due."""
     if not told.due_on:
         return tag("p", f"Nothing comes back in the next {AHEAD} days.")
-    rows = (
-        tag("tr", tag("th", "Today" if day == today else _day(day), scope="row"), tag("td", number))
-        for day, number in sorted(told.due_on.items())
-    )
-    caption = tag("caption", f"In the next {AHEAD} days")
-    return tag("table", caption, tag("tbody", rows), cls="w2w-givens")
+    days = sorted(told.due_on.items())
+    rows = (("Today" if day == today else _day(day), number) for day, number in days)
+    return table(rows, f"In the next {AHEAD} days")
 
 
 def kind_rows(found: Iterable[Kind], due_now: Iterable[Family], now: datetime) -> list[tuple]:
