@@ -1,6 +1,8 @@
 """The practice card: what counts as a try, what is said, what is shown, and what is kept."""
 
 import re
+import subprocess
+import sys
 from functools import partial
 from html import unescape
 from itertools import pairwise
@@ -118,6 +120,11 @@ def test_each_counted_try_is_told_with_the_help_seen_before_it():
     assert [("99999 hp", "wrong", 1, 1)] == [
         (t.text, t.verdict.status, t.number, t.hints) for t in heard
     ]
+
+
+def test_other_rooms_grade_and_show_problems_without_widgets(root):
+    code = "import sys, workbook.practice; sys.exit('ipywidgets' in sys.modules)"
+    assert 0 == subprocess.run([sys.executable, "-c", code], cwd=root, check=False).returncode
 
 
 # Going from problem to problem

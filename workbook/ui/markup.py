@@ -18,6 +18,7 @@ which the next tag shows as text. So say what a function returns, `-> Markup`, a
 
 import re
 from collections.abc import Iterable
+from functools import cache
 from typing import TypeAlias
 
 from markupsafe import Markup, escape
@@ -44,10 +45,11 @@ def tag(name: str, *children: Child, cls: str = "", **attributes: str | int | No
     >>> tag("ol", [tag("li", each) for each in ("one", "two")], aria_label='"steps"', hidden=True)
     Markup('<ol aria-label="&#34;steps&#34;" hidden><li>one</li><li>two</li></ol>')
     """
-    named = {"class": cls or None, **attributes}
-    given = "".join(_attribute(each, value) for each, value in named.items())
+    given = f' class="{escape(cls)}"' if cls else ""
+    for each, value in attributes.items():
+        given += _attribute(each, value)
     start = f"<{_name(name)}{given}>"
-    return Markup(start if name in NO_END else f"{start}{joined(children)}</{name}>")
+    return Markup(start if name in NO_END else f"{start}{_inside(children)}</{name}>")
 
 
 def joined(*children: Child) -> Markup:
@@ -56,13 +58,19 @@ def joined(*children: Child) -> Markup:
     >>> joined("5 < 6", [tag("br"), None, 7])
     Markup('5 &lt; 6<br>7')
     """
-    return Markup("".join(map(_safe, children)))
+    return Markup(_inside(children))
+
+
+def _inside(children: Iterable[Child]) -> str:
+    return "".join(map(_safe, children))
 
 
 def _safe(child: Child) -> str:
-    if child is None:
-        return ""
-    return escape(child) if isinstance(child, str | int) else joined(*child)
+    if isinstance(child, Markup):
+        return child
+    if isinstance(child, str | int):
+        return escape(child)
+    return "" if child is None else _inside(child)
 
 
 def _attribute(name: str, value: str | int | None) -> str:
@@ -76,6 +84,7 @@ def _attribute(name: str, value: str | int | None) -> str:
     return f' {plain}="{escape(value)}"'
 
 
+@cache
 def _name(name: str) -> str:
     if not NAME.fullmatch(name):
         raise ValueError(f"{name!r} names no element and no attribute")
