@@ -8,8 +8,9 @@ sentences, and finds the time where it stands.
 from ipywidgets import HTML, Play
 
 from workbook.log import NotKept
-from workbook.ui.controls import Panel, button, row, say, show
+from workbook.ui.controls import Panel, button, row, show
 from workbook.ui.markup import tag
+from workbook.ui.pieces import say
 
 from .sitting import Sitting
 

@@ -9,8 +9,9 @@ from ipywidgets import HTML, VBox
 from solver import SolverError
 from solver.sets.paper import Paper
 from workbook.log import Attempt, NotKept, NotRead
-from workbook.ui.controls import Panel, button, row, say, show
+from workbook.ui.controls import Panel, button, row, show
 from workbook.ui.markup import joined, tag
+from workbook.ui.pieces import say
 
 from .desk import Told
 from .printed import save_pdf

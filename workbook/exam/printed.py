@@ -9,8 +9,8 @@ from solver.sets.paper import Paper
 from workbook.reference import by_chapter, sheet_of
 from workbook.ui.cautions import caution_lines
 from workbook.ui.contents import titled
-from workbook.ui.controls import say
 from workbook.ui.markup import Markup, joined, tag
+from workbook.ui.pieces import say
 from workbook.ui.printing import PAPER, UNITS, asked, compiled, pictures, solved
 from workbook.ui.saving import link
 

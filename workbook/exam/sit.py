@@ -9,9 +9,10 @@ from workbook.log import NotKept
 from workbook.practice import answer_label, answering, question_html
 from workbook.reference import sheet_html
 from workbook.ui.chapter import formulas_of
-from workbook.ui.controls import Panel, button, classed, heard, row, say, show, tick
+from workbook.ui.controls import Panel, button, classed, row, show, tick
 from workbook.ui.entry import Entry
 from workbook.ui.markup import tag
+from workbook.ui.pieces import heard, say
 
 from .clock import Clock
 from .desk import Desk, Told

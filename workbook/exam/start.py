@@ -20,11 +20,11 @@ from workbook.ui.controls import (
     chooser,
     classed,
     row,
-    say,
     show,
 )
 from workbook.ui.entry import Entry, Gate, whole_number
 from workbook.ui.markup import joined, tag
+from workbook.ui.pieces import say
 
 from .clock import duration
 from .lines import sittings

@@ -11,9 +11,10 @@ from ipywidgets import HTML, Widget
 
 from solver import BadCode, Case
 from solver.render.text import step_texts
-from workbook.ui.controls import Panel, button, heard, row, say
+from workbook.ui.controls import Panel, button, row
 from workbook.ui.entry import Entry
 from workbook.ui.markup import joined, tag
+from workbook.ui.pieces import heard, say
 
 from .parts import Choosers, Choosing, Code, Help, answering
 from .practice import Practice

@@ -8,8 +8,9 @@ from ipywidgets import HTML, FileUpload
 
 from solver.units.show import counted
 from workbook.log import Log, NotKept, NotRead, line_of, parse
-from workbook.ui.controls import AUTO, Panel, button, classed, row, say
+from workbook.ui.controls import AUTO, Panel, button, classed, row
 from workbook.ui.markup import tag
+from workbook.ui.pieces import say
 from workbook.ui.saving import link
 
 __all__ = ["LogCopies"]

@@ -13,10 +13,10 @@ from solver.own.work import Work, read_quantity, work
 from solver.topics.formulas import FORMULAS
 from solver.units.show import capital
 from solver.vocabulary import QUANTITIES, Quantity, quantity_named
-from workbook.ui.controls import UNIT_CHOICES, Panel, button, chooser, classed, row, say
+from workbook.ui.controls import UNIT_CHOICES, Panel, button, chooser, classed, row
 from workbook.ui.entry import Entry, Gate
 from workbook.ui.markup import Markup, joined, tag
-from workbook.ui.pieces import asked_for, table
+from workbook.ui.pieces import asked_for, say, table
 
 from .view import steps_html
 

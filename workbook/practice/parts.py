@@ -9,9 +9,10 @@ from typing import Protocol
 
 from ipywidgets import HTML, Box, Button, VBox, Widget
 
-from workbook.ui.controls import UNIT_CHOICES, Panel, button, chooser, classed, row, say
+from workbook.ui.controls import UNIT_CHOICES, Panel, button, chooser, classed, row
 from workbook.ui.entry import Entry
 from workbook.ui.markup import tag
+from workbook.ui.pieces import say
 
 from .practice import Practice
 from .view import hints_html, solution_html

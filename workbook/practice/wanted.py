@@ -5,16 +5,9 @@ from time import monotonic
 
 from ipywidgets import HTML, VBox, Widget
 
-from workbook.ui.controls import (
-    UNIT_CHOICES,
-    ChapterTicks,
-    chooser,
-    classed,
-    group_of_ticks,
-    say,
-    tick,
-)
+from workbook.ui.controls import UNIT_CHOICES, ChapterTicks, chooser, classed, group_of_ticks, tick
 from workbook.ui.markup import Markup, joined, tag
+from workbook.ui.pieces import say
 
 from .card import Card
 from .guided import Guided
