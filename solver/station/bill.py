@@ -31,7 +31,7 @@ class Bill:
 
 
 def draw_bill(draw: Draw, kilowatts: float) -> Bill:
-    """A bill for a pump that takes this input power (kW)."""
+    """A bill for a pump whose motor takes this at full load (kW)."""
     off_price = draw.step(0.05, 0.11, 0.005)
     return Bill(
         draw.step(0.07, 0.19, 0.005),

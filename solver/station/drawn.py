@@ -13,9 +13,7 @@ from solver.engine.draw import Draw
 from solver.errors import NotSolvable
 from solver.scenario import PUMPS, Place, kind_of
 
-from .bill import draw_bill
 from .built import can_suck, is_built, is_main, is_pump
-from .condition import draw_condition
 from .drive import Drive, draw_drive
 from .faults import applies, fault_named, with_fault
 from .kinds import KINDS, Kind
@@ -23,13 +21,11 @@ from .main import Main, draw_main
 from .motor import Motor, draw_motor, sizes
 from .need import Need
 from .pump import Pump, draw_pump
-from .running import operate
 from .station import Station
 from .suction import Gauges, Suction, draw_gauges, draw_suction
 from .supply import Supply, draw_supply, largest_motor
 from .system import SYSTEMS, System
 from .well import draw_well
-from .what_if import draw_plans
 
 __all__ = ["attempt", "draw_station", "seeded"]
 
@@ -201,10 +197,6 @@ def _around(draw: Draw, site: Site, machines: Machines, need: Need) -> Station |
         return None
     if need.level_gauges is not None and need.level_gauges != _level(gauges, suction):
         return None
-    running = operate(pump, motor, drive, supply, main, suction, 0.0, duty)
-    output = running.shaft * system.kilowatts / (1 if drive.is_variable else drive.efficiency)
-    share = output / running.load.kilowatts * 100 / motor.efficiency
-    plans = draw_plans(draw, pump, motor, running, main.lift, min(share, 1.0))
     station = Station(
         system=system,
         kind=kind,
@@ -217,12 +209,9 @@ def _around(draw: Draw, site: Site, machines: Machines, need: Need) -> Station |
         gauges=gauges,
         main=main,
         well=well,
-        bill=draw_bill(draw, running.load.kilowatts),
-        condition=draw_condition(draw, motor),
-        plans=replace(
-            plans, change=need.change or plans.change, upgrade=need.upgrade or plans.upgrade
-        ),
         rated=duty,
+        chance=f"{draw.between(0, 1)}",
+        wish=(need.change, need.upgrade),
     )
     return _in_state(draw, station, need)
 

@@ -118,7 +118,7 @@ def _damp(station: Station, bad: float) -> Station:
     was = station.condition
     return replace(
         station,
-        condition=replace(
+        altered=replace(
             was,
             megohms=was.megohms * 10 ** (-2.4 * bad),
             index=was.index - bad * (was.index - 1.15),
@@ -130,7 +130,7 @@ def _damp(station: Station, bad: float) -> Station:
 def _grounded(station: Station, bad: float) -> Station:
     return replace(
         station,
-        condition=replace(station.condition, megohms=0.2 * 10 ** (-2 * bad), index=1.0, ratio=1.0),
+        altered=replace(station.condition, megohms=0.2 * 10 ** (-2 * bad), index=1.0, ratio=1.0),
     )
 
 
@@ -140,7 +140,7 @@ def _shorted(station: Station, bad: float) -> Station:
     a, b, c = station.motor.own
     own: Legs = (a + 200 * turns, b - 100 * turns, c - 100 * turns)
     condition = replace(station.condition, shorted=turns)
-    return replace(station, motor=replace(station.motor, own=own), condition=condition)
+    return replace(station, motor=replace(station.motor, own=own), altered=condition)
 
 
 def _bearing(station: Station, bad: float) -> Station:
@@ -149,17 +149,17 @@ def _bearing(station: Station, bad: float) -> Station:
     condition = replace(
         was, bearing=was.bearing + 45 * bad, vibration=was.vibration * (1 + 5 * bad)
     )
-    return replace(station, motor=motor, condition=condition)
+    return replace(station, motor=motor, altered=condition)
 
 
 def _leaking_seal(station: Station, bad: float) -> Station:
     """From 2 to 30 percent of water in the oil."""
-    return replace(station, condition=replace(station.condition, water_in_oil=2 + 28 * bad))
+    return replace(station, altered=replace(station.condition, water_in_oil=2 + 28 * bad))
 
 
 def _setting(station: Station, bad: float) -> Station:
     amps = round(station.motor.full_load_amps * (1.25 + 0.5 * bad), 1)
-    return replace(station, condition=replace(station.condition, setting=amps))
+    return replace(station, altered=replace(station.condition, setting=amps))
 
 
 def _float(station: Station, bad: float) -> Station:

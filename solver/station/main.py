@@ -6,7 +6,7 @@ square in fittings and valves. In a what-if, as in the lesson, all of it goes wi
 Mains are sized for 2 to 8 ft/s at duty (Ten States Standards ask 2 ft/s at least of a force main).
 """
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from math import pow, sqrt
 
 from solver.engine.draw import Draw
@@ -117,26 +117,25 @@ def draw_main(draw: Draw, system: System, kind: Kind, flow: float) -> Main:
     fittings = named_rows("fittings")
     wanted = draw.between(*kind.speeds) / system.feet  # ft/s | m/s
     across = sqrt(system.velocity * flow / wanted)
-    whole = Main(
+    diameter = _size(system, across)
+    c_factor = draw.pick(C_FACTORS)
+    while too_narrow(system, diameter, c_factor, flow):
+        diameter = SIZES[system.name][SIZES[system.name].index(diameter) + 1]
+    nozzle = round(diameter * draw.between(0.6, 0.78)) if draw.pick(kind.nozzles) else 0
+    return Main(
         system,
-        _size(system, across),
+        diameter,
         round_length(draw.between(*spans.length), system),
-        draw.pick(C_FACTORS),
+        c_factor,
         int(draw.step(2, 8, 1)),
         fittings[draw.pick(ELBOWS)][0],
         fittings["swing check valve"][0],
         fittings["gate valve"][0],
-        fittings["outlet"][0],
+        0.0 if nozzle else fittings["outlet"][0],
         draw.step(*spans.static) if spans.static else 0.0,
+        float(nozzle) or None,
+        draw.step(*spans.delivery) * system.head if spans.delivery else 0.0,
     )
-    while too_narrow(whole, flow):
-        wider = SIZES[system.name].index(whole.diameter) + 1
-        whole = replace(whole, diameter=SIZES[system.name][wider])
-    delivery = draw.step(*spans.delivery) * system.head if spans.delivery else 0.0
-    nozzle = round(whole.diameter * draw.between(0.6, 0.78)) if draw.pick(kind.nozzles) else 0
-    if not nozzle:
-        return replace(whole, delivery=delivery)
-    return replace(whole, delivery=delivery, nozzle=float(nozzle), outlet_k=0.0)
 
 
 def _size(system: System, across: float) -> float:
@@ -144,10 +143,10 @@ def _size(system: System, across: float) -> float:
     return min(SIZES[system.name], key=lambda size: abs(size - across))
 
 
-def too_narrow(main: Main, flow: float) -> bool:
-    """Whether a flow (gpm | L/s) is more than people put through such a pipe."""
-    fast = main.velocity(flow) * main.system.feet > FASTEST
-    return fast or main.friction_rate(flow) > STEEPEST
+def too_narrow(system: System, diameter: float, c_factor: float, flow: float) -> bool:
+    """Whether a flow (gpm | L/s) is more than people put through a pipe of this size (in | mm)."""
+    bare = Main(system, diameter, 1.0, c_factor, 0, 0.0, 0.0, 0.0, 0.0, 0.0)
+    return bare.velocity(flow) * system.feet > FASTEST or bare.friction_rate(flow) > STEEPEST
 
 
 def round_length(length: float, system: System) -> float:

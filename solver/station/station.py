@@ -1,14 +1,15 @@
 """A whole station, and every reading of it by its quantity's name."""
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 
+from solver.engine.draw import Draw
 from solver.errors import BadDefinition
 from solver.scenario import Place
 
-from .bill import Bill
-from .condition import Condition
+from .bill import Bill, draw_bill
+from .condition import Condition, draw_condition
 from .drive import Drive
 from .instruments import noted
 from .kinds import Kind
@@ -21,7 +22,7 @@ from .suction import Gauges, Suction
 from .supply import Supply
 from .system import System
 from .well import Well
-from .what_if import Changed, Plans, changed, two_pumps
+from .what_if import Changed, Plans, changed, draw_plans, two_pumps
 
 __all__ = ["Station"]
 
@@ -31,7 +32,9 @@ class Station:
     """One pump with all that is around it; `then` and `now` are the same one a year ago, and later.
 
     Every reading comes by the project's name of its quantity, unrounded, in the units of `system`;
-    `noted` gives it as its instrument shows it. What is not asked for is not worked out.
+    `noted` gives it as its instrument shows it. What is not asked for is not worked out, nor drawn: bill,
+    condition and plans come from their own `chance`, the same whenever they are asked for. `wish`: the
+    change and the upgrade that are wanted of the plans. `altered`: a condition other than the drawn one.
     """
 
     system: System
@@ -45,10 +48,10 @@ class Station:
     gauges: Gauges
     main: Main
     well: Well | None
-    bill: Bill
-    condition: Condition
-    plans: Plans
     rated: tuple[float, float]
+    chance: str
+    wish: tuple[str, str] = ("", "")
+    altered: Condition | None = None
     fault: str = ""
     then: "Station | None" = None
     now: "Station | None" = None
@@ -67,6 +70,33 @@ class Station:
             fall,
             self.rated,
         )
+
+    @cached_property
+    def bill(self) -> Bill:
+        """Prices and hours."""
+        return draw_bill(Draw(f"bill {self.chance}"), self.motor.rated_input)
+
+    @cached_property
+    def condition(self) -> Condition:
+        """Insulation, windings, bearings, oil, overload."""
+        return self.altered or draw_condition(Draw(f"condition {self.chance}"), self.motor)
+
+    @cached_property
+    def plans(self) -> Plans:
+        """What is thought of, the same as when the station was sound."""
+        if self.then:
+            return self.then.plans
+        draw = Draw(f"plans {self.chance}")
+        drawn = draw_plans(draw, self.pump, self.motor, self.running, self.static, self.kept)
+        change, upgrade = self.wish
+        return replace(drawn, change=change or drawn.change, upgrade=upgrade or drawn.upgrade)
+
+    @property
+    def kept(self) -> float:
+        """The motor's efficiency as it is loaded, over its nameplate's."""
+        load = self.running.load
+        output = load.share * self.motor.size * self.system.kilowatts
+        return min(output / load.kilowatts * 100 / self.motor.efficiency, 1.0)
 
     @property
     def static(self) -> float:

@@ -23,8 +23,8 @@ READ = (
 # A fault that says itself in two places: the supply's phases turn, and so does the pump.
 TWO_PLACES = {
     "turned_supply": {"supply", "pump"},
-    "shorted_turns": {"motor", "condition"},
-    "failing_bearing": {"motor", "condition"},
+    "shorted_turns": {"motor", "altered"},
+    "failing_bearing": {"motor", "altered"},
 }
 # Which way readings go, for an ordinary radial pump: 1 up, -1 down, 0 as before.
 WAYS = {
