@@ -57,7 +57,7 @@ def _numeric(case: Case, reading: Reading) -> Verdict:
         return verdict(RIGHT, f"Right: {_answer(case)}.")
     if found := _nearest_mistake(case, value):
         return verdict(MISTAKE, told(case, found, value, reading.said), found.id)
-    if isclose(value, case.answer, rel_tol=CLOSE):
+    if isclose(value, case.answer, rel_tol=CLOSE * (1 + 1e-12)):
         return verdict(NEAR, _close(case, value))
     return verdict(WRONG, _what_to_look_at(case, value))
 
