@@ -19,7 +19,6 @@ from .set_text import MOST_NAME, ProblemSet, Question, plain
 __all__ = [
     "AT_ONCE",
     "LATER",
-    "MOST_BYTES",
     "MOST_LINES",
     "NOT_YET",
     "STATES",

@@ -17,16 +17,11 @@ from .results import AT_ONCE, LATER, NOT_YET, STATES, UNTRIED, Cell, GroupFacts
 from .set_text import ProblemSet, Question
 
 __all__ = [
-    "by_member",
-    "flaw_lines",
     "flaws_html",
-    "mistakes_in",
     "names_for",
     "questions_html",
     "results_csv",
-    "state",
     "summary",
-    "table",
     "table_of_counts",
 ]
 
@@ -82,7 +77,7 @@ def summary(told: GroupFacts) -> str:
     )
 
 
-def table(told: GroupFacts) -> View:
+def _table(told: GroupFacts) -> View:
     """How many members stand how with each question."""
     rows = tuple(
         (f"{question.number}. {question.title}", *_counts(row))
@@ -96,16 +91,16 @@ def _counts(row: Sequence[Cell]) -> list[str]:
     return [str(states[state]) for state in STATES]
 
 
-def by_member(told: GroupFacts, names: Mapping[str, str], row: Sequence[Cell]) -> dict[str, Cell]:
+def _by_member(told: GroupFacts, names: Mapping[str, str], row: Sequence[Cell]) -> dict[str, Cell]:
     """How each member stands with a question, by what they are called, in the order to show them."""
     places = {member.key: place for place, member in enumerate(told.members)}
     return {name: row[places[key]] for key, name in names.items()}
 
 
-def state(cell: Cell) -> str:
+def _state(cell: Cell) -> str:
     """How a member stands with a question.
 
-    >>> state(Cell(LATER, 2, 1)), state(Cell("not yet", 1)), state(Cell("not yet", shown=True))
+    >>> _state(Cell(LATER, 2, 1)), _state(Cell("not yet", 1)), _state(Cell("not yet", shown=True))
     ('right after 2 tries, with 1 hint', 'not right yet after one try', 'opened the worked solution')
     """
     if cell.state == AT_ONCE:
@@ -118,14 +113,14 @@ def state(cell: Cell) -> str:
     return f"{'right' if cell.state == LATER else seen}{after}{hints}"
 
 
-def mistakes_in(question: Question, cell: Cell) -> list[str]:
+def _mistakes_in(question: Question, cell: Cell) -> list[str]:
     """A sentence for each mistake of a member that has a name."""
     known = question.case.mistakes if question.case else ()
     says = {mistake.id: mistake.says for mistake in known}
     return [says[mistake] for mistake in cell.mistakes if mistake in says]
 
 
-def flaw_lines(flaw: Flaw, members: int) -> list[str]:
+def _flaw_lines(flaw: Flaw, members: int) -> list[str]:
     """How many made a mistake and where, what was done, and why that is wrong."""
     where = f"question{'s' * (len(flaw.questions) > 1)} {listed(flaw.questions)}"
     why = f"{flaw.why[:1].upper()}{flaw.why[1:]}"
@@ -137,20 +132,20 @@ def results_csv(told: GroupFacts, names: Mapping[str, str]) -> bytes:
     rows = [
         _row(name, question, cell)
         for question, row in zip(told.questions, told.cells, strict=True)
-        for name, cell in by_member(told, names, row).items()
+        for name, cell in _by_member(told, names, row).items()
     ]
     return csv_of([CSV_HEADS, *rows])
 
 
 def _row(name: str, question: Question, cell: Cell) -> list[object]:
     asked = question.number, question.title, question.code
-    mistakes = " ".join(mistakes_in(question, cell))
-    return [name, *asked, cell.state, cell.tries, cell.hints, state(cell), mistakes]
+    mistakes = " ".join(_mistakes_in(question, cell))
+    return [name, *asked, cell.state, cell.tries, cell.hints, _state(cell), mistakes]
 
 
 def table_of_counts(told: GroupFacts) -> Markup:
     """How many members stand how with each question."""
-    view = table(told)
+    view = _table(told)
     return table_html(view, view.headline)
 
 
@@ -164,7 +159,7 @@ def flaws_html(told: GroupFacts) -> Markup:
 
 def _flaw(flaw: Flaw, members: int) -> Markup:
     what = f"{flaw.what[:1].upper()}{flaw.what[1:]}"
-    lines = (tag("p", line) for line in flaw_lines(flaw, members))
+    lines = (tag("p", line) for line in _flaw_lines(flaw, members))
     return tag("li", tag("b", what), lines, tag("p", "Read again: ", _chapter(flaw.chapter)))
 
 
@@ -179,7 +174,7 @@ def _chapter(name: str) -> str:
 def questions_html(told: GroupFacts, names: Mapping[str, str]) -> Markup:
     """Every question to open: how each member stands with it, and their mistakes."""
     return joined(
-        _question(question, by_member(told, names, row))
+        _question(question, _by_member(told, names, row))
         for question, row in zip(told.questions, told.cells, strict=True)
     )
 
@@ -203,7 +198,7 @@ def _member(question: Question, name: str, cell: Cell) -> Markup:
         tag("b", name),
         ": ",
         tag("span", mark, cls="w2w-mark", aria_hidden="true"),
-        state(cell),
-        (tag("p", line) for line in mistakes_in(question, cell)),
+        _state(cell),
+        (tag("p", line) for line in _mistakes_in(question, cell)),
         cls=f"w2w-member w2w-{look}",
     )

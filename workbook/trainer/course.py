@@ -25,7 +25,6 @@ from workbook.ui.spreadsheet import as_typed, csv_of
 
 __all__ = [
     "CONFIG",
-    "PEOPLE",
     "Course",
     "CourseFault",
     "Person",

@@ -35,7 +35,6 @@ __all__ = [
     "generate_feedback",
     "release",
     "release_feedback",
-    "run_nbgrader",
     "validate",
 ]
 
@@ -55,7 +54,7 @@ class StepFailed(SolverError):
 
 def _nbgrader(course: Course, *words: str) -> tuple[int, str]:
     """Run one command of nbgrader's; its exit status, and what it said."""
-    status, said = run_nbgrader(course.root, words)
+    status, said = _run_nbgrader(course.root, words)
     with (course.root / LOG).open("a", encoding="utf-8") as log:
         log.write(f"$ nbgrader {' '.join(words)}\n{said}\n")
     return status, said
@@ -201,7 +200,7 @@ def export_grades(course: Course, path: Path, names: Sequence[str] = ()) -> None
         raise StepFailed(f"The grades couldn't be written to {to}. See {course.root / LOG}.")
 
 
-def run_nbgrader(folder: Path, words: Sequence[str]) -> tuple[int, str]:
+def _run_nbgrader(folder: Path, words: Sequence[str]) -> tuple[int, str]:
     """Run one command of nbgrader's in a folder; its exit status, and all that it said."""
     try:
         return _program().submit(_run, str(folder), list(words)).result()

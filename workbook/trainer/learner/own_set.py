@@ -27,7 +27,7 @@ from workbook.ui.pieces import listed
 from .answer_sheet import SHEET, AnswerSheet, Asked
 from .who import Person, keep_person, person_at
 
-__all__ = ["PROGRESS", "SAY_WHO", "NothingToShow", "OwnSet", "due_in_words", "own_set", "standing"]
+__all__ = ["SAY_WHO", "NothingToShow", "OwnSet", "due_in_words", "own_set", "standing"]
 
 PROGRESS = ("top", "end")  # the parts that tell how the work stands
 COURSE_COPIES = ("source", "release")

@@ -28,13 +28,10 @@ from .tries import QuestionMark
 __all__ = [
     "ANSWERED",
     "AUTOGRADE",
-    "VALIDATE",
     "fill_in",
     "nbgrader_step",
-    "outputs_of",
     "set_mark",
     "show_plain_answers",
-    "shown",
 ]
 
 AUTOGRADE, VALIDATE = "autograde", "validate"
@@ -54,14 +51,14 @@ def fill_in(page: dict, marked: Marked | None) -> None:
         if cell["cell_type"] == "code":
             name = cell["metadata"].get("nbgrader", {}).get("grade_id")
             question = by_id.get(name)
-            cell["outputs"] = outputs_of(question) if question else []
+            cell["outputs"] = _outputs_of(question) if question else []
             cell["execution_count"] = question.number if question else None
 
 
-def outputs_of(question: QuestionMark) -> list[dict]:
+def _outputs_of(question: QuestionMark) -> list[dict]:
     """What running the grade cell of a question puts out: its feedback, and then its points."""
     return [
-        {"output_type": "display_data", "data": shown(question), "metadata": {}},
+        {"output_type": "display_data", "data": _as_output(question), "metadata": {}},
         {
             "output_type": "execute_result",
             "data": {"text/plain": repr(score_of(question))},
@@ -71,7 +68,7 @@ def outputs_of(question: QuestionMark) -> list[dict]:
     ]
 
 
-def shown(question: QuestionMark) -> dict[str, str]:
+def _as_output(question: QuestionMark) -> dict[str, str]:
     """The feedback of a question for a cell; the first one brings the look for all of them."""
     look = css() if question.number == 1 else None
     panel = tag("div", feedback_html(question), cls="w2w-panel", style="max-width: 54em")
@@ -102,7 +99,7 @@ def set_mark(number: int) -> float | None:
         said = f"This question couldn't be graded. {fault}"
         _show({"text/html": str(tag("p", said)), "text/plain": said})
         return 0.0
-    _show(shown(question))
+    _show(_as_output(question))
     return score_of(question)
 
 

@@ -25,7 +25,7 @@ from .gathered import Gathered, gathered
 from .sections import Pictured, Point, Section, report
 from .words import LOW
 
-__all__ = ["ClassPanel", "Parts"]
+__all__ = ["ClassPanel"]
 
 FEW = 4  # columns that a telephone has room for
 UNDERS = [(f"Under {under:.0%} of the points", under) for under in (0.5, 0.6, 0.7, 0.8)]

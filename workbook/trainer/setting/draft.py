@@ -26,10 +26,6 @@ __all__ = [
     "assigned_from",
     "draft_of",
     "folder_name",
-    "name_in",
-    "points_in",
-    "share_in",
-    "title_in",
 ]
 
 MOST_POINTS = 1000
@@ -52,7 +48,7 @@ def folder_name(title: str) -> str:
     return re.sub(r"[^a-z0-9]+", "-", plain).strip("-")[:LONGEST_NAME].strip("-")
 
 
-def title_in(text: str) -> str:
+def _title_in(text: str) -> str:
     """A title, its spaces single.
 
     Raises:
@@ -68,7 +64,7 @@ def title_in(text: str) -> str:
     return title
 
 
-def name_in(text: str, title: str) -> str:
+def _name_in(text: str, title: str) -> str:
     """A name for the folder, of the title where none is typed.
 
     Raises:
@@ -84,7 +80,7 @@ def name_in(text: str, title: str) -> str:
     return name
 
 
-def points_in(text: str) -> float:
+def _points_in(text: str) -> float:
     """The points of each question.
 
     Raises:
@@ -99,7 +95,7 @@ def points_in(text: str) -> float:
     return points
 
 
-def share_in(what: str, text: str) -> float:
+def _share_in(what: str, text: str) -> float:
     """A share, 0 to 1, typed as a percentage.
 
     Raises:
@@ -151,13 +147,13 @@ class Draft(NamedTuple):
 def assigned_from(draft: Draft) -> tuple[Assigned | None, list[str]]:
     """The set that a draft makes, or None with a sentence for each thing that is in the way."""
     tried = _Tried()
-    title = tried("", title_in, draft.title)
-    name = tried("", name_in, draft.name, title) if title else ""
+    title = tried("", _title_in, draft.title)
+    name = tried("", _name_in, draft.name, title) if title else ""
     count = tried(1, whole_number, draft.questions, "questions", MOST)
     work = tried(None, _work, draft, count)
-    points = tried(0.0, points_in, draft.points)
+    points = tried(0.0, _points_in, draft.points)
     tries = tried(0, whole_number, draft.tries, "tries", MOST_TRIES) if draft.tries.strip() else 0
-    late = tried(0.0, share_in, "Taken off for being late", draft.late or "0")
+    late = tried(0.0, _share_in, "Taken off for being late", draft.late or "0")
     credit = _credit(draft, tried)
     due = draft.due and draft.due.astimezone(UTC)
     if late and not due:
@@ -185,10 +181,10 @@ class _Tried:
 def _credit(draft: Draft, tried: _Tried) -> Credit:
     return Credit(
         right=draft.right,
-        close=tried(0.0, share_in, "A close answer earns", draft.close),
-        mistake=tried(0.0, share_in, "A known slip earns", draft.mistake),
+        close=tried(0.0, _share_in, "A close answer earns", draft.close),
+        mistake=tried(0.0, _share_in, "A known slip earns", draft.mistake),
         by_mistake=dict(draft.by_mistake),
-        each_try=tried(0.0, share_in, "Taken off for each earlier try", draft.each_try),
+        each_try=tried(0.0, _share_in, "Taken off for each earlier try", draft.each_try),
     )
 
 

@@ -26,7 +26,7 @@ from workbook.ui.markup import tag
 
 from .draft import Draft
 
-__all__ = ["Form", "Kinds"]
+__all__ = ["Form"]
 
 NONE = "No single kind is chosen."
 LEVELS = [("Any level", ANY_LEVEL), *((f"Level {n}", n) for n in range(1, TOP + 1))]

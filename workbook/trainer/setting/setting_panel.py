@@ -22,7 +22,7 @@ from .keep import CannotPut, already_there, put, sets_in
 from .plant import PlantPart
 from .preview import Looking, next_steps, summary
 
-__all__ = ["SettingPanel", "Writing"]
+__all__ = ["SettingPanel"]
 
 ANOTHER = "To keep both, type another folder name. To replace the old one, choose Replace it."
 NEW = [("A new set", "")]
