@@ -25,7 +25,7 @@ from workbook.ui.pages import MARK, read_page
 from workbook.ui.pieces import listed
 
 from .answer_sheet import SHEET, AnswerSheet, Asked
-from .who import Person, keep_person, person_at
+from .who import Learner, keep_person, person_at
 
 __all__ = ["SAY_WHO", "NothingToShow", "OwnSet", "due_in_words", "own_set", "standing"]
 
@@ -91,7 +91,7 @@ class OwnSet:
         """Take in the set and the person as the folder has them now; what is wrong goes to `fault`."""
         self.assigned: Assigned | None = None
         self.sheet: AnswerSheet | None = None
-        self.fault, self.person = "", Person("")
+        self.fault, self.person = "", Learner("")
         try:
             if not (self.folder / SET_FILE).exists():
                 raise NothingToShow(NOT_THERE)
@@ -116,7 +116,7 @@ class OwnSet:
         if made_for != assigned.work.code:
             raise NothingToShow(OTHER.format(made_for, assigned.work.code))
 
-    def _belongs_to(self, assigned: Assigned, person: Person) -> None:
+    def _belongs_to(self, assigned: Assigned, person: Learner) -> None:
         self.person, self.sheet = person, None
         self.__dict__.pop("codes", None)
         if person.id:
@@ -143,7 +143,7 @@ class OwnSet:
                 f"Answers are kept as {self.person.id}, so the name stays. To begin under "
                 "another, get a fresh copy of the folder from your trainer."
             )
-        self._belongs_to(self._set(), Person(""))
+        self._belongs_to(self._set(), Learner(""))
         self._changed()
 
     def _set(self) -> Assigned:

@@ -9,14 +9,14 @@ from solver import SolverError
 from solver.sets.work_set import person_id
 from workbook.log import NotKept
 
-__all__ = ["PERSON", "Person", "keep_person", "person_at"]
+__all__ = ["PERSON", "Learner", "keep_person", "person_at"]
 
 PERSON = "person.txt"
 HUB_USER = "JUPYTERHUB_USER"
 MOST = 1000  # bytes of the file that are looked at; an id is far shorter
 
 
-class Person(NamedTuple):
+class Learner(NamedTuple):
     """Somebody's id, empty where it is not known yet; whether a hub says it; a sentence about it."""
 
     id: str
@@ -24,7 +24,7 @@ class Person(NamedTuple):
     note: str = ""
 
 
-def person_at(folder: Path) -> Person:
+def person_at(folder: Path) -> Learner:
     """Who works in this folder: who is signed in, or else whom the file there names."""
     user = os.environ.get(HUB_USER, "")
     if not user:
@@ -37,29 +37,29 @@ def person_at(folder: Path) -> Person:
         return asked if asked.id else asked._replace(note=why)
     other = _kept_in(folder).id
     note = f"The file {PERSON} says {other}, but you are signed in, so the file isn't used."
-    return Person(signed_in, True, note if other not in ("", signed_in) else "")
+    return Learner(signed_in, True, note if other not in ("", signed_in) else "")
 
 
-def _kept_in(folder: Path) -> Person:
+def _kept_in(folder: Path) -> Learner:
     path = folder / PERSON
     try:
         with path.open("rb") as file:
             text = file.read(MOST).decode("utf-8-sig").strip()
     except FileNotFoundError:
-        return Person("")
+        return Learner("")
     except (OSError, UnicodeDecodeError):
-        return Person(
+        return Learner(
             "", note=f"The file {PERSON} can't be read, so type your name or number again."
         )
     try:
-        return Person(person_id(text))
+        return Learner(person_id(text))
     except SolverError:
-        return Person(
+        return Learner(
             "", note=f"The name in the file {PERSON} can't be used. Type your name or number again."
         )
 
 
-def keep_person(folder: Path, text: str) -> Person:
+def keep_person(folder: Path, text: str) -> Learner:
     """Keep who works in this folder; the id as it is used everywhere.
 
     Raises:
@@ -77,4 +77,4 @@ def keep_person(folder: Path, text: str) -> Person:
         why = error.strerror or error
         told = f"Your name couldn't be saved in {folder}: {why}. Make that folder writable, then try again."
         raise NotKept(told) from error
-    return Person(found)
+    return Learner(found)

@@ -19,7 +19,7 @@ __all__ = [
     "ENOUGH",
     "STATUSES",
     "ClassFacts",
-    "Person",
+    "PersonFacts",
     "Question",
     "Telling",
     "facts",
@@ -74,7 +74,7 @@ def _ranked(here: Sequence[float], others: Sequence[float]) -> list[float]:
     return [mean for other in sorted(alike) for mean in [fmean(alike[other])] * len(alike[other])]
 
 
-class Person(NamedTuple):
+class PersonFacts(NamedTuple):
     """How one person did. `needs` tells that somebody must look at the sheet; `reasons` say why."""
 
     person: str
@@ -117,12 +117,12 @@ class ClassFacts(NamedTuple):
     """All of it. People stand in the order of their ids, mistakes with the commonest first."""
 
     code: str
-    people: tuple[Person, ...]
+    people: tuple[PersonFacts, ...]
     questions: tuple[Question, ...]
     flaws: tuple[Flaw, ...]
 
     @property
-    def there(self) -> list[Person]:
+    def there(self) -> list[PersonFacts]:
         """Those who answered anything at all."""
         return [person for person in self.people if person.handed_in]
 
@@ -167,7 +167,7 @@ class _Gathered:
 
     def __init__(self) -> None:
         self.code = ""
-        self.people: list[Person] = []
+        self.people: list[PersonFacts] = []
         self.columns: dict[int, _Column] = {}
         self.flaws = Flaws()
 
@@ -181,7 +181,7 @@ class _Gathered:
             self._count(one, person)
             self.flaws.take(one, mark.person)
 
-    def _count(self, one, person: Person) -> None:
+    def _count(self, one, person: PersonFacts) -> None:
         column = self.columns.get(one.number)
         if column is None:
             column = self.columns[one.number] = _Column(one.case.family, one.case.level)
@@ -193,7 +193,7 @@ class _Gathered:
         questions = tuple(
             _question(number, self.columns[number]) for number in sorted(self.columns)
         )
-        first = self.people[0] if self.people else Person("", 0.0, 0.0, 0, 0, False, (), ())
+        first = self.people[0] if self.people else PersonFacts("", 0.0, 0.0, 0, 0, False, (), ())
         zeros = (0.0,) * len(first.by_question)
         nothing = first._replace(
             points=0.0, blank=first.asked, needs=False, reasons=(), by_question=zeros
@@ -219,12 +219,12 @@ def _question(number: int, column: _Column) -> Question:
     )
 
 
-def _person(mark: "Marked") -> Person:
+def _person(mark: "Marked") -> PersonFacts:
     own = [mark.reason] if mark.reason else []
     reasons = [f"Question {one.number}: {one.reason}" for one in mark.questions if one.needs_person]
     if mark.needs_person and not (own or reasons):
         own = ["A person must look at this sheet."]
-    return Person(
+    return PersonFacts(
         mark.person,
         mark.points,
         mark.out_of,

@@ -6,7 +6,7 @@ from typing import NamedTuple
 from workbook.ui.pages import titles
 from workbook.ui.spreadsheet import csv_of
 
-from .facts import STATUSES, ClassFacts
+from .facts import STATUSES, ClassFacts, PersonFacts
 from .words import names_for
 
 __all__ = ["FILES", "File", "mistakes_csv", "people_csv", "questions_csv"]
@@ -18,12 +18,12 @@ def people_csv(told: ClassFacts, hidden: bool = False) -> bytes:
     names = names_for(told, hidden)
     rows = [_person(person, names[person.person], hidden) for person in told.people]
     if hidden:
-        rows.sort(key=lambda row: int(row[0].split()[-1]))
+        rows.sort(key=lambda row: int(str(row[0]).split()[-1]))  # "Person 7"
     heads = ["person", "points", "out of", "percent", "blank", "must be looked at", "why"]
     return csv_of([[*heads, *(f"question {number}" for number in numbers)], *rows])
 
 
-def _person(person, name: str, hidden: bool) -> list:
+def _person(person: PersonFacts, name: str, hidden: bool) -> list[object]:
     return [
         name,
         person.points,

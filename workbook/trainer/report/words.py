@@ -9,7 +9,7 @@ from solver.units.show import counted, figures
 from workbook.ui.flaws import Flaw
 from workbook.ui.pieces import listed
 
-from .facts import ENOUGH, STATUSES, ClassFacts, Person, Question, Telling
+from .facts import ENOUGH, STATUSES, ClassFacts, PersonFacts, Question, Telling
 
 __all__ = [
     "HAND_HEADS",
@@ -43,11 +43,11 @@ LOOK = "Look at the sheet; the reason is in the report with names."
 class Hand(NamedTuple):
     """One person who needs a hand; `why` may have several, the one to act on first."""
 
-    person: Person
+    person: PersonFacts
     why: tuple[str, ...]
 
 
-def hands(people: Iterable[Person], low: float = LOW) -> list[Hand]:
+def hands(people: Iterable[PersonFacts], low: float = LOW) -> list[Hand]:
     """Those who need one: first whose work must be looked at, then the lowest share of points."""
     found = [Hand(person, why) for person in people if (why := _why(person, low))]
     return sorted(
@@ -55,7 +55,7 @@ def hands(people: Iterable[Person], low: float = LOW) -> list[Hand]:
     )
 
 
-def _why(person: Person, low: float) -> tuple[str, ...]:
+def _why(person: PersonFacts, low: float) -> tuple[str, ...]:
     look = (person.reasons or ("Look at the sheet.",)) if person.needs else ()
     if not person.handed_in:
         return (*look, "Nothing was answered.")
