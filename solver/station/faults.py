@@ -25,7 +25,7 @@ class Fault:
     """One fault: its name in code, what a person calls it, and the change at a severity above 0 up to 1.
 
     `least` is the severity from which a field instrument can see it. `needs`: the part without
-    which a station cannot have it ("well", "drawdown", "suction", or a kind).
+    which a station cannot have it ("well", "lift", "suction", "submerged").
     """
 
     name: str
@@ -80,6 +80,14 @@ def _open_seat(station: Station, bad: float) -> Station:
     """Up to four tenths of the rated flow goes past the discharge seat."""
     rated = station.rated[0] / sqrt(station.rated[1])
     return replace(station, main=replace(station.main, seat=0.4 * bad * rated))
+
+
+def _blocked_suction(station: Station, bad: float) -> Station:
+    """A strainer clogged until it takes up to 12 ft of suction head at the rated flow."""
+    suction = station.suction
+    assert suction is not None
+    lost = 12 * bad / station.system.feet / suction.velocity_head(station.rated[0])
+    return replace(station, suction=replace(suction, blocked=lost))
 
 
 def _turned(station: Station, bad: float) -> Station:
@@ -202,6 +210,7 @@ FAULTS: Mapping[str, Fault] = MappingProxyType(
                 0.2,
                 "submerged",
             ),
+            Fault("blocked_suction", "clogged suction strainer", _blocked_suction, 0.3, "suction"),
             Fault("air_bound", "air in the pump", _air_bound, 0.2),
             Fault("turned_supply", "supply phases changed, everything runs backward", _turned),
             Fault("swapped_leads", "two motor leads swapped, this pump runs backward", _swapped),
@@ -233,6 +242,7 @@ def applies(fault: Fault, station: Station) -> bool:
         not fault.needs
         or (fault.needs == "well" and station.well is not None)
         or (fault.needs == "lift" and station.well is not None and station.static > 0)
+        or (fault.needs == "suction" and station.suction is not None)
         or (fault.needs == "submerged" and station.kind.submerged)
     )
 

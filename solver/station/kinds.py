@@ -19,7 +19,7 @@ class Spans(NamedTuple):
     """Ranges in one system: flow (gpm | L/s), static head (ft | m), length (ft | m).
 
     `suction`: how far the water is below the pump (ft | m), below zero when flooded; `delivery`: pressure
-    wanted at the end (psi | kPa); `head`: the most and least total head (ft | m).
+    wanted at the end (psi | kPa); `head`: the least and the most total head (ft | m).
     """
 
     flow: Range

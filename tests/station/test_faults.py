@@ -1,6 +1,6 @@
 """A fault changes a station in one place; every reading follows, and some instrument sees it."""
 
-from dataclasses import fields
+from dataclasses import fields, replace
 
 import pytest
 
@@ -36,6 +36,7 @@ WAYS = {
     "broken_main": {"flow": 1, "discharge_gauge": -1},
     "passing_check": {"rise_rate": 1, "flow": 0, "leakage": 1},
     "open_seat": {"flow": -1, "discharge_gauge": -1, "drawdown_rate": -1},
+    "blocked_suction": {"flow": -1, "suction_gauge": -1, "npsh_available": -1},
     "air_bound": {"flow": -1, "discharge_gauge": -1, "input_power": -1},
     "turned_supply": {"flow": -1, "shaft_rotation": -1, "phase_rotation": -1},
     "swapped_leads": {"flow": -1, "shaft_rotation": -1, "phase_rotation": 0},
@@ -64,14 +65,18 @@ def test_each_fault_has_the_way_its_readings_go():
     assert all(name in READINGS for ways in WAYS.values() for name in ways)
 
 
-def lifts(units: str, each: int = 1) -> tuple[Station, ...]:
-    return stations(units, WHERE[BOTH.index(units)], each)
+def lifts(units: str, fault: str = "") -> tuple[Station, ...]:
+    """Where faults are tried: lift stations, or pumps with a suction pipe."""
+    need = WHERE[BOTH.index(units)]
+    if fault and FAULTS[fault].needs == "suction":
+        need = replace(need, kinds=("flooded", "above"))
+    return stations(units, need, 1)
 
 
 @pytest.mark.parametrize("units", BOTH)
 @pytest.mark.parametrize("name", FAULTS)
 def test_readings_go_the_way_they_should(name, units):
-    for station in lifts(units):
+    for station in lifts(units, name):
         faulty = with_fault(station, name, 0.7)
         for reading, way in WAYS[name].items():
             before = station.reading(reading) if readable(station, reading) else 0.0
@@ -82,7 +87,7 @@ def test_readings_go_the_way_they_should(name, units):
 
 @pytest.mark.parametrize("name", FAULTS)
 def test_a_fault_changes_one_part_alone(name):
-    for station in lifts("us"):
+    for station in lifts("us", name):
         faulty = with_fault(station, name)
         assert station == faulty.then
         parts = {f.name for f in fields(Station)} - {"fault", "then"}

@@ -16,7 +16,7 @@ from solver.station.readings import READINGS
 from solver.station.station import Station
 from solver.topics.formulas import FORMULAS
 
-from .stations import BOTH, all_readings, stations
+from .stations import BOTH, all_readings, stations, various
 
 NEAR = 1e-6
 Key = tuple[str, tuple[str, ...]]
@@ -163,16 +163,7 @@ def key_of(formula: Formula) -> Key:
 def some(units: str) -> list[Station]:
     """Stations in every state, and some whose check valve leaks."""
     wells = stations(units, Need(well=True), 1)
-    return [
-        *stations(units, each=10),
-        *stations(units, Need(state="then"), 2),
-        *stations(units, Need(state="now"), 2),
-        *stations(units, Need(level_gauges=True), 1),
-        *stations(units, Need(static=False, change="speed"), 1),
-        *stations(units, Need(static=False, change="trim"), 1),
-        *stations(units, Need(nozzle=True, static=True), 1),
-        *(with_fault(station, "passing_check", 0.6) for station in wells),
-    ]
+    return [*various(units), *(with_fault(station, "passing_check", 0.6) for station in wells)]
 
 
 def holds(formula: Formula, station: Station, known: Mapping[str, float]) -> bool:

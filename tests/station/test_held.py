@@ -14,7 +14,7 @@ from solver.station.readings import NOT_READ, READINGS, SIGNS, NotRead
 from solver.station.well import Well
 from solver.vocabulary import QUANTITIES
 
-from .stations import BOTH, all_readings, readable, stations
+from .stations import BOTH, all_readings, readable, stations, various
 
 each_system = pytest.mark.parametrize("units", BOTH)
 
@@ -62,9 +62,7 @@ def test_each_reading_is_a_quantity_or_a_sign_and_what_is_not_read_has_its_reaso
 
 @each_system
 def test_each_quantity_is_read_of_some_station(units):
-    some = [*stations(units), *stations(units, Need(state="then"), 2)]
-    some += stations(units, Need(state="now"), 2)
-    seen = {name for station in some for name in READINGS if readable(station, name)}
+    seen = {name for s in various(units) for name in READINGS if readable(s, name)}
     assert {"leakage", "leak_share"} == READINGS.keys() - seen  # of a check valve that leaks
 
 
