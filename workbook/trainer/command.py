@@ -11,7 +11,15 @@ from datetime import UTC, datetime
 from functools import partial
 from pathlib import Path
 
-__all__ = ["course_options", "mark_options", "open_course", "run", "say_in_utf8", "set_options"]
+__all__ = [
+    "course_option",
+    "course_options",
+    "mark_options",
+    "open_course",
+    "run",
+    "say_in_utf8",
+    "set_options",
+]
 
 
 def course_options(parser: argparse.ArgumentParser) -> None:
@@ -99,6 +107,11 @@ def mark_options(parser: argparse.ArgumentParser) -> None:
 
 def _set_and_course(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("set", help="the name of the set, such as week-3")
+    course_option(parser)
+
+
+def course_option(parser: argparse.ArgumentParser) -> None:
+    """Where the course is, for every command that works in one."""
     parser.add_argument(
         "--course",
         metavar="FOLDER",

@@ -9,7 +9,7 @@ import sys
 from collections.abc import Iterator
 from pathlib import Path
 
-from workbook.trainer.command import say_in_utf8
+from workbook.trainer.command import course_option, say_in_utf8
 
 __all__ = ["options", "run"]
 
@@ -20,12 +20,7 @@ NUMBERS = re.compile(r"([0-9]{1,5})(?:-([0-9]{1,5}))?")
 def options(parser: argparse.ArgumentParser) -> None:
     """What can be typed after `paper`."""
     parser.add_argument("set", help="a set's file, its folder, or its name in the course")
-    parser.add_argument(
-        "--course",
-        metavar="FOLDER",
-        default=".",
-        help="the folder of the course; this folder if left out",
-    )
+    course_option(parser)
     parser.add_argument(
         "--sheets", type=_numbers, metavar="N", help="how many sheets, or a range such as 31-60"
     )

@@ -7,7 +7,7 @@ import argparse
 import sys
 from pathlib import Path
 
-from workbook.trainer.command import say_in_utf8
+from workbook.trainer.command import course_option, say_in_utf8
 
 __all__ = ["options", "run"]
 
@@ -15,12 +15,7 @@ __all__ = ["options", "run"]
 def options(parser: argparse.ArgumentParser) -> None:
     """What can be typed after `class`."""
     parser.add_argument("set", help="the name of the set, such as week-3")
-    parser.add_argument(
-        "--course",
-        metavar="FOLDER",
-        default=".",
-        help="the folder of the course; this folder if left out",
-    )
+    course_option(parser)
     parser.add_argument(
         "--no-names", action="store_true", help="show numbers in place of people's ids"
     )
