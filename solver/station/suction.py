@@ -9,7 +9,8 @@ from dataclasses import dataclass
 from math import exp, pow
 
 from solver.engine.draw import Draw
-from solver.topics.head.formulas_static import thinner
+from solver.errors import NotSolvable
+from solver.topics.tables import between_rows
 
 from .kinds import Kind
 from .main import DIAMETER_EXPONENT, EXPONENT, SIZES, Main
@@ -71,6 +72,18 @@ class Gauges:
     suction_height: float
 
 
+def air_head(altitude: float, system: System) -> float:
+    """Barometric pressure (ft | m of water) at an altitude (ft | m).
+
+    Raises:
+        NotSolvable: the altitude is outside the table.
+    """
+    head = between_rows(f"atmosphere_{system.name}", "altitude", "head", altitude)
+    if head is None:
+        raise NotSolvable(f"the altitude table has no {altitude:,.0f}")
+    return head
+
+
 def vapor_head(celsius: float, system: System) -> float:
     """Vapor pressure of water (ft | m of water) at a temperature.
 
@@ -100,7 +113,7 @@ def draw_suction(draw: Draw, system: System, kind: Kind, main: Main, flow: float
         ENTRANCE + GATE + ELBOW * draw.pick((1, 1, 2)),
         draw.step(*spans.suction) if spans.suction else 0.0,
         altitude,
-        thinner(altitude, system.name),
+        air_head(altitude, system),
         vapor_head(celsius, system),
         draw.pick((2.0, 3.0, 5.0) if us else (0.5, 1.0, 1.5)),
     )

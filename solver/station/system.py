@@ -1,18 +1,15 @@
 """What differs between a US station and a metric one: its frequency and what its units come to.
 
 A station counts in the units of its own system throughout, so that round numbers stay round. The
-factors are the exact values of the constants that the lessons teach in rounded form.
+factors follow from the definitions of the units (NIST SP 811 App. B) and from water at 62.4 lb/ft3, as the
+handbooks have it; Hazen-Williams from Keller & Bliesner, Sprinkle and Trickle Irrigation (from memory). They
+are kept apart from the rounded constants of the lessons, so that each holds the other to account.
 """
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from math import pow, sqrt
+from math import pi, pow, sqrt
 from types import MappingProxyType
-
-from solver.algebra.expression import Constant
-from solver.topics.constants import HEAD_PER_PRESSURE, HOURLY_VOLUME, KW_PER_HP, WATER_POWER
-from solver.topics.head.formulas_pipes import FRICTION, GRAVITY, VELOCITY
-from solver.topics.head.formulas_static import HEAD_PER_VACUUM
 
 __all__ = ["SI", "SYSTEMS", "US", "System"]
 
@@ -59,52 +56,48 @@ class System:
         return us if self.name == "us" else si
 
 
-def _exact(constant: Constant, units: str) -> float:
-    figure = constant.figure(units)
-    return figure.value if figure.exact is None else figure.exact
+_WEIGHT = 62.4 * 4.4482216152605 / 0.3048**3  # N in a cubic meter of water at 62.4 lb/ft3
+_FOOT, _GALLON = 0.3048, 231 * 0.0254**3  # m; m3
+_GPM, _HORSEPOWER = _GALLON / 60, 550 * 0.3048 * 4.4482216152605  # m3/s; W
+_PSI, _INCH_OF_MERCURY = 4.4482216152605 / 0.0254**2, 3386.389  # Pa
+_GRAVITY = 9.80665  # m/s2
 
-
-_CUBIC_FOOT = 7.480519  # gallons; NIST SP 811 App. B
-_METRE, _LITRE_SECOND = 1 / 0.3048, 15.850323  # feet; gallons per minute (NIST SP 811 App. B)
-_HORSEPOWER = _exact(KW_PER_HP, "us")
-
-
-def _system(name: str, **own: float) -> System:
-    return System(
-        name=name,
-        water_power=_exact(WATER_POWER, name),
-        head=_exact(HEAD_PER_PRESSURE, name),
-        vacuum_head=_exact(HEAD_PER_VACUUM, name),
-        velocity=_exact(VELOCITY, name),
-        gravity=_exact(GRAVITY, name),
-        friction=_exact(FRICTION, name),
-        hourly_volume=_exact(HOURLY_VOLUME, name),
-        **own,
-    )
-
-
-US = _system(
-    "us",
+US = System(
+    name="us",
     hertz=60.0,
-    kilowatts=_HORSEPOWER,
-    volume=_CUBIC_FOOT,
+    water_power=_HORSEPOWER / (_GPM * _FOOT * _WEIGHT),
+    kilowatts=_HORSEPOWER / 1000,
+    head=_PSI / (_FOOT * _WEIGHT),
+    vacuum_head=_INCH_OF_MERCURY / (_FOOT * _WEIGHT),
+    velocity=_GPM / _FOOT / (pi / 4 * 0.0254**2),
+    gravity=_GRAVITY / _FOOT,
+    friction=1050.0,
+    volume=_FOOT**3 / _GALLON,
     per_minute=1.0,
     parts=12.0,
+    hourly_volume=1e6 / 60,
     gpm=1.0,
     feet=1.0,
     horsepower=1.0,
     us_specific=1.0,
 )
-SI = _system(
-    "si",
+SI = System(
+    name="si",
     hertz=50.0,
+    water_power=1e6 / _WEIGHT,
     kilowatts=1.0,
+    head=1000 / _WEIGHT,
+    vacuum_head=1000 / _WEIGHT,
+    velocity=0.001 / (pi / 4 * 0.001**2),
+    gravity=_GRAVITY,
+    friction=1.212e12,
     volume=1.0,
     per_minute=0.06,
     parts=100.0,
-    gpm=_LITRE_SECOND,
-    feet=_METRE,
-    horsepower=1 / _HORSEPOWER,
-    us_specific=(1000 * _LITRE_SECOND) ** 0.5 / _METRE**0.75,
+    hourly_volume=1e6 / 3600,
+    gpm=0.001 / _GPM,
+    feet=1 / _FOOT,
+    horsepower=1000 / _HORSEPOWER,
+    us_specific=sqrt(1 / _GPM) / pow(1 / _FOOT, 0.75),
 )
 SYSTEMS: Mapping[str, System] = MappingProxyType({"us": US, "si": SI})
