@@ -3,4 +3,6 @@
 - `text.py`: problems, steps, verdicts and own numbers as plain text, and as data for JSON.
 - `html.py`: steps and formulas as HTML, and formulas in LaTeX.
 - `print.py`: formulas as marked text, which a printed page reads as data.
+- `station.py`: a station as text and as data for JSON; `picture.py`: as a drawing, with its scenes
+  (`picture_scenes.py`), its words (`picture_words.py`) and the pieces of any drawing (`svg.py`).
 """

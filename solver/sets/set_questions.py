@@ -28,7 +28,7 @@ from .kept_ranges import keeping
 from .own_plant import Plant, Pump, set_at
 from .paper import SEEDS, any_seed, mask_of
 
-__all__ = ["Asked", "WorkSet", "case_for", "cases_for", "person_id", "plan_of"]
+__all__ = ["WorkSet", "case_for", "cases_for", "person_id", "plan_of"]
 
 LONGEST_ID = 40
 TRIED = 20  # seeds among which a question is not one that the person has already
