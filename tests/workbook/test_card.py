@@ -16,8 +16,9 @@ from workbook.practice import answer_label, chain_html
 from workbook.practice.card import Card
 from workbook.practice.practice import MIXED, Practice
 from workbook.ui.chapter import families_of
-from workbook.ui.controls import PAUSE, Panel, say
+from workbook.ui.controls import PAUSE, Panel
 from workbook.ui.entry import Entry, Gate
+from workbook.ui.pieces import say
 
 CHAPTERS = tuple(dict.fromkeys(family.chapter for family in FAMILIES))
 HORSEPOWER = families_of("horsepower")

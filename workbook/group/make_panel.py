@@ -12,9 +12,10 @@ from solver.sets.paper import CHAPTERS, SEEDS, Paper, cases_of
 from solver.units.show import counted
 from workbook.ui import static_site
 from workbook.ui.contents import titled
-from workbook.ui.controls import UNIT_CHOICES, Panel, button, chooser, classed, say, show
+from workbook.ui.controls import UNIT_CHOICES, Panel, button, chooser, classed, show
 from workbook.ui.entry import Entry, Gate, Paste, whole_number
 from workbook.ui.markup import Markup, joined, tag
+from workbook.ui.pieces import say
 
 from .own_group import WORD, OwnGroup
 from .set_text import MOST, MOST_TITLE, BadSet, ProblemSet, codes_in, questions_of, set_of

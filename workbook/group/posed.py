@@ -21,9 +21,10 @@ from workbook.practice import (
     question_html,
     said_of,
 )
-from workbook.ui.controls import Panel, button, row, say
+from workbook.ui.controls import Panel, button, row
 from workbook.ui.entry import Entry
 from workbook.ui.markup import joined, tag
+from workbook.ui.pieces import say
 
 __all__ = ["Posed", "PosedCard"]
 

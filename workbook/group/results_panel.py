@@ -8,8 +8,9 @@ from ipywidgets import HTML, Box, FileUpload, VBox
 
 from solver.units.show import counted
 from workbook.figures import LOOK
-from workbook.ui.controls import AUTO, Panel, button, classed, say, show, tick
+from workbook.ui.controls import AUTO, Panel, button, classed, show, tick
 from workbook.ui.markup import joined, tag
+from workbook.ui.pieces import say
 from workbook.ui.saving import link
 
 from . import results_shown

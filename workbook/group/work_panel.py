@@ -8,10 +8,10 @@ from ipywidgets import HTML, Box, VBox
 from solver import Case
 from solver.units.show import counted
 from workbook.practice import Try
-from workbook.ui.controls import Panel, button, classed, say, show
+from workbook.ui.controls import Panel, button, classed, show
 from workbook.ui.entry import Entry, Gate, Paste
 from workbook.ui.markup import joined, tag
-from workbook.ui.pieces import listed
+from workbook.ui.pieces import listed, say
 from workbook.ui.saving import link
 
 from .own_group import OwnGroup

@@ -7,8 +7,9 @@ from ipywidgets import HTML, Box, FileUpload, VBox
 
 from solver import SolverError
 from solver.units.show import counted
-from workbook.ui.controls import AUTO, Chooser, Panel, button, chooser, classed, say, show
+from workbook.ui.controls import AUTO, Chooser, Panel, button, chooser, classed, show
 from workbook.ui.markup import Markup, joined, tag
+from workbook.ui.pieces import say
 
 from .demo import FAULTS, TASK, Hidden, demo_csv
 from .fleet import MOST_BYTES, Fleet

@@ -6,8 +6,9 @@ from ipywidgets import HTML, Box, VBox
 
 from solver import SolverError
 from solver.own.record import Examined
-from workbook.ui.controls import Panel, button, classed, say, show
+from workbook.ui.controls import Panel, button, classed, show
 from workbook.ui.markup import Markup, joined, tag
+from workbook.ui.pieces import say
 from workbook.ui.saving import link
 
 from .fleet import when

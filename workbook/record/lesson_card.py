@@ -9,8 +9,9 @@ from ipywidgets import HTML, VBox, Widget
 
 from solver.own.record import Examined, Lesson, lesson
 from workbook.practice import Card, Practice
-from workbook.ui.controls import Panel, button, chooser, classed, row, say, show
+from workbook.ui.controls import Panel, button, chooser, classed, row, show
 from workbook.ui.markup import Markup, tag
+from workbook.ui.pieces import say
 
 from .lesson_practice import LessonPractice
 

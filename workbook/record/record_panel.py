@@ -6,9 +6,10 @@ from time import monotonic
 from ipywidgets import HTML, Box
 
 from solver.own.record import Examined, Fault, Record, examine, field_named, read_entries
-from workbook.ui.controls import UNIT_CHOICES, Panel, button, chooser, classed, say, show
+from workbook.ui.controls import UNIT_CHOICES, Panel, button, chooser, classed, show
 from workbook.ui.entry import Gate
 from workbook.ui.markup import joined, tag
+from workbook.ui.pieces import say
 
 from .files import Files
 from .findings import examined_html, summary

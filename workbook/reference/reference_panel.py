@@ -19,11 +19,11 @@ from workbook.ui.controls import (
     chooser,
     classed,
     row,
-    say,
     show,
 )
 from workbook.ui.entry import Entry as Asked
 from workbook.ui.markup import Markup, tag
+from workbook.ui.pieces import say
 from workbook.ui.saving import link
 
 from .entry import TRY, Entry, Part, find, folded, plain, said

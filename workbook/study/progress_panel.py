@@ -12,9 +12,10 @@ from workbook.figures import LOOK, Beside, View, table_html
 from workbook.log import Log, NotKept, NotRead
 from workbook.practice import Card, Focused, keep, units_of
 from workbook.ui.contents import in_words
-from workbook.ui.controls import Panel, button, chooser, classed, row, say
+from workbook.ui.controls import Panel, button, chooser, classed, row
 from workbook.ui.markup import tag
 from workbook.ui.pages import titles
+from workbook.ui.pieces import say
 
 from . import progress_shown as words
 from .progress import Flaw, kinds, progress

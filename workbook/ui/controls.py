@@ -13,7 +13,7 @@ from ipywidgets import HTML, Box, Button, Checkbox, Dropdown, Layout, VBox, Widg
 
 from .contents import titled
 from .markup import Markup, tag
-from .pieces import css, heard, say
+from .pieces import css, say
 
 __all__ = [
     "AUTO",
@@ -28,9 +28,7 @@ __all__ = [
     "chooser",
     "classed",
     "group_of_ticks",
-    "heard",
     "row",
-    "say",
     "show",
     "tick",
 ]

@@ -8,9 +8,10 @@ from ipywidgets import HTML
 from solver import SolverError
 from workbook.log import NotRead
 from workbook.practice import Reply, answer_label, answering, problem_html, said_of
-from workbook.ui.controls import Panel, button, say, show
+from workbook.ui.controls import Panel, button, show
 from workbook.ui.entry import Entry
 from workbook.ui.markup import Markup, joined, tag
+from workbook.ui.pieces import say
 
 from .answer_sheet import Asked, in_words
 from .own_set import OwnSet

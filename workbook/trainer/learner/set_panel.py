@@ -9,9 +9,10 @@ from ipywidgets import HTML, Box, VBox
 from solver import SolverError
 from workbook.log import NotKept, NotRead
 from workbook.trainer.coming_in.packed import work_as_zip
-from workbook.ui.controls import PAUSE, Panel, button, classed, say, show
+from workbook.ui.controls import PAUSE, Panel, button, classed, show
 from workbook.ui.entry import Entry
 from workbook.ui.markup import Markup, joined, tag
+from workbook.ui.pieces import say
 from workbook.ui.saving import link
 
 from .own_set import SAY_WHO, OwnSet, standing

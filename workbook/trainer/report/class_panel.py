@@ -15,9 +15,10 @@ from solver.units.show import counted
 from workbook.figures import LOOK, Beside, View, table_html
 from workbook.trainer.sets.set_file import SET_FILE
 from workbook.trainer.setting.keep import sets_in
-from workbook.ui.controls import Panel, button, chooser, classed, say, tick
+from workbook.ui.controls import Panel, button, chooser, classed, show, tick
 from workbook.ui.markup import Child, Markup, joined, tag
 from workbook.ui.pages import chapters, titles
+from workbook.ui.pieces import say
 from workbook.ui.saving import link
 
 from .files import FILES
@@ -169,7 +170,7 @@ class ClassPanel(Panel):
         """What was found, with names or without."""
         found = self.found
         self.saves.value = ""
-        self.keep.layout.display = "" if found and found.facts.people else "none"
+        show(self.keep, found and found.facts.people)
         if found:
             hidden, low = self.hidden.value, self.low.value
             notes = found.notes(hidden)

@@ -9,8 +9,9 @@ from ipywidgets import HTML, Box, FileUpload, VBox
 from solver import SolverError
 from solver.sets.own_plant import Plant, plant_of
 from solver.units.show import counted
-from workbook.ui.controls import AUTO, Panel, button, classed, say, show
+from workbook.ui.controls import AUTO, Panel, button, classed, show
 from workbook.ui.markup import tag
+from workbook.ui.pieces import say
 from workbook.ui.saving import link
 
 __all__ = ["PlantPart", "plant_from"]

@@ -16,10 +16,10 @@ from solver.topics.catalogue import Refused
 from solver.units.show import counted, exact
 from workbook.practice import question_html, right_answer, worked_html
 from workbook.trainer.sets.set_file import Assigned
-from workbook.ui.controls import Panel, button, chooser, classed, say
+from workbook.ui.controls import Panel, button, chooser, classed
 from workbook.ui.entry import Entry, Gate
 from workbook.ui.markup import Markup, joined, tag
-from workbook.ui.pieces import table
+from workbook.ui.pieces import say, table
 from workbook.ui.printing import UNITS
 
 __all__ = ["CARDS", "LIST", "Looking", "next_steps", "preview_html", "summary"]

@@ -12,9 +12,10 @@ from solver.sets.paper import SEEDS
 from solver.topics.catalogue import CATALOGUE
 from workbook.trainer.course import CONFIG
 from workbook.trainer.sets.set_file import SET_FILE, Assigned, SetFault, read_set_file
-from workbook.ui.controls import Panel, button, chooser, classed, say
+from workbook.ui.controls import Panel, button, chooser, classed, show
 from workbook.ui.entry import Gate
 from workbook.ui.markup import joined, tag
+from workbook.ui.pieces import say
 
 from .draft import Draft, assigned_from, draft_of
 from .form import Form
@@ -60,7 +61,7 @@ class Writing:
     def _ask(self, assigned: Assigned | None) -> None:
         """Offer to replace what stands in the place of this set; None offers nothing."""
         self._asked = assigned
-        self.replace.layout.display = "" if assigned else "none"
+        show(self.replace, assigned)
 
     def _write(self) -> None:
         self._ask(None)
