@@ -11,9 +11,8 @@ from solver.engine.draw import Draw
 
 from .kinds import Kind
 
-__all__ = ["DIRECT", "DRIVES", "Drive", "draw_drive"]
+__all__ = ["DIRECT", "Drive", "draw_drive"]
 
-DRIVES = ("direct", "belt", "gear", "variable")
 USUAL = ("direct",) * 12 + ("belt",) * 3 + ("gear",) * 2 + ("variable",) * 4
 EFFICIENCIES = {"belt": (93, 97, 0.5), "gear": (95, 98, 0.5), "variable": (94.5, 97.5, 0.5)}
 RATIOS = {"belt": (0.55, 1.2, 0.05), "gear": (0.35, 0.7, 0.05)}
@@ -55,9 +54,7 @@ DIRECT = Drive("direct", 1.0, 1.0)
 
 def draw_drive(draw: Draw, kind: Kind, wanted: tuple[str, ...]) -> Drive:
     """A drive for a kind of station; one of those wanted, or any when none is named."""
-    usual = [name for name in USUAL if name in wanted] if wanted else list(USUAL)
-    if kind.submerged or kind.stages:
-        usual = [name for name in usual if name in ("direct", "variable")] or ["direct"]
+    usual = [name for name in USUAL if name in kind.drives and (not wanted or name in wanted)]
     name = draw.pick(usual)
     if name == "direct":
         return DIRECT

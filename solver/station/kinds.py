@@ -9,7 +9,9 @@ from dataclasses import dataclass
 from types import MappingProxyType
 from typing import NamedTuple
 
-__all__ = ["KINDS", "Kind", "Spans"]
+__all__ = ["DRIVES", "KINDS", "Kind", "Spans"]
+
+DRIVES = ("direct", "belt", "gear", "variable")
 
 Range = tuple[float, float]
 Steps = tuple[float, float, float]  # from, to, step
@@ -52,6 +54,11 @@ class Kind:
     submerged: bool = False
     nozzles: tuple[bool, ...] = (False,)
     stages: bool = False
+
+    @property
+    def drives(self) -> tuple[str, ...]:
+        """The drives it may have: no belt under water, nor between a motor and stages on one shaft."""
+        return ("direct", "variable") if self.submerged or self.stages else DRIVES
 
     def spans(self, units: str) -> Spans:
         """Its ranges in "us" or "si"."""

@@ -93,13 +93,20 @@ def least_cycle(size: float, units: str) -> tuple[float, float]:
     return row["from"], row["to"]
 
 
-def draw_well(draw: Draw, system: System, flow: float, size: float) -> Well | None:
-    """A well for a pump (gpm | L/s) and its motor (hp | kW); none where no standard one fits."""
+def draw_well(
+    draw: Draw, system: System, flow: float, size: float, wanted_round: bool | None = None
+) -> Well | None:
+    """A well for a pump (gpm | L/s) and its motor (hp | kW), round or with corners if that is wanted.
+
+    None where no standard one fits.
+    """
     us = system.name == "us"
     cycle = draw.pick(least_cycle(size, system.name))
     wanted = cycle * flow * system.per_minute / 4 * draw.between(1.0, 1.5)
     depth = draw.between(*((1.5, 4.5) if us else (0.5, 1.4)))
-    diameter, sides = _shape(draw, system, wanted / system.volume / depth)
+    diameter, sides = _shape(draw, system, wanted / system.volume / depth, wanted_round)
+    if wanted_round is not None and wanted_round == bool(sides):
+        return None
     area = sides[0] * sides[1] if sides else pi / 4 * diameter**2
     step = 0.1 if us else 0.05
     apart = round(ceil(wanted / system.volume / area / step - 1e-9) * step, 2)
@@ -132,11 +139,14 @@ def draw_well(draw: Draw, system: System, flow: float, size: float) -> Well | No
     )
 
 
-def _shape(draw: Draw, system: System, area: float) -> tuple[float, tuple[float, float] | None]:
+def _shape(
+    draw: Draw, system: System, area: float, wanted_round: bool | None
+) -> tuple[float, tuple[float, float] | None]:
     """A round well where a standard one is wide enough, else sides of whole feet | half meters."""
     across = sqrt(4 * area / pi)
     wide = ROUND[system.name]
-    if across <= wide[-1] and draw.pick((True, True, False)):
+    is_round = draw.pick((True, True, False))
+    if across <= wide[-1] and (is_round if wanted_round is None else wanted_round):
         return min(wide, key=lambda size: abs(size - across)), None
     step = 1.0 if system.name == "us" else 0.5
     width = max(3 * step, round(sqrt(area / draw.between(1.1, 2.0)) / step) * step)
