@@ -306,3 +306,16 @@ def test_every_exercise_has_a_problem_or_a_reason_and_never_both(record):
     for one in lesson(examine(record)).exercises:
         assert (one.case is None) is bool(one.refusal)
         assert one.refusal == "" or one.refusal.endswith(".")
+
+
+ROLLED = {f"{leg}_2": amps for leg, amps in LEGS.items()}
+
+
+@pytest.mark.parametrize(
+    ("once", "asked"),
+    [({}, True), ({"amps_a_2": "25.3", "amps_b_2": "25.3", "amps_c_2": "25.4"}, False)],
+    ids=["the high leg stays", "no leg stands out"],
+)
+def test_rolled_leads_are_asked_of_where_they_show_a_cause(once, asked):
+    found = lesson(examine(read_entries(LEGS | ROLLED | once)[0]))
+    assert asked == ("rolled_leads" in {one.family.name for one in found.exercises})

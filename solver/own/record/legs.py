@@ -20,7 +20,7 @@ from solver.topics.limits import (
 from .check import Check, Judge
 from .verdict import BEYOND, LOOK, WITHIN, Seen, Verdict, above, at_most
 
-__all__ = ["AMPS", "LEGS", "TURNS", "VOLTS", "cause", "derated_load", "high_leg"]
+__all__ = ["AMPS", "LEGS", "TURNS", "VOLTS", "cause", "course", "derated_load", "high_leg"]
 
 VOLTS = ("volts_ab", "volts_bc", "volts_ca")
 AMPS, TURNS = ("amps_a", "amps_b", "amps_c"), ("", "_2", "_3")
@@ -124,6 +124,16 @@ def high_leg(seen: Seen, turn: str) -> str | None:
     return first if amps[first] - amps[second] >= STANDS_OUT * average else None
 
 
+def course(high: Sequence[str | None]) -> int | None:
+    """How many legs the high one moves at each roll; None where it is not clear.
+
+    0 is with the line, anything else with the motor lead.
+    """
+    legs = [leg for leg in high if leg]
+    moved = {("ABC".index(after) - "ABC".index(before)) % 3 for before, after in pairwise(legs)}
+    return moved.pop() if len(legs) == len(high) and len(moved) == 1 else None
+
+
 def cause(high: Sequence[str | None]) -> tuple[str, str]:
     """What the high legs of two or three connections say, and what to look at.
 
@@ -138,12 +148,11 @@ def cause(high: Sequence[str | None]) -> tuple[str, str]:
             "No leg is off by as much as 1% of the average, so rolling the leads tells you nothing.",
             "",
         )
-    path = ", then ".join(legs)
-    moved = {("ABC".index(after) - "ABC".index(before)) % 3 for before, after in pairwise(legs)}
-    if moved == {0}:
+    path, moved = ", then ".join(legs), course(legs)
+    if moved == 0:
         says = f"The high leg stays on line {legs[0]}, whichever lead is on it. The cause is in the supply."
         return says, f"Check the supply of line {legs[0]}: fuse, contact, connection, transformer."
-    if len(moved) == 1:
+    if moved is not None:
         says = f"The high leg moves with its lead ({path}). The cause is the motor, its cable or a splice."
         return says, "Check the splice and the cable of that lead, then the winding."
     says = f"The high leg goes {path}. That follows neither the line nor the lead."

@@ -18,7 +18,7 @@ from solver.topics.problems import FAMILIES
 
 from .examine import Examined
 from .fields import SAME
-from .legs import TURNS, cause, high_leg
+from .legs import TURNS, course, high_leg
 from .verdict import STATES, Seen
 
 __all__ = ["Exercise", "Lesson", "lesson", "like"]
@@ -188,7 +188,7 @@ def _up_to(name: str, most: float) -> Fits:
 def _clear_cause(turns: tuple[str, ...]) -> Fits:
     def fits(examined: Examined) -> bool:
         seen = Seen(examined.record, examined.record.values)
-        return cause([high_leg(seen, turn) for turn in turns])[1].startswith("Look at")
+        return course([high_leg(seen, turn) for turn in turns]) is not None
 
     return fits
 
