@@ -47,7 +47,7 @@ SAYS = {
     "direct": "the motor drives the pump directly",
     "belt": "V-belts drive the pump",
     "gear": "a gear drives the pump",
-    "variable": "a variable-frequency drive feeds the motor, at full speed now",
+    "variable": "a variable-frequency drive feeds the motor, which runs at full speed now",
 }
 DIRECT = Drive("direct", 1.0, 1.0)
 

@@ -7,11 +7,12 @@ a reading to a wanted value, so that a judgment can pick its zone first.
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
-from math import sqrt
+from math import pow, sqrt
 from types import MappingProxyType
 
 from solver.errors import BadDefinition, NotSolvable
 
+from .main import DIAMETER_EXPONENT
 from .station import Station
 from .supply import Legs
 
@@ -54,8 +55,11 @@ def _air_bound(station: Station, bad: float) -> Station:
 
 
 def _clogged_main(station: Station, bad: float) -> Station:
-    """Grease or scale takes up to a third of the diameter."""
-    return replace(station, main=replace(station.main, narrowed=0.35 * bad))
+    """Grease or scale narrows it until its friction grows by up to 0.7 of the rated head."""
+    flow, head = station.rated
+    times = 1 + 0.7 * bad * head / station.main.friction(flow)
+    left = pow(times, -1 / DIAMETER_EXPONENT)
+    return replace(station, main=replace(station.main, narrowed=1 - left))
 
 
 def _valve(station: Station, bad: float) -> Station:
@@ -200,7 +204,7 @@ FAULTS: Mapping[str, Fault] = MappingProxyType(
             Fault("worn_impeller", "worn impeller", _worn_impeller, 0.3),
             Fault("clogged_impeller", "clogged impeller", _clogged_impeller, 0.2),
             Fault("throttled_valve", "discharge valve partly closed", _valve, 0.3),
-            Fault("clogged_main", "force main clogged", _clogged_main, 0.4),
+            Fault("clogged_main", "force main clogged", _clogged_main, 0.3),
             Fault("broken_main", "broken force main", _broken, 0.4),
             Fault("passing_check", "check valve that leaks back", _passing, 0.2, "lift"),
             Fault(
