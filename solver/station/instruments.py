@@ -16,10 +16,10 @@ __all__ = ["BY_NAME", "Instrument", "error_of", "instrument_of", "noted"]
 
 
 class Instrument(NamedTuple):
-    """Its name, its step by the size of the reading, and its accuracy.
+    """Its name, its step by the size of the reading, its accuracy, and how far it reads.
 
-    `steps`: (below this, step), in each system's unit; no steps for three figures. `percent` of the
-    reading, and `least`, in its unit, that a reading may be off by.
+    `us` and `si`: (below this, step), in each system's unit; no steps for three figures. `percent` of the
+    reading, and `least`, in its unit, that a reading may be off by. `reach`: the most it shows, us and si.
     """
 
     name: str
@@ -27,6 +27,7 @@ class Instrument(NamedTuple):
     si: tuple[tuple[float, float], ...] = ()
     percent: float = 0.0
     least: float = 0.0
+    reach: tuple[float, float] = (float("inf"), float("inf"))
 
     def steps(self, units: str) -> tuple[tuple[float, float], ...]:
         """Its steps in the system "us" or "si"."""
@@ -37,22 +38,24 @@ ANY = float("inf")
 CLAMP = (10, 0.01), (100, 0.1), (ANY, 1)
 VOLTS = ((ANY, 1),)
 PLATE = Instrument("nameplate or drawing")
-CLAMP_METER = Instrument("clamp meter", CLAMP, CLAMP, 2.0)
-VOLTMETER = Instrument("voltmeter", ((ANY, 0.5),), ((ANY, 0.5),), 0.5)
-GAUGE = Instrument("pressure gauge", ((50, 0.5), (ANY, 1)), ((350, 2), (ANY, 5)), 1.0, 0.5)
-VACUUM = Instrument("vacuum gauge", ((ANY, 0.5),), ((ANY, 1),), 1.0, 0.3)
+CLAMP_METER = Instrument("clamp meter", CLAMP, CLAMP, 2.0, 0.0, (1000, 1000))
+VOLTMETER = Instrument("voltmeter", ((ANY, 0.5),), ((ANY, 0.5),), 0.5, 0.0, (1000, 1000))
+GAUGE = Instrument(
+    "pressure gauge", ((50, 0.5), (ANY, 1)), ((350, 2), (ANY, 5)), 1.0, 0.5, (300, 2000)
+)
+VACUUM = Instrument("vacuum gauge", ((ANY, 0.5),), ((ANY, 1),), 1.0, 0.3, (30, 100))
 TAPE = Instrument("tape", ((ANY, 1),), ((ANY, 1),), 0.0, 0.5)
 LEVEL = Instrument("tape", ((ANY, 0.1),), ((ANY, 0.01),), 0.0, 0.05)
-STOPWATCH = Instrument("stopwatch", ((ANY, 1),), ((ANY, 1),), 0.0, 1.0)
-TACHOMETER = Instrument("tachometer", ((ANY, 1),), ((ANY, 1),), 0.05, 1.0)
+STOPWATCH = Instrument("stopwatch", ((ANY, 1),), ((ANY, 1),), 0.0, 1.0, (36_000, 36_000))
+TACHOMETER = Instrument("tachometer", ((ANY, 1),), ((ANY, 1),), 0.05, 1.0, (6000, 6000))
 METER = Instrument("flowmeter", percent=2.0)
 POWER_METER = Instrument("power meter", percent=1.0)
 FACTOR = Instrument("power meter", ((ANY, 0.01),), ((ANY, 0.01),), 1.0)
-MEGOHMMETER = Instrument("insulation tester", percent=10.0)
+MEGOHMMETER = Instrument("insulation tester", percent=10.0, reach=(20_000, 20_000))
 OHMS = (1, 0.0001), (10, 0.001), (ANY, 0.01)
-OHMMETER = Instrument("low-resistance ohmmeter", OHMS, OHMS, 0.3)
-THERMOMETER = Instrument("thermometer", ((ANY, 1),), ((ANY, 1),), 0.0, 2.0)
-VIBROMETER = Instrument("vibration meter", ((ANY, 0.01),), ((ANY, 0.1),), 5.0)
+OHMMETER = Instrument("low-resistance ohmmeter", OHMS, OHMS, 0.3, 0.0, (200, 200))
+THERMOMETER = Instrument("thermometer", ((ANY, 1),), ((ANY, 1),), 0.0, 2.0, (200, 200))
+VIBROMETER = Instrument("vibration meter", ((ANY, 0.01),), ((ANY, 0.1),), 5.0, 0.0, (2, 50))
 PERCENT = Instrument("worked out", ((ANY, 0.1),), ((ANY, 0.1),), 3.0, 0.3)
 EYE = Instrument("a look", ((ANY, 1),), ((ANY, 1),))
 LABORATORY = Instrument("a look at the oil", ((ANY, 0.1),), ((ANY, 0.1),), 0.0, 0.5)

@@ -7,6 +7,7 @@ import pytest
 
 from solver.errors import BadDefinition, NotSolvable
 from solver.station.faults import FAULTS, applies, put, with_fault
+from solver.station.instruments import BY_NAME, instrument_of
 from solver.station.need import Need
 from solver.station.readings import READINGS
 from solver.station.station import Station
@@ -129,6 +130,17 @@ def test_nearly_every_pair_of_faults_is_told_apart_by_one_reading(units):
 def test_a_sound_station_is_not_told_from_itself():
     station = lifts("us")[0]
     assert {} == telling(station, station)
+
+
+@pytest.mark.parametrize("units", BOTH)
+def test_no_instrument_is_asked_for_more_than_it_shows(units):
+    for station in stations(units, each=1):
+        faulty = [with_fault(station, name) for name, f in FAULTS.items() if applies(f, station)]
+        for one in (station, *faulty):
+            for name in BY_NAME:
+                if readable(one, name):
+                    most = instrument_of(name).reach[BOTH.index(units)]
+                    assert one.reading(name) <= most, (name, one.fault)
 
 
 def test_a_judgment_puts_its_station_where_it_wants_it():
