@@ -1,10 +1,10 @@
 """The pump: its curves of head, power and needed suction head, shaped by its specific speed.
 
 - Efficiency at the best point: the surface of Commission Regulation (EU) No 547/2012, Annex III, for
-  clean water and end suction, by specific speed and flow (from memory; a test holds it against a
-  tabulated test in Lobanoff & Ross). Its C is near 133 for the worst tenth, 128 for the best third of a market;
-  solids-handling impellers lie some points lower (common practice, no source). Beyond the flows and
-  specific speeds it was fitted to, it is kept at their ends.
+  clean water, by specific speed and flow (read in a copy; tests hold it against tabulated tests of two
+  pumps). Its C is given for the worst tenth and the worst four tenths of a market, by kind and speed;
+  a drawn pump lies between. Solids-handling impellers lie some points lower (common practice, no
+  source). Beyond the flows and specific speeds it was fitted to, it is kept at their ends.
 - Head falls from `shutoff` times the best head with a power of the flow; power is a parabola that
   starts at `power_at_none` and makes the best point the best (shapes after the charts by specific speed in
   Stepanoff, Centrifugal and Axial Flow Pumps, from memory; held against the same tabulated test).
@@ -20,12 +20,14 @@ from solver.engine.draw import Draw
 
 from .system import System
 
-__all__ = ["Pump", "best_efficiency", "draw_pump", "shape_of"]
+__all__ = ["Pump", "best_efficiency", "draw_pump", "quality_of", "shape_of"]
 
 CUBIC_METRES_HOUR = 0.2271247  # in a gpm
 LOG_FLOW = (log(6), 7.0)  # the regulation's least flow; where its surface is highest, of m3/h
 LOG_SPECIFIC = (log(6), log(80))
-QUALITY = (128.0, 133.0)  # the regulation's C, from the best to the worst tenth
+# The regulation's C at MEI 0.40 and 0.10: end suction at 1,450 and at 2,900 rpm, vertical multistage.
+SLOW, FAST, STAGES = (128.07, 132.58), (130.27, 135.60), (133.95, 138.19)
+FAST_FROM = 2200.0  # rpm
 TIP = (0.93, 1.0)  # diameter over what the rule for shutoff head gives
 SUCTION_SPECIFIC = (7000.0, 9500.0)  # US units
 LEAST_NPSH = 3.0  # ft
@@ -116,11 +118,18 @@ def shape_of(specific: float) -> tuple[float, float, float]:
     """Shutoff head over best head, the power its fall goes with, and shutoff power over best power.
 
     By US specific speed. A flat curve and little power at shutoff when it is low; steep, and as much
-    power as at the best point, at 4,000.
+    power as at the best point, from 5,000 up.
     """
     thousands = specific / 1000
     bend = min(max(3.1 - 0.35 * (thousands - 0.5), 1.8), 3.1)
-    return 1.12 + 0.085 * thousands, bend, 0.30 + 0.172 * thousands
+    return 1.12 + 0.085 * thousands, bend, 0.34 + 0.125 * thousands
+
+
+def quality_of(speed: float, stages: int) -> tuple[float, float]:
+    """The regulation's C of good and of poor pumps, by speed (rpm) and stages."""
+    if stages > 1:
+        return STAGES
+    return FAST if speed > FAST_FROM else SLOW
 
 
 def draw_pump(
@@ -131,7 +140,7 @@ def draw_pump(
     `coarse` is what a solids-handling impeller costs, in points of efficiency.
     """
     share = draw.step(0.78, 1.12, 0.01)  # duty over best flow
-    quality = draw.between(*QUALITY) + coarse
+    quality = draw.between(*quality_of(speed, stages)) + coarse
     tip, suction = draw.between(*TIP), draw.between(*SUCTION_SPECIFIC)
     flow, head = duty
     best = flow / share

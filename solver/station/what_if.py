@@ -11,7 +11,7 @@ from solver.engine.draw import Draw
 
 from .motor import Motor
 from .motor_table import efficiency_of
-from .pump import QUALITY, Pump, best_efficiency
+from .pump import Pump, best_efficiency, quality_of
 from .running import Running, crossing
 
 __all__ = ["Changed", "Plans", "changed", "draw_plans", "two_pumps"]
@@ -85,9 +85,9 @@ def draw_plans(
     trim = draw.between(max(SMALLEST, min(least, 0.98)), 0.98)
     step = system.rounded(0.125, 1)
     specific = system.specific_speed(pump.speed, pump.flow, pump.head / pump.stages)
-    best = best_efficiency(
-        pump.flow * system.gpm, specific * system.us_specific, QUALITY[0] + draw.between(0, 2)
-    )
+    good, _ = quality_of(pump.speed, pump.stages)
+    quality = good + draw.between(-2, 0)  # a new one is as good as the better half of a market
+    best = best_efficiency(pump.flow * system.gpm, specific * system.us_specific, quality)
     premium = efficiency_of(motor.size, motor.poles, "premium", system.name)
     horsepower = motor.size * system.horsepower
     return Plans(

@@ -12,7 +12,7 @@ from solver.station.condition import at_temperature
 from solver.station.main import Main
 from solver.station.motor import Motor, table_amps
 from solver.station.motor_table import LOCKED_ROTOR, efficiency_of
-from solver.station.pump import Pump, best_efficiency, shape_of
+from solver.station.pump import Pump, best_efficiency, quality_of, shape_of
 from solver.station.suction import vapor_head
 from solver.station.supply import Supply, unbalance_of
 from solver.station.system import SI, US
@@ -55,6 +55,15 @@ TESTED = (
     (732, 298, 76),
 )
 BEST = (600, 365, 74)  # gpm, ft, percent
+# Fox & McDonald, Introduction to Fluid Mechanics, Ex 10.3, a pump test (R2; 1,750 rpm from memory): gpm, suction
+# and discharge psi, motor amps at 460 V, power factor 0.875, 90 %; gauges 1 and 3 ft up.
+GAUGED = (
+    (500, 0.25, 48.3, 26.2),
+    (800, -0.35, 42.3, 31),
+    (1000, -0.92, 36.9, 33.9),
+    (1100, -1.24, 33, 35.2),
+    (1200, -1.62, 27.8, 36.3),
+)
 EVEN = Supply(480, 460, (0.0, 0.0, 0.0), 7)
 
 
@@ -138,8 +147,28 @@ def test_a_tabulated_test_lies_near_the_shapes_of_the_curves():
 
 def test_the_best_point_of_a_tabulated_test_has_the_efficiency_of_the_surface():
     gpm, _, percent = BEST
-    best, worst = (best_efficiency(gpm, 1173, quality) for quality in (128, 133))
+    best, worst = (best_efficiency(gpm, 1173, quality) for quality in quality_of(4000, 1))
     assert worst <= percent <= best
+
+
+def test_a_gauged_test_of_another_pump_lies_near_the_curves_too():
+    def feet(suction: float, discharge: float) -> float:
+        return (discharge - suction) * US.head + 2
+
+    def horsepower(amps: float) -> float:
+        return sqrt(3) * 460 * amps * 0.875 * 0.9 / 1000 / US.kilowatts
+
+    _, suction, discharge, amps = GAUGED[2]
+    flow, head = 1000, feet(suction, discharge)
+    percent = 100 * flow * head / US.water_power / horsepower(amps)
+    specific = US.specific_speed(1750, flow, head)
+    good, poor = (best_efficiency(flow, specific, quality) for quality in quality_of(1750, 1))
+    assert poor <= percent <= good
+    pump = Pump(US, 1750, 1, flow, head, percent, *shape_of(specific), 0, 15, 130)
+    for gpm, suction, discharge, amps in GAUGED:
+        assert feet(suction, discharge) == pytest.approx(pump.head_at(gpm, 1750), rel=0.06)
+        # The book takes one power factor at every load, so its power at low flow is rough.
+        assert horsepower(amps) == pytest.approx(pump.power_at(gpm, 1750), rel=0.08)
 
 
 def test_efficiency_falls_where_flows_are_small_or_impellers_narrow():
