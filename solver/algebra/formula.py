@@ -103,6 +103,10 @@ class Formula:
         for slip in self.slips:
             for name in names(slip.expr):
                 quantity_named(name)
+        for name in (*self.unless, *self.yields_to):
+            quantity_named(name)
+        if len({slip.id for slip in self.slips}) < len(self.slips):
+            raise BadDefinition(f"formula for {self.result!r}: give each slip an id of its own")
         if strange := set(self.turns or ()) - set(names(self.expr)):
             raise BadDefinition(
                 f"formula for {self.result!r}: turns names {sorted(strange)}, which is not in it"

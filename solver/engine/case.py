@@ -12,7 +12,7 @@ from types import MappingProxyType
 from typing import NamedTuple
 
 from solver.algebra.expression import Expr
-from solver.errors import BadDefinition, SolverError, Unfit
+from solver.errors import BadDefinition, NotSolvable, SolverError, Unfit
 from solver.scenario import PEOPLE, Place
 from solver.units.show import capital, exact, with_unit
 from solver.vocabulary import quantity_named, spoken
@@ -84,8 +84,8 @@ class Case(_Case):
 
     @property
     def _plan(self) -> Plan:
-        given, family = self.family.level(self.level).given, self.family
-        return find_plan(given, family.asked, family.formulas, self.units)
+        given, formulas = self.family.level(self.level).given, self.family.formulas
+        return find_plan(given, self.asked, formulas, self.units)
 
     @cached_property
     def worked_wrong(self) -> dict[str, str]:
@@ -111,7 +111,7 @@ class Case(_Case):
     @property
     def asked(self) -> str:
         """The name of the quantity asked for, or "choice"."""
-        return self.family.asked
+        return self.family.asks(self.family.level(self.level))
 
     @property
     def code(self) -> str:
@@ -152,25 +152,41 @@ def draw(
         raise SolverError(f"Units are “us” or “si”; got “{units}”.")
     if not 0 <= seed <= MOST_SEED:
         raise SolverError(f"A seed is a whole number from 0 to {MOST_SEED:,}; you typed {seed}.")
+    why: SolverError | None = None
     for attempt in range(ATTEMPTS):
         values, chance = drawn_values(family, level, units, seed, attempt)
         try:
             return _case(family, level, units, seed, values, chance, told)
-        except Unfit:
-            continue
+        except Unfit as fault:
+            why = fault
+        except NotSolvable as fault:
+            raise NotSolvable(
+                f"family {family.name!r}, level {level}, {units}: {fault}. Give what a formula "
+                "of the chapter needs, or add the formula"
+            ) from None
     raise BadDefinition(
-        f"family {family.name!r}, level {level}, {units}: no draw in {ATTEMPTS} keeps every "
-        "mistake apart from the answer; widen its scene"
+        f"family {family.name!r}, level {level}, {units}: no draw in {ATTEMPTS} makes a fair "
+        f"problem. The last one: {why} Change what its scene draws"
     )
 
 
 def drawn_values(
     family: Family, level: int, units: str, seed: int, attempt: int = 0
 ) -> tuple[dict[str, float], Draw]:
-    """The values of one attempt at a problem, fair or not, and the chance that goes on from them."""
+    """The values of one attempt at a problem, fair or not, and the chance that goes on from them.
+
+    Raises:
+        BadDefinition: its scene leaves out a value that the level gives.
+    """
     at = family.level(level)
     chance = Draw(f"{family.tag} {family.revision} {level} {units} {seed} {attempt}")
-    return (at.scene or family.scene)(chance, units), chance
+    values = (at.scene or family.scene)(chance, units)
+    if left_out := [name for name in at.given if name not in values]:
+        raise BadDefinition(
+            f"family {family.name!r}, level {level}, {units}: its scene draws no "
+            f"{' and no '.join(left_out)}, and the level gives it. Add it to what the scene returns"
+        )
+    return values, chance
 
 
 def posed(

@@ -71,10 +71,11 @@ class Level:
 
     The question has a slot in braces for every given ("{flow}" becomes "450 gpm"), and may use
     {place} ("Pump 2 at the Tannery Lane lift station"), {station}, {person} and {unit}, the unit
-    asked for. Names of quantities may be slots too (vocabulary.py). A judgement that asks another thing at each draw has {asks}. `find` names the
-    quantities a judgement needs worked before it judges; other families leave it empty.
-    `scene` and `judge` serve this level where the family's own do not fit. `since` is the number
-    of the catalogue (catalogue.py) that first had it; 0 is that of the family.
+    asked for. Names of quantities may be slots too (vocabulary.py). A judgement that asks another
+    thing at each draw has {asks}. `find` names the quantities a judgement needs worked before it
+    judges; other families leave it empty. `scene`, `judge` and `asked` serve this level where the
+    family's own do not fit: of volts, amps and ohms each level may ask another. `since` is the
+    number of the catalogue (catalogue.py) that first had it; 0 is that of the family.
 
     A question of more than 60 words is a short lead-in, with the rest in a `table` under it: the
     name of a given, which then needs no slot, or a row of two texts, which may have slots.
@@ -87,6 +88,7 @@ class Level:
     scene: Scene | None = None
     judge: Judge | None = None
     since: int = 0
+    asked: str = ""
 
 
 @dataclass(frozen=True)
@@ -136,8 +138,6 @@ class Family:
             )
         if (self.asked == "choice") is (self.judge is None):
             raise BadDefinition(f"family {self.name!r}: 'choice' is asked just when it judges")
-        if self.judge is None:
-            quantity_named(self.asked)
         if len(self.levels) < 2:
             raise BadDefinition(f"family {self.name!r}: give it two levels or more")
         numbers = [self.since, *self.revised]
@@ -152,10 +152,11 @@ class Family:
         self._check_repeats()
 
     def _check_repeats(self) -> None:
-        """Refuse a level that gives, draws, finds and judges what another does."""
+        """Refuse a level that asks, gives, draws, finds and judges what another does."""
         first: dict[object, int] = {}
         for number, level in enumerate(self.levels, 1):
-            does = (frozenset(level.given), level.scene, level.find, level.judge)
+            asked = self.asks(level)
+            does = (asked, frozenset(level.given), level.scene, level.find, level.judge)
             if first.setdefault(does, number) != number:
                 raise BadDefinition(
                     f"family {self.name!r}, level {number}: it repeats level {first[does]}. Give "
@@ -163,24 +164,42 @@ class Family:
                 )
 
     def _check_level(self, number: int, level: Level) -> None:
+        where, asked = f"family {self.name!r}, level {number}", self.asks(level)
+        if isinstance(level.given, str):
+            raise BadDefinition(f"{where}: write a comma after what it gives: ({level.given!r},)")
+        if asked in level.given:
+            raise BadDefinition(
+                f"{where}: it asks for {asked!r} and gives it. Give other quantities, or write "
+                "asked= with what this level asks for"
+            )
+        if self.judge is None:
+            quantity_named(asked)
+        elif level.asked:
+            raise BadDefinition(f"{where}: take out its asked=, as a judgement asks for a choice")
         rows = [text for row in level.table if not isinstance(row, str) for text in row]
         question = spoken(" ".join((*rows, level.question)), "us")
         slots = {slot for _, slot, _, _ in Formatter().parse(question) if slot is not None}
         judged = {"asks"} if level.judge or self.judge else set()
         in_table = {row for row in level.table if isinstance(row, str)}
         unknown = (slots - SLOTS - judged | in_table) - set(level.given)
-        if unknown or not level.question.rstrip().endswith(("?", ".", "{asks}")):
+        if unknown:
             raise BadDefinition(
-                f"family {self.name!r}, level {number}: question has {sorted(unknown)} that is "
-                "not given, or no full stop or question mark at its end"
+                f"{where}: question has {sorted(unknown)} that is not given. Spell it as it is "
+                "given, or add it to what is given"
             )
+        if not level.question.rstrip().endswith(("?", ".", "{asks}")):
+            raise BadDefinition(f"{where}: end its question with a full stop or question mark")
         if unsaid := set(level.given) - slots - in_table:
             raise BadDefinition(
-                f"family {self.name!r}, level {number}: {sorted(unsaid)} is given, and the "
-                "question does not say it, nor its table"
+                f"{where}: {sorted(unsaid)} is given, and the question does not say it, nor its "
+                f"table. Write {' and '.join(f'{{{name}}}' for name in sorted(unsaid))} into it"
             )
         for name in (*level.given, *level.find):
             quantity_named(name)
+
+    def asks(self, level: Level) -> str:
+        """The quantity that a level asks for, or "choice"."""
+        return level.asked or self.asked
 
     def level(self, number: int) -> Level:
         """Level 1, 2 ...

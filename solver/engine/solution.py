@@ -76,15 +76,15 @@ def worked_out(
         NotSolvable: no chain leads from what is given to what is asked.
         Unfit: a value is not plausible, the band too wide, or a mistake near the answer.
     """
-    plan = find_plan(level.given, family.asked, family.formulas, units)
+    plan = find_plan(level.given, family.asks(level), family.formulas, units)
     known = plan.run(given)
-    answer = known[family.asked]
+    answer = known[plan.asked]
     be_plausible((link.target for link in plan.links), known, units)
     low, high = accepted_band(plan, known)
     if max(high - answer, answer - low) > widest * answer:
         raise Unfit("Rounding on the way would move its answer too far.")
     steps, mistakes = worked_steps(plan, known), _mistakes(plan, known, low, high)
-    unit = quantity_named(family.asked).unit(units)
+    unit = quantity_named(plan.asked).unit(units)
     return Solution(known, unit, answer, low, high, steps, mistakes)
 
 

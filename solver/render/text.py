@@ -183,7 +183,7 @@ def verdict_json(verdict: Verdict) -> dict[str, Any]:
 
 def family_json(family: Family) -> dict[str, Any]:
     """What a family is, for a list of families."""
-    by_level = {str(n): list(level.given) for n, level in enumerate(family.levels, 1)}
+    levels = {str(n): level for n, level in enumerate(family.levels, 1)}
     return {
         "name": family.name,
         "title": family.title,
@@ -191,8 +191,9 @@ def family_json(family: Family) -> dict[str, Any]:
         "levels": list(range(1, len(family.levels) + 1)),
         "units": ["us", "si"],
         "given": list(dict.fromkeys(name for level in family.levels for name in level.given)),
-        "given_by_level": by_level,
+        "given_by_level": {n: list(level.given) for n, level in levels.items()},
         "asked": family.asked,
+        "asked_by_level": {n: family.asks(level) for n, level in levels.items()},
         "revision": family.revision,
     }
 

@@ -1,5 +1,6 @@
 """Finding a family by its name, and a problem by its code."""
 
+from collections import Counter
 from difflib import get_close_matches
 
 from solver.engine.case import Case
@@ -15,8 +16,11 @@ __all__ = ["case_from_code", "draw", "family_named"]
 
 _BY_NAME = {family.name: family for family in FAMILIES}
 _BY_TAG = {family.tag: family for family in FAMILIES}
-if not len(_BY_NAME) == len(_BY_TAG) == len(FAMILIES):
-    raise BadDefinition("two families share a name or a tag: give each its own")
+_TIMES = Counter(text for family in FAMILIES for text in (family.name, family.tag))
+if _TWICE := [text for text, times in _TIMES.items() if times > 1]:
+    raise BadDefinition(
+        f"two families share {' and '.join(_TWICE)}: give each a name and a tag of its own"
+    )
 
 
 def family_named(name: str) -> Family:

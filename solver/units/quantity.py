@@ -12,6 +12,8 @@ from dataclasses import dataclass
 from math import sqrt
 from typing import NamedTuple, TypedDict, Unpack
 
+from solver.errors import BadDefinition
+
 __all__ = ["Both", "More", "Quantity", "Range", "Text", "in_system", "percent", "same"]
 
 
@@ -37,7 +39,11 @@ class Quantity:
     """One named quantity. `us` and `si` are unit names of units.py; ranges are in those units.
 
     `labels`, `symbols` and `shorts` are one text, or two where the systems differ; `symbols` are
-    LaTeX. `also` has more names that people type, parted by commas.
+    LaTeX. `also` has more names that people type, parted by commas. `same` and `percent` make one
+    that has one unit in both systems.
+
+    Raises:
+        BadDefinition: a range does not go up.
     """
 
     name: str
@@ -51,6 +57,14 @@ class Quantity:
     most: float = float("inf")
     shorts: Text = ""
     also: str = ""
+
+    def __post_init__(self) -> None:
+        for low, high in (self.us_range, self.si_range):
+            if not low < high:
+                raise BadDefinition(
+                    f"quantity {self.name!r}: its range is {low:g} to {high:g}; write the lower "
+                    "end first"
+                )
 
     def label(self, units: str) -> str:
         """What the trade calls it in the system "us" or "si", in full."""

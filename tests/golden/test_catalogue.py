@@ -19,6 +19,10 @@ LEFT = Gone(
 )
 
 
+def test_what_is_new_says_the_number_of_the_next_catalogue():
+    assert solvers.CATALOGUE <= NEXT, f"write since={NEXT}, one above the last given out"
+
+
 @pytest.fixture
 def now(monkeypatch):
     """Other families than there are."""

@@ -74,7 +74,7 @@ MISREAD = {
 def slips_of(case: Case) -> Iterator[Slipped]:
     """The slips of a problem that could be told from its right answer."""
     level = case.family.level(case.level)
-    plan = find_plan(level.given, case.family.asked, case.family.formulas, case.units)
+    plan = find_plan(level.given, case.asked, case.family.formulas, case.units)
     seen: set[tuple[str, str]] = set()
     for kind, value in _all(case, plan):
         percent = quantity_named(case.asked).is_efficiency and value <= 1

@@ -69,7 +69,8 @@ def test_no_common_slip_is_near_the_right_answer_or_changes_a_mistake_of_one_lin
 @pytest.mark.parametrize("problem", NUMERIC_IN_TURN, ids=named)
 def test_a_common_slip_is_told_in_short_plain_sentences(problem):
     family, level, units = problem
-    plan = find_plan(family.level(level).given, family.asked, family.formulas, units)
+    given = family.level(level)
+    plan = find_plan(given.given, family.asks(given), family.formulas, units)
     for slip in common_slips(plan).values():
         did = slip.did.replace(THIS, "Your 12.5")
         assert "" == faults(f"{did} {slip.why}"), f"{slip.id}: {did} {slip.why}"

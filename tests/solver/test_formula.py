@@ -262,6 +262,18 @@ def test_what_a_formula_may_be_turned_for_stands_in_it():
         Formula("brake_power", water_power / pump, SOURCE, WHY, turns=("head",))
 
 
+@pytest.mark.parametrize("absent", ["unless", "yields_to"])
+def test_what_a_formula_takes_to_be_absent_is_in_the_vocabulary(absent):
+    with pytest.raises(BadDefinition, match="no quantity is called 'belt_slp'"):
+        Formula("brake_power", water_power / pump, SOURCE, WHY, **{absent: ("belt_slp",)})
+
+
+def test_no_two_slips_of_a_formula_have_one_id():
+    slip = Slip("turned", pump / water_power, "You turned it. Divide by the efficiency.")
+    with pytest.raises(BadDefinition, match="'brake_power': give each slip an id of its own"):
+        Formula("brake_power", water_power / pump, SOURCE, WHY, slips=(slip, slip))
+
+
 def test_a_bad_definition_is_both_the_solvers_own_error_and_a_type_error():
     assert issubclass(BadDefinition, SolverError)
     assert issubclass(BadDefinition, TypeError)

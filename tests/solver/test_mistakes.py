@@ -257,7 +257,8 @@ def faults(says: str) -> str:
 @pytest.mark.parametrize("problem", NUMERIC_IN_TURN, ids=named)
 def test_a_mistake_is_told_in_short_plain_sentences(problem):
     family, level, units = problem
-    plan = find_plan(family.level(level).given, family.asked, family.formulas, units)
+    given = family.level(level)
+    plan = find_plan(given.given, family.asks(given), family.formulas, units)
     for change in mistaken_changes(plan):
         assert "" == faults(change.says), f"{change.id}: {change.says}"
         assert 1 == len(sentences(change.did)), f"{change.id}: {change.did}"

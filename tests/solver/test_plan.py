@@ -126,7 +126,8 @@ def test_motor_power_and_meter_power_are_one_thing_in_metric_only(units, expecte
 @pytest.mark.parametrize("problem", NUMERIC_IN_TURN, ids=named)
 def test_a_familys_chain_uses_only_what_is_known_by_then_and_needs_every_step(problem):
     family, level, units = problem
-    plan = find_plan(family.level(level).given, family.asked, family.formulas, units)
+    given = family.level(level)
+    plan = find_plan(given.given, family.asks(given), family.formulas, units)
     known = set(plan.given)
     for link in plan.links:
         assert set(names(link.expr)) <= known, link.target
@@ -140,7 +141,8 @@ def test_a_familys_chain_uses_only_what_is_known_by_then_and_needs_every_step(pr
 def test_a_familys_chain_uses_every_given_or_leaves_it_as_a_distractor_on_purpose(problem):
     """A given that no step needs may stand only where its being there is the lesson."""
     family, level, units = problem
-    plan = find_plan(family.level(level).given, family.asked, family.formulas, units)
+    given = family.level(level)
+    plan = find_plan(given.given, family.asks(given), family.formulas, units)
     used = set().union(*(names(link.expr) for link in plan.links))
     idle = set(plan.given) - used
     slips = {n for link in plan.links for slip in link.formula.slips for n in names(slip.expr)}

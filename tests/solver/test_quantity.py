@@ -5,6 +5,8 @@ from collections import defaultdict
 
 import pytest
 
+from solver.errors import BadDefinition
+from solver.units.quantity import percent
 from solver.vocabulary import QUANTITIES, quantity_called, quantity_named
 
 SYSTEMS = ("us", "si")
@@ -71,7 +73,13 @@ def test_an_alias_is_of_one_quantity_alone():
     for quantity in EVERY:
         for alias in quantity.aliases:
             owners[alias].append(quantity.name)
-    assert {} == {alias: names for alias, names in owners.items() if len(names) > 1}
+    shared = {alias: names for alias, names in owners.items() if len(names) > 1}
+    assert {} == shared, "leave each alias with one quantity alone, in quantities.py of its topic"
+
+
+def test_a_range_goes_up():
+    with pytest.raises(BadDefinition, match="'belt_slip': its range is 10 to"):
+        percent("belt_slip", "belt slip", "s", (10, 0.5))
 
 
 def test_aliases_are_lower_case_and_have_labels_and_abbreviations_of_both_systems():

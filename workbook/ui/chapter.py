@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from solver import FAMILIES, Family
 from solver.algebra.formula import Formula
+from solver.engine.family import Level
 from solver.engine.plan import find_plan
 from solver.vocabulary import QUANTITIES, Quantity
 
@@ -40,7 +41,7 @@ def levels_of(name: str) -> list[tuple[int, Formula]]:
 
 def _used(family: Family) -> Iterator[tuple[int, Formula]]:
     for number, level in enumerate(family.levels, 1):
-        wanted = level.find if family.judge else (family.asked,)
+        wanted = level.find if family.judge else (family.asks(level),)
         for units in ("us", "si"):
             for asked in wanted:
                 plan = find_plan(level.given, asked, family.formulas, units)
@@ -60,18 +61,18 @@ def asked_in(name: str) -> dict[str, tuple[str, ...]]:
     """
     found: dict[str, dict[str, None]] = {}
     numeric = [f for f in families_of(name) if f.judge is None]
-    for number in range(max((len(f.levels) for f in numeric), default=0)):
-        for family in numeric:
-            kept = found.setdefault(family.asked, {})
-            wider = kept | dict.fromkeys(_readings(family, number))
-            if len(wider) <= MOST_READINGS:
-                found[family.asked] = wider
+    levels = [(n, family, level) for family in numeric for n, level in enumerate(family.levels)]
+    for _, family, level in sorted(levels, key=lambda each: each[0]):
+        asked = family.asks(level)
+        kept = found.setdefault(asked, {})
+        wider = kept | dict.fromkeys(_readings(family, level))
+        if len(wider) <= MOST_READINGS:
+            found[asked] = wider
     return {asked: tuple(names) for asked, names in found.items()}
 
 
-def _readings(family: Family, number: int) -> tuple[str, ...]:
+def _readings(family: Family, level: Level) -> tuple[str, ...]:
     """What a level gives that its answer needs; a problem may give more, to be left aside."""
-    given = family.levels[number].given if number < len(family.levels) else ()
-    links = find_plan(given, family.asked, family.formulas, "us").links if given else ()
+    links = find_plan(level.given, family.asks(level), family.formulas, "us").links
     needed = {name for link in links for name in link.formula.names}
-    return tuple(name for name in given if name in needed)
+    return tuple(name for name in level.given if name in needed)

@@ -196,7 +196,7 @@ def _ids(families: Iterable[Family], units: str) -> Iterator[set[str]]:
     for family in families:
         if family.judge is None:
             for level in family.levels:
-                plan = find_plan(level.given, family.asked, family.formulas, units)
+                plan = find_plan(level.given, family.asks(level), family.formulas, units)
                 yield set(common_slips(plan))
         else:
             judged.append(family)
