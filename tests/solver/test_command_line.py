@@ -56,6 +56,9 @@ def test_families_lists_every_family_with_what_it_gives_and_asks(run):
         assert list(range(1, len(family.levels) + 1)) == row["levels"]
         assert ["us", "si"] == row["units"]
         assert {name for level in family.levels for name in level.given} == set(row["given"])
+        assert {str(n): family.asks(level) for n, level in enumerate(family.levels, 1)} == (
+            row["asked_by_level"]
+        )
         assert (family.asked, family.chapter, family.revision) == (
             row["asked"], row["chapter"], row["revision"],
         )  # fmt: skip
