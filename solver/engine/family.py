@@ -175,7 +175,7 @@ class Family:
         if self.judge is None:
             quantity_named(asked)
         elif level.asked:
-            raise BadDefinition(f"{where}: take out its asked=, as a judgement asks for a choice")
+            raise BadDefinition(f"{where}: take out its asked=, as a judgment asks for a choice")
         rows = [text for row in level.table if not isinstance(row, str) for text in row]
         question = spoken(" ".join((*rows, level.question)), "us")
         slots = {slot for _, slot, _, _ in Formatter().parse(question) if slot is not None}
