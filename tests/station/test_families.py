@@ -65,7 +65,7 @@ def _plausible(readings: Mapping[str, float], units: str):
 
 def wanted(family: Family, level: int) -> frozenset[str]:
     """The numbers of a problem: what is given, and what is asked if it is a quantity."""
-    asked = {family.asked} & QUANTITIES.keys() if family.judge is None else set()
+    asked = {family.asks(family.levels[level])} & QUANTITIES.keys()
     return frozenset((*family.levels[level].given, *asked))
 
 
