@@ -106,18 +106,19 @@ def _main(texts: Texts) -> list[str]:
 
 def _panel(station: Station, texts: Texts) -> tuple[list[str], float]:
     """The panel with nameplate, legs and power, and where it ends (px from the top)."""
-    columns = _columns(station, texts)
+    plate, amps, volts = columns = _columns(station, texts)
+    if not any(value for cells in (plate[1:], amps, volts) for _, value in cells):
+        return [], TOP  # the pump's name alone
     rows: list[tuple[Cell, ...]]
     places: tuple[float, ...]
     if station.well:
-        plate, amps, volts = columns
         left, width = BESIDE
         rows = [(plate[0], plate[1]), (plate[2], plate[4]), (plate[3], EMPTY)]
         rows += zip(amps, volts, strict=True)
         places = (left + 9, left + 87)
     else:
         left, width = BELOW
-        rows = [*zip(*columns, strict=False), (columns[0][4], EMPTY, EMPTY)]
+        rows = [*zip(*columns, strict=False), (plate[4], EMPTY, EMPTY)]
         places = (left + 12, left + 136, left + 256)
     tall = 14 + ROW * len(rows)
     drawn = [rect(left, TOP, width, tall, rx=6, fill="none", stroke=INK, stroke_width=2.5)]

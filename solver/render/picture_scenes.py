@@ -123,21 +123,29 @@ def _well(station: Station, texts: Texts, left: float, right: float, floats: flo
 
 
 def _level_labels(well: Well, texts: Texts, left: float) -> list[str]:
-    """Inflow at the top, then on, water and off at their levels, none over another."""
-    wanted = sorted(
-        (_level(well, level) + below, name, texts[reading])
-        for level, name, reading, below in (
-            (well.on, "on", "on_level", 5),
-            (well.depth, "water", "water_depth", 17),
-            (well.off, "off", "off_level", 5),
-        )
+    """Inflow at the top, on and off beside their floats, the water where it finds room at its surface."""
+    floats = [
+        (_level(well, level) + 5, name, texts[reading])
+        for level, name, reading in ((well.on, "on", "on_level"), (well.off, "off", "off_level"))
         if reading in texts
-    )
-    places = spread([y for y, _, _ in wanted], APART, FLOOR - 6)
-    drawn = [label(left, y, name, text) for y, (_, name, text) in zip(places, wanted, strict=True)]
+    ]
+    places = spread([y for y, _, _ in floats], APART, FLOOR - 6)
+    drawn = [label(left, y, name, text) for y, (_, name, text) in zip(places, floats, strict=True)]
+    if "water_depth" in texts:
+        y = _room(places, _level(well, well.depth))
+        drawn.append(label(left, y, "water", texts["water_depth"]))
     if "inflow" in texts:
         drawn.append(label(left, 158, "", f"{texts['inflow']} in"))
     return drawn
+
+
+def _room(taken: list[float], surface: float) -> float:
+    """Where a label fits under the surface, over it, or else next to one that is taken."""
+    beside = (y + step for y in taken for step in (APART, -APART))
+    for y in (surface + APART, surface - 6, *beside):
+        if y <= FLOOR - 5 and all(abs(y - other) >= APART - 1 for other in taken):
+            return y
+    return surface - 6
 
 
 def spread(places: list[float], apart: float, last: float) -> list[float]:
@@ -163,7 +171,7 @@ def _in_the_well(station: Station, texts: Texts) -> list[str]:
         *_well(station, texts, left, right, 124),
         path((RISER - 30, FLOOR - 14), (RISER, FLOOR - 14), (RISER, PIPE), width=6),
         *_submersible(RISER - 34, FLOOR - 2),
-        *gauge(282, PIPE - 28, (282, PIPE), texts.get("discharge_gauge", ""), (282, PIPE - 46)),
+        *gauge(270, PIPE - 28, (270, PIPE), texts.get("discharge_gauge", ""), (270, PIPE - 46)),
     ]
 
 
@@ -199,11 +207,11 @@ def _above(station: Station, texts: Texts) -> list[str]:
         path((172, y), (RISER, y - 8), (RISER, PIPE), width=6),
         *_pump(168, y),
         *gauge(144, y - 34, (144, y), vacuum, (150, y - 50)),
-        *gauge(282, PIPE - 28, (282, PIPE), texts.get("discharge_gauge", ""), (282, PIPE - 46)),
-        path((163, y + 26), (163, surface), width=1.2, stroke=SOFT),
-        path((right + 8, surface), (176, surface), width=1.2, stroke=SOFT, dash="3 3"),
-        label(169, (GROUND + surface) / 2 + 4, "lift") if lift else "",
-        label(169, (GROUND + surface) / 2 + 21, "", lift) if lift else "",
+        *gauge(270, PIPE - 28, (270, PIPE), texts.get("discharge_gauge", ""), (270, PIPE - 46)),
+        path((160, y + 26), (160, surface), width=1.2, stroke=SOFT),
+        path((right + 6, surface), (174, surface), width=1.2, stroke=SOFT, dash="3 3"),
+        label(165, (GROUND + surface) / 2 + 4, "lift") if lift else "",
+        label(165, (GROUND + surface) / 2 + 21, "", lift) if lift else "",
     ]
 
 
@@ -220,7 +228,7 @@ def _beside_a_tank(station: Station, texts: Texts) -> list[str]:
         path((172, y), (RISER, y - 8), (RISER, PIPE), width=6),
         *_pump(170, y),
         *gauge(140, y - 34, (140, y), texts.get("suction_gauge", ""), (120, y - 50), "start"),
-        *gauge(282, PIPE - 28, (282, PIPE), texts.get("discharge_gauge", ""), (282, PIPE - 46)),
+        *gauge(270, PIPE - 28, (270, PIPE), texts.get("discharge_gauge", ""), (270, PIPE - 46)),
         label(left + 6, top + 38, "", over) if over else "",
         label(left + 6, top + 55, "over the pump") if over else "",
     ]

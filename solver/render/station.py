@@ -51,7 +51,13 @@ SHOWN = {
         *("insulation", "winding_temperature", "insulation_at_40", "polarization_index"),
         *("ohms_12", "ohms_23", "ohms_31", "overload_setting"),
     ),
-    "By hand and eye": ("bearing_temperature", "vibration", "water_in_oil", "ring_clearance", "rags"),
+    "By hand and eye": (
+        "bearing_temperature",
+        "vibration",
+        "water_in_oil",
+        "ring_clearance",
+        "rags",
+    ),
     "Bill": (
         *("hours_per_day", "days", "energy_per_volume", "energy_cost", "demand_charge", "bill"),
     ),

@@ -41,7 +41,7 @@ def touching(labels: list[dict]) -> list[tuple[str, str]]:
 
 @pytest.mark.browser
 @pytest.mark.parametrize("units", BOTH)
-def test_labels_stand_clear_of_each_other_on_a_phone(page, units):
+def test_labels_stand_clear_of_each_other_on_a_phone(page, axe, units):
     drawn = [s for kind in KINDS for s in stations(units, Need(kinds=(kind,)), 1)[:12]]
     drawn += [
         with_fault(station, fault)
@@ -52,6 +52,7 @@ def test_labels_stand_clear_of_each_other_on_a_phone(page, units):
     page.set_viewport_size({"width": 390, "height": 800})
     pictures = "".join(f"<p>{picture(s, name=f'n{n}')}</p>" for n, s in enumerate(drawn))
     page.set_content(f"<style>body {{ margin: 0; font-family: sans-serif }}</style>{pictures}")
+    assert [] == axe(page, "svg.w2w-station")
     found = page.evaluate(LABELS)
     assert len(drawn) == len(found)
     for one in found:
