@@ -172,7 +172,7 @@ def test_a_gauged_test_of_another_pump_lies_near_the_curves_too():
 
 
 def test_efficiency_falls_where_flows_are_small_or_impellers_narrow():
-    """Hydraulic charts of efficiency by flow and specific speed (M, a graph: 6 points)."""
+    """ANSI/HI and handbooks, charts of efficiency by flow and specific speed (M, a graph: 6 points)."""
     for gpm, specific, percent in (
         (100, 2000, 66),
         (100, 1000, 56),
