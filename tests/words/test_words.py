@@ -44,6 +44,8 @@ def test_no_page_sentence_or_printed_sheet_has_one_either():
         "This multiplies by the efficiency.",
         "It reads 365 megohm.",
         "Correct it to 40 °c.",
+        "It has a 11.5 in sheave.",
+        "It draws from an 7 ft well.",
         "The dear price goes with the on-peak energy.",
     ],
 )

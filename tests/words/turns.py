@@ -83,6 +83,8 @@ TURNS: dict[str, str] = {
     r"\bthe percent of NEC\b|\bevery conversion (?:the|\.)": "the percent in NEC; conversion factor",
     r"\ba hundredfold\b|\bthe hundred of\b|\bthe minutes of an hour\b": "60 minutes per hour",
     r"(?<![\w.])(?:gpm|psi|hp|kW) a (?:foot|minute|second|hour)\b": "per",
+    r"\ba (?=8|1[18](?!\d))": "an; a drawn number needs words that fit any: with sheaves of {...}",
+    r"\ban (?=\d)(?!8|1[18](?!\d))": "a; a drawn number needs words that fit any",
 }
 
 _COMPILED = {
