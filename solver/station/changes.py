@@ -117,9 +117,9 @@ def joint(station: Station, bad: float) -> Station:
 
 
 def unbalanced(station: Station, bad: float) -> Station:
-    """The supply's own pattern, up to 4.5 percent."""
+    """The supply's own pattern, up to 6.5 percent: past what a motor may run on."""
     a, b, c = station.supply.skew
-    wider = 1 + bad * (4.5 / station.supply.unbalance - 1)
+    wider = 1 + bad * (6.5 / station.supply.unbalance - 1)
     skew: Legs = (a * wider, b * wider, c * wider)
     return replace(station, supply=replace(station.supply, skew=skew))
 
@@ -151,7 +151,7 @@ def grounded(station: Station, bad: float) -> Station:
 
 def shorted(station: Station, bad: float) -> Station:
     """Shorted turns take ohms from a phase, and more amps go through its lead."""
-    turns = 0.02 + 0.1 * bad
+    turns = 0.14 * bad
     a, b, c = station.motor.own
     own: Legs = (a + 200 * turns, b - 100 * turns, c - 100 * turns)
     condition = replace(station.condition, shorted=turns)

@@ -175,10 +175,10 @@ def _stages(draw: Draw, kind: Kind, one: float, need: Need) -> int:
 
 def _size(draw: Draw, shaft: float, need: Need, system: System, supply: Supply) -> float | None:
     """The next standard motor, now and then a size more; none outside what is needed."""
-    least = system.rounded(3, 2.2)
-    fitting = [size for size in sizes(system.name) if size >= max(shaft, least)]
-    step = draw.pick((0, 0, 0, 1))
     low, high = need.load or LOAD
+    least = max(system.rounded(3, 2.2), shaft * 100 / high)
+    fitting = [size for size in sizes(system.name) if size >= least]
+    step = draw.pick((0, 0, 0, 1))
     for size in fitting[step : step + 2] + fitting[:step]:
         loaded = low <= 100 * shaft / size <= high
         wanted = need.sizes is None or need.sizes[0] <= size <= need.sizes[1]

@@ -60,6 +60,7 @@ class Fault:
     needs: str = ""
 
 
+HARDLY = 1e-6  # the least severity: a valve that leaks nothing has no leak to read
 FAULTS: Mapping[str, Fault] = MappingProxyType(
     {
         fault.name: fault
@@ -147,7 +148,7 @@ def put(station: Station, name: str, reading: str, wanted: float) -> Station:
     Raises:
         NotSolvable: the reading never gets there.
     """
-    low, high = 0.0, 1.0
+    low, high = HARDLY, 1.0
     first = with_fault(station, name, low).reading(reading)
     last = with_fault(station, name, high).reading(reading)
     if not min(first, last) <= wanted <= max(first, last):

@@ -9,7 +9,7 @@ from solver.errors import BadDefinition, NotSolvable
 from solver.station.faults import FAULTS, applies, put, with_fault
 from solver.station.instruments import BY_NAME, instrument_of
 from solver.station.need import Need
-from solver.station.readings import READINGS
+from solver.station.readings import READINGS, NotRead
 from solver.station.station import Station
 from solver.station.telling_apart import telling
 
@@ -152,6 +152,9 @@ def test_a_judgment_puts_its_station_where_it_wants_it():
             uneven = put(station, "unbalanced_supply", "voltage_unbalance", 2.5)
             assert 2.5 == pytest.approx(uneven.reading("voltage_unbalance"))
             assert uneven.reading("current_unbalance") > 10
+            too_uneven = put(station, "unbalanced_supply", "voltage_unbalance", 5.5)
+            with pytest.raises(NotRead, match="must not run"):
+                too_uneven.reading("derating")
             with pytest.raises(NotSolvable, match="never 9"):
                 put(station, "unbalanced_supply", "voltage_unbalance", 9)
 
@@ -173,3 +176,41 @@ def test_a_fault_that_is_not_there_is_told():
         with_fault(station, "worn_rings", 2)
     with pytest.raises(NotSolvable, match="no part that could have “off float stuck”"):
         with_fault(station, "stuck_float")
+
+
+# Zones of the judgments: a reading, the values that fall in each, and the fault that brings it there.
+ZONES = (
+    ("voltage_unbalance", (0.7, 2.5, 5.5), "unbalanced_supply"),
+    ("current_unbalance", (7.0, 12.0, 20.0), "unbalanced_supply"),
+    ("insulation_at_40", (100.0, 30.0, 3.0), "damp_winding"),
+    ("polarization_index", (1.9, 1.5, 1.3), "damp_winding"),
+    ("resistance_unbalance", (1.5, 2.5, 4.0), "shorted_turns"),
+    ("flow_share", (98.0, 92.0, 80.0), "throttled_valve"),
+    ("leak_share", (3.0, 15.0, 30.0), "passing_check"),
+    ("setting_share", (128.0, 135.0, 160.0), "wrong_overload"),
+    ("starts_per_hour", (1.2, 2.0, 4.0), "short_cycling"),  # times what they were
+)
+
+
+@pytest.mark.parametrize("units", BOTH)
+@pytest.mark.parametrize(("reading", "values", "fault"), ZONES, ids=lambda v: str(v)[:24])
+def test_every_zone_of_a_judgment_can_be_reached(reading, values, fault, units):
+    reached = 0
+    for station in lifts(units):
+        was = station.reading(reading) if reading == "starts_per_hour" else 1
+        for value in values:
+            try:
+                there = put(station, fault, reading, value * was)
+            except NotSolvable:
+                continue
+            # An overload has a dial with steps; everything else comes to the wanted value.
+            near = 0.02 if fault == "wrong_overload" else 1e-6
+            assert value * was == pytest.approx(there.reading(reading), rel=near)
+            reached += 1
+    assert reached >= 0.9 * len(values) * len(lifts(units))
+
+
+@pytest.mark.parametrize("units", BOTH)
+def test_a_need_can_ask_for_an_overloaded_motor(units):
+    for station in stations(units, Need(load=(102, 118)), 1):
+        assert 101 < station.reading("motor_load") < 120

@@ -4,6 +4,7 @@ from math import sqrt
 from types import MappingProxyType
 from typing import TYPE_CHECKING
 
+from solver.errors import NotSolvable
 from solver.station.drive import DISPLACEMENT
 from solver.station.motor import table_amps
 from solver.topics.tables import derating_factor, table_rows
@@ -122,7 +123,10 @@ def heat(station: "Station") -> float:
 
 def derating(station: "Station") -> float:
     """Allowed load at this unbalance of the volts (percent of the nameplate)."""
-    return derating_factor(station.supply.unbalance, station.system.name)
+    try:
+        return derating_factor(station.supply.unbalance, station.system.name)
+    except NotSolvable:
+        raise NotRead("the graph ends at 5 percent; the motor must not run") from None
 
 
 def in_the_table(station: "Station") -> float:
