@@ -20,7 +20,7 @@ WALL = 5.0
 def source(station: Station, texts: Texts) -> list[str]:
     """The water and the pump."""
     if station.kind.submerged:
-        return _in_the_well(station, texts)
+        return (_in_the_well if station.well else _in_a_channel)(station, texts)
     if station.well is None:
         return _beside_a_tank(station, texts)
     lifts = station.suction is not None and station.suction.lift > 0
@@ -171,6 +171,36 @@ def _in_the_well(station: Station, texts: Texts) -> list[str]:
         *_well(station, texts, left, right, 124),
         path((RISER - 30, FLOOR - 14), (RISER, FLOOR - 14), (RISER, PIPE), width=6),
         *_submersible(RISER - 34, FLOOR - 2),
+        *gauge(270, PIPE - 28, (270, PIPE), texts.get("discharge_gauge", ""), (270, PIPE - 46)),
+    ]
+
+
+def _in_a_channel(station: Station, texts: Texts) -> list[str]:
+    """A propeller pump at the foot of its column, in a channel."""
+    left, right, surface = 8.0, 206.0, PIPE + 24
+    return [
+        *_ground((left, right)),
+        *_water(left, right, surface, GROUND + 10),
+        path(
+            (left, surface - 9),
+            (left, GROUND + 10),
+            (right, GROUND + 10),
+            (right, surface - 9),
+            width=4,
+        ),
+        path((RISER, GROUND - 8), (RISER, PIPE), width=6),
+        path(
+            (RISER - 11, GROUND + 4),
+            (RISER - 7, GROUND - 22),
+            (RISER + 7, GROUND - 22),
+            (RISER + 11, GROUND + 4),
+            (RISER - 11, GROUND + 4),
+            fill=ACCENT,
+            stroke=ACCENT,
+            width=2,
+        ),
+        rect(RISER - 9, PIPE - 42, 18, 34, rx=3, fill=ACCENT),
+        path((RISER, PIPE - 8), (RISER, PIPE), width=3),
         *gauge(270, PIPE - 28, (270, PIPE), texts.get("discharge_gauge", ""), (270, PIPE - 46)),
     ]
 

@@ -135,6 +135,19 @@ KINDS: Mapping[str, Kind] = MappingProxyType(
                 well=False,
                 nozzles=(True, True, False),
             ),
+            Kind(
+                "low_lift",
+                "a low-lift pump with a propeller, set in a channel",
+                "plant",
+                Spans((2200, 11_000), (7, 24), (4, 14, 0.5), (150, 600)),
+                Spans((140, 690), (2, 7.5), (1.2, 4.5, 0.1), (50, 180)),
+                (6, 8, 8),
+                (0, 4),
+                (4.0, 7.0),
+                (6500, 11_500),
+                well=False,
+                submerged=True,
+            ),
         )
     }
 )

@@ -9,7 +9,8 @@
   starts at `power_at_none` and makes the best point the best (shapes after the charts by specific speed in
   Stepanoff, Centrifugal and Axial Flow Pumps, from memory; held against the same tabulated test).
 - Impeller: head at shutoff is the square of diameter times speed over 1,840 (in, rpm, ft), give or
-  take a few percent (rule of the trade; Abulencia & Theodore, Fluid Flow, Ex 22.4 has the constant).
+  take a few percent (rule of the trade; Abulencia & Theodore, Fluid Flow, Ex 22.4 has the constant). The rim
+  of mixed-flow impellers and propellers is wider, as the water leaves inside it (Stepanoff, from memory).
 - NPSHr from a suction specific speed of 7,000 to 9,500 (common practice, no source).
 """
 
@@ -28,6 +29,7 @@ LOG_SPECIFIC = (log(6), log(80))
 # The regulation's C at MEI 0.40 and 0.10: end suction at 1,450 and at 2,900 rpm, vertical multistage.
 SLOW, FAST, STAGES = (128.07, 132.58), (130.27, 135.60), (133.95, 138.19)
 FAST_FROM = 2200.0  # rpm
+RADIAL = 4.0  # thousands of US specific speed, up to which an impeller is radial
 TIP = (0.93, 1.0)  # diameter over what the rule for shutoff head gives
 SUCTION_SPECIFIC = (7000.0, 9500.0)  # US units
 LEAST_NPSH = 3.0  # ft
@@ -125,6 +127,11 @@ def shape_of(specific: float) -> tuple[float, float, float]:
     return 1.12 + 0.085 * thousands, bend, 0.34 + 0.125 * thousands
 
 
+def rim(specific: float) -> float:
+    """How much wider than a radial impeller one of this US specific speed is."""
+    return 1 + 0.1 * max(specific / 1000 - RADIAL, 0.0)
+
+
 def quality_of(speed: float, stages: int) -> tuple[float, float]:
     """The regulation's C of good and of poor pumps, by speed (rpm) and stages."""
     if stages > 1:
@@ -150,7 +157,7 @@ def draw_pump(
     best_head = head / (shutoff - (shutoff - 1) * share**bend)
     specific = system.specific_speed(speed, best, best_head / stages) * system.us_specific
     feet = best_head * system.feet
-    inches = 1840 * tip * (feet * shutoff / stages) ** 0.5 / speed
+    inches = 1840 * tip * rim(specific) * (feet * shutoff / stages) ** 0.5 / speed
     npsh = max((speed * (best * system.gpm) ** 0.5 / suction) ** (4 / 3), LEAST_NPSH) / system.feet
     return Pump(
         system,

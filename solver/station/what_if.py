@@ -6,6 +6,7 @@ affinity laws hold exactly, and with it they do not. No speed is above 105 perce
 """
 
 from dataclasses import dataclass
+from math import ceil
 
 from solver.engine.draw import Draw
 
@@ -93,7 +94,7 @@ def draw_plans(
     return Plans(
         draw.pick(("speed", "speed", "trim")),
         5.0 * int(now.speed * speed / 5),
-        step * round(pump.diameter * trim / step),
+        step * min(ceil(pump.diameter * trim / step), ceil(pump.diameter / step) - 1),
         draw.pick(("pump", "motor", "both")),
         min(best, 85.0),
         premium * share,

@@ -131,10 +131,11 @@ def test_an_impeller_fits_its_duty(units):
         inches = pump.diameter / (1 if units == "us" else 25.4)
         rim = pi * inches * station.running.speed / 720
         made = pump.head_at(0, station.running.speed) * system.feet / pump.stages
-        assert 0.92 <= rim / (2 * 32.174 * made) ** 0.5 <= 1.01
-        assert rim <= 131.5
         specific = station.reading("specific_speed") * system.us_specific
-        assert 500 <= specific <= 6500
+        most = 1.01 if specific < 3000 else 2.2  # mixed flow and propellers leave inside the rim
+        assert 0.92 <= rim / (2 * 32.174 * made) ** 0.5 <= most
+        assert rim <= 131.5
+        assert 500 <= specific <= 14_000
 
 
 @each_system
@@ -173,6 +174,6 @@ def test_no_pump_is_sped_up_beyond_five_percent_or_trimmed_below_85(units):
 def test_numbers_are_round_in_their_own_system(units):
     for station in stations(units, each=3):
         assert station.rated[0] == pytest.approx(round(station.rated[0] * 2) / 2)
-        assert station.main.static == round(station.main.static * 2) / 2
+        assert station.main.static == round(station.main.static * 10) / 10
         assert station.motor.rated_speed % 5 == 0
         assert isinstance(station.well, Well | None)
