@@ -25,7 +25,7 @@ from .entry import Entry, Part, folded, plain, with_source
 __all__ = ["by_chapter", "formula_parts", "sheet_html"]
 
 DECIMALS = "An efficiency goes in as a decimal: 82% is 0.82."
-BESIDE = "For your own numbers and the record"
+BESIDE = "For judgments, your own numbers and the record"
 GREEK = {"eta": "η", "Delta": "Δ", "Sigma": "Σ"}
 TURNED = "Rearranged"
 OPEN_ONE = "Open a formula for its symbols, units and source. A formula from an earlier chapter is listed in that chapter."
