@@ -220,5 +220,14 @@ def test_contradictions_what_to_check_next_cautions_and_what_was_not_measured_ar
     assert "Caution: each of these can kill" in text
 
 
+@pytest.mark.parametrize(
+    ("texts", "heading"),
+    [({}, "A pump without a name, no date"), ({"pump": "2"}, "Pump 2, no date")],
+)
+def test_the_heading_of_a_record_begins_with_a_capital(texts, heading):
+    examined = examine(read_entries({**LEGS, **texts}, "us")[0])
+    assert f"<h3>{heading}</h3>" in examined_html(examined)
+
+
 def test_every_record_says_that_it_never_replaces_a_qualified_person():
     assert ALWAYS in words(worked(pump="Pump 2").result.value)

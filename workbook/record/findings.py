@@ -129,7 +129,7 @@ def examined_html(examined: Examined, messages: Iterable[Message] = ()) -> Marku
     date = examined.record.texts.get("date", "no date")
     return tag(
         "div",
-        tag("h3", f"{examined.record.name}, {date}"),
+        tag("h3", f"{capital(examined.record.name)}, {date}"),
         tag("p", tag("b", examined.always), cls="w2w-always"),
         tag("p", f"In short: {summary(examined)}."),
         _listed("Check next", examined.next_checks, "ol"),

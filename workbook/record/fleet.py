@@ -10,6 +10,7 @@ from itertools import islice
 from solver import SolverError, Unreadable
 from solver.own.record import Record, by_pump
 from solver.own.record.days import day_of
+from solver.units.show import capital
 
 from .reading import Message, Pump, PumpFile
 
@@ -85,7 +86,7 @@ def _grouped(pumps: Sequence[Pump]) -> dict[Key, list[Pump]]:
 
 
 def _called(record: Record) -> str:
-    return record.name[:1].upper() + record.name[1:]
+    return capital(record.name)
 
 
 def when(record: Record) -> float:

@@ -23,6 +23,7 @@ from solver.own.record import (
 from solver.own.record.days import Day, day_of
 from solver.own.record.trend import RULE
 from solver.render.text import ROUNDING, step_lines
+from solver.units.show import capital
 from solver.vocabulary import quantity_named
 from workbook.ui.cautions import caution_lines
 from workbook.ui.printing import PAPER, CannotPrint, compiled, needed, pictures
@@ -150,7 +151,7 @@ def _full(sheets: list[Sheet]) -> list[Sheet]:
 def _pump(sheets: list[Sheet]) -> dict[str, Any]:
     full = _full(sheets)
     return {
-        "name": sheets[0].examined.record.name,
+        "name": capital(sheets[0].examined.record.name),
         "sheets": [_sheet(sheet) for sheet in full],
         "years": _years(sheets, full) if len(sheets) > 1 else None,
     }
