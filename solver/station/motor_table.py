@@ -9,10 +9,9 @@ NEC (NFPA 70) Table 430.251(B), designs B, C and D (read in part, the rest from 
 from collections.abc import Mapping
 from types import MappingProxyType
 
-__all__ = ["EFFICIENCY", "GRADES", "LOCKED_ROTOR", "POLES", "efficiency_of"]
+__all__ = ["EFFICIENCY", "LOCKED_ROTOR", "POLES", "efficiency_of"]
 
 POLES = (2, 4, 6, 8)
-GRADES = ("premium", "standard")  # today's grade, and the one before it
 Row = tuple[float, float, float, float]
 _US_SIZES = (1, 1.5, 2, 3, 5, 7.5, 10, 15, 20, 25, 30, 40, 50, 60, 75, 100, 125, 150, 200)
 _SI_SIZES = (
@@ -52,7 +51,7 @@ def _by_size(
     return MappingProxyType({float(s): r for s, r in zip(sizes, rows, strict=True)})
 
 
-# Percent at 2, 4, 6 and 8 poles, by system and grade, then by size (hp | kW).
+# Percent at 2, 4, 6 and 8 poles, by system and grade (premium is today's), then by size (hp | kW).
 EFFICIENCY: Mapping[tuple[str, str], Mapping[float, Row]] = MappingProxyType(
     {
         ("us", "premium"): _by_size(_US_SIZES, _US_PREMIUM),

@@ -17,7 +17,7 @@ __all__ = ["Flaw", "Outcome", "Tally", "result_html", "summary"]
 
 COMPARE = "Compare each step and its units with the worked solution."
 NO_FLAWS = "You made no mistake that this workbook knows by name."
-STATES = {  # a mark, a word, and the class that gives the colour
+STATES = {  # a mark, a word, and the class that gives the color
     "right": ("✓", "right", "right"),
     "late": ("✓", "right, with extra time", "right"),
     "wrong": ("✗", "not right", "wrong"),

@@ -30,7 +30,7 @@ from .reading import Message
 
 __all__ = ["examined_html", "page_text", "pressing_first", "read_rows", "summary", "value_said"]
 
-# The mark that goes with each state's word, and the class that goes with its colour.
+# The mark that goes with each state's word, and the class that goes with its color.
 MARKS = {
     BEYOND: ("✗", "w2w-wrong"),
     LOOK: ("!", "w2w-notice"),

@@ -212,7 +212,7 @@ def _short(day: date) -> str:
 
 
 def _draw_days(axes: "Axes", view: View) -> None:
-    """A square a day; its number says how many problems, and its colour says it again."""
+    """One square for each day: the number in it is how many problems, and its color shows the same."""
     most = max(*view.known.values(), 1)
     for at, count in enumerate(view.known.values()):
         _draw_day(axes, *divmod(at, 7), int(count), int(most))
