@@ -19,16 +19,23 @@ KEEP = "navigator.serviceWorker.ready.then(({ active }) => active.postMessage('k
 
 
 def write(folder, edition, age=0):
-    """Write an edition of the site over the one before, `age` seconds ago."""
+    """Put an edition of the site in place of the one before, as if written `age` seconds ago.
+
+    The browser looks for a newer worker whenever it likes, so no file is ever there by half and
+    the worker comes last.
+    """
     folder.mkdir(exist_ok=True)
-    shutil.copy(PARTS / WORKER, folder)
-    (folder / "index.html").write_text(SHOW.format(edition=edition))
-    (folder / "other.txt").write_text(f"other of {edition}")
-    (folder / "same.txt").write_text("never changed")
-    fill_worker(folder)
+    new = folder.with_name(f"{folder.name}-{edition}")
+    new.mkdir()
+    shutil.copy(PARTS / WORKER, new)
+    (new / "index.html").write_text(SHOW.format(edition=edition))
+    (new / "other.txt").write_text(f"other of {edition}")
+    (new / "same.txt").write_text("never changed")
+    fill_worker(new)
     written = time.time() - age  # the server tells editions apart by whole seconds
-    for path in folder.iterdir():
+    for path in sorted(new.iterdir(), key=lambda path: path.name == WORKER):
         os.utime(path, (written, written))
+        path.replace(folder / path.name)
 
 
 @pytest.fixture

@@ -77,7 +77,7 @@ def _client(workers: int, scheduler: str) -> "tuple[Client, LocalCluster | None]
         threads_per_worker=1,
         dashboard_address="127.0.0.1:0",
         security=True,
-        silence_logs=logging.ERROR,
+        silence_logs=logging.CRITICAL,  # what goes wrong is told by the sentences of `NotShared`
     )
     return Client(cluster), cluster
 
