@@ -1,6 +1,7 @@
 """Pieces of a drawing as SVG text: lines, pipes, valves, gauges, labels. Everything said is escaped.
 
-A drawing takes its colors from the page: `currentColor` for what is drawn and said, and the variables
+A drawing that has no viewBox keeps its letters and its height, and takes the width it is given: `across` puts
+pieces in px at a share of that width, and `stretched` draws a shape that grows with it. A drawing takes its colors from the page: `currentColor` for what is drawn and said, and the variables
 `--w2w-soft`, `--w2w-accent`, `--w2w-look`, `--w2w-page` and `--w2w-water`, each with a color that stands on light and dark.
 """
 
@@ -12,15 +13,25 @@ __all__ = [
     "LOOK",
     "PAGE",
     "SOFT",
+    "SQUARE",
+    "TEXT",
     "WATER",
+    "Look",
+    "across",
     "check_valve",
     "circle",
     "element",
     "gate_valve",
     "label",
+    "line",
     "path",
     "rect",
+    "shape",
+    "stretched",
+    "wide",
 ]
+
+Look = dict[str, str | float]
 
 INK = "currentColor"
 SOFT = "var(--w2w-soft, currentColor)"
@@ -28,6 +39,7 @@ ACCENT = "var(--w2w-accent, #0b7a83)"
 LOOK = "var(--w2w-look, #b45f06)"
 PAGE = "var(--w2w-page, Canvas)"
 WATER = "var(--w2w-water, #4a9cc4)"
+SQUARE = ((0.0, 0.0), (100.0, 0.0), (100.0, 100.0), (0.0, 100.0))  # all that `stretched` covers
 TEXT = 13.5  # px when the drawing is as wide as its viewBox says
 
 
@@ -87,7 +99,7 @@ def label(
     for text, bold in ((name, first_bold), (value, not first_bold)):
         space = " " if parts and text else ""
         if text:
-            look = {"font_weight": "600"} if bold else {"fill": SOFT}
+            look: Look = {"font_weight": "600"} if bold else {"fill": SOFT}
             parts.append(element("tspan", escape(space + text), **look))
     return element(
         "text",
@@ -102,6 +114,52 @@ def label(
         stroke_linejoin="round",
         paint_order="stroke",
     )
+
+
+def across(share: float, *inside: str, y: float = 0) -> str:
+    """Pieces drawn in px from a point at `share` percent of the drawing's width, `y` px down."""
+    return element("svg", *inside, x=f"{share:g}%", y=y, overflow="visible")
+
+
+def line(left: float, right: float, y: float, **attributes: str | float) -> str:
+    """A level line between two shares (percent) of the drawing's width, `y` px down."""
+    ends: Look = {"x1": f"{left:g}%", "x2": f"{right:g}%", "y1": y, "y2": y}
+    return element("line", **ends, **{"stroke": INK, "stroke_width": 2.0, **attributes})
+
+
+def shape(*points: tuple[float, float], **look: str | float) -> str:
+    """A closed shape through points (px)."""
+    way = "M" + " L".join(f"{x:g},{y:g}" for x, y in points) + "Z"
+    return element("path", d=way, **look)
+
+
+def stretched(
+    left: float,
+    right: float,
+    top: float,
+    tall: float,
+    *points: tuple[float, float],
+    **look: str | float,
+) -> str:
+    """A shape between two shares (percent) of the width and `tall` px high; its points go from 0 to 100 each way."""
+    drawn = shape(*points, vector_effect="non-scaling-stroke", **look)
+    return element(
+        "svg", drawn, x=f"{left:g}%", y=top, width=f"{right - left:g}%", height=tall,
+        viewBox="0 0 100 100", preserveAspectRatio="none", overflow="visible",
+    )  # fmt: skip
+
+
+NARROW, BROAD = frozenset("iljtfrI.,:;'|!()[]/ -"), frozenset("mwMWNOQGDH%@→≥")
+
+
+def wide(text: str, bold: bool = False, size: float = TEXT) -> float:
+    """How wide a text is at most (px), by the widest letters that browsers have for it.
+
+    >>> wide("ill") < wide("gpm") < wide("gpm", bold=True)
+    True
+    """
+    ems = sum(0.4 if c in NARROW else 0.95 if c in BROAD else 0.65 for c in text)
+    return ems * size * (1.1 if bold else 1.0)
 
 
 def check_valve(x: float, y: float) -> str:

@@ -1,0 +1,147 @@
+"""The wire-to-water band: its width is power, and at each machine some of it leaves.
+
+Its widths are the same in every problem, so that nothing can be measured on it.
+"""
+
+from typing import NamedTuple
+
+from solver.render.svg import (
+    ACCENT,
+    LOOK,
+    SOFT,
+    SQUARE,
+    WATER,
+    Look,
+    across,
+    element,
+    line,
+    path,
+    rect,
+    shape,
+    stretched,
+)
+from solver.units.quantity import Both, Text
+
+from .drawing import Drawing, Drawn
+from .shown import Shown, words
+
+__all__ = ["BAND"]
+
+TOP, WIDEST, LOST = 26.0, 88.0, 18.0  # px: where the band begins, how wide, what a machine takes
+MACHINE = 26.0  # px of the band in which it narrows
+END, TIP = 94.0, 20.0  # percent of the width where the arrow's tip begins, and how long it is (px)
+BAND_LOOK: Look = {"fill": ACCENT, "fill_opacity": 0.2}
+
+
+class Stage(NamedTuple):
+    """The power between two machines, and the efficiency of the machine after it."""
+
+    power: str
+    caption: Text
+    machine: str = ""
+    called: str = ""
+
+
+MOTOR = Stage("motor_power", Both("MHP", "motor input"), "motor_efficiency", "motor")
+OUTPUT = Stage("motor_output", "motor output", "drive_efficiency", "drive")
+SHAFT = Stage("brake_power", Both("BHP", "shaft"), "pump_efficiency", "pump")
+WET = Stage("water_power", Both("WHP", "water"))
+PLAIN = ((MOTOR, 0.0), (SHAFT, 36.0), (WET, 68.0))
+DRIVEN = ((MOTOR, 0.0), (OUTPUT, 25.0), (SHAFT, 53.0), (WET, 75.0))
+AT_THE_METER = (
+    ("input_power", "at the meter"),
+    ("motor_size", "on the nameplate"),
+    ("motor_load", "motor load"),
+)
+IN_THE_WATER = (
+    ("flow", ""),
+    ("daily_flow", ""),
+    ("head", "TDH"),
+    ("pressure", "pressure rise"),
+)
+MACHINES = ("motor_efficiency", "drive_efficiency", "pump_efficiency")
+WHOLE = "overall_efficiency"
+
+
+def _draw(shown: Shown) -> Drawn:
+    driven = shown.works("motor_output", "drive_efficiency")
+    stages = DRIVEN if driven else PLAIN
+    pieces = _band(stages)
+    for number, (stage, share) in enumerate(stages):
+        middle = TOP + (WIDEST - LOST * number) / 2
+        told = shown.text(stage.power) not in ("", "?")
+        y = middle - 4 if told else middle + 5
+        pieces.append(shown.stacked(share, y, stage.power, stage.caption, dx=10 if share else 6))
+        if stage.machine:
+            link, half = stages[number + 1][1], -MACHINE / 2
+            pieces.append(shown.note(link, TOP - 9, stage.machine, stage.called, "middle", half))
+    return _below(shown, pieces, len(stages) - 1)
+
+
+def _band(stages: tuple[tuple[Stage, float], ...]) -> list[str]:
+    """The band itself, narrowing at each machine, with what leaves it, and the water's arrow."""
+    pieces = []
+    for number, (stage, share) in enumerate(stages):
+        tall = WIDEST - LOST * number
+        if not stage.machine:
+            tip = ((0, -10), (TIP, tall / 2), (0, tall + 10))
+            water: Look = {"fill": WATER, "fill_opacity": 0.4}
+            pieces.append(stretched(share, END, TOP, tall, *SQUARE, **water))
+            pieces.append(across(END, shape(*tip, **water), y=TOP))
+            continue
+        pieces += _machine(share, stages[number + 1][1], tall)
+    return pieces
+
+
+def _machine(share: float, end: float, tall: float) -> list[str]:
+    """The band up to a machine, what the machine takes from it, and the line to what is after."""
+    passed = tall - LOST
+    parted = rect(-MACHINE, passed, 0, LOST, **BAND_LOOK).replace('width="0"', 'width="100%"')
+    narrows = ((-MACHINE, passed), (0, passed), (-MACHINE, tall))
+    leaves = (
+        *((-MACHINE, tall), (0, passed), (0, tall + 9), (7, tall + 9), (-MACHINE / 2, tall + 24)),
+        *((-MACHINE - 7, tall + 9), (-MACHINE, tall + 9)),
+    )
+    return [
+        stretched(share, end, TOP, passed, *SQUARE, **BAND_LOOK),
+        element("svg", parted, x=f"{share:g}%", y=TOP, width=f"{end - share:g}%", height=tall),
+        across(
+            end, shape(*narrows, **BAND_LOOK), shape(*leaves, fill=LOOK, fill_opacity=0.4), y=TOP
+        ),
+        across(end, path((0, TOP), (0, TOP + passed), stroke=SOFT, width=1)),
+        words(end, TOP + tall + 20, "lost", "end", dx=-MACHINE - 12),
+    ]
+
+
+def _below(shown: Shown, pieces: list[str], machines: int) -> Drawn:
+    """What is under the band: the meter and the nameplate on the left, the water on the right."""
+    foot, water = TOP + WIDEST, TOP + WIDEST - LOST * machines
+    left = [row for row in AT_THE_METER if shown.has(row[0])]
+    right = [row for row in IN_THE_WATER if shown.has(row[0])]
+    for row, (name, caption) in enumerate(left):
+        pieces.append(shown.note(0, foot + 40 + 18 * row, name, caption, first=True))
+    for row, (name, caption) in enumerate(right):
+        pieces.append(shown.note(100, water + 27 + 18 * row, name, caption, "end", first=True))
+    low = foot + 24 + (4 + 18 * len(left) if left else 0)
+    if shown.has(WHOLE):
+        low += 8
+        pieces.append(line(0, 100, low, stroke=SOFT, stroke_width=1.2))
+        pieces += [
+            across(end, path((0, low - 5), (0, low + 5), stroke=SOFT, width=1.2))
+            for end in (0, 100)
+        ]
+        low += 18
+        pieces.append(shown.note(50, low, WHOLE, "wire to water", "middle"))
+    return Drawn(pieces, low)
+
+
+BAND = Drawing(
+    "Power on its way from the wire to the water",
+    (
+        *("motor_power", "motor_output", "brake_power", "water_power", WHOLE),
+        *MACHINES,
+        *(name for name, _ in (*AT_THE_METER, *IN_THE_WATER)),
+    ),
+    _draw,
+    ("motor_power", "brake_power", "water_power", *MACHINES),
+)

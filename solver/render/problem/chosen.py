@@ -1,0 +1,93 @@
+"""Which drawing a problem has, and the whole picture: drawing, what else is given, words for a listener."""
+
+from html import escape
+
+from solver.algebra.tree import names
+from solver.engine.case import Case
+from solver.render.svg import LOOK, element
+from solver.units.show import capital
+from solver.vocabulary import quantity_named
+
+from .band import BAND
+from .drawing import Drawing
+from .legs import LEGS
+from .shown import Shown, words
+
+__all__ = ["drawing_for", "picture_of"]
+
+DRAWINGS: tuple[Drawing, ...] = (BAND, LEGS)
+FEWEST = 2  # quantities in their places that make a picture worth its room
+WIDEST = 720  # px
+
+
+def drawing_for(case: Case) -> Drawing | None:
+    """The drawing with a place for most of the problem's quantities; None where none says enough."""
+    told = {*case.given} | ({case.asked} if not case.choices else set())
+    fits = [
+        (len(told.intersection(drawing.places)), drawing)
+        for drawing in DRAWINGS
+        if case.choices or case.asked in drawing.places
+    ]
+    best = max(fits, key=lambda fit: fit[0], default=None)
+    return best[1] if best and best[0] >= FEWEST else None
+
+
+def picture_of(case: Case, mark: str = "", answered: bool = False, name: str = "") -> str:
+    """The picture of a problem as SVG, or "" where it has none.
+
+    `mark` is the step to look at after a mistake; with `answered` the answer takes the place of its
+    question mark. `name` makes its ids its own on a page; it is the problem's code unless told.
+    """
+    drawing = drawing_for(case)
+    if drawing is None:
+        return ""
+    shown = Shown(case, _marks(case, mark, drawing), answered)
+    pieces, tall = drawing.draw(shown)
+    left_over = [name for name in case.given if name not in drawing.places]
+    more, tall = shown.flow(tall + 19, [(name, shown.named(name)) for name in left_over])
+    pieces += more
+    if mark:
+        tall += 20
+        label = quantity_named(mark).label(case.units)
+        pieces.append(words(0, tall, f"Look here: {label}", look=LOOK))
+    own = name or case.code or case.family.name
+    return element(
+        "svg",
+        element("title", escape(shown.said(drawing.title)), id=f"{own}-title"),
+        element("desc", escape(_description(shown, mark)), id=f"{own}-words"),
+        *pieces,
+        xmlns="http://www.w3.org/2000/svg",
+        width="100%",
+        height=tall + 6,
+        role="img",
+        aria_labelledby=f"{own}-title {own}-words",
+        class_="w2w-problem-picture",
+        style=f"display: block; overflow: visible; max-width: {WIDEST}px; color: var(--w2w-text, CanvasText)",
+    )
+
+
+def _marks(case: Case, mark: str, drawing: Drawing) -> frozenset[str]:
+    """Where a step is to be looked at: at the machine it passes, at its result, or at what it is worked from."""
+    step = next((step for step in case.steps if step.name == mark), None)
+    if step is None:
+        return frozenset()
+    used = set(names(step.expr)) if step.expr else set()
+    drawn = set(drawing.places).intersection((*drawing.named, *case.given, case.asked))
+    machines = {name for name in used & drawn if quantity_named(name).is_efficiency}
+    return frozenset(machines or {mark} & drawn or used & drawn)
+
+
+def _description(shown: Shown, mark: str) -> str:
+    """All that the picture says, for somebody who cannot see it."""
+    case = shown.case
+    given = "; ".join(
+        f"{quantity_named(name).label(case.units)} {shown.text(name)}" for name in case.given
+    )
+    sentences = [f"Given: {given}." if given else ""]
+    if not case.choices:
+        asked = quantity_named(case.asked).label(case.units)
+        value = shown.text(case.asked)
+        sentences.append(f"Asked: {asked}." if value == "?" else f"{capital(asked)}: {value}.")
+    if mark:
+        sentences.append(f"Look at the {quantity_named(mark).label(case.units)}.")
+    return " ".join(sentence for sentence in sentences if sentence)

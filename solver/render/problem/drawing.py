@@ -1,0 +1,26 @@
+"""What a drawing is: its title, the quantities it has a place for, and how it is drawn."""
+
+from collections.abc import Callable
+from typing import NamedTuple
+
+from solver.units.quantity import Text
+
+from .shown import Shown
+
+__all__ = ["Drawing", "Drawn"]
+
+
+class Drawn(NamedTuple):
+    """SVG pieces, and how high they are (px)."""
+
+    pieces: list[str]
+    tall: float
+
+
+class Drawing(NamedTuple):
+    """A drawing for every problem of its quantities; `named` are those it names without a value too."""
+
+    title: Text
+    places: tuple[str, ...]
+    draw: Callable[[Shown], Drawn]
+    named: tuple[str, ...] = ()

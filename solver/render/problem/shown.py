@@ -1,0 +1,164 @@
+"""What a problem's picture may say: what is given, a question mark for what is asked, and where to look."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from html import escape
+
+from solver.engine.case import Case
+from solver.render.svg import ACCENT, INK, LOOK, PAGE, SOFT, TEXT, Look, across, element, rect, wide
+from solver.units.quantity import Text, in_system
+from solver.units.show import exact, figures, with_unit
+from solver.vocabulary import quantity_named
+
+__all__ = ["LEAST", "SMALL", "Shown", "words"]
+
+LEAST = 330.0  # px: the narrowest that a picture is shown
+SMALL = 13.0  # px: letters of a name
+ASKED = 17.0  # px: a question mark
+GAP = 5.0  # px between a name and its value
+APART = 12.0  # px between one quantity and the next in a line
+NEXT = 17.0  # px from a line to the next
+
+
+@dataclass(frozen=True)
+class Shown:
+    """A problem as its picture may show it.
+
+    `marks` are the quantities to look at; with `answered`, the answer is in place of its question mark.
+    """
+
+    case: Case
+    marks: frozenset[str] = frozenset()
+    answered: bool = False
+
+    def has(self, *names: str) -> bool:
+        """Whether any of these is given or asked."""
+        return any(name in self.case.given or name == self.case.asked for name in names)
+
+    def works(self, *names: str) -> bool:
+        """Whether any of these is given, asked or a step on the way."""
+        return self.has(*names) or any(step.name in names for step in self.case.steps)
+
+    def text(self, name: str) -> str:
+        """What is given, all of it with its unit; "?" for what is asked; "" for all else."""
+        unit = quantity_named(name).unit(self.case.units)
+        if name in self.case.given:
+            return with_unit(exact(self.case.given[name], unit), unit)
+        if name != self.case.asked:
+            return ""
+        return with_unit(figures(self.case.answer, unit), unit) if self.answered else "?"
+
+    def number(self, name: str) -> float | None:
+        """What is given, in its unit of the system; None for what is asked or worked."""
+        return self.case.given.get(name)
+
+    def named(self, name: str) -> str:
+        """A quantity's abbreviation, or its label where the trade has none."""
+        quantity, units = quantity_named(name), self.case.units
+        return quantity.short(units) or quantity.label(units)
+
+    def said(self, text: Text) -> str:
+        """A text as the problem's system of units says it."""
+        return in_system(text, self.case.units)
+
+    def look(self, name: str) -> str:
+        """The color of a quantity's value."""
+        if name in self.marks:
+            return LOOK
+        return ACCENT if name == self.case.asked else INK
+
+    def note(
+        self,
+        share: float,
+        y: float,
+        name: str,
+        caption: Text = "",
+        anchor: str = "start",
+        dx: float = 0,
+        first: bool = False,
+    ) -> str:
+        """A quantity in one line: its caption and its value, or the value `first`; "" for neither.
+
+        It is at a share (percent) of the width, `dx` px beside that; `y` is the foot of its letters.
+        What is asked has its name before its question mark.
+        """  # fmt: skip
+        said, value = self.said(caption), self.text(name)
+        if value == "?":
+            said, first = f"{self.named(name) if first or not said else said} =", False
+        parts = [(said, False), (value, True)] if not first else [(value, True), (said, False)]
+        parts = [part for part in parts if part[0]]
+        if not parts:
+            return ""
+        length = sum(wide(*part) for part in parts) + GAP * (len(parts) - 1)
+        box = _box(length, anchor) if name in self.marks else ""
+        return _placed(share, dx, y, box + _written(parts, self.look(name), anchor))
+
+    def stacked(
+        self, share: float, y: float, name: str, caption: Text, anchor: str = "start", dx: float = 0
+    ) -> str:
+        """A quantity's caption, with its foot at `y`, and under it its value if it has one."""
+        said, value = self.said(caption), self.text(name)
+        if value == "?":
+            return self.note(share, y, name, caption, anchor, dx)
+        lines = _written([(said, False)], self.look(name), anchor)
+        if value:
+            below = _written([(value, True)], self.look(name), anchor)
+            lines += element("g", below, transform=f"translate(0,{NEXT:g})")
+        length = max(wide(said), wide(value, True))
+        box = _box(length, anchor, NEXT if value else 0) if name in self.marks else ""
+        return _placed(share, dx, y, box + lines)
+
+    def flow(self, y: float, rows: Iterable[tuple[str, Text]]) -> tuple[list[str], float]:
+        """Quantities one after another in as many lines as the narrowest picture needs, and the last line's foot.
+
+        Each row is a quantity and its caption; the first line's foot is at `y`. Without rows that is one line up.
+        """  # fmt: skip
+        pieces: list[str] = []
+        x, foot = 0.0, y
+        for name, caption in rows:
+            length = wide(f"{self.said(caption)} =") + GAP + wide(self.text(name), True)
+            if x and x + length > LEAST:
+                x, foot = 0.0, foot + NEXT + 2
+            pieces.append(self.note(0, foot, name, caption, dx=x))
+            x += length + APART
+        return pieces, foot if pieces else y - NEXT - 2
+
+
+def words(
+    share: float, y: float, text: str, anchor: str = "start", dx: float = 0, look: str = SOFT
+) -> str:
+    """Some words at a share (percent) of the width, `dx` px beside that."""
+    return _placed(share, dx, y, _written([(text, False)], look, anchor)) if text else ""
+
+
+def _placed(share: float, dx: float, y: float, drawn: str) -> str:
+    return across(
+        share, element("g", drawn, transform=f"translate({dx:g},0)") if dx else drawn, y=y
+    )
+
+
+def _written(parts: list[tuple[str, bool]], look: str, anchor: str) -> str:
+    """Captions in soft letters and values in bold ones, on a halo of the page's color."""
+    spans = []
+    for number, (text, bold) in enumerate(parts):
+        letters: Look = {"font_size": SMALL, "fill": SOFT if look in (INK, ACCENT) else look}
+        if bold:
+            letters = {"font_weight": "700", "fill": look}
+        if text == "?":
+            letters["font_size"] = ASKED
+        if number:
+            letters["dx"] = GAP
+        spans.append(element("tspan", escape(text), **letters))
+    return element(
+        "text", *spans, text_anchor=anchor, font_size=TEXT, stroke=PAGE, stroke_width=3.0,
+        stroke_linejoin="round", paint_order="stroke",
+    )  # fmt: skip
+
+
+def _box(length: float, anchor: str, more: float = 0) -> str:
+    """A dashed box around a text of this length (px) whose foot is at 0, and `more` px below."""
+    left = {"start": 0.0, "middle": -length / 2, "end": -length}[anchor]
+    return rect(
+        left - 5, -16, length + 10, 22 + more, rx=5, fill="none", stroke=LOOK, stroke_width=1.8,
+        stroke_dasharray="4 3",
+    )  # fmt: skip
