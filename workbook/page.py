@@ -11,6 +11,7 @@ __all__ = [
     "figure",
     "formulas",
     "group",
+    "home",
     "log_copies",
     "mixed",
     "own_numbers",
@@ -47,15 +48,47 @@ def mixed():
     return mixed_card(Mixed(FAMILIES, on_try=_keep, past=before, units=units_of(before)))
 
 
+def home():
+    """The first page: the next problem, and how the study stands beside it."""
+    from solver import FAMILIES
+
+    from .practice import own_log
+    from .study.goal import own_goal_path
+    from .study.home_panel import HomePanel
+
+    return HomePanel(FAMILIES, own_log(), own_goal_path(), _guided, _begun)
+
+
 def study():
     """A practice card that knows what to do next, and says why."""
+    return _guided(_keep)
+
+
+def _guided(on_try):
     from solver import FAMILIES
 
     from .practice import past, units_of
     from .practice.guided import Guided
     from .practice.wanted import guided_card
 
-    return guided_card(Guided(FAMILIES, on_try=_keep, past=past, units=units_of(past())))
+    return guided_card(Guided(FAMILIES, on_try=on_try, past=past, units=units_of(past())))
+
+
+def _begun():
+    """The exams that are begun and the sets that a trainer sent, for the first page."""
+    from pathlib import Path
+
+    from .exam.earlier import found_in, stands
+    from .exam.lines import folder
+    from .study.home_shown import Begun
+    from .ui.pages import sets_of_work
+
+    sittings, _ = found_in(folder())
+    exams = (stands(sitting) for sitting in sittings if not sitting.ended)
+    return [
+        *(Begun("Practice exam", says, "15-practice-exam.ipynb") for says in exams),
+        *(Begun(title, "from your trainer", at) for at, title in sets_of_work(Path.cwd())),
+    ]
 
 
 def exam():
@@ -70,13 +103,14 @@ def exam():
 
 
 def progress():
-    """How the study stands: the chapters, mistakes that come back, what is due, days of work."""
+    """How the study stands: the plan, the chapters, mistakes that come back, days of work."""
     from solver import FAMILIES
 
     from .practice import own_log
+    from .study.goal import own_goal_path
     from .study.progress_panel import ProgressPanel
 
-    return ProgressPanel(FAMILIES, own_log())
+    return ProgressPanel(FAMILIES, own_log(), own_goal_path())
 
 
 def log_copies():

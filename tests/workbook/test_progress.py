@@ -9,15 +9,16 @@ from zoneinfo import ZoneInfo
 import pytest
 
 from solver import FAMILIES, draw, family_named
-from workbook.figures import picture
 from workbook.log import Attempt, Log, NotKept, line_of
 from workbook.practice import keeper
-from workbook.study import Study
+from workbook.study import Study, home_shown
 from workbook.study import progress_shown as words
-from workbook.study.progress import days_of, kinds, progress
-from workbook.study.progress_panel import MOST, ProgressPanel
-from workbook.study.progress_shown import chapters_picture, days_picture
-from workbook.ui.pages import titles
+from workbook.study.goal import Goal
+from workbook.study.plan import Plan
+from workbook.study.plan_shown import ready_block, to_cover_block
+from workbook.study.progress import days_of, kinds, minutes_on, progress
+from workbook.study.progress_panel import ProgressPanel
+from workbook.ui.pages import practice_pages
 
 NOW = datetime(2026, 11, 25, 19, tzinfo=UTC)  # a Wednesday
 NUMBER = count()
@@ -61,7 +62,7 @@ def show(log):
     def panel(*attempts):
         if attempts:
             log.keep(*attempts)
-        shown = ProgressPanel(FAMILIES, log, now=lambda: NOW)
+        shown = ProgressPanel(FAMILIES, log, log.path.with_name("goal.jsonl"), now=lambda: NOW)
         shown.clock = iter(range(0, 10_000, 5)).__next__  # no click is half of a double one
         return shown
 
@@ -91,22 +92,55 @@ def test_only_the_last_ten_problems_of_a_kind_count():
     assert (10, 10) == told(*early, *late).chapters[0][3:5]
 
 
-def test_what_to_expect_of_an_exam_counts_a_kind_never_tried_as_not_known():
+def test_what_to_expect_is_told_of_the_kinds_that_were_tried_and_never_less_for_the_others():
     pair = [family_named("brake_power"), family_named("motor_power")]
     sure = told(*[one(days_ago=n / 1000) for n in range(5)], families=pair)
-    assert pytest.approx(0.5, abs=0.01) == sure.ready
-    assert 0 == told(families=pair).ready
-    # Half of the last problems right, a moment ago: half of that half.
+    assert pytest.approx(1, abs=0.01) == sure.ready
+    assert (1, 2) == (sure.tried, sure.kinds)
+    assert None is told(families=pair).ready
+    # Half of the last problems right, a moment ago.
     half = [one(status=s, days_ago=n / 1000) for n, s in enumerate(["right", "wrong"] * 2)]
-    assert pytest.approx(0.25, abs=0.01) == told(*half, families=pair).ready
+    assert pytest.approx(0.5, abs=0.01) == told(*half, families=pair).ready
 
 
-def test_what_is_due_is_told_for_now_and_for_the_days_to_come():
-    study = told(one("water_power", "wrong"), one("brake_power", days_ago=0.01))
-    assert ["water_power"] == [family.name for family in study.due_now]
-    assert 1 == study.due_on[NOW.date()]
-    assert 2 == study.due_on.total()
-    assert min(study.due_on) == NOW.date()
+def test_readiness_is_in_two_parts_and_held_against_the_pass_mark():
+    goal, nothing = Goal(pass_mark=80), Plan((), 0, None, None)
+    few = told(*[one(days_ago=n / 1000) for n in range(9)])
+    assert "Work at 10 problems" in text(ready_block(few, goal))
+    half = [one(status=s, days_ago=n / 1000) for n, s in enumerate(["right", "wrong"] * 5)]
+    tried = text(ready_block(told(*half), goal))
+    assert "50 of 100 right, about That's below your pass mark of 80." in tried
+    assert "your last problems of 1 kind," in tried
+    assert "at or above" in text(ready_block(told(*half), goal._replace(pass_mark=50)))
+    cover = text(to_cover_block(told(*half), goal, nothing, NOW.date()))
+    assert f"{len(FAMILIES) - 1} of {len(FAMILIES)} kinds to try" in cover
+
+
+def test_what_comes_back_today_is_late_or_comes_later_today_and_one_number_says_so():
+    study = told(one("water_power", "wrong"), one("brake_power", "wrong", days_ago=0.001))
+    # The second was missed a minute ago, so it comes back in nine: today, though not yet.
+    assert {"water_power", "brake_power"} == {each.family.name for each in study.back}
+    assert 2 == study.back_on[NOW.date()] == study.chapters[0].back
+    later = next(each for each in study.back if each.family.name == "brake_power")
+    assert "missed just now, back in 9 min" == home_shown.why(later, NOW)
+
+
+def test_a_kind_with_a_mistake_that_keeps_coming_comes_back_today_whenever_it_is_due():
+    made = [*slips(), one("water_power", days_ago=0.1)]
+    study = told(*made)
+    assert ["brake_power"] == [each.family.name for each in study.back]
+    assert "same mistake 2 times" == home_shown.why(study.back[0], NOW)
+
+
+def test_minutes_count_each_problem_once_and_a_page_left_open_for_ten_at_most():
+    made = [
+        one(days_ago=1.5, seconds=300.0),
+        one(days_ago=0.3, seconds=60.0),
+        one(days_ago=0.29, tries=2, seconds=120.0),
+        one("water_power", days_ago=0.2, seconds=9000.0),
+    ]
+    assert 12 == minutes_on(made, NOW.date(), UTC)
+    assert 5 == minutes_on(made, NOW.date() - timedelta(days=1), UTC)
 
 
 def test_each_kind_of_a_chapter_says_its_level_and_when_it_comes_back():
@@ -156,7 +190,6 @@ def test_an_empty_log_is_no_reproach(log):
     assert "Your log is empty so far. Every answer you give on any page is kept here." == text(
         words.summary(told(), log)
     )
-    assert "" == words.ready(told())
 
 
 def test_the_summary_counts_problems_and_days(log):
@@ -174,14 +207,15 @@ def test_lines_that_cannot_be_read_are_named_and_escaped(log):
     assert "<b>" not in said
 
 
-def test_what_is_due_is_said_in_whole_sentences():
-    assert "Nothing is due right now." in words.due(told(), MOST)
-    assert "1 kind comes back today. It is here." in words.due(told(one(status="wrong")), MOST)
-    many = told(*[one(f.name, "wrong") for f in HORSEPOWER])
-    assert (
-        f"{len(HORSEPOWER)} kinds come back today. The 6 you are least sure of are here."
-        in words.due(many, MOST)
-    )
+def test_nothing_is_said_not_to_come_back_where_a_table_says_it_does():
+    nothing = text(words.coming(told(), NOW))
+    assert "Nothing comes back in the next 14 days. Try a new kind any time." == nothing
+    later = told(one("water_power", days_ago=0.1), one("water_power", days_ago=0.2))
+    said = text(words.coming(later, NOW))
+    assert said.startswith("Nothing more comes back today.")
+    assert "Today" not in said
+    missed = text(words.coming(told(one(status="wrong")), NOW))
+    assert missed.startswith("Brake horsepower at the pump shaft missed yesterday")
 
 
 @pytest.mark.parametrize(
@@ -192,85 +226,80 @@ def test_a_time_is_said_as_a_person_would(seconds, said):
     assert said == words.minutes(seconds)
 
 
-# Pictures and their tables
+# Lists and tables
 
 
-def words_of(svg):
-    return [found.strip() for found in re.findall(r"<text[^>]*>([^<]*)<", svg)]
+def cells(html, tag="td"):
+    return [text(found) for found in re.findall(rf"<{tag}[^>]*>(.*?)</{tag}>", html)]
 
 
-def test_the_chapters_picture_says_what_its_table_says():
-    study = told(one("water_power"), one("energy_cost", "wrong"), one("energy_cost", days_ago=0.5))
-    names = {f.chapter: titles().get(f.chapter, f.chapter) for f in FAMILIES}
-    figure, view = chapters_picture(study, names)
-    assert [names[c.name] for c in study.chapters] == [row[0] for row in view.rows]
-    shown = {row[0]: row[1] for row in view.rows}
-    assert ("1 of 1", "1 of 2") == (shown[names["horsepower"]], shown[names["cost"]])
-    assert [100, 50] == [view.known[names[name]] for name in ("horsepower", "cost")]
-    drawn = words_of(picture(figure, view))
-    assert {cell for row in view.rows for cell in row[:2]} <= set(drawn)
-    assert all(f"{row[0]}: {row[1]}" in view.alt for row in view.rows)
+def test_each_chapter_says_how_it_stands_and_opens_to_its_kinds():
+    study = Study([one("water_power"), one("energy_cost", "wrong")])
+    now = progress(FAMILIES, study, NOW)
+    ours = {c.name: kinds(FAMILIES, study, c.name) for c in now.chapters}
+    html = words.chapters_list(now, ours, practice_pages(), NOW)
+    heads = cells(html, "summary")
+    assert f"1. Three horsepowers 1 of {len(HORSEPOWER)} tried, 1 of 1 right" in heads[0]
+    assert heads[3].endswith("not started, 16 kinds")
+    assert len(FAMILIES) == html.count('scope="row"')
+    assert 'href="03-kilowatt-hours-and-cost.ipynb"' in html
 
 
-def test_the_calendar_has_each_day_where_it_belongs_and_weeks_that_add_up():
+def test_the_calendar_has_each_day_where_it_belongs():
     study = told(*[one(days_ago=d, seed=n) for n, d in enumerate((0.1, 0.2, 1, 2, 8, 60, 200))])
-    figure, view = days_picture(study, NOW.date())
-    last = [view.known[f"2026-11-{day}"] for day in (22, 23, 24, 25)]
-    assert [0, 1, 1, 2] == last
-    assert ("23 Nov", "3", "4") == view.rows[0]
-    assert ("16 Nov", "1", "1") == view.rows[1]
-    assert 13 == len(view.rows)
-    # The one of 200 days ago is older than the calendar.
-    assert 6 == sum(int(row[2]) for row in view.rows) == sum(view.known.values())
-    assert ["1", "1", "1", "1", "2"] == sorted(
-        word for word in words_of(picture(figure, view)) if word.isdecimal()
-    )
+    rows = re.findall("<tr>(.*?)</tr>", words.calendar(study, NOW.date()))
+    assert 8 == len(rows)
+    last = [cells(row)[-1] for row in rows[1:]]
+    assert ["1", "1", "2", "", "", "", ""] == last
+    assert "1" == cells(rows[2])[-2]
+    # Those of 60 and 200 days ago are older than nine weeks, counted from a Monday.
+    assert 5 == sum(int(cell or 0) for row in rows[1:] for cell in cells(row))
+    assert "Sep 28" == cells(rows[0], "th")[0]
 
 
-def test_a_first_monday_and_a_sunday_are_no_special_case():
-    for today in (date(2026, 11, 23), date(2026, 11, 29)):
-        _, view = days_picture(told(), today)
-        assert today.isoformat() == list(view.known)[-1]
-        assert date.fromisoformat(next(iter(view.known))).weekday() == 0
+def test_the_day_with_most_problems_has_the_most_color_and_a_day_without_has_none():
+    study = told(*[one(days_ago=1 + n / 1000, seed=n) for n in range(8)], one(days_ago=2))
+    html = words.calendar(study, NOW.date())
+    assert '<td class="w2w-shade-4">8</td>' in html
+    assert '<td class="w2w-shade-1">1</td>' in html
+    assert 61 == html.count("<td></td>") - 1  # but for the corner
 
 
 # The panel
 
 
-def test_practise_exactly_this_gives_problems_with_that_mistake(show):
+def test_practice_this_gives_problems_with_that_mistake(show):
     panel = show(*slips())
     (flaw,) = panel.flaws.children
     assert "You multiplied by the pump efficiency" in flaw.children[0].value
-    flaw.children[1].children[0].click()
-    card = panel.practising.children[0]
+    flaw.children[1].click()
+    card = panel.practicing.children[0]
     for _ in range(5):
         assert "brake_power" == card.practice.case.family.name
         assert SLIP in [mistake.id for mistake in card.practice.case.mistakes]
         card.next.click()
 
 
-def test_another_kind_takes_the_place_of_the_one_before_and_says_what_was_left(show):
-    panel = show(one("water_power", "wrong"), one("motor_power", "wrong"))
-    first, second = panel.due.children[1].children
-    first.click()
-    card = panel.practising.children[0]
-    card.answer.box.value = "12"
-    before = card.practice.case
-    second.click()
-    assert (card,) == panel.practising.children
-    assert before.family is not card.practice.case.family
-    assert f"The problem before was {before.code}. You had typed “12”." in text(card.said.value)
+def test_another_mistake_takes_the_place_of_the_one_before(show):
+    other = "motor_power.multiplied_by.motor_efficiency"
+    panel = show(*slips(3), *slips(2, "motor_power", other))
+    first, second = panel.flaws.children
+    first.children[1].click()
+    card = panel.practicing.children[0]
+    second.children[1].click()
+    assert (card,) == panel.practicing.children
+    assert "motor_power" == card.practice.case.family.name
 
 
 def test_a_try_here_is_kept_and_looking_again_leaves_the_card_as_it_is(show, log):
-    panel = show(one("water_power", "wrong"))
-    panel.due.children[1].children[0].click()
-    card = panel.practising.children[0]
+    panel = show(*slips())
+    panel.flaws.children[0].children[1].click()
+    card = panel.practicing.children[0]
     assert card.practice.answer("99999").counted
-    assert 2 == len(log.attempts)
+    assert 3 == len(log.attempts)
     panel.again.click()
-    assert "You have worked on 2 problems" in panel.top.value
-    assert (card,) == panel.practising.children
+    assert "You have worked on 3 problems" in panel.top.value
+    assert (card,) == panel.practicing.children
 
 
 def test_what_another_page_wrote_is_there_after_looking_again(show, log):
@@ -278,22 +307,6 @@ def test_what_another_page_wrote_is_there_after_looking_again(show, log):
     Log(log.path).keep(one("motor_power"))
     panel.again.click()
     assert "You have worked on 2 problems" in panel.top.value
-
-
-def test_pictures_are_drawn_again_only_when_a_number_changed(show, log, monkeypatch):
-    drawn = []
-    panel = show(one())
-    monkeypatch.setattr(
-        "workbook.figures.beside.picture", lambda figure, view: drawn.append(figure.name) or ""
-    )
-    panel.again.click()
-    assert [] == drawn
-    log.keep(one(status="wrong", tries=2))  # a second try changes no number of either
-    panel.again.click()
-    assert [] == drawn
-    log.keep(one("motor_power"))
-    panel.again.click()
-    assert ["progress", "days"] == drawn
 
 
 def test_what_could_not_be_saved_is_said_and_saved_by_looking_again(show, log):

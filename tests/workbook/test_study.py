@@ -122,7 +122,7 @@ def test_every_third_problem_is_of_a_new_kind_while_there_are_any():
 def test_when_nothing_is_due_the_least_sure_kind_is_named_with_its_chance():
     made = [one(), one(family=WATER, days_ago=3), one(family=WATER, days_ago=2)]
     last = suggestions([WATER, BRAKE], Study(made).skills, Study(made).cards, NOW)[-1]
-    assert "Nothing is due yet. Of the kinds you know, you are least sure of this one" in last.why
+    assert "You're caught up for now. Of the kinds you know, you're least sure of this one" in last.why
 
 
 def test_adding_attempts_one_by_one_gives_the_same_study_as_all_at_once():
@@ -150,12 +150,12 @@ def test_a_study_that_follows_a_log_is_as_one_made_from_it_wherever_the_log_grew
 @pytest.mark.parametrize(
     ("last", "short"),
     [
-        (one(days_ago=40), "due"),
+        (one(days_ago=40), "coming back"),
         (one(days_ago=40, hints=1), "with help"),
         (one("close", days_ago=40), "close"),
         (one("wrong", days_ago=40), "went wrong"),
         (one(SHOWN, days_ago=40, tries=0, solution=True), "solution seen"),
-        (one(), "not due yet"),
+        (one(), "least sure"),
     ],
 )
 def test_a_word_or_two_say_why_a_kind_comes(last, short):

@@ -12,9 +12,10 @@ from workbook.ui.controls import Panel, button, row, show
 from workbook.ui.markup import tag
 from workbook.ui.pieces import say
 
+from .earlier import duration
 from .sitting import Sitting
 
-__all__ = ["Clock", "duration"]
+__all__ = ["Clock"]
 
 SOON = 5 * 60  # seconds left when it is said
 HIDE, SHOW = "Hide the clock", "Show the clock"
@@ -27,16 +28,6 @@ SENTENCES: dict[str, tuple[str, ...]] = {
     ),
 }
 DAY = 86_400
-
-
-def duration(seconds: float) -> str:
-    """A time in minutes and seconds.
-
-    >>> duration(2480.7), duration(42)
-    ('41 min 20 s', '42 s')
-    """
-    minutes, rest = divmod(int(seconds), 60)
-    return f"{minutes} min {rest} s" if minutes else f"{rest} s"
 
 
 class Clock:

@@ -9,7 +9,7 @@ from workbook.ui.contents import titled
 from workbook.ui.markup import Child, Markup, joined, tag
 from workbook.ui.pieces import listed, table
 
-from .clock import duration
+from .earlier import duration
 from .question import Marked, said_of
 from .sitting import Sitting
 

@@ -26,8 +26,7 @@ from workbook.ui.entry import Entry, Gate, whole_number
 from workbook.ui.markup import joined, tag
 from workbook.ui.pieces import say
 
-from .clock import duration
-from .lines import sittings
+from .earlier import found_in, stands
 from .sitting import Sitting
 
 __all__ = ["Earlier", "Start", "fresh"]
@@ -40,7 +39,6 @@ ABOUT = (
 )
 ABOUT_CODE = "A code gives the same exam to anyone. Type one here."
 OPEN = 3  # exams to go on with that are shown, the newest
-LOOKED_AT = 40  # files that are read
 CHOOSE = ("Choose one", None)
 
 
@@ -155,13 +153,7 @@ class Earlier:
 
     def look(self) -> None:
         """Read what there is now."""
-        found: list[Sitting] = []
-        strange = 0
-        for path in sittings(self.where)[:LOOKED_AT]:
-            try:
-                found.append(Sitting(path, self.panel.clock))
-            except (SolverError, OSError):
-                strange += 1
+        found, strange = found_in(self.where, self.panel.clock)
         rows = [self._row(sitting) for sitting in found if not sitting.ended][:OPEN]
         self.buttons = [row.children[1] for row in rows]
         self.open.children = rows
@@ -173,12 +165,7 @@ class Earlier:
         self.aside.value = tag("p", said, cls="w2w-about") if strange else ""
 
     def _row(self, sitting: Sitting) -> Box:
-        left = max(sitting.left, 0)
-        time = f"{duration(left)} left" if left else "time is up"
-        text = (
-            f"Started earlier: {sitting.paper.count} questions, "
-            f"{len(sitting.answers)} answered, {time}."
-        )
+        text = f"Started earlier: {stands(sitting)}."
         go_on = button(
             "Continue this exam", self.panel.once(lambda: self._go_on(sitting)), first=True
         )

@@ -1,25 +1,39 @@
-"""How a study stands, as plain data: chapters, kinds, mistakes, what is due, days of work."""
+"""How a study stands, as plain data: chapters, kinds, mistakes, what comes back today, days of work."""
 
 from bisect import bisect_left
-from collections import Counter
-from collections.abc import Iterable, Sequence
+from collections import Counter, defaultdict
+from collections.abc import Iterable, Mapping, Sequence
 from datetime import UTC, date, datetime, time, timedelta, tzinfo
 from typing import NamedTuple
 
 from solver import BadCode, Family, case_from_code
+from workbook.log import Attempt
 
-from .skills import Recurring, chance_now, due
+from .skills import Recurring, chance_now, moment
 from .study import Study
 
-__all__ = ["AHEAD", "Chapter", "Flaw", "Kind", "Progress", "days_of", "kinds", "progress"]
+__all__ = [
+    "AHEAD",
+    "Back",
+    "Chapter",
+    "Flaw",
+    "Kind",
+    "Progress",
+    "days_of",
+    "kinds",
+    "minutes_on",
+    "progress",
+]
 
-AHEAD = 14  # days that what is due is told for
+AHEAD = 14  # days that what comes back is told for
+LONGEST = 600.0  # seconds that a problem counts for; a page may be left open
 
 
 class Chapter(NamedTuple):
     """How one chapter stands; `right` of the last `lately` problems were right without help.
 
-    `seconds` is the usual time to a right answer, None where there was none.
+    `sure` is how many kinds would go right, were each asked once now. `seconds` is the usual time to
+    a right answer, None where there was none.
     """
 
     name: str
@@ -27,7 +41,8 @@ class Chapter(NamedTuple):
     tried: int
     right: int
     lately: int
-    due: int
+    sure: float
+    back: int
     seconds: float | None
 
 
@@ -51,32 +66,65 @@ class Flaw(NamedTuple):
     says: str
 
 
+class Back(NamedTuple):
+    """A kind of problem that comes back today: when it was last done, how it went, from when on.
+
+    `sure` is how likely it goes right, 0 to 1; `slips` how often one mistake was made in it lately.
+    """
+
+    family: Family
+    last: datetime
+    unaided: bool
+    since: datetime
+    sure: float
+    slips: int
+
+
 class Progress(NamedTuple):
-    """All of it. `ready` is the share, 0 to 1, of right answers to expect, were every kind asked."""
+    """All of it. `back` is what comes back today, the least sure kind first; `back_on`, for each day."""
 
     problems: int
     days: Counter[date]
-    ready: float
     chapters: tuple[Chapter, ...]
     flaws: tuple[Flaw, ...]
-    due_now: tuple[Family, ...]
-    due_on: Counter[date]
+    back: tuple[Back, ...]
+    back_on: Counter[date]
+
+    @property
+    def kinds(self) -> int:
+        """How many kinds of problems there are."""
+        return sum(chapter.kinds for chapter in self.chapters)
+
+    @property
+    def tried(self) -> int:
+        """How many of them were tried."""
+        return sum(chapter.tried for chapter in self.chapters)
+
+    @property
+    def ready(self) -> float | None:
+        """The share of right answers to expect, were each kind that was tried asked once now.
+
+        From 0 to 1, or None before anything was tried.
+        """
+        sure = sum(chapter.sure for chapter in self.chapters)
+        return sure / self.tried if self.tried else None
 
 
 def progress(families: Sequence[Family], study: Study, now: datetime) -> Progress:
     """How a study stands at `now`, a time with its zone; days are told in that zone."""
-    known = [family for family in families if family.name in study.cards]
-    late = [family for family in known if due(study.cards[family.name], now)]
-    late.sort(key=lambda family: chance_now(study.cards[family.name], now))
+    sure = {f.name: _chance(f, study, now) for f in families if f.name in study.cards}
+    back_on = _back_on([family for family in families if family.name in sure], study, now)
+    back = [_back(family, study, sure[family.name]) for family in back_on.pop(now.date(), ())]
+    back.sort(key=lambda one: (-one.slips, one.sure))
     names = dict.fromkeys(family.chapter for family in families)
+    counts = Counter({day: len(those) for day, those in back_on.items()})
     return Progress(
         len(study.times),
         days_of(study.times, now.tzinfo),
-        sum(_chance(family, study, now) for family in known) / len(families),
-        tuple(_chapter(kinds(families, study, name), late) for name in names),
+        tuple(_chapter(kinds(families, study, name), sure, back) for name in names),
         tuple(_flaws(families, study)),
-        tuple(late),
-        _due_on(known, study, now),
+        tuple(back),
+        counts + Counter({now.date(): len(back)}),
     )
 
 
@@ -120,7 +168,7 @@ def _kind(family: Family, study: Study) -> Kind:
     return Kind(family, skill.unaided, len(skill.lately), level, card.due, skill.seconds)
 
 
-def _chapter(ours: Sequence[Kind], late: Sequence[Family]) -> Chapter:
+def _chapter(ours: Sequence[Kind], sure: Mapping[str, float], back: Sequence[Back]) -> Chapter:
     times = sorted(kind.seconds for kind in ours if kind.seconds is not None)
     name = ours[0].family.chapter
     return Chapter(
@@ -129,7 +177,8 @@ def _chapter(ours: Sequence[Kind], late: Sequence[Family]) -> Chapter:
         sum(kind.lately > 0 for kind in ours),
         sum(kind.right for kind in ours),
         sum(kind.lately for kind in ours),
-        sum(family.chapter == name for family in late),
+        sum(sure.get(kind.family.name, 0.0) for kind in ours),
+        sum(one.family.chapter == name for one in back),
         times[len(times) // 2] if times else None,
     )
 
@@ -151,9 +200,39 @@ def _says(one: Recurring) -> str:
     return next((m.says for m in case.mistakes if m.id == one.mistake), "")
 
 
-def _due_on(known: Sequence[Family], study: Study, now: datetime) -> Counter[date]:
-    """How many kinds come due on each of the next days; all that is late counts today."""
+def _back_on(known: Sequence[Family], study: Study, now: datetime) -> dict[date, list[Family]]:
+    """Which kinds come back on each of the next days.
+
+    All that is late comes back today, and so does a kind in which a mistake keeps being made.
+    """
     today = now.date()
-    days = (study.cards[family.name].due.astimezone(now.tzinfo).date() for family in known)
-    coming = Counter(max(day, today) for day in days)
-    return Counter({d: n for d, n in coming.items() if d < today + timedelta(days=AHEAD)})
+    found: defaultdict[date, list[Family]] = defaultdict(list)
+    for family in known:
+        day = max(study.cards[family.name].due.astimezone(now.tzinfo).date(), today)
+        day = today if study.skills[family.name].recurring else day
+        if day < today + timedelta(days=AHEAD):
+            found[day].append(family)
+    return dict(found)
+
+
+def _back(family: Family, study: Study, sure: float) -> Back:
+    skill, card = study.skills[family.name], study.cards[family.name]
+    last = skill.firsts[-1]
+    slips = max((one.times for one in skill.recurring), default=0)
+    return Back(family, moment(last), last.unaided, card.due, sure, slips)
+
+
+def minutes_on(attempts: Sequence[Attempt], day: date, zone: tzinfo | None) -> float:
+    """How many minutes somebody worked at problems on a day, from attempts in order of time.
+
+    The time of a problem runs from when it was shown to its last answer; ten minutes at most count.
+    """
+    spent: dict[str, float] = {}
+    for attempt in reversed(attempts):
+        on = moment(attempt).astimezone(zone).date()
+        if on < day:
+            break
+        if on == day:
+            known = spent.get(attempt.code, 0.0)
+            spent[attempt.code] = max(known, min(attempt.seconds, LONGEST))
+    return sum(spent.values()) / 60

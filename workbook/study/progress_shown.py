@@ -1,41 +1,36 @@
-"""How a study stands, in sentences, tables and pictures; each picture has its numbers as a table."""
+"""How a study stands, in sentences, lists and tables."""
 
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from datetime import date, datetime, timedelta
-from functools import partial
-from typing import TYPE_CHECKING
 
-from solver import Family
 from solver.units.show import counted
-from workbook.figures import Figure, View, draw_shares
 from workbook.log import Log
 from workbook.ui.markup import Markup, joined, tag
+from workbook.ui.pages import Chapter as Page
 from workbook.ui.pieces import table
 
-from .progress import AHEAD, Flaw, Kind, Progress
-
-if TYPE_CHECKING:
-    from matplotlib.axes import Axes
+from .home_shown import why
+from .pieces import bar, day_in_words, page_link, short_day
+from .progress import AHEAD, Chapter, Flaw, Kind, Progress
 
 __all__ = [
     "NO_FLAWS",
-    "chapters_picture",
+    "calendar",
+    "chapters_list",
     "coming",
-    "days_picture",
-    "due",
     "flaw",
-    "kind_rows",
     "minutes",
-    "ready",
     "summary",
 ]
 
 NO_FLAWS = "You haven't made the same mistake twice lately. If you do, it shows here."
-NONE = "none yet"
+NOTHING_BACK = "Nothing more comes back today. Try a new kind any time."
+HEADS = ("Kind of problem", "Right the first time", "Level", "Comes back", "Usual time")
+NONE = "not tried"
 SHOWN = 3  # lines of a log that could not be read and are named
-WEEKS = 13
+WEEKS = 9  # of the calendar
+SHADES = 4
 DAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
-Pictured = tuple[Figure, View]
 
 
 def summary(told: Progress, log: Log) -> Markup:
@@ -69,86 +64,66 @@ def _waiting(log: Log) -> Markup | None:
     return tag("p", f"{many} couldn't be saved yet. {they} kept and saved with your next one.")
 
 
-def ready(told: Progress) -> Markup:
-    """What to expect of an exam, and how that is calculated."""
-    if not told.problems:
-        return Markup()
-    hundred = round(100 * told.ready)
-    untried = sum(chapter.kinds - chapter.tried for chapter in told.chapters)
-    kinds = (
-        f" {counted(untried, 'kind')} you haven't tried {_count_as(untried)} as wrong."
-        if untried
-        else ""
-    )
+def chapters_list(
+    told: Progress,
+    kinds: Mapping[str, Sequence[Kind]],
+    pages: Mapping[str, Page],
+    now: datetime,
+) -> Markup:
+    """Each chapter with how it stands, to open: a table of its kinds, and the way to its page."""
+    back = {one.family.name for one in told.back}
+    return joined(_chapter(one, kinds[one.name], pages, back, now) for one in told.chapters)
+
+
+def _chapter(
+    one: Chapter,
+    kinds: Iterable[Kind],
+    pages: Mapping[str, Page],
+    back: Iterable[str],
+    now: datetime,
+) -> Markup:
+    page = pages.get(one.name)
+    title = page.title if page else one.name
+    rows = [_kind_row(kind, back, now) for kind in kinds]
     return tag(
-        "p",
+        "details",
         tag(
-            "b",
-            f"If an exam asked every kind of problem once, you would get about {hundred} of 100 right.",
+            "summary",
+            tag("span", title),
+            bar(one.sure / one.kinds, one.tried / one.kinds),
+            tag("span", standing(one), cls="w2w-about"),
         ),
-        f"{kinds} It comes from your last problems of each kind and how long ago you did them.",
+        tag("div", table(rows, "", HEADS, "w2w-rows"), cls="w2w-across", tabindex=0),
+        tag("p", page_link(f"Go to {title}", page.file)) if page else None,
+        cls="w2w-chapter",
     )
 
 
-def _count_as(number: int) -> str:
-    return "counts" if number == 1 else "count"
+def standing(one: Chapter) -> str:
+    """How a chapter stands, in words: the kinds tried, how much went right lately, what comes back."""
+    if not one.tried:
+        return f"not started, {counted(one.kinds, 'kind')}"
+    said = [f"{one.tried} of {one.kinds} tried", f"{one.right} of {one.lately} right"]
+    if one.back:
+        said.append(f"{one.back} back today")
+    return ", ".join(said)
 
 
-def flaw(one: Flaw) -> Markup:
-    """A mistake that recurs, in words, and where."""
-    times = counted(one.recurring.times, "time")
-    return tag("p", tag("b", one.family.title), f", {times} lately. {one.says}")
-
-
-def due(told: Progress, offered: int) -> Markup:
-    """How many kinds are due now, of which so many are offered under this sentence."""
-    now = len(told.due_now)
-    if not now:
-        return tag("p", "Nothing is due right now. Try a new kind any time.")
-    them = (
-        "It is"
-        if now == 1
-        else "They are"
-        if now <= offered
-        else f"The {offered} you are least sure of are"
-    )
-    return tag(
-        "p", f"{counted(now, 'kind')} {'comes' if now == 1 else 'come'} back today. {them} here."
+def _kind_row(kind: Kind, back: Iterable[str], now: datetime) -> tuple[str, ...]:
+    return (
+        kind.family.title,
+        f"{kind.right} of {kind.lately}" if kind.lately else NONE,
+        str(kind.level),
+        _when(kind, back, now),
+        minutes(kind.seconds),
     )
 
 
-def coming(told: Progress, today: date) -> Markup:
-    """On which of the days to come how many kinds come due, as a table; today's are late or due."""
-    if not told.due_on:
-        return tag("p", f"Nothing comes back in the next {AHEAD} days.")
-    days = sorted(told.due_on.items())
-    rows = (("Today" if day == today else _day(day), number) for day, number in days)
-    return table(rows, f"In the next {AHEAD} days")
-
-
-def kind_rows(found: Iterable[Kind], due_now: Iterable[Family], now: datetime) -> list[tuple]:
-    """A row of text for each kind of a chapter, under the heads of the panel's table."""
-    late = {family.name for family in due_now}
-    return [
-        (
-            kind.family.title,
-            f"{kind.right} of {kind.lately}" if kind.lately else NONE,
-            str(kind.level),
-            _when(kind, late, now),
-            minutes(kind.seconds),
-        )
-        for kind in found
-    ]
-
-
-def _when(kind: Kind, late: Iterable[str], now: datetime) -> str:
+def _when(kind: Kind, back: Iterable[str], now: datetime) -> str:
     if kind.due is None:
         return "–"
-    return "now" if kind.family.name in late else _day(kind.due.astimezone(now.tzinfo).date())
-
-
-def _day(day: date) -> str:
-    return f"{day:%a} {day.day} {day:%b}"
+    today = kind.family.name in back
+    return "today" if today else day_in_words(kind.due.astimezone(now.tzinfo).date())
 
 
 def minutes(seconds: float | None) -> str:
@@ -162,79 +137,48 @@ def minutes(seconds: float | None) -> str:
     return f"{seconds:.0f} s" if seconds < 59.5 else f"{round(seconds / 30) / 2:g} min"
 
 
-def _figure(name: str, view: View, draw: Callable[["Axes", View], None], height: float) -> Pictured:
-    return Figure(name, view.headline, (), lambda values, units: view, draw, height), view
+def flaw(one: Flaw) -> Markup:
+    """A mistake that recurs, in words, and where."""
+    times = counted(one.recurring.times, "time")
+    return tag("p", tag("b", one.family.title), f", {times} lately. {one.says}")
 
 
-def chapters_picture(told: Progress, titles: Mapping[str, str]) -> Pictured:
-    """Each chapter: of the last problems of each kind, how many were right at once."""
-    rows = tuple(
-        (
-            titles[c.name],
-            f"{c.right} of {c.lately}" if c.lately else NONE,
-            f"{c.tried} of {c.kinds}",
-            str(c.due),
-            minutes(c.seconds),
+def coming(told: Progress, now: datetime) -> Markup:
+    """What comes back today, each kind with why, and how many on which of the days to come."""
+    if not told.back_on:
+        return tag("p", f"Nothing comes back in the next {AHEAD} days. Try a new kind any time.")
+    items = [tag("li", one.family.title, " ", tag("span", why(one, now))) for one in told.back]
+    today = tag("div", tag("ul", items), cls="w2w-back") if items else tag("p", NOTHING_BACK)
+    later = sorted((day, many) for day, many in told.back_on.items() if day != now.date())
+    rows = [(day_in_words(day), many) for day, many in later]
+    return joined(today, table(rows, "After today", ("Day", "Kinds"), "w2w-rows w2w-narrow"))
+
+
+def calendar(told: Progress, today: date) -> Markup:
+    """The last weeks, a column each: how many problems on which day; more of them, more color."""
+    monday = today - timedelta(days=today.weekday())
+    weeks = [monday - timedelta(days=7 * n) for n in reversed(range(WEEKS))]
+    most = max((told.days[w + timedelta(days=d)] for w in weeks for d in range(7)), default=0)
+    head = tag("tr", tag("td"), [_week_head(n, week) for n, week in enumerate(weeks)])
+    body = (
+        tag(
+            "tr",
+            tag("th", name, scope="row"),
+            [_day(told, w + timedelta(days=n), most) for w in weeks],
         )
-        for c in told.chapters
+        for n, name in enumerate(DAYS)
     )
-    known = {titles[c.name]: 100 * c.right / c.lately if c.lately else 0 for c in told.chapters}
-    columns = ("Chapter", "Right the first time", "Kinds tried", "Back today", "Usual time")
-    alt = "Right the first time and without help, lately. " + ". ".join(
-        f"{row[0]}: {row[1]}" for row in rows
-    )
-    view = View("Right the first time, lately", alt, columns, rows, known, "")
-    draw = partial(draw_shares, label="Right the first time, %")
-    return _figure("progress", view, draw, 0.7 + 0.5 * len(rows))
+    caption = tag("caption", f"Problems you worked on, the last {WEEKS} weeks")
+    return tag("table", caption, tag("thead", head), tag("tbody", body), cls="w2w-calendar")
 
 
-def days_picture(told: Progress, today: date) -> Pictured:
-    """The last weeks as a calendar: how many problems on which day."""
-    first = today - timedelta(days=today.weekday() + 7 * (WEEKS - 1))
-    days = [first + timedelta(days=n) for n in range((today - first).days + 1)]
-    known = {day.isoformat(): told.days[day] for day in days}
-    weeks = [days[at : at + 7] for at in range(0, len(days), 7)]
-    rows = tuple(_week(told, week) for week in reversed(weeks))
-    alt = f"A calendar of the last {WEEKS} weeks with {sum(known.values())} problems in all."
-    columns = ("Week from", "Days you practiced", "Problems")
-    return _figure(
-        "days", View("Days you practiced", alt, columns, rows, known, ""), _draw_days, 2.9
-    )
+def _week_head(place: int, week: date) -> Markup:
+    """Every third week is named; the others are for a screen reader."""
+    named = tag("span", short_day(week), cls="" if place % 3 == 0 else "w2w-heard")
+    return tag("th", named, scope="col")
 
 
-def _week(told: Progress, week: Sequence[date]) -> tuple[str, str, str]:
-    counts = [told.days[day] for day in week]
-    return _short(week[0]), str(sum(map(bool, counts))), str(sum(counts))
-
-
-def _short(day: date) -> str:
-    return f"{day.day} {day:%b}"
-
-
-def _draw_days(axes: "Axes", view: View) -> None:
-    """One square for each day: the number in it is how many problems, and its color shows the same."""
-    most = max(*view.known.values(), 1)
-    for at, count in enumerate(view.known.values()):
-        _draw_day(axes, *divmod(at, 7), int(count), int(most))
-    axes.set(xlim=(-0.6, WEEKS - 0.4), ylim=(6.6, -0.6), aspect="equal")
-    axes.set_yticks(range(7), DAYS)
-    firsts = [_short(date.fromisoformat(day)) for day in view.known][:: 3 * 7]
-    axes.set_xticks(range(0, WEEKS, 3), firsts)
-    axes.tick_params(length=0)
-    axes.grid(False)
-    for spine in axes.spines.values():
-        spine.set_visible(False)
-
-
-def _draw_day(axes: "Axes", column: int, row: int, count: int, most: int) -> None:
-    from matplotlib.patches import Rectangle
-
-    share = count / most
-    look = {"facecolor": "C0", "alpha": 0.25 + 0.75 * share} if count else {"facecolor": "none"}
-    corner = (column - 0.45, row - 0.45)
-    axes.add_patch(Rectangle(corner, 0.9, 0.9, edgecolor="#8884", linewidth=0.8, **look))
-    if count:
-        white = share > 0.55
-        axes.text(
-            column, row, str(count), ha="center", va="center", color="white" if white else None,
-        )  # fmt: skip
+def _day(told: Progress, day: date, most: int) -> Markup:
+    many = told.days[day]
+    shade = -(-SHADES * many // most) if many else 0
+    return tag("td", many or "", cls=f"w2w-shade-{shade}" if shade else "")

@@ -23,6 +23,7 @@ __all__ = [
     "Recurring",
     "Skill",
     "chance_now",
+    "coming_back",
     "due",
     "firsts",
     "is_first",
@@ -30,6 +31,7 @@ __all__ = [
     "moment",
     "reviewed",
     "skill_of",
+    "usual_intervals",
 ]
 
 LATELY = 10  # problems of a skill that its present state is told from
@@ -39,6 +41,7 @@ CLEARED = 2  # problems right without help after which it no longer does
 STEP = 2  # problems in a row that move the level up, or down
 WANTED = 0.9  # how likely a skill should still be there when it comes back; see tests/benchmarks
 SOON = timedelta(minutes=10)  # after which a skill that went wrong comes back, the same evening
+FORESEEN = 200  # days for which it is told when a skill comes back
 LONGEST = 21  # days; so 175 kinds come back at the pace of twenty minutes an evening
 
 
@@ -186,6 +189,27 @@ def reviewed(made: Iterable[Attempt]) -> Card | None:
 def chance_now(card: Card, now: datetime) -> float:
     """How likely the skill is still there at `now`, a time with its zone: from 0 to 1."""
     return _scheduler().get_card_retrievability(card, now)
+
+
+def coming_back(card: Card, now: datetime, days: int) -> list[int]:
+    """In how many days a skill comes back, each time within so many days, if it is always right.
+
+    What is late comes back now, so in 0 days. A day begins at midnight, in the zone of `now`.
+    """
+    found, when = [], max(card.due, now)
+    while (after := (when.astimezone(now.tzinfo).date() - now.date()).days) < days:
+        found.append(after)
+        card, _ = _scheduler().review_card(card, Rating.Good, when.astimezone(UTC))
+        when = max(card.due, when + timedelta(days=1))
+    return found
+
+
+@cache
+def usual_intervals() -> tuple[int, ...]:
+    """In how many days a skill comes back after it was tried first, if it is always right."""
+    start = datetime(2026, 1, 1, tzinfo=UTC)
+    card, _ = _scheduler().review_card(Card(card_id=0, due=start), Rating.Good, start)
+    return tuple(coming_back(card, start, FORESEEN))
 
 
 def due(card: Card, now: datetime) -> bool:

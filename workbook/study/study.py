@@ -18,7 +18,7 @@ from workbook.log import Attempt
 
 from .skills import Skill, chance_now, due, is_first, level_of, reviewed, skill_of
 
-__all__ = ["Study", "Suggestion", "suggestions"]
+__all__ = ["NEW_AFTER", "Study", "Suggestion", "suggestions"]
 
 NEW = ("new", "You haven't tried this kind of problem yet.")
 NEW_AFTER = 2  # problems of skills that were tried before
@@ -161,7 +161,7 @@ def _least_sure_first(pile: list[tuple[float, Suggestion]]) -> list[Suggestion]:
 def _why_due(skill: Skill) -> tuple[str, str]:
     last = skill.firsts[-1]
     if last.unaided:
-        return "due", "You got this right before. See whether you still have it."
+        return "coming back", "You got this right before. See whether you still have it."
     if last.solution:
         return "solution seen", "Last time you opened the solution. Try it without."
     if last.status == "right":
@@ -174,8 +174,8 @@ def _why_due(skill: Skill) -> tuple[str, str]:
 def _why_least(sure: float) -> tuple[str, str]:
     share = round(100 * sure)
     return (
-        "not due yet",
-        f"Nothing is due yet. Of the kinds you know, you are least sure of this one (about {share}%).",
+        "least sure",
+        f"You're caught up for now. Of the kinds you know, you're least sure of this one (about {share}%).",
     )
 
 

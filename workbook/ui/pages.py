@@ -20,6 +20,7 @@ __all__ = [
     "chapters",
     "code_cells",
     "fingerprint",
+    "practice_pages",
     "read_page",
     "sets_of_work",
     "shipped_pages",
@@ -93,13 +94,18 @@ def _chapter(path: Path) -> Chapter:
     return Chapter(path.name, heading.lstrip("# ").strip(), about)
 
 
-def titles(folder: Path = CHAPTERS) -> dict[str, str]:
-    """The title of each page with a practice card, by the chapter that the card practises."""
+def practice_pages(folder: Path = CHAPTERS) -> dict[str, Chapter]:
+    """Each page with a practice card, by the chapter that the card practices."""
     return {
-        name: _chapter(path).title
+        name: _chapter(path)
         for path in shipped_pages(folder)
         for name in PRACTICE.findall("\n".join(code_cells(path)))
     }
+
+
+def titles(folder: Path = CHAPTERS) -> dict[str, str]:
+    """The title of each page with a practice card, by the chapter that the card practices."""
+    return {name: page.title for name, page in practice_pages(folder).items()}
 
 
 def sets_of_work(folder: Path) -> list[tuple[str, str]]:

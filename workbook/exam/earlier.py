@@ -1,0 +1,42 @@
+"""Sittings that were begun before: found in their folder, and how each stands in words."""
+
+from collections.abc import Callable
+from pathlib import Path
+from time import monotonic
+
+from solver import SolverError
+
+from .lines import sittings
+from .sitting import Sitting
+
+__all__ = ["duration", "found_in", "stands"]
+
+LOOKED_AT = 40  # files that are read
+
+
+def found_in(where: Path, clock: Callable[[], float] = monotonic) -> tuple[list[Sitting], int]:
+    """The newest sittings in a folder, and how many files of it cannot be opened here."""
+    found, strange = [], 0
+    for path in sittings(where)[:LOOKED_AT]:
+        try:
+            found.append(Sitting(path, clock))
+        except (SolverError, OSError):
+            strange += 1
+    return found, strange
+
+
+def stands(sitting: Sitting) -> str:
+    """How far a sitting is: what is answered, and the time left."""
+    left = max(sitting.left, 0)
+    time = f"{duration(left)} left" if left else "time is up"
+    return f"{sitting.paper.count} questions, {len(sitting.answers)} answered, {time}"
+
+
+def duration(seconds: float) -> str:
+    """A time in minutes and seconds.
+
+    >>> duration(2480.7), duration(42)
+    ('41 min 20 s', '42 s')
+    """
+    minutes, rest = divmod(int(seconds), 60)
+    return f"{minutes} min {rest} s" if minutes else f"{rest} s"
