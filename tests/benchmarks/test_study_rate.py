@@ -109,7 +109,7 @@ def test_the_page_of_a_long_log_is_redrawn_in_a_few_times_the_reading_of_the_fil
     benchmark, table, path, log, news, most
 ):
     now = [NOW]
-    panel = ProgressPanel(FAMILIES, log, now=lambda: now[0])
+    panel = ProgressPanel(FAMILIES, log, path.with_name("goal.jsonl"), now=lambda: now[0])
 
     def answered():
         now[0] += APART

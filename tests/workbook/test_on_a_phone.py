@@ -13,10 +13,10 @@ pytestmark = pytest.mark.browser
 SLOWER = 400  # milliseconds: what comes sooner after a click is taken for a double one
 # The pages that are no chapters, each with the buttons that show most of it, and what then shows.
 PAGES = {
-    "00-start-here.ipynb": ([], ".w2w-contents"),
+    "00-start-here.ipynb": (["Show the worked solution"], ".w2w-steps"),
     "12-mixed-practice.ipynb": (["Show the worked solution"], ".w2w-steps"),
     "13-pump-day-record.ipynb": (["Open the example plant"], ".w2w-findings"),
-    "14-your-study.ipynb": (["Show the worked solution"], ".w2w-steps"),
+    "14-your-study.ipynb": ([], ".w2w-calendar"),
     "15-practice-exam.ipynb": (
         ["Start this exam", "Show the formulas"],
         ".w2w-sheet mjx-container",

@@ -381,7 +381,7 @@ def test_the_contents_link_every_chapter_beside_the_opening_page():
     assert [chapter.file for chapter in chapters()] == re.findall(r'href="([^"]*)"', html)
 
 
-def test_the_opening_page_loads_neither_the_solver_nor_controls(root):
+def test_the_list_of_pages_and_the_cautions_load_neither_the_solver_nor_controls(root):
     code = (
         "import sys; from workbook import page; page.contents(); page.cautions('rotating');"
         "sys.exit('solver' in sys.modules or 'ipywidgets' in sys.modules)"

@@ -122,7 +122,9 @@ def test_every_third_problem_is_of_a_new_kind_while_there_are_any():
 def test_when_nothing_is_due_the_least_sure_kind_is_named_with_its_chance():
     made = [one(), one(family=WATER, days_ago=3), one(family=WATER, days_ago=2)]
     last = suggestions([WATER, BRAKE], Study(made).skills, Study(made).cards, NOW)[-1]
-    assert "You're caught up for now. Of the kinds you know, you're least sure of this one" in last.why
+    assert (
+        "You're caught up for now. Of the kinds you know, you're least sure of this one" in last.why
+    )
 
 
 def test_adding_attempts_one_by_one_gives_the_same_study_as_all_at_once():

@@ -1,19 +1,22 @@
-"""The study page in a real browser: what is kept, what comes next, what can be taken along."""
+"""The first page and the study page in a real browser: a first visit, and a person of two months."""
 
-from datetime import UTC, datetime, timedelta
+from datetime import UTC, date, datetime, timedelta
+from random import Random
 
 import pytest
 
-from solver import case_from_code, draw, family_named
+from solver import FAMILIES, case_from_code, draw, family_named
 from tests.workbook.looking import in_theme
+from tests.workbook.on_a_phone import faults_on_a_phone
 from workbook.log import Log, line_of, made
 
 pytestmark = pytest.mark.browser
 
-CHAPTER, PAGE = "01-three-horsepowers.ipynb", "14-your-study.ipynb"
-GUIDE, PROGRESS, COPIES = ".w2w-mixed", ".w2w-progress", ".w2w-copies"
+HOME, PAGE = "00-start-here.ipynb", "14-your-study.ipynb"
+FIRST, STUDY, COPIES = ".w2w-home", ".w2w-study", ".w2w-copies"
 SLIP = "brake_power.multiplied_by.pump_efficiency"
-NINE_POINTS = 12  # px
+EVENINGS = 60
+KINDS = 60  # that were tried in them
 
 
 def log_of(served):
@@ -31,39 +34,44 @@ def ago(days, family, seed=7, status="right", **fields):
     return made(code=code, **given | fields)._replace(when=when.replace("+00:00", "Z"))
 
 
-def history():
-    """A mistake made twice, two kinds that are due, and one that is not."""
-    yield from (ago(30 - n, "water_power", n) for n in range(3))
-    yield from (ago(2 + n, "brake_power", n, "mistake", mistake=SLIP) for n in range(2))
-    yield from (ago(12 + n, "energy_cost", n) for n in range(4))
-    yield from (ago(40 + n, "amps_average", n) for n in range(2))
+def two_months():
+    """Two evenings of three for sixty days: new kinds little by little, one mistake made twice."""
+    chance = Random(14)
+    names = [family.name for family in FAMILIES if family.name != "brake_power"]
+    for day in range(EVENINGS, 0, -1):
+        for at in range(6 * (day % 3 > 0)):
+            seen = max(KINDS * (EVENINGS - day) // EVENINGS, 6)
+            status = "right" if chance.random() < 0.8 else "wrong"
+            yield ago(day - at / 200, chance.choice(names[:seen]), day * 10 + at, status)
+    yield from (ago(1 - n / 100, "brake_power", n, "mistake", mistake=SLIP) for n in range(2))
 
 
 @pytest.fixture(scope="module")
 def reader(serve):
-    """A reader who has studied for a month."""
+    """A reader who has studied for two months."""
     served = serve()
-    log_of(served).keep(*sorted(history(), key=lambda attempt: attempt.when))
+    log_of(served).keep(*sorted(two_months(), key=lambda attempt: attempt.when))
     return served
 
 
 @pytest.fixture
 def study(reader, page):
     reader.open(page, PAGE)
-    page.locator(f"{PROGRESS} svg").nth(1).wait_for()
+    page.locator(".w2w-calendar").wait_for()
     return page
 
 
 @pytest.fixture(scope="module")
 def opened(reader, new_page):
-    """The page with everything on it open, for tests that only look at it."""
-    with new_page() as page:
-        reader.open(page, PAGE)
-        page.locator(PROGRESS).get_by_role("button", name="Practice:").first.click()
-        page.locator(f"{PROGRESS} .w2w-card h3").wait_for()
-        page.locator(COPIES).get_by_role("button", name="Make a copy to save").click()
-        page.locator(f"{COPIES} a").wait_for()
-        yield page
+    """Both pages, for tests that only look at them."""
+    with new_page() as home, new_page() as study:
+        reader.open(home, HOME)
+        home.locator(f"{FIRST} .w2w-card h3").wait_for()
+        reader.open(study, PAGE)
+        study.get_by_role("button", name="Practice this").first.click()
+        study.locator(f"{STUDY} .w2w-card h3").wait_for()
+        study.locator(".w2w-chapter summary").first.click()
+        yield {FIRST: home, STUDY: study}
 
 
 def answer(card, text):
@@ -80,74 +88,92 @@ def right_answer(card):
 
 def problems(page, number):
     """Wait until the page says that so many problems were worked on."""
-    page.locator(PROGRESS).get_by_text(f"You have worked on {number} problem").wait_for()
+    page.locator(STUDY).get_by_text(f"You have worked on {number} problem").wait_for()
 
 
-def test_an_answer_on_a_chapter_page_is_in_the_log_and_on_this_page_after_a_restart(serve, page):
+def test_a_first_visit_begins_with_three_sentences_and_a_problem_and_is_another_one_later(
+    serve, page
+):
     fresh = serve()
-    fresh.open(page, CHAPTER)
-    card = page.locator(".w2w-card").first
+    fresh.open(page, HOME)
+    home = page.locator(FIRST)
+    home.get_by_text("This workbook gives you pump, motor and power problems").wait_for()
+    card = home.locator(".w2w-card")
+    assert FAMILIES[0].title == card.locator("h3").first.inner_text()
     answer(card, right_answer(card))
-    assert [("right", "water_power")] == [(a.status, a.family) for a in log_of(fresh).attempts]
-    fresh.open(page, PAGE)
-    problems(page, 1)
-    guide = page.locator(GUIDE)
-    guide.get_by_text("Why this one: You haven't tried this kind of problem yet.").wait_for()
-    answer(guide, "99999")
-    page.get_by_role("button", name="Start this page again").click()
-    page.locator('.wtw-strip[data-state="starting"]').wait_for()
-    page.locator('.wtw-strip[data-state="ready"]').wait_for()
-    problems(page, 2)
+    assert [("right", FAMILIES[0].name)] == [(a.status, a.family) for a in log_of(fresh).attempts]
+    home.get_by_text("1 of 7 days").wait_for()
+    home.get_by_role("button", name="Not now").click()
+    home.get_by_text("of 20 minutes today").wait_for()
+
+    fresh.open(page, HOME)
+    home.get_by_text("You haven't tried this kind of problem yet.").wait_for()
+    assert FAMILIES[1].title == card.locator("h3").first.inner_text()
+    assert not home.get_by_text("This workbook gives you").is_visible()
+    assert not home.get_by_label("Day of the exam").is_visible()
+    assert "1 of 7" in home.locator(".w2w-chapters li").first.inner_text()
 
 
-def test_the_guide_says_why_and_hears_of_an_answer_given_elsewhere_on_the_page(reader, study):
-    guide, below = study.locator(GUIDE), study.locator(PROGRESS)
-    why = "Why this one: You made the same mistake here twice lately."
-    guide.get_by_text(why).wait_for()
-    before = guide.locator(".w2w-wanted li").all_inner_texts()
-    assert "Brake horsepower at the pump shaft, level 1 (recurring mistake)" == before[0]
-    for _ in range(2):  # twice right without help, and it no longer recurs
-        below.get_by_role("button", name="Practice exactly this").click()
-        below.locator(".w2w-card").wait_for()
-        study.wait_for_timeout(500)
-        answer(below, right_answer(below))
-        below.get_by_text("Try 1.").wait_for()
-    guide.get_by_role("button", name="Next problem").click()
-    guide.get_by_text("Here is a new problem.").wait_for()
-    assert before[0] not in guide.locator(".w2w-wanted li").all_inner_texts()
-    study.get_by_role("button", name="Look again").click()
-    below.get_by_text("You haven't made the same mistake twice lately.").wait_for()
+def test_somebody_who_returns_goes_on_where_a_mistake_comes_back_and_sets_the_exam(reader, page):
+    reader.open(page, HOME)
+    home = page.locator(FIRST)
+    home.get_by_text("You made the same mistake here twice lately.").wait_for()
+    brake = family_named("brake_power").title
+    assert brake == home.locator(".w2w-card h3").first.inner_text()
+    back = home.locator(".w2w-block", has_text="Coming back today")
+    assert f"{brake}\nsame mistake 2 times" in back.inner_text()
+    assert "Nothing" not in back.inner_text()
+
+    day = home.get_by_label("Day of the exam")
+    day.fill((date.today() + timedelta(days=59)).isoformat())
+    home.get_by_label("Minutes a day").select_option("30 minutes")
+    home.get_by_role("button", name="Save", exact=True).press("Enter")
+    home.get_by_text("Exam in 59 days").wait_for()
+    reader.open(page, PAGE)
+    study = page.locator(STUDY)
+    study.get_by_text("Exam in 59 days").wait_for()
+    assert "This week" in study.locator(".w2w-plan").first.inner_text()
+    cover = study.locator(".w2w-block", has_text="Still to cover").first.inner_text()
+    assert "At 30 minutes a day" in cover
+
+    study.get_by_role("button", name="Change exam date or minutes").press("Enter")
+    study.get_by_label("Minutes a day").select_option("20 minutes")
+    study.get_by_role("button", name="Save", exact=True).press("Enter")
+    study.get_by_text("At 20 minutes a day").wait_for()
 
 
-def test_a_due_kind_is_practised_by_keyboard_alone_and_the_focus_is_in_sight(reader, study):
-    below, keys = study.locator(PROGRESS), study.keyboard
-    title = family_named("energy_cost").title
+def test_a_mistake_is_practiced_by_keyboard_alone_and_gone_once_it_went_right_twice(reader, study):
+    below, keys = study.locator(STUDY), study.keyboard
+    mistakes = below.locator(".w2w-block", has_text="Mistakes that come back").last
+    told = "You multiplied by the pump efficiency"
+    mistakes.get_by_text(told).wait_for()
     before = len(log_of(reader).attempts)
-    below.get_by_role("button", name=f"Practice: {title}").focus()
+    for _ in range(2):
+        mistakes.get_by_role("button", name="Practice this").first.focus()
+        keys.press("Enter")
+        box = below.get_by_label("Your answer")
+        study.wait_for_function("document.activeElement.closest('.w2w-study .w2w-card')")
+        assert box.evaluate("node => node === document.activeElement")
+        assert box.evaluate(IN_SIGHT)
+        study.wait_for_timeout(500)
+        keys.type(right_answer(below))
+        keys.press("Enter")
+        below.get_by_text("Try 1.").wait_for()
+    below.get_by_role("button", name="Bring this up to date").focus()
     keys.press("Enter")
-    box = below.get_by_label("Your answer")
-    study.wait_for_function("document.activeElement.closest('.w2w-progress .w2w-card')")
-    assert box.evaluate("node => node === document.activeElement")
-    assert box.evaluate(IN_SIGHT)
-    assert title == below.locator(".w2w-card h3").inner_text()
-    keys.type(right_answer(below))
-    keys.press("Enter")
-    below.get_by_text("Try 1.").wait_for()
-    below.get_by_role("button", name="Look again").focus()
-    keys.press("Enter")
-    problems(study, before + 1)
-    assert below.get_by_text("Try 1.").is_visible()
-    below.get_by_role("button", name=f"Practice: {title}").wait_for(state="detached")
+    mistakes.get_by_text(told).wait_for(state="detached")
+    assert before + 2 == len(log_of(reader).attempts)
 
 
-def test_the_kinds_of_another_chapter_are_shown_when_it_is_chosen(study):
-    below = study.locator(PROGRESS)
-    below.get_by_label("Kinds of problems in this chapter").select_option(
-        "3. Kilowatt-hours and cost"
-    )
-    row = below.get_by_role("row", name=family_named("energy_cost").title)
+def test_a_chapter_opens_by_keyboard_to_its_kinds_and_leads_to_its_page(study):
+    chapter = study.locator(".w2w-chapter").nth(2)
+    chapter.locator("summary").focus()
+    study.keyboard.press("Enter")
+    row = chapter.get_by_role("row", name=family_named("energy_cost").title)
     row.wait_for()
     assert "of" in row.get_by_role("cell").first.inner_text()
+    chapter.get_by_role("link").click()
+    study.wait_for_url("**/03-kilowatt-hours-and-cost.ipynb*")
 
 
 def test_a_copy_is_saved_and_brought_in_where_there_is_nothing_yet(reader, study, serve, tmp_path):
@@ -162,7 +188,7 @@ def test_a_copy_is_saved_and_brought_in_where_there_is_nothing_yet(reader, study
 
     fresh = serve()
     fresh.open(study, PAGE)
-    study.locator(PROGRESS).get_by_text("Your log is empty so far.").wait_for()
+    study.locator(STUDY).get_by_text("Your log is empty so far.").wait_for()
     for said in (
         f"{len(kept)} answers brought in, 0 were",
         f"0 answers brought in, {len(kept)} were",
@@ -172,24 +198,22 @@ def test_a_copy_is_saved_and_brought_in_where_there_is_nothing_yet(reader, study
         choosing.value.set_files(saved)
         study.locator(COPIES).get_by_text(said).wait_for()
     assert kept == log_of(fresh).attempts
-    study.get_by_role("button", name="Look again").click()
+    study.get_by_role("button", name="Bring this up to date").click()
     problems(study, len(kept))
 
 
-def test_a_full_disk_is_said_on_the_card_and_nothing_is_lost_when_there_is_room(serve, page):
+def test_a_full_disk_is_said_on_the_problem_and_nothing_is_lost_when_there_is_room(serve, page):
     fresh = serve()
     path = fresh.folder.parent / ".local/share/Wire to Water/attempts.jsonl"
     path.parent.mkdir(parents=True, exist_ok=True)
     path.symlink_to("/dev/full")  # every write there fails as on a full disk
-    fresh.open(page, PAGE)
-    guide = page.locator(GUIDE)
-    answer(guide, "99999")
-    guide.get_by_text("The disk is full. Free up some space").wait_for()
-    page.get_by_role("button", name="Look again").click()
-    page.get_by_text("1 answer couldn't be saved yet.").wait_for()
+    fresh.open(page, HOME)
+    home = page.locator(FIRST)
+    answer(home, "99999")
+    home.get_by_text("The disk is full. Free up some space").wait_for()
     path.unlink()
-    answer(guide, right_answer(guide))
-    guide.get_by_text("Try 2.").wait_for()
+    answer(home, right_answer(home))
+    home.get_by_text("Try 2.").wait_for()
     assert ["wrong", "right"] == [attempt.status for attempt in log_of(fresh).attempts]
 
 
@@ -203,52 +227,22 @@ def test_lines_that_cannot_be_read_are_told_and_do_no_harm(serve, page):
     fresh.open(page, PAGE)
     problems(page, 2)
     told = "2 lines of your log couldn't be read (line 2: part of it is missing; line 3: a newer version"
-    page.locator(PROGRESS).get_by_text(told).wait_for()
+    page.locator(STUDY).get_by_text(told).wait_for()
 
 
 @pytest.mark.parametrize("scheme", ["light", "dark"])
-def test_no_accessibility_rule_is_broken_in_either_theme(opened, axe, scheme):
-    in_theme(opened, scheme)
-    assert [] == [fault for part in (GUIDE, PROGRESS, COPIES) for fault in axe(opened, part)]
+@pytest.mark.parametrize("part", [FIRST, STUDY])
+def test_no_accessibility_rule_is_broken_in_either_theme(opened, axe, part, scheme):
+    in_theme(opened[part], scheme)
+    assert [] == axe(opened[part], part)
 
 
-@pytest.mark.parametrize("width", [1200, 400])
-def test_nothing_sticks_out_and_every_word_in_a_picture_is_whole_and_large_enough(opened, width):
-    opened.set_viewport_size({"width": width, "height": 900})
-    opened.wait_for_function(f"document.querySelector('{PROGRESS}').clientWidth < {width}")
-    assert width == opened.evaluate("document.documentElement.scrollWidth")
-    for part in (GUIDE, PROGRESS, COPIES):
-        assert [] == opened.locator(part).evaluate(STICKING_OUT), part
-    pictures = opened.locator(f"{PROGRESS} svg")
-    for picture in pictures.all():
-        assert [] == picture.evaluate(CUT_OFF)
-        assert NINE_POINTS <= round(picture.evaluate(SMALLEST), 1)
+@pytest.mark.parametrize("part", [FIRST, STUDY])
+def test_both_pages_fit_a_telephone_with_two_months_on_them(opened, part):
+    assert [] == faults_on_a_phone(opened[part])
 
 
 IN_SIGHT = """node => {
   const r = node.getBoundingClientRect(), x = r.x + r.width / 2, y = r.y + r.height / 2;
   return document.elementFromPoint(x, y) === node;
-}"""
-# What ends to the right of the panel's own edge.
-STICKING_OUT = """panel => {
-  const edge = panel.getBoundingClientRect().right + 0.5;
-  return [...panel.querySelectorAll('*')]
-    .filter(node => !node.closest('svg') && !node.closest('.w2w-heard'))
-    .filter(node => node.getBoundingClientRect().right > edge)
-    .map(node => node.outerHTML.slice(0, 80));
-}"""
-# Words that do not lie whole within their picture.
-CUT_OFF = """svg => {
-  const box = svg.getBoundingClientRect();
-  return [...svg.querySelectorAll('text')].filter(text => {
-    const r = text.getBoundingClientRect();
-    return r.left < box.left - 1 || r.right > box.right + 1
-      || r.top < box.top - 1 || r.bottom > box.bottom + 1;
-  }).map(text => text.textContent);
-}"""
-# The smallest type in a picture, in pixels as shown.
-SMALLEST = """svg => {
-  const shown = svg.getBoundingClientRect().width / svg.viewBox.baseVal.width;
-  return shown * Math.min(
-    ...[...svg.querySelectorAll('text')].map(text => parseFloat(getComputedStyle(text).fontSize)));
 }"""

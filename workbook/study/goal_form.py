@@ -46,8 +46,11 @@ class GoalForm:
         self._show(not self.goal.asked)
 
     def look(self) -> Goal:
-        """The goal as it is kept now; another page may have changed it."""
-        self.goal = read_goal(self._path) if self.goal.asked or self._path.exists() else self.goal
+        """The goal as it is kept now, as another page may have changed it; one that waits is tried again."""
+        if self._waits:
+            self._waits = bool(keep_goal(self._path, self.goal))
+        else:
+            self.goal = read_goal(self._path)
         return self.goal
 
     def _show(self, form: bool) -> None:

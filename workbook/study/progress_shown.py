@@ -93,10 +93,15 @@ def _chapter(
             bar(one.sure / one.kinds, one.tried / one.kinds),
             tag("span", standing(one), cls="w2w-about"),
         ),
-        tag("div", table(rows, "", HEADS, "w2w-rows"), cls="w2w-across", tabindex=0),
+        _across(table(rows, "", HEADS, "w2w-rows"), title),
         tag("p", page_link(f"Go to {title}", page.file)) if page else None,
         cls="w2w-chapter",
     )
+
+
+def _across(shown: Markup, title: str) -> Markup:
+    """A wide table in a region of its own that moves sideways, by keyboard too."""
+    return tag("div", shown, cls="w2w-across", role="region", tabindex=0, aria_label=title)
 
 
 def standing(one: Chapter) -> str:

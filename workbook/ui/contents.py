@@ -1,11 +1,11 @@
-"""What the chapters are called, and the list of them on the opening page, under work that was set."""
+"""What the chapters are called, and the list of them on the opening page."""
 
 from collections.abc import Iterable
 from pathlib import Path
 from urllib.parse import quote
 
-from .markup import Child, Markup, joined, tag
-from .pages import CHAPTERS, chapters, sets_of_work, titles
+from .markup import tag
+from .pages import CHAPTERS, chapters, titles
 from .pieces import Shown
 
 __all__ = ["in_words", "list_of_chapters", "titled"]
@@ -29,20 +29,9 @@ def titled(chapters: Iterable[str]) -> dict[str, str]:
     }
 
 
-def list_of_chapters(folder: Path = CHAPTERS, own: Path | None = None) -> Shown:
-    """The chapters as links beside the opening page, under what a trainer sent to `own`."""
+def list_of_chapters(folder: Path = CHAPTERS) -> Shown:
+    """The chapters as links beside the opening page, each with what it covers."""
     found = chapters(folder)
-    items = [[_link(c.file, c.title), tag("br"), c.about] for c in found]
-    shown = _links(items)
-    if work := sets_of_work(own or Path.cwd()):
-        sent = _links(_link(at, name) for at, name in work)
-        shown = joined(tag("h3", "From your trainer"), sent, tag("h3", "Chapters"), shown)
+    items = (tag("li", tag("a", c.title, href=quote(c.file)), tag("br"), c.about) for c in found)
+    shown = tag("ul", items, cls="w2w-contents")
     return Shown(shown, "\n".join(f"{c.title}: {c.about} ({c.file})" for c in found))
-
-
-def _link(file: str, title: str) -> Markup:
-    return tag("a", title, href=quote(file))
-
-
-def _links(items: Iterable[Child]) -> Markup:
-    return tag("ul", (tag("li", item) for item in items), cls="w2w-contents")

@@ -23,7 +23,6 @@ from workbook.trainer.learner.who import PERSON, keep_person, person_at
 from workbook.trainer.marking.marked import mark
 from workbook.trainer.sets.notebook import write_source
 from workbook.trainer.sets.set_file import Assigned, toml_of
-from workbook.ui.contents import list_of_chapters
 from workbook.ui.controls import PAUSE
 from workbook.ui.pages import sets_of_work
 
@@ -547,7 +546,7 @@ def test_the_calls_of_a_page_share_one_set(folder, monkeypatch):
 # The opening page
 
 
-def test_the_opening_page_lists_work_that_was_sent_and_no_other_notebook(tmp_path):
+def test_the_opening_page_lists_work_that_was_sent_and_no_other_notebook(tmp_path, monkeypatch):
     for name in ("a", "b/c"):
         own = write_source(WEEK._replace(title="Week *3*"), tmp_path / "made").parent
         (tmp_path / "own" / name).mkdir(parents=True)
@@ -558,9 +557,10 @@ def test_the_opening_page_lists_work_that_was_sent_and_no_other_notebook(tmp_pat
     (tmp_path / "own" / "d" / "d.ipynb").write_text('{"cells": [], "metadata": []}')
     assert [("a/week-3/week-3.ipynb", "Week *3*")] == sets_of_work(tmp_path / "own")
     assert [("week-3/week-3.ipynb", "Week *3*")] == sets_of_work(tmp_path / "own" / "b" / "c")
-    html = list_of_chapters(own=tmp_path / "own").html
-    assert '<a href="a/week-3/week-3.ipynb">Week *3*</a>' in html
-    assert html.index("From your trainer") < html.index("Chapters")
+    monkeypatch.chdir(tmp_path / "own")
+    monkeypatch.setenv("WIRE_TO_WATER_KEPT", str(tmp_path / "kept"))
+    (sent,) = page._begun()
+    assert ("Week *3*", "from your trainer", "a/week-3/week-3.ipynb") == sent
 
 
 def test_each_answer_of_a_card_is_graded_as_the_solver_grades_it(opened):
