@@ -18,7 +18,7 @@ from workbook.study.plan import Plan
 from workbook.study.plan_shown import ready_block, to_cover_block
 from workbook.study.progress import days_of, kinds, minutes_on, progress
 from workbook.study.progress_panel import ProgressPanel
-from workbook.ui.pages import practice_pages
+from workbook.ui.pages import lessons
 
 NOW = datetime(2026, 11, 25, 19, tzinfo=UTC)  # a Wednesday
 NUMBER = count()
@@ -237,7 +237,7 @@ def test_each_chapter_says_how_it_stands_and_opens_to_its_kinds():
     study = Study([one("water_power"), one("energy_cost", "wrong")])
     now = progress(FAMILIES, study, NOW)
     ours = {c.name: kinds(FAMILIES, study, c.name) for c in now.chapters}
-    html = words.chapters_list(now, ours, practice_pages(), NOW)
+    html = words.chapters_list(now, ours, lessons(), NOW)
     heads = cells(html, "summary")
     assert f"1. Three horsepowers 1 of {len(HORSEPOWER)} tried, 1 of 1 right" in heads[0]
     assert heads[3].endswith("not started, 16 kinds")

@@ -12,7 +12,7 @@ from workbook.log import Log, NotRead
 from workbook.practice import Card, Try, keep
 from workbook.ui.controls import Panel, classed, row
 from workbook.ui.markup import joined, tag
-from workbook.ui.pages import practice_pages
+from workbook.ui.pages import lessons
 from workbook.ui.pieces import say
 
 from . import home_shown as words
@@ -49,7 +49,7 @@ class HomePanel(Panel):
     ):
         super().__init__("w2w-home")
         self.families, self.kept, self.now, self.begun = families, log, now, begun
-        self.study, self.pages = Study(), practice_pages()
+        self.study, self.pages = Study(), lessons()
         self.welcome = HTML()
         self.card = card(self._tried)
         self.exam, self.side = HTML(), HTML()

@@ -13,7 +13,7 @@ from workbook.log import Log, NotKept, NotRead
 from workbook.practice import Card, Focused, keep, units_of
 from workbook.ui.controls import Panel, button, classed, row
 from workbook.ui.markup import joined, tag
-from workbook.ui.pages import practice_pages
+from workbook.ui.pages import lessons
 from workbook.ui.pieces import say
 
 from . import progress_shown as words
@@ -49,7 +49,7 @@ class ProgressPanel(Panel):
     ):
         super().__init__("w2w-progress", "w2w-study")
         self.kept, self.now, self.study = log, now, Study()
-        self.pages = practice_pages()
+        self.pages = lessons()
         place = {name: number for number, name in enumerate(self.pages)}
         self.families = sorted(families, key=lambda f: place.get(f.chapter, len(place)))
         self.top, self.expected, self.plan, self.chapters, self.coming, self.days = (

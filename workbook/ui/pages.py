@@ -20,7 +20,7 @@ __all__ = [
     "chapters",
     "code_cells",
     "fingerprint",
-    "practice_pages",
+    "lessons",
     "read_page",
     "sets_of_work",
     "shipped_pages",
@@ -94,7 +94,7 @@ def _chapter(path: Path) -> Chapter:
     return Chapter(path.name, heading.lstrip("# ").strip(), about)
 
 
-def practice_pages(folder: Path = CHAPTERS) -> dict[str, Chapter]:
+def lessons(folder: Path = CHAPTERS) -> dict[str, Chapter]:
     """Each page with a practice card, by the chapter that the card practices."""
     return {
         name: _chapter(path)
@@ -105,7 +105,7 @@ def practice_pages(folder: Path = CHAPTERS) -> dict[str, Chapter]:
 
 def titles(folder: Path = CHAPTERS) -> dict[str, str]:
     """The title of each page with a practice card, by the chapter that the card practices."""
-    return {name: page.title for name, page in practice_pages(folder).items()}
+    return {name: page.title for name, page in lessons(folder).items()}
 
 
 def sets_of_work(folder: Path) -> list[tuple[str, str]]:
