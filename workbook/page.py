@@ -92,14 +92,17 @@ def _begun():
 
 
 def exam():
-    """A practice exam: set up, sat against the clock and kept as it goes, marked when handed in."""
+    """A practice exam: set up, sat against the clock and kept as it goes, graded when turned in."""
     from pathlib import Path
 
     from .exam.lines import folder
     from .exam.practice_exam import ExamPanel
     from .practice import own_log, past, units_of
+    from .study.goal import own_goal_path, read_goal
 
-    return ExamPanel(folder(), own_log().merge, Path.cwd(), units_of(past()))
+    goal = read_goal(own_goal_path())
+    mark = goal.pass_mark if goal.asked else None
+    return ExamPanel(folder(), own_log().merge, Path.cwd(), units_of(past()), mark)
 
 
 def progress():

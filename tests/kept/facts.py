@@ -14,7 +14,7 @@ from solver.sets.paper import cases_of, read_paper
 from solver.sets.work_set import cases_for, read_set
 from solver.topics.catalogue import Refused
 from tests.solver.sets import PLANT
-from workbook.exam.result import Outcome
+from workbook.exam.outcome import Outcome
 from workbook.exam.sitting import Sitting
 from workbook.group.results import facts as group_facts
 from workbook.group.results import read_result

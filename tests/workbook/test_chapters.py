@@ -22,7 +22,7 @@ AFTER = {
     "12-mixed-practice.ipynb": ["cautions", "mixed"],
     "13-pump-day-record.ipynb": ["cautions", "record"],
     "14-your-study.ipynb": ["progress", "log_copies", "cautions"],
-    "15-practice-exam.ipynb": ["cautions", "exam"],
+    "15-practice-exam.ipynb": ["exam", "cautions"],
     "16-formulas-and-tables.ipynb": ["cautions", "reference"],
     "17-group-study.ipynb": ["cautions", "group", "group", "group"],
 }

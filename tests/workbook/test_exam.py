@@ -17,8 +17,8 @@ from solver import BadCode, Unreadable, grade
 from solver.sets.paper import Paper
 from workbook.exam.desk import Desk
 from workbook.exam.lines import sittings
+from workbook.exam.outcome import Outcome, Tally
 from workbook.exam.question import questions_of
-from workbook.exam.result import Outcome, Tally
 from workbook.exam.sitting import HandedIn, Sitting, begin
 from workbook.log import Log, NotKept
 
@@ -366,8 +366,9 @@ def test_a_typed_answer_is_marked_as_practice_would_mark_it(tmp_path):
     sitting.answer(asked.number, f"{mistake.value:.8g}")
     sitting.end()
     (flaw,) = Outcome(sitting).flaws
+    assert (mistake.says, (asked.number,)) == flaw
     says = grade(asked.case, f"{mistake.value:.8g}").says
-    assert (says, (asked.number,)) == flaw
+    assert says == Outcome(sitting).missed[asked.number - 1].verdict.says
 
 
 def test_attempts_are_the_same_however_often_they_are_asked_for(sitting, tmp_path):

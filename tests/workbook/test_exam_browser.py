@@ -146,9 +146,17 @@ def test_a_whole_exam_is_taken_by_keyboard_alone_though_all_is_killed_in_the_mid
     page.wait_for_timeout(SLOWER)
     page.keyboard.press("Enter")
     wait_for(page, "6 of 8 right in time (75%).")
-    marked = page.locator(f"{PANEL} details").all_inner_texts()
-    states = [re.search(r"Question \d: ([^.]*)\.", text)[1] for text in marked]
-    assert [*["right"] * 5, "not right", "right", "no answer"] == states
+    told = page.locator(f"{PANEL} .w2w-missed, {PANEL} .w2w-marked").all_inner_texts()
+    states = dict(re.search(r"Question (\d): ([^.]*)\.", text).groups() for text in told)
+    assert [*["right"] * 5, "not right", "right", "no answer"] == [
+        states[str(number)] for number in range(1, 9)
+    ]
+    missed = page.locator(f"{PANEL} .w2w-missed").first.inner_text()
+    assert QUESTIONS[MISTAKEN[0] - 1].case.family.title in missed
+    assert "Practice these" == focused(page)
+    page.wait_for_timeout(SLOWER)
+    page.keyboard.press("Enter")
+    page.locator(f"{PANEL} .w2w-card").get_by_text("of your exam was of this kind.").wait_for()
 
     expected = {question.case.code for question in QUESTIONS if question.number not in EMPTY}
     assert expected == {each["code"] for each in logged(served)}

@@ -8,7 +8,7 @@ from io import BytesIO
 import pytest
 from pypdf import PdfReader
 
-from solver import FAMILIES, BadCode, SolverError
+from solver import FAMILIES, BadCode, SolverError, grade
 from solver.render.text import one_line_text
 from solver.sets.paper import CHAPTERS, Paper, read_paper
 from solver.vocabulary import spoken
@@ -184,7 +184,7 @@ def test_a_button_that_leads_away_takes_what_is_typed_with_it(panel):
     for number, press in (
         (1, panel.sit.next),
         (2, panel.sit.previous),
-        (1, panel.sit.overview.buttons.children[3]),
+        (1, panel.sit.overview.tiles.children[3]),
     ):
         panel.sit.answer.box.value = "3"
         press.click()
@@ -198,8 +198,8 @@ def test_the_overview_says_in_words_how_each_question_stands(panel):
     panel.sit.flag.value = True
     panel.sit.answer.box.value = "banana"
     panel.sit.next.click()
-    labels = [each.description for each in panel.sit.overview.buttons.children]
-    assert ["1 ✓ answered", "2 ? not read ⚑ come back", "▸ 3 – empty", "4 – empty"] == labels
+    labels = [each.description for each in panel.sit.overview.tiles.children]
+    assert ["1\n✓ answered", "2\n? come back", "3, here\n– empty", "4\n– empty"] == labels
     assert "1 of 4 answered, 1 to come back to." in panel.sit.overview.counts.value
 
 
@@ -224,14 +224,15 @@ def test_the_result_is_told_and_logged_and_again_when_it_is_opened_later(panel, 
     later = ExamPanel(tmp_path / "exams", logged.append, tmp_path, clock=Clock())
     ended = later.start.earlier.ended
     ended.value = ended.options[1][1]
-    assert panel.result.all.value == later.result.all.value
+    assert panel.result.missed.value == later.result.missed.value
+    assert panel.result.rest.value == later.result.rest.value
     assert logged[0] == logged[1]
 
 
 def test_the_result_has_every_question_with_its_answer_and_solution(panel):
     sit_through(panel, right=3)
-    html = panel.result.all.value
-    marked = html.split("<details")[1:]
+    missed, rest = panel.result.missed.value, panel.result.rest.value
+    marked = [*rest.split("<details")[1:], missed]
     assert 4 == len(marked)
     for question, part in zip(QUESTIONS, marked, strict=True):
         at = int(number_of(question, is_right=True))
@@ -242,6 +243,61 @@ def test_the_result_has_every_question_with_its_answer_and_solution(panel):
     assert ["right."] * 3 + ["not right."] == [
         re.search(r"Question \d: ([^<]*)<", part)[1] for part in marked
     ]
+
+
+def test_a_missed_question_says_what_was_done_with_its_numbers(panel):
+    typed = replace(PAPER, choices=False)
+    open_code(panel, typed.code)
+    asked = questions_of(typed)
+    slip = next(q for q in asked if q.case.mistakes and not q.case.choices)
+    mistake = slip.case.mistakes[0]
+    for question in asked:
+        send(panel, f"{mistake.value:.6g}" if question is slip else "")
+        if question is not slip:
+            panel.sit.next.click()
+    panel.sit.hand_in.click()
+    panel.sit.hand_in.click()
+    missed = words(panel.result.missed.value)
+    assert "What you missed: 4" in missed
+    assert f"Question {slip.number}: not right. {slip.case.family.title} You answered" in missed
+    assert grade(slip.case, f"{mistake.value:.6g}").says in missed
+    assert 3 == missed.count("You didn't answer this one.")
+
+
+def test_practice_these_opens_each_missed_kind_in_turn_with_the_mistake_that_was_made(
+    panel, monkeypatch
+):
+    told = []
+    monkeypatch.setattr("workbook.exam.done.keep", lambda tried: told.append(tried) or "")
+    sit_through(panel, right=1)
+    panel.result.practice.click()
+    (card,) = panel.result.practicing.children
+    missed = panel.result.outcome.to_practice
+    seen = []
+    for _ in range(2 * len(missed)):
+        seen.append(card.practice.case.family.name)
+        assert re.match(r"Question [234] of your exam was of this kind\.", card.practice.why)
+        card.practice.new()
+    assert [one.family.name for one in missed] * 2 == seen
+    card.practice.answer("1")
+    assert 1 == len(told)
+    card.practice.choose(level=1)
+    assert "" == card.practice.why
+
+
+def test_a_perfect_exam_has_nothing_to_practice(panel):
+    sit_through(panel, right=4)
+    assert "You got every question right." in words(panel.result.missed.value)
+    assert "none" == panel.result.practice.layout.display
+
+
+def test_the_result_is_held_against_the_pass_mark_where_there_is_one(panel, tmp_path, logged):
+    sit_through(panel, right=3)
+    assert "pass mark" not in words(panel.result.top.value)
+    for mark, said in ((75, "at or above your pass mark of 75%"), (80, "below your pass mark of")):
+        held = ExamPanel(tmp_path / str(mark), logged.append, tmp_path, "us", mark, Clock())
+        sit_through(held, right=3)
+        assert said in words(held.result.top.value)
 
 
 def test_a_log_that_takes_nothing_is_told_and_the_result_is_there(panel, tmp_path):

@@ -3,9 +3,10 @@
     lines.py      the file of a sitting, a line for each thing that happens
     sitting.py    a sitting as its file has it; question.py, one question, read and marked
     earlier.py    sittings begun before, and how each stands
-    desk.py       where a reader is in it; clock.py, the time left
-    result.py     what came of it, counted and as HTML
-    start.py, sit.py, practice_exam.py   its views: set up, sat, seen through
+    desk.py       where a reader is in it; clock.py, the time left;
+                  overview.py, all questions at a glance
+    outcome.py    what came of it, counted; result.py, the same as HTML
+    start.py, sit.py, done.py   its views: set up, taken, seen through; practice_exam.py, all of them
     printed.py    the exam on paper
 
 Other rooms take nothing of it.

@@ -1,73 +1,37 @@
-"""The practice exam: set up, sat and seen through on one panel."""
+"""The practice exam: set up, taken and seen through on one panel."""
 
 from collections.abc import Callable
 from pathlib import Path
 from time import monotonic
 
-from ipywidgets import HTML, VBox
+from ipywidgets import HTML
 
 from solver import SolverError
 from solver.sets.paper import Paper
 from workbook.log import Attempt, NotKept, NotRead
-from workbook.ui.controls import Panel, button, row, show
-from workbook.ui.markup import joined, tag
+from workbook.ui.controls import Panel, show
+from workbook.ui.markup import style
 from workbook.ui.pieces import say
 
 from .desk import Told
+from .done import Done
 from .printed import save_pdf
 from .question import check_askable
-from .result import Outcome, result_html, summary
 from .sit import Sit
 from .sitting import Sitting, begin
-from .start import Start, fresh
+from .start import Start
 
-__all__ = ["Done", "ExamPanel"]
+__all__ = ["ExamPanel"]
 
-SHARE = "Share it, and others can take the same exam."
-
-
-class Done:
-    """The last view: the result, and what can follow. `begin` gets a paper, `back` leads to the set-up.
-
-    `print_` gets a paper too, and the place where it says what came of it.
-    """
-
-    sitting: Sitting  # the one whose result is shown
-
-    def __init__(
-        self,
-        panel: Panel,
-        begin: Callable[[Paper], None],
-        print_: Callable[[Paper, HTML], None],
-        back: Callable[[], None],
-    ):
-        once = panel.once
-        self.top, self.all, self.code, self.printed = HTML(), HTML(), HTML(), HTML()
-        self.again = button("Take it again", once(lambda: begin(self.sitting.paper)))
-        self.fresh = button("Take one like it", once(lambda: begin(fresh(self.sitting.paper))))
-        self.print = button(
-            "Print this exam", once(lambda: print_(self.sitting.paper, self.printed))
-        )
-        self.back = button("Set up another", once(back))
-        follow = row("w2w-buttons", self.again, self.fresh, self.print, self.back)
-        self.box = VBox([self.top, self.code, follow, self.printed, self.all])
-
-    def show(self, sitting: Sitting, fault: str = "") -> None:
-        """The result of this sitting; a fault says that the log did not take it."""
-        self.sitting, self.printed.value = sitting, say("")
-        outcome = Outcome(sitting)
-        self.top.value = joined(tag("h3", "The result"), say("note", *summary(outcome), fault))
-        code = tag("b", sitting.paper.code)
-        self.code.value = tag("p", "Code of this exam: ", code, f". {SHARE}")
-        self.all.value = result_html(outcome)
-        self.back.focus()
+LOOK = style(Path(__file__).with_name("exam.css"))
 
 
 class ExamPanel(Panel):
     """Three views, one of them shown: to set up, to sit, to see the result.
 
     `where` is the folder of sittings, `pages` the reader's folder for what is printed. `log` takes
-    the attempts of an exam that is handed in, and may raise NotKept or NotRead.
+    the attempts of an exam that is turned in, and may raise NotKept or NotRead. `pass_mark` is what
+    the result is held against, in percent.
     """
 
     def __init__(
@@ -76,15 +40,16 @@ class ExamPanel(Panel):
         log: Callable[[list[Attempt]], object],
         pages: Path,
         units: str = "us",
+        pass_mark: int | None = None,
         clock: Callable[[], float] = monotonic,
     ):
         super().__init__("w2w-exams", clock=clock)
         self.where, self._log, self._pages = where, log, pages
         self.start = Start(self, self._begin, self._print, self._open, where, units)
         self.sit = Sit(self, self._paused, self._open)
-        self.result = Done(self, self._begin, self._print, self._set_up)
+        self.result = Done(self, self._begin, self._print, self._set_up, pass_mark)
         self.views = (self.start, self.sit, self.result)
-        self.put(*(view.box for view in self.views), self.said)
+        self.put(HTML(LOOK), *(view.box for view in self.views), self.said)
         self._set_up()
 
     def _view(self, shown: "Start | Sit | Done") -> None:

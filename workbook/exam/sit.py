@@ -1,30 +1,30 @@
-"""Sitting an exam: one question at a time, what is typed kept at once, and no verdict."""
+"""Taking an exam: one question at a time, what is typed kept at once, and no verdict."""
 
 from collections.abc import Callable
 
-from ipywidgets import HTML, Box, HTMLMath, VBox
+from ipywidgets import HTML, HTMLMath, VBox
 
 from solver.algebra.formula import Formula
 from workbook.log import NotKept
 from workbook.practice import answer_label, answering, question_html
 from workbook.reference import sheet_html
 from workbook.ui.chapter import formulas_of
-from workbook.ui.controls import Panel, button, classed, row, show, tick
+from workbook.ui.controls import Panel, button, row, show, tick
 from workbook.ui.entry import Entry
 from workbook.ui.markup import tag
 from workbook.ui.pieces import heard, say
 
 from .clock import Clock
 from .desk import Desk, Told
+from .overview import Overview
 from .question import Question
 from .sitting import Sitting
 
-__all__ = ["AnswerBox", "Overview", "Sit"]
+__all__ = ["AnswerBox", "Sit"]
 
 SHEET, NO_SHEET = "Show the formulas", "Hide the formulas"
 HAND_IN, SURE = "Turn it in", "Yes, turn it in"
 FINAL = "After you turn it in you can't change an answer. Press “Yes, turn it in” to do it."
-FLAG = "⚑ come back"
 ALL_ANSWERED = ("Every question has an answer.",)
 
 Then = Callable[[Told], None]
@@ -59,31 +59,6 @@ class AnswerBox(Entry):
             self.gate.click()
 
         return self._safely(press)
-
-
-class Overview:
-    """All questions at a glance, each a button; `going` gives what the button of a number does."""
-
-    def __init__(self, going: Callable[[int], Callable[[], None]]):
-        self._going = going
-        self.counts = HTML()
-        self.buttons = classed(Box(), "w2w-overview")
-        self.box = VBox([HTML(tag("h4", "All questions")), self.counts, self.buttons])
-
-    def fill(self, count: int) -> None:
-        """Buttons for an exam of so many questions."""
-        numbers = range(1, count + 1)
-        self.buttons.children = [button(str(number), self._going(number)) for number in numbers]
-
-    def show(self, desk: Desk) -> None:
-        """Each question's state, in a mark and a word."""
-        flagged, answered = desk.sitting.flagged, len(desk.sitting.answers)
-        for number, each in enumerate(self.buttons.children, 1):
-            here = "▸ " * (number == desk.number)
-            flag = f" {FLAG}" * (number in flagged)
-            each.description = f"{here}{number} {desk.state(number)}{flag}"
-        text = f"{answered} of {desk.count} answered, {len(flagged)} to come back to."
-        self.counts.value = tag("p", text)
 
 
 class Sit:

@@ -30,7 +30,7 @@ from .view import (
 
 if TYPE_CHECKING:
     from .card import Card
-    from .guided import Focused
+    from .guided import Focused, Missed
     from .parts import Code, Help, answering
 
 __all__ = [
@@ -41,6 +41,7 @@ __all__ = [
     "Code",
     "Focused",
     "Help",
+    "Missed",
     "Practice",
     "Reply",
     "Try",
@@ -64,7 +65,7 @@ __all__ = [
 
 _SHOWN = {
     "Card": "card",
-    "Focused": "guided",
+    **dict.fromkeys(("Focused", "Missed"), "guided"),
     **dict.fromkeys(("Code", "Help", "answering"), "parts"),
 }
 

@@ -15,7 +15,7 @@ from workbook.study import Study, Suggestion
 from .mixed import Mixed
 from .practice import Practice, Try
 
-__all__ = ["Focused", "Guided"]
+__all__ = ["Focused", "Guided", "Missed"]
 
 LOOKED = 200  # draws among which one has the mistake that is to be told apart
 
@@ -86,6 +86,45 @@ class Focused(Practice):
         if before is None:
             self.level, self.units = self._wanted
         return _telling_apart(partial(self._fresh, self.families[0]), before, self._mistake)
+
+
+class Missed(Practice):
+    """Problems of the kinds that went wrong somewhere, each in turn, as `Focused` has one of them.
+
+    A kind, level or units that are chosen by hand hold from then on.
+    """
+
+    def __init__(
+        self,
+        missed: Sequence[Suggestion],
+        units: str,
+        on_try: Callable[[Try], str | None] | None = None,
+        pick: Callable[[int], int] = secrets.randbelow,
+    ):
+        self._missed, self._units, self._turn = missed, units, -1
+        self._by_hand = False
+        families = dict.fromkeys(one.family for one in missed)
+        super().__init__(list(families), pick, on_try)
+
+    def choose(self, *, kind: str = "", level: int = 0, units: str = "") -> None:
+        """Another kind, level or units, and a problem that fits; turns end."""
+        self._by_hand = True
+        super().choose(kind=kind, level=level, units=units)
+
+    def _drawn(self, before: Case | None = None) -> Case:
+        if self._by_hand:
+            return super()._drawn(before)
+        self._turn = (self._turn + 1) % len(self._missed)
+        self.chosen = self._missed[self._turn]
+        family = self.chosen.family
+        self.kind, self.level, self.units = family.name, self.chosen.level, self._units
+        return _telling_apart(partial(self._fresh, family), before, self.chosen.mistake)
+
+    @property
+    def why(self) -> str:
+        """Why the present problem is shown, in one sentence; empty for one that was chosen."""
+        of_turn = (self.chosen.family, self.chosen.level) == (self.case.family, self.case.level)
+        return "" if self._by_hand or not of_turn else self.chosen.why
 
 
 def _telling_apart(fresh: Callable[[Case | None], Case], before: Case | None, mistake: str) -> Case:

@@ -17,7 +17,7 @@ from workbook.ui.pieces import say
 
 from . import home_shown as words
 from .goal_form import GoalForm
-from .pieces import look
+from .pieces import LOOK
 from .plan import plan_of, seconds_a_problem
 from .progress import minutes_on, progress
 from .study import Study
@@ -57,7 +57,7 @@ class HomePanel(Panel):
         plan = classed(VBox([self.exam, self.goal.box]), "w2w-block")
         side = classed(VBox([plan, self.side]), "w2w-side")
         main = classed(VBox([self.welcome, self.said, self.card]), "w2w-main")
-        self.put(HTML(look()), row("w2w-two", main, side))
+        self.put(HTML(LOOK), row("w2w-two", main, side))
         self.look()
         if not self.kept.attempts:
             self.welcome.value = tag("p", words.WELCOME, cls="w2w-welcome")

@@ -1,20 +1,16 @@
 """What both pages of a study are put together from: a bar, a block, dates, a link to a page."""
 
 from datetime import date
-from functools import cache
 from pathlib import Path
 from urllib.parse import quote
 
-from workbook.ui.markup import Child, Markup, tag
+from workbook.ui.markup import Child, Markup, style, tag
 from workbook.ui.static_site import link_to_page
 
-__all__ = ["bar", "block", "day_in_words", "look", "page_link", "short_day"]
+__all__ = ["LOOK", "bar", "block", "day_in_words", "page_link", "short_day"]
 
 
-@cache
-def look() -> Markup:
-    """The look of these pages, once on each."""
-    return tag("style", Markup(Path(__file__).with_name("study.css").read_text(encoding="utf-8")))
+LOOK = style(Path(__file__).with_name("study.css"))  # once on each page
 
 
 def block(title: str, *children: Child, more: str = "") -> Markup:

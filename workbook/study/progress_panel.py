@@ -19,7 +19,7 @@ from workbook.ui.pieces import say
 from . import progress_shown as words
 from .goal_form import GoalForm
 from .home_shown import exam_in_words
-from .pieces import look
+from .pieces import LOOK
 from .plan import plan_of
 from .plan_shown import plan_table, ready_block, to_cover_block
 from .progress import Flaw, kinds, progress
@@ -59,7 +59,7 @@ class ProgressPanel(Panel):
         self.goal = GoalForm(self, goal, self._show, lambda: now().date())
         self.again = button("Bring this up to date", self.once(self.look))
         self.put(
-            HTML(look()), self.expected, self.said,
+            HTML(LOOK), self.expected, self.said,
             _block(self.plan, self.goal.box),
             _block(_heading("Mistakes that come back"), self.flaws, self.practicing),
             _block(_heading("The chapters"), self.chapters),

@@ -19,11 +19,12 @@ which the next tag shows as text. So say what a function returns, `-> Markup`, a
 import re
 from collections.abc import Iterable
 from functools import cache
+from pathlib import Path
 from typing import TypeAlias
 
 from markupsafe import Markup, escape
 
-__all__ = ["Child", "Markup", "joined", "tag"]
+__all__ = ["Child", "Markup", "joined", "style", "tag"]
 
 Child: TypeAlias = str | int | Iterable["Child"] | None
 
@@ -59,6 +60,12 @@ def joined(*children: Child) -> Markup:
     Markup('5 &lt; 6<br>7')
     """
     return Markup(_inside(children))
+
+
+@cache
+def style(path: Path) -> Markup:
+    """The rules of a file of our own, as an element."""
+    return tag("style", Markup(path.read_text(encoding="utf-8")))
 
 
 def _inside(children: Iterable[Child]) -> str:
