@@ -13,15 +13,16 @@ __all__ = [
     "LOOK",
     "PAGE",
     "SOFT",
-    "SQUARE",
     "TEXT",
     "WATER",
     "Look",
     "across",
+    "block",
     "check_valve",
     "circle",
     "element",
     "gate_valve",
+    "height",
     "label",
     "line",
     "path",
@@ -39,7 +40,6 @@ ACCENT = "var(--w2w-accent, #0b7a83)"
 LOOK = "var(--w2w-look, #b45f06)"
 PAGE = "var(--w2w-page, Canvas)"
 WATER = "var(--w2w-water, #4a9cc4)"
-SQUARE = ((0.0, 0.0), (100.0, 0.0), (100.0, 100.0), (0.0, 100.0))  # all that `stretched` covers
 TEXT = 13.5  # px when the drawing is as wide as its viewBox says
 
 
@@ -121,10 +121,25 @@ def across(share: float, *inside: str, y: float = 0) -> str:
     return element("svg", *inside, x=f"{share:g}%", y=y, overflow="visible")
 
 
-def line(left: float, right: float, y: float, **attributes: str | float) -> str:
-    """A level line between two shares (percent) of the drawing's width, `y` px down."""
-    ends: Look = {"x1": f"{left:g}%", "x2": f"{right:g}%", "y1": y, "y2": y}
+def line(left: float, right: float, y: float, start: float = 0, **attributes: str | float) -> str:
+    """A level line between two shares (percent) of the width, `y` px down; or from `start` px to the right one."""
+    ends: Look = {"x1": start or f"{left:g}%", "x2": f"{right:g}%", "y1": y, "y2": y}
     return element("line", **ends, **{"stroke": INK, "stroke_width": 2.0, **attributes})
+
+
+def block(left: float, right: float, top: float, tall: float, **look: str | float) -> str:
+    """A rectangle between two shares (percent) of the drawing's width, `top` and `tall` in px."""
+    return element("rect", x=f"{left:g}%", y=top, width=f"{right - left:g}%", height=tall, **look)
+
+
+def height(x: float, top: float, bottom: float) -> list[str]:
+    """A height between two levels (px), with an arrow at each end."""
+    top, bottom = sorted((top, bottom))
+    return [
+        path((x, top), (x, bottom), width=1.5),
+        path((x - 4, top + 6), (x, top), (x + 4, top + 6), width=1.5),
+        path((x - 4, bottom - 6), (x, bottom), (x + 4, bottom - 6), width=1.5),
+    ]
 
 
 def shape(*points: tuple[float, float], **look: str | float) -> str:

@@ -86,7 +86,9 @@ def test_every_step_of_a_problem_can_be_marked(units):
                 continue
             drawing = picture_of(case, mark=step.name)
             label = quantity_named(step.name).label(units)
-            assert f"|Look here: {label}|" in said(drawing)
+            first, *rest = f"Look here: {label}".rsplit(", ", 1)
+            assert f"|{first}" in said(drawing), (case.code, step.name)
+            assert all(part in said(drawing) for part in rest), (case.code, step.name)
             assert "Look here" not in said(picture_of(case))
 
 
@@ -114,4 +116,4 @@ def test_families_with_a_picture(capsys):
     with_one = {case.family.name for case in pictured("us", 1)}
     with capsys.disabled():
         print(f"\n{len(with_one)} of {len(FAMILIES)} families have a picture")
-    assert len(with_one) > len(FAMILIES) / 5
+    assert len(with_one) > 0.8 * len(FAMILIES)

@@ -6,37 +6,9 @@ from solver.render.picture import picture
 from solver.station.faults import FAULTS, applies, with_fault
 from solver.station.kinds import KINDS
 from solver.station.need import Need
+from tests.labels import LABELS, touching
 
 from .stations import BOTH, stations
-
-LABELS = """() => [...document.querySelectorAll('svg')].map(svg => {
-  const all = svg.getBoundingClientRect();
-  return {
-    width: all.width,
-    labels: [...svg.querySelectorAll('text')].map(text => {
-      const box = text.getBoundingClientRect();
-      return {
-        says: text.textContent, size: parseFloat(getComputedStyle(text).fontSize),
-        left: box.left - all.left, right: box.right - all.left,
-        top: box.top - all.top, bottom: box.bottom - all.top, tall: all.height,
-      };
-    }),
-  };
-})"""
-LEADING = 5  # px of a line's box that no letter fills
-
-
-def touching(labels: list[dict]) -> list[tuple[str, str]]:
-    """Pairs of labels whose letters meet."""
-    return [
-        (one["says"], other["says"])
-        for place, one in enumerate(labels)
-        for other in labels[place + 1 :]
-        if one["left"] < other["right"]
-        and other["left"] < one["right"]
-        and one["top"] + LEADING < other["bottom"]
-        and other["top"] + LEADING < one["bottom"]
-    ]
 
 
 @pytest.mark.browser

@@ -1,10 +1,15 @@
 """A problem's picture: its givens in their places, and a question mark for what is asked.
 
-`picture_of(case)` chooses the drawing that has a place for most of a problem's quantities, or none.
+`picture_of(case)` takes the drawing that has a place for most of a problem's quantities; what else is
+given is in a line under it. A problem without enough of any has no picture.
 
-- `shown.py`: what may be said: givens, "?" or the answer, what to look at
-- `drawing.py`: what a drawing is; `band.py`, `legs.py`: a drawing each
+- `shown.py`: what may be said: givens, "?" or the answer, what to look at; and how it is written
+- `drawing.py`: what a drawing is: its places, and how it is drawn
 - `chosen.py`: the list of drawings, and the picture with all that goes around one
+- power and money: `band`, `energy`, `bill`, `peaks`; water: `well`, `gauges`, `suction`, `pipe`, `profile`, `tank`
+- the motor: `triangle`, `speeds`, `plate`, `legs`, `rolled`, `megohms`; the pump: `twice`, `curve`
+
+A drawing keeps its height and its letters, and is as wide as the page lets it, from 330 px on.
 """
 
 from .chosen import drawing_for, picture_of

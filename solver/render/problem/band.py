@@ -9,16 +9,15 @@ from solver.render.svg import (
     ACCENT,
     LOOK,
     SOFT,
-    SQUARE,
     WATER,
     Look,
     across,
+    block,
     element,
     line,
     path,
     rect,
     shape,
-    stretched,
 )
 from solver.units.quantity import Both, Text
 
@@ -48,8 +47,8 @@ SHAFT = Stage("brake_power", Both("BHP", "shaft"), "pump_efficiency", "pump")
 WET = Stage("water_power", Both("WHP", "water"))
 PLAIN = ((MOTOR, 0.0), (SHAFT, 36.0), (WET, 68.0))
 DRIVEN = ((MOTOR, 0.0), (OUTPUT, 25.0), (SHAFT, 53.0), (WET, 75.0))
-AT_THE_METER = (
-    ("input_power", "at the meter"),
+METER = "input_power"
+NAMEPLATE = (
     ("motor_size", "on the nameplate"),
     ("motor_load", "motor load"),
 )
@@ -68,14 +67,24 @@ def _draw(shown: Shown) -> Drawn:
     stages = DRIVEN if driven else PLAIN
     pieces = _band(stages)
     for number, (stage, share) in enumerate(stages):
-        middle = TOP + (WIDEST - LOST * number) / 2
-        told = shown.text(stage.power) not in ("", "?")
-        y = middle - 4 if told else middle + 5
-        pieces.append(shown.stacked(share, y, stage.power, stage.caption, dx=10 if share else 6))
+        middle, dx = TOP + (WIDEST - LOST * number) / 2, 10 if share else 6
+        if number == 0 and shown.has(METER):
+            pieces.append(_line_or_two(shown, 0, middle + 24, METER, "meter", dx))
+            middle -= 20
+        pieces.append(_line_or_two(shown, share, middle, stage.power, stage.caption, dx))
         if stage.machine:
             link, half = stages[number + 1][1], -MACHINE / 2
             pieces.append(shown.note(link, TOP - 9, stage.machine, stage.called, "middle", half))
     return _below(shown, pieces, len(stages) - 1)
+
+
+def _line_or_two(
+    shown: Shown, share: float, middle: float, name: str, caption: Text, dx: float
+) -> str:
+    """A quantity around this height (px): its value, where it has one, under its caption."""
+    if shown.text(name) in ("", "?"):
+        return shown.note(share, middle + 5, name, caption, dx=dx)
+    return shown.stacked(share, middle - 4, name, caption, dx=dx)
 
 
 def _band(stages: tuple[tuple[Stage, float], ...]) -> list[str]:
@@ -86,7 +95,7 @@ def _band(stages: tuple[tuple[Stage, float], ...]) -> list[str]:
         if not stage.machine:
             tip = ((0, -10), (TIP, tall / 2), (0, tall + 10))
             water: Look = {"fill": WATER, "fill_opacity": 0.4}
-            pieces.append(stretched(share, END, TOP, tall, *SQUARE, **water))
+            pieces.append(block(share, END, TOP, tall, **water))
             pieces.append(across(END, shape(*tip, **water), y=TOP))
             continue
         pieces += _machine(share, stages[number + 1][1], tall)
@@ -103,7 +112,7 @@ def _machine(share: float, end: float, tall: float) -> list[str]:
         *((-MACHINE - 7, tall + 9), (-MACHINE, tall + 9)),
     )
     return [
-        stretched(share, end, TOP, passed, *SQUARE, **BAND_LOOK),
+        block(share, end, TOP, passed, **BAND_LOOK),
         element("svg", parted, x=f"{share:g}%", y=TOP, width=f"{end - share:g}%", height=tall),
         across(
             end, shape(*narrows, **BAND_LOOK), shape(*leaves, fill=LOOK, fill_opacity=0.4), y=TOP
@@ -116,7 +125,7 @@ def _machine(share: float, end: float, tall: float) -> list[str]:
 def _below(shown: Shown, pieces: list[str], machines: int) -> Drawn:
     """What is under the band: the meter and the nameplate on the left, the water on the right."""
     foot, water = TOP + WIDEST, TOP + WIDEST - LOST * machines
-    left = [row for row in AT_THE_METER if shown.has(row[0])]
+    left = [row for row in NAMEPLATE if shown.has(row[0])]
     right = [row for row in IN_THE_WATER if shown.has(row[0])]
     for row, (name, caption) in enumerate(left):
         pieces.append(shown.note(0, foot + 40 + 18 * row, name, caption, first=True))
@@ -140,8 +149,19 @@ BAND = Drawing(
     (
         *("motor_power", "motor_output", "brake_power", "water_power", WHOLE),
         *MACHINES,
-        *(name for name, _ in (*AT_THE_METER, *IN_THE_WATER)),
+        METER,
+        *(name for name, _ in (*NAMEPLATE, *IN_THE_WATER)),
     ),
     _draw,
     ("motor_power", "brake_power", "water_power", *MACHINES),
+    (
+        "motor_power",
+        "motor_output",
+        "brake_power",
+        "water_power",
+        WHOLE,
+        *MACHINES,
+        "head",
+        "pressure",
+    ),
 )

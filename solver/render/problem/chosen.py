@@ -4,18 +4,39 @@ from html import escape
 
 from solver.algebra.tree import names
 from solver.engine.case import Case
-from solver.render.svg import LOOK, element
+from solver.render.svg import LOOK, element, wide
 from solver.units.show import capital
 from solver.vocabulary import quantity_named
 
 from .band import BAND
+from .bill import BILL
+from .curve import CURVE
 from .drawing import Drawing
+from .energy import ENERGY
+from .gauges import GAUGES
 from .legs import LEGS
-from .shown import Shown, words
+from .megohms import CORRECTED, OVER_TIME
+from .peaks import PEAKS
+from .pipe import PIPE
+from .plate import PLATE, PUMP_PLATE
+from .profile import PROFILE
+from .rolled import ROLLED
+from .shown import LEAST, Shown, words
+from .speeds import SPEEDS
+from .suction import SUCTION
+from .tank import TANK
+from .triangle import TRIANGLE
+from .twice import TWICE
+from .well import WELL
 
 __all__ = ["drawing_for", "picture_of"]
 
-DRAWINGS: tuple[Drawing, ...] = (BAND, LEGS)
+DRAWINGS: tuple[Drawing, ...] = (
+    *(BAND, ENERGY, BILL, PEAKS),
+    *(WELL, GAUGES, SUCTION, PIPE, PROFILE, TANK),
+    *(TRIANGLE, SPEEDS, PLATE, LEGS, ROLLED, OVER_TIME, CORRECTED),
+    *(TWICE, CURVE, PUMP_PLATE),
+)
 FEWEST = 2  # quantities in their places that make a picture worth its room
 WIDEST = 720  # px
 
@@ -26,7 +47,8 @@ def drawing_for(case: Case) -> Drawing | None:
     fits = [
         (len(told.intersection(drawing.places)), drawing)
         for drawing in DRAWINGS
-        if case.choices or case.asked in drawing.places
+        if (case.choices or case.asked in drawing.places)
+        and (not drawing.core or told.intersection(drawing.core))
     ]
     best = max(fits, key=lambda fit: fit[0], default=None)
     return best[1] if best and best[0] >= FEWEST else None
@@ -47,9 +69,8 @@ def picture_of(case: Case, mark: str = "", answered: bool = False, name: str = "
     more, tall = shown.flow(tall + 19, [(name, shown.named(name)) for name in left_over])
     pieces += more
     if mark:
-        tall += 20
-        label = quantity_named(mark).label(case.units)
-        pieces.append(words(0, tall, f"Look here: {label}", look=LOOK))
+        more, tall = _look_here(tall, quantity_named(mark).label(case.units))
+        pieces += more
     own = name or case.code or case.family.name
     return element(
         "svg",
@@ -64,6 +85,15 @@ def picture_of(case: Case, mark: str = "", answered: bool = False, name: str = "
         class_="w2w-problem-picture",
         style=f"display: block; overflow: visible; max-width: {WIDEST}px; color: var(--w2w-text, CanvasText)",
     )
+
+
+def _look_here(foot: float, label: str) -> tuple[list[str], float]:
+    """The line under a picture that says where to look, in two where one is too short, and its foot."""
+    lines = [f"Look here: {label}"]
+    if wide(lines[0]) > LEAST and ", " in label:
+        lines = [part.strip() for part in lines[0].rsplit(",", 1)]
+    low = foot + 20 + 17 * (len(lines) - 1)
+    return [words(0, foot + 20 + 17 * n, line, look=LOOK) for n, line in enumerate(lines)], low
 
 
 def _marks(case: Case, mark: str, drawing: Drawing) -> frozenset[str]:

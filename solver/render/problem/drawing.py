@@ -18,9 +18,13 @@ class Drawn(NamedTuple):
 
 
 class Drawing(NamedTuple):
-    """A drawing for every problem of its quantities; `named` are those it names without a value too."""
+    """A drawing for every problem of its quantities; `named` are those it names without a value too.
+
+    Where `core` has names, one of them at least is given or asked, or there would be little to see.
+    """
 
     title: Text
     places: tuple[str, ...]
     draw: Callable[[Shown], Drawn]
     named: tuple[str, ...] = ()
+    core: tuple[str, ...] = ()

@@ -6,7 +6,7 @@ readings they are the same in every problem.
 
 from collections.abc import Sequence
 
-from solver.render.svg import ACCENT, SOFT, SQUARE, across, line, path, stretched
+from solver.render.svg import ACCENT, SOFT, across, block, line, path
 from solver.units.quantity import Both, Text
 
 from .drawing import Drawing, Drawn
@@ -55,12 +55,11 @@ def _draw(shown: Shown) -> Drawn:
     for row, (leg, called, off) in enumerate(zip(legs, names, _off(shown, legs), strict=True)):
         y = TOP + ROW * row
         left, right = sorted((MIDDLE, MIDDLE + REACH * off))
-        pieces.append(stretched(left, right, y + 4, BAR, *SQUARE, fill=ACCENT, fill_opacity=0.45))
+        pieces.append(block(left, right, y + 4, BAR, fill=ACCENT, fill_opacity=0.45))
         pieces.append(words(0, y + 18, called))
         pieces.append(shown.note(MIDDLE + REACH + 4, y + 18, leg))
-    rows = [(name, caption) for name, caption in NOTES.items() if shown.has(name)]
     pieces.append(line(0, 100, foot + 3, stroke=SOFT, stroke_width=0.6))
-    more, foot = shown.flow(foot + 22, rows)
+    more, foot = shown.flow(foot + 22, NOTES.items())
     return Drawn(pieces + more, foot)
 
 

@@ -10,14 +10,15 @@ from solver.units.quantity import Text, in_system
 from solver.units.show import exact, figures, with_unit
 from solver.vocabulary import quantity_named
 
-__all__ = ["LEAST", "SMALL", "Shown", "words"]
+__all__ = ["LEAST", "LINE", "Shown", "words"]
 
 LEAST = 330.0  # px: the narrowest that a picture is shown
 SMALL = 13.0  # px: letters of a name
 ASKED = 17.0  # px: a question mark
 GAP = 5.0  # px between a name and its value
 APART = 12.0  # px between one quantity and the next in a line
-NEXT = 17.0  # px from a line to the next
+NEXT, LINE = 17.0, 19.0  # px from a caption to its value, from a line to the next
+COLUMN = 4.0  # px more between two of a column
 
 
 @dataclass(frozen=True)
@@ -34,6 +35,10 @@ class Shown:
     def has(self, *names: str) -> bool:
         """Whether any of these is given or asked."""
         return any(name in self.case.given or name == self.case.asked for name in names)
+
+    def asks(self, name: str) -> bool:
+        """Whether this is what the problem asks."""
+        return name == self.case.asked
 
     def works(self, *names: str) -> bool:
         """Whether any of these is given, asked or a step on the way."""
@@ -82,9 +87,8 @@ class Shown:
         It is at a share (percent) of the width, `dx` px beside that; `y` is the foot of its letters.
         What is asked has its name before its question mark.
         """  # fmt: skip
-        said, value = self.said(caption), self.text(name)
-        if value == "?":
-            said, first = f"{self.named(name) if first or not said else said} =", False
+        said, value = self.caption(name, caption, first), self.text(name)
+        first = first and value != "?"
         parts = [(said, False), (value, True)] if not first else [(value, True), (said, False)]
         parts = [part for part in parts if part[0]]
         if not parts:
@@ -98,8 +102,6 @@ class Shown:
     ) -> str:
         """A quantity's caption, with its foot at `y`, and under it its value if it has one."""
         said, value = self.said(caption), self.text(name)
-        if value == "?":
-            return self.note(share, y, name, caption, anchor, dx)
         lines = _written([(said, False)], self.look(name), anchor)
         if value:
             below = _written([(value, True)], self.look(name), anchor)
@@ -108,20 +110,56 @@ class Shown:
         box = _box(length, anchor, NEXT if value else 0) if name in self.marks else ""
         return _placed(share, dx, y, box + lines)
 
-    def flow(self, y: float, rows: Iterable[tuple[str, Text]]) -> tuple[list[str], float]:
-        """Quantities one after another in as many lines as the narrowest picture needs, and the last line's foot.
+    def flow(
+        self,
+        y: float,
+        rows: Iterable[tuple[str, Text]],
+        share: float = 0,
+        room: float = LEAST,
+        dx: float = 0,
+    ) -> tuple[list[str], float]:
+        """Quantities one after another in as many lines as their room (px) needs, and the last line's foot.
 
-        Each row is a quantity and its caption; the first line's foot is at `y`. Without rows that is one line up.
+        Each row is a quantity and its caption. Those that are not said are left out, and what is asked
+        comes last. The first line's foot is at `y`; without rows it is one line up.
         """  # fmt: skip
         pieces: list[str] = []
         x, foot = 0.0, y
-        for name, caption in rows:
-            length = wide(f"{self.said(caption)} =") + GAP + wide(self.text(name), True)
-            if x and x + length > LEAST:
-                x, foot = 0.0, foot + NEXT + 2
-            pieces.append(self.note(0, foot, name, caption, dx=x))
+        said = [(name, caption) for name, caption in rows if self.has(name)]
+        for name, caption in sorted(said, key=lambda row: row[0] == self.case.asked):
+            length = (
+                wide(self.caption(name, caption), size=SMALL) + GAP + wide(self.text(name), True)
+            )
+            if x and x + length > room:
+                x, foot = 0.0, foot + LINE
+            pieces.append(self.note(share, foot, name, caption, dx=dx + x))
             x += length + APART
-        return pieces, foot if pieces else y - NEXT - 2
+        return pieces, foot if pieces else y - LINE
+
+    def column(
+        self,
+        share: float,
+        y: float,
+        rows: Iterable[tuple[str, Text]],
+        anchor: str = "start",
+        dx: float = 0,
+    ) -> tuple[list[str], float]:
+        """Those quantities that are said, each caption over its value, and the last one's foot."""
+        pieces: list[str] = []
+        foot = y - LINE
+        for name, caption in rows:
+            if not self.has(name):
+                continue
+            pieces.append(self.stacked(share, foot + LINE, name, caption, anchor, dx))
+            foot += 2 * NEXT + COLUMN
+        return pieces, foot - COLUMN if pieces else foot
+
+    def caption(self, name: str, caption: Text, first: bool = False) -> str:
+        """What is said of a quantity beside its value; what is asked has its name and an equals sign."""
+        said = self.said(caption)
+        if self.text(name) != "?":
+            return said
+        return f"{self.named(name) if first or not said else said} ="
 
 
 def words(

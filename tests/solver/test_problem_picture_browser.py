@@ -1,0 +1,54 @@
+"""Problem pictures in Chromium: no two labels touch, none leaves its picture, and all of it is large enough and low enough."""
+
+import pytest
+
+from solver import FAMILIES, draw
+from solver.render.problem import picture_of
+from tests.labels import LABELS, touching
+
+LEVELS = [(family, level) for family in FAMILIES for level in range(1, len(family.levels) + 1)]
+SEEDS = (3, 4)
+HIGHEST = {338: 200, 720: 200}  # px by width
+MARKED = 21  # px for the line that says where to look
+STYLE = "<style>body { margin: 0; font-family: sans-serif } div { width: %spx; margin: 0 0 9px 9px }</style>"
+
+
+def pictures(units: str, mark: bool, answered: bool = False) -> dict[str, str]:
+    """The pictures of all problems of some seeds, by code."""
+    found = {}
+    for family, level in LEVELS:
+        for seed in SEEDS:
+            case = draw(family, seed, units, level)
+            step = case.steps[seed % len(case.steps)].name if mark else ""
+            drawing = picture_of(case, "" if step == "choice" else step, answered)
+            if drawing:
+                found[case.code] = drawing
+    return found
+
+
+@pytest.mark.browser
+@pytest.mark.parametrize("width", HIGHEST)
+@pytest.mark.parametrize("units", ["us", "si"])
+@pytest.mark.parametrize("how", ["plain", "marked", "answered"])
+def test_labels_of_a_problem_stand_clear_of_each_other(page, axe, units, width, how):
+    drawn = pictures(units, how == "marked", how == "answered")
+    page.set_viewport_size({"width": width + 18, "height": 800})
+    page.set_content(STYLE % width + "".join(f"<div>{one}</div>" for one in drawn.values()))
+    if how == "plain":
+        assert [] == axe(page, "svg.w2w-problem-picture")
+    found = page.evaluate(LABELS.replace("'svg'", "'svg.w2w-problem-picture'"))
+    assert len(drawn) == len(found)
+    met = {
+        code: pairs
+        for code, one in zip(drawn, found, strict=True)
+        if (pairs := touching(one["labels"]))
+    }
+    assert {} == met
+    for code, one in zip(drawn, found, strict=True):
+        for label in one["labels"]:
+            assert label["size"] >= 13, (code, label)
+            assert label["left"] >= -1, (code, label)
+            assert label["right"] <= one["width"] + 1, (code, label)
+            assert -1 <= label["top"], (code, label)
+            assert label["bottom"] <= label["tall"] + 2, (code, label)
+            assert label["tall"] <= HIGHEST[width] + (MARKED if how == "marked" else 0), code
