@@ -150,9 +150,10 @@ class Served:
     def open(self, page, name: str = "00-start-here.ipynb") -> None:
         """Open one page in the browser and wait until everything on it has run."""
         page.goto(self.url(name))
-        state = page.locator('.wtw-strip:is([data-state="ready"], [data-state="stopped"])')
+        state = page.locator('.wtw-page:is([data-state="ready"], [data-state="stopped"])')
         state.wait_for(timeout=PATIENCE)
-        assert state.get_attribute("data-state") == "ready", state.inner_text()
+        strip = page.locator(".wtw-strip")
+        assert state.get_attribute("data-state") == "ready", strip.inner_text()
 
 
 @pytest.fixture(scope="module")

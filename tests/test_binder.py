@@ -108,7 +108,7 @@ def test_the_link_opens_the_opening_page_as_a_reader_sees_it(image, page):
     [urlpath] = parse_qs(urlsplit(link).query)["urlpath"]
     with session(*image) as base:
         page.goto(f"{base}/{urlpath}?token=key")
-        page.locator('.wtw-strip[data-state="ready"]').wait_for()
+        page.locator('.wtw-page[data-state="ready"]').wait_for()
         assert page.get_by_role("heading", name="Wire to Water").is_visible()
         assert not page.get_by_text("from workbook import page").is_visible()
         page.get_by_role("link", name="chapter 1", exact=True).click()

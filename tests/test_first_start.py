@@ -91,5 +91,5 @@ def test_the_oldest_python_here_sets_everything_up_and_opens_the_first_page(open
     with urllib.request.urlopen(address) as answer:
         assert 200 == answer.status
     page.goto(address)
-    page.locator('.wtw-strip[data-state="ready"]').wait_for()
+    page.locator('.wtw-page[data-state="ready"]').wait_for()
     assert page.get_by_role("heading", name="Wire to Water").is_visible()

@@ -186,8 +186,10 @@ def reference():
     """Every formula turned round, constants, units, tables, limits: to find and to print."""
     from .practice import past, units_of
     from .reference.reference_panel import ReferencePanel
+    from .ui.static_site import words_of_address
 
-    return ReferencePanel(units_of(past()))
+    wanted = (words_of_address() or {}).get("find", "")
+    return ReferencePanel(units_of(past()), wanted)
 
 
 def set_work(part: str = "top"):

@@ -43,7 +43,7 @@ def asked_for(address: str) -> list[str]:
         found = []
         page.on("request", lambda request: found.append(urlsplit(request.url)))
         page.goto(address)
-        page.locator('.wtw-strip[data-state="ready"]').wait_for(timeout=PATIENCE)
+        page.locator('.wtw-page[data-state="ready"]').wait_for(timeout=PATIENCE)
         browser.close()
     here = urlsplit(address).netloc
     return list(dict.fromkeys(url.path for url in found if url.netloc == here))

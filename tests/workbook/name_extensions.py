@@ -22,18 +22,18 @@ EXTENSIONS = sorted(
     )
     for package in folder.glob("*/package.json")
 )
+FIRST = "remoteEntry."
 NAME = re.compile(r"(?P<stem>\w+)(\.[0-9a-f]{12})?(?P<ending>\.\w+)")
 
 
 def name_files(extension: Path) -> list[str]:
     """Give each file of an extension its name, wherever it is named; the new names that were given.
 
-    A script names the other files, so it comes after them, and package.json last.
+    The first script names the other files, so it comes after them, and package.json last.
     """
     static, package = extension / "static", extension / "package.json"
-    scripts_last = sorted(static.iterdir(), key=lambda path: path.suffix == ".js")
     given = []
-    for path in scripts_last:
+    for path in sorted(static.iterdir(), key=lambda path: path.name.startswith(FIRST)):
         match = NAME.fullmatch(path.name)
         named = f"{match['stem']}.{sha256(path.read_bytes()).hexdigest()[:12]}{match['ending']}"
         if named == path.name:

@@ -40,7 +40,7 @@ FAULTS = """([width, least]) => {
     const boxes = [node, ...(node.labels ?? [])].map(each => each.getBoundingClientRect());
     return boxes.every(r => r.width < least - 0.5 || r.height < least - 0.5);
   };
-  const nodes = [...document.querySelectorAll('.jp-Notebook *, .wtw-strip *')].filter(shown);
+  const nodes = [...document.querySelectorAll('.jp-Notebook *, .wtw-bar *, .wtw-foot *')].filter(shown);
   const listed = (what, found) => found.map(node => `${what}: ${told(node)}`);
   return [
     ...(document.documentElement.scrollWidth > width ? ['the page scrolls sideways'] : []),

@@ -38,11 +38,11 @@ def visit(served, new_page):
     def window():
         page = opened.enter_context(new_page(height=1000))
         page.goto(served.url(PAGE))
-        state = page.locator('.wtw-strip:not([data-state="starting"])')
+        state = page.locator('.wtw-page:not([data-state="starting"])')
         state.wait_for()
         if state.get_attribute("data-state") == "stopped":  # what was killed is on its way back
             page.get_by_role("button", name="Start this page again").click()
-        page.locator('.wtw-strip[data-state="ready"]').wait_for()
+        page.locator('.wtw-page[data-state="ready"]').wait_for()
         page.locator(PANEL).wait_for()
         return page
 

@@ -22,10 +22,11 @@ def test_each_file_is_named_after_what_is_in_it(extension, tmp_path):
 
 def test_another_letter_gives_other_names_and_each_is_known_where_it_is_named(root, tmp_path):
     copy = shutil.copytree(root / OURS, tmp_path / "copy")
-    (looks,) = copy.glob("static/*.css")
+    (looks,) = copy.glob("static/page.*.css")
+    before = {path.name for path in copy.glob("static/*")}
     looks.write_bytes(looks.read_bytes() + b"\n")
     named, script = name_files(copy)
-    assert {named, script} == {path.name for path in copy.glob("static/*")}
+    assert {named, script} == {path.name for path in copy.glob("static/*")} - before
     assert named in (copy / "static" / script).read_text("utf-8")
     load = json.loads((copy / "package.json").read_text("utf-8"))["jupyterlab"]["_build"]["load"]
     assert f"static/{script}" == load
@@ -45,7 +46,8 @@ def project(root, tmp_path):
 def make_edition(project, name, color):
     """Another version: its script says its name, and its looks have a color."""
     extension = project / OURS
-    (script,), (looks,) = extension.glob("static/*.js"), extension.glob("static/*.css")
+    (script,) = extension.glob("static/remoteEntry.*.js")
+    (looks,) = extension.glob("static/page.*.css")
     put_first(script, MARK, f'{MARK} = "{name}";')
     put_first(looks, "html { accent", f"html {{ accent-color: {color}; }}")
     name_files(extension)

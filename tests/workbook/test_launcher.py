@@ -19,7 +19,7 @@ import webbrowser
 import pytest
 
 from workbook.log import KEPT, Log, default_path, made
-from workbook.start import folder, launcher, server
+from workbook.start import folder, launcher, own_pages
 from workbook.start.folder import CannotWrite, bring_up_to_date
 from workbook.ui import pages
 
@@ -91,10 +91,13 @@ def test_results_saved_in_a_page_do_not_count_as_the_readers_change(own, shipped
     assert ["second edition"] == texts(own)
 
 
-def test_a_page_the_reader_changed_stays_while_no_new_edition_is_there(own):
+def test_a_page_the_reader_changed_is_put_back_and_their_copy_kept(own):
     change(own, "mine")
+    [said] = bring_up_to_date(own.parent)
+    assert 'Your copy is now "01-horsepower (yours).ipynb"' in said
+    assert ["first edition"] == texts(own)
+    assert ["mine"] == texts(own.with_name("01-horsepower (yours).ipynb"))
     assert [] == bring_up_to_date(own.parent)
-    assert ["mine"] == texts(own)
 
 
 def test_a_page_the_reader_changed_is_kept_beside_the_new_edition_and_said(own, shipped):
@@ -410,7 +413,7 @@ def test_a_port_that_another_server_takes_meanwhile_is_given_up_for_the_next(
 
 
 def test_only_pages_of_ours_are_named_as_those_that_may_run(root):
-    listed = server.pages_under(root)
+    listed = own_pages.pages_under(str(root))
     ours = {
         "workbook/chapters": pages.shipped_pages(),
         "workbook/trainer/pages": pages.shipped_pages(pages.TRAINERS),

@@ -32,7 +32,11 @@ left.write_text(str(times - 1))
 if times > 0:
     os._exit(1)
 print("It stands")"""
-TELLS_WHERE = "# Where the workbook comes from.\nimport workbook\nprint(workbook.__file__)"
+TELLS_WHERE = """# Where the workbook comes from, and how many widgets there are.
+import ipywidgets
+import workbook
+print(workbook.__file__)
+print("Widgets:", len(ipywidgets.widgets.widget._instances))"""
 
 
 def words(cell_id, text):
@@ -111,15 +115,18 @@ def test_hidden_code_leaves_no_stub_and_arithmetic_stays_in_sight(served, page):
     shown(page, "7.0454")
 
 
-def test_the_notebook_behind_a_page_can_be_shown_and_put_away(served, page):
+def test_a_copy_of_the_notebook_behind_a_page_can_be_opened_and_the_page_stays(served, page):
     served.open(page)
-    toolbar = page.locator(".jp-NotebookPanel-toolbar")
-    assert not toolbar.is_visible()
-    page.get_by_role("button", name="Show the code").click()
+    assert not page.locator(".jp-NotebookPanel-toolbar").is_visible()
+    page.get_by_role("button", name="Open a copy of this page as a notebook").click()
+    page.locator('[data-wire-to-water="other"]').wait_for()
     shown(page, "This line shows the card.")
-    assert toolbar.is_visible()
-    page.get_by_role("button", name="Show the code").click()
-    assert not page.get_by_text("This line shows the card.").is_visible()
+    assert page.locator(".jp-NotebookPanel-toolbar").is_visible()
+    assert page.locator("#jp-menu-panel").is_visible()
+    assert page.url.split("?")[0].endswith("/00-start-here-Copy1.ipynb")
+    page.go_back()
+    page.get_by_label("Answer").wait_for()
+    assert not page.locator("#jp-menu-panel").is_visible()
 
 
 def test_the_kernel_imports_the_workbook_that_opened_it(served, project, page):
@@ -174,10 +181,10 @@ def test_single_keys_do_not_cut_the_page_to_pieces(served, page):
 def test_a_page_whose_program_ended_says_so_and_can_be_started_again(served, page):
     served.open(page, CRASH)
     page.get_by_role("button", name="Crash").click()
-    page.locator('.wtw-strip[data-state="stopped"]').wait_for()
+    page.locator('.wtw-page[data-state="stopped"]').wait_for()
     shown(page, "This page has stopped. Choose Start this page again.")
     start_again(page)
-    page.locator('.wtw-strip[data-state="ready"]').wait_for()
+    page.locator('.wtw-page[data-state="ready"]').wait_for()
     page.get_by_role("button", name="Crash").wait_for()
 
 
@@ -190,7 +197,7 @@ def test_a_page_whose_program_ends_while_it_starts_is_taken_up_again(served, pag
 def test_a_page_that_keeps_ending_says_so_and_starts_when_it_can(served, page):
     (served.folder / "left.txt").write_text("3")
     page.goto(served.url(STUMBLE))
-    page.locator('.wtw-strip[data-state="stopped"]').wait_for()
+    page.locator('.wtw-page[data-state="stopped"]').wait_for()
     shown(page, "Part of this page didn't start. Choose Start this page again.")
     assert "0" == (served.folder / "left.txt").read_text()
     start_again(page)
@@ -203,7 +210,7 @@ def test_a_page_whose_program_is_gone_for_good_gets_a_new_one(served, page):
         ask(served, f"api/kernels/{kernel['id']}", "DELETE").close()
     shown(page, "This page has stopped. Choose Start this page again.")
     start_again(page)
-    page.locator('.wtw-strip[data-state="ready"]').wait_for()
+    page.locator('.wtw-page[data-state="ready"]').wait_for()
     shown(page, "Nothing yet")
 
 
@@ -214,10 +221,52 @@ def test_a_page_that_is_started_again_is_as_new(served, page):
     shown(page, "Read: first")
     page.get_by_role("button", name="Start this page again").click()
     shown(page, "Nothing yet")
-    page.locator('.wtw-strip[data-state="ready"]').wait_for()
+    page.locator('.wtw-page[data-state="ready"]').wait_for()
     page.get_by_label("Answer").fill("second")
     page.get_by_label("Answer").press("Enter")
     shown(page, "Read: second")
+
+
+def kernels(served):
+    return json.load(ask(served, "api/kernels"))
+
+
+def test_all_pages_are_on_one_program_and_what_is_left_is_closed(served, page):
+    served.open(page)
+    page.get_by_label("Answer").fill("12.5 hp")
+    page.get_by_label("Answer").press("Enter")
+    shown(page, "Read: 12.5 hp")
+    page.get_by_role("link", name="the next page").click()
+    shown(page, "Widgets: 0")
+    assert 1 == len(kernels(served))
+
+
+def test_a_restart_in_one_window_brings_the_page_in_another_back(served, page):
+    served.open(page)
+    page.get_by_label("Answer").fill("mine")
+    page.get_by_label("Answer").press("Enter")
+    shown(page, "Read: mine")
+    other = page.context.new_page()
+    served.open(other, NEXT)
+    other.get_by_role("button", name="Start this page again").click()
+    shown(page, "Nothing yet")
+    page.locator('.wtw-page[data-state="ready"]').wait_for()
+    page.get_by_label("Answer").fill("again")
+    page.get_by_label("Answer").press("Enter")
+    shown(page, "Read: again")
+    other.locator('.wtw-page[data-state="ready"]').wait_for()
+    assert 1 == len(kernels(served))
+
+
+def test_nothing_typed_over_a_page_reaches_its_file(served, page):
+    before = (served.folder / NEXT).read_bytes()
+    served.open(page, NEXT)
+    page.locator(".jp-MarkdownOutput p", has_text="Paragraph 3").first.click()
+    for key in ("a", "d", "d", "x", "Enter", "Shift+Enter", "Control+s"):
+        page.keyboard.press(key)
+    assert page.locator(".jp-MarkdownOutput p", has_text="Paragraph 3").first.is_visible()
+    assert before == (served.folder / NEXT).read_bytes()
+    assert 0 == page.locator(".jp-Dialog, .Toastify__toast").count()
 
 
 @pytest.fixture(scope="module")
@@ -244,6 +293,7 @@ def test_a_copy_of_our_page_in_another_folder_does_not_run(other, page):
     assert page.locator(".wtw-strip").count() == 0
 
 
-def test_the_strip_and_the_page_have_no_accessibility_fault(served, page, axe):
+def test_the_bar_and_the_foot_have_no_accessibility_fault(served, page, axe):
     served.open(page)
-    assert [] == axe(page, ".wtw-strip")
+    assert [] == axe(page, ".wtw-bar")
+    assert [] == axe(page, ".wtw-foot")

@@ -12,6 +12,8 @@ from collections.abc import Collection
 from pathlib import Path
 from typing import Any
 
+from workbook.reference import search_json
+from workbook.ui.bar import SEARCH, bar_of
 from workbook.ui.pages import OPENING, code_cells, shipped_pages
 
 __all__ = ["KERNEL", "OVERRIDES", "PARTS", "WORKER", "fill_worker", "page_config", "write_front"]
@@ -58,6 +60,8 @@ def page_config(start: str, lock: str, packages: list[str]) -> dict[str, Any]:
         "disabledExtensions": [*off, *SWITCHED_OFF],
         "litePluginSettings": {KERNEL: kernel},
         "wireToWaterPages": json.dumps({path.name: code_cells(path) for path in shipped_pages()}),
+        "wireToWaterBars": json.dumps({"": bar_of()}),
+        "wireToWaterSite": "yes",
     }
 
 
@@ -75,6 +79,8 @@ def write_front(site: Path, config: dict[str, Any], first: list[str], later: lis
     for part in PARTS.iterdir():
         shutil.copy(part, site)
     _write_listing(site / "api" / "contents" / "all.json")
+    (site / SEARCH).parent.mkdir()
+    (site / SEARCH).write_text(search_json(), encoding="utf-8")
     # Inside a script, "</" would end it.
     text = json.dumps(settings).replace("</", "<\\/")
     _fill(site / "index.html", config=text, opening=OPENING, bundle=bundle, first=json.dumps(first))

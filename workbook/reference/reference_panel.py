@@ -80,9 +80,9 @@ class Fold:
 
 
 class ReferencePanel(Panel):
-    """Every formula, constant, unit, table and limit, in US or metric units."""
+    """Every formula, constant, unit, table and limit, in US or metric units; what is `wanted` is found at once."""
 
-    def __init__(self, units: str = "us"):
+    def __init__(self, units: str = "us", wanted: str = ""):
         super().__init__("w2w-reference")
         self.folds = [Fold(self, part) for part in parts()]
         self.wanted = ""
@@ -96,6 +96,9 @@ class ReferencePanel(Panel):
         self.listed = VBox([fold.box for fold in self.folds])
         self.put(asking, buttons, self.said, self.listed, self.printing.box)
         self._whole()
+        if wanted:
+            self.ask.fill(wanted)
+            self._find(wanted)
 
     def _whole(self) -> None:
         for fold in self.folds:

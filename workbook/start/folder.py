@@ -2,7 +2,7 @@
 
 A copy of a page remembers, inside itself, the text it was copied from. A page whose text is still
 that one is replaced by a newer version; a page the reader changed is kept beside it under another
-name.
+name, and the page is put back.
 
 In a home folder that cannot be written to, the usual places of answers and settings do not work.
 All then goes to a folder of its own beside the pages, and into the usual log once that can be
@@ -104,8 +104,8 @@ def _bring(shipped: Path, own: Path) -> tuple[str, str] | None:
     there, aside = own.exists(), ""
     if there:
         text, copied_from = state_of(own)
-        if edition in (text, copied_from):
-            return None  # the newest edition already, as it came or with the reader's changes
+        if edition == text:
+            return None
         if text is None or text != copied_from:
             aside = _free_name(own)
             own.rename(own.with_name(aside))

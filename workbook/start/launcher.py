@@ -149,7 +149,7 @@ def served(folder: Path, port: int, opening: str = OPENING) -> Serving:
         CannotOpen: the server does not start.
     """
     token = secrets.token_urlsafe(24)
-    command = [sys.executable, "-m", "jupyterlab", "--no-browser", f"--ip={HOST}"]
+    command = [sys.executable, "-m", "workbook.start.serve", "--no-browser", f"--ip={HOST}"]
     command += [f"--port={port}", f"--ServerApp.root_dir={folder}"]
     command += ["--ServerApp.port_retries=0", "--ServerApp.answer_yes=True"]
     # Only this computer can reach the server, and only with the key: no account needs refusing.

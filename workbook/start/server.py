@@ -1,37 +1,55 @@
-"""What the workbook adds to Jupyter's server: the list of pages that may run when opened.
+"""What the workbook adds to Jupyter's server: which pages may run when opened, the bar, what it finds.
 
 Jupyter loads it by name, from settings/jupyter_server_config.json.
 """
 
-import os
-from pathlib import Path
+import asyncio
+import subprocess
+import sys
+from functools import cache
+from typing import Any
 
-from workbook.ui.pages import CHAPTERS, TRAINERS, code_cells, shipped_pages
+from jupyter_server.base.handlers import APIHandler
+from jupyter_server.utils import url_path_join
+from tornado.web import authenticated
 
-__all__ = ["pages_under"]
+from workbook.ui.bar import SEARCH
 
-
-def pages_under(root):
-    """Map each page the server shows, by its path under `root`, to the code that ships in it.
-
-    Two places count: `root` itself, which is the reader's own folder or a trainer's course, and
-    those where the pages ship, if they lie under `root`, as they do in a checkout served whole.
-    """
-    return {at: code for folder in (CHAPTERS, TRAINERS) for at, code in _pages(folder, root)}
+from .own_pages import bars_under, opening_of, pages_under
 
 
-def _pages(folder, root):
-    shipped = os.path.relpath(folder, root) if folder.is_relative_to(Path(root).resolve()) else ""
-    for path in shipped_pages(folder):
-        yield path.name, code_cells(path)
-        if shipped:
-            yield (Path(shipped) / path.name).as_posix(), code_cells(path)
+class SearchHandler(APIHandler):
+    """Answers with everything the search in the bar finds."""
+
+    @authenticated
+    async def get(self) -> None:
+        """Send the list, made when it is first asked for, in a program of its own."""
+        found = await asyncio.get_running_loop().run_in_executor(None, _search_list)
+        self.set_header("Content-Type", "application/json; charset=UTF-8")
+        await self.finish(found)
 
 
-def _jupyter_server_extension_points():
+@cache
+def _search_list() -> bytes:
+    command = [sys.executable, "-m", "workbook.reference"]
+    return subprocess.run(command, stdout=subprocess.PIPE, check=True).stdout
+
+
+def _jupyter_server_extension_points() -> list[dict[str, str]]:
     return [{"module": "workbook.start.server"}]
 
 
-def _load_jupyter_server_extension(app):
+def _load_jupyter_server_extension(app: Any) -> None:
     settings = app.web_app.settings.setdefault("page_config_data", {})
     settings["wireToWaterPages"] = pages_under(app.root_dir)
+    settings["wireToWaterBars"] = bars_under(app.root_dir)
+    address = url_path_join(app.base_url, SEARCH)
+    app.web_app.add_handlers(".*$", [(address, SearchHandler)])
+
+
+async def _start_jupyter_server_extension(app: Any) -> None:
+    """Start the program behind the pages while the browser still loads."""
+    if opening := opening_of(app.root_dir):
+        await app.session_manager.create_session(
+            path=opening, name=opening, type="notebook", kernel_name="python3"
+        )

@@ -24,6 +24,7 @@ __all__ = [
     "read_page",
     "sets_of_work",
     "shipped_pages",
+    "title_of",
     "titles",
 ]
 
@@ -86,10 +87,16 @@ def chapters(folder: Path = CHAPTERS) -> list[Chapter]:
     return [_chapter(path) for path in shipped_pages(folder) if path.name != OPENING]
 
 
+def title_of(path: Path) -> str:
+    """What a page is called: its first heading."""
+    return _chapter(path).title
+
+
 def _chapter(path: Path) -> Chapter:
-    """The title is the page's first heading; what it covers, the paragraph under it."""
-    first = next(c for c in read_page(path)["cells"] if c["cell_type"] == "markdown")
-    heading, _, rest = "".join(first["source"]).partition("\n")
+    """The title is the page's first heading; what it covers, the first paragraph after it."""
+    cells = read_page(path)["cells"]
+    texts = [_source(cell).strip() for cell in cells if cell["cell_type"] == "markdown"]
+    heading, _, rest = "\n\n".join(texts).partition("\n")
     about = " ".join(rest.strip().partition("\n\n")[0].split())
     return Chapter(path.name, heading.lstrip("# ").strip(), about)
 

@@ -42,17 +42,20 @@ def in_browser() -> bool:
 
 
 def tell(base: str, query: str) -> None:
-    """Take the site's own address and what stands after the question mark, both percent-encoded."""
+    """Take the site's own address and what stands after the question mark, both percent-encoded.
+
+    Outside the static site `base` is empty, for nobody else could follow a link to there.
+    """
     _told.update(base=unquote(base), query=unquote(query))
 
 
 def site() -> str | None:
     """The site's own address, which ends in a slash; None outside the static site."""
-    return _told.get("base")
+    return _told.get("base") or None
 
 
 def words_of_address() -> dict[str, str] | None:
-    """The words after the question mark of the page's address by their names; None elsewhere.
+    """The words after the question mark of the page's address by their names; None where it tells none.
 
     They are whatever somebody put into a link: read them as data.
 
@@ -73,7 +76,7 @@ def link_to_page(page: str, **words: str) -> str | None:
 
     `page` is the file's name, like "00-start-here.ipynb".
     """
-    return f"{_told['base']}?{urlencode({'path': page, **words})}" if _told else None
+    return f"{base}?{urlencode({'path': page, **words})}" if (base := site()) else None
 
 
 def no_picture(redraw: Callable[[], None] | None = None) -> str:

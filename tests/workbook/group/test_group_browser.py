@@ -101,8 +101,8 @@ def test_a_set_is_made_opened_worked_and_saved_by_keyboard_alone(opened, served,
 def test_what_was_answered_shows_again_when_the_page_is_started_again(opened):
     page = opened
     page.get_by_role("button", name="Start this page again").click()
-    page.locator('.wtw-strip[data-state="starting"]').wait_for()
-    page.locator('.wtw-strip[data-state="ready"]').wait_for()
+    page.locator('.wtw-page[data-state="starting"]').wait_for()
+    page.locator('.wtw-page[data-state="ready"]').wait_for()
     page.get_by_label("Text of the set").fill(WEDNESDAY.text)
     page.get_by_role("button", name="Open this set").click()
     wait_for(page, "Try 1. This answer is kept.")

@@ -22,7 +22,7 @@ START, FIRST, STUDY = "00-start-here.ipynb", "01-three-horsepowers.ipynb", "14-y
 GROUP = "17-group-study.ipynb"
 CASE = draw("motor_power", 5, "us", 2)
 NAMED = next(m for m in CASE.mistakes if m.id.startswith("brake_power."))
-STATE = '.wtw-strip:is([data-state="ready"], [data-state="stopped"])'
+STATE = '.wtw-page:is([data-state="ready"], [data-state="stopped"])'
 # Whatever reaches over the edge of the screen, or is cut by what holds it.
 OUTSIDE = """(nodes, width) => nodes
   .filter(node => node.offsetParent && !node.closest('.w2w-symbols'))
@@ -58,7 +58,7 @@ class Reader:
         """Open a page on the Python that runs already, as the browser's Forward does."""
         self.page.evaluate(
             """name => {
-              document.querySelector(".wtw-strip").dataset.state = "left";
+              document.querySelector(".wtw-page").dataset.state = "left";
               history.pushState(null, "", `?path=${name}`);
               dispatchEvent(new PopStateEvent("popstate"));
             }""",
@@ -133,7 +133,7 @@ def test_the_address_alone_opens_the_opening_page_as_a_page(reader):
 
 
 def test_no_accessibility_rule_is_broken(reader, axe):
-    assert [] == axe(reader.page, ".wtw-strip, .w2w-panel, .jp-RenderedMarkdown")
+    assert [] == axe(reader.page, ".wtw-bar, .wtw-foot, .w2w-panel, .jp-RenderedMarkdown")
 
 
 def test_a_link_opens_the_next_page_on_the_python_that_runs(reader):
@@ -177,7 +177,9 @@ def test_at_360_pixels_nothing_is_cut_and_the_page_does_not_scroll_sideways(firs
     try:
         assert 360 == page.evaluate("document.documentElement.scrollWidth")
         assert [] == page.eval_on_selector_all(
-            ".wtw-strip, .w2w-panel, .w2w-panel *:not(.w2w-heard)", OUTSIDE, 360
+            ".wtw-bar, .wtw-bar *, .wtw-foot, .w2w-panel, .w2w-panel *:not(.w2w-heard)",
+            OUTSIDE,
+            360,
         )
     finally:
         page.set_viewport_size({"width": 1200, "height": 900})
@@ -270,7 +272,7 @@ def test_an_exam_goes_on_where_it_was_when_python_is_started_again(other):
     question.wait_for()
     asked = question.inner_text()
     other.page.get_by_role("button", name="Start this page again").click()
-    other.page.locator('.wtw-strip[data-state="starting"]').wait_for()
+    other.page.locator('.wtw-page[data-state="starting"]').wait_for()
     other.wait()
     other.page.get_by_role("button", name="Continue this exam").first.click()
     question.wait_for()

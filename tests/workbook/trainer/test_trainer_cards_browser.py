@@ -68,12 +68,12 @@ def ask(served, what, method="GET"):
 
 def waiting(served, page, folder, name="week-3.ipynb"):
     page.goto(served.url((folder / name).relative_to(served.folder).as_posix()))
-    page.locator('.wtw-strip[data-state="waiting"]').wait_for()
+    page.locator('.wtw-page[data-state="waiting"]').wait_for()
 
 
 def start(page, name=START):
     page.get_by_role("button", name=name, exact=True).click()
-    state = page.locator('.wtw-strip:is([data-state="ready"], [data-state="stopped"])')
+    state = page.locator('.wtw-page:is([data-state="ready"], [data-state="stopped"])')
     state.wait_for()
     assert state.get_attribute("data-state") == "ready", state.inner_text()
     page.get_by_role("heading", name="Turning it in").wait_for()
@@ -174,7 +174,7 @@ def test_after_a_reload_and_after_a_restart_it_stands_as_it_was_left(served, sen
     answer(page, typed)
     said(page, MISTAKE.says)
     page.reload()
-    page.locator('.wtw-strip[data-state="waiting"]').wait_for()
+    page.locator('.wtw-page[data-state="waiting"]').wait_for()
     assert not card(page).is_visible()
     for name in (START, AGAIN):
         accept = page.locator(".jp-Dialog button.jp-mod-accept").last
@@ -223,7 +223,7 @@ def test_a_plain_answer_that_was_written_stays_in_sight(served, sent, page):
 def test_the_opening_page_leads_to_work_that_was_sent(served, sent, page):
     served.open(page)
     page.get_by_role("link", name=WEEK.title).first.click()
-    page.locator('.wtw-strip[data-state="waiting"]').wait_for()
+    page.locator('.wtw-page[data-state="waiting"]').wait_for()
 
 
 def test_the_work_is_saved_as_one_file(served, sent, page, tmp_path):
@@ -245,7 +245,7 @@ def test_the_keyboard_alone_is_enough(served, sent, page):
     waiting(served, page, sent)
     tab_to(page, START)
     page.keyboard.press("Enter")
-    page.locator('.wtw-strip[data-state="ready"]').wait_for()
+    page.locator('.wtw-page[data-state="ready"]').wait_for()
     tab_to(page, "Your name or number, as your trainer has it")
     page.keyboard.type("ana.r")
     page.keyboard.press("Enter")
@@ -309,14 +309,13 @@ def test_at_360_pixels_nothing_is_cut_and_the_page_does_not_scroll_sideways(serv
     waiting(served, page, sent)
     assert strip_is_whole(page)
     start(page)
-    assert strip_is_whole(page)
     begin(page)
     answer(page, f"{MISTAKE.value:.5g}")
     said(page, MISTAKE.says)
     page.get_by_role("button", name="Save your work as one file").click()
     page.get_by_role("link", name="Save the file").wait_for()
     assert 360 == page.evaluate("document.documentElement.scrollWidth")
-    parts = ".wtw-strip, .wtw-strip *, .w2w-panel, .w2w-panel *:not(.w2w-heard)"
+    parts = ".wtw-bar, .wtw-bar *, .wtw-foot, .w2w-panel, .w2w-panel *:not(.w2w-heard)"
     assert [] == page.eval_on_selector_all(parts, OUTSIDE, 360)
 
 

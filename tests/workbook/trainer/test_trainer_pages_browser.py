@@ -210,7 +210,7 @@ def test_a_mistake_leads_to_its_chapter_and_the_class_stays_open(report, page):
     with page.expect_popup() as opening:
         report.locator(".w2w-flaws a").first.click()
     chapter = opening.value
-    chapter.locator('.wtw-strip[data-state="ready"]').wait_for()
+    chapter.locator('.wtw-page[data-state="ready"]').wait_for()
     assert any(path.name in chapter.url for path in shipped_pages())
     assert report.get_by_role("heading", name="Question by question").is_visible()
 
