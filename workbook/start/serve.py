@@ -5,10 +5,9 @@ at each start: international web addresses, which nothing here has. Its package 
 jsonschema does without where it is missing.
 """
 
+import runpy
 import sys
 
 if __name__ == "__main__":
     sys.modules["rfc3987_syntax"] = None  # type: ignore[assignment]  # an import finds it missing
-    from jupyterlab.labapp import main
-
-    main()
+    runpy.run_module("jupyterlab", run_name="__main__")
