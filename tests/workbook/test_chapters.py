@@ -19,25 +19,25 @@ PAGES = shipped_pages()
 EVERY = [*PAGES, *shipped_pages(TRAINERS)]  # a trainer's pages keep the same rules
 # The pages after the chapters, each with what it calls.
 AFTER = {
-    "12-mixed-practice.ipynb": ["cautions", "mixed"],
+    "12-mixed-practice.ipynb": ["mixed", "cautions"],
     "13-pump-day-record.ipynb": ["cautions", "record"],
     "14-your-study.ipynb": ["progress", "log_copies", "cautions"],
     "15-practice-exam.ipynb": ["exam", "cautions"],
-    "16-formulas-and-tables.ipynb": ["cautions", "reference"],
-    "17-group-study.ipynb": ["cautions", "group", "group", "group"],
+    "16-formulas-and-tables.ipynb": ["reference", "cautions"],
+    "17-group-study.ipynb": ["group", "group", "group", "cautions"],
 }
 MIXED = "12-mixed-practice.ipynb"
 CHAPTERS = [path for path in PAGES if path.name not in (OPENING, *AFTER)]
 # What stands in every chapter, in the order of reading.
 PARTS = [
-    *("title", "why", "cautions-first", "cautions", "idea", "explore", "figure"),
-    *("example", "worked-example", "practise", "practice", "your-own", "own-numbers"),
+    *("title", "practice", "why", "idea", "explore", "figure", "cautions-first", "cautions"),
+    *("example", "worked-example", "your-own", "own-numbers"),
     *("formulas-first", "formulas", "remember", "onward"),
 ]
 # A chapter without formulas has nothing to move or to put numbers into; it is read instead.
 PARTS_IN_WORDS = [
-    *("title", "why", "cautions-first", "cautions", "order", "rotation", "signs"),
-    *("example", "worked-example", "practise", "practice", "remember", "onward"),
+    *("title", "practice", "why", "cautions-first", "cautions", "order", "rotation", "signs"),
+    *("example", "worked-example", "remember", "onward"),
 ]
 LONGEST = 19  # words in a sentence: under 20
 FORMULA = re.compile(r"[=×÷√]|\$\$|\\[a-z]+|\d\s*[*/^]\s*\d|\w \* \w")
