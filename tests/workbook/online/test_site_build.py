@@ -101,7 +101,7 @@ def test_views_and_maps_that_no_reader_asks_for_are_left_out(built):
     files = [path.relative_to(built.out).as_posix() for path in built.out.rglob("*")]
     assert [] == [file for file in files if file.endswith((".map", ".eot"))]
     tops = {file.split("/")[0] for file in files}
-    folders = {"api", "build", "extensions", "files", "static"}
+    folders = {"api", "build", "extensions", "files", "static", "wire-to-water"}
     front = {"icon-192.png", "icon-512.png", "icon.svg", "index.html", "manifest.webmanifest"}
     assert folders | front | {"service-worker.js"} == tops
 
