@@ -68,7 +68,7 @@ def plan_table(plan: Plan, goal: Goal, today: date) -> Markup:
     rows = [_row(week, today) for week in weeks]
     if not rows:
         return Markup()
-    heads = ("Week", "New", "Coming back")
+    heads = ("Week", "New", "Back, about")
     shown = table(rows[:SHOWN], "", heads, "w2w-plan")
     if not rows[SHOWN:]:
         return shown
@@ -86,7 +86,7 @@ def _row(week: Week, today: date) -> tuple[str, Markup | str, str]:
         joined(title, tag("span", f" {counted(many[name], 'kind')}", cls="w2w-about"))
         for name, title in names.items()
     )
-    return when, new or "Nothing new", f"about {week.back}" if week.back else "–"
+    return when, new or "Nothing new", str(week.back or "–")
 
 
 def ready_block(told: Progress, goal: Goal) -> Markup:

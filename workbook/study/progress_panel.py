@@ -59,7 +59,8 @@ class ProgressPanel(Panel):
         self.goal = GoalForm(self, goal, self._show, lambda: now().date())
         self.again = button("Bring this up to date", self.once(self.look))
         self.put(
-            HTML(LOOK), self.expected, self.said,
+            HTML(LOOK),
+            VBox([self.expected, self.said]),
             _block(self.plan, self.goal.box),
             _block(_heading("Mistakes that come back"), self.flaws, self.practicing),
             _block(_heading("The chapters"), self.chapters),
