@@ -16,7 +16,7 @@ from workbook.study import progress_shown as words
 from workbook.study.goal import Goal
 from workbook.study.plan import Plan
 from workbook.study.plan_shown import ready_block, to_cover_block
-from workbook.study.progress import days_of, kinds, minutes_on, progress
+from workbook.study.progress import days_of, flaws, kinds, minutes_on, progress
 from workbook.study.progress_panel import ProgressPanel
 from workbook.ui.pages import lessons
 
@@ -152,14 +152,14 @@ def test_each_kind_of_a_chapter_says_its_level_and_when_it_comes_back():
 
 
 def test_a_mistake_made_twice_is_told_in_the_words_of_its_problem():
-    (flaw,) = told(*slips(3)).flaws
+    (flaw,) = flaws(FAMILIES, Study(slips(3)))
     assert ("brake_power", 3) == (flaw.family.name, flaw.recurring.times)
     assert "You multiplied by the pump efficiency" in flaw.says
 
 
 def test_a_mistake_of_a_problem_that_is_no_longer_made_is_left_out():
     old = [attempt._replace(code="BP-1U9-7-68") for attempt in slips()]
-    assert () == told(*old).flaws
+    assert [] == list(flaws(FAMILIES, Study(old)))
 
 
 @pytest.mark.parametrize(

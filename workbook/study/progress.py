@@ -2,7 +2,7 @@
 
 from bisect import bisect_left
 from collections import Counter, defaultdict
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from datetime import UTC, date, datetime, time, timedelta, tzinfo
 from typing import NamedTuple
 
@@ -20,6 +20,7 @@ __all__ = [
     "Kind",
     "Progress",
     "days_of",
+    "flaws",
     "kinds",
     "minutes_on",
     "progress",
@@ -86,7 +87,6 @@ class Progress(NamedTuple):
     problems: int
     days: Counter[date]
     chapters: tuple[Chapter, ...]
-    flaws: tuple[Flaw, ...]
     back: tuple[Back, ...]
     back_on: Counter[date]
 
@@ -122,7 +122,6 @@ def progress(families: Sequence[Family], study: Study, now: datetime) -> Progres
         len(study.times),
         days_of(study.times, now.tzinfo),
         tuple(_chapter(kinds(families, study, name), sure, back) for name in names),
-        tuple(_flaws(families, study)),
         tuple(back),
         counts + Counter({now.date(): len(back)}),
     )
@@ -183,7 +182,8 @@ def _chapter(ours: Sequence[Kind], sure: Mapping[str, float], back: Sequence[Bac
     )
 
 
-def _flaws(families: Sequence[Family], study: Study) -> Iterable[Flaw]:
+def flaws(families: Sequence[Family], study: Study) -> Iterator[Flaw]:
+    """The mistakes that recur, the most frequent first; each draws its problem again for its words."""
     by_name = {family.name: family for family in families}
     found = [one for skill in study.skills.values() for one in skill.recurring]
     for one in sorted(found, key=lambda one: -one.times):

@@ -4,6 +4,7 @@ import contextlib
 from collections.abc import Callable, Sequence
 from datetime import datetime
 from functools import partial
+from itertools import islice
 from pathlib import Path
 
 from ipywidgets import HTML, Box, VBox, Widget
@@ -22,7 +23,7 @@ from .home_shown import exam_in_words
 from .pieces import LOOK
 from .plan import plan_of
 from .plan_shown import plan_table, ready_block, to_cover_block
-from .progress import Flaw, kinds, progress
+from .progress import Flaw, flaws, kinds, progress
 from .study import Study
 
 __all__ = ["ProgressPanel"]
@@ -96,7 +97,7 @@ class ProgressPanel(Panel):
         self.plan.value = joined(tag("h3", heading), plan_table(plan, goal, today))
         by_chapter = {c.name: kinds(self.families, self.study, c.name) for c in told.chapters}
         self.chapters.value = words.chapters_list(told, by_chapter, self.pages, now)
-        rows = [self._flaw(flaw) for flaw in told.flaws[:MOST]]
+        rows = [self._flaw(flaw) for flaw in islice(flaws(self.families, self.study), MOST)]
         self.flaws.children = rows or [HTML(tag("p", words.NO_FLAWS))]
         self.coming.value = words.coming(told, now)
         self.top.value = words.summary(told, self.kept)
