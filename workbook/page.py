@@ -87,8 +87,20 @@ def _begun():
     exams = (stands(sitting) for sitting in sittings if not sitting.ended)
     return [
         *(Begun("Practice exam", says, "15-practice-exam.ipynb") for says in exams),
-        *(Begun(title, "from your trainer", at) for at, title in sets_of_work(Path.cwd())),
+        *(Begun(title, _standing(Path(at).parent), at) for at, title in sets_of_work(Path.cwd())),
     ]
+
+
+def _standing(folder) -> str:
+    """How a set from a trainer stands, as far as its folder says."""
+    from .log import NotRead
+    from .trainer.learner.own_set import OwnSet, standing
+
+    try:
+        said = standing(OwnSet(folder))
+    except NotRead as fault:
+        said = [str(fault)]
+    return " ".join(["From your trainer.", *said])
 
 
 def exam():

@@ -139,9 +139,9 @@ def test_nothing_new_is_begun_in_the_last_week_before_an_exam_that_is_weeks_away
     assert plan(28, 10).weeks[-2].new or plan(28, 10).weeks[-1].new == ()
 
 
-def test_on_the_day_of_the_exam_and_after_it_there_is_no_week_and_nothing_breaks():
-    for days in (0, -5):
-        assert () == plan(days).weeks
+def test_on_the_day_of_the_exam_there_is_no_week_and_after_it_a_plan_as_without_a_date():
+    assert () == plan(0).weeks
+    assert plan(None) == plan(-5)
 
 
 def test_what_comes_back_leaves_every_third_problem_to_new_kinds():
@@ -194,7 +194,13 @@ def test_the_plan_says_whether_all_fits_and_what_would_make_it_fit():
     tight = Goal(TODAY + timedelta(days=21), 20)
     said = fits(tight, plan(21), TODAY)
     assert re.search(r"(\d+) kinds of problems won't fit before your exam\. 45 minutes", said)
-    assert fits_shortly(tight, plan(21)).endswith("45 minutes a day would fit them.")
+    assert fits_shortly(tight, plan(21), TODAY).endswith("45 minutes a day would fit them.")
+
+
+def test_an_exam_that_is_over_is_named_and_planned_for_no_more():
+    over = Goal(TODAY - timedelta(days=3), 20)
+    assert "your exam" not in fits(over, plan(-3), TODAY)
+    assert plan_table(plan(-3), over, TODAY) == plan_table(plan(None), Goal(), TODAY)
 
 
 def test_a_table_has_a_row_a_week_and_this_week_is_called_so():

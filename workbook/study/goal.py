@@ -35,6 +35,10 @@ class Goal(NamedTuple):
         """The days until the exam: 0 on its day, less after it; None without a date."""
         return (self.exam - today).days if self.exam else None
 
+    def ahead(self, today: date) -> "Goal":
+        """The same without a day that has passed, which is nothing to plan for."""
+        return self._replace(exam=None) if self.exam and self.exam < today else self
+
 
 def own_goal_path() -> Path:
     """Where a reader's own goal is: beside the log."""

@@ -59,7 +59,7 @@ class GoalForm:
         show(self.change, not form)
         show(self.asks, not goal.asked)
         self.leave.description = CLOSE if goal.asked else LATER
-        self.day.value = goal.exam
+        self.day.value = goal.ahead(self._today()).exam
         self.minutes.put(goal.minutes, _each({*MINUTES, goal.minutes}, " minutes"))
         self.mark.put(goal.pass_mark, _each({*PASS_MARKS, goal.pass_mark}, "%"))
 

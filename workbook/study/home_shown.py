@@ -50,7 +50,7 @@ def exam_block(goal: Goal, told: Progress, plan: Plan, minutes: float, today: da
         tag("p", tag("b", done, cls="w2w-big"), f" of {goal.minutes} minutes today"),
         bar(minutes / goal.minutes),
         _last_days(told, today),
-        tag("p", this_week(plan), " ", fits_shortly(goal, plan)) if plan.weeks else None,
+        tag("p", this_week(plan), " ", fits_shortly(goal, plan, today)) if plan.weeks else None,
     )
 
 

@@ -56,13 +56,13 @@ def seconds_a_problem(study: Study) -> float:
 
 
 def plan_of(families: Sequence[Family], study: Study, goal: Goal, now: datetime) -> Plan:
-    """What to do until the exam, at the minutes a day of a goal; half a year of it without a date.
+    """What to do until the exam, at the minutes a day of a goal; half a year of it without one ahead.
 
     `now` is a time with its zone, and days are told in that zone.
     """
     today = now.date()
-    days = goal.days_left(today)
-    days = min(HORIZON if days is None else max(days, 0), HORIZON)
+    days = goal.ahead(today).days_left(today)
+    days = HORIZON if days is None else min(days, HORIZON)
     back = _known_back(families, study, now, days)
     new = [family for family in families if family.name not in study.cards]
     seconds = seconds_a_problem(study)

@@ -31,6 +31,7 @@ def this_week(plan: Plan) -> str:
 
 def fits(goal: Goal, plan: Plan, today: date) -> str:
     """Whether all that is to cover fits in before the exam, and what would make it fit."""
+    goal = goal.ahead(today)
     pace = f"At {goal.minutes} minutes a day"
     if plan.left and goal.exam is None:
         return f"{pace} there is more here than half a year holds."
@@ -46,9 +47,9 @@ def fits(goal: Goal, plan: Plan, today: date) -> str:
     return f"{by}, {_before((goal.exam - plan.covered).days)} your exam."
 
 
-def fits_shortly(goal: Goal, plan: Plan) -> str:
+def fits_shortly(goal: Goal, plan: Plan, today: date) -> str:
     """The same in a few words."""
-    if plan.left and goal.exam:
+    if plan.left and goal.ahead(today).exam:
         more = f" {plan.enough} minutes a day would fit them." if plan.enough else ""
         return f"{counted(plan.left, 'kind')} won't fit before the exam.{more}"
     return f"All tried by {short_day(plan.covered)}." if plan.covered else ""
@@ -64,7 +65,7 @@ def plan_table(plan: Plan, goal: Goal, today: date) -> Markup:
     Without a day of the exam it ends where nothing new is left.
     """
     last = max((n for n, week in enumerate(plan.weeks) if week.new), default=-1)
-    weeks = plan.weeks if goal.exam else plan.weeks[: last + 1]
+    weeks = plan.weeks if goal.ahead(today).exam else plan.weeks[: last + 1]
     rows = [_row(week, today) for week in weeks]
     if not rows:
         return Markup()

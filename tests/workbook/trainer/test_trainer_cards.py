@@ -560,7 +560,10 @@ def test_the_opening_page_lists_work_that_was_sent_and_no_other_notebook(tmp_pat
     monkeypatch.chdir(tmp_path / "own")
     monkeypatch.setenv("WIRE_TO_WATER_KEPT", str(tmp_path / "kept"))
     (sent,) = page._begun()
-    assert ("Week *3*", "from your trainer", "a/week-3/week-3.ipynb") == sent
+    assert ("Week *3*", "From your trainer.", "a/week-3/week-3.ipynb") == sent
+    keep_person(tmp_path / "own" / "a" / "week-3", "ana.r")
+    (begun,) = page._begun()
+    assert begun.says.startswith("From your trainer. You have answered 0 of ")
 
 
 def test_each_answer_of_a_card_is_graded_as_the_solver_grades_it(opened):
