@@ -30,10 +30,12 @@ __all__ = [
 
 def practice(name: str):
     """A practice card over the problem families of a chapter, or over one family."""
-    from .practice import Card, Practice
+    from .practice import Card, Practice, codes_today
     from .ui.chapter import families_of
 
-    return Card(Practice(families_of(name), on_try=_keep))
+    families = families_of(name)
+    practice = Practice(families, on_try=_keep)
+    return Card(practice, done=codes_today, explains=families[0].chapter)
 
 
 def mixed():

@@ -15,6 +15,7 @@ from workbook import page
 from workbook.practice import answer_label, chain_html
 from workbook.practice.card import Card
 from workbook.practice.practice import MIXED, Practice
+from workbook.ui.answer import Answer
 from workbook.ui.chapter import families_of
 from workbook.ui.controls import PAUSE, Panel
 from workbook.ui.entry import Entry, Gate
@@ -53,10 +54,14 @@ def card():
     return Card(practice(0, 7), Clock())
 
 
-def type_in(entry, text):
+def type_in(place, text):
     """Type a text and press the button beside it."""
-    entry.box.value = text
-    entry.gate.click()
+    if isinstance(place, Answer):
+        place.value = text
+        place.press()
+    else:
+        place.box.value = text
+        place.gate.click()
 
 
 def words(html):
@@ -242,7 +247,7 @@ def test_what_was_read_is_always_said(card):
 
 def test_unreadable_text_stays_in_the_box(card):
     type_in(card.answer, "12 psi")
-    assert "12 psi" == card.answer.box.value
+    assert "12 psi" == card.answer.value
     assert "Not read" in words(card.said.value)
     assert "psi is a pressure" in words(card.said.value)
 
@@ -250,9 +255,9 @@ def test_unreadable_text_stays_in_the_box(card):
 def test_a_second_click_right_after_the_first_does_nothing(card):
     card.clock.step = PAUSE / 10
     first = card.practice.case
-    card.next.click()
+    card.skip.click()
     second = card.practice.case
-    card.next.click()
+    card.skip.click()
     assert first != second
     assert second == card.practice.case
     card.help.more.click()
@@ -264,23 +269,110 @@ def test_enter_and_a_click_on_the_same_text_are_one_try(card):
     card.clock.step = PAUSE / 10
     type_in(card.answer, "99999")
     said = card.said.value
-    card.answer.gate.click()
+    card.answer.press()
     assert (1, said) == (card.practice.tries, card.said.value)
+
+
+def hear(answer, kind, text, main=None, count=None):
+    """What the browser tells: a letter typed, or the main button pressed."""
+    told = {"kind": kind, "text": text, "main": main or answer.main}
+    answer._handle_custom_msg({**told, "count": count or answer.asked["count"]}, [])
+
+
+def test_a_press_brings_its_text_along(card):
+    hear(card.answer, "press", "99999")
+    assert ("99999", 1) == (card.answer.value, card.practice.tries)
+
+
+def test_two_answers_in_quick_succession_are_both_checked(card):
+    card.clock.step = PAUSE / 100
+    hear(card.answer, "press", "99999")
+    hear(card.answer, "press", "88888")
+    assert 2 == card.practice.tries
+
+
+def test_the_second_press_of_a_double_click_never_passes_over_the_verdict(card):
+    case = card.practice.case
+    hear(card.answer, "press", right(case))
+    hear(card.answer, "press", right(case), main="Check")  # long after, but meant for Check
+    assert case == card.practice.case
+    card.answer.press()
+    card.clock.step = PAUSE / 100
+    card.answer.press()
+    assert (0, "", "") == (card.practice.tries, card.answer.value, card.answer.unsent)
+    assert "New problem." in words(card.said.value)
+
+
+def test_a_press_on_the_problem_before_is_not_one_on_this(card):
+    before = card.answer.asked["count"]
+    card.skip.click()
+    hear(card.answer, "press", "99999", count=before)
+    assert (0, "") == (card.practice.tries, card.answer.value)
 
 
 def test_the_same_answer_sent_again_later_is_told_kindly(card):
     type_in(card.answer, "99999")
-    card.answer.gate.click()
+    card.answer.press()
     assert "You already gave this answer, so it doesn't count again." in words(card.said.value)
 
 
-def test_a_new_problem_empties_the_box_and_says_how_to_go_back(card):
+def test_a_problem_skipped_keeps_what_was_typed_in_sight_with_its_code(card):
     code = card.practice.case.code
-    card.answer.box.value = "12.5 hp"
-    card.next.click()
+    card.answer.value = "12.5 hp"
+    card.skip.click()
     told = words(card.said.value)
-    assert "" == card.answer.box.value
-    assert f"The problem before was {code}. You had typed “12.5 hp”." in told
+    assert "" == card.answer.value
+    assert told.startswith(f"You typed “12.5 hp” for {code} and didn't check it.")
+
+
+def test_a_new_problem_is_heard_and_no_box_announces_it(card):
+    card.skip.click()
+    assert f"New problem. {card.practice.case.question}" == words(card.said.value)
+    assert "w2w-say" not in card.said.value
+
+
+def test_after_the_right_answer_the_main_button_leads_to_the_next_problem(card):
+    first = card.practice.case
+    assert "Check" == card.answer.main
+    type_in(card.answer, right(first))
+    assert "Next" == card.answer.main
+    card.answer.press()
+    assert ("Check", "", 0) == (card.answer.main, card.answer.value, card.practice.tries)
+    assert first != card.practice.case
+
+
+def test_another_text_after_the_right_one_is_checked_not_passed_over(card):
+    type_in(card.answer, right(card.practice.case))
+    hear(card.answer, "typed", "12")
+    assert "Check" == card.answer.main
+
+
+def test_one_more_like_this_comes_after_a_miss_and_after_the_right_answer(card):
+    before = card.practice.case
+    assert "none" == card.more.layout.display
+    type_in(card.answer, "99999")
+    assert "" == card.more.layout.display
+    card.more.click()
+    after = card.practice.case
+    assert (before.family, before.level, before.units) == (after.family, after.level, after.units)
+    assert before != after
+    assert "You asked for one more like the last" in words(card.above.value)
+    card.skip.click()
+    assert "You asked" not in words(card.above.value)
+
+
+def test_a_miss_links_the_page_that_explains_it(card):
+    type_in(card.answer, "99999")
+    assert 'href="01-three-horsepowers.ipynb"' in card.said.value
+    on_the_page = Card(practice(), Clock(), explains="horsepower")
+    type_in(on_the_page.answer, "99999")
+    assert "This page explains it, below the problem." in words(on_the_page.said.value)
+    assert "href" not in on_the_page.said.value
+
+
+def test_the_small_line_has_why_the_number_of_today_and_the_code():
+    card = Card(practice(), Clock(), done=lambda: {"WP-1U1-1-XXX", "WP-1U1-2-XXX"})
+    assert f"Level 1 · problem 3 today · {card.practice.case.code}" == words(card.above.value)
 
 
 def test_controls_follow_a_code_and_make_no_other_problem(card):
@@ -297,12 +389,12 @@ def test_controls_follow_a_code_and_make_no_other_problem(card):
 
 def test_a_bad_code_is_kept_and_explained_and_the_answer_box_stays(card):
     before = card.practice.case
-    card.answer.box.value = "12"
+    card.answer.value = "12"
     type_in(card.code.entry, "WP-1U1-7")
     assert (before, "WP-1U1-7", "12") == (
         card.practice.case,
         card.code.entry.box.value,
-        card.answer.box.value,
+        card.answer.value,
     )
     assert "Your problem is still here." in words(card.code.said.value)
 
@@ -343,22 +435,47 @@ def test_the_worked_solution_opens_and_closes_and_gives_the_hints_back(card):
     card.help.more.click()
     hints = card.help.hints.value
     card.help.worked.click()
-    assert "Hide the worked solution" == card.help.worked.description
-    assert all(step.why in words(card.help.solution.value) for step in card.practice.case.steps)
+    assert ("Hide the steps", "") == (card.help.worked.description, card.help.hints.value)
     card.help.worked.click()
-    assert ("", hints, "Show the worked solution") == (
-        card.help.solution.value,
-        card.help.hints.value,
-        card.help.worked.description,
-    )
+    assert (hints, "Show the steps") == (card.help.hints.value, card.help.worked.description)
+    assert "none" == card.help.steps.box.layout.display
+
+
+def test_the_steps_open_one_by_one_or_all_at_once(card):
+    case = draw("motor_power", 5, "us", 2)
+    for press, shown in (("next", 2), ("rest", 3)):
+        type_in(card.code.entry, draw("motor_power", 6, "us", 2).code)
+        type_in(card.code.entry, case.code)
+        card.help.worked.click()
+        assert 1 == card.help.steps.shown.value.count('class="w2w-step"')
+        getattr(card.help.steps, press).click()
+        assert shown == card.help.steps.shown.value.count('class="w2w-step"')
+    assert all(step.why in words(card.help.steps.shown.value) for step in case.steps)
+    assert "none" == card.help.steps.buttons.layout.display
+
+
+def test_a_first_step_is_help_and_only_the_whole_solution_ends_the_counting():
+    heard = []
+    card = Card(practice(on_try=heard.append), Clock())
+    type_in(card.code.entry, draw("motor_power", 5, "us", 2).code)
+    card.help.worked.click()
+    type_in(card.answer, "99999 hp")
+    assert (4, 1, False) == (heard[0].hints, card.practice.tries, card.practice.solution)
+    card.help.steps.rest.click()
+    assert card.practice.solution
+    type_in(card.answer, "88888 hp")
+    assert 1 == card.practice.tries
 
 
 def test_a_choice_is_answered_by_its_number(card):
     case = draw("which_power", 5)
     type_in(card.code.entry, case.code)
-    assert f"the number of your choice, 1 to {len(case.choices)}" in card.answer.box.description
+    assert f"Choose one, 1 to {len(case.choices)}" == card.answer.asked["label"]
+    assert list(case.choices) == card.answer.asked["choices"]
+    assert "w2w-choices" not in card.problem.value
     type_in(card.answer, f"{case.answer:g}")
-    assert words(card.said.value).startswith("✓ Right Read as choice")
+    assert words(card.said.value).startswith("✓ Right")
+    assert "Read as choice" in words(card.said.value)
 
 
 @pytest.mark.parametrize("family", FAMILIES, ids=lambda family: family.name)
@@ -370,17 +487,18 @@ def test_every_family_can_be_shown_answered_and_opened_to_its_solution(family):
             at.choose(level=level, units=units)
             card._show()
             card.help._reveal()
+            card.help.steps._show(len(at.case.steps))
             card._answer(right(at.case))
             assert "✓ Right" in words(card.said.value)
-            assert len(at.case.steps) == card.help.solution.value.count('class="w2w-step"')
+            assert len(at.case.steps) == card.help.steps.shown.value.count('class="w2w-step"')
 
 
 def test_learner_text_is_shown_as_text_never_as_markup(card):
     nasty = "<img src=x onerror=alert(1)>"
     type_in(card.answer, nasty)
     type_in(card.code.entry, nasty)
-    card.answer.box.value = nasty + "2"
-    card.next.click()
+    card.answer.value = nasty + "2"
+    card.skip.click()
     shown = card.said.value + card.code.said.value
     assert "<img" not in shown
     assert "&lt;img" in shown
@@ -396,15 +514,19 @@ def test_a_fault_in_the_card_is_said_in_a_sentence_and_keeps_the_answer(card, mo
     assert "Something went wrong" in told
     assert "ZeroDivisionError" in told
     assert "<b>no" not in card.said.value
-    assert "12" == card.answer.box.value
+    assert "12" == card.answer.value
 
 
-def test_the_label_gives_the_unit_in_words():
-    assert "Your answer to three figures: brake horsepower (BHP), in hp" == answer_label(
-        draw("brake_power", 1)
-    )
-    assert answer_label(draw("pump_efficiency", 1)).endswith("in percent")
-    assert answer_label(draw("well_volume", 1, "si")).endswith("in m³")
+def test_the_label_gives_the_unit_in_words_and_how_exactly():
+    assert "Your answer, in hp, to three figures" == answer_label(draw("brake_power", 1))
+    assert "in percent" in answer_label(draw("pump_efficiency", 1))
+    assert "in m³" in answer_label(draw("well_volume", 1, "si"))
+
+
+def test_a_telephone_shows_its_number_keys_for_a_number_alone(card):
+    assert card.answer.asked["number"]
+    type_in(card.code.entry, draw("which_power", 5).code)
+    assert not card.answer.asked["number"]
 
 
 def test_each_state_has_a_word_and_a_mark_of_its_own():

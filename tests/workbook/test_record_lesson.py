@@ -88,8 +88,8 @@ def test_the_own_numbers_of_a_record_are_asked_and_graded(panel):
     card = panel.lesson.card
     card.choosing.kind.value = "current_unbalance 2"
     assert "25.5 A, 23 A and 26.5 A" in words(card.problem.value)
-    card.answer.box.value = "8 %"
-    card.check.click()
+    card.answer.value = "8 %"
+    card.answer.press()
     assert "✓ Right" in words(card.said.value)
 
 
@@ -97,14 +97,15 @@ def test_a_named_mistake_is_told_from_a_right_answer(panel):
     panel.lesson.own.click()
     card = panel.lesson.card
     card.choosing.kind.value = "current_unbalance 2"
-    card.answer.box.value = "14 %"  # highest less lowest, over the average
-    card.check.click()
+    card.answer.value = "14 %"  # highest less lowest, over the average
+    card.answer.press()
     assert "↺ Look again" in words(card.said.value)
     assert "look here" in words(card.said.value)
 
 
 def test_own_numbers_have_no_code_and_the_page_says_how_to_share_them(panel):
     panel.lesson.own.click()
+    panel.lesson.card.folds[1].button.click()
     shown = " ".join(part.value for part in _html(panel.lesson.card))
     assert "there is no code for them" in shown
     assert panel.lesson.card.code.entry.box not in list(_all(panel.lesson.card))
@@ -114,9 +115,9 @@ def test_the_problem_left_behind_is_named_and_an_unchecked_answer_with_it(panel)
     panel.lesson.own.click()
     card = panel.lesson.card
     title = card.practice.case.family.title
-    card.answer.box.value = "11"
-    card.next.click()
-    assert f"The problem before was “{title}”. You had typed “11”." in words(card.said.value)
+    card.answer.value = "11"
+    card.skip.click()
+    assert f"You typed “11” for “{title}” and didn't check it." in words(card.said.value)
 
 
 def test_fresh_numbers_come_with_a_code_to_share(panel):
@@ -163,11 +164,11 @@ def test_where_no_own_number_is_fair_fresh_ones_are_offered():
 def test_another_record_leaves_the_card_and_what_is_typed_in_it(panel):
     panel.lesson.own.click()
     card = panel.lesson.card
-    card.answer.box.value = "11"
+    card.answer.value = "11"
     panel.form.controls["amps_a"].value = "26"
     panel.run.click()
     assert card is panel.lesson.card
-    assert "11" == card.answer.box.value
+    assert "11" == card.answer.value
 
 
 @pytest.mark.parametrize("text", ["<script>alert(1)</script>", "<img src=x>"])

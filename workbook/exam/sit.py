@@ -6,11 +6,11 @@ from ipywidgets import HTML, HTMLMath, VBox
 
 from solver.algebra.formula import Formula
 from workbook.log import NotKept
-from workbook.practice import answer_label, answering, question_html
+from workbook.practice import Drawing, answering, ask, question_html
 from workbook.reference import sheet_html
+from workbook.ui.answer import Answer
 from workbook.ui.chapter import formulas_of
 from workbook.ui.controls import Panel, button, row, show, tick
-from workbook.ui.entry import Entry
 from workbook.ui.markup import tag
 from workbook.ui.pieces import heard, say
 
@@ -25,40 +25,25 @@ __all__ = ["AnswerBox", "Sit"]
 SHEET, NO_SHEET = "Show the formulas", "Hide the formulas"
 HAND_IN, SURE = "Turn it in", "Yes, turn it in"
 FINAL = "After you turn it in you can't change an answer. Press “Yes, turn it in” to do it."
+SAVE = "Save and go on"
 ALL_ANSWERED = ("Every question has an answer.",)
 
 Then = Callable[[Told], None]
 
 
-class AnswerBox(Entry):
+class AnswerBox(Answer):
     """The answer box: its text is sent by Enter, and by every button that leads away.
 
-    `send` gets the text, and what to do once it is taken: None after Enter. A click may overtake the
-    text in the box, so the button waits for it as Enter does.
+    `send` gets the text, and what to do once it is taken: None after Enter.
     """
 
     def __init__(self, panel: Panel, send: Callable[[str, Then | None], None]):
-        super().__init__(panel, "Your answer", self._with_what_follows)
-        self._safely, self._told = panel.safely, send
-        self._then: Then | None = None
+        super().__init__(panel, lambda text: send(text, None), SAVE)
+        self._panel, self._told = panel, send
 
-    def _with_what_follows(self, text: str) -> None:
-        then, self._then = self._then, None
-        self._told(text, then)
-
-    def _message(self, widget: object, content: dict[str, object], buffers: object) -> None:
-        if content.get("event") == "submit":
-            self._then = None
-        super()._message(widget, content, buffers)
-
-    def before(self, then: Then | None) -> Callable[[], None]:
+    def before(self, then: Then) -> Callable[[], None]:
         """What a button does: have the text taken, then this."""
-
-        def press() -> None:
-            self._then = then
-            self.gate.click()
-
-        return self._safely(press)
+        return self._panel.once(lambda: self._told(self.take(), then))
 
 
 class Sit:
@@ -71,11 +56,11 @@ class Sit:
     ):
         self._left, self._done = left, done
         self.head, self.question, self.sheet = HTML(), HTML(), HTMLMath()
+        self.picture = Drawing()
         self.said = HTML(say(""))
         self.clock, self.answer = Clock(panel), AnswerBox(panel, self._sent)
         before = self.answer.before
         self.overview = Overview(lambda number: before(lambda told: self._go(number, told)))
-        self.keep = button("Save this answer", before(None), first=True)
         self.previous = button("Previous", before(lambda told: self._step(-1, told)))
         self.next = button("Next", before(lambda told: self._step(1, told)))
         self.flag = tick("Come back to this", False, panel.safely(self._flag))
@@ -91,7 +76,8 @@ class Sit:
                 row("w2w-top", self.head, self.clock.box),
                 self.clock.calm,
                 self.question,
-                answering(self.answer, self.keep, self.said),
+                self.picture.box,
+                answering(self.answer, row("w2w-links"), self.said),
                 row("w2w-buttons", self.previous, self.next, self.flag),
                 row("w2w-buttons", self.formulas, self.pause, self.hand_in, self.not_yet),
                 self.overview.box,
@@ -116,29 +102,30 @@ class Sit:
         """To a question; the cursor waits in its answer box."""
         end = self.desk.go(number)
         self._show(told, end)
-        self.answer.box.focus()
+        self.answer.focus()
 
     def _show(self, told: Told, *more: str) -> None:
         desk, asked = self.desk, self.desk.asked
         head = f"Question {desk.number} of {desk.count}"
         self.head.value = tag("h3", head)
-        spoken = f"{head}. {self._ask(asked)}"
-        self.answer.fill(desk.text)
+        spoken = f"{head}. {self._ask(asked, desk.text)}"
         kept = f"Saved for this question: {desk.kept_as}." if desk.kept_as else ""
         sentences = list(filter(None, (*told.sentences, *more, kept)))
         said = say(told.state, *sentences, spoken=spoken) if sentences else heard(spoken)
         self.said.value = said
         self._show_state()
 
-    def _ask(self, asked: Question) -> str:
-        """Show a question, or why it can't be asked; the same in words."""
+    def _ask(self, asked: Question, text: str) -> str:
+        """Show a question and the text of its answer, or why it can't be asked; the same in words."""
         if asked.why:
             self.question.value = tag("p", asked.why)
-            self.answer.box.description = "No answer is needed here"
+            self.picture.clear()
+            self.answer.ask("No answer is needed here", text=text)
             return asked.why
         case = asked.problem
-        self.question.value = question_html(case, asked.texts)
-        self.answer.box.description = answer_label(case, len(asked.choices))
+        self.question.value = question_html(case)
+        self.picture.show(case)
+        ask(self.answer, case, asked.texts, text)
         return case.question
 
     def _show_state(self, sure: bool = False) -> None:

@@ -12,17 +12,18 @@ from solver import Case, grade
 from solver.engine.telling import hints_of
 from workbook.log import SHOWN, Attempt
 from workbook.practice import (
+    Drawing,
     Help,
     Practice,
     Reply,
     Try,
-    answer_label,
     answering,
+    ask,
     question_html,
     said_of,
 )
-from workbook.ui.controls import Panel, button, row
-from workbook.ui.entry import Entry
+from workbook.ui.answer import Answer
+from workbook.ui.controls import Panel, row
 from workbook.ui.markup import joined, tag
 from workbook.ui.pieces import say
 
@@ -66,29 +67,38 @@ class Posed(Practice):
 class PosedCard(Panel):
     """Problem `number` of a set. It is inside a panel, which has the look for all of them.
 
-    `before` is what was answered so far.
+    `before` is what was answered so far; `onward` leads to the next problem of the set.
     """
 
-    def __init__(self, number: int, practice: Posed, clock: Callable[[], float]):
+    def __init__(
+        self,
+        number: int,
+        practice: Posed,
+        clock: Callable[[], float],
+        onward: Callable[[], None] | None = None,
+    ):
         super().__init__("w2w-card", "w2w-posed", clock=clock)
-        self.practice = practice
+        self.practice, self._onward = practice, onward
         self.before: Sequence[Attempt] = []
         case = practice.case
         head = tag("h4", f"Question {number}. {case.family.title}")
-        self.problem = HTML(joined(head, question_html(case, case.choices)))
-        self.answer = Entry(self, f"Question {number}. {answer_label(case)}", self._answer)
-        self.check = button("Check", self.answer.gate.click, first=True)
+        self.problem = HTML(joined(head, question_html(case)))
+        self.picture = Drawing(case)
+        self.answer = Answer(self, self._answer)
+        self.head = f"Question {number}. "
+        ask(self.answer, case, head=self.head)
         self.help = Help(self, practice)
-        self.children = (
-            self.problem,
-            answering(self.answer, self.check, self.said),
-            row("w2w-buttons", self.help.more, self.help.worked),
-            self.help.hints,
-            self.help.solution,
-        )
+        links = row("w2w-links", self.help.more, self.help.worked)
+        said = answering(self.answer, links, self.said)
+        self.children = (self.problem, self.picture.box, said, self.help.box)
 
     def _answer(self, text: str) -> None:
-        self.said.value = said_of(self.practice.case, self.practice.answer(text))
+        reply = self.practice.answer(text)
+        self.said.value = said_of(self.practice.case, reply)
+        self.picture.show(self.practice.case, reply.verdict)
+        if self.practice.solved:
+            self.answer.lead_on(self._onward)
+        self.answer.told()
 
     def restore(self, before: Sequence[Attempt]) -> None:
         """Show what was answered before; what is typed and not yet checked stays."""

@@ -131,7 +131,14 @@ class WorkPanel(Panel):
         return f"You typed this but didn't check it: {', '.join(typed)}." if typed else ""
 
     def _card(self, number: int, case: Case) -> PosedCard:
-        return PosedCard(number, Posed(case, self._tried, self.clock), self.clock)
+        posed = Posed(case, self._tried, self.clock)
+        return PosedCard(number, posed, self.clock, lambda: self._go_on(case.code))
+
+    def _go_on(self, code: str) -> None:
+        """To the problem after this one; after the last, to the result."""
+        codes = list(self.cards)
+        after = codes[codes.index(code) + 1 :]
+        (self.cards[after[0]].answer if after else self.save).focus()
 
     def _tried(self, told: Try) -> str:
         fault = self.own.keep(told)

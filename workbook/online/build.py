@@ -19,7 +19,8 @@ from .runtime import LOCK, Brought, Usual, to_bytecode
 __all__ = ["Built", "build"]
 
 INSTALLED = Path(sys.prefix) / "share" / "jupyter" / "labextensions"
-KERNEL, WIDGETS = "@jupyterlite/pyodide-kernel-extension", "@jupyter-widgets/jupyterlab-manager"
+KERNEL = "@jupyterlite/pyodide-kernel-extension"
+WIDGETS = ("@jupyter-widgets/jupyterlab-manager", "anywidget")
 OURS = (
     Path(__file__).parents[1] / "start" / "settings" / "labextensions",
     Path(__file__).with_name("labextension"),
@@ -71,7 +72,7 @@ def _lay_out(parts: Path) -> None:
     pages.mkdir(parents=True)
     for page in shipped_pages():
         shutil.copy(page, pages)
-    for name in (KERNEL, WIDGETS):
+    for name in (KERNEL, *WIDGETS):
         shutil.copytree(INSTALLED / name, parts / "labextensions" / name)
     for folder in OURS:
         shutil.copytree(folder, parts / "labextensions", dirs_exist_ok=True)

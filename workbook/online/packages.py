@@ -32,8 +32,11 @@ __all__ = ["FIGURES", "canonical", "fetch", "gather", "lighter", "lock_of", "nam
 LIST = Path(__file__).with_name("browser.txt")
 PACKAGES = ("solver", "workbook")
 # Data that pages read; what only a computer runs, shows or prints stays out.
-READ = {".css", ".csv", ".ipynb", ".mplstyle", ".py", ".toml", ".txt"}
-ONLY_HERE = ("workbook/online/browser.txt", "workbook/start/settings/")
+READ = {".css", ".csv", ".ipynb", ".js", ".mplstyle", ".py", ".toml", ".txt"}
+ONLY_HERE = tuple(
+    f"workbook/{part}"
+    for part in ("online/browser.txt", "online/labextension/", "online/parts/", "start/settings/")
+)
 # The kernel asks for these by name, and pages do without: 6 MB and a second, to complete typed code
 # and to install packages. Of `piplite` it sets two names in a module.
 EMPTY = {"jedi": (), "micropip": (), "piplite": ("piplite/__init__.py", "piplite/piplite.py")}

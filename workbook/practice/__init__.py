@@ -14,7 +14,7 @@ class is marked without widgets.
 from importlib import import_module
 from typing import TYPE_CHECKING
 
-from .keeper import attempt_of, keep, own_log, past, units_of
+from .keeper import attempt_of, codes_today, keep, own_log, past, units_of
 from .practice import ENOUGH, MIXED, SEEDS, Practice, Reply, Try, alike
 from .view import (
     after_state,
@@ -24,21 +24,21 @@ from .view import (
     question_html,
     right_answer,
     said_of,
-    solution_html,
+    title_html,
     worked_html,
 )
 
 if TYPE_CHECKING:
     from .card import Card
     from .guided import Focused, Missed
-    from .parts import Code, Help, answering
+    from .parts import Drawing, Help, answering, ask
 
 __all__ = [
     "ENOUGH",
     "MIXED",
     "SEEDS",
     "Card",
-    "Code",
+    "Drawing",
     "Focused",
     "Help",
     "Missed",
@@ -49,8 +49,10 @@ __all__ = [
     "alike",
     "answer_label",
     "answering",
+    "ask",
     "attempt_of",
     "chain_html",
+    "codes_today",
     "keep",
     "own_log",
     "past",
@@ -58,7 +60,7 @@ __all__ = [
     "question_html",
     "right_answer",
     "said_of",
-    "solution_html",
+    "title_html",
     "units_of",
     "worked_html",
 ]
@@ -66,7 +68,7 @@ __all__ = [
 _SHOWN = {
     "Card": "card",
     **dict.fromkeys(("Focused", "Missed"), "guided"),
-    **dict.fromkeys(("Code", "Help", "answering"), "parts"),
+    **dict.fromkeys(("Drawing", "Help", "answering", "ask"), "parts"),
 }
 
 

@@ -1,35 +1,43 @@
-"""The practice card: one problem at a time, put together from parts; and a worked example.
+"""The card of a problem: one at a time, put together from parts; and a worked example.
 
 Practice of one chapter, mixed, guided and with a record's numbers are this card with other parts: what
-is chosen (parts.py, wanted.py), what leads on, whether a problem has a code.
+is chosen (parts.py, wanted.py), whether a problem has a code.
 """
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Collection, Sequence
 from time import monotonic
 
 from ipywidgets import HTML, Widget
 
 from solver import BadCode, Case
-from solver.render.text import step_texts
-from workbook.ui.controls import Panel, button, row
-from workbook.ui.entry import Entry
-from workbook.ui.markup import joined, tag
-from workbook.ui.pieces import heard, say
+from workbook.ui.answer import Answer
+from workbook.ui.controls import Fold, Panel, classed, link, row, show
+from workbook.ui.markup import Markup, joined, tag
+from workbook.ui.pieces import say
 
-from .parts import Choosers, Choosing, Code, Help, answering
+from .parts import Choosers, Choosing, Code, Drawing, Help, Steps, answering, ask
 from .practice import Practice
-from .view import answer_label, problem_html, said_of, steps_html
+from .view import (
+    MISSED,
+    above_html,
+    lesson_html,
+    problem_html,
+    question_html,
+    said_of,
+    title_html,
+)
 
 __all__ = ["Card", "WorkedExample"]
 
-HERE = "Here is a new problem."
+BELOW = tag("p", "This page explains it, below the problem.")
 
 
 class Card(Panel):
     """One problem at a time: answer it, see what became of it, ask for help, go on.
 
-    `choosing` makes what can be chosen, for this card. `onward` is what the button to the next
-    problem says. `instead` takes the place of the code, where problems have none; `after` come last.
+    `choosing` makes what can be chosen, for this card; `done` gives the codes of the problems worked
+    today. `instead` takes the place of the code, where problems have none; `after` come last.
+    `explains` is the chapter that the page explains, below this card.
     """
 
     def __init__(
@@ -37,27 +45,33 @@ class Card(Panel):
         practice: Practice,
         clock: Callable[[], float] = monotonic,
         choosing: Callable[["Card"], Choosing] | None = None,
-        onward: str = "New numbers",
         instead: Widget | None = None,
         after: Sequence[Widget] = (),
+        done: Callable[[], Collection[str]] = tuple,
+        explains: str = "",
     ):
         super().__init__("w2w-card", clock=clock)
-        self.practice = practice
-        self.problem = HTML()
-        self.answer = Entry(self, "Your answer", self._answer)
-        self.check = button("Check", self.answer.gate.click, first=True)
+        self.practice, self._done, self._explains = practice, done, explains
+        self.above, self.problem, self.picture = HTML(), HTML(), Drawing()
+        self.answer = Answer(self, self._answer)
         self.help = Help(self, practice)
-        self.next = button(onward, self.once(self._new))
+        self.more = link("One more like this", self.once(self._again))
+        self.skip = link("Skip", self.once(self._new))
         self.choosing = choosing(self) if choosing else Choosers(self, practice, self.choose)
         self.code = Code(self, self._open)
+        self.folds = [
+            Fold(self, self.choosing.name, self.choosing.box),
+            Fold(self, "Code", instead or self.code.box),
+        ]
+        links = row("w2w-links", self.help.more, self.help.worked, self.more, self.skip)
         self.put(
+            self.above,
             self.problem,
-            answering(self.answer, self.check, self.said),
-            row("w2w-buttons", self.help.more, self.help.worked, self.next),
-            self.help.hints,
-            self.help.solution,
-            self.choosing.box,
-            instead or self.code.box,
+            self.picture.box,
+            answering(self.answer, links, self.said),
+            self.help.box,
+            classed(row("w2w-links", *(fold.button for fold in self.folds)), "w2w-folds"),
+            *(fold.part for fold in self.folds),
             *after,
         )
         self._show()
@@ -68,32 +82,56 @@ class Card(Panel):
         The question comes last: once it is there, all else fits it.
         """
         practice, case = self.practice, self.practice.case
-        self.answer.box.description = answer_label(case)
-        self.answer.fill("")
-        self.said.value = say("note", *sentences, spoken=case.question) if sentences else say("")
+        ask(self.answer, case)
         self.code.show(case.code)
         self.help.show(practice)
         self.choosing.show(practice)
-        why = tag("p", f"Why this one: {practice.why}", cls="w2w-why") if practice.why else None
-        self.problem.value = joined(why, problem_html(case))
+        self._show_ways()
+        number = len({*self._done(), case.code})
+        self.above.value = above_html(case, practice.why, number)
+        self.said.value = said_quietly(*sentences, then=case.question)
+        self.picture.show(case)
+        self.problem.value = joined(title_html(case), question_html(case))
+
+    def _show_ways(self, missed: bool = False) -> None:
+        """What leads on from here: help and Skip before the right answer, more of the same after."""
+        solved = self.practice.solved
+        show(self.help.more, not solved)
+        show(self.skip, not solved)
+        show(self.more, self.practice.repeats and (solved or missed))
 
     def turn_to(self, practice: Practice) -> None:
         """Show the problems of another practice in place of these."""
         left = self._leaving()
         self.practice = practice
-        self._show(HERE, left)
-        self.answer.box.focus()
+        self._show(left)
+        self.focus()
+
+    def focus(self) -> None:
+        """The keyboard leads to the answer."""
+        self.answer.focus()
 
     def _leaving(self) -> str:
-        """Where to find the problem left behind, and an answer that was never checked."""
+        """What was typed and never checked, and where to find its problem."""
         typed = self.answer.unsent
-        unchecked = f" You had typed “{typed[:60]}”." if typed else ""
-        return f"The problem before was {self.practice.called}.{unchecked}"
+        return f"You typed “{typed[:60]}” for {self.practice.called} and didn't check it." * bool(
+            typed
+        )
 
     def _answer(self, text: str) -> None:
+        """Check the answer; once it is right, the main button leads on."""
         reply = self.practice.answer(text)
-        self.said.value = said_of(self.practice.case, reply)
+        self.said.value = said_of(self.practice.case, reply, self._explained())
+        self.picture.show(self.practice.case, reply.verdict)
         self.choosing.show(self.practice)
+        self._show_ways(reply.verdict.status in MISSED)
+        if self.practice.solved:
+            self.answer.lead_on(self._new)
+        self.answer.told()
+
+    def _explained(self) -> Markup:
+        case = self.practice.case
+        return BELOW if case.family.chapter == self._explains else lesson_html(case)
 
     def _new(self) -> None:
         if self.practice.stuck:
@@ -101,14 +139,20 @@ class Card(Panel):
             return
         left = self._leaving()
         self.practice.new()
-        self._show(HERE, left)
-        self.answer.box.focus()
+        self._show(left)
+        self.focus()
+
+    def _again(self) -> None:
+        left = self._leaving()
+        self.practice.again()
+        self._show(left)
+        self.focus()
 
     def choose(self, *, kind: str = "", level: int = 0, units: str = "") -> None:
         """Another kind, level or units, and a problem that fits."""
         left = self._leaving()
         self.practice.choose(kind=kind, level=level, units=units)
-        self._show(HERE, left)
+        self._show(left)
 
     def _open(self, text: str) -> None:
         left, before = self._leaving(), self.practice.case
@@ -120,8 +164,15 @@ class Card(Panel):
         if self.practice.case is before:
             self.code.said.value = say("note", "This problem is already open.")
             return
-        self._show("Here is the problem for that code.", left)
-        self.answer.box.focus()
+        self._show(left)
+        self.focus()
+
+
+def said_quietly(*sentences: str, then: str) -> Markup:
+    """These sentences in small letters, and for a screen reader the question that has come."""
+    small = (tag("p", sentence, cls="w2w-small") for sentence in sentences if sentence)
+    spoken = tag("span", f"New problem. {then}", cls="w2w-heard")
+    return tag("div", small, spoken, role="status", aria_live="polite")
 
 
 class WorkedExample(Panel):
@@ -129,26 +180,7 @@ class WorkedExample(Panel):
 
     def __init__(self, case: Case):
         super().__init__("w2w-example")
-        self.case, self.shown = case, 0
-        self.steps = HTML()
-        self.next = button("Show the next step", self.once(self._next), first=True)
-        self.rest = button("Show every step", self.once(self._all))
-        buttons = row("w2w-buttons", self.next, self.rest)
-        self.put(HTML(problem_html(case)), self.steps, buttons, self.said)
-
-    def _next(self) -> None:
-        if self.shown == len(self.case.steps):
-            self.said.value = say("note", "That was the last step.")
-            return
-        self._show(self.shown + 1)
-
-    def _all(self) -> None:
-        self._show(len(self.case.steps))
-
-    def _show(self, count: int) -> None:
-        case, new = self.case, self.case.steps[self.shown : count]
-        self.shown = count
-        self.steps.value = steps_html(case, count)
-        texts = [step_texts(step, case.known, case.given, case.units) for step in new]
-        parts = (part.rstrip(".") for text in texts for part in text if part)
-        self.said.value = heard(". ".join(parts))
+        self.case = case
+        self.steps = Steps(self)
+        self.put(HTML(problem_html(case)), Drawing(case).box, self.steps.box, self.said)
+        self.steps.begin(case)

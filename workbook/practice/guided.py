@@ -62,6 +62,8 @@ class Guided(Mixed):
     @property
     def why(self) -> str:
         """Why the present problem is shown, in one sentence."""
+        if asked := super().why:
+            return asked
         if self.case.family != self.chosen.family:
             return "You opened it by its code."
         return self.chosen.why

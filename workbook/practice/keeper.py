@@ -2,7 +2,9 @@
 
 import contextlib
 from collections.abc import Sequence
+from datetime import datetime
 from functools import cache
+from itertools import takewhile
 
 from solver import BadCode
 from solver.engine.code import read_code
@@ -10,7 +12,7 @@ from workbook.log import SHOWN, Attempt, Log, NotKept, default_path, lasting, ma
 
 from .practice import Try
 
-__all__ = ["attempt_of", "keep", "own_log", "past", "units_of"]
+__all__ = ["attempt_of", "codes_today", "keep", "own_log", "past", "units_of"]
 
 FORGOTTEN = (
     "This browser forgets your answers when you close the page. "
@@ -49,6 +51,13 @@ def past() -> Sequence[Attempt]:
     with contextlib.suppress(OSError):
         log.read()
     return log.attempts
+
+
+def codes_today() -> set[str]:
+    """The codes of the problems that were answered today, by the reader's own clock."""
+    today = datetime.now().astimezone().date()
+    times = ((datetime.fromisoformat(a.when).astimezone().date(), a.code) for a in reversed(past()))
+    return {code for _, code in takewhile(lambda made: made[0] == today, times)}
 
 
 def units_of(attempts: Sequence[Attempt]) -> str:

@@ -4,59 +4,127 @@ Each makes its widgets and shows what a practice holds; a card puts those it nee
 The question and what becomes of an answer are HTML, of view.py.
 """
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from typing import Protocol
 
-from ipywidgets import HTML, Box, Button, VBox, Widget
+from ipywidgets import HTML, Box, VBox, Widget
 
-from workbook.ui.controls import UNIT_CHOICES, Panel, button, chooser, classed, row
+from solver import Case, Verdict
+from solver.render.text import step_texts
+from solver.vocabulary import quantity_named
+from workbook.ui.answer import Answer
+from workbook.ui.controls import UNIT_CHOICES, Panel, button, chooser, classed, link, row, show
 from workbook.ui.entry import Entry
-from workbook.ui.markup import tag
-from workbook.ui.pieces import say
+from workbook.ui.markup import Markup, joined, tag
+from workbook.ui.pieces import heard, say
 
 from .practice import Practice
-from .view import hints_html, solution_html
+from .view import answer_label, hints_html, in_one_line, picture_html, steps_html
 
-__all__ = ["Choosers", "Choosing", "Code", "Help", "answering"]
+__all__ = ["Choosers", "Choosing", "Code", "Drawing", "Help", "Steps", "answering", "ask"]
 
-SHOW, HIDE = "Show the worked solution", "Hide the worked solution"
+SHOW, HIDE = "Show the steps", "Hide the steps"
 ABOUT_CODE = "Share this code, or type another one to open its problem."
 
 
-def answering(entry: Entry, check: Button, said: HTML) -> Box:
-    """The box for an answer with its button, and beside them what is said of it."""
-    return row("w2w-answering", row("w2w-ask", entry.box, check), classed(said, "w2w-told"))
+def ask(
+    answer: Answer, case: Case, choices: Sequence[str] = (), text: str = "", head: str = ""
+) -> None:
+    """Ask a problem, with these choices where its own are not to be asked; `head` comes first."""
+    shown = choices or case.choices
+    number = not shown and quantity_named(case.asked).usual(case.units)[0] >= 0
+    answer.ask(f"{head}{answer_label(case, len(shown))}", shown, number, text)
+
+
+def answering(answer: Answer, links: Widget, said: HTML) -> Box:
+    """The place for an answer, what else may be pressed, and what is said of the answer."""
+    return row("w2w-answering", answer, links, classed(said, "w2w-told"))
+
+
+class Drawing:
+    """The place for the picture of a problem, between the question and the answer."""
+
+    def __init__(self, case: Case | None = None):
+        self.box = classed(HTML(), "w2w-drawn")
+        if case:
+            self.show(case)
+
+    def show(self, case: Case, verdict: Verdict | None = None) -> None:
+        """The picture as it is asked; with a verdict, what is right or the place to look at in it."""
+        self.box.value = picture_html(case, verdict)
+
+    def clear(self) -> None:
+        """No picture."""
+        self.box.value = ""
+
+
+class Steps:
+    """The worked solution, a step at a time or whole. `whole` is called when every step is shown."""
+
+    def __init__(self, panel: Panel, whole: Callable[[], object] = lambda: None):
+        self._whole = whole
+        self.shown = HTML()
+        self.next = button("Next step", panel.once(self._next))
+        self.rest = link("All steps", panel.once(lambda: self._show(len(self.case.steps))))
+        self.buttons = row("w2w-buttons", self.next, self.rest)
+        self.box = VBox([self.shown, self.buttons])
+
+    def begin(self, case: Case, count: int = 0) -> None:
+        """The first steps of a problem, none at first."""
+        self.case, self.count = case, 0
+        self._show(count)
+
+    def _next(self) -> None:
+        self._show(self.count + 1)
+
+    def _show(self, count: int) -> None:
+        case, new = self.case, self.case.steps[self.count : count]
+        self.count = count
+        whole = count == len(case.steps)
+        line = in_one_line(case) if whole else Markup()
+        texts = [step_texts(step, case.known, case.given, case.units) for step in new]
+        said = ". ".join(part.rstrip(".") for text in texts for part in text if part)
+        self.shown.value = joined(steps_html(case, count), line, heard(said)) if count else ""
+        show(self.buttons, not whole)
+        if whole:
+            self._whole()
 
 
 class Help:
-    """Hints one by one, and the worked solution to show and hide: two buttons, two places."""
+    """Hints one by one, and the steps of the solution: two buttons, and a place for what they show."""
 
     def __init__(self, panel: Panel, practice: Practice):
         self._practice, self._said = practice, panel.said
-        self.more = button("Give me a hint", panel.once(self._hint))
-        self.worked = button(SHOW, panel.once(self._reveal))
-        self.hints, self.solution = HTML(), HTML()
+        self.more = link("Hint", panel.once(self._hint))
+        self.worked = link(SHOW, panel.once(self._reveal))
+        self.hints, self.steps = HTML(), Steps(panel, self._seen)
+        self.box = VBox([self.hints, self.steps.box])
+        self.show(practice)
 
-    def show(self, practice: Practice, whole: bool = False) -> None:
-        """The whole worked solution of the present problem, or else the hints given so far."""
+    def show(self, practice: Practice, steps: bool = False) -> None:
+        """The hints given so far of the present problem, and with `steps` those of its solution."""
         self._practice = practice
-        self.worked.description = HIDE if whole else SHOW
-        self.solution.value = solution_html(practice.case) if whole else ""
-        self.hints.value = "" if whole else hints_html(practice)
+        self.worked.description = HIDE if steps else SHOW
+        self.hints.value = "" if steps else hints_html(practice)
+        show(self.steps.box, steps)
+        if steps:
+            self.steps.begin(practice.case, 1)
 
     def _hint(self) -> None:
-        if self.solution.value:
-            self._note("Every step is in the worked solution.")
-        elif self._practice.hint():
+        if self._practice.hint():
             self.show(self._practice)
         else:
-            self._note("That was the last hint. Put in your numbers, or open the worked solution.")
+            self._note("That was the last hint. Put in your numbers, or open the steps.")
 
     def _reveal(self) -> None:
-        whole = not self.solution.value
-        if whole and (fault := self._practice.reveal()):
+        opening = self.worked.description == SHOW
+        if opening:
+            self._practice.peek()
+        self.show(self._practice, opening)
+
+    def _seen(self) -> None:
+        if fault := self._practice.reveal():
             self._note(fault)
-        self.show(self._practice, whole)
 
     def _note(self, sentence: str) -> None:
         self._said.value = say("note", sentence)
@@ -68,7 +136,7 @@ class Code:
     def __init__(self, panel: Panel, open_: Callable[[str], None]):
         self.entry, self.said = Entry(panel, "Problem code", open_), HTML()
         self.go = button("Open this code", self.entry.gate.click)
-        about = classed(HTML(tag("p", ABOUT_CODE)), "w2w-about")
+        about = HTML(tag("p", ABOUT_CODE, cls="w2w-about"))
         asked = row("w2w-ask", self.entry.box, self.go)
         self.box = classed(VBox([about, asked, self.said]), "w2w-code")
 
@@ -79,8 +147,9 @@ class Code:
 
 
 class Choosing(Protocol):
-    """What a card lets its learner choose, in a `box`."""
+    """What a card lets its learner choose, in a `box` that opens by this name."""
 
+    name: str
     box: Widget
 
     def show(self, practice: Practice) -> None:
@@ -89,6 +158,8 @@ class Choosing(Protocol):
 
 class Choosers:
     """Lists of kinds, levels and units; `choose` takes one of them by its name in Practice.choose."""
+
+    name = "Other kinds"
 
     def __init__(self, panel: Panel, practice: Practice, choose: Callable[..., None]):
         self.kind = chooser(

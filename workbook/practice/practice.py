@@ -15,6 +15,7 @@ __all__ = ["MIXED", "Practice", "Reply", "Try", "alike"]
 
 MIXED = "mixed"
 SEEDS = 100_000  # five figures at most keep a code short enough to read out
+AGAIN = "You asked for one more like the last."
 ENOUGH = 50  # draws in which another problem turns up, even of a few questions in words
 
 
@@ -93,6 +94,11 @@ class Practice:
         return ""
 
     @property
+    def repeats(self) -> bool:
+        """Whether there is one more like the present problem."""
+        return True
+
+    @property
     def called(self) -> str:
         """How a reader finds the present problem again: its code."""
         return self.case.code
@@ -100,7 +106,7 @@ class Practice:
     @property
     def why(self) -> str:
         """Why the present problem is shown, in a sentence; empty where it was only chosen."""
-        return ""
+        return AGAIN if self._repeated else ""
 
     def _chosen(self) -> list[Family]:
         if self.kind == MIXED:
@@ -126,12 +132,19 @@ class Practice:
         self.case = case
         self.tries = self.hints = 0
         self.solved = self.solution = False
+        self._repeated = self.peeked = False
         self._answers: set[float | None] = set()
         self._since = self.clock()
 
     def new(self) -> None:
         """Another problem of the same kind, level and units."""
         self._show(self._drawn(self.case))
+
+    def again(self) -> None:
+        """One more like the present problem: the same kind, level and units, other numbers."""
+        self.level, self.units = self.case.level, self.case.units
+        self._show(self._fresh(self.case.family, self.case))
+        self._repeated = True
 
     def choose(self, *, kind: str = "", level: int = 0, units: str = "") -> None:
         """Another kind, level or units, and a problem that fits. The level stays where it can."""
@@ -173,7 +186,8 @@ class Practice:
         if not self.on_try:
             return ""
         seconds = self.clock() - self._since
-        return self.on_try(Try(self.case, text, verdict, self.tries, self.hints, seconds)) or ""
+        hints = len(hints_of(self.case)) if self.peeked else self.hints
+        return self.on_try(Try(self.case, text, verdict, self.tries, hints, seconds)) or ""
 
     def _why_uncounted(self, verdict: Verdict) -> str:
         if not verdict.counts:
@@ -193,8 +207,12 @@ class Practice:
         self.hints += 1
         return True
 
+    def peek(self) -> None:
+        """The first steps of the worked solution are shown, which tell as much as all hints."""
+        self.peeked = True
+
     def reveal(self) -> str:
-        """The worked solution is shown. A sentence, where that could not be kept."""
+        """The whole worked solution is shown. A sentence, where that could not be kept."""
         if self.solved or self.solution:
             return ""
         self.solution = True

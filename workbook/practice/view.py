@@ -1,48 +1,70 @@
 """A problem as HTML, in no widgets: the question, hints, the solution, what became of an answer."""
 
 from collections.abc import Sequence
+from functools import cache
+from urllib.parse import quote
 
-from solver import Case
+from solver import Case, Verdict
 from solver.engine.choices import Choice
 from solver.engine.telling import Hint, hints_of
 from solver.own.work import Work
 from solver.render.html import numbers_html, one_line_html, rule_html, step_html
 from solver.render.text import label_of, question_rows
-from solver.units.show import figures, with_unit
+from solver.units.show import figures, unit_in_words, with_unit
 from solver.vocabulary import quantity_named
 from workbook.ui.markup import Markup, joined, tag
-from workbook.ui.pieces import asked_for, say, table
+from workbook.ui.pages import Chapter, lessons
+from workbook.ui.pieces import say, table
 
 from .practice import Practice, Reply
 
 __all__ = [
+    "MISSED",
+    "above_html",
     "after_state",
     "answer_label",
     "chain_html",
     "hints_html",
+    "in_one_line",
+    "lesson_html",
+    "picture_html",
     "problem_html",
     "question_html",
     "right_answer",
     "said_of",
-    "solution_html",
     "steps_html",
+    "title_html",
     "worked_html",
 ]
 
+MISSED = ("mistake", "wrong")
+
 
 def answer_label(case: Case, choices: int = 0) -> str:
-    """What the answer box asks for: how exactly, a quantity and its unit; or one of the choices."""
+    """What the place for an answer asks for: the unit and how exactly; or one of the choices."""
     if count := choices or len(case.choices):
-        return f"Choose one: the number of your choice, 1 to {count}"
+        return f"Choose one, 1 to {count}"
     quantity = quantity_named(case.asked)
-    counted = quantity.label(case.units).startswith("number of ")
-    exactly = "" if counted else " to three figures"
-    return f"Your answer{exactly}: {asked_for(quantity, case.units)}"
+    label, unit = quantity.label(case.units), unit_in_words(quantity.unit(case.units))
+    if label.startswith("number of "):
+        return f"Your answer: {label}"
+    asks = f": {label}" if quantity.says_unit(case.units) else f", in {unit}"
+    return f"Your answer{asks}, to three figures"
 
 
 def problem_html(case: Case) -> Markup:
-    """The title, the question, the givens, and the choices of a judgment."""
-    return joined(tag("h3", case.family.title), question_html(case, case.choices))
+    """The title, the question, the givens, and the choices of a judgment: to be read, not answered."""
+    return joined(title_html(case), question_html(case, case.choices))
+
+
+def title_html(case: Case) -> Markup:
+    """The title of a problem."""
+    return tag("h3", case.family.title)
+
+
+def picture_html(case: Case, verdict: Verdict | None = None) -> Markup:
+    """The picture of a problem, with the answer or the faulty step in it once there is a verdict."""
+    return Markup()
 
 
 def question_html(case: Case, choices: Sequence[str] = ()) -> Markup:
@@ -56,13 +78,37 @@ def question_html(case: Case, choices: Sequence[str] = ()) -> Markup:
     )
 
 
-def said_of(case: Case, reply: Reply) -> Markup:
-    """What became of an answer: how it was read, what to look at and where, and the try."""
+def above_html(case: Case, why: str = "", number: int = 0) -> Markup:
+    """The small line above a problem: why it comes, which of today's it is, and its code."""
+    today = f"problem {number} today" if number else ""
+    level = "" if why else f"Level {case.level}"
+    parts = filter(None, (why.rstrip("."), level, today, case.code))
+    return tag("p", " · ".join(parts), cls="w2w-above")
+
+
+def said_of(case: Case, reply: Reply, more: Markup | None = None) -> Markup:
+    """What became of an answer: what to look at and where, how it was read, and the try.
+
+    `more` is what a missed answer leads to.
+    """
     verdict = reply.verdict
-    read = f"Read as {verdict.echo}." if verdict.echo else ""
+    read = f"Read as {verdict.echo}. " if verdict.echo else ""
     where = chain_html(case, verdict.mistake) if verdict.status == "mistake" else Markup()
-    said = (read, after_state(verdict.says), reply.fault)
-    return say(verdict.status, *said, html=where, foot=reply.note)
+    missed = more if verdict.status in MISSED else None
+    said = (after_state(verdict.says), reply.fault)
+    return say(verdict.status, *said, html=joined(where, missed), foot=read + reply.note)
+
+
+@cache
+def _lessons() -> dict[str, Chapter]:
+    return lessons()
+
+
+def lesson_html(case: Case) -> Markup:
+    """A link to the page that explains a problem; nothing where there is none."""
+    if not (page := _lessons().get(case.family.chapter)):
+        return Markup()
+    return tag("p", "The page that explains it: ", tag("a", page.title, href=quote(page.file)))
 
 
 def after_state(says: str) -> str:
@@ -129,9 +175,13 @@ def steps_html(work: Case | Work, count: int | None = None) -> Markup:
 
 def worked_html(case: Case) -> Markup:
     """All the steps, and their one line where there are several and it is short."""
+    return joined(steps_html(case), in_one_line(case))
+
+
+def in_one_line(case: Case) -> Markup:
+    """All the steps as one line; nothing where there is one, or the line is long."""
     whole = Markup(one_line_html(case))
-    line = joined(tag("div", "In one line:", cls="w2w-why"), whole) if whole else None
-    return joined(steps_html(case), line)
+    return joined(tag("div", "In one line:", cls="w2w-why"), whole) if whole else Markup()
 
 
 def right_answer(case: Case, choices: Sequence[Choice] = ()) -> str:
@@ -140,9 +190,3 @@ def right_answer(case: Case, choices: Sequence[Choice] = ()) -> str:
         return with_unit(figures(case.answer, case.unit), case.unit)
     right = next(n for n, choice in enumerate(choices, 1) if not choice.mistake)
     return f"choice {right}, {choices[right - 1].text}"
-
-
-def solution_html(case: Case) -> Markup:
-    """The worked solution with its heading."""
-    title = tag("h4", tag("span", "The worked solution", role="status"))
-    return joined(title, worked_html(case))

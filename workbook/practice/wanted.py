@@ -11,6 +11,7 @@ from workbook.ui.pieces import say
 
 from .card import Card
 from .guided import Guided
+from .keeper import codes_today
 from .mixed import PROMISE, Mixed
 from .practice import Practice
 
@@ -26,30 +27,29 @@ SHOWN = 5  # kinds that are named
 
 def mixed_card(practice: Mixed, clock: Callable[[], float] = monotonic) -> Card:
     """One problem at a time, of any chapter and level that is checked; what went wrong comes back."""
-    about = joined(
-        tag("h4", "What to practice"),
-        tag("p", PROMISE, " ", tag("span", MIXED_HOW, cls="w2w-about")),
-    )
-    return _card(practice, clock, about, lambda: _returning(practice), choose_levels=True)
+    about = tag("p", PROMISE, " ", tag("span", MIXED_HOW, cls="w2w-about"))
+    name = "What to practice"
+    return _card(practice, clock, name, about, lambda: _returning(practice), choose_levels=True)
 
 
 def guided_card(practice: Guided, clock: Callable[[], float] = monotonic) -> Card:
     """One problem at a time, in the order in which they are needed, each with why."""
-    about = joined(tag("h4", "What comes next"), tag("p", GUIDED_HOW, cls="w2w-about"))
-    return _card(practice, clock, about, lambda: _coming(practice), choose_levels=False)
+    about, name = tag("p", GUIDED_HOW, cls="w2w-about"), "What comes next"
+    return _card(practice, clock, name, about, lambda: _coming(practice), choose_levels=False)
 
 
 def _card(
     practice: Mixed,
     clock: Callable[[], float],
+    name: str,
     about: Markup,
     next_kinds: Callable[[], Markup],
     choose_levels: bool,
 ) -> Card:
     def choosing(card: Card) -> Wanted:
-        return Wanted(card, practice, about, next_kinds, choose_levels)
+        return Wanted(card, practice, name, about, next_kinds, choose_levels)
 
-    return classed(Card(practice, clock, choosing, onward="Next problem"), "w2w-mixed")
+    return classed(Card(practice, clock, choosing, done=codes_today), "w2w-mixed")
 
 
 class Wanted:
@@ -59,11 +59,12 @@ class Wanted:
         self,
         card: Card,
         practice: Mixed,
+        name: str,
         about: Markup,
         next_kinds: Callable[[], Markup],
         choose_levels: bool,
     ):
-        self._practice, self._next_kinds = practice, next_kinds
+        self.name, self._practice, self._next_kinds = name, practice, next_kinds
         wanted, every = practice.wanted, practice.every
         changed = card.safely(lambda _: self._changed())
         self.chapters = ChapterTicks(card, every.chapters, wanted.chapters, self._changed)

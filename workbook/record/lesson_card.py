@@ -78,7 +78,6 @@ def lesson_card(practice: LessonPractice, clock: Callable[[], float]) -> Card:
         practice,
         clock,
         choosing=lambda card: Exercises(card, practice),
-        onward="Next problem" if own else "New numbers like these",
         instead=no_code if own else None,
         after=[HTML(refused_html(practice))],
     )
@@ -86,6 +85,8 @@ def lesson_card(practice: LessonPractice, clock: Callable[[], float]) -> Card:
 
 class Exercises:
     """The list of a lesson's exercises; level and units are those of the record."""
+
+    name = "Other kinds"
 
     def __init__(self, card: Card, practice: LessonPractice):
         self.kind = chooser(

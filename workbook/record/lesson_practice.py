@@ -48,6 +48,11 @@ class LessonPractice(Practice):
         return ONE_ALONE if self.own and len(self.exercises) == 1 else ""
 
     @property
+    def repeats(self) -> bool:
+        """A record's own numbers make no second problem of one kind."""
+        return not self.own
+
+    @property
     def called(self) -> str:
         """Its title, where it has no code."""
         return f"“{self.case.family.title}”" if self.own else super().called

@@ -115,7 +115,7 @@ class ProgressPanel(Panel):
             self.practicing.children[0].turn_to(focus)
         else:
             self.practicing.children = [Card(focus)]
-            self.practicing.children[0].answer.box.focus()
+            self.practicing.children[0].focus()
 
 
 def _block(*parts: Widget) -> VBox:

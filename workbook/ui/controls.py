@@ -22,12 +22,14 @@ __all__ = [
     "UNIT_CHOICES",
     "ChapterTicks",
     "Chooser",
+    "Fold",
     "Panel",
     "Tick",
     "button",
     "chooser",
     "classed",
     "group_of_ticks",
+    "link",
     "row",
     "show",
     "tick",
@@ -68,6 +70,26 @@ def button(text: str, action: Callable[[], None], *, first: bool = False) -> But
     made = Button(description=text, layout=AUTO)
     made.on_click(lambda _: action())
     return classed(made, "w2w-button", *["w2w-first"] * first)
+
+
+def link(text: str, action: Callable[[], None]) -> Button:
+    """A button that looks like a link: for what is seldom asked for."""
+    return classed(button(text, action), "w2w-link")
+
+
+class Fold:
+    """A part that opens under a quiet button of that name, and closes again."""
+
+    def __init__(self, panel: "Panel", name: str, part: Widget):
+        self.name, self.part, self.open = name, part, False
+        self.button = link(name, panel.once(self.toggle))
+        show(part, False)
+
+    def toggle(self) -> None:
+        """Open it, or close it."""
+        self.open = not self.open
+        self.button.description = f"Close: {self.name.lower()}" if self.open else self.name
+        show(self.part, self.open)
 
 
 class _Chosen(Widget):
@@ -185,7 +207,8 @@ class Panel(VBox):
 
 
 def _start_line() -> Markup:
-    return tag("p", tag("small", START), style="color: var(--jp-ui-font-color1, #444)")
+    small = tag("small", START)
+    return tag("p", small, cls="w2w-start", style="color: var(--jp-ui-font-color1, #444)")
 
 
 class ChapterTicks:

@@ -125,7 +125,8 @@ def listed(numbers: Iterable[int]) -> str:
 @cache
 def css() -> Markup:
     """The look of everything the workbook shows."""
-    return tag("style", Markup(Path(__file__).with_name("look.css").read_text(encoding="utf-8")))
+    sheets = [Path(__file__).with_name(name) for name in ("theme.css", "look.css")]
+    return tag("style", Markup("").join(Markup(s.read_text(encoding="utf-8")) for s in sheets))
 
 
 class Shown:

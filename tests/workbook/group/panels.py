@@ -22,8 +22,8 @@ def paste(panel, text):
 
 def answer(panel, number, text):
     card = list(panel.cards.values())[number - 1]
-    card.answer.box.value = text
-    card.check.click()
+    card.answer.value = text
+    card.answer.press()
     return words(card.said.value)
 
 

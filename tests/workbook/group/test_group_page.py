@@ -75,7 +75,7 @@ def test_problems_of_another_edition_are_told_and_the_others_open(own):
 
 def test_what_was_typed_and_not_checked_is_told_when_another_set_takes_its_place(page):
     card = page.cards[WEDNESDAY.codes[0]]
-    card.answer.box.value = "12 or <i>13"
+    card.answer.value = "12 or <i>13"
     paste(page, set_of("Other", WEDNESDAY.codes[1:]).text)
     told = f"You typed this but didn&#39;t check it: “12 or &lt;i&gt;13” for {CASES[0].code}."
     assert told in page.said.value
@@ -124,17 +124,19 @@ def test_what_was_answered_shows_again_in_a_new_page(page, own, tmp_path):
     paste(again, WEDNESDAY.text)
     assert "Ana" == again.name.box.value
     first, second, third = again.cards.values()
-    assert "987654321" == first.answer.box.value
+    assert "987654321" == first.answer.value
     assert "Try 1. This answer is kept." in first.said.value
     assert "w2w-right" in second.said.value
-    assert "" == third.answer.box.value
+    assert "" == third.answer.value
     assert "You already gave this answer" in answer(again, 1, "987654321")
     assert "Try 2." in answer(again, 1, "12345678")
     assert "You already have the right answer" in answer(again, 2, "1")
 
 
 def test_a_worked_solution_that_was_opened_still_counts_after_a_restart(page, own):
-    next(iter(page.cards.values())).help.worked.click()
+    help = next(iter(page.cards.values())).help
+    help.worked.click()
+    help.steps.rest.click()
     again = slow(WorkPanel(OwnGroup(Log(own.kept.path))))
     paste(again, WEDNESDAY.text)
     assert "You have seen the worked solution" in answer(again, 1, "12")
@@ -146,19 +148,19 @@ def test_two_people_on_one_computer_each_have_their_own_answers(page, own):
     answer(page, 1, "987654321")
     page.name.box.value = "Ben"
     first = next(iter(page.cards.values()))
-    assert ("", True) == (first.answer.box.value, 'aria-live="polite"></div>' in first.said.value)
+    assert ("", True) == (first.answer.value, 'aria-live="polite"></div>' in first.said.value)
     assert "Answers are kept under “Ben” from now on." in page.named.value
     assert "Answers under “Ana” are kept too." in page.named.value
     answer(page, 1, "12345678")
     page.name.box.value = "Ana"
-    assert "987654321" == first.answer.box.value
+    assert "987654321" == first.answer.value
 
 
 def test_what_was_answered_before_a_name_was_typed_goes_with_it(page, own):
     answer(page, 1, "987654321")
     page.name.box.value = "Ana"
     first = next(iter(page.cards.values()))
-    assert ("987654321", True) == (first.answer.box.value, "w2w-wrong" in first.said.value)
+    assert ("987654321", True) == (first.answer.value, "w2w-wrong" in first.said.value)
     _, data = saved(own)
     assert {"Ana"} == {json.loads(line)["who"] for line in data.splitlines()}
 

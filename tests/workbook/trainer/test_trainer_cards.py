@@ -23,6 +23,7 @@ from workbook.trainer.learner.who import PERSON, keep_person, person_at
 from workbook.trainer.marking.marked import mark
 from workbook.trainer.sets.notebook import write_source
 from workbook.trainer.sets.set_file import Assigned, toml_of
+from workbook.ui.answer import Answer
 from workbook.ui.controls import PAUSE
 from workbook.ui.pages import sets_of_work
 
@@ -77,9 +78,13 @@ def words(html):
     return " ".join(unescape(re.sub(r"<[^>]*>", " ", html)).split())
 
 
-def type_in(entry, text):
-    entry.box.value = text
-    entry.gate.click()
+def type_in(place, text):
+    if isinstance(place, Answer):
+        place.value = text
+        place.press()
+    else:
+        place.box.value = text
+        place.gate.click()
 
 
 def right(number):
@@ -313,7 +318,7 @@ def test_no_worked_solution_and_no_hint_is_shown_before_handing_in(opened):
     card = opened.cards[3]
     shown_html = card.problem.value + card.said.value
     assert not any(step.why in unescape(shown_html) for step in CASES[3].steps)
-    assert "Check" == card.check.description
+    assert "Check" == card.answer.main
     assert not hasattr(card, "worked")
 
 
@@ -342,7 +347,7 @@ def test_a_sheet_that_cannot_be_read_is_told_and_the_answer_stays_in_the_box(ope
     monkeypatch.setattr(AnswerSheet, "read", refuses)
     said = opened.answer(1, "7 hp")
     assert "Your log couldn't be read. Your answer wasn't checked." in said
-    assert "7 hp" == opened.cards[0].answer.box.value
+    assert "7 hp" == opened.cards[0].answer.value
 
 
 # Coming back
@@ -353,7 +358,7 @@ def test_a_page_that_is_opened_again_stands_as_it_was_left(opened, folder):
     opened.answer(2, "7 hp")
     opened.answer(2, mistaken(2))
     again = Page(folder)
-    assert (right(1), mistaken(2), "") == tuple(card.answer.box.value for card in again.cards[:3])
+    assert (right(1), mistaken(2), "") == tuple(card.answer.value for card in again.cards[:3])
     assert again.said(1).startswith("✓ Right")
     assert "This answer is kept. Try 2. You have one try left." in again.said(2)
     assert "" == again.said(3)
@@ -363,18 +368,18 @@ def test_a_page_that_is_opened_again_stands_as_it_was_left(opened, folder):
 
 def test_cells_that_run_again_keep_what_was_typed_and_not_checked(opened):
     opened.answer(1, "12 psi")
-    opened.cards[1].answer.box.value = "77"
+    opened.cards[1].answer.value = "77"
     opened.own.read()
     opened.run()
-    assert ("12 psi", "77") == tuple(card.answer.box.value for card in opened.cards[:2])
+    assert ("12 psi", "77") == tuple(card.answer.value for card in opened.cards[:2])
     assert () == opened.lines()
 
 
 def test_what_another_person_typed_never_comes_into_ones_own_question(opened):
-    opened.cards[0].answer.box.value = "12.5"
+    opened.cards[0].answer.value = "12.5"
     opened.top.other.click()
     opened.begin("bo")
-    assert "" == opened.cards[0].answer.box.value
+    assert "" == opened.cards[0].answer.value
 
 
 def test_two_pages_of_one_folder_share_the_tries(opened, folder):
@@ -442,7 +447,7 @@ def test_what_is_tried_out_in_a_course_does_not_go_out_to_people(tmp_path):
 def test_how_the_work_stands_is_told_as_it_goes(opened):
     assert "You have answered 0 of 4 questions." == words(opened.top.stands.value)
     opened.answer(2, "7 hp")
-    opened.cards[2].answer.box.value = "12"
+    opened.cards[2].answer.value = "12"
     for part in (opened.top, opened.end):
         told = words(part.stands.value)
         assert "You have answered 1 of 4 questions. Not answered yet: 1, 3 and 4." in told

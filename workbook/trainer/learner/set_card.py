@@ -7,9 +7,18 @@ from ipywidgets import HTML
 
 from solver import SolverError
 from workbook.log import NotRead
-from workbook.practice import Reply, answer_label, answering, problem_html, said_of
-from workbook.ui.controls import Panel, button, show
-from workbook.ui.entry import Entry
+from workbook.practice import (
+    Drawing,
+    Reply,
+    answering,
+    ask,
+    problem_html,
+    question_html,
+    said_of,
+    title_html,
+)
+from workbook.ui.answer import Answer
+from workbook.ui.controls import Panel, show
 from workbook.ui.markup import Markup, joined, tag
 from workbook.ui.pieces import say
 
@@ -29,17 +38,16 @@ class SetCard(Panel):
         self.own, self.number = own, number
         self.asked: Asked | None = None
         self._settled = ""  # the text in the box that is kept, or was told not to count
-        self.problem = HTML()
-        self.answer = Entry(self, "Your answer", self._answer)
-        self.check = button("Check", self.answer.gate.click, first=True)
-        self.answer.box.observe(self.safely(lambda _: own.told()), "value")
-        self.answering = answering(self.answer, self.check, self.said)
-        self.put(self.problem, self.answering)
+        self.problem, self.picture = HTML(), Drawing()
+        self.answer = Answer(self, self._answer)
+        self.answer.observe(self.safely(lambda _: own.told()), "value")
+        self.answering = answering(self.answer, HTML(), self.said)
+        self.put(self.problem, self.picture.box, self.answering)
         name = f"question {number}"
         before, own.parts[name] = own.parts.get(name), self
         self.redraw()
         if isinstance(before, SetCard) and before.unsent and self._is_of(before.asked):
-            self.answer.box.value = before.unsent
+            self.answer.fill(before.unsent)
 
     def _is_of(self, asked: Asked | None) -> bool:
         return bool(asked and self.asked and asked.case == self.asked.case)
@@ -47,7 +55,7 @@ class SetCard(Panel):
     @property
     def unsent(self) -> str:
         """What was typed and is no answer yet: it was not checked, or could not be read."""
-        text = self.answer.box.value
+        text = self.answer.value
         return text.strip() if self.asked and text != self._settled else ""
 
     def redraw(self) -> None:
@@ -58,17 +66,19 @@ class SetCard(Panel):
         except (SolverError, NotRead) as why:
             self.asked = None
             show(self.answering, False)
+            self.picture.clear()
             self.problem.value = _aside(str(why))
             return
         if self._is_of(asked) and self.unsent:
             return
         self.asked = asked
         show(self.answering)
-        self.answer.box.description = f"Question {self.number}. {answer_label(asked.case)}"
         self._settled = last[0] if last else ""
-        self.answer.fill(self._settled)
+        ask(self.answer, asked.case, text=self._settled, head=f"Question {self.number}. ")
         self.said.value = _kept(asked, last[1]) if last else say("")
-        self.problem.value = joined(problem_html(asked.case), _how_many(asked))
+        self.picture.show(asked.case, last[1].verdict if last else None)
+        title = title_html(asked.case)
+        self.problem.value = joined(title, question_html(asked.case), _how_many(asked))
 
     def _answer(self, text: str) -> None:
         if not (asked := self.asked):
@@ -81,13 +91,18 @@ class SetCard(Panel):
         if reply.verdict.counts:
             self._settled = text
         self.said.value = said_of(asked.case, reply)
+        self.picture.show(asked.case, reply.verdict)
+        after = self.own.parts.get(f"question {self.number + 1}")
+        if reply.verdict.status == "right" and isinstance(after, SetCard):
+            self.answer.lead_on(after.answer.focus)
+        self.answer.told()
         self.own.told()
 
     def plain(self) -> dict[str, str]:
         """The question for a page that can show no widgets."""
         if self.asked is None:
             return super().plain()
-        shown = joined(Markup(self.problem.value), tag("p", LEAVE))
+        shown = joined(problem_html(self.asked.case), _how_many(self.asked), tag("p", LEAVE))
         return {**super().plain(), "text/html": shown}
 
 
