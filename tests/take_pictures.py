@@ -10,6 +10,7 @@ from pathlib import Path
 import pytest
 
 from solver import draw
+from tests.workbook.cards import open_code
 
 PICTURES = Path(__file__).parent.parent / "workbook" / "pictures"
 FIRST = "01-three-horsepowers.ipynb"
@@ -53,9 +54,8 @@ def take(part, name: str) -> None:
 
 def test_a_wrong_answer_and_its_mistake(screen):
     card = screen.locator(".w2w-card")
-    card.get_by_label("Problem code").fill(CASE.code)
-    card.get_by_label("Problem code").press("Enter")
-    card.locator(".w2w-question", has_text=CASE.question).wait_for()
+    open_code(card, CASE)
+    card.get_by_role("button", name="Close: code").click()
     card.get_by_label("Your answer").fill(f"{SLIP.value:.3g} hp")
     card.get_by_label("Your answer").press("Enter")
     card.get_by_text(SLIP.says).wait_for()
@@ -64,7 +64,8 @@ def test_a_wrong_answer_and_its_mistake(screen):
 
 def test_the_worked_solution(screen):
     card = screen.locator(".w2w-card")
-    card.get_by_role("button", name="Show the worked solution").click()
+    card.get_by_role("button", name="Show the steps").click()
+    card.get_by_role("button", name="All steps").click()
     card.get_by_text("Step 3: motor horsepower (MHP)").wait_for()
     take(card.locator(".w2w-steps"), "solution")
 

@@ -18,6 +18,7 @@ __all__ = [
     "case_text",
     "family_json",
     "family_text",
+    "given_rows",
     "one_line_text",
     "question_rows",
     "step_lines",

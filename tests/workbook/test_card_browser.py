@@ -5,11 +5,14 @@ focus, double clicks, narrow screens, themes.
 """
 
 import re
+import statistics
+import time
 
 import pytest
 from playwright.sync_api import expect
 
-from solver import draw
+from solver import case_from_code, draw
+from tests.workbook.cards import code_of, focused, open_code
 from tests.workbook.looking import in_theme
 
 pytestmark = pytest.mark.browser
@@ -23,7 +26,7 @@ NAMED = next(m for m in CASE.mistakes if m.id.startswith("brake_power."))
 @pytest.fixture(scope="module")
 def horsepower(workbook_server, new_page):
     """The horsepower page, opened once for all tests here."""
-    with new_page(height=1000) as page:
+    with new_page(height=1200) as page:
         workbook_server.open(page, PAGE)
         page.locator(".w2w-card").wait_for()
         yield page
@@ -54,12 +57,6 @@ def wait_for_text(card, text):
     card.get_by_text(text).first.wait_for()
 
 
-def open_code(card, case):
-    card.get_by_label("Problem code").fill(case.code)
-    card.get_by_label("Problem code").press("Enter")
-    card.locator(".w2w-question", has_text=case.question).wait_for()
-
-
 def test_enter_sends_the_answer_once_and_what_was_read_is_said(card):
     box(card).fill("12 kW")
     box(card).press("Enter")
@@ -69,14 +66,18 @@ def test_enter_sends_the_answer_once_and_what_was_read_is_said(card):
     assert said(card).get_by_text("Try 1.").is_visible()
 
 
-def test_a_wrong_answer_is_named_beside_the_box_in_a_region_that_speaks(card):
+def test_a_wrong_answer_is_named_under_the_box_in_a_region_that_speaks_and_marked_in_the_picture(
+    card,
+):
     box(card).fill(f"{NAMED.value:.5g}")
     press(card, "Check")
     wait_for_text(card, NAMED.says)
     assert "status" == said(card).get_attribute("role")
-    assert "← look here" in said(card).inner_text()
-    level = [part.bounding_box() for part in (box(card), said(card))]
-    assert level[1]["y"] < level[0]["y"] + level[0]["height"]
+    assert "← look here" in said(card).text_content()
+    card.locator(".w2w-drawn svg").get_by_text("Look here: brake horsepower").wait_for()
+    places = [part.bounding_box() for part in (box(card), said(card))]
+    assert places[1]["y"] < places[0]["y"] + places[0]["height"] + 40
+    assert box(card).evaluate("node => node === document.activeElement")
 
 
 def test_a_double_click_is_one_try_and_one_new_problem(card):
@@ -85,10 +86,11 @@ def test_a_double_click_is_one_try_and_one_new_problem(card):
     wait_for_text(card, "Try 1.")
     card.page.wait_for_timeout(500)  # the second click would answer within this
     assert said(card).get_by_text("Try 1.").is_visible()
-    card.get_by_role("button", name="New numbers").dblclick()
-    wait_for_text(card, f"The problem before was {CASE.code}.")
+    card.get_by_role("button", name="Skip").dblclick()
+    gone(card, CASE)
+    second = code_of(card)
     card.page.wait_for_timeout(500)
-    assert said(card).get_by_text(CASE.code).is_visible()
+    assert second == code_of(card)
 
 
 def test_the_same_answer_sent_again_is_told_and_not_counted(card):
@@ -110,16 +112,29 @@ def test_unreadable_text_stays_in_the_box_and_counts_for_nothing(card):
 
 def test_hints_and_the_solution_show_fractions_and_keep_the_answer(card):
     box(card).fill("30")
-    press(card, "Give me a hint")
+    press(card, "Hint")
     wait_for_text(card, "Hint 1 of 4")
     card.page.wait_for_timeout(400)  # later than a double click
-    press(card, "Give me a hint")
+    press(card, "Hint")
     wait_for_text(card, "Hint 2 of 4")
-    press(card, "Show the worked solution")
-    wait_for_text(card, "Step 3: motor horsepower (MHP)")
+    show_every_step(card)
     line = card.get_by_role("img", name=re.compile("^water horsepower = flow × total dynamic head"))
     expect(line.locator(".w2w-frac")).to_have_count(2)  # the hints go a moment after it comes
     assert "30" == box(card).input_value()
+
+
+def show_every_step(card):
+    press(card, "Show the steps")
+    wait_for_text(card, "Step 1: water horsepower (WHP)")
+    press(card, "All steps")
+    wait_for_text(card, "Step 3: motor horsepower (MHP)")
+
+
+def gone(card, case):
+    """Wait until another problem has taken the place of this one."""
+    above = card.locator(".w2w-above").element_handle()
+    told = "([line, code]) => !line.textContent.includes(code)"
+    card.page.wait_for_function(told, arg=[above, case.code])
 
 
 def test_a_bad_code_is_explained_where_it_was_typed(card):
@@ -132,45 +147,75 @@ def test_a_bad_code_is_explained_where_it_was_typed(card):
 
 
 def test_a_new_level_makes_a_new_problem(card):
+    press(card, "Other kinds")
     card.get_by_label("Level").select_option("3")
-    wait_for_text(card, "Here is a new problem.")
+    gone(card, CASE)
+    press(card, "Close: other kinds")
     code = card.get_by_label("Problem code").element_handle()
     card.page.wait_for_function("box => box.value.startsWith('MP-3U')", arg=code)
 
 
-def test_the_keyboard_alone_is_enough_and_the_focus_is_never_lost(card):
+def test_tab_leads_through_what_may_be_pressed_in_the_order_seen(card):
     keys = card.page.keyboard
     box(card).focus()
-    keys.type(f"{CASE.answer:.4g} hp")
-    keys.press("Enter")
-    wait_for_text(card, "✓")
     order = []
+    for _ in range(6):
+        keys.press("Tab")
+        order.append(focused(card.page))
+    assert ["Check", "Hint", "Show the steps", "Skip", "Other kinds", "Close: code"] == order
     for _ in range(4):
-        keys.press("Tab")
-        order.append(focused(card))
-    assert ["Check", "Give me a hint", "Show the worked solution", "New numbers"] == order
-    keys.press("Shift+Tab")
-    keys.press("Enter")
-    wait_for_text(card, "Step 3: motor horsepower (MHP)")
-    assert "Hide the worked solution" == focused(card)
-    keys.press("Tab")
-    keys.press("Space")
-    wait_for_text(card, f"The problem before was {CASE.code}.")
-    card.page.wait_for_function("document.activeElement.matches('.w2w-answering input')")
-    order = []
-    for _ in range(9):
-        keys.press("Tab")
-        order.append(focused(card))
-    named = ["Kind of problem", "Level", "Units", "Problem code", "Open this code"]
-    assert named == order[4:]
+        keys.press("Shift+Tab")
+    assert "Show the steps" == focused(card.page) or "Hint" == focused(card.page)
 
 
-def focused(card):
-    """What a screen reader calls the control that has the focus."""
-    return card.page.evaluate(
-        "() => { const at = document.activeElement;"
-        "return (at.labels?.length ? at.labels[0].textContent : at.textContent).trim(); }"
-    )
+def test_ten_problems_in_numbers_and_choices_are_worked_by_keys_alone(card):
+    """Enter checks, Enter goes on, and whatever comes is answered where the focus already is."""
+    page, keys = card.page, card.page.keyboard
+    press(card, "Other kinds")
+    card.get_by_label("Kind of problem").select_option("All kinds, mixed")
+    gone(card, CASE)
+    press(card, "Close: other kinds")
+    box(card).or_(card.get_by_role("radio").first).first.focus()
+    kinds, times = set(), []
+    for _ in range(10):
+        case = case_from_code(code_of(card))
+        kinds.add(bool(case.choices))
+        assert page.evaluate("document.activeElement.closest('.w2w-asking') !== null")
+        _type(keys, case, len(times))
+        begun = time.monotonic()
+        keys.press("Enter")
+        card.locator(".w2w-right").wait_for()
+        times.append(time.monotonic() - begun)
+        assert "Next" == card.locator(".w2w-first").first.inner_text()
+        page.wait_for_timeout(400)  # later than a double press
+        keys.press("Enter")
+        gone(card, case)
+    assert {True, False} == kinds
+    print(f"\nanswer to result: {statistics.median(times):.3f} s, at most {max(times):.3f} s")
+
+
+def _type(keys, case, turn):
+    """A number; or the choice by its digit, its letter, or the arrow keys, in turn."""
+    if not case.choices:
+        keys.type(f"{case.answer:.4g}")
+        return
+    number = round(case.answer)
+    if turn % 3 == 2:
+        for _ in range(number):
+            keys.press("ArrowDown")
+    else:
+        keys.press("abcd"[number - 1] if turn % 3 else str(number))
+
+
+def test_a_choice_is_a_row_to_click_and_enter_checks_it(card):
+    case = draw("which_power", 5)
+    open_code(card, case)
+    row = card.locator(".w2w-choice").nth(round(case.answer) - 1)
+    assert all(part.bounding_box()["height"] >= 44 for part in card.locator(".w2w-choice").all())
+    row.click()
+    card.page.keyboard.press("Enter")
+    card.locator(".w2w-right").wait_for()
+    assert "w2w-choice" in card.page.evaluate("document.activeElement.parentElement.className")
 
 
 def test_own_readings_are_worked_or_what_is_missing_is_named(horsepower):
@@ -193,8 +238,7 @@ def test_no_accessibility_rule_is_broken_in_either_theme(card, axe, scheme):
     box(card).fill(f"{NAMED.value:.5g}")
     box(card).press("Enter")
     wait_for_text(card, NAMED.says)
-    press(card, "Show the worked solution")
-    wait_for_text(card, "Step 3: motor horsepower (MHP)")
+    show_every_step(card)
     try:
         assert [] == axe(page, PANELS)
     finally:
@@ -205,11 +249,10 @@ def test_at_400_pixels_nothing_is_cut_and_the_page_does_not_scroll_sideways(card
     page = card.page
     page.set_viewport_size({"width": 400, "height": 800})
     try:
-        press(card, "Show the worked solution")
-        wait_for_text(card, "Step 3: motor horsepower (MHP)")
+        show_every_step(card)
         assert 400 == page.evaluate("document.documentElement.scrollWidth")
         assert [] == page.eval_on_selector_all(
-            f"{PANELS}, {PANELS} *:not(.w2w-heard)", OUTSIDE, 400
+            f"{PANELS}, {PANELS} *:not(.w2w-heard *, .w2w-heard)", OUTSIDE, 400
         )
     finally:
         page.set_viewport_size({"width": 1200, "height": 1000})

@@ -9,6 +9,7 @@ import re
 import pytest
 
 from solver import case_from_code
+from tests.workbook.cards import answer, open_code
 from tests.workbook.looking import in_theme
 from tests.workbook.on_a_phone import faults_on_a_phone
 from workbook.ui.pages import code_cells, shipped_pages
@@ -45,17 +46,12 @@ def test_a_chapter_opens_its_card_marks_a_right_answer_and_opens_a_code_and_it_f
     page = opened
     case = case_from_code(EXAMPLES[request.node.callspec.params["opened"]])
     card = page.locator(".w2w-card")
-    code = card.get_by_label("Problem code")
-    code.fill(case.code)
-    code.press("Enter")
-    card.locator(".w2w-question", has_text=case.question).wait_for()
-    answer = card.get_by_label(re.compile("^(Your answer|Choose one)"))
-    answer.fill(f"{case.answer:.4g}")
-    answer.press("Enter")
+    open_code(card, case)
+    answer(card, f"{case.answer:.4g}")
     card.locator(".w2w-right").wait_for()
     assert "Try 1." in card.inner_text()
-    for button in ("Show the worked solution", "Show every step"):
-        page.get_by_role("button", name=button).click()
+    card.get_by_role("button", name="Show the steps").click()
+    page.locator(".w2w-example").get_by_role("button", name="All steps").click()
     page.locator(".w2w-steps").nth(1).wait_for()
     assert [] == faults_on_a_phone(page)
 

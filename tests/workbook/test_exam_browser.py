@@ -9,6 +9,7 @@ import psutil
 import pytest
 
 from solver.sets.paper import Paper
+from tests.workbook.cards import focused
 from tests.workbook.looking import in_theme
 from workbook.exam.question import questions_of
 
@@ -50,14 +51,6 @@ def visit(served, new_page):
         yield window
 
 
-def focused(page):
-    """What a screen reader calls the control that has the focus."""
-    return page.evaluate(
-        "() => { const at = document.activeElement;"
-        "return (at.labels?.length ? at.labels[0].textContent : at.textContent).trim(); }"
-    )
-
-
 def tab_to(page, name):
     """Press Tab until the control of this name has the focus."""
     for _ in range(MOST_TABS):
@@ -73,7 +66,7 @@ def wait_for(page, text):
 
 
 def wait_for_answer_box(page):
-    page.wait_for_function("document.activeElement.matches('.w2w-answering input')")
+    page.wait_for_function("document.activeElement.matches('.w2w-asking input')")
 
 
 def choice(question):

@@ -5,7 +5,7 @@ import pytest
 from solver import FAMILIES, draw
 from tests.workbook.group.members import WEDNESDAY
 from tests.workbook.on_a_phone import WIDTH, faults_on_a_phone
-from workbook.practice import chain_html, problem_html, solution_html
+from workbook.practice import chain_html, problem_html, worked_html
 from workbook.ui.pieces import css
 
 pytestmark = pytest.mark.browser
@@ -13,8 +13,8 @@ pytestmark = pytest.mark.browser
 SLOWER = 400  # milliseconds: what comes sooner after a click is taken for a double one
 # The pages that are no chapters, each with the buttons that show most of it, and what then shows.
 PAGES = {
-    "00-start-here.ipynb": (["Show the worked solution"], ".w2w-steps"),
-    "12-mixed-practice.ipynb": (["Show the worked solution"], ".w2w-steps"),
+    "00-start-here.ipynb": (["Show the steps"], ".w2w-steps"),
+    "12-mixed-practice.ipynb": (["Show the steps"], ".w2w-steps"),
     "13-pump-day-record.ipynb": (["Open the example plant"], ".w2w-findings"),
     "14-your-study.ipynb": ([], ".w2w-calendar"),
     "15-practice-exam.ipynb": (
@@ -57,7 +57,7 @@ def test_every_problem_and_its_worked_solution_fit_a_telephone(page):
 def _shown(case):
     """All that a card can show of a problem."""
     chains = (chain_html(case, mistake.id) for mistake in case.mistakes[:1])
-    return f"{problem_html(case)}{solution_html(case)}{''.join(chains)}"
+    return f"{problem_html(case)}{worked_html(case)}{''.join(chains)}"
 
 
 # The problems of which something ends to the right of where the panel's text may.

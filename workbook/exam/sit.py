@@ -123,7 +123,7 @@ class Sit:
             self.answer.ask("No answer is needed here", text=text)
             return asked.why
         case = asked.problem
-        self.question.value = question_html(case)
+        self.question.value = question_html(case, pictured=True)
         self.picture.show(case)
         ask(self.answer, case, asked.texts, text)
         return case.question

@@ -82,7 +82,7 @@ class PosedCard(Panel):
         self.before: Sequence[Attempt] = []
         case = practice.case
         head = tag("h4", f"Question {number}. {case.family.title}")
-        self.problem = HTML(joined(head, question_html(case)))
+        self.problem = HTML(joined(head, question_html(case, pictured=True)))
         self.picture = Drawing(case)
         self.answer = Answer(self, self._answer)
         self.head = f"Question {number}. "

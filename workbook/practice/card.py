@@ -91,7 +91,7 @@ class Card(Panel):
         self.above.value = above_html(case, practice.why, number)
         self.said.value = said_quietly(*sentences, then=case.question)
         self.picture.show(case)
-        self.problem.value = joined(title_html(case), question_html(case))
+        self.problem.value = joined(title_html(case), question_html(case, pictured=True))
 
     def _show_ways(self, missed: bool = False) -> None:
         """What leads on from here: help and Skip before the right answer, more of the same after."""

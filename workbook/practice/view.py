@@ -9,7 +9,8 @@ from solver.engine.choices import Choice
 from solver.engine.telling import Hint, hints_of
 from solver.own.work import Work
 from solver.render.html import numbers_html, one_line_html, rule_html, step_html
-from solver.render.text import label_of, question_rows
+from solver.render.problem import drawing_for, picture_of
+from solver.render.text import given_rows, label_of, question_rows
 from solver.units.show import figures, unit_in_words, with_unit
 from solver.vocabulary import quantity_named
 from workbook.ui.markup import Markup, joined, tag
@@ -63,15 +64,25 @@ def title_html(case: Case) -> Markup:
 
 
 def picture_html(case: Case, verdict: Verdict | None = None) -> Markup:
-    """The picture of a problem, with the answer or the faulty step in it once there is a verdict."""
-    return Markup()
+    """The picture of a problem, with the answer or the faulty step in it once there is a verdict.
+
+    Nothing, where it has none.
+    """
+    place = _faulty(case, verdict.mistake) if verdict and verdict.status == "mistake" else ""
+    right = verdict is not None and verdict.status == "right"
+    return Markup(picture_of(case, place, answered=right))
 
 
-def question_html(case: Case, choices: Sequence[str] = ()) -> Markup:
-    """The question, the givens, and these choices, numbered."""
+def question_html(case: Case, choices: Sequence[str] = (), pictured: bool = False) -> Markup:
+    """The question, the givens, and these choices, numbered.
+
+    `pictured`: a picture comes after it, which has what is given where there is one.
+    """
+    said = given_rows(case.given, case.units) if pictured and drawing_for(case) else ()
+    rows = [row for row in question_rows(case) if row not in said]
     return joined(
         tag("p", case.lead, cls="w2w-question"),
-        table(question_rows(case), "What is given"),
+        table(rows, "" if said else "What is given"),
         tag("ol", (tag("li", choice) for choice in choices), cls="w2w-choices")
         if choices
         else None,
@@ -94,6 +105,8 @@ def said_of(case: Case, reply: Reply, more: Markup | None = None) -> Markup:
     verdict = reply.verdict
     read = f"Read as {verdict.echo}. " if verdict.echo else ""
     where = chain_html(case, verdict.mistake) if verdict.status == "mistake" else Markup()
+    if where and drawing_for(case):  # it is marked in the picture
+        where = tag("div", where, cls="w2w-heard")
     missed = more if verdict.status in MISSED else None
     said = (after_state(verdict.says), reply.fault)
     return say(verdict.status, *said, html=joined(where, missed), foot=read + reply.note)
@@ -127,8 +140,8 @@ def after_state(says: str) -> str:
 def chain_html(case: Case, mistake: str | None) -> Markup:
     """The steps of a problem in a row, with the one to look at marked."""
     names = [step.name for step in case.steps]
-    place = (mistake or "").partition(".")[0]
-    if len(names) < 2 or place not in names:
+    place = _faulty(case, mistake)
+    if len(names) < 2 or not place:
         return Markup()
     here = (" ", tag("b", "← look here"))
     items = (
@@ -138,6 +151,12 @@ def chain_html(case: Case, mistake: str | None) -> Markup:
         for name in names
     )
     return tag("ol", items, cls="w2w-chain", aria_label="The steps of this problem")
+
+
+def _faulty(case: Case, mistake: str | None) -> str:
+    """The step in which a mistake was made; empty where it is no one step."""
+    place = (mistake or "").partition(".")[0]
+    return place if place in [step.name for step in case.steps] else ""
 
 
 def hints_html(practice: Practice) -> Markup:

@@ -3,13 +3,13 @@
 One reader's browser goes through the pages as readers do; a second one is somebody else's.
 """
 
-import re
 from contextlib import contextmanager
 from urllib.parse import urlencode
 
 import pytest
 
 from solver import case_from_code, draw
+from tests.workbook.cards import answer, open_code
 from tests.workbook.group.members import WEDNESDAY, results
 from tests.workbook.online.serving import Served
 from workbook.log import read_line
@@ -83,15 +83,10 @@ class Reader:
         return self.page.locator(".w2w-card").first
 
     def open_code(self, case):
-        box = self.card.get_by_label("Problem code")
-        box.fill(case.code)
-        box.press("Enter")
-        self.card.locator(".w2w-question", has_text=case.question).wait_for()
+        open_code(self.card, case)
 
     def answer(self, text):
-        box = self.card.get_by_label(re.compile("^Your answer"))
-        box.fill(text)
-        box.press("Enter")
+        answer(self.card, text)
 
 
 @pytest.fixture(scope="module")

@@ -78,7 +78,9 @@ class SetCard(Panel):
         self.said.value = _kept(asked, last[1]) if last else say("")
         self.picture.show(asked.case, last[1].verdict if last else None)
         title = title_html(asked.case)
-        self.problem.value = joined(title, question_html(asked.case), _how_many(asked))
+        self.problem.value = joined(
+            title, question_html(asked.case, pictured=True), _how_many(asked)
+        )
 
     def _answer(self, text: str) -> None:
         if not (asked := self.asked):

@@ -1,0 +1,39 @@
+"""What a reader does with the card of a problem, in a browser: an answer, a code, a button."""
+
+__all__ = ["answer", "code_of", "focused", "open_code"]
+
+
+def answer(card, text: str) -> None:
+    """Type an answer, or click the choice of that number, and press Enter."""
+    box = card.locator("input.w2w-box")
+    if box.count():
+        box.fill(text)
+        box.press("Enter")
+    else:
+        choice = card.get_by_role("radio").nth(int(text) - 1)
+        choice.check()
+        choice.press("Enter")
+
+
+def code_of(card) -> str:
+    """The code of the problem shown, the last in the small line above it."""
+    return card.locator(".w2w-above").inner_text().rpartition(" · ")[2]
+
+
+def open_code(card, case) -> None:
+    """Open a problem by its code, and wait until it is there."""
+    fold = card.get_by_role("button", name="Code", exact=True)
+    if fold.count():
+        fold.click()
+    card.get_by_label("Problem code").fill(case.code)
+    card.get_by_label("Problem code").press("Enter")
+    card.locator(".w2w-question", has_text=case.lead).wait_for()
+    card.page.wait_for_timeout(400)  # later than a double click
+
+
+def focused(page) -> str:
+    """What a screen reader calls the control that has the focus."""
+    return page.evaluate(
+        "() => { const at = document.activeElement;"
+        "return (at.labels?.length ? at.labels[0].textContent : at.textContent).trim(); }"
+    )
