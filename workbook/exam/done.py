@@ -77,4 +77,4 @@ class Done:
             self.practicing.children[0].turn_to(missed)
         else:
             self.practicing.children = [Card(missed)]
-            self.practicing.children[0].answer.box.focus()
+            self.practicing.children[0].focus()
