@@ -10,6 +10,7 @@ __all__ = [
     "exam",
     "figure",
     "formulas",
+    "get_ready",
     "group",
     "home",
     "log_copies",
@@ -26,6 +27,13 @@ __all__ = [
     "study",
     "worked_example",
 ]
+
+
+def get_ready() -> None:
+    """Load what the first problem needs: its program starts while the browser still loads."""
+    from .practice import wanted  # noqa: F401
+    from .study import home_panel  # noqa: F401
+    from .ui import chapter  # noqa: F401
 
 
 def practice(name: str):

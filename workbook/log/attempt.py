@@ -18,8 +18,6 @@ from collections.abc import Callable
 from datetime import UTC, datetime, timedelta
 from typing import Any, NamedTuple, NoReturn
 
-from solver.engine.code import as_written_now
-
 from .lines import NotALine, checked_line, fields_of
 
 __all__ = ["SHOWN", "Attempt", "NotAnAttempt", "line_of", "made", "now", "read_line"]
@@ -144,6 +142,9 @@ def _checked(found: dict[str, Any]) -> Attempt:
         raise NotAnAttempt("its time isn't in UTC, or a number in it is too small")
     if int(attempt.when[:4]) not in YEARS:
         raise NotAnAttempt(f"its year is {attempt.when[:4]}, and no computer's clock says that")
+    # Imported here: the launcher asks where the log is before it starts the server, and loads no solver.
+    from solver.engine.code import as_written_now
+
     code = as_written_now(attempt.code)  # one problem has one code, whichever version wrote it
     return attempt if code == attempt.code else attempt._replace(code=code)
 

@@ -9,7 +9,9 @@
   const HERE = document.currentScript.src;
   const at = (file) => new URL(file, HERE).href;
   const STYLES = ["page.024d81202bba.css", "bar.9b3ae7725e75.css"].map(at);
-  const PARTS = ["page.de4896e83aae.js", "start.439d3f5d1d94.js", "way.fafa6c1b6db3.js", "bar.b15d968a0346.js", "search.97f4a51b6b3c.js"].map(at);
+  const PARTS = ["page.de4896e83aae.js", "start.439d3f5d1d94.js", "way.e2af6f300bdc.js", "bar.b15d968a0346.js", "search.97f4a51b6b3c.js"].map(at);
+
+  const WIDGETS = ["base", "controls", "output"].map((part) => `@jupyter-widgets/${part}`);
 
   let shared; // JupyterLab's table of the modules it shares with extensions
 
@@ -68,6 +70,8 @@
       const bar = inPlace && makeBar({ element, bars, way, makeSearch, base });
       const parts = { NotebookActions, AGAIN, makeStart, openCopy: site ? null : way.openCopy };
       if (bar && way.here()) bar.show(way.here());
+      // The parts of widgets are otherwise fetched one after another once the first is to be shown.
+      for (const part of WIDGETS) void borrow(part).catch(() => {});
       tracker.widgetAdded.connect((_, panel) => {
         if (bar) bar.show(plainPath(panel.context.path));
         void openPage(panel, shipped, parts).then((kind) => clearAround(app, kind));

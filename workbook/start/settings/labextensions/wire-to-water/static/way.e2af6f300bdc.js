@@ -72,10 +72,17 @@ export function makeWay({ app, tracker, base, site, inPlace, isPage, plainPath, 
   let turn = Promise.resolve();
   const nameTab = inPlace ? makeTabNamer(NAME) : () => {};
 
-  /* JupyterLab asks for a program late, and tells the server no path with it; so this asks first. */
-  function join(path) {
+  function open(path, sharing = {}) {
+    const options = { ref: "_noref" };
+    return commands.execute("docmanager:open", { path, factory: "Notebook", options, ...sharing });
+  }
+
+  /* JupyterLab asks for a program late, and tells the server no path with it; it opens the page once it has
+   * put back the windows of last time, of which there are none here. So this does both first. */
+  function startEarly(path) {
     const options = { path, name: path.split("/").pop(), type: "notebook", kernel: { name: "python3" } };
-    return SessionAPI.startSession(options, serviceManager.serverSettings);
+    void SessionAPI.startSession(options, serviceManager.serverSettings).catch(console.error);
+    void app.started.then(() => open(path)).catch(console.error);
   }
 
   async function leave(panel) {
@@ -96,10 +103,7 @@ export function makeWay({ app, tracker, base, site, inPlace, isPage, plainPath, 
     if (panel) await leave(panel);
     panel?.dispose();
     const sharing = kernel && isPage(target.path) ? { kernel: { id: kernel.id } } : {};
-    const options = { ref: "_noref" };
-    await commands.execute("docmanager:open", {
-      path: target.path, factory: "Notebook", options, ...sharing,
-    });
+    await open(target.path, sharing);
   }
 
   const inTurn = () => { turn = turn.then(follow).catch(console.error); };
@@ -161,7 +165,7 @@ export function makeWay({ app, tracker, base, site, inPlace, isPage, plainPath, 
   if (inPlace) {
     // JupyterLab would put each change of page into the history twice, without its words.
     if (!site) router.navigate = () => {};
-    if (!site && isPage(here()?.path)) void join(here().path).catch(console.error);
+    if (!site && isPage(here()?.path)) startEarly(here().path);
     tracker.currentChanged.connect((_, panel) => onCurrent(panel));
     tracker.widgetAdded.connect((_, panel) => onPage(panel));
     window.addEventListener("click", onClick, true);
