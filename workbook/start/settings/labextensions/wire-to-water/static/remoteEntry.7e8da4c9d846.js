@@ -8,8 +8,8 @@
   const NAME = "wire-to-water";
   const HERE = document.currentScript.src;
   const at = (file) => new URL(file, HERE).href;
-  const STYLES = ["page.024d81202bba.css", "bar.9b3ae7725e75.css"].map(at);
-  const PARTS = ["page.de4896e83aae.js", "start.439d3f5d1d94.js", "way.e2af6f300bdc.js", "bar.b15d968a0346.js", "search.97f4a51b6b3c.js"].map(at);
+  const STYLES = ["page.1fc57cabee80.css", "bar.686bbd87c92b.css"].map(at);
+  const PARTS = ["page.de4896e83aae.js", "start.439d3f5d1d94.js", "way.54ccd25e587a.js", "bar.f2c1d6e44bd7.js", "search.97f4a51b6b3c.js"].map(at);
 
   const WIDGETS = ["base", "controls", "output"].map((part) => `@jupyter-widgets/${part}`);
 
@@ -43,6 +43,12 @@
     };
   }
 
+  function markKeyboardUse() {
+    const mark = (used) => document.body.classList.toggle("wtw-keys", used);
+    window.addEventListener("keydown", ({ key }) => { if (key === "Tab") mark(true); }, true);
+    window.addEventListener("pointerdown", () => mark(false), true);
+  }
+
   const setting = (PageConfig, name) => JSON.parse(PageConfig.getOption(name) || "{}");
 
   async function makePlugin() {
@@ -63,6 +69,7 @@
       const isPage = (path) => Object.hasOwn(shipped, path);
       document.head.append(...STYLES.map((href) => element("link", { rel: "stylesheet", href })));
       keepKeysOff(app, tracker);
+      markKeyboardUse();
       const way = makeWay({
         app, tracker, base, site, inPlace, isPage, plainPath, router, SessionAPI,
       });
@@ -73,7 +80,7 @@
       // The parts of widgets are otherwise fetched one after another once the first is to be shown.
       for (const part of WIDGETS) void borrow(part).catch(() => {});
       tracker.widgetAdded.connect((_, panel) => {
-        if (bar) bar.show(plainPath(panel.context.path));
+        if (bar) panel.node.dataset.page = bar.show(plainPath(panel.context.path));
         void openPage(panel, shipped, parts).then((kind) => clearAround(app, kind));
       });
     }

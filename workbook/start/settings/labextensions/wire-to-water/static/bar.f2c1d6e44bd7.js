@@ -4,11 +4,13 @@
  * a screen reader. On a narrow screen what does not fit is under "More". Who follows
  * a click on a link says so before by an event.
  */
+const OWN = "Your own notebooks";
 const ON_A_PHONE = 4; // places that fit there; the first is the name of the workbook itself
 
 /* A button that opens what is under it. Escape, or going elsewhere, closes it. */
-function makeFold(button, panel) {
+function makeFold(button, panel, opens = () => {}) {
   const open = (wanted) => {
+    if (wanted) opens();
     button.setAttribute("aria-expanded", String(wanted));
     panel.classList.toggle("wtw-open", wanted);
   };
@@ -51,9 +53,17 @@ export function makeBar({ element, bars, way, makeSearch, base }) {
   function list(folder, { name, pages }) {
     const button = element("button", { type: "button", class: "wtw-lists", "aria-controls": "wtw-list" }, name);
     const items = pages.map((page) => element("li", {}, link(folder, page)));
-    const panel = element("div", { id: "wtw-list", class: "wtw-list" }, element("ul", {}, ...items));
-    makeFold(button, panel);
+    const own = element("div");
+    const panel = element("div", { id: "wtw-list", class: "wtw-list" }, element("ul", {}, ...items), own);
+    makeFold(button, panel, () => void listOwn(folder, own).catch(console.error));
     return element("li", {}, button, panel);
+  }
+
+  async function listOwn(folder, place) {
+    const found = await way.ownNotebooks(folder);
+    const items = found.map(({ name, path }) =>
+      element("li", {}, element("a", { href: way.addressOf(path) }, name)));
+    place.replaceChildren(...(items.length ? [element("b", {}, OWN), element("ul", {}, ...items)] : []));
   }
 
   function build(folder) {
@@ -83,11 +93,14 @@ export function makeBar({ element, bars, way, makeSearch, base }) {
     nav.append(more, rest);
   }
 
-  /* Show the bar that belongs to a page, with that page marked. */
+  /* Show the bar that belongs to a page, with that page marked; "home" where it is the first one. */
   function show(path) {
     const folder = folderOf(path);
     document.body.classList.toggle("wtw-framed", folder !== undefined);
-    if (folder === undefined) return nav.remove();
+    if (folder === undefined) {
+      nav.remove();
+      return "";
+    }
     if (folder !== built) build(folder);
     for (const each of links) {
       if (each.path === path) each.node.setAttribute("aria-current", "page");
@@ -96,6 +109,7 @@ export function makeBar({ element, bars, way, makeSearch, base }) {
     const listed = nav.querySelector(".wtw-list [aria-current]");
     nav.querySelector(".wtw-lists")?.classList.toggle("wtw-here", Boolean(listed));
     if (!nav.isConnected) document.body.prepend(nav);
+    return path === links[0].path && bars[folder].search ? "home" : "";
   }
 
   return { show };

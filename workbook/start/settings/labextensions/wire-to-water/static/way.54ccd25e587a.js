@@ -180,5 +180,13 @@ export function makeWay({ app, tracker, base, site, inPlace, isPage, plainPath, 
     go(plainPath(made.path));
   }
 
-  return { go, openCopy, addressOf: places.addressOf, here: () => here()?.path };
+  /* What a reader made of pages, or brought along, beside the pages of a folder. */
+  async function ownNotebooks(folder) {
+    if (site) return [];
+    const { content } = await serviceManager.contents.get(folder, { content: true });
+    const own = content.filter(({ type, path }) => type === "notebook" && !isPage(plainPath(path)));
+    return own.map(({ name, path }) => ({ name: name.replace(/\.ipynb$/, ""), path: plainPath(path) }));
+  }
+
+  return { go, openCopy, ownNotebooks, addressOf: places.addressOf, here: () => here()?.path };
 }
