@@ -38,10 +38,7 @@ __all__ = [
 UNIT_CHOICES = [("US units", "us"), ("Metric units", "si")]
 
 PAUSE = 0.35  # seconds; the second click of a double click comes sooner, a second thought later
-START = (
-    "If nothing here responds, choose Start this page again at the foot of the page, "
-    "or Run and then Run All Cells."
-)
+START = "If nothing here responds, choose Run and then Run All Cells."
 AUTO = {"width": "auto"}
 LABELLED = {"description_width": "initial"}
 
