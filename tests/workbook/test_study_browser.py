@@ -102,7 +102,7 @@ def test_a_first_visit_begins_with_three_sentences_and_a_problem_and_is_another_
     fresh = serve()
     fresh.open(page, HOME)
     home = page.locator(FIRST)
-    home.get_by_text("This workbook gives you pump, motor and power problems").wait_for()
+    home.get_by_text("Here are pump, motor and power problems").wait_for()
     card = home.locator(".w2w-card")
     assert FAMILIES[0].title == card.locator("h3").first.inner_text()
     answer(card, right_answer(card))
@@ -114,7 +114,7 @@ def test_a_first_visit_begins_with_three_sentences_and_a_problem_and_is_another_
     fresh.open(page, HOME)
     home.get_by_text("You haven't tried this kind of problem yet.").wait_for()
     assert FAMILIES[1].title == card.locator("h3").first.inner_text()
-    assert not home.get_by_text("This workbook gives you").is_visible()
+    assert not home.get_by_text("Here are pump, motor").is_visible()
     assert not home.get_by_label("Day of the exam").is_visible()
     assert "1 of 7" in home.locator(".w2w-chapters li").first.inner_text()
 

@@ -17,9 +17,8 @@ from .progress import Back, Chapter, Progress
 __all__ = ["WELCOME", "Begun", "back_block", "begun_block", "chapters_block", "exam_block"]
 
 WELCOME = (
-    "This workbook gives you pump, motor and power problems, with new numbers each time. "
-    "Work each one on paper, type your answer, and it's checked right away. "
-    "If it's off, you see which step to look at."
+    "Here are pump, motor and power problems, with new numbers each time. "
+    "Work one on paper and type your answer. If it's off, you see which step to look at."
 )
 STUDY = "14-your-study.ipynb"
 NAMED = 4  # kinds that come back and are named
