@@ -1,29 +1,32 @@
 """The figures of one height on three scales, of what a pump overcomes, and of the power triangle."""
 
+import re
 from itertools import combinations
 
 import pytest
-from matplotlib import rc_context, rc_params_from_file
-from matplotlib.figure import Figure as Canvas
 
 from solver.units.show import figures
 from workbook.figures import show
+from workbook.figures.chart import ORANGE
+from workbook.figures.chart_svg import CHARACTER, LETTER, charts_svg
 from workbook.figures.column import SCALES
-from workbook.figures.drawing import STYLE
 from workbook.figures.explorer import FIGURES
 
 from .test_figures import drawn, shown, solved, table
 
+TEXT = r'<text x="([\d.]+)" y="([\d.]+)" text-anchor="start"[^>]*>([^<]+)<'
 
-def printed(figure, view):
-    """Where each text stands that a figure writes into its picture, as {text and place: box}."""
-    with rc_context(rc_params_from_file(STYLE, use_default_template=False)):
-        canvas = Canvas()
-        canvas.set_figheight(figure.height)
-        axes = canvas.add_subplot()
-        figure.draw(axes, view)
-        canvas.draw_without_rendering()
-        return {(t.get_text(), t.get_position()): t.get_window_extent() for t in axes.texts}
+
+def box(found):
+    """Left, right, top and foot of a text (px), by the width that a letter takes at most."""
+    x, y, text = float(found[0]), float(found[1]), found[2]
+    return x, x + CHARACTER * len(text), y - 0.75 * LETTER, y
+
+
+def cross(one, other):
+    """Whether two boxes meet."""
+    (a, b, c, d), (e, f, g, h) = one, other
+    return a < f and e < b and c < h and g < d
 
 
 @pytest.mark.parametrize(("units", "unit"), [("us", "kPa"), ("si", "bar")])
@@ -50,10 +53,10 @@ def test_column_has_the_height_of_a_published_pressure():
 def test_column_draws_each_scale_so_that_its_marks_fit_the_water(units, at):
     ends = {slide.name: getattr(slide.scale(units), at) for slide in FIGURES["column"].slides}
     figure = shown("column", units, **ends)
-    texts = [(t.get_text(), t.get_position()) for t in drawn(figure).texts]
+    texts = [(note.text, (note.x, note.y)) for note in drawn(figure)[0].notes]
     for name, across in SCALES.items():
         reading, tap = figure.view.known[name], figure.values["tap_height"]
-        marks = [(float(text), y) for text, (x, y) in texts if x == across + 0.15]
+        marks = [(float(text.replace(",", "")), y) for text, (x, y) in texts if x == across + 0.15]
         written, *rest = sorted(marks, key=lambda mark: abs(mark[0] - reading))
         assert float(figures(reading)) == written[0]
         each = (figure.values["tank_depth"] - tap) / reading
@@ -67,8 +70,10 @@ def test_column_never_writes_one_number_over_another(units):
     depth = figure.slides[0].scale(units)
     for steps in range(0, int((depth.high - depth.low) / depth.step) + 1, 2):
         values |= {"tank_depth": depth.low + steps * depth.step, "tap_height": 1}
-        boxes = printed(figure, figure.view(values, units))
-        crossed = [(a, b) for a, b in combinations(boxes, 2) if boxes[a].overlaps(boxes[b])]
+        view = figure.view(values, units)
+        boxes = [*map(box, re.findall(TEXT, charts_svg(figure.draw(view), "", "column")))]
+        assert len(boxes) > 8
+        crossed = [(a, b) for a, b in combinations(boxes, 2) if cross(a, b)]
         assert [] == crossed, values
 
 
@@ -95,13 +100,14 @@ def test_lift_stacks_its_parts_to_the_total_and_ends_at_the_upper_water():
     figure = shown("lift", flow=900, loss_coefficient=25)
     known = figure.view.known
     # Over the pump, so left of where the pipe begins; the wet well goes down from there.
-    stack = [bar for bar in drawn(figure).patches if bar.get_x() < 0 < bar.get_height()]
+    chart = drawn(figure)[0]
+    stack = [bar for bar in chart.bars if bar.left < 0 and not bar.faint]
     heights = [known[part] for part in ("static_head", "friction_head", "minor_loss")]
-    assert heights == pytest.approx([bar.get_height() for bar in stack])
-    assert known["head"] == pytest.approx(stack[-1].get_y() + stack[-1].get_height())
+    assert heights == pytest.approx([bar.tall for bar in stack])
+    assert known["head"] == pytest.approx(stack[-1].foot + stack[-1].tall)
     assert known["head"] == pytest.approx(sum(heights))
-    slope = next(line for line in drawn(figure).lines if line.get_color() == "C1")
-    assert [known["head"] - heights[2], heights[0]] == pytest.approx(list(slope.get_ydata()))
+    slope = next(line for line in chart.lines if line.color == ORANGE and not line.area)
+    assert [known["head"] - heights[2], heights[0]] == pytest.approx([y for _, y in slope.points])
 
 
 def test_lift_asks_for_the_lift_and_more_as_the_flow_grows():
@@ -138,17 +144,18 @@ def test_triangle_has_the_amps_of_a_published_motor():
 
 def test_triangle_is_drawn_to_scale_with_a_right_angle_and_true_angles():
     figure = shown("triangle", power_factor=0.8, corrected_power_factor=0.95)
-    axes = drawn(figure)
-    base, now, then = (line.get_xydata() for line in axes.lines)
-    assert 1 == axes.get_aspect()
+    chart = drawn(figure)[0]
+    base, now, then = (line.points for line in chart.lines)
+    across, up = chart.evened(300)
+    assert (across.high - across.low) / 300 == pytest.approx((up.high - up.low) / chart.tall)
     for line, factor in ((now, 0.8), (then, 0.95)):
         (x, y), start = line[1], line[0]
         assert [0, 0] == list(start)
         assert factor == pytest.approx(x / (x**2 + y**2) ** 0.5)
         assert x == base[1][0]
-    stays, capacitor = axes.patches
-    assert now[1][1] == pytest.approx(stays.get_height() + capacitor.get_height())
-    assert then[1][1] == pytest.approx(stays.get_height())
+    stays, capacitor = chart.bars
+    assert now[1][1] == pytest.approx(stays.tall + capacitor.tall)
+    assert then[1][1] == pytest.approx(stays.tall)
 
 
 def test_triangle_needs_no_capacitor_where_the_power_factor_is_there_already():

@@ -14,9 +14,9 @@ STARTS = "Starts per hour"
 READ = ("Megohms, 30 s", "Megohms, 1 min", "Megohms, 10 min")
 
 
-def line(axes, number):
-    """The points of one line of a picture."""
-    return list(zip(*(axes.lines[number].get_data()), strict=True))
+def line(chart, number):
+    """The points of one line of a chart."""
+    return list(chart.lines[number].points)
 
 
 def model(leak, minutes):
@@ -44,8 +44,11 @@ def test_absorption_halves_every_reading_for_ten_degrees_but_neither_the_ratios_
     for row, (before, after) in enumerate(zip(cool.view.rows, warm.view.rows, strict=True)):
         if row >= len(READ):
             assert before == after
-    for before, after in zip(drawn(cool).lines[:4], drawn(warm).lines[:4], strict=True):
-        assert list(before.get_ydata() / 2) == pytest.approx(list(after.get_ydata()))
+    before, after = drawn(cool)[0], drawn(warm)[0]
+    for one, other in zip(before.dots, after.dots, strict=True):
+        assert one.y / 2 == pytest.approx(other.y)
+    for one, other in zip(before.lines[-2:], after.lines[-2:], strict=True):
+        assert [y / 2 for _, y in one.points] == pytest.approx([y for _, y in other.points])
 
 
 @pytest.mark.parametrize(
@@ -64,13 +67,13 @@ def test_absorption_judges_the_index_of_the_damp_winding_by_class(leak, says):
 
 def test_absorption_marks_the_readings_of_the_table_on_curves_that_rise():
     figure = shown("absorption", leakage_current=8, winding_temperature=15)
-    axes = drawn(figure)
-    for column, name in ((1, "dry"), (2, "damp")):
-        curve, marks = (line(axes, 2 * column - 2 + extra) for extra in (0, 1))
+    chart = drawn(figure)[0]
+    for column, name, shape in ((1, "dry", "dot"), (2, "damp", "square")):
+        curve, marks = line(chart, column - 3), [d for d in chart.dots if d.shape == shape]
         assert all(low < high for (_, low), (_, high) in pairwise(curve)), name
-        assert [0.5, 1, 10] == [minutes for minutes, _ in marks]
+        assert [0.5, 1, 10] == [mark.x for mark in marks]
         told = [row[column] for row in figure.view.rows[:3]]
-        assert told == [figures(megohms) for _, megohms in marks]
+        assert told == [figures(mark.y) for mark in marks]
 
 
 def test_absorption_says_on_the_picture_that_it_is_a_model():
@@ -107,20 +110,19 @@ def test_cycle_tells_the_times_that_the_solver_works(units):
 
 def test_cycle_shows_an_hour_with_a_peak_for_each_start():
     figure = shown("cycle", inflow=150, flow=400, volume_per_depth=250, working_depth=2)
-    axes = drawn(figure)
-    peaks = {minute for minute, level in line(axes, 0) if level == 2 and minute < 60}
+    chart = drawn(figure)[0]
+    peaks = {minute for minute, level in line(chart, 0) if level == 2 and minute < 60}
     assert 11 == len(peaks)  # 60 over 5.333 is 11.25, and the last of these begins to fill
-    assert peaks == {minute for minute, level in line(axes, 1) if level == 2 and minute < 60}
+    assert peaks == {minute for minute, level in line(chart, 1) if level == 2 and minute < 60}
 
 
 def test_cycle_draws_its_most_starts_over_half_of_what_the_pump_moves():
-    axes = drawn(shown("cycle", inflow=150, flow=400, volume_per_depth=250, working_depth=2))
-    below = axes.figure.axes[1]
+    _, below = drawn(shown("cycle", inflow=150, flow=400, volume_per_depth=250, working_depth=2))
     inflow, starts = max(line(below, 0), key=lambda point: point[1])
     # 12 starts: T = 4 V / q, turned round from V = T q / 4 (EI 11C201), is 5 min.
     assert (200, 12) == pytest.approx((inflow, starts))
-    assert [200, 200] == list(below.lines[1].get_xdata())
-    assert [(150, 11.25)] == [pytest.approx(point) for point in line(below, 2)]
+    assert [200, 200] == [x for x, _ in line(below, 1)]
+    assert [(150, 11.25)] == [pytest.approx((dot.x, dot.y)) for dot in below.dots]
 
 
 @pytest.mark.parametrize(
@@ -133,7 +135,7 @@ def test_cycle_says_that_a_pump_which_cannot_keep_up_never_stops(inflow, after_a
     assert "never stops. Another pump must help" in figure.headline.value
     told = table(figure)
     assert ["endless", "endless", "0"] == [told[row][0] for row in ("Pump-down", "Cycle", STARTS)]
-    assert (60, after_an_hour) == pytest.approx(line(drawn(figure), 1)[-1], rel=1e-3)
+    assert (60, after_an_hour) == pytest.approx(line(drawn(figure)[0], 1)[-1], rel=1e-3)
 
 
 def test_cycle_names_the_pumps_flow_in_the_unit_of_the_system():

@@ -1,10 +1,11 @@
 """Figures: pictures drawn from numbers, each beside a table with the same numbers.
 
-`show("legs")` is a figure to explore. For a picture of one's own: a `Figure` says how it is drawn,
+`show("legs")` is a figure to explore. For a picture of a report: a `Plotted` says how it is drawn,
 a `View` what it shows, in a sentence and as rows; `Beside` has both on a page.
 
 - `view.py`: what a figure is, its sliders, and how its numbers are worked by the solver
-- `drawing.py`: a figure as SVG, for a page or for paper; shares as bars
+- `chart.py`: a chart in its own numbers; `chart_svg.py`: charts as SVG, which moves at once
+- `drawing.py`: a report's picture by matplotlib, for a page or for paper; shares as bars
 - `beside.py`: the picture beside its table
 - `explorer.py`: the list of all figures to explore, and the frame of sliders around one
 - `losses`, `legs`, `cost`, `column`, `lift`, `triangle`, `slowing`, `absorption`, `cycle`: a figure each
@@ -13,8 +14,8 @@ a `View` what it shows, in a sentence and as rows; `Beside` has both on a page.
 from typing import TYPE_CHECKING
 
 from .beside import LOOK, Beside, table_html
-from .drawing import draw_shares, picture, printed
-from .view import Figure, View
+from .drawing import Plotted, draw_shares, picture, printed
+from .view import View
 
 if TYPE_CHECKING:
     from .explorer import Explorer
@@ -22,7 +23,7 @@ if TYPE_CHECKING:
 __all__ = [
     "LOOK",
     "Beside",
-    "Figure",
+    "Plotted",
     "View",
     "draw_shares",
     "picture",

@@ -5,17 +5,13 @@ At 40 °C the current is a steady leak, and an absorption current that fades as 
 well above the least megohms and only its index gives it away.
 """
 
-from typing import TYPE_CHECKING
-
 from solver.algebra.expression import Known, Number
 from solver.topics.formulas import INSULATION
 from solver.topics.limits import POLARIZATION, RANDOM_INSULATION
 from solver.units.show import figures
 
+from .chart import BLUE, GREY, ORANGE, Axis, Chart, Dot, Line, Note
 from .view import Figure, Scale, Slide, Values, View, shown, told, valued, worked
-
-if TYPE_CHECKING:
-    from matplotlib.axes import Axes
 
 __all__ = ["ABSORPTION"]
 
@@ -26,6 +22,8 @@ CURRENT = Known("leakage_current") + Number(3) * Known("test_time") ** -0.7
 READ_AT = {"30s": 0.5, "1min": 1.0, "10min": 10.0}  # minutes
 SPOKEN = ("30 s", "1 min", "10 min")
 LONGEST = 10  # minutes
+# Close together at first, where the curves bend.
+TIMES = (0.1, 0.2, 0.3, 0.4, *(0.5 * step for step in range(1, 2 * LONGEST + 1)))
 
 
 def reading(leak: float, minutes: float, temperature: float, units: str) -> float:
@@ -89,39 +87,31 @@ def view(values: Values, units: str) -> View:
     return View(headline, alt, ("", "Dry", "Damp"), rows, dict(values), units)
 
 
-def draw(axes: "Axes", view: View) -> None:
+def draw(view: View) -> tuple[Chart, ...]:
     """Megohms against minutes, with the three readings marked on each curve."""
     values, units = view.known, view.units
-    times = [step / 10 for step in range(1, 10 * LONGEST + 1)]
-    leaks = {"dry": DRY_LEAK, "damp": values["leakage_current"]}
-    looks = (("C0", "-", "o"), ("C1", "--", "s"))
-    for (name, leak), found, (color, line, mark) in zip(
-        leaks.items(), both(values, units), looks, strict=True
+    degrees = values["winding_temperature"]
+    marks = [[found[f"insulation_{when}"] for when in READ_AT] for found in both(values, units)]
+    top = 1.2 * max(max(row) for row in marks)
+    across = Axis(0, LONGEST, f"Minutes at {VOLTS:g} V DC\nA model, not readings from a motor.")
+    chart = Chart(across, Axis(0, top, "Megohms"), 190)
+    chart.put(*(Line([(at, 0), (at, top)], GREY, width=0.6) for at in READ_AT.values()))
+    half, minute, last = SPOKEN
+    chart.put(
+        Note(READ_AT["1min"], top, f"{half} and {minute}", dx=5, dy=13),
+        Note(READ_AT["10min"], top, last, "end", dx=-5, dy=13),
+    )
+    leaks = (("dry", DRY_LEAK, BLUE, "dot"), ("damp", values["leakage_current"], ORANGE, "square"))
+    for (name, leak, color, shape), found, row in zip(
+        leaks, both(values, units), marks, strict=True
     ):
         ratio, index = (shown(found, n, units) for n in ("absorption_ratio", "polarization_index"))
-        curve = [reading(leak, time, values["winding_temperature"], units) for time in times]
-        axes.plot(times, curve, color=color, linestyle=line)
-        marks = [found[f"insulation_{when}"] for when in READ_AT]
+        curve = [(time, reading(leak, time, degrees, units)) for time in TIMES]
+        chart.put(Line(curve, color, dashed=name == "damp"))
         label = f"{name}: ratio {ratio}, index {index}"
-        axes.plot(list(READ_AT.values()), marks, mark, color=color, clip_on=False, label=label)
-    _mark_times(axes)
-    axes.set(xlim=(0, LONGEST), ylim=(0, None), ylabel="Megohms")
-    axes.locator_params(axis="y", nbins=5, steps=[1, 2, 5, 10])
-    axes.set_xlabel(f"Minutes at {VOLTS:g} V DC\nA model, not readings from a motor.")
-    axes.figure.legend(loc="outside upper left", handlelength=1.2)
-
-
-def _mark_times(axes: "Axes") -> None:
-    """When the readings are taken, said above the curves; the first two stand close together."""
-    top = axes.secondary_xaxis("top")
-    top.set_xticks(list(READ_AT.values()), SPOKEN)
-    top.spines["top"].set_visible(False)
-    half, minute, last = top.get_xticklabels()
-    half.set_horizontalalignment("right")
-    minute.set_horizontalalignment("left")
-    last.set_horizontalalignment("right")
-    for minutes in READ_AT.values():
-        axes.axvline(minutes, color="#888888", linewidth=0.6)
+        dots = [Dot(at, read, color, shape) for at, read in zip(READ_AT.values(), row, strict=True)]
+        chart.put(dots[0]._replace(label=label), *dots[1:])
+    return (chart,)
 
 
 ABSORPTION = Figure(
@@ -133,6 +123,5 @@ ABSORPTION = Figure(
     ),
     view,
     draw,
-    height=3.4,
     systems=("us",),
 )

@@ -9,7 +9,8 @@ from workbook.ui.markup import Markup, tag
 from workbook.ui.pieces import table
 from workbook.ui.static_site import no_picture
 
-from .drawing import picture
+from .chart_svg import charts_svg
+from .drawing import Plotted, picture
 from .view import Figure, View
 
 __all__ = ["LOOK", "Beside", "table_html"]
@@ -36,7 +37,7 @@ LOOK = tag(
 .w2w-panel .widget-html.w2w-headline { margin: 1em 0 0.4em; }
 .w2w-beside .w2w-picture { flex: 0 1 410px; min-width: min(100%, 330px); }
 .w2w-beside .w2w-numbers { flex: 1 1 18em; }
-.w2w-picture svg { display: block; width: 100%; height: auto; }
+.w2w-picture > svg { display: block; width: 100%; height: auto; }
 .w2w-picture svg text { font-family: var(--jp-ui-font-family, sans-serif) !important; }
 .w2w-panel .w2w-numbers table { border-collapse: collapse; width: 100%; margin: 0; font: inherit; }
 .w2w-numbers caption { text-align: left; padding: 0.3em 0; color: var(--w2w-soft); }
@@ -71,18 +72,21 @@ class Beside:
         self.box = classed(Box([self.picture, self.table]), "w2w-beside", *names)
         self.shown: View | None = None
 
-    def show(self, figure: Figure, view: View) -> None:
-        """Show this figure; only the table where matplotlib is missing."""
+    def show(self, figure: Figure | Plotted, view: View) -> None:
+        """Show this figure; where matplotlib is missing, only the table of one that it draws."""
         if view == self.shown:
             return
         self.table.value = table_html(view, "The same numbers")
-        self.shown, self._draw = view, partial(self._show, figure, view)
-        self._draw()
+        self.shown = view
+        if isinstance(figure, Figure):
+            self.picture.value = charts_svg(figure.draw(view), view.alt, figure.name)
+        else:
+            self._plot(figure, view)
 
-    def _show(self, figure: Figure, view: View) -> None:
+    def _plot(self, figure: Plotted, view: View) -> None:
         if view != self.shown:
             return  # another one has taken its place while it waited
         try:
             self.picture.value = picture(figure, view)
         except ImportError:
-            self.picture.value = tag("p", no_picture(self._draw))
+            self.picture.value = tag("p", no_picture(partial(self._plot, figure, view)))

@@ -1,16 +1,11 @@
 """One height of water on three scales, as a gauge at the foot of it shows it."""
 
-from typing import TYPE_CHECKING
-
 from solver.topics.formulas import CONVERSIONS
 from solver.units.show import exact, figures
 from solver.vocabulary import quantity_named
 
-from .drawing import INK
+from .chart import BLUE, INK, ORANGE, Axis, Bar, Chart, Dot, Line, Note, steps
 from .view import Figure, Scale, Slide, Values, View, shown, told, worked
-
-if TYPE_CHECKING:
-    from matplotlib.axes import Axes
 
 __all__ = ["COLUMN"]
 
@@ -18,7 +13,8 @@ SCALES = {"water_height": 4.0, "gauge_pressure": 6.1, "second_scale": 8.2}  # wh
 TANK, GAUGE, EDGE = 2.4, 2.9, 10.0  # the tank's width, the gauge's middle, the end of the picture
 # What a line of type takes of the picture's height, and how near two may come.
 LINE = 0.08
-HEADED = 1 + 1.5 * LINE  # the heads of the scales stand above a reading at the very top
+TALL = 240.0  # px
+BELOW = "Dot: the gauge. Pale: the water below it,\nwhich it doesn't feel."
 
 DEPTH = Slide("tank_depth", Scale(10, 100, 1, 46), Scale(3, 30, 0.5, 14))
 TAP = Slide("tap_height", Scale(0, 8, 0.5, 4), Scale(0, 2.5, 0.1, 1.2))
@@ -42,42 +38,39 @@ def view(values: Values, units: str) -> View:
     return View(headline, alt, ("What", "Reading"), rows, known, units)
 
 
-def draw(axes: "Axes", view: View) -> None:
+def draw(view: View) -> tuple[Chart, ...]:
     """The tank on the left; on the right the scales, which all start at the gauge."""
     known, top = view.known, DEPTH.scale(view.units).high
     tap, surface = known["tap_height"], known["tank_depth"]
-    axes.bar(0, tap, TANK, align="edge", color="C0", alpha=0.25)
-    axes.bar(0, surface - tap, TANK, tap, align="edge", color="C0")
-    axes.plot((0, 0, TANK, TANK), (top, 0, 0, top), color=INK, clip_on=False)
-    axes.plot((TANK, GAUGE), (tap, tap), color=INK)
-    axes.plot(GAUGE, tap, "o", color="C1", markersize=15, clip_on=False, zorder=3)
-    axes.plot((TANK, EDGE), (surface, surface), color="C0", linestyle="--")
+    up = Axis(-0.6 * LINE * top, top * (1 + 2.5 * LINE), ticks=())
+    chart = Chart(Axis(0, EDGE, BELOW, ()), up, TALL)
+    chart.put(
+        Bar(0, 0, TANK, tap, BLUE, faint=True),
+        Bar(0, tap, TANK, surface - tap, BLUE),
+        Line([(0, top), (0, 0), (TANK, 0), (TANK, top)], INK),
+        Line([(TANK, tap), (GAUGE, tap)], INK),
+        Line([(TANK, surface), (EDGE, surface)], BLUE, dashed=True),
+        Dot(GAUGE, tap, ORANGE),
+    )
     for name, at in SCALES.items():
-        _scale(axes, view, name, at)
-    axes.set(xlim=(0, EDGE), ylim=(-0.6 * LINE * top, top * HEADED), xticks=[], yticks=[])
-    axes.spines["bottom"].set_visible(False)
-    axes.set_xlabel("Dot: the gauge. Pale: the water below it,\nwhich it doesn't feel.")
+        _scale(chart, view, name, at)
+    return (chart,)
 
 
-def _scale(axes: "Axes", view: View, name: str, at: float) -> None:
+def _scale(chart: Chart, view: View, name: str, at: float) -> None:
     """A scale from the gauge to the top, and bold on it what the water's surface stands at."""
-    # Here, for only the drawing needs it.
-    from matplotlib.ticker import MaxNLocator
-
     known, top = view.known, DEPTH.scale(view.units).high
     tap, surface, reading = known["tap_height"], known["tank_depth"], known[name]
     each = (surface - tap) / reading
-    axes.plot((at, at), (tap, top), color="C1")
-    most = (top - tap) / each
-    for tick in MaxNLocator(5, steps=[1, 2, 5, 10]).tick_values(0, most):
-        height = tap + tick * each
-        if 0 <= tick <= most:
-            axes.plot((at - 0.12, at), (height, height), color="C1")
-            if not -LINE < (height - surface) / top < 1.6 * LINE:
-                axes.text(at + 0.15, height, f"{tick:g}", va="center")
-    axes.text(at + 0.15, surface + 0.01 * top, figures(reading), va="bottom", weight="bold")
+    chart.put(Line([(at, tap), (at, top)], ORANGE))
+    for mark in steps(0, (top - tap) / each):
+        height = tap + mark * each
+        chart.put(Line([(at - 0.12, height), (at, height)], ORANGE))
+        if not -LINE < (height - surface) / top < 1.6 * LINE:
+            chart.put(Note(at + 0.15, height, f"{mark:g}", dy=5))
+    chart.put(Note(at + 0.15, surface, figures(reading), bold=True, dy=-4))
     unit = quantity_named(name).unit(view.units)
-    axes.text(at, top * HEADED, unit, va="bottom", ha="center", weight="bold")
+    chart.put(Note(at, top * (1 + 1.5 * LINE), unit, "middle", bold=True))
 
 
-COLUMN = Figure("column", "One height, three scales", (DEPTH, TAP), view, draw, height=3.2)
+COLUMN = Figure("column", "One height, three scales", (DEPTH, TAP), view, draw)

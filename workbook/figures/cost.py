@@ -1,13 +1,9 @@
 """Kilowatts times hours, their cost, and what a better pump saves."""
 
-from typing import TYPE_CHECKING
-
 from solver.topics.formulas import FORMULAS
 
+from .chart import BLUE, GREEN, ORANGE, Axis, Bar, Chart, Line
 from .view import Figure, Scale, Slide, Values, View, shown, worked
-
-if TYPE_CHECKING:
-    from matplotlib.axes import Axes
 
 __all__ = ["COST"]
 
@@ -46,20 +42,23 @@ def view(values: Values, units: str) -> View:
     return View(headline, alt, columns, rows, known, units)
 
 
-def draw(axes: "Axes", view: View) -> None:
+def draw(view: View) -> tuple[Chart, ...]:
     """Height is kilowatts and width is hours, so each area is the energy of a day."""
     known = view.known
     hours, now, new, saved = (
         known[name] for name in ("hours_per_day", "input_power", "new_input_power", "saved_power")
     )
     labels = [f"{label.lower()} {power}" for label, power, *_ in view.rows]
-    axes.bar(0, new, hours, align="edge", color="C0", label=labels[1])
-    axes.bar(0, saved, hours, new, align="edge", color="C1", hatch="////", label=labels[2])
-    axes.step((0, hours, hours), (now, now, 0), color="C2", linewidth=3, label=labels[0])
-    axes.set(xlim=(0, 24), xticks=range(0, 25, 4), ylim=(0, None))
-    axes.set(xlabel="Hours a day (each area: kWh a day)", ylabel="Kilowatts")
-    axes.locator_params(axis="y", nbins=5, steps=[1, 2, 5, 10])
-    axes.figure.legend(loc="outside upper left", ncols=2, columnspacing=1.2, handlelength=1.2)
+    across = Axis(
+        0, 24, "Hours a day (each area: kWh a day)", [(h, str(h)) for h in range(0, 25, 4)]
+    )
+    chart = Chart(across, Axis(0, 1.06 * max(now, new), "Kilowatts"), 170)
+    chart.put(
+        Bar(0, 0, hours, new, BLUE, labels[1]),
+        Bar(0, new, hours, saved, ORANGE, labels[2], hatched=True),
+        Line([(0, now), (hours, now), (hours, 0)], GREEN, labels[0], width=4),
+    )
+    return (chart,)
 
 
 COST = Figure(
@@ -75,6 +74,5 @@ COST = Figure(
     ),
     view,
     draw,
-    height=3.0,
     systems=("us",),
 )

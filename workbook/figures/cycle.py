@@ -1,21 +1,19 @@
 """The level between two floats over an hour, and how often the pump starts at each inflow."""
 
 from math import ceil, nan
-from typing import TYPE_CHECKING
 
 from solver.algebra.expression import Known, Number
 from solver.topics.formulas import WET_WELL
 from solver.units.show import figures
 from solver.vocabulary import quantity_named
 
+from .chart import BLUE, GREEN, GREY, ORANGE, Axis, Chart, Dot, Line, steps
 from .view import Figure, Scale, Slide, Values, View, shown, valued, worked
-
-if TYPE_CHECKING:
-    from matplotlib.axes import Axes
 
 __all__ = ["CYCLE"]
 
 HOUR = 60  # minutes
+EACH = 40  # parts of the pump's flow, for the curve of starts
 TIMES = ("fill_time", "pump_down_time", "cycle_time", "starts_per_hour")
 # One rate is the same in and out: starts are most frequent there (MIL-HDBK-1005/9A 2.5.3.6).
 HALF = Known("flow") / Number(2)
@@ -68,14 +66,9 @@ def view(values: Values, units: str) -> View:
     return View(headline, alt, columns, rows, known, units)
 
 
-def draw(axes: "Axes", view: View) -> None:
+def draw(view: View) -> tuple[Chart, ...]:
     """Above, the level over an hour, so its peaks are the starts; below, starts by inflow."""
-    figure = axes.figure
-    grid = figure.add_gridspec(2, 1, height_ratios=(3, 2))
-    axes.set_subplotspec(grid[0])
-    _draw_level(axes, view)
-    _draw_starts(figure.add_subplot(grid[1]), view)
-    figure.legend(loc="outside upper left", ncols=3, columnspacing=0.8, handlelength=1)
+    return _level(view), _starts(view)
 
 
 def levels(known: Values) -> tuple[list[tuple], list[tuple]]:
@@ -92,29 +85,34 @@ def levels(known: Values) -> tuple[list[tuple], list[tuple]]:
     return fills, empties
 
 
-def _draw_level(axes: "Axes", view: View) -> None:
-    fills, empties = levels(view.known)
-    axes.plot(*zip(*fills, strict=True), color="C0", label="pump off: fills")
-    label = "pump on: empties" if keeps_up(view.known) else "pump on: too slow"
-    axes.plot(*zip(*empties, strict=True), color="C1", linestyle="--", label=label)
-    depth = view.known["working_depth"]
-    axes.set_yticks((0, depth), ("pump off", "pump on"))
-    axes.set(xlim=(0, HOUR), xticks=range(0, HOUR + 1, 10), ylim=(0, depth * 1.15))
-    axes.set_xlabel("Minutes")
+def _level(view: View) -> Chart:
+    known = view.known
+    fills, empties = levels(known)
+    depth = known["working_depth"]
+    minutes = [(at, str(at)) for at in range(0, HOUR + 1, 10)]
+    up = Axis(0, 1.15 * depth, ticks=((0, "pump off"), (depth, "pump on")))
+    chart = Chart(Axis(0, HOUR, "Minutes", minutes), up, 110)
+    on = "pump on: empties" if keeps_up(known) else "pump on: too slow"
+    chart.put(Line(fills, BLUE, "pump off: fills"), Line(empties, ORANGE, on, dashed=True))
+    return chart
 
 
-def _draw_starts(axes: "Axes", view: View) -> None:
+def _starts(view: View) -> Chart:
     """The hump over every inflow; the dot is the inflow now."""
     known, units = view.known, view.units
-    inflows = [known["flow"] * share / 100 for share in range(1, 100)]
+    inflows = [known["flow"] * share / EACH for share in range(1, EACH)]
     starts = [cycled({**known, "inflow": inflow}, units)[TIMES[-1]] for inflow in inflows]
-    axes.plot(inflows, starts, color="C2")
-    axes.axvline(valued(HALF, known, units), color="#888888", linestyle=":")
-    axes.plot(known["inflow"], known.get(TIMES[-1], 0), "o", color="C1", clip_on=False, label="now")
-    axes.set(xlim=(0, max(known["flow"], known["inflow"])), ylim=(0, None))
-    axes.locator_params(axis="y", nbins=3, integer=True)
-    unit = quantity_named("inflow").unit(units)
-    axes.set(xlabel=f"Inflow, {unit} (dotted: half the pump's flow)", ylabel="Starts/h")
+    half, unit = valued(HALF, known, units), quantity_named("inflow").unit(units)
+    top = 1.1 * max(starts)
+    across = Axis(
+        0, max(known["flow"], known["inflow"]), f"Inflow, {unit} (dashes: half the pump's flow)"
+    )
+    rises = [(at, figures(at)) for at in steps(0, top, 3)]
+    chart = Chart(across, Axis(0, top, "Starts/h", rises), 90)
+    chart.put(Line(list(zip(inflows, starts, strict=True)), GREEN))
+    chart.put(Line([(half, 0), (half, top)], GREY, dashed=True))
+    chart.put(Dot(known["inflow"], known.get(TIMES[-1], 0), ORANGE, label="now"))
+    return chart
 
 
 CYCLE = Figure(
@@ -128,5 +126,4 @@ CYCLE = Figure(
     ),
     view,
     draw,
-    height=4.2,
 )

@@ -1,19 +1,24 @@
-"""A figure drawn by matplotlib, as SVG that takes the colors and the fonts of the page."""
+"""A picture of a report, drawn by matplotlib: for paper, and as SVG in the colors and fonts of a page.
+
+Figures to explore need none of it: they are charts (chart.py).
+"""
 
 import logging
 import re
+from collections.abc import Callable
+from dataclasses import dataclass
 from io import StringIO
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from workbook.ui.markup import Markup
 
-from .view import Figure, View
+from .view import View
 
 if TYPE_CHECKING:
     from matplotlib.axes import Axes
 
-__all__ = ["INK", "draw_shares", "picture", "printed"]
+__all__ = ["INK", "Plotted", "draw_shares", "picture", "printed"]
 
 STYLE = Path(__file__).parent / "wire_to_water.mplstyle"
 INK = "#1b1b1b"  # text.color of the style
@@ -24,8 +29,17 @@ _ASIDE = re.compile(r"<metadata>.*?</metadata>|<style.*?</style>", re.DOTALL)
 _NUMBERED = re.compile(r' id="[a-z0-9.]+_\d+"')
 
 
-def picture(figure: Figure, view: View) -> Markup:
-    """The SVG of a figure for a page.
+@dataclass(frozen=True)
+class Plotted:
+    """A picture for matplotlib's axes; `height` is in inches, the width is the style's."""
+
+    name: str
+    draw: Callable[["Axes", View], None]
+    height: float
+
+
+def picture(figure: Plotted, view: View) -> Markup:
+    """The SVG of a picture for a page.
 
     Raises:
         ImportError: matplotlib is not there.
@@ -33,8 +47,8 @@ def picture(figure: Figure, view: View) -> Markup:
     return _for_page(_drawn(figure, view, "none"), view.alt)
 
 
-def printed(figure: Figure, view: View) -> str:
-    """The SVG of a figure for paper: letters are drawn, for the printer has no fonts of ours.
+def printed(figure: Plotted, view: View) -> str:
+    """The SVG of a picture for paper: letters are drawn, for the printer has no fonts of ours.
 
     Raises:
         ImportError: matplotlib is not there.
@@ -42,7 +56,7 @@ def printed(figure: Figure, view: View) -> str:
     return _drawn(figure, view, "path")
 
 
-def _drawn(figure: Figure, view: View, letters: str) -> str:
+def _drawn(figure: Plotted, view: View, letters: str) -> str:
     # It tells of fonts it puts in order; that is nothing to a reader.
     logging.getLogger("matplotlib").setLevel(logging.ERROR)
     # Here, for it takes a second, and a page can do without.
@@ -66,7 +80,7 @@ def _for_page(svg: str, alt: str) -> Markup:
         r'<svg xmlns:xlink="http://www.w3.org/1999/xlink" \1 role="img" stroke-linejoin="round">'
     )
     svg = _ASIDE.sub("", _PROLOG.sub(opening, svg, count=1))
-    # Matplotlib numbers its parts from 1 in every figure; two figures on a page would clash.
+    # Matplotlib numbers its parts from 1 in every picture; two on a page would clash.
     svg = _NUMBERED.sub("", svg).replace(INK, PAGE_INK)
     return Markup(svg.replace('role="img"', f'role="img" aria-label="{Markup.escape(alt)}"', 1))
 

@@ -1,15 +1,11 @@
 """Three legs against their average, and both methods of unbalance."""
 
-from typing import TYPE_CHECKING
-
 from solver.algebra.expression import Known, Percent
 from solver.topics.formulas import BALANCE
 from solver.units.show import exact
 
+from .chart import BLUE, GREEN, ORANGE, PINK, Axis, Bar, Chart, Line, Note
 from .view import Figure, Scale, Slide, Values, View, shown, told, valued, worked
-
-if TYPE_CHECKING:
-    from matplotlib.axes import Axes
 
 __all__ = ["LEGS"]
 
@@ -68,38 +64,31 @@ def _signed(percent: float) -> str:
     return f"{percent:+.4g}%".replace("-", "−").replace("+0%", "0%")
 
 
-def draw(axes: "Axes", view: View) -> None:
+def draw(view: View) -> tuple[Chart, ...]:
     """A bar for each leg from the average outward; below them, the span from lowest to highest."""
     sides = [aside(leg, view.known, view.units) for leg in LEGS_NAMED]
     furthest = max(map(abs, sides))
-    counts = [abs(side) == furthest > 0 for side in sides]
-    axes.axvspan(-IDEAL, IDEAL, color="C2", alpha=0.25, linewidth=0)
-    for limit in (-MOST, MOST):
-        axes.axvline(limit, color="C3", linestyle="--")
-    for row, (side, far) in enumerate(zip(sides, counts, strict=True)):
-        axes.barh(row, side, height=0.5, color="C1" if far else "C0", hatch="////" if far else "")
-    axes.axvline(0, color="C0")
-    span = {"arrowstyle": "<->", "color": "C1", "shrinkA": 0, "shrinkB": 0, "linewidth": 2}
-    axes.annotate("", (min(sides), 3), (max(sides), 3), arrowprops=span)
     reach = max(12, furthest * 1.08)
-    axes.set(xlim=(-reach, reach), ylim=(3.6, -0.6))
-    if reach < 3 * MOST:
-        axes.set_xticks((-MOST, -IDEAL, 0, IDEAL, MOST))
-    axes.set_xlabel(f"Percent of the average\nBand: within {IDEAL}%. Dashes: {MOST}%.")
-    _note_beside(axes, view, counts)
-
-
-def _note_beside(axes: "Axes", view: View, far: list[bool]) -> None:
-    """The amps on the left and the percentages on the right; those that count are bold."""
+    limits = [(at, f"{at:g}".replace("-", "−")) for at in (-MOST, -IDEAL, 0, IDEAL, MOST)]
+    across = Axis(
+        -reach, reach, f"Percent of the average\nBand: within {IDEAL}%. Dashes: {MOST}%.",
+        limits if reach < 3 * MOST else None,
+    )  # fmt: skip
     *legs, _, _, spread = view.rows
     left = [f"{name[-1]}  {amps}" for name, amps, _ in legs] + ["high − low"]
     right = [side for _, _, side in legs] + [spread[2]]
-    axes.set_yticks(range(4), left)
-    beside = axes.secondary_yaxis("right")
-    beside.set_yticks(range(4), right)
-    beside.spines["right"].set_visible(False)
-    for text, bold in zip(beside.get_yticklabels(), [*far, True], strict=True):
-        text.set_fontweight("bold" if bold else "normal")
+    chart = Chart(across, Axis(3.6, -0.6, ticks=list(enumerate(left))), 150, right=76)
+    chart.put(Bar(-IDEAL, -0.6, 2 * IDEAL, 4.2, GREEN, faint=True))
+    chart.put(*(Line([(at, -0.6), (at, 3.6)], PINK, dashed=True) for at in (-MOST, MOST)))
+    far = [abs(side) == furthest > 0 for side in sides]
+    for row, (side, counts) in enumerate(zip(sides, far, strict=True)):
+        chart.put(Bar(0, row - 0.25, side, 0.5, ORANGE if counts else BLUE, hatched=counts))
+    chart.put(Line([(0, -0.6), (0, 3.6)], BLUE))
+    chart.put(Line([(min(sides), 3), (max(sides), 3)], ORANGE, width=3))
+    chart.put(*(Line([(at, 2.8), (at, 3.2)], ORANGE, width=3) for at in (min(sides), max(sides))))
+    for row, (text, bold) in enumerate(zip(right, [*far, True], strict=True)):
+        chart.put(Note(reach, row, text, bold=bold, dx=8, dy=5))
+    return (chart,)
 
 
 AMPS = Scale(20, 80, 0.5, 50)
@@ -113,6 +102,5 @@ LEGS = Figure(
     ),
     view,
     draw,
-    height=3.0,
     systems=("us",),
 )

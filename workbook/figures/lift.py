@@ -1,16 +1,12 @@
 """What a pump must overcome at one flow: the lift, the friction in the main, and the fittings."""
 
-from typing import TYPE_CHECKING
-
 from solver.algebra.expression import Known, Percent
 from solver.topics.formulas import HEAD
+from solver.units.show import figures
 from solver.vocabulary import quantity_named
 
-from .drawing import INK
+from .chart import BLUE, GREEN, INK, ORANGE, Axis, Bar, Chart, Line, Note, steps
 from .view import Figure, Scale, Slide, Values, View, shown, valued, worked
-
-if TYPE_CHECKING:
-    from matplotlib.axes import Axes
 
 __all__ = ["LIFT"]
 
@@ -19,7 +15,7 @@ PARTS = {
     "friction_head": "Friction loss",
     "minor_loss": "Minor losses",
 }
-LOOKS = (("C0", None), ("C1", "////"), ("C2", "...."))  # color and hatch of each part
+LOOKS = ((BLUE, False), (ORANGE, True), (GREEN, False))  # color and whether hatched
 POST = 0.09  # how wide the wet well, the tank and the stack over the pump are, over the pipe
 
 
@@ -52,33 +48,34 @@ def view(values: Values, units: str) -> View:
     return View(headline, alt, ("Part", "Head", "Of the total"), tuple(rows), known, units)
 
 
-def draw(axes: "Axes", view: View) -> None:
+def draw(view: View) -> tuple[Chart, ...]:
     """Heights above the water of the wet well: the stack at the pump, the pipe, the tank."""
     known = view.known
     lift, friction = known["static_head"], known["friction_head"]
     length, head = known["pipe_length"], known["head"]
     width = POST * length
-    axes.bar(-width, -0.1 * head, width, align="edge", color="C0", alpha=0.4)
-    axes.bar(length, -0.2 * lift, width, lift, align="edge", color="C0", alpha=0.4)
-    axes.fill_between((0, length), lift, (lift + friction, lift), color="C1", alpha=0.25, lw=0)
-    axes.plot((0, length), (lift + friction, lift), color="C1")
-    axes.plot((0, length), (lift, lift), color="C0", linestyle="--")
-    below = 0.0
-    for (label, value, *_), part, (color, hatch) in zip(view.rows, PARTS, LOOKS, strict=False):
-        axes.bar(
-            -width, known[part], width, below, align="edge", color=color, hatch=hatch,
-            label=f"{label.lower()} {value}",
-        )  # fmt: skip
-        below += known[part]
-    axes.plot((0, length), (0, 0.93 * lift), color=INK, linewidth=3.5, label="the pipe")
-    axes.text(-width, head, f" total {view.rows[3][1]}", va="bottom", weight="bold")
-    axes.set_ymargin(0.13)
-    axes.locator_params(nbins=5, steps=[1, 2, 5, 10])
     unit = quantity_named("head").unit(view.units)
     # The upper end stays on a round number, so that the stack is seen to grow.
-    axes.set(xlim=(-width, length + width), ylim=(-0.12 * head, axes.get_ylim()[1]))
-    axes.set(xlabel=f"Along the pipe, {unit}", ylabel=f"Above the wet well, {unit}")
-    axes.figure.legend(loc="outside upper left", ncols=2, columnspacing=1.2, handlelength=1.2)
+    top = steps(0, 1.14 * head)[-1] + steps(0, 1.14 * head)[1]
+    marks = [(at, figures(at)) for at in steps(0, length)]
+    across = Axis(-width, length + width, f"Along the pipe, {unit}", marks)
+    rises = [(at, figures(at)) for at in steps(0, top)]
+    chart = Chart(across, Axis(-0.12 * head, top, f"Above the wet well, {unit}", rises), 210)
+    chart.put(
+        Bar(-width, -0.1 * head, width, 0.1 * head, BLUE, faint=True),
+        Bar(length, 0.8 * lift, width, 0.2 * lift, BLUE, faint=True),
+        Line([(0, lift), (0, lift + friction), (length, lift)], ORANGE, area=True),
+        Line([(0, lift + friction), (length, lift)], ORANGE),
+        Line([(0, lift), (length, lift)], BLUE, dashed=True),
+    )
+    below = 0.0
+    for (label, value, *_), part, (color, hatched) in zip(view.rows, PARTS, LOOKS, strict=False):
+        name = f"{label.lower()} {value}"
+        chart.put(Bar(-width, below, width, known[part], color, name, hatched))
+        below += known[part]
+    chart.put(Line([(0, 0), (length, 0.93 * lift)], INK, "the pipe", width=5))
+    chart.put(Note(-width, head, f"total {view.rows[3][1]}", bold=True, dx=4, dy=-5))
+    return (chart,)
 
 
 LIFT = Figure(
@@ -96,5 +93,4 @@ LIFT = Figure(
     ),
     view,
     draw,
-    height=3.5,
 )

@@ -1,16 +1,16 @@
 """Where the power goes: what the wire brings, what each machine loses, what the water gets."""
 
-from typing import TYPE_CHECKING, NamedTuple
+from typing import NamedTuple
 
 from solver.algebra.expression import Known
 from solver.topics.formulas import POWER
 
+from .chart import BLUE, ORANGE, Axis, Bar, Chart, Note
 from .view import Figure, Scale, Slide, Values, View, shown, told, valued, worked
 
-if TYPE_CHECKING:
-    from matplotlib.axes import Axes
-
 __all__ = ["LOSSES"]
+
+THICK = 0.44  # of a bar, where the next one is 1 away
 
 
 class Stage(NamedTuple):
@@ -72,25 +72,28 @@ def view(values: Values, units: str) -> View:
     return View(headline, alt, ("Where", "Power"), tuple(rows), known, units)
 
 
-def draw(axes: "Axes", view: View) -> None:
+def draw(view: View) -> tuple[Chart, ...]:
     """One bar a stage; the hatched end is what the machine before it lost."""
     known, units = view.known, view.units
     chain = stages(known)
+    most = known[WIRE.power]
+    up = Axis(len(chain) - 0.7, -0.7, ticks=())
+    chart = Chart(
+        Axis(0, most, "Power, hp" if units == "us" else "Power, kW"), up, 56.0 * len(chain)
+    )
     for row, stage in enumerate(chain):
-        axes.barh(row, known[stage.power], height=0.42, color="C0")
         label = f"{stage.place}: {shown(known, stage.power, units)}"
-        axes.text(0, row - 0.3, label, va="bottom")
+        chart.put(
+            Bar(0, row - THICK / 2, known[stage.power], THICK, BLUE), Note(0, row - 0.3, label)
+        )
     for row, (before, after) in enumerate(_steps(known), 1):
         loss = lost(before, after, known, units)
-        axes.barh(row, loss, left=known[after.power], height=0.42, color="C1", hatch="////")
         label = f"{after.machine} loses {told(loss, after.power, units)}"
-        axes.text(
-            1, row - 0.3, label, va="bottom", ha="right", transform=axes.get_yaxis_transform()
+        chart.put(
+            Bar(known[after.power], row - THICK / 2, loss, THICK, ORANGE, hatched=True),
+            Note(most, row - 0.3, label, "end"),
         )
-    axes.set_ylim(len(chain) - 0.7, -0.7)
-    axes.set_yticks([])
-    axes.locator_params(axis="x", nbins=5, steps=[1, 2, 5, 10])
-    axes.set_xlabel("Power, hp" if units == "us" else "Power, kW")
+    return (chart,)
 
 
 LOSSES = Figure(
@@ -105,5 +108,4 @@ LOSSES = Figure(
     ),
     view,
     draw,
-    height=3.1,
 )

@@ -1,7 +1,5 @@
 """A pump slowed down where it lifts water: where it runs then, and what the cube law promises."""
 
-from typing import TYPE_CHECKING
-
 from solver.algebra.expression import Known, Percent
 from solver.errors import NotSolvable
 from solver.topics.formulas import FORMULAS
@@ -9,10 +7,8 @@ from solver.topics.speed.curves import Curve, crossing, points, pump_curve, syst
 from solver.units.unit import convert
 from solver.vocabulary import quantity_named
 
+from .chart import BLUE, GREEN, ORANGE, PINK, Axis, Chart, Dot, Line
 from .view import Figure, Scale, Slide, Values, View, shown, valued, worked
-
-if TYPE_CHECKING:
-    from matplotlib.axes import Axes
 
 __all__ = ["SLOWING"]
 
@@ -21,7 +17,8 @@ __all__ = ["SLOWING"]
 PUMP = {"shutoff_head": 80.0, "rated_head": 60.0, "rated_flow": 400.0, "pump_speed": 1750.0}
 EFFICIENCIES = {"pump_efficiency": 68.0, "motor_efficiency": 90.0}
 LIFTED = ("input_power", "flow", "head", "static_head")
-BOLD = 2.4  # points: the curves that tell the story
+BOLD, TALL = 3.2, 150  # px: the curves that tell the story, each chart
+SHOWN = 40  # steps of a curve
 BY_LAW = ("input_power", "flow")  # no static head is known of, so the cube law is taken
 
 
@@ -123,55 +120,48 @@ def _promise(known: Values, law: str) -> str:
     return f"For that flow the cube law promises {law}."
 
 
-def draw(axes: "Axes", view: View) -> None:
+def draw(view: View) -> tuple[Chart, ...]:
     """Above, where the curves cross at both speeds; below, power by flow, and the cube law's."""
-    figure = axes.figure
-    halves = figure.add_gridspec(2, 1)
-    axes.set_subplotspec(halves[0])
-    _draw_heads(axes, view)
-    _draw_powers(figure.add_subplot(halves[1]), view)
-    figure.align_ylabels()
+    return _heads(view), _powers(view)
 
 
-def _draw_heads(axes: "Axes", view: View) -> None:
+def _heads(view: View) -> Chart:
     known, units = view.known, view.units
     most = 1.25 * known["rated_flow"]
-    looks = (
-        ("full speed", "C0", "--", None),
-        (f"{100 - known['speed_cut']:g}% speed", "C0", "-", BOLD),
-        ("system", "C2", "-", BOLD),
-    )
-    for curve, (label, color, line, width) in zip(curves(known), looks, strict=True):
-        across = zip(*points(curve, most), strict=True)
-        axes.plot(*across, label=label, color=color, linestyle=line, linewidth=width)
-    axes.plot(known["flow"], known["head"], "o", color="C0", markerfacecolor="none", markersize=9)
-    if "new_flow" in known:
-        axes.plot(known["new_flow"], known["system_head"], "D", color="C1", markersize=9)
-    axes.set(xlim=(0, most), ylim=(0, 1.06 * known["shutoff_head"]))
     flow, head = (quantity_named(name).unit(units) for name in ("flow", "head"))
-    _name(axes, f"Flow, {flow}", f"Head, {head}")
+    chart = Chart(
+        Axis(0, most, f"Flow, {flow}"), Axis(0, 1.06 * known["shutoff_head"], f"Head, {head}"), TALL
+    )
+    looks = (
+        ("full speed", BLUE, True, 2),
+        (f"{100 - known['speed_cut']:g}% speed", BLUE, False, BOLD),
+        ("system", GREEN, False, BOLD),
+    )
+    for curve, (label, color, dashed, width) in zip(curves(known), looks, strict=True):
+        chart.put(Line(points(curve, most, SHOWN), color, label, dashed, width))
+    chart.put(Dot(known["flow"], known["head"], BLUE, "ring"))
+    if "new_flow" in known:
+        chart.put(Dot(known["new_flow"], known["system_head"], ORANGE, "diamond"))
+    return chart
 
 
-def _draw_powers(axes: "Axes", view: View) -> None:
+def _powers(view: View) -> Chart:
     known, units = view.known, view.units
-    most = known["rated_flow"]
-    flows = [most * step / 40 for step in range(41)]
-    for label, given, color, line in (
-        ("this system", LIFTED, "C1", "-"),
-        ("cube law", BY_LAW, "C3", "--"),
+    flows = [known["rated_flow"] * step / SHOWN for step in range(SHOWN + 1)]
+    chart = Chart(Axis(0, 106, "Flow, %"), Axis(0, 106, "Power, %"), TALL)
+    for label, given, color, dashed in (
+        ("this system", LIFTED, ORANGE, False),
+        ("cube law", BY_LAW, PINK, True),
     ):
         found = [_marks({**known, **at_flow(flow, known, units, given)}, units) for flow in flows]
-        across = zip(*found, strict=True)
-        axes.plot(*across, label=label, color=color, linestyle=line, linewidth=BOLD)
-    axes.plot(100, 100, "o", color="C0", markerfacecolor="none", markersize=9)
+        chart.put(Line(found, color, label, dashed, BOLD))
+    chart.put(Dot(100, 100, BLUE, "ring"))
     if "new_flow" in known:
         at, power = _marks(known, units)
         _, law = _marks({**known, **at_flow(known["new_flow"], known, units, BY_LAW)}, units)
-        axes.plot((at, at), (law, power), color="C1", linewidth=1, linestyle=":")
-        axes.plot(at, power, "D", color="C1", markersize=9)
-        axes.plot(at, law, "s", color="C3", markersize=7)
-    axes.set(xlim=(0, 106), ylim=(0, 106))
-    _name(axes, "Flow, %", "Power, %")
+        chart.put(Line([(at, law), (at, power)], ORANGE, dashed=True, width=1))
+        chart.put(Dot(at, power, ORANGE, "diamond"), Dot(at, law, PINK, "square"))
+    return chart
 
 
 def _marks(known: Values, units: str) -> tuple[float, float]:
@@ -179,15 +169,6 @@ def _marks(known: Values, units: str) -> tuple[float, float]:
     pairs = (("new_flow", "flow"), ("slowed_power", "input_power"))
     flow, power = (share(*pair, known, units) for pair in pairs)
     return flow, power
-
-
-def _name(axes: "Axes", across: str, up: str) -> None:
-    axes.set(xlabel=across, ylabel=up)
-    axes.locator_params(nbins=5, steps=[1, 2, 5, 10])
-    axes.legend(
-        loc="lower left", bbox_to_anchor=(-0.08, 1), ncols=3, columnspacing=1, handlelength=1.2,
-        handletextpad=0.5, borderpad=0.2, borderaxespad=0,
-    )  # fmt: skip
 
 
 SLOWING = Figure(
@@ -199,5 +180,4 @@ SLOWING = Figure(
     ),
     view,
     draw,
-    height=5.0,
 )

@@ -1,15 +1,10 @@
 """Kilowatts, kilovars and kVA as the sides of a triangle, and what a capacitor does to it."""
 
-from typing import TYPE_CHECKING
-
 from solver.topics.formulas import NAMEPLATE
 from solver.units.show import exact
 
-from .drawing import INK
+from .chart import BLUE, GREEN, INK, ORANGE, PINK, Axis, Bar, Chart, Line
 from .view import Figure, Scale, Slide, Values, View, shown, told, worked
-
-if TYPE_CHECKING:
-    from matplotlib.axes import Axes
 
 __all__ = ["TRIANGLE"]
 
@@ -59,30 +54,29 @@ def view(values: Values, units: str) -> View:
     return View(headline, alt, ("", "Now", "After"), rows, known, units)
 
 
-def draw(axes: "Axes", view: View) -> None:
+def draw(view: View) -> tuple[Chart, ...]:
     """Both triangles on the same kilowatts; both ways have one scale, so the angles are true."""
     known = view.known
     power, now, then = (known[name] for name in ("input_power", NOW[2], THEN[2]))
     by = {row[0]: row for row in view.rows}
     kva, kvar = by["Apparent"], by["Reactive"]
     width = 0.05 * power
-    axes.plot((0, power), (0, 0), color=INK, linewidth=3, clip_on=False, zorder=2.6)
-    for kvars, color, line, label in (
-        (now, "C0", "-", f"now {kva[1]}"),
-        (then, "C2", "--", f"after {kva[2]}"),
+    across = Axis(0, power + width, f"Kilowatts, the work: {by['Real'][1]}")
+    chart = Chart(across, Axis(0, 1.05 * now, "Kilovars"), 220, even=True)
+    chart.put(Line([(0, 0), (power, 0)], INK, width=4))
+    for kvars, color, dashed, label in (
+        (now, BLUE, False, f"now {kva[1]}"),
+        (then, GREEN, True, f"after {kva[2]}"),
     ):
-        axes.plot(
-            (0, power), (0, kvars), color=color, linestyle=line, label=label, linewidth=3, zorder=3
-        )
-    axes.bar(power, then, width, align="edge", color="C3", label=f"stays {kvar[2]}")
-    axes.bar(
-        power, known["capacitor_kvar"], width, then, align="edge", color="C1", hatch="////",
-        label=f"capacitor {by['Capacitor'][2]}",
+        chart.put(Line([(0, 0), (power, kvars)], color, label, dashed, width=4))
+    chart.put(
+        Bar(power, 0, width, then, PINK, f"stays {kvar[2]}"),
+        Bar(
+            power, then, width, known["capacitor_kvar"], ORANGE,
+            f"capacitor {by['Capacitor'][2]}", hatched=True,
+        ),
     )  # fmt: skip
-    axes.set_aspect("equal", anchor="W")
-    axes.locator_params(nbins=5, steps=[1, 2, 5, 10])
-    axes.set(xlabel=f"Kilowatts, the work: {by['Real'][1]}", ylabel="Kilovars")
-    axes.figure.legend(loc="outside upper left", ncols=2, columnspacing=1.2, handlelength=1.2)
+    return (chart,)
 
 
 TRIANGLE = Figure(
@@ -96,6 +90,5 @@ TRIANGLE = Figure(
     ),
     view,
     draw,
-    height=3.4,
     systems=("us",),
 )

@@ -2,7 +2,7 @@
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
-from typing import TYPE_CHECKING, NamedTuple
+from typing import NamedTuple
 
 from solver.algebra.expression import Expr
 from solver.algebra.formula import Formula
@@ -11,8 +11,7 @@ from solver.engine.plan import find_plan
 from solver.units.show import capital, figures, with_unit
 from solver.vocabulary import quantity_named
 
-if TYPE_CHECKING:
-    from matplotlib.axes import Axes
+from .chart import Chart
 
 __all__ = ["Figure", "Scale", "Slide", "View", "shown", "told", "valued", "worked"]
 
@@ -86,17 +85,16 @@ class View:
 
 @dataclass(frozen=True)
 class Figure:
-    """A figure: what is seen at given values, and how that is drawn on matplotlib's axes.
+    """A figure: what is seen at given values, and the charts of that, from top to bottom.
 
-    `height` is in inches; the width is the style's. `systems` are those it can be shown in.
+    `systems` are those it can be shown in.
     """
 
     name: str
     title: str
     slides: tuple[Slide, ...]
     view: Callable[[Values, str], View]
-    draw: Callable[["Axes", View], None]
-    height: float
+    draw: Callable[[View], tuple[Chart, ...]]
     systems: tuple[str, ...] = ("us", "si")
 
 

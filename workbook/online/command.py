@@ -55,6 +55,6 @@ def sentences(built: "Built", runtime: "Brought | Usual") -> Iterator[str]:
     else:
         yield "Readers' browsers load nothing from outside, and nothing readers do is sent anywhere."
     if not built.figures:
-        yield "This copy of the runtime has no matplotlib, so each figure shows only its table."
+        yield "This copy of the runtime has no matplotlib, so trends and reports show only their tables."
     if not built.quick:
         yield "Pages open in two thirds of the time if you build with Python 3.14, or with Node and --runtime."

@@ -53,7 +53,7 @@ LEFT_OUT = (
     "wcwidth/table_grapheme_overrides/_known*",
 )
 KEPT = tuple(f"pygments/lexers/{name}.py" for name in ("__init__", "_mapping", "python"))
-FIGURES = "matplotlib"  # what a page fetches later, if it can
+FIGURES = "matplotlib"  # what a page with trends or a report fetches later, if it can
 BROWSER = {
     "extra": "",
     "implementation_name": "cpython",

@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING, NamedTuple
 
 from solver.own.record import Examined, Line, Trend, limit_lines, trend_of
 from solver.units.show import capital, figures, with_unit
-from workbook.figures import LOOK, Figure, View, picture, printed, table_html
+from workbook.figures import LOOK, Plotted, View, picture, printed, table_html
 from workbook.ui.markup import Markup, joined, tag
 from workbook.ui.static_site import no_picture
 
@@ -98,7 +98,7 @@ def page_svg(plot: Plot) -> Markup:
     Raises:
         ImportError: matplotlib is not there.
     """
-    return picture(_figure(plot), plot.view)
+    return picture(_plotted(plot), plot.view)
 
 
 def print_svg(plot: Plot) -> str:
@@ -107,7 +107,7 @@ def print_svg(plot: Plot) -> str:
     Raises:
         ImportError: matplotlib is not there.
     """
-    return printed(_figure(plot), plot.view)
+    return printed(_plotted(plot), plot.view)
 
 
 def table_of(plots: Sequence[Plot]) -> tuple[tuple[str, ...], tuple[tuple[str, ...], ...]]:
@@ -140,11 +140,8 @@ def _told(trend: Trend) -> str:
     return " ".join(filter(None, (trend.says, trend.sudden, trend.may_mean)))
 
 
-def _figure(plot: Plot) -> Figure:
-    name = f"trend {plot.trend.name}"
-    return Figure(
-        name, plot.title, (), lambda values, units: plot.view, partial(_draw, plot), HEIGHT
-    )
+def _plotted(plot: Plot) -> Plotted:
+    return Plotted(f"trend {plot.trend.name}", partial(_draw, plot), HEIGHT)
 
 
 def trends_html(examined: Sequence[Examined], redraw: Callable[[], None] | None = None) -> Markup:

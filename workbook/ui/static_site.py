@@ -1,8 +1,9 @@
 """What the static site alone has: Python in the reader's browser, the page's address, late pictures.
 
 Its page tells the address when it starts (see online/labextension): a browser's Python runs beside
-the page and cannot see it. matplotlib is as large as the rest and takes seconds to start, so no card
-waits for it: the page says when it is ready, and panels that lack a picture have asked for it by then.
+the page and cannot see it. matplotlib, which only trends and reports need, is as large as the rest and takes
+seconds to start, so no page waits for it: the page says when it is ready, and panels that lack a picture
+have asked for it by then.
 """
 
 import asyncio

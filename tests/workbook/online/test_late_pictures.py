@@ -2,11 +2,12 @@
 
 import asyncio
 import sys
+from functools import partial
 from types import SimpleNamespace
 
 import pytest
 
-from workbook.figures import show
+from workbook.figures import Beside, Plotted, View, draw_shares, show
 from workbook.ui import static_site
 
 
@@ -70,13 +71,23 @@ def test_where_they_cannot_be_had_the_panel_says_so_for_good(browser, monkeypatc
     assert 1 == len(browser)
 
 
-def test_a_figure_shows_its_table_first_and_then_its_picture(browser, monkeypatch):
+def test_a_picture_of_a_report_comes_after_its_table(browser, monkeypatch):
     missing = {name: None for name in sys.modules if name.split(".")[0] == "matplotlib"}
+    plotted = Plotted("one", partial(draw_shares, label="Of the points, %"), 2)
+    view = View("", "One bar.", ("Question", "Of the points"), (("1", "40%"),), {"1": 40.0}, "")
+    beside = Beside()
     with monkeypatch.context() as without:
         for name in {**missing, "matplotlib": None}:
             without.setitem(sys.modules, name, None)
-        figure = show("legs")
-    assert f"<p>{static_site.COMING}</p>" == figure.beside.picture.value
-    assert "<table>" in figure.beside.table.value
+        beside.show(plotted, view)
+    assert f"<p>{static_site.COMING}</p>" == beside.picture.value
+    assert "<table>" in beside.table.value
     wait_for()
+    assert beside.picture.value.startswith("<svg")
+
+
+def test_a_figure_to_explore_waits_for_nothing(browser):
+    figure = show("legs")
     assert figure.beside.picture.value.startswith("<svg")
+    wait_for()
+    assert [] == browser

@@ -9,7 +9,7 @@ from functools import partial
 from textwrap import wrap
 from typing import TYPE_CHECKING, NamedTuple
 
-from workbook.figures import Figure, View, draw_shares
+from workbook.figures import Plotted, View, draw_shares
 from workbook.ui.pages import titles
 
 from .facts import BINS, ClassFacts, Question
@@ -41,7 +41,7 @@ __all__ = [
     "spread_picture",
 ]
 
-Pictured = tuple[Figure, View]
+Pictured = tuple[Plotted, View]
 PEOPLE_TICKS = 5
 HARDEST = 8  # questions in the picture; all of them stand in the table
 HANDS = 60  # people told at once
@@ -51,7 +51,7 @@ NARROWEST = 24  # characters of a column whose words are wrapped
 
 
 def _pictured(name: str, view: View, draw, height: float) -> Pictured:
-    return Figure(name, view.headline, (), lambda values, units: view, draw, height), view
+    return Plotted(name, draw, height), view
 
 
 def spread_picture(told: ClassFacts) -> Pictured:
