@@ -173,7 +173,7 @@ def wide(text: str, bold: bool = False, size: float = TEXT) -> float:
     >>> wide("ill") < wide("gpm") < wide("gpm", bold=True)
     True
     """
-    ems = sum(0.4 if c in NARROW else 0.95 if c in BROAD else 0.65 for c in text)
+    ems = sum(0.38 if c in NARROW else 0.95 if c in BROAD else 0.62 for c in text)
     return ems * size * (1.1 if bold else 1.0)
 
 

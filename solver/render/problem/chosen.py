@@ -38,7 +38,7 @@ DRAWINGS: tuple[Drawing, ...] = (
     *(TWICE, CURVE, PUMP_PLATE),
 )
 FEWEST = 2  # quantities in their places that make a picture worth its room
-WIDEST = 720  # px
+WIDEST = 620  # px
 
 
 def drawing_for(case: Case) -> Drawing | None:

@@ -54,7 +54,8 @@ def _draw(shown: Shown) -> Drawn:
         pieces += [*more, shown.note(0, TOP + 19, SAVED, "saved", dx=6) if shown.has(SAVED) else ""]
     more, _ = shown.flow(TOP + 19, NOW, room=ROOM, dx=6)
     pieces += [*more, words(0, TOP - 6, "now" if compared else "kW")]
-    pieces.append(shown.note(END / 2, foot - 12, AREA, "energy", "middle"))
+    if shown.has(AREA) or not compared:
+        pieces.append(shown.note(END / 2, foot - 12, AREA, "energy", "middle"))
     column, right = shown.column(RIGHT, TOP - 5, COST)
     pieces += [*column, line(0, END, foot, stroke=SOFT, stroke_width=1.5)]
     pieces.append(across(0, path((0, TOP), (0, foot), stroke=SOFT, width=1.5)))

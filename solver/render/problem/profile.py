@@ -21,14 +21,10 @@ from .shown import LINE, Shown
 __all__ = ["PROFILE"]
 
 Rows = tuple[tuple[str, Text], ...]
-MAIN, HIGH, PUMP, BOTTOM = (
-    24.0,
-    36.0,
-    100.0,
-    136.0,
-)  # px: the main, the upper water, the pump, the floor of the lower
-LIFTED, FLOODED = 118.0, 52.0  # px: lower water under the pump and over it
-TANK, RULER = 78.0, 68.0  # percent: where the tank begins, where heights are measured
+# px: the main, the upper water, the pump, the floor of the lower; the lower under the pump and over it
+MAIN, HIGH, PUMP, BOTTOM = 24.0, 36.0, 78.0, 128.0
+LIFTED, FLOODED = 118.0, 40.0
+TANK, RULER = 80.0, 73.0  # percent: where the tank begins, where heights are measured
 SUMP = 106.0  # px: the lower water's right edge
 LOSSES: Rows = (
     ("friction_head", "friction"),
@@ -76,12 +72,12 @@ def _draw(shown: Shown) -> Drawn:
             pieces.append(across(0, *height(10, surface, PUMP)))
             pieces.append(shown.stacked(0, (surface + PUMP) / 2 - 2, name, called, dx=18))
     if split and shown.has("static_head"):
-        pieces.append(shown.note(RULER, BOTTOM, "static_head", "static head", "end", dx=-8))
+        pieces.append(shown.note(RULER, BOTTOM + 7, "static_head", "static head", "end", dx=-8))
     pieces.append(shown.note(0, surface - 7, "suction_elevation", dx=8))
     pieces.append(shown.note((TANK + 100) / 2, HIGH + 26, "discharge_elevation", "", "middle"))
     pieces.append(shown.note(0, 14, "head", Both("TDH", "TDH")))
     more, foot = shown.flow(BOTTOM + LINE + 3, (*LOSSES, *PIPE, *POWER))
-    return Drawn(pieces + more, max(foot, BOTTOM + 4))
+    return Drawn(pieces + more, max(foot, BOTTOM + 9))
 
 
 def _waters(surface: float) -> list[str]:
@@ -89,7 +85,7 @@ def _waters(surface: float) -> list[str]:
     return [
         rect(0, surface, SUMP, BOTTOM - surface, fill=WATER, fill_opacity=0.35),
         across(0, path((0, surface), (SUMP, surface), stroke=WATER, width=2.5)),
-        across(0, path((0, 44), (0, BOTTOM), (SUMP, BOTTOM), (SUMP, 44), width=3)),
+        across(0, path((0, 32), (0, BOTTOM), (SUMP, BOTTOM), (SUMP, 32), width=3)),
         block(TANK, 100, HIGH, 44, fill=WATER, fill_opacity=0.35),
         line(TANK, 100, HIGH, stroke=WATER, stroke_width=2.5),
         line(TANK, 100, HIGH + 44, stroke_width=3),

@@ -12,7 +12,7 @@ Rows = tuple[tuple[str, Text], ...]
 LEFT, WIDE = 28.0, 126.0  # px: the well's left wall, and how wide it is
 GROUND, ON, OFF, FLOOR = 26.0, 62.0, 112.0, 136.0  # px from the top
 PIPE = 14.0
-BESIDE = LEFT + WIDE + 14  # px: where what is beside the well begins
+BESIDE = LEFT + WIDE + 12  # px: where what is beside the well begins
 LEVELS: Rows = (("on_level", "on"), ("off_level", "off"))
 BETWEEN: Rows = (
     ("working_volume", "volume"),
@@ -69,7 +69,7 @@ CYCLE: Rows = (
     ("alternating_pumps", "alternating pumps"),
     ("pump_starts", "each pump"),
     ("hours_per_day", "pumping"),
-    ("pump_hours", "each pump"),
+    ("pump_hours", "each"),
     ("motor_size", "motor"),
 )
 
