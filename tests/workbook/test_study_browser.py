@@ -6,6 +6,7 @@ from random import Random
 import pytest
 
 from solver import FAMILIES, case_from_code, draw, family_named
+from tests.workbook.cards import answer, code_of
 from tests.workbook.looking import in_theme
 from tests.workbook.on_a_phone import faults_on_a_phone
 from workbook.log import Log, line_of, made
@@ -79,16 +80,8 @@ def opened(reader, new_page):
         yield {FIRST: home, STUDY: study}
 
 
-def answer(card, text):
-    box = card.get_by_label("Your answer")
-    box.fill(text)
-    box.press("Enter")
-    card.locator(".w2w-told .w2w-say:not(:empty)").wait_for()
-
-
 def right_answer(card):
-    case = case_from_code(card.get_by_label("Problem code").input_value())
-    return f"{case.answer:.6g}"
+    return f"{case_from_code(code_of(card)).answer:.6g}"
 
 
 def problems(page, number):
@@ -156,7 +149,7 @@ def test_a_mistake_is_practiced_by_keyboard_alone_and_gone_once_it_went_right_tw
     for _ in range(2):
         mistakes.get_by_role("button", name="Practice this").first.focus()
         keys.press("Enter")
-        box = below.get_by_label("Your answer")
+        box = below.locator("input.w2w-box")
         study.wait_for_function("document.activeElement.closest('.w2w-study .w2w-card')")
         assert box.evaluate("node => node === document.activeElement")
         assert box.evaluate(IN_SIGHT)

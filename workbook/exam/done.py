@@ -5,7 +5,7 @@ from collections.abc import Callable
 from ipywidgets import HTML, VBox
 
 from solver.sets.paper import Paper
-from workbook.practice import Card, Missed, keep
+from workbook.practice import Card, Missed, codes_today, keep
 from workbook.ui.controls import Panel, button, row, show
 from workbook.ui.markup import joined, tag
 from workbook.ui.pieces import say
@@ -76,5 +76,5 @@ class Done:
         if self.practicing.children:
             self.practicing.children[0].turn_to(missed)
         else:
-            self.practicing.children = [Card(missed)]
+            self.practicing.children = [Card(missed, done=codes_today)]
             self.practicing.children[0].focus()

@@ -19,7 +19,7 @@ __all__ = ["guided_card", "mixed_card"]
 
 MIXED_HOW = "About one problem in three is of a kind you missed, until you get it right."
 GUIDED_HOW = (
-    "A mistake you keep making comes first. Then comes what is due, and then what is new. "
+    "A mistake you keep making comes first. Then what comes back today, then what is new. "
     "What you get right without help comes back later and later."
 )
 SHOWN = 5  # kinds that are named

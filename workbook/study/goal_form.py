@@ -6,7 +6,7 @@ from pathlib import Path
 
 from ipywidgets import HTML, DatePicker, VBox
 
-from workbook.ui.controls import AUTO, LABELLED, Panel, button, chooser, classed, row, show
+from workbook.ui.controls import AUTO, LABELLED, Panel, button, chooser, classed, link, row, show
 from workbook.ui.markup import tag
 from workbook.ui.pieces import say
 
@@ -37,8 +37,7 @@ class GoalForm:
         self.mark = chooser("Pass mark", _each(PASS_MARKS, "%"))
         self.save = button("Save", panel.once(self._save), first=True)
         self.leave = button(LATER, panel.once(self._leave))
-        self.change = button(CHANGE, panel.once(self._open))
-        classed(self.change, "w2w-quiet")
+        self.change = link(CHANGE, panel.once(self._open))
         self.said = HTML(say(""))
         fields = row("w2w-goal", self.day, self.minutes, self.mark)
         self.form = VBox([self.asks, fields, row("w2w-buttons", self.save, self.leave)])

@@ -21,10 +21,10 @@ WELCOME = (
     "Work one on paper and type your answer. If it's off, you see which step to look at."
 )
 STUDY = "14-your-study.ipynb"
-NAMED = 4  # kinds that come back and are named
+NAMED = 3  # kinds that come back and are named
 WEEK = 7
 NO_BACK = "Nothing more comes back today. New kinds come next."
-WAITS = "The least sure come first. What doesn't fit today waits."
+WAITS = ", as time allows"
 NO_BACK_YET = "Nothing yet. What you work on comes back here, sooner if you missed it."
 
 
@@ -89,9 +89,9 @@ def back_block(told: Progress, now: datetime, room: float) -> Markup:
         return block("Coming back today", tag("p", NO_BACK if told.problems else NO_BACK_YET))
     items = [tag("li", one.family.title, " ", tag("span", why(one, now))) for one in back[:NAMED]]
     if len(back) > NAMED:
-        items.append(tag("li", page_link(f"and {len(back) - NAMED} more", STUDY)))
-    rest = tag("p", WAITS, cls="w2w-about") if len(back) > room else None
-    return block(f"Coming back today: {len(back)}", tag("ul", items), rest, more="w2w-back")
+        waits = WAITS * (len(back) > room)
+        items.append(tag("li", page_link(f"and {len(back) - NAMED} more{waits}", STUDY)))
+    return block(f"Coming back today: {len(back)}", tag("ul", items), more="w2w-back")
 
 
 def why(one: Back, now: datetime) -> str:

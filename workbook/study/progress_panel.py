@@ -11,7 +11,7 @@ from ipywidgets import HTML, Box, VBox, Widget
 
 from solver import Family
 from workbook.log import Log, NotKept, NotRead
-from workbook.practice import Card, Focused, keep, units_of
+from workbook.practice import Card, Focused, codes_today, keep, units_of
 from workbook.ui.controls import Panel, button, classed, row
 from workbook.ui.markup import joined, tag
 from workbook.ui.pages import lessons
@@ -114,7 +114,7 @@ class ProgressPanel(Panel):
         if self.practicing.children:
             self.practicing.children[0].turn_to(focus)
         else:
-            self.practicing.children = [Card(focus)]
+            self.practicing.children = [Card(focus, done=codes_today)]
             self.practicing.children[0].focus()
 
 
