@@ -5,6 +5,7 @@ Everything is imported when it is called: a page that shows one card loads no mo
 
 __all__ = [
     "cautions",
+    "cautions_in_full",
     "class_report",
     "contents",
     "exam",
@@ -43,7 +44,13 @@ def practice(name: str):
 
     families = families_of(name)
     practice = Practice(families, on_try=_keep)
-    return Card(practice, done=codes_today, explains=families[0].chapter)
+    return _ready(Card(practice, done=codes_today, explains=families[0].chapter))
+
+
+def _ready(card):
+    """The card that its page opens with: the keyboard leads to its answer."""
+    card.focus()
+    return card
 
 
 def mixed():
@@ -55,7 +62,7 @@ def mixed():
     from .practice.wanted import mixed_card
 
     before = past()
-    return mixed_card(Mixed(FAMILIES, on_try=_keep, past=before, units=units_of(before)))
+    return _ready(mixed_card(Mixed(FAMILIES, on_try=_keep, past=before, units=units_of(before))))
 
 
 def home():
@@ -81,7 +88,7 @@ def _guided(on_try):
     from .practice.guided import Guided
     from .practice.wanted import guided_card
 
-    return guided_card(Guided(FAMILIES, on_try=on_try, past=past, units=units_of(past())))
+    return _ready(guided_card(Guided(FAMILIES, on_try=on_try, past=past, units=units_of(past()))))
 
 
 def _begun():
@@ -275,7 +282,14 @@ def class_report():
 
 
 def cautions(*topics: str):
-    """The usual cautions for these topics, and the rules they come from."""
+    """The usual cautions for these topics in one line, which opens to the rules they come from."""
+    from .ui.cautions import caution_line
+
+    return caution_line(*topics)
+
+
+def cautions_in_full(*topics: str):
+    """The same in a box: once a chapter, and wherever readings of a real machine are typed in."""
     from .ui.cautions import caution_box
 
     return caution_box(*topics)

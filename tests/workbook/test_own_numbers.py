@@ -292,18 +292,17 @@ def test_a_worked_example_opens_step_by_step():
     example = page.worked_example(draw("motor_power", 10, "us", 2).code)
     seen = []
     for _ in example.case.steps:
-        example._next()
-        seen.append(example.steps.value.count('class="w2w-step"'))
+        example.steps._next()
+        seen.append(example.steps.shown.value.count('class="w2w-step"'))
     assert list(range(1, len(example.case.steps) + 1)) == seen
-    example._next()
-    assert "That was the last step." in words(example.said.value)
+    assert "none" == example.steps.buttons.layout.display
 
 
 def test_a_worked_example_says_each_new_step_aloud():
     example = page.worked_example(draw("water_power", 7).code)
-    example._next()
-    assert 'role="status"' in example.said.value
-    assert "water horsepower = flow × total dynamic head / 3,960" in words(example.said.value)
+    example.steps._next()
+    heard = example.steps.shown.value.partition('role="status"')[2]
+    assert "water horsepower = flow × total dynamic head / 3,960" in words(heard)
 
 
 def test_an_example_without_a_problem_is_refused():
@@ -352,14 +351,24 @@ def test_a_box_says_its_unit_once():
     assert {"Slip in rpm", "Percent slip", "Number of poles", "Line amps"} <= set(asks)
 
 
-def test_the_cautions_name_their_rules_and_defer_to_local_codes():
-    box = page.cautions("electrical", "rotating", "wet_well")._repr_mimebundle_()
+@pytest.mark.parametrize("show", [page.cautions, page.cautions_in_full])
+def test_the_cautions_name_their_rules_and_defer_to_local_codes(show):
+    box = show("electrical", "rotating", "wet_well")._repr_mimebundle_()
     for kind in ("text/html", "text/plain"):
         text = words(box[kind])
         for rule in ("29 CFR 1910.147", "29 CFR 1910.333", "29 CFR 1910.146", "NFPA 70E"):
             assert rule in text
         assert "Follow your local codes" in text
         assert "licensed practice" in text
+
+
+def test_the_cautions_in_one_line_name_what_can_kill_and_open_to_all_of_it():
+    html = page.cautions("electrical", "rotating", "wet_well").html
+    line, rest = html.split("</summary>")
+    said = "Caution: electricity, rotating machines and wet wells can kill."
+    assert said in words(line)
+    assert rest.startswith('<div class="w2w-columns">')
+    assert "<details" not in page.cautions_in_full("electrical").html
 
 
 def test_cautions_are_only_those_asked_for():

@@ -1,6 +1,10 @@
-"""The caution box: what to mind before going near a machine. Its texts are in cautions.toml."""
+"""Cautions: what to mind before going near a machine, in a box or in a line that opens.
+
+Their texts are in cautions.toml.
+"""
 
 import tomllib
+from collections.abc import Sequence
 from functools import cache
 from pathlib import Path
 from typing import Any
@@ -8,7 +12,7 @@ from typing import Any
 from .markup import Markup, joined, tag
 from .pieces import Shown, state_line
 
-__all__ = ["caution_box", "caution_lines", "topics"]
+__all__ = ["caution_box", "caution_line", "caution_lines", "topics"]
 
 
 @cache
@@ -22,21 +26,54 @@ def topics() -> list[str]:
 
 
 def caution_box(*wanted: str) -> Shown:
-    """The cautions for these topics, and the line that stands under all of them.
+    """The cautions for these topics, and the line under all of them.
 
     Raises:
         LookupError: there are no cautions for a topic; it lists those there are.
     """
+    html = joined(state_line("⚠", "Caution: each of these can kill"), _groups(wanted))
+    return Shown(html, _as_text(wanted), "w2w-cautions")
+
+
+def caution_line(*wanted: str) -> Shown:
+    """The same in one line, which opens to all of it.
+
+    Raises:
+        LookupError: as for `caution_box`.
+    """
+    named = [_texts()[name]["title"] for name in _known(wanted)]
+    mark = tag("span", "⚠", cls="w2w-mark", aria_hidden="true")
+    line = tag(
+        "summary",
+        mark,
+        f"Caution: {in_a_row(named)} can kill. Read this before you go near a pump.",
+    )
+    return Shown(
+        tag("details", line, _groups(wanted)), _as_text(wanted), "w2w-cautions", "w2w-brief"
+    )
+
+
+def in_a_row(titles: Sequence[str]) -> str:
+    """Titles in a sentence: "electricity, rotating machines and wet wells"."""
+    *first, last = [title.lower() for title in titles]
+    return f"{', '.join(first)} and {last}" if first else last
+
+
+def _known(wanted: Sequence[str]) -> Sequence[str]:
     for name in wanted:
         if name not in topics():
             raise LookupError(f"No cautions for {name!r}; there are: {', '.join(topics())}.")
+    return wanted
+
+
+def _groups(wanted: Sequence[str]) -> Markup:
     texts = _texts()
-    html = joined(
-        state_line("⚠", "Caution: each of these can kill"),
-        tag("div", (_group(texts[name]) for name in wanted), cls="w2w-columns"),
-        tag("p", tag("b", texts["always"])),
-    )
-    return Shown(html, "\n".join(["Caution", *caution_lines(*wanted)]), "w2w-cautions")
+    groups = (_group(texts[name]) for name in _known(wanted))
+    return joined(tag("div", groups, cls="w2w-columns"), tag("p", tag("b", texts["always"])))
+
+
+def _as_text(wanted: Sequence[str]) -> str:
+    return "\n".join(["Caution", *caution_lines(*wanted)])
 
 
 def caution_lines(*wanted: str) -> list[str]:
