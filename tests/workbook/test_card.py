@@ -551,8 +551,8 @@ def test_a_cell_says_how_to_start_the_page_where_no_widget_can_be_shown(card, mo
     monkeypatch.setattr("IPython.display.display", lambda data, raw: shown.append(data))
     card._ipython_display_()
     assert [True, False] == ["application/vnd.jupyter.widget-view+json" in data for data in shown]
-    assert all("or Run and then Run All Cells" in data["text/plain"] for data in shown)
-    assert "or Run and then Run All Cells" in shown[1]["text/html"]
+    assert all("choose Run and then Run All Cells" in data["text/plain"] for data in shown)
+    assert "choose Run and then Run All Cells" in shown[1]["text/html"]
 
 
 # The box: Enter comes before its text

@@ -78,7 +78,9 @@ function makeChoices(name, changed, { label, choices }) {
 function render({ model, el }) {
   const name = `w2w-answer-${++places}`;
   // Keys typed here are no shortcuts of the notebook around it.
-  const form = element("form", { class: "w2w-asking", novalidate: true, "data-lm-suppress-shortcuts": true });
+  const form = element("form", {
+    class: "w2w-asking", novalidate: true, tabindex: "-1", "data-lm-suppress-shortcuts": true,
+  });
   const main = element("button", { type: "submit", class: "w2w-button w2w-first" });
   const tell = (kind) =>
     model.send({ kind, text: field.read(), main: main.textContent, count: model.get("asked").count });
@@ -113,17 +115,16 @@ function render({ model, el }) {
   const label = () => { main.textContent = model.get("main"); };
 
   /* The focus in the answer, and the whole card in sight. Where a finger is all there is, the focus
-   * would only open the keys over the question. */
+   * in the box would open the keys over the question. */
   function focus(looks = LOOKS) {
     if (!form.offsetParent) {
       if (looks) requestAnimationFrame(() => focus(looks - 1));
       return;
     }
-    if (!matchMedia("(hover: none)").matches) {
-      field.first().focus({ preventScroll: true });
-      field.first().select?.();
-    }
-    const card = el.closest(".w2w-card") ?? form;
+    const place = matchMedia("(hover: none)").matches ? form : field.first();
+    place.focus({ preventScroll: true });
+    place.select?.();
+    const card = el.closest(".w2w-card, .w2w-panel") ?? form;
     const inSight = card.getBoundingClientRect().top >= 0 && main.getBoundingClientRect().bottom <= innerHeight;
     if (!inSight) card.scrollIntoView({ block: "start" });
   }
