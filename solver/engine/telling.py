@@ -10,7 +10,7 @@ from typing import NamedTuple
 
 from solver.algebra.expression import Expr, Fraction, Lookup
 from solver.algebra.notation import TEXT
-from solver.algebra.tree import walk
+from solver.algebra.tree import names, walk
 from solver.algebra.typeset import numbers
 from solver.units.show import figures, with_unit
 from solver.vocabulary import quantity_named, spoken
@@ -54,7 +54,18 @@ def _asks(case: Case) -> str:
         return "What does the question ask you to decide? Which reading or rule decides it?"
     given = [_named(name, case) for name in case.given]
     have = " and ".join(filter(None, (", ".join(given[:-1]), *given[-1:])))
-    return f"You have the {have}. You need the {_named(case.asked, case)}. What leads from one to the other?"
+    return f"You have the {have}. You need the {_named(case.asked, case)}. {_leads(case)}"
+
+
+def _leads(case: Case) -> str:
+    """What to ask oneself about the way: the machines in it and the direction, where it has any."""
+    used = {name for step in case.steps if step.expr is not None for name in names(step.expr)}
+    machines = {name.removeprefix("new_") for name in used if name.endswith("_efficiency")}
+    if not machines or case.asked.endswith("_efficiency"):
+        return "What leads from one to the other?"
+    one = len(machines) == 1 and "overall_efficiency" not in machines
+    which = "Which machine comes" if one else "Which machines come"
+    return f"{which} between them? Are you going toward the wire or toward the water?"
 
 
 def _way(case: Case, worked: tuple[Step, ...]) -> str:

@@ -212,6 +212,7 @@ def test_hints_ask_first_then_tell_the_way_the_formulas_and_the_numbers():
     while at.hint():
         shown.append(at.hinted[-1])
     assert ["Ask yourself", "The way", "The formulas", "The numbers"] == [h.title for h in shown]
+    assert "Which machines come between them? Are you going toward the wire" in shown[0].says
     assert [False, False, True, True] == [hint.steps == at.case.steps for hint in shown]
     for hint in shown[:2]:
         assert not re.search(r"\d|[×/=]", hint.says), hint.says
