@@ -9,7 +9,7 @@ from functools import lru_cache
 
 from solver.engine.case import draw, drawn_values
 from solver.engine.family import Family
-from solver.errors import SolverError
+from solver.errors import SolverError, Unfit
 from solver.vocabulary import quantity_named
 
 from .own_plant import Pump, Range, between
@@ -46,8 +46,11 @@ class Keeping:
 
     def _looked_at(self, seed: int) -> bool:
         """A quick look first: most of what is not kept shows before a problem is worked."""
-        values, _ = drawn_values(self.family, self.level, self.units, seed)
-        given = {name: values[name] for name in self.family.level(self.level).given}
+        try:
+            drawn, _ = drawn_values(self.family, self.level, self.units, seed)
+            given = {name: drawn.values[name] for name in self.family.level(self.level).given}
+        except Unfit:
+            return False
         if not all(_keeps(each, given) for each in self.pump.ranges):
             return False
         known = draw(self.family, seed, self.units, self.level).known
