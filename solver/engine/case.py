@@ -25,7 +25,7 @@ from .plan import Plan, find_plan, in_one_line
 from .solution import be_plausible, judged, worked_out
 from .steps import Step
 
-__all__ = ["Case", "draw", "drawn_values", "posed"]
+__all__ = ["Case", "draw", "drawn_again", "drawn_values", "posed", "tried"]
 
 ATTEMPTS = 400
 WIDEST = 0.04  # a band wider than this, each way, would accept too much
@@ -155,8 +155,7 @@ def draw(
     why: SolverError | None = None
     for attempt in range(ATTEMPTS):
         try:
-            drawn, chance = drawn_values(family, level, units, seed, attempt)
-            return _case(family, level, units, seed, drawn, chance, told)
+            return tried(family, level, units, seed, attempt, told)
         except Unfit as fault:
             why = fault
         except NotSolvable as fault:
@@ -168,6 +167,19 @@ def draw(
         f"family {family.name!r}, level {level}, {units}: no draw in {ATTEMPTS} makes a fair "
         f"problem. The last one: {why} Change what its scene draws"
     )
+
+
+def tried(
+    family: Family,
+    level: int,
+    units: str,
+    seed: int,
+    attempt: int = 0,
+    told: Mapping[str, str] = NOTHING_TOLD,
+) -> Case:
+    """One attempt at a problem; Unfit where what was drawn makes no fair one."""
+    drawn, chance = drawn_values(family, level, units, seed, attempt)
+    return _case(family, level, units, seed, drawn, chance, told)
 
 
 def drawn_values(
@@ -188,6 +200,20 @@ def drawn_values(
             f"{' and no '.join(left_out)}, and the level gives it. Add it to what the scene returns"
         )
     return drawn, chance
+
+
+def drawn_again(case: Case) -> Drawn | None:
+    """What a problem's numbers were taken from; none where they were given and not drawn."""
+    if case.seed is None:
+        return None
+    for attempt in range(ATTEMPTS):
+        try:
+            drawn, _ = drawn_values(case.family, case.level, case.units, case.seed, attempt)
+            if all(drawn.values[name] == value for name, value in case.given.items()):
+                return drawn
+        except Unfit:
+            continue
+    return None
 
 
 def posed(

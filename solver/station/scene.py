@@ -10,6 +10,7 @@ from collections import ChainMap
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 
+from solver.engine.case import Case, drawn_again
 from solver.engine.draw import Draw
 from solver.engine.family import Drawn
 from solver.errors import NotSolvable, Unfit
@@ -22,10 +23,11 @@ from .need import Need
 from .readings import READINGS, NotRead
 from .station import Station
 
-__all__ = ["Change", "Noted", "Readings", "station_in", "zone"]
+__all__ = ["Change", "Noted", "Readings", "station_in", "station_of", "zone"]
 
 Change = Callable[[Station, Draw], Station]
 Range = tuple[float, float]
+ANY = Need()
 
 
 class Noted(Mapping[str, float]):
@@ -68,7 +70,7 @@ class Readings:
     of them must come out round: it gives those values that are to be noted otherwise.
     """
 
-    need: Need = Need()
+    need: Need = ANY
     change: Change | None = None
     notes: Callable[[Mapping[str, float], Draw], Mapping[str, float]] | None = None
 
@@ -118,3 +120,9 @@ def station_in(values: Mapping[str, float]) -> Station:
     if isinstance(drawn, Noted):
         return drawn.station
     raise Unfit("This problem needs a whole station; it can't be made of your own numbers.")
+
+
+def station_of(case: Case) -> Station | None:
+    """The station that a problem was read off, for a picture; none behind a tank's or a reader's numbers."""
+    drawn = drawn_again(case)
+    return drawn.values.station if drawn and isinstance(drawn.values, Noted) else None

@@ -5,15 +5,19 @@ from dataclasses import replace
 import pytest
 
 from solver import FAMILIES
+from solver.engine.family import Small
 from solver.topics import catalogue as solvers
 from solver.topics.catalogue import Gone
 
 from . import catalogue
 
-FIRST, *REST = FAMILIES
+FIRST = next(family for family in FAMILIES if family.since == 1 and not family.revised)
+REST = [family for family in FAMILIES if family is not FIRST]
 NEXT = max(map(int, catalogue.kept())) + 1
-LEVEL = replace(FIRST.levels[-1], since=NEXT, scene=lambda *drawn: FIRST.scene(*drawn))
-NEW = replace(FIRST, tag="QQ", name="another", since=NEXT)
+LEVEL = replace(
+    FIRST.levels[-1], since=NEXT, scene=Small(lambda *drawn: FIRST.scene(*drawn).values)
+)
+NEW = replace(FIRST, tag="QQ", name="another", since=NEXT, revised=())
 LEFT = Gone(
     FIRST.tag, FIRST.name, FIRST.chapter, FIRST.title, 1, NEXT - 1, (1,) * len(FIRST.levels)
 )

@@ -3,14 +3,14 @@
 from solver.engine.draw import Draw
 from solver.engine.family import Level
 from solver.errors import NotSolvable
-from solver.topics.chapter import Chapter
 from solver.station.faults import put
 from solver.station.motor import sizes
 from solver.station.need import Need
 from solver.station.scene import Change, Readings
 from solver.station.station import Station
+from solver.topics.chapter import Chapter
 from solver.topics.formulas import POWER
-from solver.topics.scenes import ANY, BELTED, DIRECT
+from solver.topics.scenes import BELTED, DIRECT
 
 from .judgments import judge_loss, judge_meter, judge_report
 
@@ -39,9 +39,9 @@ def at_share(low: float, high: float) -> Change:
 
 FLAT = ("lift", "flooded", "above", "recirculation")
 NEAR_A_SIZE = Readings(
-    Need(drives=("direct",), kinds=FLAT, sizes=(7.5, 500)), at_share(0.955, 0.985)
+    Need(drives=("direct",), kinds=FLAT, sizes=(10, 500)), at_share(0.96, 0.99)
 )
-OVER_A_SIZE = Readings(Need(drives=("belt",), kinds=FLAT, sizes=(7.5, 500)), at_share(1.01, 1.02))
+OVER_A_SIZE = Readings(Need(drives=("belt",), kinds=FLAT, sizes=(10, 500)), at_share(1.01, 1.02))
 
 EFFICIENCY = (
     CHAPTER.numeric(
