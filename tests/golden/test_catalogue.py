@@ -11,13 +11,13 @@ from solver.topics.catalogue import Gone
 
 from . import catalogue
 
-FIRST = next(family for family in FAMILIES if family.since == 1 and not family.revised)
-REST = [family for family in FAMILIES if family is not FIRST]
+FIRST, *REST = FAMILIES
+FIRST = replace(FIRST, revised=())
 NEXT = max(map(int, catalogue.kept())) + 1
 LEVEL = replace(
     FIRST.levels[-1], since=NEXT, scene=Small(lambda *drawn: FIRST.scene(*drawn).values)
 )
-NEW = replace(FIRST, tag="QQ", name="another", since=NEXT, revised=())
+NEW = replace(FIRST, tag="QQ", name="another", since=NEXT)
 LEFT = Gone(
     FIRST.tag, FIRST.name, FIRST.chapter, FIRST.title, 1, NEXT - 1, (1,) * len(FIRST.levels)
 )
