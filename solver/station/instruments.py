@@ -5,14 +5,23 @@ meter 0.1 A and 2 percent, a Bourdon gauge half a psi and 1 percent of its span 
 from memory), a tape an inch or a centimeter, a stopwatch a second.
 """
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from math import floor, log10
 from types import MappingProxyType
 from typing import NamedTuple
 
 from solver.vocabulary import QUANTITIES
 
-__all__ = ["BY_NAME", "Instrument", "error_of", "instrument_of", "noted"]
+__all__ = [
+    "BY_NAME",
+    "Instrument",
+    "error_of",
+    "evened",
+    "figures",
+    "instrument_of",
+    "noted",
+    "step_of",
+]
 
 
 class Instrument(NamedTuple):
@@ -36,10 +45,9 @@ class Instrument(NamedTuple):
 
 ANY = float("inf")
 CLAMP = (10, 0.01), (100, 0.1), (ANY, 1)
-VOLTS = ((ANY, 1),)
 PLATE = Instrument("nameplate or drawing")
 CLAMP_METER = Instrument("clamp meter", CLAMP, CLAMP, 2.0, 0.0, (1000, 1000))
-VOLTMETER = Instrument("voltmeter", ((ANY, 0.5),), ((ANY, 0.5),), 0.5, 0.0, (1000, 1000))
+VOLTMETER = Instrument("voltmeter", ((ANY, 1),), ((ANY, 1),), 0.5, 0.0, (1000, 1000))
 GAUGE = Instrument(
     "pressure gauge", ((50, 0.5), (ANY, 1)), ((350, 2), (ANY, 5)), 1.0, 0.5, (300, 2000)
 )
@@ -81,7 +89,8 @@ BY_NAME: Mapping[str, Instrument] = MappingProxyType(
     | {"insulation_10min": MEGOHMMETER}
     | dict.fromkeys(("ohms_12", "ohms_23", "ohms_31"), OHMMETER)
     | {"resistance_unbalance": Instrument("worked out", ((ANY, 0.1),), ((ANY, 0.1),), 0.0, 0.6)}
-    | dict.fromkeys(("winding_temperature", "bearing_temperature"), THERMOMETER)
+    | dict.fromkeys(("winding_temperature", "winding_temperature_before"), THERMOMETER)
+    | dict.fromkeys(("bearing_temperature", "balanced_rise"), THERMOMETER)
     | {"vibration": VIBROMETER, "water_in_oil": LABORATORY, "overload_setting": PLATE}
     | dict.fromkeys(("phase_rotation", "shaft_rotation"), EYE)
     | dict.fromkeys(("rags", "vane_wear"), Instrument("a look", ((ANY, 1),), ((ANY, 1),), 0.0, 3.0))
@@ -107,10 +116,36 @@ def noted(name: str, value: float, units: str) -> float:
     >>> noted("amps_a", 41.268, "us"), noted("discharge_gauge", 33.4, "us"), noted("head", 66.37, "us")
     (41.3, 33.5, 66.4)
     """
+    if step := step_of(name, value, units):
+        return round(round(value / step) * step, 6)
+    return figures(value, 4 if name in QUANTITIES and QUANTITIES[name].us == "rpm" else 3)
+
+
+def step_of(name: str, value: float, units: str) -> float:
+    """The step in which a value is read; 0 where it is read to so many figures."""
     for below, step in instrument_of(name).steps(units):
         if abs(value) < below:
-            return round(round(value / step) * step, 6)
-    return figures(value, 4 if name in QUANTITIES and QUANTITIES[name].us == "rpm" else 3)
+            return step
+    return 0.0
+
+
+def evened(readings: Sequence[float], step: float) -> list[float]:
+    """Three readings, each noted to a step, whose average comes to whole steps as well.
+
+    Where it would not, the one that is nearest to its next step is noted as that.
+
+    >>> evened((40.12, 41.36, 43.04), 0.1)
+    [40.1, 41.4, 43.0]
+    >>> evened((40.12, 41.34, 43.04), 0.1)
+    [40.1, 41.4, 43.0]
+    """
+    steps = [round(reading / step) for reading in readings]
+    left = [reading / step - at for reading, at in zip(readings, steps, strict=True)]
+    if over := sum(steps) % 3:
+        up = over == 2
+        place = left.index(max(left) if up else min(left))
+        steps[place] += 1 if up else -1
+    return [round(at * step, 6) for at in steps]
 
 
 def figures(value: float, count: int) -> float:
@@ -122,6 +157,5 @@ def figures(value: float, count: int) -> float:
 
 def error_of(name: str, value: float, units: str) -> float:
     """How far a reading of its instrument may be off, its step and its accuracy together."""
-    instrument = instrument_of(name)
-    step = next((s for below, s in instrument.steps(units) if abs(value) < below), 0.0)
+    instrument, step = instrument_of(name), step_of(name, value, units)
     return step / 2 + abs(value) * instrument.percent / 100 + instrument.least

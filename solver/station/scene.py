@@ -23,7 +23,7 @@ from .need import Need
 from .readings import READINGS, NotRead
 from .station import Station
 
-__all__ = ["Change", "Noted", "Readings", "station_in", "station_of", "zone"]
+__all__ = ["Change", "Noted", "OneOf", "Readings", "station_in", "station_of", "zone"]
 
 Change = Callable[[Station, Draw], Station]
 Range = tuple[float, float]
@@ -98,6 +98,21 @@ class Readings:
         if self.notes:
             noted._seen.update(self.notes(noted, draw))
         return Drawn(noted, station.place)
+
+
+@dataclass(frozen=True, slots=True)
+class OneOf:
+    """One of several scenes, each as likely: zones that need different stations."""
+
+    scenes: tuple[Readings, ...]
+
+    @property
+    def places(self) -> tuple[Place, ...]:
+        """Those that any of them has."""
+        return tuple(place for place in PUMPS if any(place in s.places for s in self.scenes))
+
+    def __call__(self, draw: Draw, units: str) -> Drawn:
+        return draw.pick(self.scenes)(draw, units)
 
 
 def zone(fault: str, reading: str, *ranges: Range) -> Change:

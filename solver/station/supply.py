@@ -6,7 +6,7 @@ a leg's amps follow the volts to the two others: from phasors, minus the third p
 A healthy supply is drawn within a fraction of a percent (common practice, no source).
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from solver.engine.draw import Draw
 
@@ -26,7 +26,7 @@ Legs = tuple[float, float, float]
 RATED_VOLTS = {480.0: 460.0, 240.0: 230.0, 208.0: 200.0, 600.0: 575.0, 400.0: 400.0}
 NOMINAL = {"us": (480.0, 480.0, 480.0, 480.0, 240.0, 208.0, 600.0), "si": (400.0,)}
 LARGEST = {240.0: 40.0, 208.0: 40.0}  # hp that low volts still feed; larger motors take more volts
-UNBALANCE = (0.3, 0.55)  # percent, of a healthy supply
+UNBALANCE = (0.15, 0.4)  # percent, of a healthy supply: its amps are some 1 to 3 percent uneven
 GAIN = (6.0, 8.0)
 EVEN: Legs = (0.0, 0.0, 0.0)
 
@@ -79,6 +79,11 @@ class Supply:
         lost = 100 * self.joint
         return (a - lost, b + lost / 2, c + lost / 2)
 
+    def pulling(self, pull: Legs) -> "Supply":
+        """The same supply with volts so uneven that they take the amps of A, B and C so far (percent)."""
+        ab, bc, ca = (-pull[leg] / self.gain for leg in (2, 0, 1))
+        return replace(self, skew=(ab, bc, ca))
+
 
 def unbalance_of(readings: Legs) -> float:
     """Largest deviation from the average of three readings (percent; NEMA MG 1)."""
@@ -86,17 +91,21 @@ def unbalance_of(readings: Legs) -> float:
     return 100 * max(abs(reading - average) for reading in readings) / average
 
 
-def uneven(draw: Draw, percent: float) -> Legs:
-    """Three deviations that add up to nothing, the largest of them this (percent), in any order."""
-    near = draw.between(0.2, 0.5)
+def uneven(draw: Draw, percent: float, middle: tuple[float, float] = (0.2, 0.5)) -> Legs:
+    """Three deviations that add up to nothing, the largest of them this (percent), in any order.
+
+    `middle`: the smaller of the two others, as a share of the largest.
+    """
+    near = draw.between(*middle)
     side = draw.pick((1, -1))
     a, b, c = draw.shuffled((percent, -near * percent, (near - 1) * percent))
     return (side * a, side * b, side * c)
 
 
 def draw_supply(draw: Draw, system: System, wanted: tuple[float, ...] = ()) -> Supply:
-    """A healthy supply, at one of the nominal volts wanted (V) when any are named."""
-    nominal = draw.pick(wanted or NOMINAL[system.name])
+    """A healthy supply, at one of the nominal volts wanted (V) that the system has, or at any of its."""
+    here = NOMINAL[system.name]
+    nominal = draw.pick(tuple(volts for volts in wanted if volts in here) or here)
     return Supply(
         nominal,
         float(round(nominal * draw.between(0.97, 1.015))),

@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 from solver.engine.draw import Draw
 from solver.engine.plan import find_plan
 from solver.topics.balance.judgments_leads import judge_best, judge_cause
-from solver.topics.balance.scenes import TURNS
+from solver.topics.balance.legs import TURNS
 from solver.topics.formulas import FORMULAS
 from solver.topics.tables import derating_factor, motors
 

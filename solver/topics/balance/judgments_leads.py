@@ -5,13 +5,17 @@ splice (pump makers' manuals).
 """
 
 from collections.abc import Mapping
+from dataclasses import replace
 
 from solver.engine.draw import Draw
 from solver.engine.family import Judge, Judgement, Level, Option
-from solver.topics.drawn.readings import nothing
+from solver.station.scene import Readings
+from solver.station.station import Station
+from solver.station.supply import Legs, uneven
+from solver.topics.scenes import NO_NUMBERS
 from solver.units.show import figures, with_unit
 
-from .scenes import AMPS, CHAPTER, TURNS, both_causes, one_cause
+from .legs import AMPS, CHAPTER, LINE, TURNS, amps_noted
 
 __all__ = ["BEST_CONNECTION", "ROLLED_LEADS", "ROTATION"]
 
@@ -29,6 +33,32 @@ ROLLED = (
 ONCE_MORE = "Later they roll them once more the same way. "
 ROUND = ((2, 3, 1), (3, 1, 2))
 SWAPPED = ((2, 1, 3), (1, 3, 2), (3, 2, 1))
+
+
+def one_cause(station: Station, draw: Draw) -> Station:
+    """One leg high, and clear of the others, by the supply alone or by the motor alone."""
+    percent, near = draw.between(9, 13), draw.between(0.4, 0.5)
+    a, b, c = draw.shuffled((percent, -near * percent, (near - 1) * percent))
+    legs: Legs = (a, b, c)
+    if draw.pick((True, False)):
+        return replace(station, supply=station.supply.pulling(legs))
+    return replace(station, motor=replace(station.motor, own=legs))
+
+
+def both_causes(station: Station, draw: Draw) -> Station:
+    """A supply and a motor that are each a little uneven."""
+    pull, own = (uneven(draw, draw.between(2, 6)) for _ in ("supply", "motor"))
+    motor = replace(station.motor, own=own)
+    return replace(station, supply=station.supply.pulling(pull), motor=motor)
+
+
+def all_turns(seen: Mapping[str, float], draw: Draw) -> dict[str, float]:
+    """The amps in each of the three connections."""
+    return {n: value for turn in TURNS for n, value in amps_noted(seen, draw, turn).items()}
+
+
+ONE_CAUSE = Readings(LINE, one_cause, all_turns)
+BOTH_CAUSES = Readings(LINE, both_causes, all_turns)
 
 
 def legs_of(turn: str) -> tuple[str, ...]:
@@ -60,23 +90,25 @@ ROTATION_KEPT = Option(
 def judge_cause(turns: tuple[str, ...]) -> Judge:
     """Where the cause is, from the high leg in each of these connections."""
 
-    def judge(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
-        high = [highest_leg(values, turn) for turn in turns]
-        line, path = high[0], ", then ".join(high)
+    def judge(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
+        high = "".join(highest_leg(values, turn) for turn in turns)
+        path = ", then ".join(high)
         if len(set(high)) == 1:
             right = supply(
-                f"The high leg stays on line {line}, no matter which lead is on it. {CAUTION}"
+                f"The high leg stays on line {high[0]}, no matter which lead is on it. {CAUTION}"
             )
             wrong = motor(
-                f"The high leg stayed on line {line}. If the cause were in the motor, "
+                f"The high leg stayed on line {high[0]}. If the cause were in the motor, "
                 "the high leg would move with its lead."
             )
-        else:
+        elif high in "ABCABC":
             right = motor(f"The high leg follows one motor lead: {path}. {CAUTION}")
             wrong = supply(
                 "The high leg moved with its lead. If the cause were in the supply, "
                 "the high leg would stay on one line."
             )
+        else:
+            return None
         return Judgement(
             "the high leg stays with the line: supply; it moves with the lead: motor, cable or splice",
             f"high leg: {path}",
@@ -165,7 +197,7 @@ ROLLED_LEADS = CHAPTER.judged(
     "RL",
     "Rolled leads: supply side or motor side",
     judge_cause(TURNS),
-    one_cause,
+    ONE_CAUSE,
     Level(
         legs_of("") + legs_of("_2"),
         f"{ROLLED}Where is the cause of the high leg?",
@@ -184,7 +216,7 @@ BEST_CONNECTION = CHAPTER.judged(
     "RB",
     "Rolled leads: which connection to keep",
     judge_best,
-    both_causes,
+    BOTH_CAUSES,
     Level(
         tuple(f"amps_{part}{turn}" for turn in TURNS for part in ("average", "deviation")),
         f"{ROLLED}{ONCE_MORE}Which connection has the lowest current unbalance?",
@@ -205,7 +237,7 @@ ROTATION = CHAPTER.judged(
     "RR",
     "Moving leads: what happens to the rotation",
     judge_kept,
-    nothing,
+    NO_NUMBERS,
     Level(
         (),
         f"The motor of {{place}} turns the right way with {connection((1, 2, 3))}. The leads "
