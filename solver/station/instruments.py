@@ -65,6 +65,9 @@ OHMMETER = Instrument("low-resistance ohmmeter", OHMS, OHMS, 0.3, 0.0, (200, 200
 THERMOMETER = Instrument("thermometer", ((ANY, 1),), ((ANY, 1),), 0.0, 2.0, (200, 200))
 VIBROMETER = Instrument("vibration meter", ((ANY, 0.01),), ((ANY, 0.1),), 5.0, 0.0, (2, 50))
 PERCENT = Instrument("worked out", ((ANY, 0.1),), ((ANY, 0.1),), 3.0, 0.3)
+WHOLE, HALF = ((ANY, 1),), ((ANY, 0.5),)
+CURVE = Instrument("pump curve", WHOLE, WHOLE, 0.0, 2.0)
+MOTOR_DATA = Instrument("motor data sheet", HALF, HALF, 0.0, 1.0)
 EYE = Instrument("a look", ((ANY, 1),), ((ANY, 1),))
 LABORATORY = Instrument("a look at the oil", ((ANY, 0.1),), ((ANY, 0.1),), 0.0, 0.5)
 WORKED_OUT = Instrument("worked out", percent=3.0)
@@ -84,6 +87,7 @@ BY_NAME: Mapping[str, Instrument] = MappingProxyType(
     | dict.fromkeys(("drawdown_time", "rise_time", "closed_rise_time"), STOPWATCH)
     | {"rise_time_1": STOPWATCH, "rise_time_2": STOPWATCH}
     | dict.fromkeys(("running_speed", "pump_speed"), TACHOMETER)
+    | {"pump_efficiency": CURVE, "motor_efficiency": MOTOR_DATA}
     | {"flow": METER, "input_power": POWER_METER, "power_factor": FACTOR}
     | dict.fromkeys(("insulation", "insulation_30s", "insulation_1min"), MEGOHMMETER)
     | {"insulation_10min": MEGOHMMETER}

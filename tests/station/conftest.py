@@ -6,7 +6,12 @@ SHOWN = 12
 
 def pytest_terminal_summary(terminalreporter):
     """Print the kinds of problem whose draws are thrown away most often, and the average."""
-    reports = [r for some in terminalreporter.stats.values() for r in some if getattr(r, "when", "") == "call"]
+    reports = [
+        r
+        for some in terminalreporter.stats.values()
+        for r in some
+        if getattr(r, "when", "") == "call"
+    ]
     shares = [
         (share, report.nodeid.partition("[")[2].rstrip("]"))
         for report in reports
