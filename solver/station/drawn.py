@@ -26,12 +26,14 @@ from .suction import Gauges, Suction, draw_gauges, draw_suction
 from .supply import Supply, draw_supply, largest_motor
 from .system import SYSTEMS, System
 from .well import draw_well
+from .what_if import SLOWEST
 
 __all__ = ["attempt", "draw_station", "seeded"]
 
 LOAD = (42.0, 100.0)  # percent of its motor's size that a pump takes, when no need says another
 WORN = (0.05, 0.2)  # leak through the rings of a pump that a better one is thought of for
 A_YEAR = (0.02, 0.15)  # what a year adds to it
+TURNED_TO, LEAST_TURNED = 0.97, 0.86  # of its speed, by a drive; and where it still moves water
 TRIES = 500
 ANY = Need()
 
@@ -118,6 +120,8 @@ def _site(draw: Draw, system: System, need: Need) -> Site | None:
     low, high = spans.flow
     flow = _round_flow(low * pow(high / low, draw.between(0, 1)), system)
     main = draw_main(draw, system, kind, flow)
+    if need.part and not need.part[0] <= _part(main, flow) <= need.part[1]:
+        return None
     suction = None if kind.submerged else draw_suction(draw, system, kind, main, flow)
     head = main.lift + main.lost(flow) + (suction.lost(flow) if suction else 0.0)
     if not (is_main(main, flow) and spans.head[0] <= head <= spans.head[1]):
@@ -125,6 +129,11 @@ def _site(draw: Draw, system: System, need: Need) -> Site | None:
     if need.nozzle not in (None, bool(main.nozzle)):
         return None
     return Site(system, kind, main, suction, (flow, head))
+
+
+def _part(main: Main, flow: float) -> float:
+    """Percent of the head that is static."""
+    return 100 * main.lift / (main.lift + main.lost(flow))
 
 
 def _round_flow(flow: float, system: System) -> float:
@@ -142,6 +151,8 @@ def _machines(draw: Draw, site: Site, need: Need) -> Machines | None:
     turns = 120 * system.hertz * 0.98 * drive.ratio
     one = system.specific_speed(turns, *duty) * system.us_specific  # at one pole
     least, most = kind.specific
+    if need.specific:
+        least, most = max(least, need.specific[0]), min(most, need.specific[1])
     fitting = [p for p in kind.poles if (kind.stages or least <= one / p) and one / p <= most]
     if not fitting:
         return None
@@ -154,9 +165,11 @@ def _machines(draw: Draw, site: Site, need: Need) -> Machines | None:
     size = _size(draw, shaft, need, system, supply)
     if size is None or not is_pump(pump, duty[0]):
         return None
-    motor = draw_motor(draw, system, supply, size, poles, need.upgrade in ("motor", "both"))
+    motor = draw_motor(draw, system, supply, size, poles, need)
     turning = motor.synchronous_speed * (1 - motor.at(shaft, supply).slip) * drive.ratio
-    pump = replace(pump, speed=turning, diameter=pump.diameter * pump.speed / turning)
+    step = system.rounded(0.125, 1)
+    diameter = step * round(pump.diameter * pump.speed / turning / step)
+    pump = replace(pump, speed=turning, diameter=diameter)
     if not (
         is_built(kind, drive, motor, pump) and can_suck(pump, site.suction, site.main, duty[0])
     ):
@@ -213,7 +226,14 @@ def _around(draw: Draw, site: Site, machines: Machines, need: Need) -> Station |
         chance=f"{draw.between(0, 1)}",
         wish=(need.change, need.upgrade),
     )
-    return _in_state(draw, station, need)
+    return _in_state(draw, station, need) if _fits(station, need) else None
+
+
+def _fits(station: Station, need: Need) -> bool:
+    """Whether a pump that is to be slowed, or stalled, can be."""
+    if need.turned_down:
+        return station.least_ratio < LEAST_TURNED
+    return need.change != "stall" or station.least_ratio > 1.08 * SLOWEST
 
 
 def _level(gauges: Gauges, suction: Suction | None) -> bool:
@@ -226,7 +246,16 @@ def _level(gauges: Gauges, suction: Suction | None) -> bool:
 
 
 def _in_state(draw: Draw, station: Station, need: Need) -> Station:
-    """The station with itself a year ago, or later pumping higher; worn where a better pump is thought of."""
+    """The station with itself a year ago, or later pumping higher; worn where a better pump is thought of.
+
+    Or with its drive turned down.
+    """
+    if need.turned_down:
+        hertz = station.system.hertz
+        most = TURNED_TO * hertz
+        wanted = draw.between(hertz * max(SLOWEST, 1.08 * station.least_ratio), most)
+        drive = replace(station.drive, turned=0.5 * round(wanted / 0.5) / hertz)
+        return replace(station, drive=drive)
     if need.upgrade in ("pump", "both"):
         station = replace(station, pump=replace(station.pump, leak=draw.between(*WORN)))
     if need.state == "then":

@@ -92,6 +92,7 @@ BY_NAME: Mapping[str, Instrument] = MappingProxyType(
     | dict.fromkeys(("insulation", "insulation_30s", "insulation_1min"), MEGOHMMETER)
     | {"insulation_10min": MEGOHMMETER}
     | dict.fromkeys(("ohms_12", "ohms_23", "ohms_31"), OHMMETER)
+    | {"slip": PERCENT, "speed_cut": Instrument("worked out", ((ANY, 1),), ((ANY, 1),))}
     | {"resistance_unbalance": Instrument("worked out", ((ANY, 0.1),), ((ANY, 0.1),), 0.0, 0.6)}
     | dict.fromkeys(("winding_temperature", "winding_temperature_before"), THERMOMETER)
     | dict.fromkeys(("bearing_temperature", "balanced_rise"), THERMOMETER)

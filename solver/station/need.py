@@ -12,9 +12,12 @@ class Need:
     """What a problem needs of its station; nothing said is nothing needed.
 
     `kinds` and `drives` by name; whether it has `static` head, several `stages`, a `well` and a `round_well`, a suction
-    `lift`, level gauges on equal pipes, a `nozzle`; the `load` of the motor (percent of its size) and its
-    `sizes` (hp | kW), from and to; nominal `volts` (V); the `change` thought of ("speed", "trim"); the
-    `upgrade`; the `state` beside today's: "then", a year ago, or "now", after its water was pumped higher.
+    `lift`, level gauges on equal pipes, a `nozzle`; from and to: the `load` of the motor (percent of its
+    size), its `sizes` (hp | kW), what `part` of the head is static (percent), the US `specific` speed of a stage; nominal
+    `volts` (V); the service factors it may have (`service`), or an `old_plate` that gives the rise instead; the
+    `change` thought of ("speed", "trim", or "stall", a speed that no longer lifts the water); whether a
+    drive has it `turned_down` now; the `upgrade`; the `state` beside today's: "then", a year ago, or "now",
+    after its water was pumped higher.
     """
 
     kinds: tuple[str, ...] = ()
@@ -28,6 +31,11 @@ class Need:
     nozzle: bool | None = None
     load: tuple[float, float] | None = None
     sizes: tuple[float, float] | None = None
+    part: tuple[float, float] | None = None
+    specific: tuple[float, float] | None = None
+    service: tuple[float, ...] = ()
+    old_plate: bool = False
+    turned_down: bool = False
     volts: tuple[float, ...] = ()
     change: str = ""
     upgrade: str = ""
@@ -45,4 +53,9 @@ class Need:
             and (not self.stages or kind.stages)
             and (self.level_gauges is None or not kind.submerged)
             and self.nozzle in (None, *kind.nozzles)
+            and (not self.specific or _overlap(self.specific, kind.specific))
         )
+
+
+def _overlap(one: tuple[float, float], other: tuple[float, float]) -> bool:
+    return one[0] <= other[1] and other[0] <= one[1]

@@ -95,8 +95,9 @@ def operate(
     for _ in range(50):
         flow = crossing(spare, flow or rated[0], rated[1])
         shaft = pump.power_at(flow, speed)
-        load = motor.at(shaft / (1 if drive.is_variable else drive.efficiency), supply)
-        turning = motor.synchronous_speed * (1 - load.slip)
+        given = shaft / (1 if drive.is_variable else drive.efficiency)
+        load = motor.at(given, supply, drive.turned)
+        turning = motor.synchronous_speed * drive.turned * (1 - load.slip)
         settled = abs(turning * drive.ratio - speed) <= NEAR * speed
         speed = turning * drive.ratio
         if settled:

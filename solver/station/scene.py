@@ -4,6 +4,7 @@ Readings()                                    any station
 Readings(Need(drives=("belt", "gear")))       one that meets a need
 Readings(need, worn)                          one that was then changed: `worn(station, draw)`
 Readings(need, zone("throttled_valve", "head", (70, 80)))   put where a judgment wants it
+OneOf((Readings(need), Readings(other)))      one of several, as likely as they stand there
 """
 
 from collections import ChainMap

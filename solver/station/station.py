@@ -22,7 +22,7 @@ from .suction import Gauges, Suction
 from .supply import Supply
 from .system import System
 from .well import Well
-from .what_if import Changed, Plans, changed, draw_plans, two_pumps
+from .what_if import Changed, Plans, changed, draw_plans, least_ratio, two_pumps
 
 __all__ = ["Station"]
 
@@ -87,9 +87,10 @@ class Station:
         if self.then:
             return self.then.plans
         draw = Draw(f"plans {self.chance}")
-        drawn = draw_plans(draw, self.pump, self.motor, self.running, self.static, self.kept)
         change, upgrade = self.wish
-        return replace(drawn, change=change or drawn.change, upgrade=upgrade or drawn.upgrade)
+        now = self.running
+        drawn = draw_plans(draw, self.pump, self.motor, now, self.static, self.kept, change)
+        return replace(drawn, upgrade=upgrade or drawn.upgrade)
 
     @property
     def kept(self) -> float:
@@ -102,6 +103,11 @@ class Station:
     def static(self) -> float:
         """Static head and wanted pressure now (ft | m)."""
         return self.main.lift + (self.well.fall if self.well else 0.0)
+
+    @property
+    def least_ratio(self) -> float:
+        """The speed that only just lifts water, over that of now."""
+        return least_ratio(self.pump, self.running.speed, self.static)
 
     @cached_property
     def changed(self) -> Changed:

@@ -116,8 +116,14 @@ def named_rows(name: str) -> dict[str, tuple[float, ...]]:
 
 @cache
 def motors(units: str) -> tuple[Motor, ...]:
-    """The standard motors of the system "us" (460 V, hp) or "si" (400 V, kW), smallest first."""
-    return tuple(Motor(**row) for row in table_rows(f"motors_{units}"))
+    """The standard motors of the system "us" (460 V, hp) or "si" (400 V, kW), smallest first.
+
+    Their efficiency is that of a premium motor with 4 poles.
+    """
+    volts = {"us": "460", "si": "400"}[units]
+    amps = {row["size"]: row[volts] for row in table_rows(f"full_load_amps_{units}")}
+    premium = table_rows(f"premium_motors_{units}")
+    return tuple(Motor(row["size"], amps[row["size"]], row["4_poles"]) for row in premium)
 
 
 @cache

@@ -178,10 +178,10 @@ def test_amps_at_230_and_208_volts_are_2_and_2_2_times_those_at_460():
 
 
 def test_amps_of_the_metric_motors_carry_their_power_at_400_volts():
-    # Arithmetic: P = root 3 x U x I x power factor x efficiency; power factor 0.85 (C).
+    # Arithmetic: P = root 3 x U x I x power factor x efficiency; power factors 0.68 to 0.88 (C).
     for motor in motors("si"):
-        carried = sqrt(3) * 400 * motor.amps * 0.85 * motor.efficiency / 100 / 1000
-        assert motor.size == pytest.approx(carried, rel=0.005), motor
+        factor = motor.size * 1000 / (sqrt(3) * 400 * motor.amps * motor.efficiency / 100)
+        assert 0.68 <= factor <= 0.88, motor
 
 
 def test_a_100_hp_motor_draws_the_published_input():

@@ -21,7 +21,9 @@ from solver.topics.tables import (
 each_system = pytest.mark.parametrize("units", ["us", "si"])
 
 
-@pytest.mark.parametrize("name", ["motors_us", "motors_si", "derating"])
+@pytest.mark.parametrize(
+    "name", ["premium_motors_us", "standard_motors_si", "full_load_amps_us", "derating"]
+)
 def test_a_table_names_its_source_and_says_what_is_from_memory(name):
     source = table_source(name)
     assert "ource" in source

@@ -30,7 +30,6 @@ TANK = "a tank has its own small draw"
 NOT_CHECKED: Mapping[Key, str] = {
     ("motor_size", ("motor_output",)): "now and then a motor a size larger is drawn",
     ("motor_size", ("brake_power",)): "now and then a motor a size larger is drawn",
-    ("overload_percent", ("rated_rise",)): "every nameplate drawn has a service factor",
     ("least_cycle", ("most_starts",)): "every station has pumps that take turns",
     ("storage_time", ("storage_volume", "inflow")): "every sewer stores some water",
     ("water_height", ("tank_depth", "tap_height")): TANK,
@@ -121,7 +120,12 @@ def one_stage(station: Station) -> bool:
     return station.pump.stages == 1
 
 
+def at_line_frequency(station: Station) -> bool:
+    return station.drive.turned == 1
+
+
 ALSO: Mapping[Key, When] = {
+    ("rated_slip_speed", ("synchronous_speed", "rated_speed")): at_line_frequency,
     ("brake_power", ("motor_size", "motor_load")): direct,
     ("new_motor_power", ("new_brake_power", "motor_efficiency")): no_drive,
     ("new_motor_power", ("brake_power", "new_motor_efficiency")): no_drive,

@@ -8,7 +8,7 @@ from solver.engine.draw import Draw
 from solver.errors import BadDefinition, NotSolvable
 from solver.station.drawn import attempt, draw_station
 from solver.station.kinds import KINDS
-from solver.station.motor_table import LOCKED_ROTOR, efficiency_of
+from solver.station.motor import efficiency_of, locked_amps
 from solver.station.need import Need
 from solver.station.readings import NOT_READ, READINGS, SIGNS, NotRead
 from solver.station.well import Well
@@ -120,7 +120,7 @@ def test_a_motor_has_the_efficiency_of_its_table_and_starts_within_the_codes_amp
         assert station.reading("motor_efficiency") >= motor.efficiency - 5
         assert 0.85 <= motor.full_load_amps / station.reading("table_amps") <= 1.01
         if units == "us":
-            most = LOCKED_ROTOR[motor.size] * 460 / motor.rated_volts
+            most = locked_amps(motor.size, motor.rated_volts)
             assert 0.87 * most <= motor.locked_rotor_amps <= 1.01 * most
 
 
@@ -161,11 +161,11 @@ def test_water_stands_where_people_build(units):
 
 
 @each_system
-def test_no_pump_is_sped_up_beyond_five_percent_or_trimmed_below_85(units):
+def test_no_pump_is_sped_up_or_trimmed_below_85(units):
     for station in stations(units):
         change = station.plans.change
         if change == "speed":
-            assert 0.69 <= station.reading("speed_ratio") <= 1.05 + 1e-9
+            assert 0.58 <= station.reading("speed_ratio") < 1
         else:
             assert 0.84 <= station.reading("trim_ratio") < 1
 

@@ -12,7 +12,7 @@ from solver.algebra.expression import Expr, Fraction, Known, Lookup, Number, Per
 from solver.algebra.formula import Formula, Slip
 from solver.errors import NotSolvable
 from solver.topics.constants import KW_PER_HP
-from solver.topics.tables import motors, named_rows, table_rows, table_source
+from solver.topics.tables import named_rows, table_rows, table_source
 
 from .formulas_running import ROOT_THREE, SLIP, THREE_PHASE, VA_PER_KVA
 
@@ -35,8 +35,6 @@ locked_rotor_amps, per_horsepower = Known("locked_rotor_amps"), Known("starting_
 @cache
 def amps_by_size(volts: float, units: str) -> Mapping[float, float]:
     """The code's full-load amps of each standard motor (hp | kW) at its nameplate volts."""
-    if (units, volts) == ("us", 460):
-        return {motor.size: motor.amps for motor in motors(units)}
     rows = table_rows(f"full_load_amps_{units}")
     return {row["size"]: row[f"{volts:g}"] for row in rows if f"{volts:g}" in row}
 
