@@ -130,14 +130,15 @@ def low_volts(station: Station, bad: float) -> Station:
 
 
 def damp(station: Station, bad: float) -> Station:
+    """At worst a few megohms, which fall while the test goes on."""
     was = station.condition
     return replace(
         station,
         altered=replace(
             was,
             megohms=was.megohms * 10 ** (-2.4 * bad),
-            index=was.index - bad * (was.index - 1.15),
-            ratio=was.ratio - bad * (was.ratio - 1.05),
+            index=was.index - bad * (was.index - 0.7),
+            ratio=was.ratio - bad * (was.ratio - 0.75),
         ),
     )
 
@@ -154,7 +155,7 @@ def shorted(station: Station, bad: float) -> Station:
     turns = 0.14 * bad
     a, b, c = station.motor.own
     own: Legs = (a + 200 * turns, b - 100 * turns, c - 100 * turns)
-    condition = replace(station.condition, shorted=turns)
+    condition = replace(station.condition, windings=(1 - turns, 1.0, 1.0))
     return replace(station, motor=replace(station.motor, own=own), altered=condition)
 
 

@@ -19,11 +19,11 @@ from .faults import applies, fault_named, with_fault
 from .kinds import KINDS, Kind
 from .main import Main, draw_main
 from .motor import Motor, draw_motor, sizes
-from .need import Need
+from .need import ANY, Need
 from .pump import Pump, draw_pump
 from .station import Station
 from .suction import Gauges, Suction, draw_gauges, draw_suction
-from .supply import Supply, draw_supply, largest_motor
+from .supply import Supply, draw_supply, feeds
 from .system import SYSTEMS, System
 from .well import draw_well
 from .what_if import SLOWEST
@@ -31,11 +31,11 @@ from .what_if import SLOWEST
 __all__ = ["attempt", "draw_station", "seeded"]
 
 LOAD = (42.0, 100.0)  # percent of its motor's size that a pump takes, when no need says another
+POOREST = 0.35  # efficiency of the poorest pump with its drive
 WORN = (0.05, 0.2)  # leak through the rings of a pump that a better one is thought of for
 A_YEAR = (0.02, 0.15)  # what a year adds to it
 TURNED_TO, LEAST_TURNED = 0.97, 0.86  # of its speed, by a drive; and where it still moves water
 TRIES = 500
-ANY = Need()
 
 
 class Site(NamedTuple):
@@ -126,6 +126,8 @@ def _site(draw: Draw, system: System, need: Need) -> Site | None:
     head = main.lift + main.lost(flow) + (suction.lost(flow) if suction else 0.0)
     if not (is_main(main, flow) and spans.head[0] <= head <= spans.head[1]):
         return None
+    if need.sizes and not _near(need, need.sizes, flow * head / system.water_power):
+        return None
     if need.nozzle not in (None, bool(main.nozzle)):
         return None
     return Site(system, kind, main, suction, (flow, head))
@@ -134,6 +136,12 @@ def _site(draw: Draw, system: System, need: Need) -> Site | None:
 def _part(main: Main, flow: float) -> float:
     """Percent of the head that is static."""
     return 100 * main.lift / (main.lift + main.lost(flow))
+
+
+def _near(need: Need, sizes: tuple[float, float], water: float) -> bool:
+    """Whether a motor of these sizes could be the one for a water power (hp | kW): told before it is drawn."""
+    least = (need.load or LOAD)[0] / 100 * POOREST
+    return least * sizes[0] <= water <= sizes[1] * (need.load or LOAD)[1] / 100
 
 
 def _round_flow(flow: float, system: System) -> float:
@@ -195,7 +203,7 @@ def _size(draw: Draw, shaft: float, need: Need, system: System, supply: Supply) 
     for size in fitting[step : step + 2] + fitting[:step]:
         loaded = low <= 100 * shaft / size <= high
         wanted = need.sizes is None or need.sizes[0] <= size <= need.sizes[1]
-        if loaded and wanted and size * system.horsepower <= largest_motor(supply):
+        if loaded and wanted and feeds(supply, size * system.horsepower):
             return size
     return None
 

@@ -60,7 +60,8 @@ METER = Instrument("flowmeter", percent=2.0)
 POWER_METER = Instrument("power meter", percent=1.0)
 FACTOR = Instrument("power meter", ((ANY, 0.01),), ((ANY, 0.01),), 1.0)
 MEGOHMMETER = Instrument("insulation tester", percent=10.0, reach=(20_000, 20_000))
-OHMS = (1, 0.0001), (10, 0.001), (ANY, 0.01)
+OHMS = (0.1, 0.00001), (1, 0.0001), (10, 0.001), (ANY, 0.01)
+MINUTES = ((5, 0.5), (ANY, 1))
 OHMMETER = Instrument("low-resistance ohmmeter", OHMS, OHMS, 0.3, 0.0, (200, 200))
 THERMOMETER = Instrument("thermometer", ((ANY, 1),), ((ANY, 1),), 0.0, 2.0, (200, 200))
 VIBROMETER = Instrument("vibration meter", ((ANY, 0.01),), ((ANY, 0.1),), 5.0, 0.0, (2, 50))
@@ -71,6 +72,7 @@ MOTOR_DATA = Instrument("motor data sheet", HALF, HALF, 0.0, 1.0)
 EYE = Instrument("a look", ((ANY, 1),), ((ANY, 1),))
 LABORATORY = Instrument("a look at the oil", ((ANY, 0.1),), ((ANY, 0.1),), 0.0, 0.5)
 WORKED_OUT = Instrument("worked out", percent=3.0)
+RATIO = Instrument("worked out", ((ANY, 0.01),), ((ANY, 0.01),), 3.0)
 
 _ROLLED = ("", "_2", "_3")
 BY_NAME: Mapping[str, Instrument] = MappingProxyType(
@@ -96,6 +98,8 @@ BY_NAME: Mapping[str, Instrument] = MappingProxyType(
     | {"resistance_unbalance": Instrument("worked out", ((ANY, 0.1),), ((ANY, 0.1),), 0.0, 0.6)}
     | dict.fromkeys(("winding_temperature", "winding_temperature_before"), THERMOMETER)
     | dict.fromkeys(("bearing_temperature", "balanced_rise"), THERMOMETER)
+    | dict.fromkeys(("polarization_index", "absorption_ratio"), RATIO)
+    | {"time_grounded": Instrument("watch", MINUTES, MINUTES, 0.0, 0.5)}
     | {"vibration": VIBROMETER, "water_in_oil": LABORATORY, "overload_setting": PLATE}
     | dict.fromkeys(("phase_rotation", "shaft_rotation"), EYE)
     | dict.fromkeys(("rags", "vane_wear"), Instrument("a look", ((ANY, 1),), ((ANY, 1),), 0.0, 3.0))

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 from .kinds import Kind
 
-__all__ = ["Need"]
+__all__ = ["ANY", "Need"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,3 +59,6 @@ class Need:
 
 def _overlap(one: tuple[float, float], other: tuple[float, float]) -> bool:
     return one[0] <= other[1] and other[0] <= one[1]
+
+
+ANY = Need()

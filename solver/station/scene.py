@@ -20,7 +20,7 @@ from solver.scenario import PUMPS, Place, kind_of
 from .drawn import draw_station
 from .faults import put
 from .kinds import KINDS
-from .need import Need
+from .need import ANY, Need
 from .readings import READINGS, NotRead
 from .station import Station
 
@@ -28,7 +28,6 @@ __all__ = ["Change", "Noted", "OneOf", "Readings", "station_in", "station_of", "
 
 Change = Callable[[Station, Draw], Station]
 Range = tuple[float, float]
-ANY = Need()
 
 
 class Noted(Mapping[str, float]):

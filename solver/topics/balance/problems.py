@@ -5,12 +5,11 @@ and `judgments_leads.py`. `BALANCE` has the whole chapter, in the order of teach
 """
 
 from collections.abc import Mapping
+from dataclasses import replace
 
 from solver.engine.draw import Draw
 from solver.engine.family import Level
-from solver.errors import NotSolvable
 from solver.station.scene import Readings
-from solver.station.station import Station
 
 from .judgments import AMPS_CHECK, CURRENT_LIMITS, DERATED_LOAD, VOLTAGE_LIMITS
 from .judgments_leads import BEST_CONNECTION, ROLLED_LEADS, ROTATION
@@ -25,7 +24,6 @@ from .legs import (
     VOLTS,
     VOLTS_READ,
     amps,
-    amps_noted,
     uneven_amps,
     volts,
 )
@@ -49,16 +47,9 @@ def limited(seen: Mapping[str, float], draw: Draw) -> dict[str, float]:
     return {"current_unbalance": draw.pick((5.0, 6.0, 8.0, 10.0))}
 
 
-def with_margin(station: Station, draw: Draw) -> Station:
-    """A motor with a service factor; NotSolvable where it is 1.0 and changes nothing."""
-    if station.motor.service_factor == 1:
-        raise NotSolvable("its service factor is 1.0")
-    return uneven_amps(*UNEVEN)(station, draw)
-
-
 ANY_LEGS = amps(*UNEVEN)
 ANY_VOLTS = volts((1.9, 4.6))
-WITH_MARGIN = Readings(LINE, with_margin, amps_noted)
+WITH_MARGIN = amps(*UNEVEN, need=replace(LINE, service=(1.1, 1.15, 1.25)))
 
 BALANCE = (
     CHAPTER.numeric(
