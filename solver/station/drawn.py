@@ -212,7 +212,8 @@ def _around(draw: Draw, site: Site, machines: Machines, need: Need) -> Station |
     """The rest of the station, around machines that fit their duty."""
     system, kind, main, suction, duty = site
     supply, drive, motor, pump = machines
-    well = draw_well(draw, system, duty[0], motor.size, need.round_well) if kind.well else None
+    shape = need.round_well, need.pumps
+    well = draw_well(draw, system, duty[0], motor.size, *shape) if kind.well else None
     gauges = draw_gauges(draw, system, main, suction, duty[0])
     if kind.well and well is None:
         return None

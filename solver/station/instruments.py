@@ -56,6 +56,7 @@ TAPE = Instrument("tape", ((ANY, 1),), ((ANY, 1),), 0.0, 0.5)
 LEVEL = Instrument("tape", ((ANY, 0.1),), ((ANY, 0.01),), 0.0, 0.05)
 STOPWATCH = Instrument("stopwatch", ((ANY, 1),), ((ANY, 1),), 0.0, 1.0, (36_000, 36_000))
 TACHOMETER = Instrument("tachometer", ((ANY, 1),), ((ANY, 1),), 0.05, 1.0, (6000, 6000))
+HOUR_METER = Instrument("hour meter", ((ANY, 0.1),), ((ANY, 0.1),), 0.0, 0.1)
 METER = Instrument("flowmeter", percent=2.0)
 POWER_METER = Instrument("power meter", percent=1.0)
 FACTOR = Instrument("power meter", ((ANY, 0.01),), ((ANY, 0.01),), 1.0)
@@ -86,6 +87,7 @@ BY_NAME: Mapping[str, Instrument] = MappingProxyType(
     | dict.fromkeys(("drawdown_read", "rise_read", "closed_rise_read"), TAPE)
     | dict.fromkeys(("water_depth", "on_level", "off_level", "working_depth"), LEVEL)
     | dict.fromkeys(("depth_to_water", "depth_to_floor", "depth_to_overflow"), LEVEL)
+    | {"storage_depth": LEVEL, "pump_hours": HOUR_METER}
     | dict.fromkeys(("drawdown_time", "rise_time", "closed_rise_time"), STOPWATCH)
     | {"rise_time_1": STOPWATCH, "rise_time_2": STOPWATCH}
     | dict.fromkeys(("running_speed", "pump_speed"), TACHOMETER)

@@ -35,8 +35,8 @@ class Main:
     `static`: head from the water pumped to the end (ft | m); `delivery`: pressure wanted there, as
     head. What goes wrong: `closed`, K that a valve adds; `narrowed`, share of diameter lost to
     grease or scale; `broken`, share of the way at which all of it runs out, 1 when whole; `passing`, flow
-    (gpm | L/s) back through the check valve for each root of head (ft | m); `seat`, the same past
-    the discharge seat while the pump runs.
+    (gpm | L/s) back through the check valve for each root of head (ft | m), and `beside`, through that
+    of the pump beside it; `seat`, the same past the discharge seat while the pump runs.
     """
 
     system: System
@@ -55,6 +55,7 @@ class Main:
     narrowed: float = 0.0
     broken: float = 1.0
     passing: float = 0.0
+    beside: float = 0.0
     seat: float = 0.0
 
     @property

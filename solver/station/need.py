@@ -11,13 +11,13 @@ __all__ = ["ANY", "Need"]
 class Need:
     """What a problem needs of its station; nothing said is nothing needed.
 
-    `kinds` and `drives` by name; whether it has `static` head, several `stages`, a `well` and a `round_well`, a suction
-    `lift`, level gauges on equal pipes, a `nozzle`; from and to: the `load` of the motor (percent of its
-    size), its `sizes` (hp | kW), what `part` of the head is static (percent), the US `specific` speed of a stage; nominal
-    `volts` (V); the service factors it may have (`service`), or an `old_plate` that gives the rise instead; the
-    `change` thought of ("speed", "trim", or "stall", a speed that no longer lifts the water); whether a
-    drive has it `turned_down` now; the `upgrade`; the `state` beside today's: "then", a year ago, or "now",
-    after its water was pumped higher.
+    `kinds` and `drives` by name; whether it has `static` head, several `stages`, a `well`, a `round_well`, so
+    many `pumps` that take turns in it, a suction `lift`, level gauges on equal pipes, a `nozzle`; from and to:
+    the `load` of the motor (percent of its size), its `sizes` (hp | kW), what `part` of the head is static
+    (percent), the US `specific` speed of a stage; nominal `volts` (V); the service factors it may have
+    (`service`), or an `old_plate` that gives the rise instead; the `change` thought of ("speed", "trim", or
+    "stall", a speed that no longer lifts the water); whether a drive has it `turned_down` now; the `upgrade`;
+    the `state` beside today's: "then", a year ago, or "now", after its water was pumped higher.
     """
 
     kinds: tuple[str, ...] = ()
@@ -26,6 +26,7 @@ class Need:
     stages: bool | None = None
     well: bool | None = None
     round_well: bool | None = None
+    pumps: int | None = None
     lift: bool | None = None
     level_gauges: bool | None = None
     nozzle: bool | None = None
@@ -48,7 +49,7 @@ class Need:
             and (not self.drives or any(drive in kind.drives for drive in self.drives))
             and self.static in (None, kind.us.static is not None)
             and self.well in (None, kind.well)
-            and (self.round_well is None or kind.well)
+            and ((self.round_well is None and self.pumps is None) or kind.well)
             and self.lift in (None, bool(kind.us.suction and kind.us.suction[0] > 0))
             and (not self.stages or kind.stages)
             and (self.level_gauges is None or not kind.submerged)

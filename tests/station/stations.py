@@ -33,6 +33,7 @@ NEEDS = (
     Need(well=True, drives=("direct",)),
     Need(old_plate=True),
     Need(drives=("variable",), turned_down=True),
+    Need(pumps=1),
 )
 
 

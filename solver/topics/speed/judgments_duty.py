@@ -85,11 +85,14 @@ def _cause(flow: float, head: float, static: float) -> str | None:
 def judge_duty(causes: tuple[str, ...] = CAUSES) -> Judge:
     """Which of these causes fits the readings now against those before.
 
-    Its levels find flow_share and head_share, and their scene has static_now and static_head.
+    Its levels find flow_share and head_share; where the static head may have gone up, their scene
+    has static_now and static_head.
     """
 
     def judge(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
-        at_rest = worked(only(values, "static_now", "static_head"), "static_kept", units)
+        at_rest = 100.0
+        if "lifted" in causes:
+            at_rest = worked(only(values, "static_now", "static_head"), "static_kept", units)
         shares = (values["flow_share"], values["head_share"], at_rest)
         found = _cause(*shares)
         if found is None or found not in causes:
