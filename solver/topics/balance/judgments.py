@@ -196,7 +196,7 @@ DERATED_LOAD = CHAPTER.judged(
 
 # Amps within the nameplate, in the margin, over it.
 OVER_AND_UNDER = OneOf(
-    tuple(amps((2, 6), need=replace(LINE, load=load)) for load in ((60, 95), (97, 106), (112, 122)))
+    tuple(amps((2, 6), need=replace(LINE, load=load)) for load in ((60, 92), (99, 107), (115, 124)))
 )
 
 AMPS_CHECK = CHAPTER.judged(

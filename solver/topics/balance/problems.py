@@ -48,6 +48,7 @@ def limited(seen: Mapping[str, float], draw: Draw) -> dict[str, float]:
 
 
 ANY_LEGS = amps(*UNEVEN)
+WELL_APART = amps((6.5, 12.5))  # the two ways to say it differ clearly
 ANY_VOLTS = volts((1.9, 4.6))
 WITH_MARGIN = amps(*UNEVEN, need=replace(LINE, service=(1.1, 1.15, 1.25)))
 
@@ -112,7 +113,7 @@ BALANCE = (
         "UH",
         "Current spread: highest minus lowest",
         "current_spread",
-        ANY_LEGS,
+        WELL_APART,
         Level(
             (*AMPS, "amps_average"),
             f"{LEGS_READ} Their average is {{amps_average}}. {FIELD} What is the current spread?",
