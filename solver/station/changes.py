@@ -11,6 +11,8 @@ from .station import Station
 from .supply import Legs
 
 __all__ = [
+    "ALL_AIR",
+    "VOLTS_LEFT",
     "air_bound",
     "bearing",
     "blocked_suction",
@@ -38,6 +40,9 @@ __all__ = [
     "worn_rings",
 ]
 
+ALL_AIR = 0.8  # of its head and load, that air takes at worst
+VOLTS_LEFT = (0.84, 0.94)  # of the nameplate's volts, when they are low
+
 
 def worn_rings(station: Station, bad: float) -> Station:
     """Up to a third of the best flow goes back through the rings."""
@@ -54,7 +59,7 @@ def clogged_impeller(station: Station, bad: float) -> Station:
 
 
 def air_bound(station: Station, bad: float) -> Station:
-    return replace(station, pump=replace(station.pump, air=0.8 * bad))
+    return replace(station, pump=replace(station.pump, air=ALL_AIR * bad))
 
 
 def clogged_main(station: Station, bad: float) -> Station:
@@ -125,7 +130,8 @@ def unbalanced(station: Station, bad: float) -> Station:
 
 
 def low_volts(station: Station, bad: float) -> Station:
-    volts = station.supply.rated_volts * (0.94 - 0.1 * bad)
+    least, most = VOLTS_LEFT
+    volts = station.supply.rated_volts * (most - (most - least) * bad)
     return replace(station, supply=replace(station.supply, volts=volts))
 
 

@@ -13,7 +13,7 @@ from solver.engine.draw import Draw
 from solver.errors import NotSolvable
 from solver.scenario import PUMPS, Place, kind_of
 
-from .built import can_suck, is_built, is_main, is_pump
+from .built import EFFICIENCY, can_suck, is_built, is_main, is_pump
 from .drive import Drive, draw_drive
 from .faults import applies, fault_named, with_fault
 from .kinds import KINDS, Kind
@@ -130,7 +130,20 @@ def _site(draw: Draw, system: System, need: Need) -> Site | None:
         return None
     if need.nozzle not in (None, bool(main.nozzle)):
         return None
+    if need.sizes and not _could_take(need, flow * head / system.water_power):
+        return None
     return Site(system, kind, main, suction, (flow, head))
+
+
+def _could_take(need: Need, water: float) -> bool:
+    """Whether any pump could need a motor of the sizes wanted for this water power (hp | kW)."""
+    smallest, largest = need.sizes or (0, 1e9)
+    low, high = need.load or LOAD
+    least, most = EFFICIENCY
+    return (
+        100 * water / least >= smallest * low / 100 * 0.9
+        and 100 * water / most <= largest * high / 100
+    )
 
 
 def _part(main: Main, flow: float) -> float:

@@ -90,7 +90,7 @@ BY_NAME: Mapping[str, Instrument] = MappingProxyType(
     | {"storage_depth": LEVEL, "pump_hours": HOUR_METER}
     | dict.fromkeys(("drawdown_time", "rise_time", "closed_rise_time"), STOPWATCH)
     | {"rise_time_1": STOPWATCH, "rise_time_2": STOPWATCH}
-    | dict.fromkeys(("running_speed", "pump_speed"), TACHOMETER)
+    | dict.fromkeys(("running_speed", "slip_speed", "pump_speed"), TACHOMETER)
     | {"pump_efficiency": CURVE, "motor_efficiency": MOTOR_DATA}
     | {"flow": METER, "input_power": POWER_METER, "power_factor": FACTOR}
     | dict.fromkeys(("insulation", "insulation_30s", "insulation_1min"), MEGOHMMETER)

@@ -41,7 +41,10 @@ SLIPS = {
     ("us", "standard"): (1.1, 1.6),
     ("si", "premium"): (1.1, 1.45),
     ("si", "standard"): (1.45, 2.0),
+    ("us", "old"): (1.6, 2.3),
+    ("si", "old"): (1.9, 2.6),
 }
+MORE_SLIP = {2: 1.0, 4: 1.0, 6: 1.1, 8: 1.2}  # by poles
 LEAST_SLIP = 10.0  # rpm
 OWN = (0.2, 0.9)  # percent of its amps that a sound motor is uneven by itself
 IN_TABLE = (200.0, 208.0, 230.0, 400.0, 460.0, 575.0)  # nameplate volts with a column
@@ -197,7 +200,7 @@ def draw_motor(
         supply.rated_volts,
         efficiency_of(size, poles, grade, units),
         amps,
-        _nameplate_speed(draw, system, size, poles, grade),
+        _nameplate_speed(draw, system, size, poles, "old" if need.old_plate else grade),
         factor,
         _locked(draw, system, supply, size, amps),
         draw.pick(OLD_RISES if need.old_plate else RISES[factor]),
@@ -213,7 +216,7 @@ def _shown(amps: float) -> float:
 def _nameplate_speed(draw: Draw, system: System, size: float, poles: int, grade: str) -> float:
     synchronous = 120 * system.hertz / poles
     usual = 0.031 * pow(size * system.horsepower, -0.28)
-    slip = usual * draw.between(*SLIPS[system.name, grade])
+    slip = usual * MORE_SLIP[poles] * draw.between(*SLIPS[system.name, grade])
     return synchronous - max(LEAST_SLIP, 5 * round(synchronous * slip / 5))
 
 

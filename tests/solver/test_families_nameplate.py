@@ -193,8 +193,8 @@ def test_motors_come_from_the_table_of_the_system(problem):
 
 @problems("apparent_power", "amps_from_power", "motor_load", "load_by_amps")
 def test_volts_stand_near_a_supply_that_exists(problem):
-    supplies = {"us": (480, 460, 240, 208), "si": (400,)}[problem[2]]
+    supplies = {"us": (600, 480, 240, 208), "si": (400,)}[problem[2]]
     for case in cases(problem):
         if "line_volts" in case.given:
             volts = case.given["line_volts"]
-            assert min(abs(volts - s) / s for s in supplies) < 0.11, case.code
+            assert min(abs(volts - s) / s for s in supplies) < 0.12, case.code
