@@ -5,7 +5,7 @@ from collections.abc import Mapping
 from solver.engine.draw import Draw
 from solver.engine.family import Judgement, Level, Option
 from solver.station.need import Need
-from solver.station.scene import Readings, station_in
+from solver.station.scene import Readings
 from solver.topics.drawn.readings import noted
 from solver.topics.limits import (
     FIELD_INSULATION,
@@ -41,9 +41,9 @@ def reading_at(at_40: float, temperature: float, units: str) -> float:
 
 def judge_below(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
     """Three motors of three kinds, one of which reads less than its kind must; at 40 °C if corrected."""
-    station = station_in(values)
-    temperature = station.condition.temperature
-    large, small = (s.motor.rated_volts for s in (station, SMALL.station(draw, units)))
+    temperature = values.get("winding_temperature", 40.0)
+    large = values.get("rated_volts") or LARGE.station(draw, units).motor.rated_volts
+    small = SMALL.station(draw, units).motor.rated_volts
     bad = draw.pick((0, 1, 2))
 
     def at_40(reading: float) -> float:

@@ -11,7 +11,7 @@ from solver.topics.limits import TIME_ON_GROUND, against
 from solver.topics.tables import table_rows
 from solver.units.show import exact, with_unit
 
-from .windings import CAUTION, CHAPTER, RATED, altered
+from .windings import CAUTION, CHAPTER, RATED, altered, worked
 
 __all__ = ["GROUND", "VOLTS"]
 
@@ -181,12 +181,22 @@ HELD = (
     ("yes", "Yes: it has been over four times as long as the test", "Even so, a qualified person verifies again that it is dead before anyone touches it."),
 )  # fmt: skip
 
+INDEX_TEST = 10.0  # minutes that a polarization index test takes
+judge_ground = against(TIME_ON_GROUND, TIME_ON_GROUND.rule, *HELD)
+
+
+def judge_after_index(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
+    """The same after a test whose time is told by its name."""
+    times = {"test_time": INDEX_TEST, "time_grounded": values["time_grounded"]}
+    return judge_ground({"times_grounded": worked(times, "times_grounded", units)}, units, draw)
+
+
 GROUND = (
     CHAPTER.judged(
         "time_on_ground",
         "GD",
         "How long a winding stays grounded",
-        against(TIME_ON_GROUND, TIME_ON_GROUND.rule, *HELD),
+        judge_ground,
         Readings(change=grounded(1, 2, 5, 10)),
         Level(
             ("test_time", "time_grounded"),
@@ -198,7 +208,8 @@ GROUND = (
             ("time_grounded",),
             "A qualified person ran a polarization index test on {place}. The winding has been "
             "grounded for {time_grounded} since the test ended. Can the ground come off?",
-            scene=Readings(change=grounded(10)),
+            scene=Readings(change=grounded(INDEX_TEST)),
+            judge=judge_after_index,
         ),
     ),
 )
