@@ -5,17 +5,13 @@ splice (pump makers' manuals).
 """
 
 from collections.abc import Mapping
-from dataclasses import replace
 
 from solver.engine.draw import Draw
 from solver.engine.family import Judge, Judgement, Level, Option
-from solver.station.scene import Readings
-from solver.station.station import Station
-from solver.station.supply import Legs, uneven
 from solver.topics.scenes import NO_NUMBERS
 from solver.units.show import figures, with_unit
 
-from .legs import AMPS, CHAPTER, LINE, TURNS, amps_noted
+from .legs import AMPS, BOTH_CAUSES, CHAPTER, ONE_CAUSE, TURNS
 
 __all__ = ["BEST_CONNECTION", "ROLLED_LEADS", "ROTATION"]
 
@@ -33,32 +29,6 @@ ROLLED = (
 ONCE_MORE = "Later they roll them once more the same way. "
 ROUND = ((2, 3, 1), (3, 1, 2))
 SWAPPED = ((2, 1, 3), (1, 3, 2), (3, 2, 1))
-
-
-def one_cause(station: Station, draw: Draw) -> Station:
-    """One leg high, and clear of the others, by the supply alone or by the motor alone."""
-    percent, near = draw.between(9, 13), draw.between(0.4, 0.5)
-    a, b, c = draw.shuffled((percent, -near * percent, (near - 1) * percent))
-    legs: Legs = (a, b, c)
-    if draw.pick((True, False)):
-        return replace(station, supply=station.supply.pulling(legs))
-    return replace(station, motor=replace(station.motor, own=legs))
-
-
-def both_causes(station: Station, draw: Draw) -> Station:
-    """A supply and a motor that are each a little uneven."""
-    pull, own = (uneven(draw, draw.between(2, 6)) for _ in ("supply", "motor"))
-    motor = replace(station.motor, own=own)
-    return replace(station, supply=station.supply.pulling(pull), motor=motor)
-
-
-def all_turns(seen: Mapping[str, float], draw: Draw) -> dict[str, float]:
-    """The amps in each of the three connections."""
-    return {n: value for turn in TURNS for n, value in amps_noted(seen, draw, turn).items()}
-
-
-ONE_CAUSE = Readings(LINE, one_cause, all_turns)
-BOTH_CAUSES = Readings(LINE, both_causes, all_turns)
 
 
 def legs_of(turn: str) -> tuple[str, ...]:

@@ -12,7 +12,7 @@ from solver.station.instruments import evened, step_of
 from solver.station.need import Need
 from solver.station.scene import Change, Readings, station_in
 from solver.station.station import Station
-from solver.station.supply import uneven
+from solver.station.supply import Legs, uneven
 from solver.topics.chapter import Chapter
 from solver.topics.drawn.readings import AMPS, Range
 from solver.topics.formulas import BALANCE
@@ -20,17 +20,18 @@ from solver.topics.tables import table_rows
 
 __all__ = [
     "AMPS",
+    "BOTH_CAUSES",
     "CHAPTER",
     "GRAPH",
     "LEGS_READ",
     "LINE",
     "METHOD",
+    "ONE_CAUSE",
     "POINTS",
     "TURNS",
     "VOLTS",
     "VOLTS_READ",
     "amps",
-    "amps_noted",
     "uneven_amps",
     "volts",
 ]
@@ -118,3 +119,29 @@ def amps(*ranges: Range, need: Need = LINE, middle: Range = (0.2, 0.5)) -> Readi
 def volts(*ranges: Range, need: Need = LINE) -> Readings:
     """Volts as uneven as one of these ranges (percent)."""
     return Readings(need, uneven_volts(*ranges), volts_noted)
+
+
+def one_cause(station: Station, draw: Draw) -> Station:
+    """One leg high, and clear of the others, by the supply alone or by the motor alone."""
+    percent, near = draw.between(9, 13), draw.between(0.4, 0.5)
+    a, b, c = draw.shuffled((percent, -near * percent, (near - 1) * percent))
+    legs: Legs = (a, b, c)
+    if draw.pick((True, False)):
+        return replace(station, supply=station.supply.pulling(legs))
+    return replace(station, motor=replace(station.motor, own=legs))
+
+
+def both_causes(station: Station, draw: Draw) -> Station:
+    """A supply and a motor that are each a little uneven."""
+    pull, own = (uneven(draw, draw.between(2, 6)) for _ in ("supply", "motor"))
+    motor = replace(station.motor, own=own)
+    return replace(station, supply=station.supply.pulling(pull), motor=motor)
+
+
+def all_turns(seen: Mapping[str, float], draw: Draw) -> dict[str, float]:
+    """The amps in each of the three connections."""
+    return {n: value for turn in TURNS for n, value in amps_noted(seen, draw, turn).items()}
+
+
+ONE_CAUSE = Readings(LINE, one_cause, all_turns)
+BOTH_CAUSES = Readings(LINE, both_causes, all_turns)

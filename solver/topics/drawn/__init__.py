@@ -3,5 +3,5 @@
 | file | what it has |
 |---|---|
 | `pumps.py` | a pump with its drive and its motor |
-| `readings.py` | a reading worked by formulas, noted as people note it, said with its unit; three about an average |
+| `readings.py` | a reading worked by formulas, noted as people note it, said with its unit |
 """

@@ -4,7 +4,6 @@ from collections.abc import Callable, Mapping
 from functools import cache
 
 from solver.algebra.formula import Formula
-from solver.engine.draw import Draw
 from solver.engine.plan import Plan, find_plan
 from solver.topics.constants import KW_PER_HP
 from solver.units.show import exact, with_unit
@@ -15,16 +14,11 @@ __all__ = [
     "Range",
     "Worked",
     "by",
-    "grid_of",
-    "in_horsepower",
     "in_kilowatts",
     "noted",
-    "nothing",
-    "offsets",
     "only",
     "round_flow",
     "shown",
-    "three",
 ]
 
 Range = tuple[float, float]
@@ -93,34 +87,3 @@ def round_flow(value: float) -> float:
 def in_kilowatts(power: float, units: str) -> float:
     """A machine's power (hp | kW) in the kilowatts of its meter."""
     return power * KW_PER_HP.us.value if units == "us" else power
-
-
-def in_horsepower(power: float, units: str) -> float:
-    """A machine's power (hp | kW) in horsepower, by which some tables count."""
-    return power if units == "us" else power / KW_PER_HP.si.value
-
-
-def nothing(draw: Draw, units: str) -> dict[str, float]:
-    """The scene of a problem whose judge draws everything itself, or that has no numbers."""
-    return {}
-
-
-def grid_of(value: float) -> float:
-    """The step of a meter that shows three figures."""
-    return 0.01 if value < 10 else 0.1 if value < 100 else 1.0
-
-
-def offsets(draw: Draw, count: int, percent: float, middle: Range) -> tuple[int, int, int]:
-    """How far three readings lie from an average of `count` steps: the furthest one first."""
-    furthest = max(3, round(count * percent / 100))
-    near = min(max(1, round(furthest * draw.between(*middle))), furthest - 1)
-    return furthest, -near, near - furthest
-
-
-def three(draw: Draw, average: float, percent: float, middle: Range) -> tuple[list[float], float]:
-    """Three readings with this unbalance about an average, in any order, and the average."""
-    grid = grid_of(average * (1 + percent / 100))
-    count = round(average / grid)
-    side = draw.pick((1, -1))
-    away = draw.shuffled(offsets(draw, count, percent, middle))
-    return [round((count + side * steps) * grid, 2) for steps in away], round(count * grid, 2)

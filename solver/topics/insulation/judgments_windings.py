@@ -7,14 +7,13 @@ from solver.engine.draw import Draw
 from solver.engine.family import Judge, Judgement, Level, Option
 from solver.station.condition import between_leads
 from solver.station.need import ANY
-from solver.station.scene import Change, OneOf, Readings
-from solver.station.station import Station
-from solver.station.supply import Legs, uneven
+from solver.station.scene import OneOf, Readings
+from solver.station.supply import Legs
 from solver.topics.drawn.readings import noted
 from solver.topics.limits import FORM_OHMS, LOW_VOLTAGE, RANDOM_OHMS, too_near
 from solver.units.show import exact, figures, with_unit
 
-from .windings import CHAPTER, MEDIUM, OHMS, TESTED, altered, ohms_within
+from .windings import CHAPTER, MEDIUM, OHMS, TESTED, faulty, ohms_within
 
 __all__ = ["OHMS_LIMIT", "WINDING_FAULTS"]
 
@@ -168,21 +167,7 @@ TELLS = {
 }
 
 
-ODD = {"sound": (1.0, 1.0), "turns": (0.55, 0.8), "joint": (1.25, 1.6), "open": (inf, inf)}
 AGREES = 0.02  # of the healthy ohms
-
-
-def faulty(delta: bool, *faults: str) -> Change:
-    """A motor with one of these faults in one of its phases."""
-
-    def change(station: Station, draw: Draw) -> Station:
-        low, high = ODD[draw.pick(faults)]
-        odd = high if isinf(high) else draw.between(low, high)
-        a, b, c = draw.shuffled((odd, 1.0, 1.0))
-        skew = uneven(draw, draw.between(0.1, 0.3))
-        return altered(station, delta=delta, windings=(a, b, c), ohms_skew=skew)
-
-    return change
 
 
 def fault_shown(shares: list[float]) -> str:

@@ -5,6 +5,7 @@ Megohms, ohms and °C are the same in both systems.
 
 from collections.abc import Mapping
 from dataclasses import replace
+from math import inf, isinf
 
 from solver.engine.draw import Draw
 from solver.station.condition import Condition
@@ -30,6 +31,7 @@ __all__ = [
     "TESTED",
     "altered",
     "damp_to",
+    "faulty",
     "kept",
     "ohms_within",
     "worked",
@@ -117,3 +119,20 @@ def ohms_noted(seen: Mapping[str, float], draw: Draw) -> dict[str, float]:
 def ohms_within(*ranges: Range, need: Need = ANY) -> Readings:
     """Windings as uneven as one of these ranges (percent)."""
     return Readings(need, ohms_uneven(*ranges), ohms_noted)
+
+
+# Ohms of a phase over a sound one's.
+ODD = {"sound": (1.0, 1.0), "turns": (0.55, 0.8), "joint": (1.25, 1.6), "open": (inf, inf)}
+
+
+def faulty(delta: bool, *faults: str) -> Change:
+    """A motor with one of these faults in one of its phases."""
+
+    def change(station: Station, draw: Draw) -> Station:
+        low, high = ODD[draw.pick(faults)]
+        odd = high if isinf(high) else draw.between(low, high)
+        a, b, c = draw.shuffled((odd, 1.0, 1.0))
+        skew = uneven(draw, draw.between(0.1, 0.3))
+        return altered(station, delta=delta, windings=(a, b, c), ohms_skew=skew)
+
+    return change
