@@ -16,6 +16,7 @@ from .windings import CAUTION, CHAPTER, RATED, altered, worked
 __all__ = ["GROUND", "VOLTS"]
 
 STANDARD_VOLTS = (250, 500, 1000, 2500, 5000, 10_000)
+WINDING_VOLTS = 500  # IEEE 43 for a motor rated under 1,000 V
 CLASS_VOLTS = 1000  # NETA MTS Table 100.1 for the 600 V class
 
 TABLE = (
@@ -65,32 +66,51 @@ def judge_by_rating(values: Mapping[str, float], units: str, draw: Draw) -> Judg
     )
 
 
-def judge_by_class(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
-    """The 1,000 V that cable and starter of the 600 V class are tested with."""
-    return Judgement(
-        "NETA MTS Table 100.1: test volts by the class of the equipment; 1,000 V DC for the 600 V class",
-        "cable and starter are 600 V class",
+WEAK = Option("too_low", dc(250), "Neither table tests that low. It may not show a weak spot.")
+HARM = Option(
+    "too_high", dc(2500), "NETA's table gives that for the 5,000 V class. It may do damage here."
+)
+BOTH_ASKED = {
+    "cable and starter": (
         Option(
             "class",
             dc(CLASS_VOLTS),
-            "Cable and starter are 600 V class, and that is the table's row for them. Before "
-            "anyone touches them, ground them for four times as long as the test.",
+            "Cable and starter are 600 V class, and that is NETA's row for them. Before anyone "
+            "touches them, ground them for four times as long as the test.",
         ),
-        (
-            Option(
-                "lower_class",
-                dc(500),
-                "The table gives 500 V DC for the 250 V class. This cable and starter are 600 V class.",
-            ),
-            Option(
-                "too_low", dc(250), "The table has no test that low. It may not show a weak spot."
-            ),
-            Option(
-                "higher_class",
-                dc(2500),
-                "The table gives 2,500 V DC for the 5,000 V class. It may break down the insulation here.",
-            ),
+        Option(
+            "rating",
+            dc(WINDING_VOLTS),
+            "IEEE 43 gives 500 V DC for the winding, and NETA gives it for the 250 V class. Cable "
+            "and starter are 600 V class.",
         ),
+    ),
+    "motor": (
+        Option(
+            "rating",
+            dc(WINDING_VOLTS),
+            f"The motor goes by its own rating, in IEEE 43. {CAUTION}",
+        ),
+        Option(
+            "class",
+            dc(CLASS_VOLTS),
+            "NETA gives 1,000 V DC for cable and starter. Its Table 100.1 leaves rotating machines "
+            "to Table 100.11.",
+        ),
+    ),
+}
+
+
+def judge_by_class(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
+    """Cable and starter by their class, or the motor by its rating."""
+    asked = draw.pick(tuple(BOTH_ASKED))
+    right, other = BOTH_ASKED[asked]
+    return Judgement(
+        "the motor by its rating in IEEE 43; cable and starter by their class in NETA MTS Table 100.1",
+        f"{with_unit(exact(values['rated_volts']), 'V')} motor; cable and starter of the 600 V class",
+        right,
+        (other, WEAK, HARM),
+        asks=f"Which test voltage goes on the {asked}?",
     )
 
 
@@ -146,10 +166,9 @@ VOLTS = (
         ),
         Level(
             ("rated_volts",),
-            "{person} is getting ready to test the cable and starter of {place}. Both are 600 V class, "
-            "and the {rated_volts} motor is disconnected. NETA MTS Table 100.1 goes by the class of "
-            "the equipment. Which test voltage does it give?",
-            table=NETA,
+            "{person} is getting ready to test {place}: a {rated_volts} motor, with cable and "
+            "starter of the 600 V class. The motor is disconnected from its cable. {asks}",
+            table=(("IEEE 43, windings rated under 1,000 V", "500 V DC"), *NETA),
             scene=CLASS_600,
             judge=judge_by_class,
         ),
