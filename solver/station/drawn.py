@@ -26,15 +26,19 @@ from .suction import Gauges, Suction, draw_gauges, draw_suction
 from .supply import Supply, draw_supply, feeds
 from .system import SYSTEMS, System
 from .well import draw_well
-from .what_if import SLOWEST
+from .what_if import MOVES, SLOWEST
 
-__all__ = ["attempt", "draw_station", "seeded"]
+__all__ = ["attempt", "draw_station", "round_flow", "seeded"]
 
 LOAD = (42.0, 100.0)  # percent of its motor's size that a pump takes, when no need says another
 POOREST = 0.35  # efficiency of the poorest pump with its drive
 WORN = (0.05, 0.2)  # leak through the rings of a pump that a better one is thought of for
 A_YEAR = (0.02, 0.15)  # what a year adds to it
-TURNED_TO, LEAST_TURNED = 0.97, 0.86  # of its speed, by a drive; and where it still moves water
+TURNED_TO, LEAST_TURNED = (
+    0.97,
+    0.82,
+)  # of its speed, by a drive; and that which only just lifts water
+STALLING = 0.65  # of its speed, which only just lifts water where a slower one is to stall
 TRIES = 500
 
 
@@ -118,7 +122,7 @@ def _site(draw: Draw, system: System, need: Need) -> Site | None:
     kind = draw.pick(_kinds(need))
     spans = kind.spans(system.name)
     low, high = spans.flow
-    flow = _round_flow(low * pow(high / low, draw.between(0, 1)), system)
+    flow = round_flow(low * pow(high / low, draw.between(0, 1)), system)
     main = draw_main(draw, system, kind, flow)
     if need.part and not need.part[0] <= _part(main, flow) <= need.part[1]:
         return None
@@ -157,7 +161,8 @@ def _near(need: Need, sizes: tuple[float, float], water: float) -> bool:
     return least * sizes[0] <= water <= sizes[1] * (need.load or LOAD)[1] / 100
 
 
-def _round_flow(flow: float, system: System) -> float:
+def round_flow(flow: float, system: System) -> float:
+    """A flow (gpm | L/s) to the steps that a duty is written in."""
     if system.name == "us":
         step = 50.0 if flow >= 2000 else 10.0 if flow >= 400 else 5.0
     else:
@@ -255,7 +260,7 @@ def _fits(station: Station, need: Need) -> bool:
     """Whether a pump that is to be slowed, or stalled, can be."""
     if need.turned_down:
         return station.least_ratio < LEAST_TURNED
-    return need.change != "stall" or station.least_ratio > 1.08 * SLOWEST
+    return need.change != "stall" or station.least_ratio > STALLING
 
 
 def _level(gauges: Gauges, suction: Suction | None) -> bool:
@@ -275,7 +280,7 @@ def _in_state(draw: Draw, station: Station, need: Need) -> Station:
     if need.turned_down:
         hertz = station.system.hertz
         most = TURNED_TO * hertz
-        wanted = draw.between(hertz * max(SLOWEST, 1.08 * station.least_ratio), most)
+        wanted = draw.between(hertz * max(SLOWEST, MOVES * station.least_ratio), most)
         drive = replace(station.drive, turned=0.5 * round(wanted / 0.5) / hertz)
         return replace(station, drive=drive)
     if need.upgrade in ("pump", "both"):

@@ -52,6 +52,7 @@ GAUGE = Instrument(
     "pressure gauge", ((50, 0.5), (ANY, 1)), ((350, 2), (ANY, 5)), 1.0, 0.5, (300, 2000)
 )
 VACUUM = Instrument("vacuum gauge", ((ANY, 0.5),), ((ANY, 1),), 1.0, 0.3, (30, 100))
+CALIPER = Instrument("nameplate or drawing", ((ANY, 0.125),), ((ANY, 1),))
 TAPE = Instrument("tape", ((ANY, 1),), ((ANY, 1),), 0.0, 0.5)
 LEVEL = Instrument("tape", ((ANY, 0.1),), ((ANY, 0.01),), 0.0, 0.05)
 STOPWATCH = Instrument("stopwatch", ((ANY, 1),), ((ANY, 1),), 0.0, 1.0, (36_000, 36_000))
@@ -96,6 +97,7 @@ BY_NAME: Mapping[str, Instrument] = MappingProxyType(
     | dict.fromkeys(("insulation", "insulation_30s", "insulation_1min"), MEGOHMMETER)
     | {"insulation_10min": MEGOHMMETER}
     | dict.fromkeys(("ohms_12", "ohms_23", "ohms_31"), OHMMETER)
+    | dict.fromkeys(("impeller_diameter", "new_diameter"), CALIPER)
     | {"slip": PERCENT, "speed_cut": Instrument("worked out", ((ANY, 1),), ((ANY, 1),))}
     | {"resistance_unbalance": Instrument("worked out", ((ANY, 0.1),), ((ANY, 0.1),), 0.0, 0.6)}
     | dict.fromkeys(("winding_temperature", "winding_temperature_before"), THERMOMETER)

@@ -14,10 +14,20 @@ from .motor import Motor, efficiency_of
 from .pump import Pump, best_efficiency, quality_of
 from .running import Running, crossing
 
-__all__ = ["SLOWEST", "Changed", "Plans", "changed", "draw_plans", "least_ratio", "two_pumps"]
+__all__ = [
+    "MOVES",
+    "SLOWEST",
+    "Changed",
+    "Plans",
+    "changed",
+    "draw_plans",
+    "least_ratio",
+    "two_pumps",
+]
 
 SLOWEST, SMALLEST, LARGEST = 0.6, 0.85, 0.98
 STALLS = (0.82, 0.95)  # of the speed that only just lifts water
+MOVES = 1.15  # times that speed, from which a pump moves water as a pump should
 CORRECTED = (0.92, 0.98, 0.01)
 
 
@@ -82,7 +92,7 @@ def slowed_to(draw: Draw, change: str, least: float) -> float:
     """New speed over the speed: one that still moves water, unless it is to stall."""
     if change == "stall":
         return least * draw.between(*STALLS)
-    slowest = max(SLOWEST, min(1.08 * least, LARGEST))
+    slowest = max(SLOWEST, min(MOVES * least, LARGEST))
     return draw.between(slowest, max(slowest, 0.95))
 
 
@@ -103,7 +113,7 @@ def draw_plans(
     system = pump.system
     least = least_ratio(pump, now.speed, static)
     speed = slowed_to(draw, change, least)
-    trim = draw.between(max(SMALLEST, min(1.08 * least, LARGEST)), LARGEST)
+    trim = draw.between(max(SMALLEST, min(MOVES * least, LARGEST)), LARGEST)
     usual = draw.pick(("speed", "speed", "trim"))
     step = system.rounded(0.125, 1)
     specific = system.specific_speed(pump.speed, pump.flow, pump.head / pump.stages)

@@ -46,7 +46,7 @@ def static_suction_head(station: "Station") -> float:
 
 def static_head(station: "Station") -> float:
     """From the water up to the end of the main (ft | m)."""
-    if station.kind.us.static is None:
+    if not station.main.static:
         raise NotRead("there is nothing to lift")
     return station.static - station.main.delivery
 
