@@ -194,7 +194,7 @@ def test_motors_come_from_the_table_of_the_system(problem):
 @problems("starting_kva", "locked_rotor_amps", "code_letter")
 def test_motors_start_with_what_the_code_expects_of_their_size(problem):
     """NEC Table 430.251(B), designs B, C and D: under 12.5 kVA per hp at 1.5 hp, about 5.8 from 15 hp up."""
-    family, _, units = problem
+    _, _, units = problem
     for case in cases(problem):
         per_hp = case.known.get("starting_kva_per_hp")
         if per_hp and "motor_size" in case.given:
