@@ -126,11 +126,15 @@ def _site(draw: Draw, system: System, need: Need) -> Site | None:
     main = draw_main(draw, system, kind, flow)
     if need.part and not need.part[0] <= _part(main, flow) <= need.part[1]:
         return None
+    if 100 * main.minor(flow) < need.fittings * (main.lift + main.lost(flow)):
+        return None
     suction = None if kind.submerged else draw_suction(draw, system, kind, main, flow)
     head = main.lift + main.lost(flow) + (suction.lost(flow) if suction else 0.0)
     if not (is_main(main, flow) and spans.head[0] <= head <= spans.head[1]):
         return None
     if need.sizes and not _near(need, need.sizes, flow * head / system.water_power):
+        return None
+    if need.head and not need.head[0] <= head * system.feet <= need.head[1]:
         return None
     if need.nozzle not in (None, bool(main.nozzle)):
         return None

@@ -55,6 +55,7 @@ VACUUM = Instrument("vacuum gauge", ((ANY, 0.5),), ((ANY, 1),), 1.0, 0.3, (30, 1
 CALIPER = Instrument("nameplate or drawing", ((ANY, 0.125),), ((ANY, 1),))
 TAPE = Instrument("tape", ((ANY, 1),), ((ANY, 1),), 0.0, 0.5)
 LEVEL = Instrument("tape", ((ANY, 0.1),), ((ANY, 0.01),), 0.0, 0.05)
+HEAD = Instrument("worked out", ((ANY, 0.1),), ((ANY, 0.01),), 3.0)
 STOPWATCH = Instrument("stopwatch", ((ANY, 1),), ((ANY, 1),), 0.0, 1.0, (36_000, 36_000))
 TACHOMETER = Instrument("tachometer", ((ANY, 1),), ((ANY, 1),), 0.05, 1.0, (6000, 6000))
 HOUR_METER = Instrument("hour meter", ((ANY, 0.1),), ((ANY, 0.1),), 0.0, 0.1)
@@ -88,6 +89,9 @@ BY_NAME: Mapping[str, Instrument] = MappingProxyType(
     | dict.fromkeys(("drawdown_read", "rise_read", "closed_rise_read"), TAPE)
     | dict.fromkeys(("water_depth", "on_level", "off_level", "working_depth"), LEVEL)
     | dict.fromkeys(("depth_to_water", "depth_to_floor", "depth_to_overflow"), LEVEL)
+    | dict.fromkeys(("discharge_elevation", "suction_elevation"), LEVEL)
+    | dict.fromkeys(("suction_loss", "dynamic_suction_lift"), HEAD)
+    | dict.fromkeys(("npsh_available", "npsh_required"), HEAD)
     | {"storage_depth": LEVEL, "pump_hours": HOUR_METER}
     | dict.fromkeys(("drawdown_time", "rise_time", "closed_rise_time"), STOPWATCH)
     | {"rise_time_1": STOPWATCH, "rise_time_2": STOPWATCH}

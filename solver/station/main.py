@@ -7,7 +7,7 @@ Mains are sized for 2 to 8 ft/s at duty (Ten States Standards ask 2 ft/s at leas
 """
 
 from dataclasses import dataclass
-from math import pow, sqrt
+from math import ceil, pow, sqrt
 
 from solver.engine.draw import Draw
 from solver.topics.tables import named_rows
@@ -122,7 +122,9 @@ def draw_main(draw: Draw, system: System, kind: Kind, flow: float) -> Main:
     c_factor = draw.pick(C_FACTORS)
     while too_narrow(system, diameter, c_factor, flow):
         diameter = SIZES[system.name][SIZES[system.name].index(diameter) + 1]
-    nozzle = round(diameter * draw.between(0.6, 0.78)) if draw.pick(kind.nozzles) else 0
+    step = system.rounded(0.5, 5)
+    share = draw.between(0.6, 0.78) if draw.pick(kind.nozzles) else 0
+    nozzle = ceil(diameter * share / step) * step
     return Main(
         system,
         diameter,
@@ -134,7 +136,7 @@ def draw_main(draw: Draw, system: System, kind: Kind, flow: float) -> Main:
         fittings["gate valve"][0],
         0.0 if nozzle else fittings["outlet"][0],
         draw.step(*spans.static) if spans.static else 0.0,
-        float(nozzle) or None,
+        nozzle or None,
         draw.step(*spans.delivery) * system.head if spans.delivery else 0.0,
     )
 

@@ -13,11 +13,12 @@ class Need:
 
     `kinds` and `drives` by name; whether it has `static` head, several `stages`, a `well`, a `round_well`, so
     many `pumps` that take turns in it, a suction `lift`, level gauges on equal pipes, a `nozzle`; from and to:
-    the `load` of the motor (percent of its size), its `sizes` (hp | kW), what `part` of the head is static
-    (percent), the US `specific` speed of a stage; nominal `volts` (V); the service factors it may have
-    (`service`), or an `old_plate` that gives the rise instead; the `change` thought of ("speed", "trim", or
-    "stall", a speed that no longer lifts the water); whether a drive has it `turned_down` now; the `upgrade`;
-    the `state` beside today's: "then", a year ago, or "now", after its water was pumped higher.
+    the `load` of the motor (percent of its size), its `sizes` (hp | kW), its total `head` (ft), what `part` of
+    the head is static (percent), the US `specific` speed of a stage; what its `fittings` lose of the head at
+    least (percent); nominal `volts` (V); the service factors it may have (`service`), or an `old_plate` that
+    gives the rise instead; the `change` thought of ("speed", "trim", or "stall", a speed that no longer lifts
+    the water); whether a drive has it `turned_down` now; the `upgrade`; the `state` beside today's: "then", a
+    year ago, or "now", after its water was pumped higher.
     """
 
     kinds: tuple[str, ...] = ()
@@ -33,6 +34,8 @@ class Need:
     load: tuple[float, float] | None = None
     sizes: tuple[float, float] | None = None
     part: tuple[float, float] | None = None
+    fittings: float = 0.0
+    head: tuple[float, float] | None = None
     specific: tuple[float, float] | None = None
     service: tuple[float, ...] = ()
     old_plate: bool = False
