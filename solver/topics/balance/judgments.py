@@ -214,7 +214,7 @@ AMPS_CHECK = CHAPTER.judged(
         (
             "in_margin",
             "In the service factor: over full-load amps, up to service-factor amps",
-            "The motor is using its margin, and it runs hotter. Find out why soon.",
+            "It may run like this, but hotter and with a shorter life (NEMA MG 1). Find out why soon.",
         ),
         (
             "overloaded",
