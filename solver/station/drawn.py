@@ -12,13 +12,14 @@ from typing import NamedTuple
 from solver.engine.draw import Draw
 from solver.errors import NotSolvable
 from solver.scenario import PUMPS, Place, kind_of
+from solver.topics.tables import motor_sizes
 
 from .built import EFFICIENCY, can_suck, is_built, is_main, is_pump
 from .drive import Drive, draw_drive
 from .faults import applies, fault_named, with_fault
 from .kinds import KINDS, Kind
 from .main import Main, draw_main
-from .motor import Motor, draw_motor, sizes
+from .motor import Motor, draw_motor
 from .need import ANY, Need
 from .pump import Pump, draw_pump
 from .station import Station
@@ -220,7 +221,7 @@ def _size(draw: Draw, shaft: float, need: Need, system: System, supply: Supply) 
     """The next standard motor, now and then a size more; none outside what is needed."""
     low, high = need.load or LOAD
     least = max(system.rounded(3, 2.2), shaft * 100 / high)
-    fitting = [size for size in sizes(system.name) if size >= least]
+    fitting = [size for size in motor_sizes(system.name) if size >= least]
     step = draw.pick((0, 0, 0, 1))
     for size in fitting[step : step + 2] + fitting[:step]:
         loaded = low <= 100 * shaft / size <= high

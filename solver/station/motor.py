@@ -12,17 +12,16 @@ the same torque takes the same slip (Hubert, ch. 5, from memory).
 """
 
 from dataclasses import dataclass
-from functools import cache
 from math import pow, sqrt
 
 from solver.engine.draw import Draw
-from solver.topics.tables import table_rows
+from solver.topics.tables import by_size
 
 from .need import Need
 from .supply import Legs, Supply, uneven
 from .system import System
 
-__all__ = ["Load", "Motor", "draw_motor", "efficiency_of", "locked_amps", "sizes", "table_amps"]
+__all__ = ["Load", "Motor", "draw_motor", "efficiency_of", "locked_amps", "table_amps"]
 
 FIXED_LOSS = 0.36  # of the full-load losses: most efficient near three quarters of its load
 MAGNETIZING = {2: 0.60, 4: 0.66, 6: 0.72, 8: 0.76}  # of the full-load reactive power
@@ -129,18 +128,6 @@ class Motor:
         return Load(kilowatts, kvar, amps, share, self.rated_slip * torque / ratio**2 / turned)
 
 
-@cache
-def sizes(units: str) -> tuple[float, ...]:
-    """The standard sizes (hp | kW), smallest first."""
-    return tuple(row["size"] for row in table_rows(f"premium_motors_{units}"))
-
-
-@cache
-def _column(table: str, head: str) -> dict[float, float]:
-    """A column of a table of motors by size."""
-    return {row["size"]: row[head] for row in table_rows(table)}
-
-
 def efficiency_of(size: float, poles: int, grade: str, units: str) -> float:
     """Nominal full-load efficiency (percent) of a standard motor (hp | kW), "premium" or "standard".
 
@@ -150,7 +137,7 @@ def efficiency_of(size: float, poles: int, grade: str, units: str) -> float:
     >>> efficiency_of(100, 4, "premium", "us")
     95.4
     """
-    return _column(f"{grade}_motors_{units}", f"{poles}_poles")[size]
+    return by_size(f"{grade}_motors_{units}", f"{poles}_poles")[size]
 
 
 def locked_amps(size: float, volts: float) -> float:
@@ -174,8 +161,8 @@ def _at_volts(table: str, size: float, volts: float, usual: float) -> float:
     So much above 600 V: the code's own column for 2,300 V is within 6 percent of it.
     """
     if volts in IN_TABLE:
-        return _column(table, f"{volts:g}")[size]
-    return _column(table, f"{usual:g}")[size] * usual / volts
+        return by_size(table, f"{volts:g}")[size]
+    return by_size(table, f"{usual:g}")[size] * usual / volts
 
 
 def draw_motor(

@@ -18,7 +18,9 @@ from solver.errors import BadDefinition, NotSolvable
 __all__ = [
     "Motor",
     "between_rows",
+    "by_size",
     "derating_factor",
+    "full_load_amps",
     "largest_motor_below",
     "motor_sizes",
     "motors",
@@ -120,16 +122,49 @@ def motors(units: str) -> tuple[Motor, ...]:
 
     Their efficiency is that of a premium motor with 4 poles.
     """
-    volts = {"us": "460", "si": "400"}[units]
-    amps = {row["size"]: row[volts] for row in table_rows(f"full_load_amps_{units}")}
-    premium = table_rows(f"premium_motors_{units}")
-    return tuple(Motor(row["size"], amps[row["size"]], row["4_poles"]) for row in premium)
+    volts = {"us": 460, "si": 400}[units]
+    premium = by_size(f"premium_motors_{units}", "4_poles")
+    return tuple(
+        Motor(size, full_load_amps(size, volts, units), percent)
+        for size, percent in premium.items()
+    )
 
 
 @cache
 def motor_sizes(units: str) -> tuple[float, ...]:
     """The standard sizes alone, smallest first."""
-    return tuple(motor.size for motor in motors(units))
+    return tuple(by_size(f"premium_motors_{units}", "4_poles"))
+
+
+@cache
+def by_size(table: str, column: str) -> Mapping[float, float]:
+    """A column of a table of motors, by size (hp | kW).
+
+    Raises:
+        KeyError: the table has no such column.
+
+    >>> by_size("premium_motors_us", "4_poles")[100]
+    95.4
+    """
+    return {row["size"]: row[column] for row in table_rows(table)}
+
+
+def full_load_amps(size: float, volts: float, units: str) -> float:
+    """Full-load amps of the code's table for a standard motor (hp | kW) at its nameplate volts.
+
+    Raises:
+        NotSolvable: the table has no such motor.
+
+    >>> full_load_amps(10, 230, "us"), full_load_amps(10, 460, "us")
+    (28.0, 14.0)
+    """
+    table, column = f"full_load_amps_{units}", f"{volts:g}"
+    if column not in table_rows(table)[0] or size not in by_size(table, column):
+        raise NotSolvable(
+            f"the table of full-load amps has no motor of {size:g} at {volts:g} V: "
+            "use the nameplate, or ask the motor's manufacturer"
+        )
+    return by_size(table, column)[size]
 
 
 def _place(sizes: tuple[float, ...], load: float) -> int:

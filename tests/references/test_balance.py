@@ -138,7 +138,7 @@ def test_the_spread_is_one_and_a_half_to_two_times_the_unbalance(a, b, c):
     assert 1.5 * unbalance - 1e-9 <= spread <= 2 * unbalance + 1e-9
 
 
-# NEC (NFPA 70) Table 430.250, 460 V (R2: scribd 250218196, and voltagelab.com).
+# NEC (NFPA 70) Table 430.250, 460 V (R2: two copies of the table).
 NEC_460 = {
     1: 2.1, 1.5: 3.0, 2: 3.4, 3: 4.8, 5: 7.6, 7.5: 11, 10: 14, 15: 21, 20: 27, 25: 34, 30: 40,
     40: 52, 50: 65, 60: 77, 75: 96, 100: 124, 125: 156, 150: 180, 200: 240,

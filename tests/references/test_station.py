@@ -10,11 +10,12 @@ from iapws import IAPWS97
 
 from solver.station.condition import at_temperature
 from solver.station.main import Main
-from solver.station.motor import Motor, efficiency_of, locked_amps, sizes, table_amps
+from solver.station.motor import Motor, efficiency_of, locked_amps, table_amps
 from solver.station.pump import Pump, best_efficiency, quality_of, shape_of
 from solver.station.suction import vapor_head
 from solver.station.supply import Supply, unbalance_of
 from solver.station.system import SI, US
+from solver.topics.tables import motor_sizes
 from tests.station.stations import stations
 
 # 10 CFR 431.25 Table 1, enclosed (NEMA MG 1 Table 12-12), R: hp, then 2, 4 and 6 poles.
@@ -82,7 +83,7 @@ def test_nominal_efficiencies_of_eight_poles():
 
 def test_locked_rotor_amps_are_those_of_the_code():
     assert {size: locked_amps(size, 460) for size in HELD} == HELD
-    for size in sizes("us"):
+    for size in motor_sizes("us"):
         for volts in (200, 230, 460, 575):
             kva = sqrt(3) * volts * locked_amps(size, volts) / 1000
             if size >= 15:  # R: about 5.8 kVA per hp from 15 hp up

@@ -15,7 +15,7 @@ from solver.topics.tables import Motor, motors
 
 from .readings import in_kilowatts, noted, round_flow
 
-__all__ = ["larger_pump", "machines_in_a_row", "pump", "pump_near_full_load"]
+__all__ = ["larger_pump", "pump"]
 
 HEADS = {"us": (18, 210), "si": (6, 64)}
 SMALLEST = {"us": 3, "si": 2.2}  # the motor of the smallest pump drawn
@@ -36,11 +36,6 @@ def larger_pump(draw: Draw, units: str) -> dict[str, float]:
     """A pump large enough that a better one, or a better hour, is worth a thought."""
     large = [motor for motor in standard_motors(units) if motor.size >= LARGER[units]]
     return pump_on(draw.pick(large), draw, units, (0.66, 0.97))
-
-
-def pump_near_full_load(draw: Draw, units: str) -> dict[str, float]:
-    """A pump that takes nearly all its motor may give; the table has a larger motor still."""
-    return pump_on(draw.pick(standard_motors(units)[:-1]), draw, units, (0.92, 0.985))
 
 
 def pump_on(motor: Motor, draw: Draw, units: str, loads: tuple[float, float]) -> dict[str, float]:
@@ -71,33 +66,6 @@ def pump_on(motor: Motor, draw: Draw, units: str, loads: tuple[float, float]) ->
         "motor_efficiency": float(motor_efficiency),
         "drive_efficiency": drive_efficiency,
         "overall_efficiency": noted(pump_efficiency * motor_efficiency / 100),
-    }
-
-
-WORST = {
-    "motor": ((72, 82), (91, 97), (77, 84)),
-    "drive": ((88, 94), (66, 76), (74, 83)),
-    "pump": ((84, 94), (90, 97), (56, 74)),
-}
-
-
-def machines_in_a_row(draw: Draw, units: str) -> dict[str, float]:
-    """A motor, its drive and its pump; any one of them may be the one that wastes most.
-
-    A drive of 66 to 76 % is a coupling turned well down.
-    """
-    ranges = WORST[draw.pick(tuple(WORST))]
-    motor, drive, shaft = (draw.step(low, high, 1) for low, high in ranges)
-    wire = noted(draw.pick(standard_motors(units)).size * draw.between(0.7, 1.0), 2)
-    output = wire * motor / 100
-    return {
-        "motor_power": wire,
-        "motor_output": noted(output),
-        "brake_power": noted(output * drive / 100),
-        "water_power": noted(output * drive * shaft / 10_000),
-        "motor_efficiency": motor,
-        "drive_efficiency": drive,
-        "pump_efficiency": shaft,
     }
 
 

@@ -4,13 +4,13 @@ from solver.engine.draw import Draw
 from solver.engine.family import Level
 from solver.errors import NotSolvable
 from solver.station.faults import put
-from solver.station.motor import sizes
 from solver.station.need import Need
 from solver.station.scene import Change, Readings
 from solver.station.station import Station
 from solver.topics.chapter import Chapter
 from solver.topics.formulas import POWER
 from solver.topics.scenes import BELTED, DIRECT
+from solver.topics.tables import motor_sizes
 
 from .judgments import judge_loss, judge_meter, judge_report
 
@@ -29,7 +29,7 @@ def at_share(low: float, high: float) -> Change:
     def change(station: Station, draw: Draw) -> Station:
         share = draw.between(low, high) * station.drive.efficiency
         now = station.reading("brake_power")
-        below = [size for size in sizes(station.system.name) if size * share < now]
+        below = [size for size in motor_sizes(station.system.name) if size * share < now]
         if not below:
             raise NotSolvable("its motor is the smallest")
         return put(station, "throttled_valve", "brake_power", below[-1] * share)
