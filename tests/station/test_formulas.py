@@ -58,7 +58,6 @@ NOT_CHECKED: Mapping[Key, str] = {
         "new_energy_per_volume",
         ("energy_per_volume", "system_head", "head"),
     ): "it takes the pump to be as efficient at the new speed; against static head it is less so",
-    ("saved_power", ("input_power", "slowed_power")): "the reading is what an upgrade saves",
     (
         "parallel_flow",
         ("rated_flow", "spare_head", "shared_drop", "rated_friction"),

@@ -3,7 +3,7 @@
 from types import MappingProxyType
 from typing import TYPE_CHECKING
 
-from .money import energy_per_volume
+from .money import energy_per_volume, yearly
 from .power import input_power
 from .read import NotRead, Reads
 from .water import WATER
@@ -34,6 +34,12 @@ def slowed(station: "Station") -> float:
     """Input at the new speed (kW), with the motor and the drive as efficient as now."""
     other_speed(station)
     return input_power(station) * station.changed.shaft / station.running.shaft
+
+
+def slowing_saved(station: "Station") -> float:
+    """What the pump takes less when it is slowed (kW)."""
+    slower(station)
+    return input_power(station) - slowed(station)
 
 
 def losses(station: "Station", at: float) -> float:
@@ -90,6 +96,9 @@ SPEED: Reads = MappingProxyType(
         "power_ratio": power_ratio,
         "power_cut": lambda s: 100 * (1 - power_ratio(s)),
         "slowed_power": slowed,
+        "slowing_saved_power": slowing_saved,
+        "slowing_saved_energy": lambda s: slowing_saved(s) * yearly(s),
+        "slowing_saving": lambda s: slowing_saved(s) * yearly(s) * s.bill.energy_price,
         "flow_ratio": lambda s: s.changed.flow / flow(s),
         "new_friction": lambda s: losses(s, s.changed.flow),
         "system_head": lambda s: s.static + losses(s, s.changed.flow),

@@ -220,7 +220,7 @@ WITH_STATIC = (
         "The energy it takes to move a volume of water changes in step with the head.",
     ),
     Formula(
-        "saved_power",
+        "slowing_saved_power",
         input_power - slowed_power,
         TIP_SHEET_11,
         "The saving is what the pump takes at full speed minus what it takes slowed down.",
@@ -231,6 +231,25 @@ WITH_STATIC = (
                 "You found what the slowed-down pump still takes. The saving is the rest.",
             ),
         ),
+    ),
+    Formula(
+        "slowing_saved_energy",
+        Known("slowing_saved_power") * Known("yearly_hours"),
+        TIP_SHEET_11,
+        "You save energy only in the hours that the pump runs.",
+        slips=(
+            Slip(
+                "all_year",
+                Known("slowing_saved_power") * Number(8760),
+                "You counted all 8,760 hours of the year. Count only the hours the pump runs.",
+            ),
+        ),
+    ),
+    Formula(
+        "slowing_saving",
+        Known("slowing_saved_energy") * Known("energy_price"),
+        TIP_SHEET_11,
+        "Each kilowatt-hour you don't use saves its price.",
     ),
     Formula(
         "new_shutoff_head",

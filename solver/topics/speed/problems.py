@@ -188,7 +188,7 @@ SLOWING = (
         "slowing_saves",
         "SG",
         "Energy that slowing down saves in a year",
-        "saved_energy",
+        "slowing_saved_energy",
         SAVING,
         Level(
             ("input_power", "pump_speed", "new_speed", "yearly_hours"),
