@@ -29,7 +29,7 @@ from .system import SYSTEMS, System
 from .well import draw_well
 from .what_if import MOVES, SLOWEST
 
-__all__ = ["attempt", "draw_station", "round_flow", "seeded"]
+__all__ = ["attempt", "beside", "draw_station", "round_flow", "seeded"]
 
 LOAD = (42.0, 100.0)  # percent of its motor's size that a pump takes, when no need says another
 POOREST = 0.35  # efficiency of the poorest pump with its drive
@@ -40,7 +40,7 @@ TURNED_TO, LEAST_TURNED = (
     0.82,
 )  # of its speed, by a drive; and that which only just lifts water
 STALLING = 0.65  # of its speed, which only just lifts water where a slower one is to stall
-TRIES = 500
+TRIES, BESIDE = 500, 6
 
 
 class Site(NamedTuple):
@@ -94,6 +94,26 @@ def seeded(seed: int, units: str, fault: str = "") -> Station:
             f"Seed {other} has one."
         )
     return with_fault(station, fault)
+
+
+def beside(draw: Draw, station: Station, share: float) -> Station:
+    """Another pump on the same main and from the same water, drawn for a share of the flow.
+
+    Raises:
+        NotSolvable: nobody would build one.
+    """
+    system, main, suction = station.system, station.main, station.suction
+    flow = round_flow(station.rated[0] * share, system)
+    head = main.lift + main.lost(flow) + (suction.lost(flow) if suction else 0.0)
+    site = Site(system, station.kind, main, suction, (flow, head))
+    for _ in range(BESIDE):
+        machines = _machines(draw, site, ANY)
+        if machines:
+            supply, drive, motor, pump = machines
+            return replace(
+                station, supply=supply, motor=motor, drive=drive, pump=pump, rated=site.duty
+            )
+    raise NotSolvable(f"no pump fits {share:.0%} of the flow")
 
 
 def attempt(draw: Draw, units: str, need: Need = ANY) -> Station | None:
@@ -257,6 +277,7 @@ def _around(draw: Draw, site: Site, machines: Machines, need: Need) -> Station |
         rated=duty,
         chance=f"{draw.between(0, 1)}",
         wish=(need.change, need.upgrade),
+        days=need.days,
     )
     return _in_state(draw, station, need) if _fits(station, need) else None
 

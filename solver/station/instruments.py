@@ -67,6 +67,9 @@ OHMS = (0.1, 0.00001), (1, 0.0001), (10, 0.001), (ANY, 0.01)
 MINUTES = ((5, 0.5), (ANY, 1))
 OHMMETER = Instrument("low-resistance ohmmeter", OHMS, OHMS, 0.3, 0.0, (200, 200))
 THERMOMETER = Instrument("thermometer", ((ANY, 1),), ((ANY, 1),), 0.0, 2.0, (200, 200))
+HOUR_METER = Instrument("hour meter", ((100, 0.1), (ANY, 1)), ((100, 0.1), (ANY, 1)), 0.0, 0.1)
+ENERGY_METER = Instrument("energy meter", ((ANY, 1),), ((ANY, 1),), 0.5)
+BILLED = Instrument("electric bill", ((ANY, 0.01),), ((ANY, 0.01),))
 VIBROMETER = Instrument("vibration meter", ((ANY, 0.01),), ((ANY, 0.1),), 5.0, 0.0, (2, 50))
 PERCENT = Instrument("worked out", ((ANY, 0.1),), ((ANY, 0.1),), 3.0, 0.3)
 WHOLE, HALF = ((ANY, 1),), ((ANY, 0.5),)
@@ -108,6 +111,13 @@ BY_NAME: Mapping[str, Instrument] = MappingProxyType(
     | dict.fromkeys(("bearing_temperature", "balanced_rise"), THERMOMETER)
     | dict.fromkeys(("polarization_index", "absorption_ratio"), RATIO)
     | {"time_grounded": Instrument("watch", MINUTES, MINUTES, 0.0, 0.5)}
+    | dict.fromkeys(("run_time", "hours_per_day", "on_peak_hours", "off_peak_hours"), HOUR_METER)
+    | {
+        "hours_moved": HOUR_METER,
+        "yearly_hours": Instrument("hour meter", ((ANY, 10),), ((ANY, 10),)),
+    }
+    | dict.fromkeys(("energy", "on_peak_energy", "off_peak_energy"), ENERGY_METER)
+    | dict.fromkeys(("energy_cost", "demand_charge", "bill"), BILLED)
     | {"vibration": VIBROMETER, "water_in_oil": LABORATORY, "overload_setting": PLATE}
     | dict.fromkeys(("phase_rotation", "shaft_rotation"), EYE)
     | dict.fromkeys(("rags", "vane_wear"), Instrument("a look", ((ANY, 1),), ((ANY, 1),), 0.0, 3.0))

@@ -45,6 +45,7 @@ SLIPS = {
 }
 MORE_SLIP = {2: 1.0, 4: 1.0, 6: 1.1, 8: 1.2}  # by poles
 LEAST_SLIP = 10.0  # rpm
+REWOUND = (5.0, 8.0, 0.5)  # points that an old motor's rewinds cost it (common practice, no source)
 OWN = (0.2, 0.9)  # percent of its amps that a sound motor is uneven by itself
 IN_TABLE = (200.0, 208.0, 230.0, 400.0, 460.0, 575.0)  # nameplate volts with a column
 ROOT_THREE = sqrt(3)
@@ -170,13 +171,17 @@ def draw_motor(
 ) -> Motor:
     """A sound motor of this size (hp | kW) and these poles for a supply.
 
-    An old one, or one that a better one is thought of for, is not premium.
+    One that a better one is thought of for isn't premium, and was rewound more than once: it takes
+    more amps. An old one isn't premium either.
     """
     units = system.name
-    older = need.old_plate or need.upgrade in ("motor", "both")
-    grade = draw.pick(("standard", "standard") if older else ("premium", "standard"))
+    rewound = need.upgrade in ("motor", "both")
+    grade = draw.pick(("standard",) if rewound or need.old_plate else ("premium", "standard"))
+    efficiency = efficiency_of(size, poles, grade, units)
+    lost = draw.step(*REWOUND) if rewound else 0.0
     spread = UNDER_THE_TABLE[poles] if units == "us" else METRIC_UNDER
-    amps = _shown(table_amps(size, supply.rated_volts, units) * draw.between(*spread))
+    share = draw.between(*spread) * efficiency / (efficiency - lost)
+    amps = _shown(table_amps(size, supply.rated_volts, units) * share)
     factors = [f for f in SERVICE_FACTORS[units] if not need.service or f in need.service]
     factor = 1.0 if need.old_plate else draw.pick(factors)
     return Motor(
@@ -185,7 +190,7 @@ def draw_motor(
         poles,
         grade,
         supply.rated_volts,
-        efficiency_of(size, poles, grade, units),
+        efficiency - lost,
         amps,
         _nameplate_speed(draw, system, size, poles, "old" if need.old_plate else grade),
         factor,

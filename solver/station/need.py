@@ -17,8 +17,8 @@ class Need:
     the head is static (percent), the US `specific` speed of a stage; what its `fittings` lose of the head at
     least (percent); nominal `volts` (V); the service factors it may have (`service`), or an `old_plate` that
     gives the rise instead; the `change` thought of ("speed", "trim", or "stall", a speed that no longer lifts
-    the water); whether a drive has it `turned_down` now; the `upgrade`; the `state` beside today's: "then", a
-    year ago, or "now", after its water was pumped higher.
+    the water); whether a drive has it `turned_down` now; the `upgrade`; the `days` billed, where a month
+    won't do; the `state` beside today's: "then", a year ago, or "now", after its water was pumped higher.
     """
 
     kinds: tuple[str, ...] = ()
@@ -43,6 +43,7 @@ class Need:
     volts: tuple[float, ...] = ()
     change: str = ""
     upgrade: str = ""
+    days: float = 0.0
     state: str = ""
 
     def of_kind(self, kind: Kind) -> bool:

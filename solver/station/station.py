@@ -34,7 +34,7 @@ class Station:
     Every reading comes by the project's name of its quantity, unrounded, in the units of `system`;
     `noted` gives it as its instrument shows it. What is not asked for is not worked out, nor drawn: bill,
     condition and plans come from their own `chance`, the same whenever they are asked for. `wish`: the
-    change and the upgrade that are wanted of the plans. `altered`: a condition other than the drawn one.
+    change and the upgrade that are wanted of the plans. `days`: those billed, if it isn't a month. `altered`: a condition other than the drawn one.
     """
 
     system: System
@@ -51,6 +51,7 @@ class Station:
     rated: tuple[float, float]
     chance: str
     wish: tuple[str, str] = ("", "")
+    days: float = 0.0
     altered: Condition | None = None
     fault: str = ""
     then: "Station | None" = None
@@ -74,7 +75,8 @@ class Station:
     @cached_property
     def bill(self) -> Bill:
         """Prices and hours."""
-        return draw_bill(Draw(f"bill {self.chance}"), self.motor.rated_input)
+        drawn = draw_bill(Draw(f"bill {self.chance}"), self.motor.rated_input)
+        return replace(drawn, days=self.days) if self.days else drawn
 
     @cached_property
     def condition(self) -> Condition:
