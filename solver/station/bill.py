@@ -44,7 +44,7 @@ def draw_bill(draw: Draw, kilowatts: float) -> Bill:
         off_price,
         draw.pick(MONTHS),
         draw.step(4, 20, 0.5),
-        kilowatts * draw.between(0.1, 1.4),
+        kilowatts * draw.between(0.1, 0.9),
         draw.step(0.15, 0.45, 0.01),
         draw.step(0.3, 0.9, 0.05),
     )

@@ -134,8 +134,8 @@ def test_prices_hours_and_demand_are_those_of_a_small_utility(units):
     """Ranges are common practice, no source."""
     for seed in SEEDS:
         given = draw("bill", seed, units, 3).given
-        assert 0.07 <= given["energy_price"] <= 0.22
-        assert 4 <= given["hours_per_day"] <= 20
+        assert 0.06 <= given["energy_price"] <= 0.19
+        assert 2.5 <= given["hours_per_day"] <= 20
         assert 6 <= given["demand_price"] <= 18
         assert given["peak_demand"] >= given["input_power"]
 

@@ -8,14 +8,15 @@ from solver.topics.scenes import DIRECT
 
 from .judgments import judge_energy, judge_payback, judge_price, judge_upgrade
 from .stations import (
-    BETTER_MOTOR,
     BETTER_PUMP,
     BILLED,
     CHAPTER,
     DAY,
+    MOTOR_BY_INPUT,
     MOTOR_BY_LOAD,
     MOTOR_BY_SHAFT,
     OFFERED,
+    PUMP_BY_INPUT,
     SHIFTED,
     TO_A_TANK,
     YEAR,
@@ -146,6 +147,7 @@ UPGRADES = (
             "{place} draws {input_power} at a pump efficiency of {pump_efficiency}. A new pump "
             "would run at {new_pump_efficiency}. The pump runs {yearly_hours}, and energy costs "
             "{energy_price}. How much would the new pump save in a year?",
+            scene=PUMP_BY_INPUT,
         ),
         Level(
             (
@@ -167,7 +169,7 @@ UPGRADES = (
         "MC",
         "What a more efficient motor saves in a year",
         "yearly_saving",
-        BETTER_MOTOR,
+        MOTOR_BY_INPUT,
         Level(
             (
                 "input_power",
@@ -246,7 +248,7 @@ UPGRADES = (
             "motor would run at {new_motor_efficiency} and cost {installed_cost} installed. The motor "
             "runs {yearly_hours}, and energy costs {energy_price}. What is the simple payback in "
             "years?",
-            scene=BETTER_MOTOR,
+            scene=MOTOR_BY_INPUT,
         ),
     ),
 )
