@@ -28,7 +28,7 @@ __all__ = [
 
 CHAPTER = Chapter("cost", (*POWER, *COST))
 LARGE = (15.0, 500.0)  # hp | kW: from here up, utilities charge for demand and by the hour
-NEAR = range(-3, 4)  # steps
+NEAR = range(-5, 6)  # steps
 Notes = Callable[[Mapping[str, float], Draw], Mapping[str, float]]
 worked = by(CHAPTER.formulas)
 
