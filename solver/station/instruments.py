@@ -88,6 +88,7 @@ BY_NAME: Mapping[str, Instrument] = MappingProxyType(
     | dict.fromkeys(("volts_ab", "volts_bc", "volts_ca", "volts_average", "line_volts"), VOLTMETER)
     | {"voltage_unbalance": Instrument("worked out", ((ANY, 0.1),), ((ANY, 0.1),), 0.0, 0.2)}
     | dict.fromkeys(("discharge_gauge", "discharge_gauge_now", "suction_gauge"), GAUGE)
+    | {"gauge_pressure": GAUGE}
     | {"suction_gauge_now": GAUGE, "suction_vacuum": VACUUM}
     | dict.fromkeys(("drawdown_read", "rise_read", "closed_rise_read"), TAPE)
     | dict.fromkeys(("water_depth", "on_level", "off_level", "working_depth"), LEVEL)

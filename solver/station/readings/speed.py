@@ -38,7 +38,6 @@ def slowed(station: "Station") -> float:
 
 def slowing_saved(station: "Station") -> float:
     """What the pump takes less when it is slowed (kW)."""
-    slower(station)
     return input_power(station) - slowed(station)
 
 
