@@ -38,8 +38,12 @@ def at_share(low: float, high: float) -> Change:
 
 
 FLAT = ("lift", "flooded", "above", "recirculation")
-NEAR_A_SIZE = Readings(Need(drives=("direct",), kinds=FLAT, sizes=(10, 500)), at_share(0.96, 0.99))
-OVER_A_SIZE = Readings(Need(drives=("belt",), kinds=FLAT, sizes=(10, 500)), at_share(1.01, 1.02))
+NEAR_A_SIZE = Readings(
+    Need(drives=("direct",), kinds=FLAT, sizes=(10, 500), load=(99, 118)), at_share(0.96, 0.99)
+)
+OVER_A_SIZE = Readings(
+    Need(drives=("belt",), kinds=FLAT, sizes=(10, 500), load=(103, 122)), at_share(1.01, 1.02)
+)
 
 EFFICIENCY = (
     CHAPTER.numeric(
