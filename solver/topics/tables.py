@@ -11,19 +11,16 @@ from importlib.resources import files
 from importlib.resources.abc import Traversable
 from itertools import pairwise
 from types import MappingProxyType
-from typing import NamedTuple
 
 from solver.errors import BadDefinition, NotSolvable
 
 __all__ = [
-    "Motor",
     "between_rows",
     "by_size",
     "derating_factor",
     "full_load_amps",
     "largest_motor_below",
     "motor_sizes",
-    "motors",
     "named_rows",
     "next_motor_size",
     "second_motor_above",
@@ -33,14 +30,6 @@ __all__ = [
     "table_source",
     "text_of",
 ]
-
-
-class Motor(NamedTuple):
-    """A row of the motor table: size (hp | kW), full-load amps, nominal efficiency (percent)."""
-
-    size: float
-    amps: float
-    efficiency: float
 
 
 @cache
@@ -117,22 +106,8 @@ def named_rows(name: str) -> dict[str, tuple[float, ...]]:
 
 
 @cache
-def motors(units: str) -> tuple[Motor, ...]:
-    """The standard motors of the system "us" (460 V, hp) or "si" (400 V, kW), smallest first.
-
-    Their efficiency is that of a premium motor with 4 poles.
-    """
-    volts = {"us": 460, "si": 400}[units]
-    premium = by_size(f"premium_motors_{units}", "4_poles")
-    return tuple(
-        Motor(size, full_load_amps(size, volts, units), percent)
-        for size, percent in premium.items()
-    )
-
-
-@cache
 def motor_sizes(units: str) -> tuple[float, ...]:
-    """The standard sizes alone, smallest first."""
+    """The standard sizes of the system "us" (hp) or "si" (kW), smallest first."""
     return tuple(by_size(f"premium_motors_{units}", "4_poles"))
 
 

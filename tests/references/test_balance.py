@@ -12,7 +12,7 @@ from solver.engine.plan import find_plan
 from solver.topics.balance.judgments_leads import judge_best, judge_cause
 from solver.topics.balance.legs import TURNS
 from solver.topics.formulas import FORMULAS
-from solver.topics.tables import derating_factor, motors
+from solver.topics.tables import by_size, derating_factor, full_load_amps
 
 from .published import Row, every, worked
 
@@ -158,30 +158,31 @@ NEC_230_208 = {
 
 
 def test_full_load_amps_of_the_us_motors_are_those_of_the_nec():
-    assert NEC_460 == {motor.size: motor.amps for motor in motors("us")}
+    assert NEC_460 == by_size("full_load_amps_us", "460")
 
 
 def test_efficiencies_of_the_us_motors_are_those_of_nema_premium():
-    found = {motor.size: motor.efficiency for motor in motors("us") if motor.size in NEMA_PREMIUM}
-    assert NEMA_PREMIUM == found
+    found = by_size("premium_motors_us", "4_poles")
+    assert NEMA_PREMIUM == {size: found[size] for size in NEMA_PREMIUM}
 
 
 def test_efficiencies_of_the_metric_motors_are_those_of_ie3():
-    assert IE3 == {motor.size: motor.efficiency for motor in motors("si") if motor.size in IE3}
+    found = by_size("premium_motors_si", "4_poles")
+    assert IE3 == {size: found[size] for size in IE3}
 
 
 def test_amps_at_230_and_208_volts_are_2_and_2_2_times_those_at_460():
-    by_size = {motor.size: motor.amps for motor in motors("us")}
     for size, (at_230, at_208) in NEC_230_208.items():
-        assert at_230 == pytest.approx(2 * by_size[size], rel=0.005), size
-        assert at_208 == pytest.approx(2.2 * by_size[size], rel=0.005), size
+        amps = full_load_amps(size, 460, "us")
+        assert at_230 == pytest.approx(2 * amps, rel=0.005), size
+        assert at_208 == pytest.approx(2.2 * amps, rel=0.005), size
 
 
 def test_amps_of_the_metric_motors_carry_their_power_at_400_volts():
     # Arithmetic: P = root 3 x U x I x power factor x efficiency; power factors 0.68 to 0.88 (C).
-    for motor in motors("si"):
-        factor = motor.size * 1000 / (sqrt(3) * 400 * motor.amps * motor.efficiency / 100)
-        assert 0.68 <= factor <= 0.88, motor
+    for size, percent in by_size("premium_motors_si", "4_poles").items():
+        apparent = sqrt(3) * 400 * full_load_amps(size, 400, "si") / 1000
+        assert 0.68 <= size / (percent / 100) / apparent <= 0.88, size
 
 
 def test_a_100_hp_motor_draws_the_published_input():

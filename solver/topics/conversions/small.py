@@ -8,7 +8,7 @@ from solver.engine.family import Small
 from solver.topics.chapter import Chapter
 from solver.topics.drawn.readings import by, noted
 from solver.topics.formulas import CONVERSIONS, POWER
-from solver.topics.tables import motors
+from solver.topics.tables import motor_sizes
 
 __all__ = [
     "CHAPTER",
@@ -69,10 +69,10 @@ def part(draw: Draw, units: str) -> dict[str, float]:
 
 def ratings(draw: Draw, units: str) -> dict[str, float]:
     """Motors marked in horsepower and in kilowatts, and what one does at its shaft."""
-    horsepower = draw.pick([motor.size for motor in motors("us")])
-    kilowatts = draw.pick([motor.size for motor in motors("si")])
+    horsepower = draw.pick(motor_sizes("us"))
+    kilowatts = draw.pick(motor_sizes("si"))
     rated = {"us": "horsepower_rating", "si": "kilowatt_rating"}[units]
-    load = draw.pick(motors(units)).size * draw.between(0.6, 1.0)
+    load = draw.pick(motor_sizes(units)) * draw.between(0.6, 1.0)
     return {
         "horsepower_rating": horsepower,
         "kilowatt_rating": kilowatts,

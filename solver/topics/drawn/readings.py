@@ -5,7 +5,6 @@ from functools import cache
 
 from solver.algebra.formula import Formula
 from solver.engine.plan import Plan, find_plan
-from solver.topics.constants import KW_PER_HP
 from solver.units.show import exact, with_unit
 from solver.vocabulary import quantity_named
 
@@ -14,10 +13,8 @@ __all__ = [
     "Range",
     "Worked",
     "by",
-    "in_kilowatts",
     "noted",
     "only",
-    "round_flow",
     "shown",
 ]
 
@@ -74,16 +71,3 @@ def noted(value: float, digits: int = 3) -> float:
     (41.3, 1270.0)
     """
     return float(f"{value:.{digits}g}")
-
-
-def round_flow(value: float) -> float:
-    """A flow (gpm | L/s) to the steps people read: fifties, tens, fives, ones or halves."""
-    for above, step in ((2000, 50), (500, 10), (100, 5), (20, 1)):
-        if value >= above:
-            return float(round(value / step) * step)
-    return round(value * 2) / 2
-
-
-def in_kilowatts(power: float, units: str) -> float:
-    """A machine's power (hp | kW) in the kilowatts of its meter."""
-    return power * KW_PER_HP.us.value if units == "us" else power
