@@ -239,6 +239,10 @@ class Family:
         """The quantity that a level asks for, or "choice"."""
         return level.asked or self.asked
 
+    def scene_at(self, number: int) -> Scene:
+        """What gives the numbers of level 1, 2 ...; errors as in `level`."""
+        return self.level(number).scene or self.scene
+
     def level(self, number: int) -> Level:
         """Level 1, 2 ...
 

@@ -221,9 +221,9 @@ def test_a_booster_station_is_not_asked_about_its_wet_well_nor_a_lift_station_ab
         next(family for family in FAMILIES if set(family.places) == set(places))
         for places in (WITH_WET_WELL, WITHOUT_LIFT, PUMPS)
     )
-    assert ["lift", "plant"] == [pump.kind for pump in set_at(wells, PLANT)]
-    assert ["booster", "plant"] == [pump.kind for pump in set_at(level, PLANT)]
-    assert PLANT.places == set_at(anywhere, PLANT)
+    assert ["lift", "plant"] == [pump.kind for pump in set_at(wells, 1, PLANT)]
+    assert ["booster", "plant"] == [pump.kind for pump in set_at(level, 1, PLANT)]
+    assert PLANT.places == set_at(anywhere, 1, PLANT)
 
 
 @pytest.mark.parametrize("family", FAMILIES, ids=lambda family: family.name)
