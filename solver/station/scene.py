@@ -5,7 +5,6 @@ Readings(Need(drives=("belt", "gear")))       one that meets a need
 Readings(need, worn)                          one that was then changed: `worn(station, draw)`
 Readings(need, zone("throttled_valve", "head", (70, 80)))   put where a judgment wants it
 OneOf((Readings(need), Readings(other)))      one of several, as likely as they stand there
-Readings(need, faulty("worn_rings", "worn_impeller"))       with one of these faults
 """
 
 from collections import ChainMap
@@ -19,13 +18,13 @@ from solver.errors import NotSolvable, Unfit
 from solver.scenario import PUMPS, Place, kind_of
 
 from .drawn import draw_station
-from .faults import fault_named, put, with_fault
+from .faults import put
 from .kinds import KINDS
 from .need import ANY, Need
 from .readings import READINGS, NotRead
 from .station import Station
 
-__all__ = ["Change", "Noted", "OneOf", "Readings", "faulty", "station_in", "station_of", "zone"]
+__all__ = ["Change", "Noted", "OneOf", "Readings", "station_in", "station_of", "zone"]
 
 Change = Callable[[Station, Draw], Station]
 Range = tuple[float, float]
@@ -122,16 +121,6 @@ def zone(fault: str, reading: str, *ranges: Range) -> Change:
     def change(station: Station, draw: Draw) -> Station:
         low, high = draw.pick(ranges)
         return put(station, fault, reading, draw.between(low, high))
-
-    return change
-
-
-def faulty(*names: str) -> Change:
-    """A change that picks one of the faults, as bad as an instrument can see or worse."""
-
-    def change(station: Station, draw: Draw) -> Station:
-        name = draw.pick(names)
-        return with_fault(station, name, draw.between(fault_named(name).least, 1))
 
     return change
 

@@ -15,7 +15,7 @@ from solver.units.show import figures, with_unit
 
 from .stations import CHAPTER, worked
 
-__all__ = ["DUTY_CHANGE", "WITHOUT_STATIC", "judge_duty"]
+__all__ = ["DUTY_CHANGE", "SOME_FRICTION", "WITHOUT_STATIC", "changed_duty", "judge_duty"]
 
 CAUSES = ("restricted", "lifted", "worn", "opened")
 WITHOUT_STATIC = ("restricted", "worn", "opened")
@@ -102,8 +102,6 @@ def judge_duty(causes: tuple[str, ...] = CAUSES) -> Judge:
 
     def judge(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
         at_rest = 100.0
-        if "lifted" in causes:
-            at_rest = 100.0
         if "lifted" in causes:
             at_rest = worked(only(values, "static_now", "static_head"), "static_kept", units)
         shares = (values["flow_share"], values["head_share"], at_rest)

@@ -5,10 +5,15 @@ from solver.engine.family import Level
 from solver.errors import NotSolvable
 from solver.station.faults import put
 from solver.station.need import Need
-from solver.station.scene import Readings, faulty
+from solver.station.scene import Readings
 from solver.station.station import Station
 from solver.topics.limits import FLOW_SHARE, MOTOR_CYCLE, against
-from solver.topics.speed.judgments_duty import WITHOUT_STATIC, judge_duty
+from solver.topics.speed.judgments_duty import (
+    SOME_FRICTION,
+    WITHOUT_STATIC,
+    changed_duty,
+    judge_duty,
+)
 from solver.topics.tables import table_rows
 
 from .stations import CHAPTER, FALLS, LOSES, PER_DEPTH, well_with
@@ -151,16 +156,9 @@ DRAWDOWN_CHECK = CHAPTER.judged(
 )
 
 
-FAULTS = {
-    "restricted": ("throttled_valve", "clogged_main"),
-    "worn": ("worn_rings", "worn_impeller", "clogged_impeller"),
-    "opened": ("broken_main",),
-}
-
-
 def drawn_down(station: Station, draw: Draw) -> Station:
     """A pump whose duty has changed, found by drawdown and by its gauges."""
-    return faulty(*FAULTS[draw.pick(WITHOUT_STATIC)])(tested(station, draw, 0.6), draw)
+    return changed_duty(WITHOUT_STATIC)(tested(station, draw, 0.6), draw)
 
 
 DRAWDOWN_CAUSE = CHAPTER.judged(
@@ -168,7 +166,7 @@ DRAWDOWN_CAUSE = CHAPTER.judged(
     "WG",
     "What changed, from a drawdown test and two gauges",
     judge_duty(WITHOUT_STATIC),
-    Readings(Need(well=True), drawn_down),
+    Readings(SOME_FRICTION, drawn_down),
     Level(
         ("flow", "head", "rated_flow", "rated_head"),
         "A drawdown test of {place} shows {flow}, and its gauges show {head} of head. When new, it "
