@@ -18,7 +18,7 @@ from solver.station.station import Station
 from solver.topics.drawn.readings import shown
 from solver.units.show import figures
 
-from .stations import clog, pressed, suction_of
+from .stations import clog, one_level_pressed, suction_of
 
 __all__ = ["judge_cause", "judge_pair", "story"]
 
@@ -145,7 +145,8 @@ def cause_of(usual: Gauges, now: Gauges, units: str) -> Cause | None:
 
 def story(station: Station, draw: Draw) -> Station:
     """A station now, with one of the causes, beside itself as usual."""
-    return replace(pressed(station, draw), now=draw.pick(CAUSES).change(station, draw))
+    usual = one_level_pressed(station, draw)
+    return replace(usual, now=draw.pick(CAUSES).change(usual, draw))
 
 
 def judge_cause(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:

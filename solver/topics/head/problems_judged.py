@@ -17,7 +17,7 @@ from solver.topics.limits import Limits
 from .judged_suction import by_system
 from .judgments import any_pipe, judge_missing, judge_pipe, left_out_of
 from .judgments_gauges import judge_cause, judge_pair, story
-from .stations import CHAPTER, pressed
+from .stations import CHAPTER, one_level_pressed
 
 __all__ = ["GAUGES_STORY", "MISSING_PART", "PARTS", "VELOCITY_CHECK", "WHICH_PIPE"]
 
@@ -156,7 +156,7 @@ GAUGES_STORY = CHAPTER.judged(
         ("discharge_gauge", "suction_gauge"),
         "The gauges on {place} usually read {discharge_gauge} on the discharge and {suction_gauge} on "
         "the suction. {asks}",
-        scene=Readings(Need(kinds=("flooded",)), pressed),
+        scene=Readings(Need(kinds=("flooded",)), one_level_pressed),
         judge=judge_pair,
     ),
 )

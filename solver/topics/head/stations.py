@@ -38,7 +38,7 @@ __all__ = [
     "all_losses",
     "at_the_pump",
     "clog",
-    "pressed",
+    "one_level_pressed",
     "suction_of",
     "worked",
 ]
@@ -77,10 +77,21 @@ def both_pipes(values: Mapping[str, float], draw: Draw) -> Mapping[str, float]:
 
 
 def pressed(station: Station, draw: Draw) -> Station:
-    """The same, where the suction gauge shows a pressure that can be read."""
+    """The station, where the suction gauge shows a pressure that can be read."""
     if station.reading("suction_gauge") < station.system.rounded(1.5, 10):
         raise NotSolvable("its suction gauge shows next to nothing")
     return station
+
+
+def one_level(station: Station, draw: Draw) -> Station:
+    """Both gauges at one height over the pump, on pipes of one size."""
+    height = draw.step(0.5, 2, 0.5) if station.system.name == "us" else draw.step(0.1, 0.6, 0.1)
+    return replace(station, gauges=Gauges(suction_of(station).diameter, height, height))
+
+
+def one_level_pressed(station: Station, draw: Draw) -> Station:
+    """The same on a flooded pump whose suction gauge can be read."""
+    return pressed(one_level(station, draw), draw)
 
 
 def apart(station: Station, draw: Draw) -> Station:
@@ -147,8 +158,8 @@ ON_FLOODED_PIPES = Readings(Need(kinds=FLOODED_KINDS))
 LIFTING = Readings(Need(lift=True))
 NOZZLE = Readings(Need(lift=True, nozzle=True, head=(20, 75)), notes=all_losses)
 BOOSTER = Readings(Need(kinds=("booster",), fittings=2), notes=both_pipes)
-LEVEL_GAUGES = Readings(Need(level_gauges=True, kinds=FLOODED_KINDS), pressed)
-VACUUM = Readings(Need(level_gauges=True, lift=True))
+LEVEL_GAUGES = Readings(Need(kinds=FLOODED_KINDS), one_level_pressed)
+VACUUM = Readings(Need(lift=True), one_level)
 APART = Readings(Need(kinds=FLOODED_KINDS, head=(12, 65)), apart)
 TWO_SIZES = Readings(Need(kinds=("flooded", "recirculation"), head=(10, 35)), two_sizes)
 PUMP_LEVEL = Readings(Need(lift=True), at_the_pump)

@@ -143,13 +143,13 @@ DRAWDOWN_CHECK = CHAPTER.judged(
     ),
     Level(
         ("drawdown_rate", "inflow", "rated_flow"),
-        f"{LOSES} Inflow is {{inflow}}. The pump is rated for {{rated_flow}} at this head. {TENTH} "
+        f"{LOSES} Inflow is {{inflow}}. The pump's rated flow is {{rated_flow}}. {TENTH} "
         "What is your call?",
         find=("flow", "flow_share"),
     ),
     Level(
         ("volume_per_depth", "drawdown_read", "drawdown_time", "inflow", "rated_flow"),
-        f"{PER_DEPTH} {FALLS} Inflow is {{inflow}}. The pump is rated for {{rated_flow}} at this head. "
+        f"{PER_DEPTH} {FALLS} Inflow is {{inflow}}. The pump's rated flow is {{rated_flow}}. "
         f"{TENTH} What is your call?",
         find=("flow", "flow_share"),
     ),
