@@ -1,20 +1,18 @@
 """Judgments of the head chapter: a part left out, a pipe by its C factor."""
 
 from collections.abc import Callable, Mapping
-from dataclasses import replace
 
 from solver.engine.draw import Draw
 from solver.engine.family import Judge, Judgement, Option
 from solver.station.instruments import noted
 from solver.station.scene import station_in
-from solver.station.station import Station
 from solver.topics.drawn.readings import shown
 from solver.topics.tables import named_rows
 from solver.units.show import figures
 
 from .stations import all_losses, worked
 
-__all__ = ["any_pipe", "judge_missing", "judge_pipe", "left_out_of"]
+__all__ = ["judge_missing", "judge_pipe", "left_out_of"]
 
 CALLED = {
     "static_head": "static head",
@@ -77,12 +75,6 @@ def judge_missing(*parts: str) -> Judge:
         )
 
     return judge
-
-
-def any_pipe(station: Station, draw: Draw) -> Station:
-    """The same station with a main of one of the table's pipes, new or aged."""
-    low, high = draw.pick(list(named_rows("c_factors").values()))
-    return replace(station, main=replace(station.main, c_factor=draw.between(low, high)))
 
 
 def judge_pipe(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:

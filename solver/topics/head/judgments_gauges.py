@@ -120,7 +120,7 @@ CAUSES = (
         "deeper",
         "The wet well level is higher: nothing is wrong with the pump",
         "a higher level in the wet well, with nothing wrong with the pump",
-        "The suction gauge goes up with the water, and the discharge gauge goes up less or hardly at all.",
+        "The suction gauge goes up with the water. The discharge gauge goes up less, or hardly at all.",
         deeper,
         "The pump has less to lift, so it moves a little more at a little less head.",
     ),

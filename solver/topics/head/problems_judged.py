@@ -15,9 +15,9 @@ from solver.station.station import Station
 from solver.topics.limits import Limits
 
 from .judged_suction import by_system
-from .judgments import any_pipe, judge_missing, judge_pipe, left_out_of
+from .judgments import judge_missing, judge_pipe, left_out_of
 from .judgments_gauges import judge_cause, judge_pair, story
-from .stations import CHAPTER, one_level_pressed
+from .stations import CHAPTER, TESTED_MAIN, one_level_pressed
 
 __all__ = ["GAUGES_STORY", "MISSING_PART", "PARTS", "VELOCITY_CHECK", "WHICH_PIPE"]
 
@@ -98,7 +98,7 @@ WHICH_PIPE = CHAPTER.judged(
     "HE",
     "Which kind of pipe has this C factor",
     judge_pipe,
-    Readings(Need(well=True, part=(0, 75)), any_pipe),
+    TESTED_MAIN,
     Level(
         ("flow", "pipe_diameter", "friction_rate"),
         "A test on the force main of {place} finds a friction loss of {friction_rate} at {flow}. The "

@@ -14,6 +14,7 @@ from solver.station.suction import Gauges, Suction
 from solver.topics.chapter import Chapter
 from solver.topics.drawn.readings import by
 from solver.topics.formulas import HEAD, POWER
+from solver.topics.tables import named_rows
 
 __all__ = [
     "ALL_LOSSES",
@@ -46,6 +47,12 @@ __all__ = [
 CHAPTER = Chapter("head", (*POWER, *HEAD))
 worked = by(CHAPTER.formulas)
 FLOODED_KINDS = ("flooded", "booster", "recirculation")
+
+
+def any_pipe(station: Station, draw: Draw) -> Station:
+    """The same station with a main of one of the table's pipes, new or aged."""
+    low, high = draw.pick(list(named_rows("c_factors").values()))
+    return replace(station, main=replace(station.main, c_factor=draw.between(low, high)))
 
 
 def suction_of(station: Station) -> Suction:
@@ -149,7 +156,7 @@ def clogged(low: float, high: float) -> Change:
 
 WELL = Readings(Need(well=True))
 LIFT_STATION = Readings(Need(kinds=("lift",), fittings=2))
-TESTED_MAIN = Readings(Need(well=True, part=(0, 75)))
+TESTED_MAIN = Readings(Need(well=True, part=(0, 75)), any_pipe)
 FULL_BORE = Readings(Need(well=True, nozzle=False))
 ALL_LOSSES = Readings(Need(well=True, nozzle=False), notes=all_losses)
 MOSTLY_FRICTION = Readings(Need(well=True, part=(20, 70)))
