@@ -131,8 +131,7 @@ SERVICE = (
             (
                 "in_margin",
                 "In the service factor: over the rating, but within the margin",
-                "NEMA MG 1 lets it run there, even all day, but the winding runs hotter and the motor "
-                "won't last as long.",
+                "NEMA MG 1 lets it run there, even all day. But it runs hotter and won't last as long.",
             ),
             (
                 "overloaded",
