@@ -7,6 +7,7 @@ build (`built`). Each machine has its module with its physics, its sources and i
 topic); `noted` as its instrument shows it (`instruments`). `running` finds where the curves cross, `curves` has
 points to draw; `what_if` tells of another speed, a trim, a second pump, better machines. `faults` is what
 can be wrong, `changes` what each one changes, `telling_apart` which readings tell one state from another.
+`town` has the pumps of the invented town.
 
 The model is the truth and the formulas are the lesson: tests/station/test_formulas.py holds one against the
 other and says what a formula leaves out, tests/references/test_station.py holds it against published tables.
