@@ -125,8 +125,9 @@ def attempt(draw: Draw, units: str, need: Need = ANY) -> Station | None:
 
 @cache
 def _kinds(need: Need) -> tuple[Kind, ...]:
-    """The kinds of station that could meet a need."""
-    kinds = tuple(kind for kind in KINDS.values() if need.of_kind(kind))
+    """The kinds of station that could meet a need, each as often as it is usual."""
+    fitting = (kind for kind in KINDS.values() if need.of_kind(kind))
+    kinds = tuple(kind for kind in fitting for _ in range(kind.usual))
     if not kinds:
         raise NotSolvable(f"no kind of station meets {need}: ask less of it")
     return kinds

@@ -1,12 +1,9 @@
-"""What the families of one chapter share: its name, its formulas and where they may be set."""
+"""What the families of one chapter share: its name and its formulas."""
 
-from collections.abc import Callable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from solver.algebra.formula import Formula
-from solver.engine.draw import Draw
-from solver.engine.family import Family, Judge, Level, Scene, Small
-from solver.scenario import PUMPS, Place
+from solver.engine.family import Family, Judge, Level, Scene
 
 __all__ = ["Chapter"]
 
@@ -21,7 +18,6 @@ class Chapter:
 
     name: str
     formulas: tuple[Formula, ...]
-    places: tuple[Place, ...] = PUMPS
     redrawn: tuple[int, ...] = (2,)  # since then every number is read off a station
 
     def numeric(
@@ -37,7 +33,7 @@ class Chapter:
     ) -> Family:
         """A family that asks for a number: the quantity `asked`."""
         return Family(
-            name, tag, self.name, title, asked, self._levels(levels), self._scene(scene),
+            name, tag, self.name, title, asked, levels, scene,
             self.formulas, since=since, revised=self._revised(since, revised),
         )  # fmt: skip
 
@@ -54,18 +50,9 @@ class Chapter:
     ) -> Family:
         """A family that asks for a choice; each level may have another judge."""
         return Family(
-            name, tag, self.name, title, "choice", self._levels(levels), self._scene(scene),
+            name, tag, self.name, title, "choice", levels, scene,
             self.formulas, judge, since, self._revised(since, revised),
         )  # fmt: skip
 
     def _revised(self, since: int, revised: tuple[int, ...]) -> tuple[int, ...]:
         return tuple(sorted({*(n for n in self.redrawn if n > since), *revised}))
-
-    def _scene(self, scene: Scene | Callable[[Draw, str], dict[str, float]]) -> Scene:
-        return scene if hasattr(scene, "places") else Small(scene, self.places)
-
-    def _levels(self, levels: tuple[Level, ...]) -> tuple[Level, ...]:
-        return tuple(
-            replace(level, scene=self._scene(level.scene)) if level.scene else level
-            for level in levels
-        )

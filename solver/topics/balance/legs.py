@@ -14,8 +14,8 @@ from solver.station.scene import Change, Readings, station_in
 from solver.station.station import Station
 from solver.station.supply import Legs, uneven
 from solver.topics.chapter import Chapter
-from solver.topics.drawn.readings import AMPS, Range
 from solver.topics.formulas import BALANCE
+from solver.topics.readings import AMPS, Range
 from solver.topics.tables import table_rows
 
 __all__ = [

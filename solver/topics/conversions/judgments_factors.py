@@ -5,7 +5,7 @@ from typing import NamedTuple
 
 from solver.engine.draw import Draw
 from solver.engine.family import Judge, Judgement, Option, Scene
-from solver.topics.drawn.readings import noted, shown
+from solver.topics.readings import noted, shown
 from solver.topics.scenes import ANY
 from solver.vocabulary import quantity_named
 

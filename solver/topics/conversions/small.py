@@ -6,8 +6,8 @@ Ranges are common practice, no source; motors come from the published tables.
 from solver.engine.draw import Draw
 from solver.engine.family import Small
 from solver.topics.chapter import Chapter
-from solver.topics.drawn.readings import by, noted
 from solver.topics.formulas import CONVERSIONS, POWER
+from solver.topics.readings import by, noted
 from solver.topics.tables import motor_sizes
 
 __all__ = [

@@ -11,7 +11,7 @@ from solver.station.faults import put
 from solver.station.scene import station_in
 from solver.station.station import Station
 from solver.topics.constants import HOURLY_VOLUME
-from solver.topics.drawn.readings import noted, only, shown
+from solver.topics.readings import noted, only, shown
 from solver.units.show import exact, figures, with_unit
 
 from .stations import OFFERED, worked

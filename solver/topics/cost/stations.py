@@ -7,8 +7,8 @@ from solver.station.instruments import figures
 from solver.station.need import Need
 from solver.station.scene import Readings, station_in
 from solver.topics.chapter import Chapter
-from solver.topics.drawn.readings import by
 from solver.topics.formulas import COST, POWER
+from solver.topics.readings import by
 
 __all__ = [
     "BETTER_PUMP",

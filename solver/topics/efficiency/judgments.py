@@ -4,8 +4,8 @@ from collections.abc import Mapping
 
 from solver.engine.draw import Draw
 from solver.engine.family import Judgement, Option
-from solver.topics.drawn.readings import by, noted, only, shown
 from solver.topics.formulas import POWER
+from solver.topics.readings import by, noted, only, shown
 from solver.topics.scenes import DIRECT
 from solver.units.show import figures
 

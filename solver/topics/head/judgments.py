@@ -6,7 +6,7 @@ from solver.engine.draw import Draw
 from solver.engine.family import Judge, Judgement, Option
 from solver.station.instruments import noted
 from solver.station.scene import station_in
-from solver.topics.drawn.readings import shown
+from solver.topics.readings import shown
 from solver.topics.tables import named_rows
 from solver.units.show import figures
 

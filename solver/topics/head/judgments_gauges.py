@@ -15,7 +15,7 @@ from solver.errors import NotSolvable
 from solver.station.faults import with_fault
 from solver.station.scene import station_in
 from solver.station.station import Station
-from solver.topics.drawn.readings import shown
+from solver.topics.readings import shown
 from solver.units.show import figures
 
 from .stations import clog, one_level_pressed, suction_of

@@ -12,8 +12,8 @@ from solver.station.scene import Change, Readings, station_in
 from solver.station.station import Station
 from solver.station.suction import Gauges, Suction
 from solver.topics.chapter import Chapter
-from solver.topics.drawn.readings import by
 from solver.topics.formulas import HEAD, POWER
+from solver.topics.readings import by
 from solver.topics.tables import named_rows
 
 __all__ = [

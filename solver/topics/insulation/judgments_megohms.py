@@ -6,13 +6,13 @@ from solver.engine.draw import Draw
 from solver.engine.family import Judgement, Level, Option
 from solver.station.need import Need
 from solver.station.scene import Readings
-from solver.topics.drawn.readings import noted
 from solver.topics.limits import (
     FIELD_INSULATION,
     FORM_INSULATION,
     RANDOM_INSULATION,
     against,
 )
+from solver.topics.readings import noted
 from solver.units.show import exact, figures, with_unit
 
 from .windings import CAUTION, CHAPTER, MEDIUM, SOUND, TESTED, altered, damp_to, kept, worked

@@ -7,8 +7,8 @@ from solver.engine.family import Judge, Judgement, Level, Option
 from solver.station.condition import at_temperature
 from solver.station.scene import Readings
 from solver.station.station import Station
-from solver.topics.drawn.readings import only, shown
 from solver.topics.limits import ABSORPTION, INDEX_CEILING, POLARIZATION, against, too_near
+from solver.topics.readings import only, shown
 from solver.units.show import exact, figures, with_unit
 
 from .windings import CAUTION, CHAPTER, SOUND, TESTED, altered, damp_to, worked

@@ -9,8 +9,8 @@ from solver.station.condition import between_leads
 from solver.station.need import ANY
 from solver.station.scene import OneOf, Readings
 from solver.station.supply import Legs
-from solver.topics.drawn.readings import noted
 from solver.topics.limits import FORM_OHMS, LOW_VOLTAGE, RANDOM_OHMS, too_near
+from solver.topics.readings import noted
 from solver.units.show import exact, figures, with_unit
 
 from .windings import CHAPTER, MEDIUM, OHMS, TESTED, faulty, ohms_within

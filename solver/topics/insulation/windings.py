@@ -16,8 +16,8 @@ from solver.station.scene import Change, OneOf, Readings, station_in
 from solver.station.station import Station
 from solver.station.supply import uneven
 from solver.topics.chapter import Chapter
-from solver.topics.drawn.readings import Range, by
 from solver.topics.formulas import INSULATION, NAMEPLATE
+from solver.topics.readings import Range, by
 
 __all__ = [
     "CAUTION",

@@ -4,8 +4,8 @@ from collections.abc import Mapping
 
 from solver.engine.draw import Draw
 from solver.engine.family import Judgement, Level, Option
-from solver.topics.drawn.readings import AMPS, only
 from solver.topics.limits import LOAD_BY_AMPS, SERVICE_LOAD, against
+from solver.topics.readings import AMPS, only
 
 from .stations import CHAPTER, LEGS_READ, LIVE, LOADED, READ, SERVICE_PLATE, by_amps, worked
 

@@ -4,7 +4,7 @@ from collections.abc import Mapping
 
 from solver.engine.draw import Draw
 from solver.engine.family import Judge, Judgement, Level, Option
-from solver.topics.drawn.readings import only
+from solver.topics.readings import only
 from solver.units.show import exact, figures, with_unit
 
 from .stations import CHAPTER, LIVE, ON_THE_LINE, SLIPS, by_slip, worked

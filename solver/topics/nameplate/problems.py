@@ -5,7 +5,7 @@ chapter, in the order of teaching.
 """
 
 from solver.engine.family import Level
-from solver.topics.drawn.readings import AMPS
+from solver.topics.readings import AMPS
 
 from .judgments import CODE_LETTER, OVERLOAD, TABLE_USE
 from .judgments_running import FROM_AMPS, SERVICE

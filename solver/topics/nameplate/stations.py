@@ -16,8 +16,8 @@ from solver.station.scene import Change, OneOf, Readings, station_in
 from solver.station.station import Station
 from solver.topics.balance.legs import amps_noted
 from solver.topics.chapter import Chapter
-from solver.topics.drawn.readings import by
 from solver.topics.formulas import COST, NAMEPLATE, POWER
+from solver.topics.readings import by
 from solver.topics.scenes import DIRECT
 
 __all__ = [

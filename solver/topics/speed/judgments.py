@@ -4,8 +4,8 @@ from collections.abc import Mapping
 
 from solver.engine.draw import Draw
 from solver.engine.family import Judgement, Level, Option
-from solver.topics.drawn.readings import shown
 from solver.topics.limits import PARALLEL_GAIN, SPECIFIC_SPEED, against
+from solver.topics.readings import shown
 from solver.units.show import figures, with_unit
 
 from .stations import BEST, CHAPTER, CUBE_OR_NOT, PUMP, SHAPES_OF, SQUARES, TWINS, TWO_ON_ONE

@@ -10,7 +10,7 @@ from solver.station.faults import with_fault
 from solver.station.need import Need
 from solver.station.scene import Change, Readings, station_in
 from solver.station.station import Station
-from solver.topics.drawn.readings import only
+from solver.topics.readings import only
 from solver.units.show import figures, with_unit
 
 from .stations import CHAPTER, worked

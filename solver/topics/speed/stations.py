@@ -15,8 +15,8 @@ from solver.station.need import Need
 from solver.station.scene import OneOf, Readings
 from solver.station.station import Station
 from solver.topics.chapter import Chapter
-from solver.topics.drawn.readings import by
 from solver.topics.formulas import COST, HEAD, POWER, SPEED_AND_IMPELLER, WET_WELL
+from solver.topics.readings import by
 
 __all__ = [
     "BEST",

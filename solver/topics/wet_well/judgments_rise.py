@@ -9,8 +9,8 @@ from solver.station.instruments import noted
 from solver.station.need import Need
 from solver.station.scene import Readings, station_in
 from solver.station.station import Station
-from solver.topics.drawn.readings import shown
 from solver.topics.limits import LEAK_SHARE, against
+from solver.topics.readings import shown
 from solver.units.show import figures
 
 from .stations import CHAPTER, NIGHT, PER_DEPTH, night, well_with, worked

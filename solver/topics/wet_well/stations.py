@@ -8,8 +8,8 @@ from solver.station.need import Need
 from solver.station.scene import Change, Readings
 from solver.station.station import Station
 from solver.topics.chapter import Chapter
-from solver.topics.drawn.readings import by
 from solver.topics.formulas import SPEED_AND_IMPELLER, WET_WELL
+from solver.topics.readings import by
 
 __all__ = [
     "ALONE",

@@ -1,1 +1,0 @@
-"""`readings.py`: a reading worked by formulas, noted as people note it, said with its unit."""
