@@ -29,8 +29,8 @@ __all__ = ["main"]
 
 EXAMPLES = {
     "draw": "python -m solver draw water_power --seed 7",
-    "show": "python -m solver show WP-1U1-7-WTN",
-    "grade": 'python -m solver grade WP-1U1-7-WTN "2.4 hp"',
+    "show": "python -m solver show WP-1U2-7-DHA",
+    "grade": 'python -m solver grade WP-1U2-7-DHA "37.7 hp"',
     "station": "python -m solver station --seed 7 --fault worn_rings",
     "work": 'python -m solver work --given flow="450 gpm" --given head="62 ft" --find water_power',
 }

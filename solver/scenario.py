@@ -9,8 +9,6 @@ from typing import NamedTuple
 __all__ = [
     "PEOPLE",
     "PUMPS",
-    "WITHOUT_LIFT",
-    "WITH_WET_WELL",
     "Place",
     "kind_of",
     "kinds_of",
@@ -46,10 +44,5 @@ PUMPS = (
     Place("Pump 4", "the plant's influent building"),
     Place("Pump 2", "the plant's effluent building"),
 )
-
-# A booster station takes its water from a main.
-WITH_WET_WELL = tuple(place for place in PUMPS if kind_of(place) != "booster")
-# A lift station lifts; pumps elsewhere may have only friction to overcome.
-WITHOUT_LIFT = tuple(place for place in PUMPS if kind_of(place) != "lift")
 
 PEOPLE = ("Inez", "Tobias", "Ruth", "Amadou", "Lena", "Callum")

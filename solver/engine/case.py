@@ -19,13 +19,13 @@ from solver.vocabulary import quantity_named, spoken
 
 from .code import MOST_SEED, Code
 from .draw import Draw
-from .family import Family, Row
+from .family import Drawn, Family, Row
 from .mistake import Mistake, named_mistakes
 from .plan import Plan, find_plan, in_one_line
 from .solution import be_plausible, judged, worked_out
 from .steps import Step
 
-__all__ = ["Case", "draw", "drawn_values", "posed"]
+__all__ = ["Case", "draw", "drawn_again", "drawn_values", "posed", "tried"]
 
 ATTEMPTS = 400
 WIDEST = 0.04  # a band wider than this, each way, would accept too much
@@ -154,9 +154,8 @@ def draw(
         raise SolverError(f"A seed is a whole number from 0 to {MOST_SEED:,}; you typed {seed}.")
     why: SolverError | None = None
     for attempt in range(ATTEMPTS):
-        values, chance = drawn_values(family, level, units, seed, attempt)
         try:
-            return _case(family, level, units, seed, values, chance, told)
+            return tried(family, level, units, seed, attempt, told)
         except Unfit as fault:
             why = fault
         except NotSolvable as fault:
@@ -170,23 +169,51 @@ def draw(
     )
 
 
+def tried(
+    family: Family,
+    level: int,
+    units: str,
+    seed: int,
+    attempt: int = 0,
+    told: Mapping[str, str] = NOTHING_TOLD,
+) -> Case:
+    """One attempt at a problem; Unfit where what was drawn makes no fair one."""
+    drawn, chance = drawn_values(family, level, units, seed, attempt)
+    return _case(family, level, units, seed, drawn, chance, told)
+
+
 def drawn_values(
     family: Family, level: int, units: str, seed: int, attempt: int = 0
-) -> tuple[dict[str, float], Draw]:
-    """The values of one attempt at a problem, fair or not, and the chance that goes on from them.
+) -> tuple[Drawn, Draw]:
+    """One attempt at a problem's numbers, fair or not, and the chance that goes on from them.
 
     Raises:
         BadDefinition: its scene leaves out a value that the level gives.
+        Unfit: what was drawn has no such reading.
     """
     at = family.level(level)
     chance = Draw(f"{family.tag} {family.revision} {level} {units} {seed} {attempt}")
-    values = (at.scene or family.scene)(chance, units)
-    if left_out := [name for name in at.given if name not in values]:
+    drawn = (at.scene or family.scene)(chance, units)
+    if left_out := [name for name in at.given if name not in drawn.values]:
         raise BadDefinition(
             f"family {family.name!r}, level {level}, {units}: its scene draws no "
             f"{' and no '.join(left_out)}, and the level gives it. Add it to what the scene returns"
         )
-    return values, chance
+    return drawn, chance
+
+
+def drawn_again(case: Case) -> Drawn | None:
+    """What a problem's numbers were taken from; none where they were given and not drawn."""
+    if case.seed is None:
+        return None
+    for attempt in range(ATTEMPTS):
+        try:
+            drawn, _ = drawn_values(case.family, case.level, case.units, case.seed, attempt)
+            if all(drawn.values[name] == value for name, value in case.given.items()):
+                return drawn
+        except Unfit:
+            continue
+    return None
 
 
 def posed(
@@ -204,7 +231,7 @@ def posed(
     given = {name: values[name] for name in family.level(level).given}
     chance = Draw(f"{family.tag} {family.revision} {level} {units} {given}")
     try:
-        return _case(family, level, units, None, values, chance, told)
+        return _case(family, level, units, None, Drawn(values), chance, told)
     except Unfit:
         raise
     except (ArithmeticError, LookupError, ValueError) as fault:
@@ -217,12 +244,12 @@ def _case(
     level: int,
     units: str,
     seed: int | None,
-    values: Mapping[str, float],
+    drawn: Drawn,
     chance: Draw,
     told: Mapping[str, str],
 ) -> Case:
     """The problem with these values; Unfit where it would not be a fair one."""
-    at = family.level(level)
+    at, values = family.level(level), drawn.values
     given = {name: values[name] for name in at.given}
     be_plausible(at.given, given, units)
     judge = at.judge or family.judge
@@ -230,7 +257,8 @@ def _case(
         found = worked_out(family, at, units, given, WIDEST_GIVEN if seed is None else WIDEST)
     else:
         found = judged(judge, family, at, units, given, values, chance)
-    wording = Wording(found.asks, chance.pick(family.places), chance.pick(PEOPLE), dict(told))
+    place = drawn.place or chance.pick(family.places)
+    wording = Wording(found.asks, place, chance.pick(PEOPLE), dict(told))
     return Case(family, level, units, seed, wording, given, *found[:-1])
 
 

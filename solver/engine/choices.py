@@ -41,8 +41,8 @@ def choices_of(case: Case, count: int = COUNT) -> tuple[Choice, ...]:
     A problem that is a choice by itself keeps its own.
 
     >>> from solver import FAMILIES, case_from_code
-    >>> [choice.text for choice in choices_of(case_from_code("BP-2U1-7-KMZ"))]
-    ['9.028 hp', '12.54 hp', '4.68 hp', '75.29 hp']
+    >>> [choice.text for choice in choices_of(case_from_code("BP-2U2-7-TBH"))]
+    ['1.743 hp', '8.488 hp', '5.008 hp', '41.76 hp']
     """
     if case.choices:
         return tuple(_own(case))

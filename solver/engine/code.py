@@ -208,7 +208,7 @@ def read_code(text: str) -> Code:
     if not match:
         raise BadCode(
             f"“{shown(text)}” isn't a problem code. A code looks like "
-            f"{Code('WP', 1, 'us', 1, 7)}; copy it whole."
+            f"{Code('WP', 1, 'us', 2, 7)}; copy it whole."
         )
     tag, _, level, units, revision, seed, check = match.groups()
     code = Code(tag, number(level), UNITS_BY_LETTER[units], number(revision), number(seed))

@@ -8,6 +8,7 @@ import re
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from string import Formatter
+from typing import NamedTuple, Protocol
 
 from solver.algebra.formula import Formula
 from solver.errors import BadDefinition
@@ -16,11 +17,45 @@ from solver.vocabulary import quantity_named, spoken
 
 from .draw import Draw
 
-__all__ = ["Family", "Judge", "Judgement", "Level", "Option", "Row", "Scene"]
+__all__ = ["Drawn", "Family", "Judge", "Judgement", "Level", "Option", "Row", "Scene", "Small"]
 
 Row = str | tuple[str, str]
-Scene = Callable[[Draw, str], dict[str, float]]
 SLOTS = {"place", "station", "person", "unit"}
+
+
+class Drawn(NamedTuple):
+    """What a scene gives: values by quantity in the units of the system, and where they were read.
+
+    Without a place it may be any of the family's.
+    """
+
+    values: Mapping[str, float]
+    place: Place | None = None
+
+
+class Scene(Protocol):
+    """Where a problem's numbers come from: the readings of a pump station, or a small draw.
+
+    Called with the chance and "us" or "si" it gives numbers of a thing that could exist. It raises
+    Unfit where this one has no such reading, and is then asked again.
+    """
+
+    @property
+    def places(self) -> tuple[Place, ...]:
+        """Those it may give."""
+
+    def __call__(self, draw: Draw, units: str) -> Drawn: ...
+
+
+@dataclass(frozen=True, slots=True)
+class Small:
+    """A scene of numbers that no station has, such as a tank's: `values` draws them."""
+
+    values: Callable[[Draw, str], Mapping[str, float]]
+    places: tuple[Place, ...] = PUMPS
+
+    def __call__(self, draw: Draw, units: str) -> Drawn:
+        return Drawn(self.values(draw, units))
 
 
 @dataclass(frozen=True, slots=True)
@@ -97,10 +132,8 @@ class Family:
 
     `tag` opens its codes: two to four capital letters, never changed. `since` is the number of the
     catalogue (catalogue.py) that first had it, and `revised` those in which it changed so that an
-    old code would give another problem. `scene` draws every quantity the
-    levels give, in the units of the system, as a machine that could exist. `judge` makes it a
-    judgement (choose one); then `asked` is "choice". `places` are those it may be set at: a
-    booster station has no wet well.
+    old code would give another problem. `scene` gives every quantity the levels give. `judge` makes it a
+    judgement (choose one); then `asked` is "choice".
 
     Raises:
         BadDefinition: it is not well formed; the sentence names the family, the level and what to do.
@@ -117,7 +150,12 @@ class Family:
     judge: Judge | None = None
     since: int = 1
     revised: tuple[int, ...] = ()
-    places: tuple[Place, ...] = PUMPS
+
+    @property
+    def places(self) -> tuple[Place, ...]:
+        """Those it may be set at: a booster station has no wet well."""
+        scenes = [level.scene or self.scene for level in self.levels]
+        return tuple(place for place in PUMPS if any(place in scene.places for scene in scenes))
 
     @property
     def revision(self) -> int:
@@ -200,6 +238,10 @@ class Family:
     def asks(self, level: Level) -> str:
         """The quantity that a level asks for, or "choice"."""
         return level.asked or self.asked
+
+    def scene_at(self, number: int) -> Scene:
+        """What gives the numbers of level 1, 2 ...; errors as in `level`."""
+        return self.level(number).scene or self.scene
 
     def level(self, number: int) -> Level:
         """Level 1, 2 ...

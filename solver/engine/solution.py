@@ -6,10 +6,11 @@ Rounding never swaps two values, so it is enough to follow the lowest and the hi
 step down the chain.
 """
 
+from collections import ChainMap
 from collections.abc import Iterable, Mapping
 from functools import lru_cache
 from math import fsum
-from typing import NamedTuple
+from typing import NamedTuple, cast
 
 from solver.algebra.expression import Known, Sum
 from solver.algebra.tree import Compute, compiled, constants
@@ -138,7 +139,7 @@ def judged(
         known = plan.run(known)
         steps += worked_steps(plan, known)
     be_plausible((step.name for step in steps), known, units)
-    judgement = judge({**values, **known}, units, chance)
+    judgement = judge(ChainMap(known, cast(dict[str, float], values)), units, chance)
     if judgement is None:
         raise Unfit("It is too close to a limit to be judged fairly.")
     return _choice(judgement, known, steps, units, chance)

@@ -1,15 +1,17 @@
-"""Problems whose values keep to the ranges of a pump: by leaving out the seeds that do not.
+"""Problems that fit a pump of a plant: by leaving out the seeds that do not.
 
-A seed gives the same problem with ranges and without. So which seeds keep them is looked for once,
-as they are needed, and remembered.
+A problem read off a station is one of the pump's own kind, so that a lift station gets no booster's
+readings; and its values keep to the pump's ranges. A seed gives the same problem with a plant and
+without. So which seeds fit is looked for once, as they are needed, and remembered.
 """
 
 from collections.abc import Mapping
 from functools import lru_cache
 
 from solver.engine.case import draw, drawn_values
-from solver.engine.family import Family
-from solver.errors import SolverError
+from solver.engine.family import Family, Small
+from solver.errors import SolverError, Unfit
+from solver.scenario import Place, kind_of, kinds_of
 from solver.vocabulary import quantity_named
 
 from .own_plant import Pump, Range, between
@@ -22,18 +24,22 @@ _NO, _YES = 1, 2
 
 
 class Keeping:
-    """Which seeds of one kind of problem keep the ranges of one pump."""
+    """Which seeds of one kind of problem fit one pump."""
 
     def __init__(self, family: Family, level: int, units: str, pump: Pump):
         self.family, self.level, self.units, self.pump = family, level, units, pump
+        scene = family.scene_at(level)
+        self._anywhere = isinstance(scene, Small) or pump.kind not in kinds_of(scene.places)
         self._seen = bytearray(SEEDS)
 
     def seed_from(self, start: int) -> int:
-        """The first seed from `start` on, round the end, that keeps them.
+        """The first seed from `start` on, round the end, that fits; `start` itself where all do.
 
         Raises:
             SolverError: there is none; the sentence names the range, and what values there are.
         """
+        if self._anywhere and not self.pump.ranges:
+            return start
         for seed in range(start, start + SEEDS):
             if self._keeps(seed % SEEDS):
                 return seed % SEEDS
@@ -46,17 +52,26 @@ class Keeping:
 
     def _looked_at(self, seed: int) -> bool:
         """A quick look first: most of what is not kept shows before a problem is worked."""
-        values, _ = drawn_values(self.family, self.level, self.units, seed)
-        given = {name: values[name] for name in self.family.level(self.level).given}
-        if not all(_keeps(each, given) for each in self.pump.ranges):
+        try:
+            drawn, _ = drawn_values(self.family, self.level, self.units, seed)
+            given = {name: drawn.values[name] for name in self.family.level(self.level).given}
+        except Unfit:
             return False
-        known = draw(self.family, seed, self.units, self.level).known
-        return all(_keeps(each, known) for each in self.pump.ranges)
+        if not (self._is_there(drawn.place) and all(_keeps(r, given) for r in self.pump.ranges)):
+            return False
+        case = draw(self.family, seed, self.units, self.level)
+        there = self._is_there(case.wording.place)
+        return there and all(_keeps(each, case.known) for each in self.pump.ranges)
+
+    def _is_there(self, place: Place | None) -> bool:
+        """Whether a problem of this place is one of a pump of this kind."""
+        return self._anywhere or place is None or kind_of(place) == self.pump.kind
 
     def _why_none(self) -> str:
         which = f"{self.pump.name} at {self.pump.station} asks for"
         problem = f"No problem of “{self.family.title}”, level {self.level}, has"
-        seen = [draw(self.family, seed, self.units, self.level).known for seed in range(SHOWN)]
+        cases = (draw(self.family, seed, self.units, self.level) for seed in range(SHOWN))
+        seen = [case.known for case in cases if self._is_there(case.wording.place)]
         asked = [each for each in self.pump.ranges if each.quantity in seen[0]]
         for each in asked:
             quantity, values = quantity_named(each.quantity), [k[each.quantity] for k in seen]

@@ -63,10 +63,16 @@ class Plant(NamedTuple):
         return f"P{int(digest, 16) % 10**6:06}"
 
 
-def set_at(family: Family, plant: Plant) -> tuple[Pump, ...]:
-    """The pumps that the problems of a family can be about: a booster station has no wet well."""
-    kinds = kinds_of(family.places)
-    return tuple(pump for pump in plant.places if pump.kind in kinds)
+def set_at(family: Family, level: int, plant: Plant) -> tuple[Pump, ...]:
+    """The pumps that the problems of a level can be about: a booster station has no wet well.
+
+    Where the plant has none of the level's own kinds, those that the family can be about.
+    """
+
+    def of_kind(places: tuple[Place, ...]) -> tuple[Pump, ...]:
+        return tuple(pump for pump in plant.places if pump.kind in kinds_of(places))
+
+    return of_kind(family.scene_at(level).places) or of_kind(family.places)
 
 
 def plant_of(table: Mapping[str, object]) -> Plant:

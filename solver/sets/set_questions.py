@@ -218,7 +218,7 @@ def _told(plant: Plant | None, asked: Asked, chance: Draw) -> tuple[Pump | None,
     if plant is None:
         return None, {}
     family = asked.kind.family
-    pump = chance.pick(set_at(family, plant) if family else plant.places)
+    pump = chance.pick(set_at(family, asked.level, plant) if family else plant.places)
     return pump, {
         "place": f"{pump.name} at {pump.station}",
         "station": pump.station,
@@ -232,7 +232,7 @@ def _drawn(work: WorkSet, begun: _Begun, before: list[Case]) -> Case | Refused:
     if kind.family is None:
         return Refused(kind, level, work.units, seed)
     for _ in range(TRIED):
-        if pump and pump.ranges:
+        if pump:
             seed = keeping(kind.family, level, work.units, pump).seed_from(seed)
         case = draw(kind.family, seed, work.units, level, told)
         if not any(_same(case, other) for other in before):

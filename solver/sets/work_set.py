@@ -162,7 +162,7 @@ def _check_plant(work: WorkSet, plant: Plant) -> None:
     for kind, level in plan_of(work):
         if (family := kind.family) is None:
             continue
-        pumps = set_at(family, plant)
+        pumps = set_at(family, level, plant)
         if not pumps:
             raise SolverError(
                 f"No pump of this plant fits “{family.title}”. Leave that out, or add a pump of "

@@ -2,11 +2,12 @@
 
 `drawn` draws one for a `Need`, from its duty to its well, with what each of the `kinds` allows and what people
 build (`built`). Each machine has its module with its physics, its sources and its own draw: `main`, `suction`,
-`supply`, `drive`, `pump`, `motor` (`motor_table`), `well`, `condition`, `bill`; `system` has the units.
+`supply`, `drive`, `pump`, `motor`, `well`, `condition`, `bill`; `system` has the units.
 `Station.reading` gives any quantity by its name, worked out only when asked for (`readings/`, one module a
 topic); `noted` as its instrument shows it (`instruments`). `running` finds where the curves cross, `curves` has
 points to draw; `what_if` tells of another speed, a trim, a second pump, better machines. `faults` is what
 can be wrong, `changes` what each one changes, `telling_apart` which readings tell one state from another.
+`town` has the pumps of the invented town.
 
 The model is the truth and the formulas are the lesson: tests/station/test_formulas.py holds one against the
 other and says what a formula leaves out, tests/references/test_station.py holds it against published tables.

@@ -1,6 +1,7 @@
 """The bill: prices, hours, and what else is on the meter.
 
-Prices are those of ordinary commercial rates (common practice, no source).
+Prices are those of ordinary commercial rates (common practice, no source): one price all day lies
+between the off-peak price and the on-peak price of the same utility.
 """
 
 from dataclasses import dataclass
@@ -8,6 +9,8 @@ from dataclasses import dataclass
 from solver.engine.draw import Draw
 
 __all__ = ["Bill", "draw_bill"]
+
+MONTHS = (28.0, 30.0, 30.0, 31.0, 31.0)  # days
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,16 +35,16 @@ class Bill:
 
 def draw_bill(draw: Draw, kilowatts: float) -> Bill:
     """A bill for a pump whose motor takes this at full load (kW)."""
-    off_price = draw.step(0.05, 0.11, 0.005)
+    off_price, more = draw.step(0.05, 0.11, 0.005), draw.step(0.04, 0.16, 0.005)
     return Bill(
-        draw.step(0.07, 0.19, 0.005),
-        draw.step(5, 18, 0.5),
+        round(round((off_price + more * draw.between(0.3, 0.5)) / 0.005) * 0.005, 3),
+        draw.step(6, 18, 0.5),
         draw.step(15, 60, 5) * (1 if kilowatts < 10 else 2 if kilowatts < 50 else 4),
-        round(off_price + draw.step(0.04, 0.16, 0.005), 3),
+        round(off_price + more, 3),
         off_price,
-        draw.step(28, 33, 1),
+        draw.pick(MONTHS),
         draw.step(4, 20, 0.5),
-        kilowatts * draw.between(0.1, 1.4),
-        draw.step(0.2, 0.6, 0.01),
-        draw.step(0.2, 0.9, 0.05),
+        kilowatts * draw.between(0.1, 0.9),
+        draw.step(0.15, 0.45, 0.01),
+        draw.step(0.3, 0.9, 0.05),
     )

@@ -12,7 +12,7 @@ from .motor import Motor
 from .pump import Pump
 from .suction import Suction
 
-__all__ = ["can_suck", "is_built", "is_main", "is_pump"]
+__all__ = ["EFFICIENCY", "can_suck", "is_built", "is_main", "is_pump"]
 
 EFFICIENCY = (46.0, 85.0)  # percent
 TIP_SPEED, NPSH, HIGHEST = 131.0, 30.0, 25.0  # ft/s at the rim; ft; ft of suction lift

@@ -11,6 +11,8 @@ from .station import Station
 from .supply import Legs
 
 __all__ = [
+    "ALL_AIR",
+    "VOLTS_LEFT",
     "air_bound",
     "bearing",
     "blocked_suction",
@@ -38,6 +40,9 @@ __all__ = [
     "worn_rings",
 ]
 
+ALL_AIR = 0.8  # of its head and load, that air takes at worst
+VOLTS_LEFT = (0.84, 0.94)  # of the nameplate's volts, when they are low
+
 
 def worn_rings(station: Station, bad: float) -> Station:
     """Up to a third of the best flow goes back through the rings."""
@@ -54,7 +59,7 @@ def clogged_impeller(station: Station, bad: float) -> Station:
 
 
 def air_bound(station: Station, bad: float) -> Station:
-    return replace(station, pump=replace(station.pump, air=0.8 * bad))
+    return replace(station, pump=replace(station.pump, air=ALL_AIR * bad))
 
 
 def clogged_main(station: Station, bad: float) -> Station:
@@ -125,19 +130,21 @@ def unbalanced(station: Station, bad: float) -> Station:
 
 
 def low_volts(station: Station, bad: float) -> Station:
-    volts = station.supply.rated_volts * (0.94 - 0.1 * bad)
+    least, most = VOLTS_LEFT
+    volts = station.supply.rated_volts * (most - (most - least) * bad)
     return replace(station, supply=replace(station.supply, volts=volts))
 
 
 def damp(station: Station, bad: float) -> Station:
+    """At worst a few megohms, which fall while the test goes on."""
     was = station.condition
     return replace(
         station,
         altered=replace(
             was,
             megohms=was.megohms * 10 ** (-2.4 * bad),
-            index=was.index - bad * (was.index - 1.15),
-            ratio=was.ratio - bad * (was.ratio - 1.05),
+            index=was.index - bad * (was.index - 0.7),
+            ratio=was.ratio - bad * (was.ratio - 0.75),
         ),
     )
 
@@ -154,7 +161,7 @@ def shorted(station: Station, bad: float) -> Station:
     turns = 0.14 * bad
     a, b, c = station.motor.own
     own: Legs = (a + 200 * turns, b - 100 * turns, c - 100 * turns)
-    condition = replace(station.condition, shorted=turns)
+    condition = replace(station.condition, windings=(1 - turns, 1.0, 1.0))
     return replace(station, motor=replace(station.motor, own=own), altered=condition)
 
 

@@ -21,15 +21,21 @@ DISPLACEMENT = 0.96  # power factor of a drive's rectifier
 
 @dataclass(frozen=True, slots=True)
 class Drive:
-    """Its name, efficiency (share), and pump speed over motor speed."""
+    """Its name, efficiency (share), and pump speed over motor speed.
+
+    `turned`: frequency that a variable-frequency drive gives, over that of the line.
+    """
 
     name: str
     efficiency: float
     ratio: float
+    turned: float = 1.0
 
     @property
     def says(self) -> str:
         """It in words."""
+        if self.turned < 1:
+            return "a variable-frequency drive feeds the motor, which is turned down now"
         return SAYS[self.name]
 
     @property

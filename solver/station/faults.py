@@ -60,6 +60,7 @@ class Fault:
     needs: str = ""
 
 
+CLOSE = 1e-6  # of the wanted reading: finer than any instrument
 HARDLY = 1e-6  # the least severity: a valve that leaks nothing has no leak to read
 FAULTS: Mapping[str, Fault] = MappingProxyType(
     {
@@ -148,16 +149,36 @@ def put(station: Station, name: str, reading: str, wanted: float) -> Station:
     Raises:
         NotSolvable: the reading never gets there.
     """
+
+    def at(severity: float) -> float:
+        return with_fault(station, name, severity).reading(reading) - wanted
+
     low, high = HARDLY, 1.0
-    first = with_fault(station, name, low).reading(reading)
-    last = with_fault(station, name, high).reading(reading)
-    if not min(first, last) <= wanted <= max(first, last):
+    below, above = at(low), at(high)
+    if below * above > 0:
         raise NotSolvable(
-            f"{reading} goes from {first:.4g} to {last:.4g} with {name}: never {wanted:.4g}"
+            f"{reading} goes from {below + wanted:.4g} to {above + wanted:.4g} with {name}: "
+            f"never {wanted:.4g}"
         )
-    rising = last > first
+    return with_fault(station, name, _root(at, (low, below), (high, above), abs(wanted) * CLOSE))
+
+
+def _root(
+    at: Callable[[float], float], low: tuple[float, float], high: tuple[float, float], near: float
+) -> float:
+    """Where `at` is nothing, to `near` of it, between two (severity, value) on either side of it.
+
+    Regula falsi with the Illinois rule: the end that stays twice counts for half the next time.
+    """
+    (a, fa), (b, fb) = low, high
+    side = 0
     for _ in range(60):
-        middle = (low + high) / 2
-        above = with_fault(station, name, middle).reading(reading) > wanted
-        low, high = (low, middle) if above == rising else (middle, high)
-    return with_fault(station, name, (low + high) / 2)
+        middle = b - fb * (b - a) / (fb - fa)
+        found = at(middle)
+        if abs(found) <= near:
+            return middle
+        if found * fb > 0:
+            b, fb, fa, side = middle, found, fa / 2 if side == 1 else fa, 1
+        else:
+            a, fa, fb, side = middle, found, fb / 2 if side == -1 else fb, -1
+    return middle

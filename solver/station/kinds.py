@@ -38,7 +38,8 @@ class Kind:
 
     `place`: what stations of the invented town it stands in; `coarse`: points of efficiency that its impellers
     give up to pass solids; `speeds` in the main (ft/s); `specific`: US specific speeds of a stage;
-    `nozzles`: whether its main ends in one, as likely as they stand here; `stages`: whether it may have several.
+    `nozzles`: whether its main ends in one, as likely as they stand here; `stages`: whether it may have several;
+    `usual`: how often one is drawn beside the others, as there are more of some than of others.
     """
 
     name: str
@@ -54,6 +55,7 @@ class Kind:
     submerged: bool = False
     nozzles: tuple[bool, ...] = (False,)
     stages: bool = False
+    usual: int = 1
 
     @property
     def drives(self) -> tuple[str, ...]:
@@ -81,6 +83,7 @@ KINDS: Mapping[str, Kind] = MappingProxyType(
                 (900, 4000),
                 well=True,
                 submerged=True,
+                usual=4,
             ),
             Kind(
                 "flooded",
@@ -93,6 +96,7 @@ KINDS: Mapping[str, Kind] = MappingProxyType(
                 (3.0, 7.0),
                 (900, 4000),
                 well=True,
+                usual=2,
             ),
             Kind(
                 "booster",
@@ -108,6 +112,7 @@ KINDS: Mapping[str, Kind] = MappingProxyType(
                 (800, 3300),
                 well=False,
                 stages=True,
+                usual=2,
             ),
             Kind(
                 "above",

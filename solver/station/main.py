@@ -7,7 +7,7 @@ Mains are sized for 2 to 8 ft/s at duty (Ten States Standards ask 2 ft/s at leas
 """
 
 from dataclasses import dataclass
-from math import pow, sqrt
+from math import ceil, pow, sqrt
 
 from solver.engine.draw import Draw
 from solver.topics.tables import named_rows
@@ -35,8 +35,8 @@ class Main:
     `static`: head from the water pumped to the end (ft | m); `delivery`: pressure wanted there, as
     head. What goes wrong: `closed`, K that a valve adds; `narrowed`, share of diameter lost to
     grease or scale; `broken`, share of the way at which all of it runs out, 1 when whole; `passing`, flow
-    (gpm | L/s) back through the check valve for each root of head (ft | m); `seat`, the same past
-    the discharge seat while the pump runs.
+    (gpm | L/s) back through the check valve for each root of head (ft | m), and `beside`, through that
+    of the pump beside it; `seat`, the same past the discharge seat while the pump runs.
     """
 
     system: System
@@ -55,6 +55,7 @@ class Main:
     narrowed: float = 0.0
     broken: float = 1.0
     passing: float = 0.0
+    beside: float = 0.0
     seat: float = 0.0
 
     @property
@@ -121,7 +122,9 @@ def draw_main(draw: Draw, system: System, kind: Kind, flow: float) -> Main:
     c_factor = draw.pick(C_FACTORS)
     while too_narrow(system, diameter, c_factor, flow):
         diameter = SIZES[system.name][SIZES[system.name].index(diameter) + 1]
-    nozzle = round(diameter * draw.between(0.6, 0.78)) if draw.pick(kind.nozzles) else 0
+    step = system.rounded(0.5, 5)
+    share = draw.between(0.6, 0.78) if draw.pick(kind.nozzles) else 0
+    nozzle = ceil(diameter * share / step) * step
     return Main(
         system,
         diameter,
@@ -133,7 +136,7 @@ def draw_main(draw: Draw, system: System, kind: Kind, flow: float) -> Main:
         fittings["gate valve"][0],
         0.0 if nozzle else fittings["outlet"][0],
         draw.step(*spans.static) if spans.static else 0.0,
-        float(nozzle) or None,
+        nozzle or None,
         draw.step(*spans.delivery) * system.head if spans.delivery else 0.0,
     )
 

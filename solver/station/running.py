@@ -12,7 +12,7 @@ from .supply import Supply
 
 __all__ = ["Running", "crossing", "operate"]
 
-NEAR = 1e-12  # of a flow or a speed
+NEAR = 1e-10  # of a flow or a speed
 SAME_HEAD = 1e-10
 
 
@@ -41,14 +41,19 @@ def crossing(spare: Callable[[float], float], start: float, head: float) -> floa
     at_start, near = spare(start), SAME_HEAD * head
     if abs(at_start) <= near:
         return start
-    low, high = (start, 1.5 * start) if at_start > 0 else (0.0, start)
-    above = at_start if at_start > 0 else spare(0.0)
-    if above <= 0:
-        return 0.0
-    below = spare(high) if at_start > 0 else at_start
-    while below > 0:
-        low, above, high = high, below, 1.5 * high
-        below = spare(high)
+    other = start * (1 + min(max(at_start / head, -1.0), 0.5))  # most often on the other side of it
+    there = spare(other)
+    if at_start > 0:
+        low, above, high, below = start, at_start, other, there
+        while below > 0:
+            low, above, high = high, below, 1.5 * high
+            below = spare(high)
+    else:
+        low, above, high, below = other, there, start, at_start
+        if above <= 0:
+            low, above, high, below = 0.0, spare(0.0), low, above
+        if above <= 0:
+            return 0.0
     side = 0
     for _ in range(100):  # the Illinois way of false position
         middle = (low * below - high * above) / (below - above)
@@ -95,8 +100,9 @@ def operate(
     for _ in range(50):
         flow = crossing(spare, flow or rated[0], rated[1])
         shaft = pump.power_at(flow, speed)
-        load = motor.at(shaft / (1 if drive.is_variable else drive.efficiency), supply)
-        turning = motor.synchronous_speed * (1 - load.slip)
+        given = shaft / (1 if drive.is_variable else drive.efficiency)
+        load = motor.at(given, supply, drive.turned)
+        turning = motor.synchronous_speed * drive.turned * (1 - load.slip)
         settled = abs(turning * drive.ratio - speed) <= NEAR * speed
         speed = turning * drive.ratio
         if settled:

@@ -22,7 +22,7 @@ from .suction import Gauges, Suction
 from .supply import Supply
 from .system import System
 from .well import Well
-from .what_if import Changed, Plans, changed, draw_plans, two_pumps
+from .what_if import Changed, Plans, changed, draw_plans, least_ratio, two_pumps
 
 __all__ = ["Station"]
 
@@ -34,7 +34,7 @@ class Station:
     Every reading comes by the project's name of its quantity, unrounded, in the units of `system`;
     `noted` gives it as its instrument shows it. What is not asked for is not worked out, nor drawn: bill,
     condition and plans come from their own `chance`, the same whenever they are asked for. `wish`: the
-    change and the upgrade that are wanted of the plans. `altered`: a condition other than the drawn one.
+    change and the upgrade that are wanted of the plans. `days`: those billed, if it isn't a month. `altered`: a condition other than the drawn one.
     """
 
     system: System
@@ -51,6 +51,7 @@ class Station:
     rated: tuple[float, float]
     chance: str
     wish: tuple[str, str] = ("", "")
+    days: float = 0.0
     altered: Condition | None = None
     fault: str = ""
     then: "Station | None" = None
@@ -74,7 +75,8 @@ class Station:
     @cached_property
     def bill(self) -> Bill:
         """Prices and hours."""
-        return draw_bill(Draw(f"bill {self.chance}"), self.motor.rated_input)
+        drawn = draw_bill(Draw(f"bill {self.chance}"), self.motor.rated_input)
+        return replace(drawn, days=self.days) if self.days else drawn
 
     @cached_property
     def condition(self) -> Condition:
@@ -87,9 +89,10 @@ class Station:
         if self.then:
             return self.then.plans
         draw = Draw(f"plans {self.chance}")
-        drawn = draw_plans(draw, self.pump, self.motor, self.running, self.static, self.kept)
         change, upgrade = self.wish
-        return replace(drawn, change=change or drawn.change, upgrade=upgrade or drawn.upgrade)
+        now = self.running
+        drawn = draw_plans(draw, self.pump, self.motor, now, self.static, self.kept, change)
+        return replace(drawn, upgrade=upgrade or drawn.upgrade)
 
     @property
     def kept(self) -> float:
@@ -102,6 +105,11 @@ class Station:
     def static(self) -> float:
         """Static head and wanted pressure now (ft | m)."""
         return self.main.lift + (self.well.fall if self.well else 0.0)
+
+    @property
+    def least_ratio(self) -> float:
+        """The speed that only just lifts water, over that of now."""
+        return least_ratio(self.pump, self.running.speed, self.static)
 
     @cached_property
     def changed(self) -> Changed:

@@ -6,7 +6,7 @@ a leg's amps follow the volts to the two others: from phasors, minus the third p
 A healthy supply is drawn within a fraction of a percent (common practice, no source).
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from solver.engine.draw import Draw
 
@@ -17,16 +17,28 @@ __all__ = [
     "Legs",
     "Supply",
     "draw_supply",
-    "largest_motor",
+    "feeds",
     "unbalance_of",
     "uneven",
 ]
 
 Legs = tuple[float, float, float]
-RATED_VOLTS = {480.0: 460.0, 240.0: 230.0, 208.0: 200.0, 600.0: 575.0, 400.0: 400.0}
 NOMINAL = {"us": (480.0, 480.0, 480.0, 480.0, 240.0, 208.0, 600.0), "si": (400.0,)}
-LARGEST = {240.0: 40.0, 208.0: 40.0}  # hp that low volts still feed; larger motors take more volts
-UNBALANCE = (0.3, 0.55)  # percent, of a healthy supply
+# Where a need names them: the volts of older systems, whose motors are rated the same, and medium volts.
+ON_REQUEST = {
+    "us": (220.0, 440.0, 550.0, 2400.0, 4160.0),
+    "si": (380.0, 415.0, 690.0, 3000.0, 3300.0),
+}
+RATED_VOLTS = {
+    480.0: 460.0, 240.0: 230.0, 208.0: 200.0, 600.0: 575.0, 2400.0: 2300.0, 4160.0: 4000.0,
+    **{volts: volts for volts in (220.0, 440.0, 550.0, *NOMINAL["si"], *ON_REQUEST["si"])},
+}  # fmt: skip
+SIZES = {  # hp, from and to, that is fed with these volts (common practice, no source)
+    208.0: (0.0, 40.0), 220.0: (0.0, 40.0), 240.0: (0.0, 40.0),
+    690.0: (99.0, 250.0), 2400.0: (74.0, 250.0), 3000.0: (99.0, 250.0), 3300.0: (99.0, 250.0),
+    4160.0: (99.0, 250.0),
+}  # fmt: skip
+UNBALANCE = (0.15, 0.4)  # percent, of a healthy supply: its amps are some 1 to 3 percent uneven
 GAIN = (6.0, 8.0)
 EVEN: Legs = (0.0, 0.0, 0.0)
 
@@ -79,6 +91,11 @@ class Supply:
         lost = 100 * self.joint
         return (a - lost, b + lost / 2, c + lost / 2)
 
+    def pulling(self, pull: Legs) -> "Supply":
+        """The same supply with volts so uneven that they take the amps of A, B and C so far (percent)."""
+        ab, bc, ca = (-pull[leg] / self.gain for leg in (2, 0, 1))
+        return replace(self, skew=(ab, bc, ca))
+
 
 def unbalance_of(readings: Legs) -> float:
     """Largest deviation from the average of three readings (percent; NEMA MG 1)."""
@@ -86,17 +103,22 @@ def unbalance_of(readings: Legs) -> float:
     return 100 * max(abs(reading - average) for reading in readings) / average
 
 
-def uneven(draw: Draw, percent: float) -> Legs:
-    """Three deviations that add up to nothing, the largest of them this (percent), in any order."""
-    near = draw.between(0.2, 0.5)
+def uneven(draw: Draw, percent: float, middle: tuple[float, float] = (0.2, 0.5)) -> Legs:
+    """Three deviations that add up to nothing, the largest of them this (percent), in any order.
+
+    `middle`: the smaller of the two others, as a share of the largest.
+    """
+    near = draw.between(*middle)
     side = draw.pick((1, -1))
     a, b, c = draw.shuffled((percent, -near * percent, (near - 1) * percent))
     return (side * a, side * b, side * c)
 
 
 def draw_supply(draw: Draw, system: System, wanted: tuple[float, ...] = ()) -> Supply:
-    """A healthy supply, at one of the nominal volts wanted (V) when any are named."""
-    nominal = draw.pick(wanted or NOMINAL[system.name])
+    """A healthy supply, at one of the nominal volts wanted (V) that the system has, or at any of its."""
+    here = NOMINAL[system.name]
+    known = (*here, *ON_REQUEST[system.name])
+    nominal = draw.pick(tuple(volts for volts in wanted if volts in known) or here)
     return Supply(
         nominal,
         float(round(nominal * draw.between(0.97, 1.015))),
@@ -105,6 +127,7 @@ def draw_supply(draw: Draw, system: System, wanted: tuple[float, ...] = ()) -> S
     )
 
 
-def largest_motor(supply: Supply) -> float:
-    """The largest motor (hp) drawn on this supply."""
-    return LARGEST.get(supply.nominal, 250.0)
+def feeds(supply: Supply, horsepower: float) -> bool:
+    """Whether a motor of this size (hp) is drawn on this supply."""
+    low, high = SIZES.get(supply.nominal, (0.0, 250.0))
+    return low <= horsepower <= high

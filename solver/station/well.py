@@ -13,7 +13,7 @@ from solver.topics.tables import table_rows
 
 from .system import System
 
-__all__ = ["Well", "draw_well", "least_cycle"]
+__all__ = ["Well", "draw_well", "largest_in_the_table", "least_cycle"]
 
 ROUND = {
     "us": (4.0, 5.0, 6.0, 7.0, 8.0, 10.0, 12.0, 14.0),
@@ -27,7 +27,7 @@ LEAST = {"us": 0.5, "si": 0.15}
 class Well:
     """Depths from the floor and from the rim (ft | m), areas by `diameter` or `sides` (ft | m).
 
-    `inflow` now and over a day (gpm | L/s); `pumps` that take turns; `sewer`: storage in the pipe (gal | m3);
+    `inflow` now and over a day (gpm | L/s); `pumps` that take turns, or one alone; `sewer`: storage in the pipe (gal | m3);
     `starts` that its motors allow an hour. Tape readings of the tests (in | cm): `drop`, `rise`
     and `closed`, the rise with the valves closed. `designed`: the on and off level on the
     drawings. `fall`: how far the water now is below where the duty was set (ft | m).
@@ -85,8 +85,16 @@ class Well:
         return 60 * self.minutes(self.volume_of(parts), rate)
 
 
+def largest_in_the_table(units: str) -> float:
+    """The largest motor (hp | kW) that the table has; its maker says how often a larger one may start."""
+    return table_rows("cycles")[-1]["under_hp" if units == "us" else "under_kw"]
+
+
 def least_cycle(size: float, units: str) -> tuple[float, float]:
-    """The least time between starts (min), from and to, for a motor of this size (hp | kW)."""
+    """The least time between starts (min), from and to, for a motor of this size (hp | kW).
+
+    Above the table its last row, as a maker might say.
+    """
     under = "under_hp" if units == "us" else "under_kw"
     rows = table_rows("cycles")
     row = next((row for row in rows if size < row[under]), rows[-1])
@@ -94,11 +102,16 @@ def least_cycle(size: float, units: str) -> tuple[float, float]:
 
 
 def draw_well(
-    draw: Draw, system: System, flow: float, size: float, wanted_round: bool | None = None
+    draw: Draw,
+    system: System,
+    flow: float,
+    size: float,
+    wanted_round: bool | None = None,
+    pumps: int | None = None,
 ) -> Well | None:
     """A well for a pump (gpm | L/s) and its motor (hp | kW), round or with corners if that is wanted.
 
-    None where no standard one fits.
+    `pumps` take turns, two or three where nothing is said. None where no standard well fits.
     """
     us = system.name == "us"
     cycle = draw.pick(least_cycle(size, system.name))
@@ -120,7 +133,7 @@ def draw_well(
     to_overflow = draw.step(4, 12, 0.5) if us else draw.step(1.2, 3.6, 0.1)
     parts = system.parts * apart
     least, most = (4.0, 18.0) if us else (10.0, 45.0)
-    return Well(
+    well = Well(
         system,
         diameter,
         sides,
@@ -132,11 +145,13 @@ def draw_well(
         round(off + apart * draw.step(0.2, 0.8, 0.1), 2),
         _round(flow * draw.between(0.2, 0.8), us),
         flow * draw.between(0.12, 0.55),
-        int(draw.pick((2, 2, 2, 3))),
+        pumps or int(draw.pick((2, 2, 2, 3))),
         float(round(wanted * draw.between(0.6, 3), -2 if us else 0)) or 1.0,
         60 / cycle,
         *(float(round(min(parts, draw.between(least, most)))) for _ in range(3)),
     )
+    swept = flow * system.per_minute * cycle / well.pumps / 4
+    return well if swept / well.per_depth >= LEAST[system.name] else None
 
 
 def _shape(

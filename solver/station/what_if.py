@@ -2,7 +2,7 @@
 
 Told from the pump as it runs now. As in the lesson, friction goes with the square of the flow from here, and
 motor and drive keep their efficiency; the pump moves along its own curve. So without static head the
-affinity laws hold exactly, and with it they do not. No speed is above 105 percent, no trim below 85.
+affinity laws hold exactly, and with it they do not. No pump is sped up, and no trim goes below 85 percent.
 """
 
 from dataclasses import dataclass
@@ -10,14 +10,24 @@ from math import ceil
 
 from solver.engine.draw import Draw
 
-from .motor import Motor
-from .motor_table import efficiency_of
+from .motor import Motor, efficiency_of
 from .pump import Pump, best_efficiency, quality_of
 from .running import Running, crossing
 
-__all__ = ["Changed", "Plans", "changed", "draw_plans", "two_pumps"]
+__all__ = [
+    "MOVES",
+    "SLOWEST",
+    "Changed",
+    "Plans",
+    "changed",
+    "draw_plans",
+    "least_ratio",
+    "two_pumps",
+]
 
-SLOWEST, FASTEST, SMALLEST = 0.7, 1.05, 0.85
+SLOWEST, SMALLEST, LARGEST = 0.6, 0.85, 0.98
+STALLS = (0.82, 0.95)  # of the speed that only just lifts water
+MOVES = 1.15  # times that speed, from which a pump moves water as a pump should
 CORRECTED = (0.92, 0.98, 0.01)
 
 
@@ -72,18 +82,39 @@ def two_pumps(pump: Pump, now: Running, static: float) -> Changed:
     return changed(pump, now, static, 1.0, pumps=2)
 
 
+def least_ratio(pump: Pump, speed: float, static: float) -> float:
+    """The speed that only just lifts water, over this one (rpm)."""
+    root: float = (static / pump.head_at(0, speed)) ** 0.5
+    return root
+
+
+def slowed_to(draw: Draw, change: str, least: float) -> float:
+    """New speed over the speed: one that still moves water, unless it is to stall."""
+    if change == "stall":
+        return least * draw.between(*STALLS)
+    slowest = max(SLOWEST, min(MOVES * least, LARGEST))
+    return draw.between(slowest, max(slowest, 0.95))
+
+
 def draw_plans(
-    draw: Draw, pump: Pump, motor: Motor, now: Running, static: float, share: float
+    draw: Draw,
+    pump: Pump,
+    motor: Motor,
+    now: Running,
+    static: float,
+    share: float,
+    change: str = "",
 ) -> Plans:
     """Plans for a pump at work; `share` is what its motor's efficiency keeps of the nameplate's.
 
-    A slower pump or a smaller impeller still moves water against the static head.
+    A slower pump or a smaller impeller still moves water against the static head, unless the `change` wanted
+    is "stall".
     """
     system = pump.system
-    least = (static / pump.head_at(0, now.speed)) ** 0.5 * 1.08
-    slowest = max(SLOWEST, min(least, 0.99))
-    speed = draw.between(slowest, max(slowest, 0.95)) if draw.pick((1, 1, 1, 0)) else FASTEST
-    trim = draw.between(max(SMALLEST, min(least, 0.98)), 0.98)
+    least = least_ratio(pump, now.speed, static)
+    speed = slowed_to(draw, change, least)
+    trim = draw.between(max(SMALLEST, min(MOVES * least, LARGEST)), LARGEST)
+    usual = draw.pick(("speed", "speed", "trim"))
     step = system.rounded(0.125, 1)
     specific = system.specific_speed(pump.speed, pump.flow, pump.head / pump.stages)
     good, _ = quality_of(pump.speed, pump.stages)
@@ -92,7 +123,7 @@ def draw_plans(
     premium = efficiency_of(motor.size, motor.poles, "premium", system.name)
     horsepower = motor.size * system.horsepower
     return Plans(
-        draw.pick(("speed", "speed", "trim")),
+        "speed" if change == "stall" else change or usual,
         5.0 * int(now.speed * speed / 5),
         step * min(ceil(pump.diameter * trim / step), ceil(pump.diameter / step) - 1),
         draw.pick(("pump", "motor", "both")),

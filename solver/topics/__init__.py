@@ -14,7 +14,7 @@
 | `limits.py` | the limits that readings are judged by, and the judge of one quantity |
 | `tables.py` | the published tables, read |
 | `questions.py` | questions in words, read |
-| `drawn/` | machines that several chapters draw, and readings as people note them |
+| `readings.py`, `scenes.py` | a reading worked by formulas and noted as people note it; stations that several chapters read |
 
 A chapter's folder has `quantities.py`, `formulas.py`, `problems.py` and `by_hand.py`: each numeric
 family's answer in plain numbers, which a test holds it to. Where it needs them it has scenes that draw

@@ -1,10 +1,9 @@
-"""What the families of one chapter share: its name, its formulas and where they may be set."""
+"""What the families of one chapter share: its name and its formulas."""
 
 from dataclasses import dataclass
 
 from solver.algebra.formula import Formula
 from solver.engine.family import Family, Judge, Level, Scene
-from solver.scenario import PUMPS, Place
 
 __all__ = ["Chapter"]
 
@@ -13,13 +12,13 @@ __all__ = ["Chapter"]
 class Chapter:
     """A maker of the families of a chapter.
 
-    `since` and `revised` are those of the family (catalogue.py). Both makers raise BadDefinition,
-    which says what is wrong with a family.
+    `since` and `revised` are those of the family (catalogue.py); those of the first catalogue have
+    had other numbers since `redrawn`. Both makers raise BadDefinition, which says what is wrong with a family.
     """
 
     name: str
     formulas: tuple[Formula, ...]
-    places: tuple[Place, ...] = PUMPS
+    redrawn: tuple[int, ...] = (2,)  # since then every number is read off a station
 
     def numeric(
         self,
@@ -34,8 +33,8 @@ class Chapter:
     ) -> Family:
         """A family that asks for a number: the quantity `asked`."""
         return Family(
-            name, tag, self.name, title, asked, levels, scene, self.formulas,
-            since=since, revised=revised, places=self.places,
+            name, tag, self.name, title, asked, levels, scene,
+            self.formulas, since=since, revised=self._revised(since, revised),
         )  # fmt: skip
 
     def judged(
@@ -51,6 +50,9 @@ class Chapter:
     ) -> Family:
         """A family that asks for a choice; each level may have another judge."""
         return Family(
-            name, tag, self.name, title, "choice", levels, scene, self.formulas, judge,
-            since, revised, self.places,
+            name, tag, self.name, title, "choice", levels, scene,
+            self.formulas, judge, since, self._revised(since, revised),
         )  # fmt: skip
+
+    def _revised(self, since: int, revised: tuple[int, ...]) -> tuple[int, ...]:
+        return tuple(sorted({*(n for n in self.redrawn if n > since), *revised}))

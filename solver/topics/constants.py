@@ -46,8 +46,8 @@ KW_PER_HP = Constant(
 HEAD_PER_PRESSURE = Constant(
     "head_per_pressure",
     "head per unit of pressure",
-    us=Figure(2.31, "ft / psi", also=(2.307, 2.3077, 2.3095), exact=2.307692),
-    si=Figure(0.102, "m / kPa", also=(0.10197, 0.10194), exact=0.1020173),
+    us=Figure(2.31, "ft / psi", also=(2.307, 2.3077, 2.3095, 2.311), exact=2.307692),
+    si=Figure(0.102, "m / kPa", also=(0.10197, 0.10194, 0.10204, 0.10215), exact=0.1020173),
     source="NIST SP 811 App. B (2989.067 Pa per foot of water); 2.31 in common practice",
 )
 GPM_PER_MGD = Constant(

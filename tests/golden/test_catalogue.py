@@ -5,14 +5,18 @@ from dataclasses import replace
 import pytest
 
 from solver import FAMILIES
+from solver.engine.family import Small
 from solver.topics import catalogue as solvers
 from solver.topics.catalogue import Gone
 
 from . import catalogue
 
 FIRST, *REST = FAMILIES
+FIRST = replace(FIRST, revised=())
 NEXT = max(map(int, catalogue.kept())) + 1
-LEVEL = replace(FIRST.levels[-1], since=NEXT, scene=lambda *drawn: FIRST.scene(*drawn))
+LEVEL = replace(
+    FIRST.levels[-1], since=NEXT, scene=Small(lambda *drawn: FIRST.scene(*drawn).values)
+)
 NEW = replace(FIRST, tag="QQ", name="another", since=NEXT)
 LEFT = Gone(
     FIRST.tag, FIRST.name, FIRST.chapter, FIRST.title, 1, NEXT - 1, (1,) * len(FIRST.levels)

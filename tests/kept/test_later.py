@@ -20,11 +20,12 @@ from .test_kept import VERSIONS
 NEXT = CATALOGUE + 1
 MORE = """
 from dataclasses import replace
+from solver.engine.family import Small
 
 def _more(family, **changes):
     last = family.levels[-1]
     scene = last.scene or family.scene
-    level = replace(last, since=NEXT, scene=lambda draw, units: scene(draw, units))
+    level = replace(last, since=NEXT, scene=Small(lambda *drawn: scene(*drawn).values))
     return replace(family, levels=(*family.levels, level))
 
 def _new(family, tag, **changes):

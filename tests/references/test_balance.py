@@ -10,9 +10,9 @@ from hypothesis import strategies as st
 from solver.engine.draw import Draw
 from solver.engine.plan import find_plan
 from solver.topics.balance.judgments_leads import judge_best, judge_cause
-from solver.topics.balance.scenes import TURNS
+from solver.topics.balance.legs import TURNS
 from solver.topics.formulas import FORMULAS
-from solver.topics.tables import derating_factor, motors
+from solver.topics.tables import by_size, derating_factor, full_load_amps
 
 from .published import Row, every, worked
 
@@ -138,7 +138,7 @@ def test_the_spread_is_one_and_a_half_to_two_times_the_unbalance(a, b, c):
     assert 1.5 * unbalance - 1e-9 <= spread <= 2 * unbalance + 1e-9
 
 
-# NEC (NFPA 70) Table 430.250, 460 V (R2: scribd 250218196, and voltagelab.com).
+# NEC (NFPA 70) Table 430.250, 460 V (R2: two copies of the table).
 NEC_460 = {
     1: 2.1, 1.5: 3.0, 2: 3.4, 3: 4.8, 5: 7.6, 7.5: 11, 10: 14, 15: 21, 20: 27, 25: 34, 30: 40,
     40: 52, 50: 65, 60: 77, 75: 96, 100: 124, 125: 156, 150: 180, 200: 240,
@@ -158,30 +158,31 @@ NEC_230_208 = {
 
 
 def test_full_load_amps_of_the_us_motors_are_those_of_the_nec():
-    assert NEC_460 == {motor.size: motor.amps for motor in motors("us")}
+    assert NEC_460 == by_size("full_load_amps_us", "460")
 
 
 def test_efficiencies_of_the_us_motors_are_those_of_nema_premium():
-    found = {motor.size: motor.efficiency for motor in motors("us") if motor.size in NEMA_PREMIUM}
-    assert NEMA_PREMIUM == found
+    found = by_size("premium_motors_us", "4_poles")
+    assert NEMA_PREMIUM == {size: found[size] for size in NEMA_PREMIUM}
 
 
 def test_efficiencies_of_the_metric_motors_are_those_of_ie3():
-    assert IE3 == {motor.size: motor.efficiency for motor in motors("si") if motor.size in IE3}
+    found = by_size("premium_motors_si", "4_poles")
+    assert IE3 == {size: found[size] for size in IE3}
 
 
 def test_amps_at_230_and_208_volts_are_2_and_2_2_times_those_at_460():
-    by_size = {motor.size: motor.amps for motor in motors("us")}
     for size, (at_230, at_208) in NEC_230_208.items():
-        assert at_230 == pytest.approx(2 * by_size[size], rel=0.005), size
-        assert at_208 == pytest.approx(2.2 * by_size[size], rel=0.005), size
+        amps = full_load_amps(size, 460, "us")
+        assert at_230 == pytest.approx(2 * amps, rel=0.005), size
+        assert at_208 == pytest.approx(2.2 * amps, rel=0.005), size
 
 
 def test_amps_of_the_metric_motors_carry_their_power_at_400_volts():
-    # Arithmetic: P = root 3 x U x I x power factor x efficiency; power factor 0.85 (C).
-    for motor in motors("si"):
-        carried = sqrt(3) * 400 * motor.amps * 0.85 * motor.efficiency / 100 / 1000
-        assert motor.size == pytest.approx(carried, rel=0.005), motor
+    # Arithmetic: P = root 3 x U x I x power factor x efficiency; power factors 0.68 to 0.88 (C).
+    for size, percent in by_size("premium_motors_si", "4_poles").items():
+        apparent = sqrt(3) * 400 * full_load_amps(size, 400, "si") / 1000
+        assert 0.68 <= size / (percent / 100) / apparent <= 0.88, size
 
 
 def test_a_100_hp_motor_draws_the_published_input():

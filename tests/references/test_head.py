@@ -10,7 +10,6 @@ from fluids.friction import friction_factor
 from iapws import IAPWS97
 
 from solver import draw
-from solver.topics.head.scenes import VAPOR
 from solver.topics.tables import table_rows
 
 from .published import CONSTANT, Row, every, worked
@@ -205,18 +204,3 @@ def test_the_table_of_the_atmosphere_is_the_us_standard_of_1976(units, metre, di
     for row in table_rows(f"atmosphere_{units}"):
         height = ATMOSPHERE_1976(row["altitude"] * metre).P / (999.552 * 9.80665) / metre
         assert height == pytest.approx(row["head"], abs=digit / 2 + 1e-9)
-
-
-@pytest.mark.parametrize(
-    ("units", "metre", "celsius"),
-    [
-        ("us", 0.3048, [(f - 32) / 1.8 for f in (50, 60, 68, 80, 90)]),
-        ("si", 1, (10, 15, 20, 27, 32)),
-    ],
-)
-def test_vapor_heads_drawn_are_those_of_water_from_cold_to_warm(units, metre, celsius):
-    """IAPWS-IF97: vapor pressure over the weight of the water, as the question rounds it."""
-    for drawn, degrees in zip(VAPOR[units], celsius, strict=True):
-        water = IAPWS97(T=degrees + 273.15, x=0)
-        head = water.P * 1e6 / (water.rho * 9.80665) / metre
-        assert head == pytest.approx(drawn, abs=0.05 if units == "us" else 0.006)

@@ -9,7 +9,8 @@ from hypothesis import strategies as st
 
 from solver import draw, family_named
 from solver.engine.draw import Draw
-from solver.topics.insulation.judgments_windings import between_leads
+from solver.station.condition import between_leads
+from solver.topics.insulation.judgments_test import CLASS_VOLTS, NETA
 from solver.topics.limits import (
     FORM_INSULATION,
     FORM_OHMS,
@@ -78,6 +79,18 @@ TEST_VOLTS = [(500, 500), (500, 1000), (1000, 2500), (2500, 5000), (5000, 10_000
 def test_test_volts_are_those_of_ieee_43():
     assert TEST_VOLTS == [(r["least"], r["most"]) for r in table_rows("insulation_tests")]
     assert [0, 1000, 2501, 5001, 12_001] == [r["rated"] for r in table_rows("insulation_tests")]
+
+
+def test_test_volts_of_cable_and_starter_are_those_of_neta():
+    # R: a copy of ANSI/NETA MTS-2019, Table 100.1; its note 5 sends rotating machines to Table 100.11.
+    published = {250: 500, 600: 1000, 1000: 1000, 2500: 1000, 5000: 2500}
+    read = {
+        tuple(float(part.split()[-3 if "class" in part else 0].replace(",", "")) for part in row)
+        for row in NETA
+    }
+    assert 4 == len(read)
+    assert read <= set(published.items())
+    assert CLASS_VOLTS == published[600]
 
 
 def test_the_least_resistances_are_those_of_ieee_43():

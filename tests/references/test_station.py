@@ -10,12 +10,12 @@ from iapws import IAPWS97
 
 from solver.station.condition import at_temperature
 from solver.station.main import Main
-from solver.station.motor import Motor, table_amps
-from solver.station.motor_table import LOCKED_ROTOR, efficiency_of
+from solver.station.motor import Motor, efficiency_of, locked_amps, table_amps
 from solver.station.pump import Pump, best_efficiency, quality_of, shape_of
 from solver.station.suction import vapor_head
 from solver.station.supply import Supply, unbalance_of
 from solver.station.system import SI, US
+from solver.topics.tables import motor_sizes
 from tests.station.stations import stations
 
 # 10 CFR 431.25 Table 1, enclosed (NEMA MG 1 Table 12-12), R: hp, then 2, 4 and 6 poles.
@@ -41,6 +41,10 @@ STANDARD = (
     (75, 93.0, 94.1, 93.6),
     (150, 94.5, 95.0, 95.0),
 )
+# Washington Administrative Code 51-11C-40508 (NEMA MG 1 Table 12-12), enclosed, 8 poles, R: hp, percent.
+EIGHT = {
+    1: 75.5, 1.5: 78.5, 2: 84.0, 3: 85.5, 5: 86.5, 7.5: 86.5, 10: 89.5, 15: 89.5, 20: 90.2, 25: 90.2,
+}  # fmt: skip
 # NEC (NFPA 70) Table 430.251(B), designs B, C and D at 460 V, R.
 HELD = {5: 46, 10: 81, 15: 116, 25: 183, 30: 218, 50: 363, 60: 435, 100: 725, 125: 908, 150: 1085}
 # Lobanoff & Ross, Centrifugal Pumps, Table 2-4, one pump at 4,000 rpm, R: gpm, ft, hp.
@@ -73,11 +77,17 @@ def test_nominal_efficiencies_are_those_of_the_federal_tables(grade, rows):
         assert percents == [efficiency_of(size, poles, grade, "us") for poles in (2, 4, 6)]
 
 
+def test_nominal_efficiencies_of_eight_poles():
+    assert EIGHT == {size: efficiency_of(size, 8, "premium", "us") for size in EIGHT}
+
+
 def test_locked_rotor_amps_are_those_of_the_code():
-    assert {size: LOCKED_ROTOR[size] for size in HELD} == HELD
-    for size, amps in LOCKED_ROTOR.items():
-        if size >= 15:  # R: about 5.8 kVA per hp from 15 hp up
-            assert 5.8 == pytest.approx(sqrt(3) * 460 * amps / 1000 / size, rel=0.06)
+    assert {size: locked_amps(size, 460) for size in HELD} == HELD
+    for size in motor_sizes("us"):
+        for volts in (200, 230, 460, 575):
+            kva = sqrt(3) * volts * locked_amps(size, volts) / 1000
+            if size >= 15:  # R: about 5.8 kVA per hp from 15 hp up
+                assert 5.8 == pytest.approx(kva / size, rel=0.07)
 
 
 def test_full_load_amps_of_the_code_by_volts():

@@ -2,8 +2,8 @@
 
 import pytest
 
-from solver.topics.nameplate.formulas import code_letter, full_load_amps
-from solver.topics.tables import named_rows
+from solver.topics.nameplate.formulas import code_letter
+from solver.topics.tables import full_load_amps, named_rows
 
 from .published import CONSTANT, Row, every, worked
 
@@ -142,7 +142,7 @@ def test_full_load_amps_are_those_of_the_nec_at_each_voltage(volts):
 
 
 # Approximate full-load amps at 400 V: two published lists, which differ by a few percent.
-OMRON = {
+SWITCHGEAR = {
     0.75: 1.9, 1.1: 2.6, 1.5: 3.6, 2.2: 5.0, 3: 6.6, 4: 8.5, 5.5: 11.3, 7.5: 15.2, 11: 21.7,
     15: 29.3,
 }  # fmt: skip
@@ -152,9 +152,9 @@ MOTOR_GUIDE = {  # R: a web guide to motors, 400 V
 }  # fmt: skip
 
 
-def test_metric_full_load_amps_are_those_of_the_omron_manual():
+def test_metric_full_load_amps_are_those_of_the_switchgear_manual():
     # R: a switchgear maker's manual, rated currents of 3-phase motors.
-    assert OMRON == {size: full_load_amps(size, 400, "si") for size in OMRON}
+    assert SWITCHGEAR == {size: full_load_amps(size, 400, "si") for size in SWITCHGEAR}
 
 
 def test_metric_full_load_amps_from_memory_are_near_another_published_list():

@@ -88,5 +88,5 @@ def test_the_right_choice_stands_in_each_place_as_often():
 
 def test_the_mistakes_are_told_apart_from_an_answer_that_nobody_would_believe():
     # Choices from known mistakes are within a factor of twelve where there are enough of them.
-    case = case_from_code("BP-2U1-7-KMZ")
+    case = case_from_code("BP-2U2-7-TBH")
     assert all(1 / 12 <= choice.value / case.answer <= 12 for choice in choices_of(case))

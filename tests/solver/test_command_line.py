@@ -24,7 +24,7 @@ CASE_KEYS = {
 }  # fmt: skip
 STEP_KEYS = {"name", "formula", "substituted", "value", "unit", "why"}
 WORK_KEYS = {"given", "asked", "answer", "steps", "missing", "contradictions"}
-WATER = "WP-1U1-7-WTN"
+WATER = "WP-1U2-7-DHA"
 
 
 @pytest.fixture
@@ -113,11 +113,11 @@ def test_us_and_level_1_are_taken_where_nothing_is_said(run):
 @pytest.mark.parametrize(
     ("answer", "status", "mistake", "value", "unit"),
     [
-        ("2.40 hp", "right", None, 2.40, "hp"),
-        ("2.4", "right", None, 2.4, "hp"),
-        ("1.793 kW", "right", None, 1.793 / 0.74569987, "hp"),
-        ("9,522", "mistake", "water_power.left_out.water_power_constant", 9522, "hp"),
-        ("2.36 hp", "close", None, 2.36, "hp"),
+        ("37.70 hp", "right", None, 37.7, "hp"),
+        ("37.7", "right", None, 37.7, "hp"),
+        ("28.09 kW", "right", None, 28.09 / 0.74569987, "hp"),
+        ("149,160", "mistake", "water_power.left_out.water_power_constant", 149_160, "hp"),
+        ("37 hp", "close", None, 37, "hp"),
         ("5 hp", "wrong", None, 5, "hp"),
         ("-5", "wrong", None, -5, "hp"),
         ("-5 hp", "wrong", None, -5, "hp"),
@@ -234,10 +234,10 @@ def test_bad_usage_leaves_with_2_and_one_line_on_standard_error(run, arguments):
         (("solve",), "For example, type: python -m solver draw water_power --seed 7"),
         (("draw", "water_power"), "For example, type: python -m solver draw water_power --seed 7"),
         (("draw", "watts", "--seed", "7"), "To list them all, type: python -m solver families"),
-        (("show", "hello"), "A code looks like WP-1U1-7-WTN"),
+        (("show", "hello"), "A code looks like WP-1U2-7-DHA"),
         (("work", "--given", "flow", "--find", "head"), 'For example, type --given flow="450 gpm"'),
         (("work", "--given", "flwo=1", "--find", "head"), "Did you mean flow"),
-        (("grade", WATER), 'For example, type: python -m solver grade WP-1U1-7-WTN "2.4 hp"'),
+        (("grade", WATER), 'For example, type: python -m solver grade WP-1U2-7-DHA "37.7 hp"'),
     ],
 )
 def test_the_line_says_what_to_type_instead(run, arguments, says):
@@ -250,7 +250,7 @@ def test_the_line_says_what_to_type_instead(run, arguments, says):
         (("families",), "water_power"),
         (("draw", "water_power", "--seed", "7"), f"Code: {WATER}"),
         (("show", WATER), "water horsepower = flow × total dynamic head / 3,960"),
-        (("grade", WATER, "2.4"), "right: Right: 2.405 hp."),
+        (("grade", WATER, "37.7"), "right: Right: 37.67 hp."),
         (("work", "--given", "flow=450", "--given", "head=62", "--find", "water_power"),
          "The water horsepower is 7.045 hp."),
     ],

@@ -196,7 +196,7 @@ def test_motors_come_from_the_table_of_the_system(problem):
 
 @problems("voltage_unbalance", "voltage_limits", "derated_power", "unbalanced_rise")
 def test_volts_stand_near_a_supply_that_exists(problem):
-    supplies = {"us": (460, 230, 208), "si": (400,)}[problem[2]]
+    supplies = {"us": (460, 230, 208, 575), "si": (400,)}[problem[2]]
     for case in cases(problem):
         readings = [v for name, v in case.given.items() if name.startswith("volts_") and v > 100]
         for reading in readings:

@@ -191,10 +191,28 @@ def test_motors_come_from_the_table_of_the_system(problem):
     assert sizes <= set(motor_sizes(units))
 
 
+@problems("starting_kva", "locked_rotor_amps", "code_letter")
+def test_motors_start_with_what_the_code_expects_of_their_size(problem):
+    """NEC Table 430.251(B), designs B, C and D: under 12.5 kVA per hp at 1.5 hp, about 5.8 from 15 hp up."""
+    _, _, units = problem
+    for case in cases(problem):
+        per_hp = case.known.get("starting_kva_per_hp")
+        if per_hp and "motor_size" in case.given:
+            hp = case.given["motor_size"] * (1 if units == "us" else 1 / 0.746)
+            assert 5.0 <= per_hp <= (10.5 if hp < 15 else 7.5), case.code
+
+
+@problems("service_load")
+def test_running_in_the_service_factor_is_allowed_and_costs_life(problem):
+    says = {t.says for case in cases(problem) for t in case.mistakes}
+    whys = {case.steps[-1].why for case in cases(problem)}
+    assert any("even all day" in text and "won't last as long" in text for text in says | whys)
+
+
 @problems("apparent_power", "amps_from_power", "motor_load", "load_by_amps")
 def test_volts_stand_near_a_supply_that_exists(problem):
-    supplies = {"us": (480, 460, 240, 208), "si": (400,)}[problem[2]]
+    supplies = {"us": (600, 480, 240, 208), "si": (400,)}[problem[2]]
     for case in cases(problem):
         if "line_volts" in case.given:
             volts = case.given["line_volts"]
-            assert min(abs(volts - s) / s for s in supplies) < 0.11, case.code
+            assert min(abs(volts - s) / s for s in supplies) < 0.12, case.code

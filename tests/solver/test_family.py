@@ -8,7 +8,7 @@ import pytest
 from solver import FAMILIES, draw
 from solver.algebra.expression import Fraction, Known
 from solver.algebra.formula import Formula
-from solver.engine.family import Family, Judgement, Level, Option
+from solver.engine.family import Family, Judgement, Level, Option, Small
 from solver.errors import BadDefinition
 from solver.topics.formulas import FORMULAS
 from solver.vocabulary import quantity_named
@@ -24,7 +24,7 @@ def scene(chance, units):
 
 def with_scene(level: Level, of) -> Level:
     """The level with a scene of its own, and so another than the first."""
-    return replace(level, scene=lambda chance, units: of(chance, units))
+    return replace(level, scene=Small(lambda chance, units: of(chance, units)))
 
 
 OTHER = with_scene(GOOD, scene)
@@ -33,7 +33,7 @@ OTHER = with_scene(GOOD, scene)
 def family(**changes) -> Family:
     fields = {
         "name": "shaft", "tag": "SH", "chapter": "horsepower", "title": "The shaft",
-        "asked": "brake_power", "levels": (GOOD, OTHER), "scene": scene, "formulas": (BRAKE,),
+        "asked": "brake_power", "levels": (GOOD, OTHER), "scene": Small(scene), "formulas": (BRAKE,),
     }  # fmt: skip
     return Family(**fields | changes)
 
@@ -154,7 +154,8 @@ def test_of_one_formula_each_level_may_ask_another_quantity():
     back = Level(
         ("water_power", "brake_power"), "{water_power}, {brake_power}?", asked="pump_efficiency"
     )
-    both = family(levels=(GOOD, back), scene=lambda *drawn: scene(*drawn) | {"brake_power": 16.0})
+    three = Small(lambda *drawn: scene(*drawn) | {"brake_power": 16.0})
+    both = family(levels=(GOOD, back), scene=three)
     assert ["brake_power", "pump_efficiency"] == [draw(both, 7, level=n).asked for n in (1, 2)]
     assert (75, "%") == (draw(both, 7, level=2).answer, draw(both, 7, level=2).unit)
 
@@ -167,13 +168,13 @@ def test_a_level_of_a_judgement_asks_for_a_choice():
 
 
 def test_a_scene_that_leaves_out_what_a_level_gives_is_told_which():
-    left_out = family(scene=lambda chance, units: {"water_power": 12.0})
+    left_out = family(scene=Small(lambda chance, units: {"water_power": 12.0}))
     with pytest.raises(BadDefinition, match="'shaft', level 1, us: its scene draws no pump_eff"):
         draw(left_out, 1)
 
 
 def test_a_scene_whose_machines_cannot_exist_is_said_so_and_not_drawn():
-    dull = family(scene=lambda chance, units: {"water_power": 1e-9, "pump_efficiency": 80.0})
+    dull = family(scene=Small(lambda *_: {"water_power": 1e-9, "pump_efficiency": 80.0}))
     with pytest.raises(
         BadDefinition, match=r"no draw in 400 .*\. The last one: The water .* 0\.05"
     ):
@@ -192,7 +193,7 @@ def test_a_draw_whose_mistake_is_as_good_as_the_answer_is_not_taken():
 
         return family(
             asked="service_factor_amps", levels=(level, with_scene(level, of)), formulas=(margin,),
-            scene=of,
+            scene=Small(of),
         )  # fmt: skip
 
     assert 46 == pytest.approx(draw(with_factor(1.15), 1).answer)

@@ -7,9 +7,10 @@ from dataclasses import replace
 import pytest
 
 from solver import SolverError, case_from_code
-from solver.scenario import PEOPLE
-from solver.sets.own_plant import plant_of
+from solver.scenario import PEOPLE, kind_of
+from solver.sets.own_plant import KINDS, plant_of
 from solver.sets.work_set import MOST, cases_for, set_of
+from solver.station.scene import station_of
 
 from .sets import PLANT, PUMP
 
@@ -42,7 +43,7 @@ def test_a_plant_changes_the_words_and_never_the_numbers_of_a_problem():
 
 
 def test_a_plant_without_people_has_the_invented_ones():
-    plant = plant_of({"name": "Marlow Bend", "pumps": [PUMP]})
+    plant = PLANT._replace(people=())
     told = [c.wording.told["person"] for c in cases_for(replace(OWN, plant=plant), "ana.r")]
     assert set(PEOPLE) == set(told)
 
@@ -60,6 +61,16 @@ def test_every_given_and_worked_value_keeps_to_the_ranges_of_its_pump():
     assert min(seen[name] for name, _, _ in pump.ranges) > 50
 
 
+@pytest.mark.parametrize("kind", KINDS)
+def test_a_problem_read_off_a_station_is_one_of_the_kind_of_its_pump(kind):
+    """A lift station gets no booster's readings; a tank or a nameplate may be anywhere."""
+    plant = plant_of({"name": "A", "pumps": [{"name": "P", "station": "S", "kind": kind}]})
+    work = set_of(chapters=["horsepower", "cost"], count=MOST, seed=5, plant=plant)
+    stations = [case for case in cases_for(work, "ana.r") if station_of(case)]
+    assert len(stations) > 40
+    assert {kind} == {kind_of(station_of(case).place) for case in stations}
+
+
 def test_people_have_their_own_numbers_within_a_range_too():
     work = set_of(families=["water_power"], level=1, count=1, plant=ranged(flow=[300, 900]))
     assert 25 < len({tuple(cases_for(work, f"p{n}")[0].given.values()) for n in range(40)})
@@ -72,7 +83,7 @@ def ranged(units="us", **ranges):
 def test_a_range_that_no_problem_has_is_refused_when_the_set_is_made():
     says = (
         "Pump 2 at the Quarry Road lift station asks for pump efficiency of 45 to 45.2%. "
-        "No problem of “Brake horsepower at the pump shaft”, level 2, has that; most have 53 to 83%. "
+        "No problem of “Brake horsepower at the pump shaft”, level 2, has that; most have 55 to 76%. "
     )
     with pytest.raises(SolverError, match=re.escape(says)):
         set_of(families=["brake_power"], level=2, count=1, plant=ranged(pump_efficiency=[45, 45.2]))

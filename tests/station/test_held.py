@@ -8,7 +8,7 @@ from solver.engine.draw import Draw
 from solver.errors import BadDefinition, NotSolvable
 from solver.station.drawn import attempt, draw_station
 from solver.station.kinds import KINDS
-from solver.station.motor_table import LOCKED_ROTOR, efficiency_of
+from solver.station.motor import efficiency_of, locked_amps
 from solver.station.need import Need
 from solver.station.readings import NOT_READ, READINGS, SIGNS, NotRead
 from solver.station.well import Well
@@ -91,6 +91,40 @@ def test_a_need_is_met(units):
         assert station.reading("stages") >= 2
 
 
+@each_system
+def test_a_need_of_motor_or_main_is_met(units):
+    for station in stations(units, Need(service=(1.15,)), 1):
+        assert station.reading("service_factor") == 1.15
+    for station in stations(units, Need(old_plate=True), 1):
+        with pytest.raises(NotRead, match="no service factor"):
+            station.reading("service_factor")
+        low = station.reading("rated_rise") <= 40
+        assert station.reading("overload_percent") == (125 if low else 115)  # NEC 430.32(A)(1)
+    for station in stations(units, Need(kinds=("lift", "flooded"), part=(30, 60)), 1):
+        assert 25 <= station.reading("static_share") <= 60.5  # the suction pipe takes a little
+    for station in stations(units, Need(specific=(6500, 8000), stages=False), 1):
+        assert 6000 <= station.reading("specific_speed") * station.system.us_specific <= 8600
+
+
+@each_system
+def test_a_pump_turned_down_slips_by_its_torque_and_still_moves_water(units):
+    for station in stations(units, Need(drives=("variable",), turned_down=True), 1):
+        now, field = station.running, station.reading("synchronous_speed")
+        assert station.reading("frequency") <= 0.98 * station.system.hertz
+        assert field == pytest.approx(120 * station.reading("frequency") / station.motor.poles)
+        assert 0 < now.flow < station.rated[0]
+        torque = now.load.share * station.motor.synchronous_speed / field
+        slip = field - now.motor_speed
+        at_full = station.motor.synchronous_speed - station.motor.rated_speed
+        assert slip == pytest.approx(at_full * torque / station.supply.ratio**2)
+
+
+@each_system
+def test_a_speed_that_stalls_cannot_hold_the_static_head(units):
+    for station in stations(units, Need(kinds=("lift", "above"), change="stall"), 1):
+        assert station.reading("new_shutoff_head") < station.static
+
+
 def test_a_need_that_nothing_meets_says_so():
     with pytest.raises(NotSolvable, match="ask less of it"):
         draw_station(Draw("x"), "us", Need(kinds=("booster",), lift=True))
@@ -120,7 +154,7 @@ def test_a_motor_has_the_efficiency_of_its_table_and_starts_within_the_codes_amp
         assert station.reading("motor_efficiency") >= motor.efficiency - 5
         assert 0.85 <= motor.full_load_amps / station.reading("table_amps") <= 1.01
         if units == "us":
-            most = LOCKED_ROTOR[motor.size] * 460 / motor.rated_volts
+            most = locked_amps(motor.size, motor.rated_volts)
             assert 0.87 * most <= motor.locked_rotor_amps <= 1.01 * most
 
 
@@ -161,11 +195,11 @@ def test_water_stands_where_people_build(units):
 
 
 @each_system
-def test_no_pump_is_sped_up_beyond_five_percent_or_trimmed_below_85(units):
+def test_no_pump_is_sped_up_or_trimmed_below_85(units):
     for station in stations(units):
         change = station.plans.change
         if change == "speed":
-            assert 0.69 <= station.reading("speed_ratio") <= 1.05 + 1e-9
+            assert 0.58 <= station.reading("speed_ratio") < 1
         else:
             assert 0.84 <= station.reading("trim_ratio") < 1
 

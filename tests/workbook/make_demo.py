@@ -1,99 +1,93 @@
-"""The demo record: eight invented pumps over five years, made by the solver's own formulas.
+"""The demo record: the eight pumps of the invented town over five years, read off the solver's stations.
 
     python -m tests.workbook.make_demo
 
-Each reading is worked from what the pump is like that year, so that no two readings contradict
-each other, then rounded as its meter shows it. Chance is small, and the same everywhere.
+Each year is the same station on another day: volts, temperature, lift and inflow differ a little. The three
+faults are faults of the model, brought to what is written here, so that all readings agree.
 """
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import replace
 from random import Random
 
-from solver.engine.plan import find_plan
 from solver.own.record import FIELDS
 from solver.scenario import PEOPLE, PUMPS
-from solver.topics.formulas import FORMULAS
+from solver.station.faults import put
+from solver.station.station import Station
+from solver.station.town import town_station
 from workbook.record.demo import FILE
 from workbook.record.headings import heading_of
 from workbook.ui.spreadsheet import CODING, csv_of
 
 YEARS = range(2020, 2025)
 PRICES = (0.108, 0.111, 0.117, 0.122, 0.126)
-
-
-@dataclass(frozen=True)
-class Machine:
-    """What a pump is like when nothing is wrong: its nameplate, its well, its water."""
-
-    hp: float
-    motor_efficiency: float
-    flow: float
-    head: float
-    pump_efficiency: float
-    power_factor: float
-    megohms: float
-    ohms: float
-    hours: int
-    well: float | None = None  # diameter in feet; without one the flow is read on a meter
-    poles: int = 4
-    speed: int = 1760
-
-
-MACHINES = (
-    Machine(15, 91.0, 480, 66, 66, 0.82, 620, 0.842, 2310, well=8),
-    Machine(15, 91.0, 480, 66, 65, 0.82, 540, 0.838, 2190, well=8),
-    Machine(10, 89.5, 340, 58, 62, 0.80, 760, 1.31, 1740, well=6),
-    Machine(10, 89.5, 340, 58, 61, 0.80, 690, 1.32, 1820, well=6),
-    Machine(25, 92.4, 610, 92, 69, 0.84, 810, 0.486, 1960, well=10),
-    Machine(20, 91.7, 520, 84, 70, 0.85, 930, 0.624, 3120, poles=2, speed=3525),
-    Machine(40, 93.6, 1450, 66, 74, 0.83, 880, 0.291, 4380, poles=6, speed=1180),
-    Machine(30, 93.0, 1300, 55, 73, 0.83, 1010, 0.402, 4050, poles=6, speed=1175),
-)
-# What goes wrong, year by year: a share of what is right, or percent.
-MOIST, SHORTING, WEARING = 3, 4, 2  # places in PUMPS
-DRYNESS = (1.0, 0.78, 0.42, 0.20, 0.09)
-MOIST_INDEX, MOIST_RATIO = (2.4, 2.3, 2.2, 2.1, 1.7), (1.42, 1.38, 1.35, 1.31, 1.18)
-HIGH_LEG = (1.6, 2.1, 3.9, 5.8, 7.9)
-OHMS_OFF = (0.5, 0.7, 1.2, 1.9, 2.6)
-FLOW_KEPT = (1.0, 0.97, 0.91, 0.85, 0.78)
-LIFT = 0.8
-EFFICIENCY_KEPT = (1.0, 0.965, 0.90, 0.83, 0.755)
-
-
-def work(asked: str, **given: float) -> float:
-    """A quantity from others, as the solver works it."""
-    return find_plan(tuple(given), asked, FORMULAS, "us").run(given)[asked]
+# What goes wrong, by the place in PUMPS: the fault, its reading, and that year by year (None: sound).
+# Megohms are a share of what they were when sound; the others are in percent.
+FAULTS = {
+    3: ("damp_winding", "insulation_at_40", (None, 0.70, 0.32, 0.10, 0.02)),
+    4: ("shorted_turns", "current_unbalance", (None, 3.2, 5.8, 9.0, 13.0)),
+    2: ("worn_rings", "flow_share", (None, 97.0, 91.0, 85.0, 78.0)),
+}
+SHORTING = 4
+ROLLED_FROM = 3  # the year in which somebody rolled its leads
+MEGOHMS = 300.0  # at 40 °C, of the driest of these windings and up
+PLATE = ("motor_size", "rated_volts", "full_load_amps", "service_factor", "rated_speed", "poles")
+LEGS = ("ab", "bc", "ca", "a", "b", "c")
+ELECTRIC = tuple(f"{'volts' if len(leg) > 1 else 'amps'}_{leg}" for leg in LEGS)
+WELL = ("well_diameter", "drawdown_time", "rise_time")
+GAUGES = ("discharge_gauge", "discharge_gauge_height", "suction_gauge", "suction_gauge_height")
 
 
 class Year:
     """One pump in one year."""
 
     def __init__(self, at: int, turn: int):
-        self.at, self.turn, self.machine = at, turn, MACHINES[at]
+        self.at, self.turn = at, turn
         self.chance = Random(f"{PUMPS[at]} {YEARS[turn]}")
-        machine = self.machine
-        wear, less = (EFFICIENCY_KEPT, FLOW_KEPT) if at == WEARING else ((1.0,) * 5,) * 2
-        self.flow = self.near(machine.flow, 1.2) * less[turn]
-        # Less water meets less friction: most of the head is lift, the rest falls with the square.
-        self.head = self.near(machine.head, 0.8) * (LIFT + (1 - LIFT) * less[turn] ** 2)
-        efficiency = self.near(machine.pump_efficiency, 0.8) * wear[turn]
-        self.power = work(
-            "input_power",
-            flow=self.flow,
-            head=self.head,
-            pump_efficiency=efficiency,
-            motor_efficiency=machine.motor_efficiency,
-        )
+        self.station = self.with_its_fault(self.on_its_day(town_station(PUMPS[at])))
 
     def near(self, value: float, percent: float) -> float:
         """A value as it comes out on a day: within some percent."""
         return value * (1 + self.chance.uniform(-percent, percent) / 100)
 
+    def on_its_day(self, sound: Station) -> Station:
+        """The sound station with the volts, the winding, the lift and the inflow of the day."""
+        was, well = sound.condition, sound.well
+        condition = replace(
+            was,
+            megohms=self.near(MEGOHMS + was.megohms, 6),
+            temperature=float(self.chance.randrange(26, 39)),
+            index=self.near(was.index, 3),
+            ratio=self.near(was.ratio, 2),
+            ohms=self.near(was.ohms, 0.4),
+        )
+        if well:
+            well = replace(well, inflow=self.near(well.inflow, 10), daily=self.near(well.daily, 3))
+        volts, lift = self.chance.uniform(461, 468), self.near(sound.main.static, 1.5)
+        return replace(
+            sound,
+            altered=condition,
+            well=well,
+            main=replace(sound.main, static=lift),
+            supply=replace(sound.supply, volts=volts),
+        )
+
+    def with_its_fault(self, sound: Station) -> Station:
+        """What the fault has come to by this year."""
+        name, reading, course = FAULTS.get(self.at, ("", "", (None,) * len(YEARS)))
+        wanted = course[self.turn]
+        if wanted is None:
+            return sound
+        of = sound.reading(reading) if name == "damp_winding" else 1
+        return put(sound, name, reading, wanted * of)
+
     def entries(self) -> dict[str, str]:
         """All that was written down."""
-        machine = self.nameplate() | self.insulation() | self.ohms() | self.volts_and_amps()
-        return self.who() | machine | self.water() | self.gauges() | self.cost()
+        return self.who() | self.motor() | self.insulation() | self.water() | self.cost()
+
+    def noted(self, *names: str) -> dict[str, str]:
+        """Readings as their instruments show them."""
+        return {name: f"{self.station.noted(name):g}" for name in names}
 
     def who(self) -> dict[str, str]:
         place, chance = PUMPS[self.at], self.chance
@@ -105,126 +99,43 @@ class Year:
             "person": chance.choice(PEOPLE),
         }
 
-    def nameplate(self) -> dict[str, str]:
-        machine = self.machine
+    def motor(self) -> dict[str, str]:
+        """The nameplate, winding ohms, volts and amps, and amps with the leads rolled."""
+        rolled = self.at == SHORTING and self.turn >= ROLLED_FROM
+        turns = [f"amps_{leg}_{turn}" for turn in (2, 3) for leg in "abc"] if rolled else []
         return {
-            "motor_size": f"{machine.hp:g}",
-            "rated_volts": "460",
-            "full_load_amps": f"{self.rated_amps():.1f}",
-            "service_factor": "1.15",
-            "rated_speed": f"{machine.speed}",
-            "poles": f"{machine.poles}",
+            **self.noted(*PLATE),
             "frequency": "60",
             "phase": "3",
-            "motor_efficiency": f"{machine.motor_efficiency}",
+            "motor_efficiency": f"{self.station.motor.efficiency:g}",
             "insulation_class": "F",
             "winding_kind": "random-wound",
-            "rated_flow": f"{machine.flow:g}",
+            **self.noted("rated_flow", "ohms_12", "ohms_23", "ohms_31", *ELECTRIC, *turns),
         }
-
-    def rated_amps(self) -> float:
-        machine = self.machine
-        power = work(
-            "motor_power", brake_power=machine.hp, motor_efficiency=machine.motor_efficiency
-        )
-        factor = machine.power_factor + 0.03
-        return amps(work("input_power", motor_power=power), factor, (460.0,) * 3)
 
     def insulation(self) -> dict[str, str]:
-        moist = self.at == MOIST
-        celsius = self.chance.randrange(26, 39)
-        at_40 = self.near(self.machine.megohms, 6) * (DRYNESS[self.turn] if moist else 1)
-        minute = work("insulation", insulation_at_40=at_40, winding_temperature=celsius)
-        index = MOIST_INDEX[self.turn] if moist else self.chance.uniform(2.3, 2.9)
-        ratio = MOIST_RATIO[self.turn] if moist else self.chance.uniform(1.35, 1.5)
-        return {
-            "test_volts": "500",
-            "insulation_30s": megohms(
-                work("insulation_30s", insulation_1min=minute, absorption_ratio=ratio)
-            ),
-            "insulation_1min": megohms(minute),
-            "insulation_10min": megohms(
-                work("insulation_10min", insulation_1min=minute, polarization_index=index)
-            ),
-            "winding_temperature": f"{celsius}",
-        }
-
-    def ohms(self) -> dict[str, str]:
-        """Shorted turns take ohms from one winding, and so from the two readings it is in."""
-        off = OHMS_OFF[self.turn] if self.at == SHORTING else self.chance.uniform(0.2, 0.6)
-        middle = self.near(self.machine.ohms, 0.5)
-        readings = (middle * (1 - off / 200), middle * (1 + off / 100), middle * (1 - off / 200))
-        return {f"ohms_{name}": f"{value:.4g}" for name, value in zip(("12", "23", "31"), readings, strict=True)}  # fmt: skip
-
-    def volts_and_amps(self) -> dict[str, str]:
-        middle = self.chance.uniform(461, 468)
-        volts = tuple(round(middle + self.chance.uniform(-1.2, 1.2)) for _ in range(3))
-        average = amps(self.power, self.machine.power_factor, volts)
-        faulty = self.at == SHORTING
-        off = HIGH_LEG[self.turn] if faulty else self.chance.uniform(1.2, 2.4)
-        found = {f"volts_{n}": f"{v}" for n, v in zip(("ab", "bc", "ca"), volts, strict=True)}
-        first = self.chance.randrange(3)
-        turns = ("", "_2", "_3") if faulty and self.turn >= 3 else ("",)
-        for rolled, ending in enumerate(turns):
-            # The high leg goes on with its lead.
-            found |= legs(average, self.near(off, 3), (first + rolled) % 3, ending)
-        return found
+        times = ("insulation_30s", "insulation_1min", "insulation_10min")
+        tested = {name: megohms(self.station.reading(name)) for name in times}
+        return {"test_volts": "500", **tested, **self.noted("winding_temperature")}
 
     def water(self) -> dict[str, str]:
-        machine = self.machine
-        if machine.well is None:
-            return {"flow": f"{self.flow:.0f}"}
-        inflow = self.near(0.28 * machine.flow, 20)
-        rise, drop = 0.5, 1.5
-        one_second = work("rise_rate", well_diameter=machine.well, rise_level=rise, rise_time=1.0)
-        time = work(
-            "drawdown_time",
-            flow=self.flow, inflow=inflow, well_diameter=machine.well, drawdown_level=drop,
-        )  # fmt: skip
-        return {
-            "well_diameter": f"{machine.well:g}",
-            "drawdown_level": f"{drop}",
-            "drawdown_time": f"{time:.0f}",
-            "rise_level": f"{rise}",
-            "rise_time": f"{one_second / inflow:.0f}",
-        }
-
-    def gauges(self) -> dict[str, str]:
-        suction = round(self.chance.uniform(2, 5) * 2) / 2
-        discharge = work(
-            "discharge_gauge",
-            head=self.head, suction_gauge=suction, discharge_gauge_height=2.5, suction_gauge_height=1.0,
-        )  # fmt: skip
-        return {
-            "discharge_gauge": f"{discharge:.1f}",
-            "discharge_gauge_height": "2.5",
-            "suction_gauge": f"{suction:g}",
-            "suction_gauge_height": "1",
-        }
+        """Flow by a timed test of the well, or by a meter; head by gauges, or over a submersible as told."""
+        station = self.station
+        found = self.noted(*(WELL if station.well else ("flow",)))
+        if station.well:
+            for test in ("drawdown_level", "rise_level"):
+                found[test] = f"{station.reading(test):.3g}"
+        return found | self.noted(*(GAUGES if station.suction else ("head",)))
 
     def cost(self) -> dict[str, str]:
-        # A pump that moves less water runs longer for the same.
-        hours = self.near(self.machine.hours, 4) * self.machine.flow / self.flow
+        """A pump that moves less water runs longer for the same."""
+        alone = "pump_hours" if self.station.well else "hours_per_day"
+        hours = 365 * self.station.reading(alone)
         return {
-            "input_power": f"{self.power:.1f}",
+            **self.noted("input_power"),
             "run_time": f"{hours:.0f}",
             "energy_price": f"{PRICES[self.turn]}",
         }
-
-
-def amps(kilowatts: float, power_factor: float, volts: tuple[float, ...]) -> float:
-    """The average amps of so many kilowatts; one amp on each leg gives the scale."""
-    kva = work("apparent_power", input_power=kilowatts, power_factor=power_factor)
-    one = dict.fromkeys(("amps_a", "amps_b", "amps_c"), 1.0)
-    on = dict(zip(("volts_ab", "volts_bc", "volts_ca"), volts, strict=True))
-    return kva / work("apparent_power", **one, **on)
-
-
-def legs(average: float, off: float, high: int, ending: str) -> dict[str, str]:
-    """Three legs round their average: one is high by `off` percent, the others share it."""
-    shares = [1 - 0.0055 * off, 1 - 0.0045 * off]
-    shares.insert(high, 1 + off / 100)
-    return {f"amps_{leg}{ending}": f"{average * share:.1f}" for leg, share in zip("abc", shares, strict=True)}  # fmt: skip
 
 
 def megohms(value: float) -> str:

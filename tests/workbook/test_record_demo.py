@@ -76,7 +76,7 @@ def test_power_volts_and_amps_belong_together_by_the_definition_of_power_factor(
         volts = mean(row, "volts A to B (V)", "volts B to C (V)", "volts C to A (V)")
         amps = mean(row, "amps on leg A (A)", "amps on leg B (A)", "amps on leg C (A)")
         factor = 1000 * float(row["input power (kW)"]) / (sqrt(3) * volts * amps)
-        assert 0.79 < factor < 0.86
+        assert 0.65 < factor < 0.88
         assert amps < float(row["full-load amps (A)"])
 
 
@@ -97,12 +97,12 @@ def test_what_the_answers_say_in_numbers_is_so(pumps):
         return tuple(years[at].finding(name).value for at in (0, -1))
 
     first, last = first_and_last(moist, "insulation_at_40")
-    assert (True, True) == (first > 700, last < 70)
+    assert (True, True) == (first > 700, last < 20)
     first, last = first_and_last(uneven, "current_unbalance")
-    assert (True, 8) == (first < 2, pytest.approx(last, abs=0.05))
-    assert 2.6 == pytest.approx(uneven[-1].finding("resistance_unbalance").value, abs=0.05)
+    assert (True, 13) == (first < 2, pytest.approx(last, abs=0.1))
+    assert 2.1 == pytest.approx(uneven[-1].finding("resistance_unbalance").value, abs=0.05)
     first, last = first_and_last(worn, "overall_efficiency")
-    assert 10 < first - last
+    assert 19 < first - last < 22
     first, last = first_and_last(worn, "energy_per_volume")
-    assert 1.2 == pytest.approx(last / first, abs=0.05)
+    assert 1.33 == pytest.approx(last / first, abs=0.03)
     assert 78 == pytest.approx(worn[-1].finding("flow_share").value, abs=0.5)

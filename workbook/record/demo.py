@@ -43,7 +43,7 @@ FAULTS = (
         "Heron Slough lift station",
         "Pump 3",
         "The insulation drops year by year",
-        "Corrected to 40 °C it dropped from over 700 megohms to under 70. The amps and the flow stayed "
+        "Corrected to 40 °C it dropped from over 700 megohms to under 20. The amps and the flow stayed "
         "the same. In the last year the polarization index and the absorption ratio are low too.",
         "Moisture, most likely: it lowers both ratios along with the reading. Dirt can do that too.",
         "Lock it out and check the cable entry, the splices and the seal. Dry it out, and test again "
@@ -55,8 +55,8 @@ FAULTS = (
         "Quarry Road lift station",
         "Pump 2",
         "One leg draws more every year, and it moves with the motor lead",
-        "The current unbalance rose from under 2% to 8% on even volts. When the leads were rolled, "
-        "the high leg moved with its lead. The winding resistances differ too, by 2.6%.",
+        "The current unbalance rose from under 2% to 13% on even volts. When the leads were rolled, "
+        "the high leg moved with its lead. The winding resistances differ too, by 2.1%.",
         "The motor side: a winding with shorted turns, or a bad splice or cable. The volts are even "
         "and the high leg moves, so it isn't the supply.",
         "Measure the three resistances again at the motor leads, past the splice. Then have a motor "
@@ -68,8 +68,8 @@ FAULTS = (
         "Heron Slough lift station",
         "Pump 1",
         "Less water for nearly the same power",
-        "The wire-to-water efficiency dropped more than ten points, and it takes 20% more energy to "
-        "pump the same water. It moves 78% of its rated flow. The amps hardly changed.",
+        "The wire-to-water efficiency dropped about twenty points, and it takes about a third more energy "
+        "to pump the same water. It moves 78% of its rated flow. The amps hardly changed.",
         "The pump side: a worn impeller or wear ring, a clog, or a check valve that leaks back. "
         "These readings alone can't tell which.",
         "Watch the level with both pumps off and their valves closed, then open: that shows water "

@@ -34,9 +34,11 @@ __all__ = ["INSULATION", "least"]
 
 TESTED = ("insulation", "electrical")
 OLDER = "before 1970"
-FIELD_VOLTS = 1000  # volts DC that NETA MTS tests the 600 V class with
+FIELD_VOLTS = (
+    1000  # volts DC that many use on motor, cable and starter together, as NETA MTS on the last two
+)
 FAR_OUT = 20  # percent: a winding this far off is open, shorted or badly joined
-TEST_SOURCE = "IEEE 43-2000; for the 600 V class also NETA MTS Table 100.1 (from memory)"
+TEST_SOURCE = "IEEE 43-2000; up to 1,000 V is common practice, from NETA MTS-2019 Table 100.1 for cable and starter"
 DRY = (
     "Isolate the motor and look for moisture at the cable, splices and seal. "
     "Dry it out, and test again before you energize it."

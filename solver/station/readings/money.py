@@ -11,7 +11,7 @@ from .wet_well import hours_per_day
 if TYPE_CHECKING:
     from solver.station.station import Station
 
-__all__ = ["MONEY", "energy_per_volume"]
+__all__ = ["MONEY", "energy_per_volume", "yearly"]
 
 flow = WATER["flow"]
 LEAST_SAVED = 0.03  # kW

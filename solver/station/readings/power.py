@@ -98,14 +98,24 @@ def corrected_kvar(station: "Station") -> float:
 
 
 def overload(column: str) -> Read:
-    """The percent of NEC 430.32 for the nameplate's service factor."""
+    """The percent of NEC 430.32 for what the nameplate says."""
 
     def read(station: "Station") -> float:
-        rows = table_rows("overload")
-        fitting = [row for row in rows if row["service_factor"] <= station.motor.service_factor]
-        return fitting[-1][column]
+        return table_rows("overload")[station.motor.has_margin][column]
 
     return read
+
+
+def service_factor(station: "Station") -> float:
+    """As the nameplate has it."""
+    if station.motor.old:
+        raise NotRead("the nameplate has no service factor")
+    return station.motor.service_factor
+
+
+def field(station: "Station") -> float:
+    """Synchronous speed at the frequency there is (rpm)."""
+    return station.motor.synchronous_speed * station.drive.turned
 
 
 def rise(station: "Station") -> float:
@@ -168,23 +178,23 @@ POWER: Reads = MappingProxyType(
         "capacitor_kvar": lambda s: reactive_power(s) - corrected_kvar(s),
         "rated_volts": lambda s: s.motor.rated_volts,
         "rated_kilovolts": lambda s: s.motor.rated_volts / 1000,
-        "frequency": lambda s: s.system.hertz,
+        "frequency": lambda s: s.system.hertz * s.drive.turned,
         # Nameplate and load
         "poles": lambda s: float(s.motor.poles),
-        "synchronous_speed": lambda s: s.motor.synchronous_speed,
+        "synchronous_speed": field,
         "running_speed": lambda s: s.running.motor_speed,
-        "slip_speed": lambda s: s.motor.synchronous_speed - s.running.motor_speed,
+        "slip_speed": lambda s: field(s) - s.running.motor_speed,
         "slip": lambda s: 100 * s.running.load.slip,
         "rated_speed": lambda s: s.motor.rated_speed,
         "rated_slip_speed": lambda s: s.motor.synchronous_speed - s.motor.rated_speed,
-        "load_by_slip": lambda s: 100 * s.running.load.slip / s.motor.rated_slip,
+        "load_by_slip": lambda s: 100 * s.running.load.slip * s.drive.turned / s.motor.rated_slip,
         "load_by_amps": lambda s: (
             100 * amps(s) * s.supply.volts / (s.motor.full_load_amps * s.motor.rated_volts)
         ),
         "full_load_amps": lambda s: s.motor.full_load_amps,
-        "service_factor": lambda s: s.motor.service_factor,
-        "service_factor_amps": lambda s: s.motor.full_load_amps * s.motor.service_factor,
-        "service_power": lambda s: s.motor.size * s.motor.service_factor,
+        "service_factor": service_factor,
+        "service_factor_amps": lambda s: s.motor.full_load_amps * service_factor(s),
+        "service_power": lambda s: s.motor.size * service_factor(s),
         "table_amps": in_the_table,
         "conductor_amps": lambda s: 1.25 * in_the_table(s),  # NEC 430.22
         "nameplate_share": lambda s: 100 * s.motor.full_load_amps / in_the_table(s),

@@ -3,7 +3,7 @@
 from types import MappingProxyType
 from typing import TYPE_CHECKING
 
-from .money import energy_per_volume
+from .money import energy_per_volume, yearly
 from .power import input_power
 from .read import NotRead, Reads
 from .water import WATER
@@ -30,17 +30,15 @@ def trim(station: "Station") -> float:
     return station.change
 
 
-def slower(station: "Station") -> float:
-    """New speed over the speed, of a pump that is slowed."""
-    if other_speed(station) >= 0.995:
-        raise NotRead("the pump is not slowed")
-    return station.change
-
-
 def slowed(station: "Station") -> float:
     """Input at the new speed (kW), with the motor and the drive as efficient as now."""
     other_speed(station)
     return input_power(station) * station.changed.shaft / station.running.shaft
+
+
+def slowing_saved(station: "Station") -> float:
+    """What the pump takes less when it is slowed (kW)."""
+    return input_power(station) - slowed(station)
 
 
 def losses(station: "Station", at: float) -> float:
@@ -64,8 +62,7 @@ def least_speed(station: "Station") -> float:
     """The speed that only just lifts water (rpm)."""
     if station.static <= 0:
         raise NotRead("there is nothing to lift")
-    root: float = (station.static / shutoff(station)) ** 0.5
-    return station.running.speed * root
+    return station.running.speed * station.least_ratio
 
 
 def added(station: "Station") -> float:
@@ -88,7 +85,7 @@ SPEED: Reads = MappingProxyType(
         "pump_speed": lambda s: s.running.speed,
         "new_speed": lambda s: other_speed(s) * s.running.speed,
         "speed_ratio": other_speed,
-        "speed_cut": lambda s: 100 * (1 - slower(s)),
+        "speed_cut": lambda s: 100 * (1 - other_speed(s)),
         "impeller_diameter": lambda s: s.pump.diameter,
         "new_diameter": lambda s: trim(s) * s.pump.diameter,
         "trim_ratio": trim,
@@ -96,8 +93,11 @@ SPEED: Reads = MappingProxyType(
         "new_head": lambda s: s.changed.head,
         "new_shaft_power": lambda s: s.changed.shaft,
         "power_ratio": power_ratio,
-        "power_cut": lambda s: 100 * (1 - s.changed.shaft / s.running.shaft) if slower(s) else 0.0,
+        "power_cut": lambda s: 100 * (1 - power_ratio(s)),
         "slowed_power": slowed,
+        "slowing_saved_power": slowing_saved,
+        "slowing_saved_energy": lambda s: slowing_saved(s) * yearly(s),
+        "slowing_saving": lambda s: slowing_saved(s) * yearly(s) * s.bill.energy_price,
         "flow_ratio": lambda s: s.changed.flow / flow(s),
         "new_friction": lambda s: losses(s, s.changed.flow),
         "system_head": lambda s: s.static + losses(s, s.changed.flow),

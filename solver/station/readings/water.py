@@ -3,14 +3,14 @@
 from types import MappingProxyType
 from typing import TYPE_CHECKING
 
+from solver.engine.draw import Draw
+
 from .read import NotRead, Reads, at_the_pump, earlier, later, there
 
 if TYPE_CHECKING:
     from solver.station.station import Station
 
 __all__ = ["WATER"]
-
-ELEVATION = {"us": 120.0, "si": 40.0}  # of the water pumped
 
 
 def flow(station: "Station") -> float:
@@ -46,7 +46,7 @@ def static_suction_head(station: "Station") -> float:
 
 def static_head(station: "Station") -> float:
     """From the water up to the end of the main (ft | m)."""
-    if station.kind.us.static is None:
+    if not station.main.static:
         raise NotRead("there is nothing to lift")
     return station.static - station.main.delivery
 
@@ -148,8 +148,14 @@ def to_the_end(station: "Station") -> float:
 
 
 def end_elevation(station: "Station") -> float:
-    """Elevation of the end of the main (ft | m)."""
-    return ELEVATION[station.system.name] + station.main.static
+    """Elevation of the end of the main (ft | m), over water near the altitude of the pump."""
+    draw, us = Draw(f"levels {station.chance}"), station.system.name == "us"
+    if station.suction:
+        altitude = station.suction.altitude
+    else:
+        altitude = draw.step(0, 3000, 100) if us else draw.step(0, 900, 50)
+    water = altitude + (draw.step(5, 95, 0.5) if us else draw.step(2, 45, 0.1))
+    return water + station.main.static
 
 
 WATER: Reads = MappingProxyType(

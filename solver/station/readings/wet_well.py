@@ -3,6 +3,7 @@
 from types import MappingProxyType
 from typing import TYPE_CHECKING
 
+from solver.station.well import largest_in_the_table
 from solver.station.well import least_cycle as times_between_starts
 
 from .read import NotRead, Reads, in_the_well
@@ -31,29 +32,40 @@ def drawdown_rate(station: "Station") -> float:
     return down
 
 
-def leak(station: "Station") -> float:
-    """What comes back through the check valve while the pump rests (gpm | L/s)."""
+def back(station: "Station", passing: float) -> float:
+    """What comes back through a check valve while the pumps rest (gpm | L/s)."""
     lift: float = max(station.static, 0.0) ** 0.5
-    return station.main.passing * lift
+    return passing * lift
 
 
 def leakage(station: "Station") -> float:
-    """The same; NotRead with a tight valve."""
+    """What comes back through both; NotRead with tight valves."""
     in_the_well(station)
-    if not station.main.passing:
-        raise NotRead("the check valve is tight")
-    return leak(station)
+    passing = station.main.passing + station.main.beside
+    if not passing:
+        raise NotRead("the check valves are tight")
+    return back(station, passing)
 
 
 def rise_rate(station: "Station") -> float:
     """How fast the well fills while the pumps rest (gpm | L/s)."""
-    return inflow(station) + leak(station)
+    return inflow(station) + back(station, station.main.passing + station.main.beside)
+
+
+def rise_without(station: "Station") -> float:
+    """The same with this pump's discharge valve closed."""
+    return inflow(station) + back(station, station.main.beside)
+
+
+def rise_without_the_other(station: "Station") -> float:
+    """The same with that of the pump beside it closed."""
+    return inflow(station) + back(station, station.main.passing)
 
 
 def fill_time(station: "Station") -> float:
     """From off to on (min)."""
     well = in_the_well(station)
-    return well.minutes(well.working, well.inflow)
+    return well.minutes(well.working, rise_rate(station))
 
 
 def pump_down_time(station: "Station") -> float:
@@ -91,9 +103,20 @@ def least_cycle(station: "Station") -> float:
     return 60 / well.starts / well.pumps
 
 
+def taking_turns(station: "Station") -> float:
+    """Pumps that take turns; NotRead with one alone."""
+    pumps = in_the_well(station).pumps
+    if pumps == 1:
+        raise NotRead("its only pump takes no turns")
+    return float(pumps)
+
+
 def in_the_table(station: "Station") -> tuple[float, float]:
     """The least time between starts by the motor's size (min), from and to."""
-    return times_between_starts(station.motor.size, station.system.name)
+    size, units = station.motor.size, station.system.name
+    if size > largest_in_the_table(units):
+        raise NotRead("the table leaves motors this large to their maker")
+    return times_between_starts(size, units)
 
 
 def least_volume(station: "Station") -> float:
@@ -163,16 +186,18 @@ WET_WELL: Reads = MappingProxyType(
         "closed_rise_time": lambda s: in_the_well(s).seconds(in_the_well(s).closed, inflow(s)),
         "leakage": leakage,
         "leak_share": lambda s: 100 * leakage(s) / rise_rate(s),
-        "rise_time_1": lambda s: in_the_well(s).seconds(in_the_well(s).rise, inflow(s)),
-        "rise_rate_1": inflow,
-        "rise_time_2": lambda s: in_the_well(s).seconds(in_the_well(s).rise, rise_rate(s)),
-        "rise_rate_2": rise_rate,
+        "rise_time_1": lambda s: in_the_well(s).seconds(in_the_well(s).rise, rise_without(s)),
+        "rise_rate_1": rise_without,
+        "rise_time_2": lambda s: in_the_well(s).seconds(
+            in_the_well(s).rise, rise_without_the_other(s)
+        ),
+        "rise_rate_2": rise_without_the_other,
         # Cycles and starts
         "fill_time": fill_time,
         "pump_down_time": pump_down_time,
         "cycle_time": cycle,
         "starts_per_hour": lambda s: 60 / cycle(s),
-        "alternating_pumps": lambda s: float(in_the_well(s).pumps),
+        "alternating_pumps": taking_turns,
         "pump_starts": lambda s: 60 / cycle(s) / in_the_well(s).pumps,
         "motor_cycle": lambda s: cycle(s) * in_the_well(s).pumps,
         "most_starts": lambda s: in_the_well(s).starts,

@@ -1,9 +1,12 @@
 """Phase balance judged: readings against the limits of a standard, a manual or a nameplate."""
 
 from collections.abc import Mapping
+from dataclasses import replace
 
 from solver.engine.draw import Draw
 from solver.engine.family import Judgement, Level, Option
+from solver.station.need import Need
+from solver.station.scene import OneOf
 from solver.topics.limits import (
     CURRENT_UNBALANCE,
     DERATED,
@@ -14,18 +17,18 @@ from solver.topics.limits import (
 )
 from solver.units.show import figures, with_unit
 
-from .scenes import (
+from .legs import (
     AMPS,
     CHAPTER,
     GRAPH,
     LEGS_READ,
+    LINE,
     METHOD,
     POINTS,
     VOLTS,
     VOLTS_READ,
-    Ranges,
-    legs,
-    loaded,
+    amps,
+    volts,
 )
 
 __all__ = ["AMPS_CHECK", "CURRENT_LIMITS", "DERATED_LOAD", "VOLTAGE_LIMITS"]
@@ -83,7 +86,7 @@ CURRENT_LIMITS = CHAPTER.judged(
             "One winding is running hot. Check the supply, the splices and the motor.",
         ),
     ),
-    legs(Ranges(amps=((1.8, 4.7), (5.4, 9.5), (10.5, 15)))),
+    amps((1.8, 4.7), (5.4, 9.5), (10.5, 15)),
     Level(
         ("amps_average", "amps_deviation"),
         "The legs of {place} average {amps_average}. The largest deviation from the average is "
@@ -101,7 +104,7 @@ CURRENT_LIMITS = CHAPTER.judged(
         f"{LEGS_READ} The pump's manual allows 5% current unbalance. A common rule allows 10%. "
         f"Both mean {METHOD}. What is your call?",
         find=("current_unbalance",),
-        scene=legs(Ranges(amps=((1.8, 4.7), (5.4, 9.5)))),
+        scene=amps((1.8, 4.7), (5.4, 9.5)),
         judge=judge_manual,
     ),
 )
@@ -129,7 +132,7 @@ VOLTAGE_LIMITS = CHAPTER.judged(
             "NEMA MG 1 says not to run a motor above 5%. Find the cause, or call the power company.",
         ),
     ),
-    legs(Ranges(volts=((0.5, 0.9), (1.3, 4.7), (5.4, 7)))),
+    volts((0.5, 0.9), (1.3, 4.7), (5.4, 7)),
     Level(
         ("volts_average", "volts_deviation"),
         "Line to line, {place} averages {volts_average}. The largest deviation from the average is "
@@ -141,6 +144,14 @@ VOLTAGE_LIMITS = CHAPTER.judged(
         f"{VOLTS_READ} Voltage unbalance is {METHOD}. What does NEMA MG 1 allow?",
         find=("voltage_unbalance",),
     ),
+)
+
+# A shaft within the derated power, over it, or over the nameplate itself.
+LOADED = OneOf(
+    tuple(
+        volts((2.5, 4.7), need=Need(drives=("direct",), load=load))
+        for load in ((55, 76), (88, 98), (103, 112))
+    )
 )
 
 DERATED_LOAD = CHAPTER.judged(
@@ -166,7 +177,7 @@ DERATED_LOAD = CHAPTER.judged(
             "Even on balanced volts, the motor is too small for this load.",
         ),
     ),
-    loaded,
+    LOADED,
     Level(
         ("motor_size", "brake_power", "voltage_unbalance"),
         "The motor of {place} is rated {motor_size} and carries {brake_power} at the shaft. "
@@ -181,6 +192,11 @@ DERATED_LOAD = CHAPTER.judged(
         find=("derated_power",),
         table=POINTS,
     ),
+)
+
+# Amps within the nameplate, in the margin, over it.
+OVER_AND_UNDER = OneOf(
+    tuple(amps((2, 6), need=replace(LINE, load=load)) for load in ((60, 92), (99, 107), (115, 124)))
 )
 
 AMPS_CHECK = CHAPTER.judged(
@@ -198,7 +214,7 @@ AMPS_CHECK = CHAPTER.judged(
         (
             "in_margin",
             "In the service factor: over full-load amps, up to service-factor amps",
-            "The motor is using its margin, and it runs hotter. Find out why soon.",
+            "It may run like this, but hotter and with a shorter life (NEMA MG 1). Find out why soon.",
         ),
         (
             "overloaded",
@@ -206,7 +222,7 @@ AMPS_CHECK = CHAPTER.judged(
             "The winding is overheating. Take the pump out of service and find the cause.",
         ),
     ),
-    legs(Ranges(amps=((2, 7),), load=((0.75, 0.93), (0.96, 1.0), (1.01, 1.06), (1.15, 1.2)))),
+    OVER_AND_UNDER,
     Level(
         ("amps_highest", "full_load_amps", "service_factor"),
         "The highest leg of {place} draws {amps_highest}. The nameplate shows full-load amps (FLA) "

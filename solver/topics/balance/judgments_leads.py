@@ -8,10 +8,10 @@ from collections.abc import Mapping
 
 from solver.engine.draw import Draw
 from solver.engine.family import Judge, Judgement, Level, Option
-from solver.topics.drawn.readings import nothing
+from solver.topics.scenes import NO_NUMBERS
 from solver.units.show import figures, with_unit
 
-from .scenes import AMPS, CHAPTER, TURNS, both_causes, one_cause
+from .legs import AMPS, BOTH_CAUSES, CHAPTER, ONE_CAUSE, TURNS
 
 __all__ = ["BEST_CONNECTION", "ROLLED_LEADS", "ROTATION"]
 
@@ -60,23 +60,25 @@ ROTATION_KEPT = Option(
 def judge_cause(turns: tuple[str, ...]) -> Judge:
     """Where the cause is, from the high leg in each of these connections."""
 
-    def judge(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
-        high = [highest_leg(values, turn) for turn in turns]
-        line, path = high[0], ", then ".join(high)
+    def judge(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
+        high = "".join(highest_leg(values, turn) for turn in turns)
+        path = ", then ".join(high)
         if len(set(high)) == 1:
             right = supply(
-                f"The high leg stays on line {line}, no matter which lead is on it. {CAUTION}"
+                f"The high leg stays on line {high[0]}, no matter which lead is on it. {CAUTION}"
             )
             wrong = motor(
-                f"The high leg stayed on line {line}. If the cause were in the motor, "
+                f"The high leg stayed on line {high[0]}. If the cause were in the motor, "
                 "the high leg would move with its lead."
             )
-        else:
+        elif high in "ABCABC":
             right = motor(f"The high leg follows one motor lead: {path}. {CAUTION}")
             wrong = supply(
                 "The high leg moved with its lead. If the cause were in the supply, "
                 "the high leg would stay on one line."
             )
+        else:
+            return None
         return Judgement(
             "the high leg stays with the line: supply; it moves with the lead: motor, cable or splice",
             f"high leg: {path}",
@@ -165,7 +167,7 @@ ROLLED_LEADS = CHAPTER.judged(
     "RL",
     "Rolled leads: supply side or motor side",
     judge_cause(TURNS),
-    one_cause,
+    ONE_CAUSE,
     Level(
         legs_of("") + legs_of("_2"),
         f"{ROLLED}Where is the cause of the high leg?",
@@ -184,7 +186,7 @@ BEST_CONNECTION = CHAPTER.judged(
     "RB",
     "Rolled leads: which connection to keep",
     judge_best,
-    both_causes,
+    BOTH_CAUSES,
     Level(
         tuple(f"amps_{part}{turn}" for turn in TURNS for part in ("average", "deviation")),
         f"{ROLLED}{ONCE_MORE}Which connection has the lowest current unbalance?",
@@ -205,7 +207,7 @@ ROTATION = CHAPTER.judged(
     "RR",
     "Moving leads: what happens to the rotation",
     judge_kept,
-    nothing,
+    NO_NUMBERS,
     Level(
         (),
         f"The motor of {{place}} turns the right way with {connection((1, 2, 3))}. The leads "

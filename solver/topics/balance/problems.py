@@ -4,22 +4,28 @@ The families here ask for a number; those where something is to be judged are in
 and `judgments_leads.py`. `BALANCE` has the whole chapter, in the order of teaching.
 """
 
+from collections.abc import Mapping
+from dataclasses import replace
+
+from solver.engine.draw import Draw
 from solver.engine.family import Level
+from solver.station.scene import Readings
 
 from .judgments import AMPS_CHECK, CURRENT_LIMITS, DERATED_LOAD, VOLTAGE_LIMITS
 from .judgments_leads import BEST_CONNECTION, ROLLED_LEADS, ROTATION
-from .scenes import (
+from .legs import (
     AMPS,
     CHAPTER,
     GRAPH,
     LEGS_READ,
+    LINE,
     METHOD,
     POINTS,
     VOLTS,
     VOLTS_READ,
-    Ranges,
-    legs,
-    stated,
+    amps,
+    uneven_amps,
+    volts,
 )
 
 __all__ = ["BALANCE"]
@@ -32,8 +38,19 @@ HEATING = (
     "1.5% unbalance adds 4.5% (US DOE Tip Sheet 7)."
 )
 FULL_LOAD = "Nameplate full-load amps (FLA) are {full_load_amps}."
-# The middle reading is far from the average, so that leaving it out shows in the average.
-WIDE_APART = Ranges(amps=((6.5, 13),), middle=(0.38, 0.5))
+UNEVEN = ((4.6, 12.5),)
+WIDE_APART = (0.38, 0.5)  # leaving out the middle reading shows in the average
+
+
+def limited(seen: Mapping[str, float], draw: Draw) -> dict[str, float]:
+    """The limit that a log sheet sets."""
+    return {"current_unbalance": draw.pick((5.0, 6.0, 8.0, 10.0))}
+
+
+ANY_LEGS = amps(*UNEVEN)
+WELL_APART = amps((6.5, 12.5))  # the two ways to say it differ clearly
+ANY_VOLTS = volts((1.9, 4.6))
+WITH_MARGIN = amps(*UNEVEN, need=replace(LINE, service=(1.1, 1.15, 1.25)))
 
 BALANCE = (
     CHAPTER.numeric(
@@ -41,11 +58,11 @@ BALANCE = (
         "UA",
         "Average amps of the three legs",
         "amps_average",
-        legs(WIDE_APART),
+        amps(*UNEVEN, middle=WIDE_APART),
         Level(
             AMPS,
             f"{LEGS_READ} What is the average?",
-            scene=legs(WIDE_APART._replace(even=False)),
+            scene=Readings(LINE, uneven_amps(*UNEVEN, middle=WIDE_APART)),
         ),
         Level(
             ("amps_deviation", "current_unbalance"),
@@ -59,7 +76,7 @@ BALANCE = (
         "UD",
         "Largest deviation from the average",
         "amps_deviation",
-        legs(),
+        ANY_LEGS,
         Level(
             (*AMPS, "amps_average"),
             f"{LEGS_READ} Their average is {{amps_average}}. "
@@ -71,7 +88,7 @@ BALANCE = (
             "The log sheet for {place} sets a limit of {current_unbalance} current unbalance: the "
             "largest deviation from the average, divided by the average. The legs average "
             "{amps_average}. How many amps away from the average can a leg be?",
-            scene=stated("current_unbalance", 5, 6, 8, 10),
+            scene=Readings(LINE, notes=limited),
         ),
     ),
     CHAPTER.numeric(
@@ -79,7 +96,7 @@ BALANCE = (
         "UC",
         "Current unbalance: largest deviation from the average",
         "current_unbalance",
-        legs(),
+        ANY_LEGS,
         Level(
             ("amps_average", "amps_deviation"),
             "The legs of {place} average {amps_average}. The largest deviation from the average "
@@ -96,7 +113,7 @@ BALANCE = (
         "UH",
         "Current spread: highest minus lowest",
         "current_spread",
-        legs(),
+        WELL_APART,
         Level(
             (*AMPS, "amps_average"),
             f"{LEGS_READ} Their average is {{amps_average}}. {FIELD} What is the current spread?",
@@ -113,7 +130,7 @@ BALANCE = (
         "VU",
         "Voltage unbalance by NEMA MG 1",
         "voltage_unbalance",
-        legs(),
+        ANY_VOLTS,
         Level(
             ("volts_average", "volts_deviation"),
             "Line to line, {place} averages {volts_average}. The largest deviation from the "
@@ -127,13 +144,13 @@ BALANCE = (
         "DP",
         "What a motor can carry on unbalanced volts",
         "derated_power",
-        legs(Ranges(volts=((2.3, 2.75), (3.3, 3.75), (4.3, 4.75)))),
+        volts((2.3, 2.75), (3.3, 3.75), (4.3, 4.75)),
         Level(
             ("motor_size", "voltage_unbalance"),
             "The motor of {place} is rated {motor_size}. The voltage unbalance is "
             f"{{voltage_unbalance}}. {GRAPH} How much load can the motor carry?",
             table=POINTS,
-            scene=stated("voltage_unbalance", 2, 3, 4, 5),
+            scene=volts((2, 2), (3, 3), (4, 4), (5, 5)),
         ),
         Level(
             ("motor_size", "voltage_unbalance"),
@@ -154,7 +171,7 @@ BALANCE = (
         "DR",
         "Temperature rise on unbalanced volts",
         "unbalanced_rise",
-        legs(),
+        ANY_VOLTS,
         Level(
             ("balanced_rise", "voltage_unbalance"),
             "On balanced volts, the motor of {place} runs at {balanced_rise}. The voltage "
@@ -171,7 +188,7 @@ BALANCE = (
         "AL",
         "Percent of full-load amps",
         "load_amps",
-        legs(Ranges(load=((0.7, 1.08),))),
+        ANY_LEGS,
         Level(
             ("amps_highest", "full_load_amps"),
             f"The highest leg of {{place}} draws {{amps_highest}}. {FULL_LOAD} "
@@ -185,6 +202,7 @@ BALANCE = (
             (*AMPS, "full_load_amps", "service_factor"),
             f"{LEGS_READ} {FULL_LOAD} The service factor (SF) is {{service_factor}}. "
             "What percent of full-load amps does the highest leg draw?",
+            scene=WITH_MARGIN,
         ),
     ),
     CHAPTER.numeric(
@@ -192,7 +210,7 @@ BALANCE = (
         "AS",
         "Service-factor amps",
         "service_factor_amps",
-        legs(Ranges(load=((0.7, 0.97),))),
+        WITH_MARGIN,
         Level(
             ("full_load_amps", "service_factor"),
             "The nameplate of {place} shows full-load amps (FLA) of {full_load_amps} and a service "

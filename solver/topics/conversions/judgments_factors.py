@@ -5,10 +5,11 @@ from typing import NamedTuple
 
 from solver.engine.draw import Draw
 from solver.engine.family import Judge, Judgement, Option, Scene
-from solver.topics.drawn.readings import noted, shown
+from solver.topics.readings import noted, shown
+from solver.topics.scenes import ANY
 from solver.vocabulary import quantity_named
 
-from .scenes import flows, lifting, pressures, ratings, tank, worked
+from .small import PRESSURES, RATINGS, TANK, worked
 
 __all__ = ["FLOW", "STANDING", "WORKING", "judge_factor"]
 
@@ -35,16 +36,16 @@ class Pair(NamedTuple):
 
 FLOW = (
     Pair(
-        flows,
+        ANY,
         ("flow",),
         "daily_flow",
         ((1 / 24, "The number is what it moves in an hour."),),
         ((1 / 24, "The number is what it moves in an hour."),),
         "a steady {} is {}",
     ),
-    Pair(flows, ("flow",), "flow_per_hour", (COPIED,), (COPIED,)),
+    Pair(ANY, ("flow",), "flow_per_hour", (COPIED,), (COPIED,)),
     Pair(
-        flows,
+        ANY,
         ("flow",),
         "flow_per_second",
         ((60, "The number is cubic feet per minute."),),
@@ -53,7 +54,7 @@ FLOW = (
 )
 STANDING = (
     Pair(
-        pressures,
+        PRESSURES,
         ("gauge_pressure",),
         "water_height",
         ((2.31**-2, "It was divided by 2.31. One psi holds up 2.31 ft, so multiply."),),
@@ -61,33 +62,33 @@ STANDING = (
         "{} holds up {} of water",
     ),
     Pair(
-        pressures,
+        ANY,
         ("gauge_pressure",),
         "second_scale",
         ((2.31 / 6.895, "The number is feet of water, not kilopascals."),),
         (),
     ),
     Pair(
-        tank,
+        TANK,
         ("water_volume",),
         "volume_converted",
         ((7.48**2, "It was multiplied by 7.48. A cubic foot is bigger than a gallon, so divide."),),
         (COPIED,),
     ),
-    Pair(tank, ("water_volume",), "water_weight", (COPIED,), (COPIED,), "{} of water weighs {}"),
+    Pair(TANK, ("water_volume",), "water_weight", (COPIED,), (COPIED,), "{} of water weighs {}"),
 )
 WORKING = (
     Pair(
-        lifting,
+        ANY,
         ("flow", "head"),
         "water_power",
         ((8.34, "The weight of water was used twice."),),
         ((9.81, "The weight of water was used twice."),),
         "{} against {} of head puts {} into the water",
     ),
-    Pair(lifting, ("flow",), "weight_flow", (COPIED,), (COPIED,), "{} of water weighs {}"),
+    Pair(ANY, ("flow",), "weight_flow", (COPIED,), (COPIED,), "{} of water weighs {}"),
     Pair(
-        ratings,
+        RATINGS,
         ("horsepower_rating",),
         "kilowatt_rating",
         (
@@ -123,7 +124,7 @@ def could_be(name: str, value: float, units: str) -> bool:
 def readings(pair: Pair, units: str, draw: Draw) -> dict[str, float]:
     """Readings of a machine that could exist."""
     while True:
-        values = pair.scene(draw, units)
+        values = pair.scene(draw, units).values
         if all(could_be(name, values[name], units) for name in pair.seen):
             return {name: values[name] for name in pair.seen}
 

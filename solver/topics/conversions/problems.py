@@ -4,10 +4,12 @@
 """
 
 from solver.engine.family import Level
+from solver.topics.scenes import ANY
 
 from .judgments_chains import CHANNEL, POWER, REPORT, judge_chain
 from .judgments_factors import FLOW, STANDING, WORKING, judge_factor
-from .scenes import CHAPTER, change, flows, lifting, part, pressures, ratings, tank
+from .small import CHAPTER, PART, PRESSURES, RATINGS, TANK
+from .stations import CHANNEL_METER, WORN
 
 __all__ = ["CONVERSIONS"]
 
@@ -17,11 +19,12 @@ FLOWS = (
         "CM",
         "Flow in the pump's own unit",
         "flow",
-        flows,
+        ANY,
         Level(("flow_per_hour",), "{place} moves {flow_per_hour}. What flow is that in {unit}?"),
         Level(
             ("flow_per_second",),
             "The open-channel meter at {station} shows {flow_per_second}. What flow is that in {unit}?",
+            scene=CHANNEL_METER,
         ),
         Level(
             ("daily_flow",),
@@ -33,7 +36,7 @@ FLOWS = (
         "CF",
         "Flow as an open-channel meter shows it",
         "flow_per_second",
-        flows,
+        CHANNEL_METER,
         Level(
             ("flow",),
             "{place} moves {flow}. What does an open-channel meter show for that, in {unit}?",
@@ -49,7 +52,7 @@ FLOWS = (
         "CD",
         "Flow as a report shows it",
         "daily_flow",
-        flows,
+        ANY,
         Level(("flow",), "{place} moves a steady {flow}. What is its daily flow in {unit}?"),
         Level(
             ("flow_per_hour",),
@@ -59,6 +62,7 @@ FLOWS = (
             ("flow_per_second",),
             "The open-channel meter at {station} shows a steady {flow_per_second}. "
             "What is the daily flow in {unit}?",
+            scene=CHANNEL_METER,
         ),
     ),
     CHAPTER.numeric(
@@ -66,7 +70,7 @@ FLOWS = (
         "CG",
         "How much a flow adds up to in a day",
         "flow_per_day",
-        flows,
+        ANY,
         Level(("flow",), "{place} moves a steady {flow}. How much is that in {unit}?"),
         Level(
             ("flow_per_hour",),
@@ -76,6 +80,7 @@ FLOWS = (
             ("flow_per_second",),
             "The open-channel meter at {station} shows a steady {flow_per_second}. "
             "How much is that in {unit}?",
+            scene=CHANNEL_METER,
         ),
     ),
     CHAPTER.numeric(
@@ -83,7 +88,7 @@ FLOWS = (
         "CX",
         "A drop in percent",
         "flow_drop_share",
-        change,
+        WORN,
         Level(
             ("earlier_flow", "flow_drop"),
             "When new, {place} moved {earlier_flow}. Now it moves {flow_drop} less. "
@@ -102,7 +107,7 @@ CHAINS = CHAPTER.judged(
     "CC",
     "Which chain of conversions is set up right",
     judge_chain(REPORT),
-    flows,
+    ANY,
     Level(
         ("daily_flow",),
         "A report shows {daily_flow} for {station}. {asks}",
@@ -110,12 +115,12 @@ CHAINS = CHAPTER.judged(
     Level(
         ("flow_per_second",),
         "The open-channel meter at {station} shows {flow_per_second}. {asks}",
+        scene=CHANNEL_METER,
         judge=judge_chain(CHANNEL),
     ),
     Level(
         ("flow", "head"),
         "{place} lifts {flow} against {head} of head. {asks}",
-        scene=lifting,
         judge=judge_chain(POWER),
     ),
 )
@@ -125,7 +130,7 @@ WRONG_BY_A_FACTOR = CHAPTER.judged(
     "CZ",
     "Which number has to be wrong",
     judge_factor(FLOW),
-    flows,
+    ANY,
     Level(
         (),
         "{person} changed three flows at {station} to other units. Which one has to be wrong?",
@@ -149,7 +154,7 @@ CONVERSIONS = (
         "CH",
         "The water above a gauge",
         "water_height",
-        pressures,
+        PRESSURES,
         Level(
             ("gauge_pressure",),
             "The gauge at the bottom of a standpipe reads {gauge_pressure}. "
@@ -166,7 +171,7 @@ CONVERSIONS = (
         "CI",
         "What a tank's gauge should read",
         "gauge_pressure",
-        pressures,
+        PRESSURES,
         Level(
             ("water_height",),
             "The water in a standpipe is {water_height} above the gauge. "
@@ -183,11 +188,12 @@ CONVERSIONS = (
         "CS",
         "Pressure on the gauge's second scale",
         "second_scale",
-        pressures,
+        PRESSURES,
         Level(
             ("gauge_pressure",),
             "{person} reads {gauge_pressure} on a gauge at {station}. "
             "What does its second scale show, in {unit}?",
+            scene=ANY,
         ),
         Level(
             ("water_height",),
@@ -200,7 +206,7 @@ CONVERSIONS = (
         "CU",
         "A volume of water in another unit",
         "water_volume",
-        tank,
+        TANK,
         Level(
             ("volume_converted",),
             "A tank at {station} holds {volume_converted} of water. How much is that in {unit}?",
@@ -215,7 +221,7 @@ CONVERSIONS = (
         "CL",
         "What a volume of water weighs",
         "water_weight",
-        tank,
+        TANK,
         Level(
             ("water_volume",),
             "{person} wants to haul {water_volume} of water on a truck. How much does the water weigh?",
@@ -235,7 +241,7 @@ CONVERSIONS = (
         "CT",
         "How full a tank is, in percent",
         "percent_full",
-        part,
+        PART,
         Level(
             ("water_volume", "tank_volume"),
             "A tank of {tank_volume} at {station} has {water_volume} in it. What percent full is it?",
@@ -255,7 +261,7 @@ CONVERSIONS = (
         "CK",
         "A motor's rating in kilowatts",
         "kilowatt_rating",
-        ratings,
+        RATINGS,
         Level(
             ("horsepower_rating",),
             "The nameplate of a motor for {station} says {horsepower_rating}. "
@@ -271,7 +277,7 @@ CONVERSIONS = (
         "CB",
         "A motor's rating in horsepower",
         "horsepower_rating",
-        ratings,
+        RATINGS,
         Level(
             ("kilowatt_rating",),
             "The nameplate of a motor for {station} says {kilowatt_rating}. "
@@ -287,7 +293,7 @@ CONVERSIONS = (
         "CE",
         "Rate of work on the water",
         "lifting_work",
-        lifting,
+        ANY,
         Level(
             ("weight_flow", "head"),
             "{place} lifts {weight_flow} of water against {head} of head. "

@@ -5,14 +5,25 @@ from typing import NamedTuple
 
 from solver.engine.draw import Draw
 from solver.engine.family import Judgement, Option
+from solver.errors import NotSolvable, Unfit
+from solver.station.drawn import beside
+from solver.station.faults import put
+from solver.station.scene import station_in
+from solver.station.station import Station
 from solver.topics.constants import HOURLY_VOLUME
-from solver.topics.drawn.pumps import pump
-from solver.topics.drawn.readings import noted, only, shown
+from solver.topics.readings import noted, only, shown
 from solver.units.show import exact, figures, with_unit
 
-from .scenes import energy_price, worked
+from .stations import OFFERED, worked
 
 __all__ = ["judge_energy", "judge_payback", "judge_price", "judge_upgrade"]
+
+
+LEAST_COST = 1000.0  # $: nobody repairs a pump for less
+LEAST, MOST = 0.85, 1.2  # of the flow of the pump in the middle
+# Prices of the pumps, from the least energy for a volume to the most, over the lowest price: the least
+# energy is cheapest even so, or the lowest price makes up for more energy.
+PRICES = ((1.06, 1.12, 1.0), (1.3, 1.0, 1.15))
 
 
 class Offer(NamedTuple):
@@ -37,11 +48,11 @@ def _costs(draw: Draw, savings: tuple[float, ...]) -> list[float]:
 
 
 def _first_to_pay(offers: list[Offer]) -> Judgement | None:
-    """The offer of the shortest payback; None where two cost the same."""
-    if len({offer.cost for offer in offers}) < len(offers):
+    """The offer of the shortest payback; None where two cost the same, or one next to nothing."""
+    least_cost = min(offer.cost for offer in offers)
+    if len({offer.cost for offer in offers}) < len(offers) or least_cost < LEAST_COST:
         return None
     first, *later = sorted(offers, key=lambda offer: offer.years)
-    least_cost = min(offer.cost for offer in offers)
     most_saved = max(offer.saving for offer in offers)
 
     def wrong(at: int, offer: Offer) -> Option:
@@ -76,10 +87,27 @@ def _dollars(value: float) -> str:
     return with_unit(f"{value:,.0f}", "$")
 
 
+def _upgrade(values: Mapping[str, float], units: str, draw: Draw) -> Mapping[str, float]:
+    """The readings of the level's station; of another where a reader typed what the level gives."""
+    return values if "saved_power" in values else OFFERED(draw, units).values
+
+
+def _saved(most: float, draw: Draw) -> list[float]:
+    """Kilowatts that a repair, a good pump and the best one would save."""
+    return [noted(most * share, 2) for share in (0.45, draw.between(0.6, 0.72), 1)]
+
+
+def _savings(kilowatts: list[float], known: Mapping[str, float], units: str) -> tuple[float, ...]:
+    """Dollars a year, at the hours and the price that are known."""
+    prices = only(known, "yearly_hours", "energy_price")
+    return tuple(worked({"saved_power": kw, **prices}, "yearly_saving", units) for kw in kilowatts)
+
+
 def judge_payback(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
     """Three offers by cost and yearly saving."""
-    base = draw.between(700, 6000)
-    savings = tuple(noted(base * share, 2) for share in (1, draw.between(1.3, 1.6), 2.2))
+    seen = _upgrade(values, units, draw)
+    worth = _savings(_saved(seen["saved_power"], draw), seen, units)
+    savings = tuple(noted(saving, 2) for saving in worth)
     return _first_to_pay(
         [
             _offer(
@@ -92,12 +120,8 @@ def judge_payback(values: Mapping[str, float], units: str, draw: Draw) -> Judgem
 
 def judge_upgrade(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
     """Three offers by cost and kilowatts saved, for the hours and the price of the level."""
-    base = draw.between(1.2, 9)
-    kilowatts = [noted(base * share, 2) for share in (1, draw.between(1.3, 1.6), 2.2)]
-    known = only(values, "yearly_hours", "energy_price")
-    savings = tuple(
-        worked({"saved_power": kw, **known}, "yearly_saving", units) for kw in kilowatts
-    )
+    kilowatts = _saved(_upgrade(values, units, draw)["saved_power"], draw)
+    savings = _savings(kilowatts, values, units)
     return _first_to_pay(
         [
             _offer(f"{_dollars(cost)} installed, saves {kw:g} kW", cost, saving, units)
@@ -115,26 +139,36 @@ class Choice(NamedTuple):
     comes_to: float
 
 
-def _pumps(units: str, draw: Draw) -> list[dict[str, float]]:
-    """Three pumps at one station, whose energy for a volume is at least a tenth apart."""
-    base = pump(draw, units)
-    flows = [noted(base["flow"] * share, 2) for share in (0.6, 1, 1.5)]
-    energy = worked(only(base, "input_power", "flow"), "energy_per_volume", units)
-    volume = HOURLY_VOLUME.figure(units).value
-    return [
-        {"flow": flow, "input_power": noted(flow * energy * share / volume)}
-        for flow, share in zip(flows, draw.shuffled((1, 1.13, 1.3)), strict=True)
-    ]
+def _pumps(values: Mapping[str, float], draw: Draw) -> list[dict[str, float]]:
+    """Three pumps on one main, by flow and kilowatts; two of them worn, so that any one may be best.
+
+    Raises:
+        Unfit: no such three were drawn.
+    """
+    try:
+        middle = station_in(values)
+        three = [beside(draw, middle, LEAST), middle, beside(draw, middle, MOST)]
+        best, second, third = draw.shuffled(three)
+        least = best.reading("energy_per_volume")
+        worn = (
+            _worn(second, least * draw.between(1.09, 1.13)),
+            _worn(third, least * draw.between(1.16, 1.22)),
+        )
+    except NotSolvable as why:
+        raise Unfit(f"No three pumps can be told apart: {why}.") from None
+    return [station.readings(("flow", "input_power")) for station in (best, *worn)]
+
+
+def _worn(station: Station, energy: float) -> Station:
+    """The pump, worn until a volume takes it this much energy, if it doesn't take more when new."""
+    if station.reading("energy_per_volume") >= energy:
+        return station
+    return put(station, "worn_rings", "energy_per_volume", energy)
 
 
 def _text(seen: Mapping[str, float], units: str) -> str:
     """A pump's readings as an option has them."""
-    return ", ".join(shown(name, value, units, _bare) for name, value in seen.items())
-
-
-def _bare(value: float, unit: str) -> str:
-    """A number as it is, without the cents of money."""
-    return exact(value)
+    return ", ".join(shown(name, value, units) for name, value in seen.items())
 
 
 def _cheapest(pumps: list[dict[str, float]], asked: str, units: str, rule: str) -> Judgement | None:
@@ -179,15 +213,18 @@ def _cheapest(pumps: list[dict[str, float]], asked: str, units: str, rule: str) 
 def judge_energy(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
     """Three pumps by flow and kilowatts."""
     rule = f"{{energy_per_volume:name}} = {{input_power:name}} × {_volume(units)} / flow"
-    return _cheapest(_pumps(units, draw), "energy_per_volume", units, rule)
+    return _cheapest(_pumps(values, draw), "energy_per_volume", units, rule)
 
 
 def judge_price(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
     """Three pumps by flow, kilowatts and the price of their hours."""
-    prices = [energy_price(draw) for _ in range(3)]
+    price = draw.between(0.07, 0.16)
+    by_energy = sorted(
+        _pumps(values, draw), key=lambda seen: worked(seen, "energy_per_volume", units)
+    )
     pumps = [
-        {**seen, "energy_price": price}
-        for seen, price in zip(_pumps(units, draw), prices, strict=True)
+        {**seen, "energy_price": round(price * share, 3)}
+        for seen, share in zip(by_energy, draw.pick(PRICES), strict=True)
     ]
     rule = (
         f"{{cost_per_volume:name}} = {{input_power:name}} × {_volume(units)} / flow "

@@ -4,9 +4,23 @@
 """
 
 from solver.engine.family import Family, Level
+from solver.topics.scenes import DIRECT
 
 from .judgments import judge_energy, judge_payback, judge_price, judge_upgrade
-from .scenes import CHAPTER, YEAR, better_motor, better_pump, demand_bill, duty, time_of_use
+from .stations import (
+    BETTER_PUMP,
+    BILLED,
+    CHAPTER,
+    DAY,
+    MOTOR_BY_INPUT,
+    MOTOR_BY_LOAD,
+    MOTOR_BY_SHAFT,
+    OFFERED,
+    PUMP_BY_INPUT,
+    SHIFTED,
+    TO_A_TANK,
+    YEAR,
+)
 
 __all__ = ["COST"]
 
@@ -16,7 +30,7 @@ ENERGY = (
         "KW",
         "Kilowatts at the meter",
         "input_power",
-        duty(),
+        DIRECT,
         Level(
             ("brake_power", "motor_efficiency"),
             "{place} needs {brake_power} at its shaft. The motor efficiency is "
@@ -40,11 +54,12 @@ ENERGY = (
         "KH",
         "Kilowatt-hours from kilowatts and hours",
         "energy",
-        duty(),
+        DIRECT,
         Level(
             ("input_power", "run_time"),
             "{place} draws {input_power} and ran for {run_time} today. How many kilowatt-hours did "
             "it use?",
+            scene=DAY,
         ),
         Level(
             ("input_power", "hours_per_day", "days"),
@@ -63,11 +78,12 @@ ENERGY = (
         "EC",
         "The energy cost of a day, a month or a year",
         "energy_cost",
-        duty(),
+        DIRECT,
         Level(
             ("input_power", "run_time", "energy_price"),
             "{place} draws {input_power} and ran for {run_time} today. Energy costs "
             "{energy_price}. How much did today's energy cost?",
+            scene=DAY,
         ),
         Level(
             ("input_power", "hours_per_day", "days", "energy_price"),
@@ -79,7 +95,7 @@ ENERGY = (
             "{place} needs {brake_power} at its shaft. The motor efficiency is "
             "{motor_efficiency}. The pump runs {hours_per_day} for {days}. Energy costs "
             "{energy_price}. How much does the year's energy cost?",
-            scene=duty(YEAR),
+            scene=YEAR,
         ),
     ),
     CHAPTER.numeric(
@@ -87,7 +103,7 @@ ENERGY = (
         "CV",
         "The energy cost per volume pumped",
         "cost_per_volume",
-        duty(),
+        DIRECT,
         Level(
             ("energy", "volume_pumped", "energy_price"),
             "{place} used {energy} in a month and pumped {volume_pumped}. Energy costs "
@@ -113,7 +129,7 @@ UPGRADES = (
         "PS",
         "What a more efficient pump saves in a year",
         "yearly_saving",
-        better_pump,
+        BETTER_PUMP,
         Level(
             ("input_power", "new_input_power", "yearly_hours", "energy_price"),
             "{place} draws {input_power}. A new pump would draw {new_input_power} for the "
@@ -131,6 +147,7 @@ UPGRADES = (
             "{place} draws {input_power} at a pump efficiency of {pump_efficiency}. A new pump "
             "would run at {new_pump_efficiency}. The pump runs {yearly_hours}, and energy costs "
             "{energy_price}. How much would the new pump save in a year?",
+            scene=PUMP_BY_INPUT,
         ),
         Level(
             (
@@ -152,7 +169,7 @@ UPGRADES = (
         "MC",
         "What a more efficient motor saves in a year",
         "yearly_saving",
-        better_motor,
+        MOTOR_BY_INPUT,
         Level(
             (
                 "input_power",
@@ -177,6 +194,7 @@ UPGRADES = (
             "{motor_efficiency}, and a new motor would run at {new_motor_efficiency}. The motor runs "
             "{yearly_hours}, and energy costs {energy_price}. "
             "How much would the new motor save in a year?",
+            scene=MOTOR_BY_SHAFT,
         ),
         Level(
             (
@@ -191,6 +209,7 @@ UPGRADES = (
             "{motor_efficiency}, and a new motor would run at {new_motor_efficiency}. The motor runs "
             "{yearly_hours}, and energy costs {energy_price}. "
             "How much would the new motor save in a year?",
+            scene=MOTOR_BY_LOAD,
         ),
     ),
     CHAPTER.numeric(
@@ -198,7 +217,7 @@ UPGRADES = (
         "SP",
         "Simple payback of a more efficient pump or motor",
         "simple_payback",
-        better_pump,
+        BETTER_PUMP,
         Level(
             ("installed_cost", "saved_energy", "energy_price"),
             "A new pump at {station} costs {installed_cost} installed and saves {saved_energy}. "
@@ -229,7 +248,7 @@ UPGRADES = (
             "motor would run at {new_motor_efficiency} and cost {installed_cost} installed. The motor "
             "runs {yearly_hours}, and energy costs {energy_price}. What is the simple payback in "
             "years?",
-            scene=better_motor,
+            scene=MOTOR_BY_INPUT,
         ),
     ),
 )
@@ -240,7 +259,7 @@ BILLS = (
         "BI",
         "A bill with energy, demand and fixed charges",
         "bill",
-        demand_bill,
+        BILLED,
         Level(
             ("energy_cost", "peak_demand", "demand_price", "fixed_charge"),
             "This month's energy at {station} cost {energy_cost}. The peak demand was {peak_demand} "
@@ -272,7 +291,7 @@ BILLS = (
         "PK",
         "The average price per kilowatt-hour",
         "average_price",
-        demand_bill,
+        BILLED,
         Level(
             ("bill", "energy"),
             "This month's bill for {station} is {bill} for {energy}. What is the average price per "
@@ -296,7 +315,7 @@ BILLS = (
         "TU",
         "A time-of-use bill",
         "time_of_use_bill",
-        time_of_use,
+        SHIFTED,
         Level(
             ("on_peak_energy", "off_peak_energy", "on_peak_price", "off_peak_price"),
             "{place} used {on_peak_energy} on-peak at {on_peak_price} and {off_peak_energy} "
@@ -334,7 +353,7 @@ BILLS = (
         "SH",
         "Savings from moving hours off-peak",
         "shift_saving",
-        time_of_use,
+        SHIFTED,
         Level(
             ("energy_moved", "on_peak_price", "off_peak_price"),
             "At {station}, {person} can move {energy_moved} a month from on-peak to off-peak. The "
@@ -369,7 +388,7 @@ JUDGED = (
         "PF",
         "Which offer pays back first",
         judge_payback,
-        better_pump,
+        OFFERED,
         Level(
             (),
             "Three offers came in for a more efficient pump at {station}. Which one pays back first?",
@@ -386,7 +405,7 @@ JUDGED = (
         "CP",
         "Which pump is cheapest to run",
         judge_energy,
-        duty(),
+        TO_A_TANK,
         Level(
             (),
             "Any one of three pumps at {station} can fill the same tank. "

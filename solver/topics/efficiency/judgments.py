@@ -4,41 +4,57 @@ from collections.abc import Mapping
 
 from solver.engine.draw import Draw
 from solver.engine.family import Judgement, Option
-from solver.topics.drawn.pumps import pump
-from solver.topics.drawn.readings import by, noted, only, shown
 from solver.topics.formulas import POWER
+from solver.topics.readings import by, noted, only, shown
+from solver.topics.scenes import DIRECT
 from solver.units.show import figures
 
 __all__ = ["judge_loss", "judge_meter", "judge_report"]
 
 MACHINES = ("motor", "drive", "pump")
+NAMES = {"motor": "the motor", "drive": "the belts", "pump": "the pump"}
+LOSES = {"motor": "loses", "drive": "lose", "pump": "loses"}
 ROW = ("motor_power", "motor_output", "brake_power", "water_power")
 APART = 1.1  # losses nearer than a tenth are too close to call from readings
 worked = by(POWER)
 
 
 def judge_loss(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
-    """What each machine takes in minus what it delivers; the largest is asked."""
+    """What each machine takes in minus what it delivers; the most or the least is asked.
+
+    The pump loses the most in nearly every station, so the other question is asked more often.
+    """
     powers = only(values, *ROW)
     losses = {machine: worked(powers, f"{machine}_loss", units) for machine in MACHINES}
-    second, most = sorted(losses.values())[-2:]
-    if most < second * APART:
-        return None
+    most = draw.pick((True, False, False))
+    asked, other, *_ = sorted(losses, key=lambda machine: losses[machine], reverse=most)
+    if not 1 / APART < losses[asked] / losses[other] < APART:
+        return _loss_asked(losses, asked, most, units)
+    return None
+
+
+def _loss_asked(losses: Mapping[str, float], asked: str, most: bool, units: str) -> Judgement:
     text = {m: shown(f"{m}_loss", loss, units, figures) for m, loss in losses.items()}
-    worst = max(losses, key=lambda machine: losses[machine])
-    least_efficient = min(losses, key=lambda machine: values[f"{machine}_efficiency"])
+    which = "most" if most else "least"
+    than = "more than either of the other two" if most else "less than either of the other two"
 
     def wrong(machine: str) -> Option:
-        says = f"The {machine} loses {text[machine]}, but the {worst} loses {text[worst]}."
-        if machine == least_efficient:
-            says += f" The {machine} has the lowest efficiency, but less power reaches it."
-        return Option(f"took_{machine}", f"The {machine}", says)
+        called, others = NAMES[machine], f"{NAMES[asked]} {LOSES[asked]}"
+        says = (
+            f"{called.capitalize()} {LOSES[machine]} {text[machine]}, but {others} {text[asked]}."
+        )
+        return Option(f"took_{machine}", called.capitalize(), says)
 
     return Judgement(
         "power lost = power in − power out",
-        "; ".join(f"{machine} {loss}" for machine, loss in text.items()),
-        Option(worst, f"The {worst}", f"The {worst} loses {text[worst]}, more than the other two."),
-        tuple(wrong(machine) for machine in losses if machine != worst),
+        "; ".join(f"{NAMES[machine]} {loss}" for machine, loss in text.items()),
+        Option(
+            asked,
+            NAMES[asked].capitalize(),
+            f"{NAMES[asked].capitalize()} {LOSES[asked]} {text[asked]}, {than}.",
+        ),
+        tuple(wrong(machine) for machine in losses if machine != asked),
+        f"Which of the three loses the {which} power?",
     )
 
 
@@ -86,7 +102,7 @@ def _log(seen: Mapping[str, float], units: str, meter: float) -> str:
 
 def judge_meter(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
     """Three logs of flow, head and meter; one meter reads less than its water gets."""
-    seen = [pump(draw, units) for _ in range(3)]
+    seen = [DIRECT(draw, units).values for _ in range(3)]
     lossless = [{**only(p, "flow", "head"), "overall_efficiency": 100.0} for p in seen]
     water = [worked(readings, "input_power", units) for readings in lossless]
     low = noted(water[0] / draw.between(1.08, 1.35))

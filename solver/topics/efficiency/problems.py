@@ -1,9 +1,16 @@
 """The efficiency chain: how much power each machine passes on, and what motor carries it."""
 
+from solver.engine.draw import Draw
 from solver.engine.family import Level
+from solver.errors import NotSolvable
+from solver.station.faults import put
+from solver.station.need import Need
+from solver.station.scene import Change, Readings
+from solver.station.station import Station
 from solver.topics.chapter import Chapter
-from solver.topics.drawn.pumps import machines_in_a_row, pump, pump_near_full_load
 from solver.topics.formulas import POWER
+from solver.topics.scenes import BELTED, DIRECT
+from solver.topics.tables import motor_sizes
 
 from .judgments import judge_loss, judge_meter, judge_report
 
@@ -11,13 +18,40 @@ __all__ = ["EFFICIENCY"]
 
 CHAPTER = Chapter("efficiency", POWER)
 
+
+def at_share(low: float, high: float) -> Change:
+    """Throttled until the motor gives a share of a standard size, within the range.
+
+    Near the size, an efficiency too many takes the next motor; just over one, one left out takes
+    the smaller.
+    """
+
+    def change(station: Station, draw: Draw) -> Station:
+        share = draw.between(low, high) * station.drive.efficiency
+        now = station.reading("brake_power")
+        below = [size for size in motor_sizes(station.system.name) if size * share < now]
+        if not below:
+            raise NotSolvable("its motor is the smallest")
+        return put(station, "throttled_valve", "brake_power", below[-1] * share)
+
+    return change
+
+
+FLAT = ("lift", "flooded", "above", "recirculation")
+NEAR_A_SIZE = Readings(
+    Need(drives=("direct",), kinds=FLAT, sizes=(10, 500), load=(99, 118)), at_share(0.96, 0.99)
+)
+OVER_A_SIZE = Readings(
+    Need(drives=("belt",), kinds=FLAT, sizes=(10, 500), load=(103, 122)), at_share(1.01, 1.02)
+)
+
 EFFICIENCY = (
     CHAPTER.numeric(
         "pump_efficiency",
         "PE",
         "Pump efficiency from readings",
         "pump_efficiency",
-        pump,
+        DIRECT,
         Level(
             ("water_power", "brake_power"),
             "The {water_power:full} of {place} is {water_power} and its {brake_power:full} is "
@@ -40,7 +74,7 @@ EFFICIENCY = (
         "ME",
         "Motor efficiency from readings",
         "motor_efficiency",
-        pump,
+        DIRECT,
         Level(
             ("brake_power", "motor_power"),
             "The motor of {place} takes in {motor_power} and delivers {brake_power} at its shaft. "
@@ -63,7 +97,7 @@ EFFICIENCY = (
         "WW",
         "Wire-to-water efficiency from the meter",
         "overall_efficiency",
-        pump,
+        DIRECT,
         Level(
             ("water_power", "input_power"),
             "The {water_power:full} of {place} is {water_power}. The power meter reads "
@@ -85,7 +119,7 @@ EFFICIENCY = (
         "ER",
         "Wire-to-water efficiency from its parts",
         "overall_efficiency",
-        pump,
+        DIRECT,
         Level(
             ("pump_efficiency", "motor_efficiency"),
             "{place} has a pump efficiency of {pump_efficiency} and a motor efficiency of "
@@ -96,6 +130,7 @@ EFFICIENCY = (
             "{place} is belt-driven. The motor efficiency is {motor_efficiency}, the drive "
             "efficiency is {drive_efficiency}, and the pump efficiency is {pump_efficiency}. "
             "What is the wire-to-water efficiency?",
+            scene=BELTED,
         ),
     ),
     CHAPTER.numeric(
@@ -103,7 +138,7 @@ EFFICIENCY = (
         "PO",
         "Pump efficiency from wire-to-water efficiency",
         "pump_efficiency",
-        pump,
+        DIRECT,
         Level(
             ("overall_efficiency", "motor_efficiency"),
             "A test of {place} shows a wire-to-water efficiency of {overall_efficiency}. The "
@@ -114,6 +149,7 @@ EFFICIENCY = (
             "{place} is belt-driven. It moves {flow} against a total dynamic head (TDH) of {head}, "
             "and the power meter reads {input_power}. The motor efficiency is {motor_efficiency} "
             "and the drive efficiency is {drive_efficiency}. What is the pump efficiency?",
+            scene=BELTED,
         ),
     ),
     CHAPTER.numeric(
@@ -121,7 +157,7 @@ EFFICIENCY = (
         "OE",
         "From water to wire with one efficiency",
         "motor_power",
-        pump,
+        DIRECT,
         Level(
             ("water_power", "overall_efficiency"),
             "The {water_power:full} of {place} is {water_power}. The wire-to-water efficiency is "
@@ -144,7 +180,7 @@ EFFICIENCY = (
         "TD",
         "Through the pump, the drive and the motor",
         "input_power",
-        pump,
+        BELTED,
         Level(
             ("brake_power", "drive_efficiency", "motor_efficiency"),
             "{place} needs {brake_power} at its shaft. The drive efficiency is "
@@ -169,7 +205,7 @@ EFFICIENCY = (
         "MS",
         "The next standard motor size",
         "motor_size",
-        pump,
+        DIRECT,
         Level(
             ("brake_power",),
             "{place} needs {brake_power} at its shaft. What is the smallest standard motor that "
@@ -180,33 +216,33 @@ EFFICIENCY = (
             "{place} moves {flow} against a total dynamic head (TDH) of {head}. The pump "
             "efficiency is {pump_efficiency}. The new motor's efficiency will be "
             "{motor_efficiency}. What is the smallest standard motor that can carry this load?",
-            scene=pump_near_full_load,
+            scene=NEAR_A_SIZE,
         ),
         Level(
             ("flow", "head", "pump_efficiency", "drive_efficiency"),
             "{place} is belt-driven. It moves {flow} against a total dynamic head (TDH) of "
             "{head}. The pump efficiency is {pump_efficiency} and the drive efficiency is "
             "{drive_efficiency}. What is the smallest standard motor that can carry this load?",
-            scene=pump_near_full_load,
+            scene=OVER_A_SIZE,
         ),
     ),
     CHAPTER.judged(
         "most_lost",
         "LM",
-        "Which machine loses the most power",
+        "Which machine loses the most power, and which the least",
         judge_loss,
-        machines_in_a_row,
+        BELTED,
         Level(
             ("motor_power", "motor_output", "brake_power", "water_power"),
             "The motor of {place} takes in {motor_power} and delivers {motor_output} to the "
-            "drive. The drive delivers {brake_power} to the pump, and the water gets "
-            "{water_power}. Which machine loses the most power?",
+            "belts. The belts deliver {brake_power} to the pump, and the water gets "
+            "{water_power}. {asks}",
         ),
         Level(
             ("motor_power", "motor_efficiency", "drive_efficiency", "pump_efficiency"),
-            "The motor of {place} takes in {motor_power}. The motor efficiency is "
+            "The motor of {place} takes in {motor_power} and drives the pump by belts. The motor efficiency is "
             "{motor_efficiency}, the drive efficiency is {drive_efficiency}, and the pump "
-            "efficiency is {pump_efficiency}. Which machine loses the most power?",
+            "efficiency is {pump_efficiency}. {asks}",
             find=("motor_output", "brake_power", "water_power"),
         ),
     ),
@@ -215,7 +251,7 @@ EFFICIENCY = (
         "IE",
         "Which report or reading must be wrong",
         judge_report,
-        pump,
+        DIRECT,
         Level(
             (),
             "Three reports give the efficiencies of pumps at {station}. Which report must be "

@@ -6,10 +6,12 @@
 | `formulas.py` | the total, from two gauges or from its parts |
 | `formulas_static.py` | levels, lifts, the suction side, the air by altitude |
 | `formulas_pipes.py` | velocity, friction, minor losses |
-| `scenes.py` | mains, stations, gauges and suction pipes that could exist |
+| `stations.py` | the stations that problems are read off, with their gauges and losses |
 | `problems.py` | the families that ask for a number, and the chapter in the order of teaching |
-| `problems_judged.py` | what is to be judged, with its limits |
-| `judgments.py` | a part left out, a pipe by its C factor, what two gauges tell |
+| `problems_judged.py` | what is to be judged of pipes, totals and gauges, with its limits |
+| `judged_suction.py` | what is to be judged on the suction side |
+| `judgments.py` | a part left out, a pipe by its C factor |
+| `judgments_gauges.py` | what two gauges tell |
 | `by_hand.py` | each number worked in plain numbers |
 | `atmosphere_*.csv` | the air by altitude; with `c_factors.csv` and `fittings.csv` the published tables |
 """

@@ -13,7 +13,7 @@ __all__ = ["HEAD_PER_VACUUM", "STATIC", "SUCTION"]
 HEAD_PER_VACUUM = Constant(
     "head_per_vacuum",
     "head per unit of vacuum",
-    us=Figure(1.133, "ft / inHg", also=(1.13, 1.134), exact=1.133477),
+    us=Figure(1.133, "ft / inHg", also=(1.13, 1.134, 1.135), exact=1.133433),
     si=HEAD_PER_PRESSURE.si,
     source="NIST SP 811 App. B (3386.389 Pa per inch of mercury); 1.133 in common practice",
 )

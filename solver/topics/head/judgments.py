@@ -1,22 +1,18 @@
-"""Judgments of the head chapter: a part left out, a pipe by its C factor, what two gauges tell.
-
-A pump gives more head as its flow falls. A blockage after it raises the discharge gauge, one
-before it lowers the suction gauge, and wear brings the two closer together (common practice, no
-source).
-"""
+"""Judgments of the head chapter: a part left out, a pipe by its C factor."""
 
 from collections.abc import Callable, Mapping
-from typing import NamedTuple
 
 from solver.engine.draw import Draw
 from solver.engine.family import Judge, Judgement, Option
-from solver.topics.drawn.readings import shown
+from solver.station.instruments import noted
+from solver.station.scene import station_in
+from solver.topics.readings import shown
 from solver.topics.tables import named_rows
 from solver.units.show import figures
 
-from .scenes import worked
+from .stations import all_losses, worked
 
-__all__ = ["judge_cause", "judge_missing", "judge_pair", "judge_pipe", "story"]
+__all__ = ["judge_missing", "judge_pipe", "left_out_of"]
 
 CALLED = {
     "static_head": "static head",
@@ -24,13 +20,21 @@ CALLED = {
     "minor_loss": "minor losses",
     "delivery_head": "pressure at the end",
 }
-APART = 0.04  # of the total: parts nearer than this could not be told from a rounded sum
+APART = 0.03  # of the total: parts nearer than this could not be told from a rounded sum
+SAME = 0.01  # of the total: what a sum may be short by, besides the part
 NEAR = 2  # how far outside a row of the table a measured C may lie
-PSI = {"us": 1, "si": 7}  # what a psi is in the unit of the system, roundly
-RULE = (
-    "blocked after the pump: the discharge gauge goes up; blocked before it: the suction gauge "
-    "drops; a worn or slow pump: the two gauges come closer together"
-)
+
+
+def left_out_of(*parts: str) -> Callable[[Mapping[str, float], Draw], Mapping[str, float]]:
+    """The total noted as somebody has it who added up all of these parts but one."""
+
+    def notes(values: Mapping[str, float], draw: Draw) -> Mapping[str, float]:
+        losses = {} if "minor_loss" in parts else all_losses(values, draw)
+        gone = draw.pick(parts)
+        kept = sum(losses.get(part) or values[part] for part in parts if part != gone)
+        return {**losses, "head": noted("head", kept, station_in(values).system.name)}
+
+    return notes
 
 
 def judge_missing(*parts: str) -> Judge:
@@ -42,8 +46,11 @@ def judge_missing(*parts: str) -> Judge:
         by_size = sorted(sizes.values())
         if min(b - a for a, b in zip((0, *by_size), by_size, strict=False)) < APART * total:
             return None
-        gone = parts[int(values["gone"])]
-        short = shown("head", total - values["head"], units, figures)
+        missing = total - values["head"]
+        gone = min(parts, key=lambda part: abs(sizes[part] - missing))
+        if abs(sizes[gone] - missing) > SAME * total:
+            return None
+        short = shown("head", missing, units, figures)
         all_of_it = f"all the parts add up to {shown('head', total, units, figures)}"
         return Judgement(
             "what the total falls short by is the part that was left out",
@@ -101,152 +108,4 @@ def judge_pipe(values: Mapping[str, float], units: str, draw: Draw) -> Judgement
             )
             for i, name in enumerate(others, 1)
         ),
-    )
-
-
-class Readings(NamedTuple):
-    """Two gauges at one time."""
-
-    discharge: float
-    suction: float
-
-    @property
-    def rise(self) -> float:
-        """What the pump adds, in the unit of the gauges."""
-        return self.discharge - self.suction
-
-
-class Cause(NamedTuple):
-    """What has changed: as an option, as a question asks for it, what it shows, and a draw of it."""
-
-    id: str
-    text: str
-    asked: str
-    shows: str
-    change: Callable[[Draw, Readings, float], Readings]
-    then: str = ""
-
-
-def closed(draw: Draw, usual: Readings, psi: float) -> Readings:
-    """Less flow, so more head; `psi` is one psi in the unit of the gauges, here and below."""
-    suction = usual.suction + psi * draw.between(1, 2)
-    return Readings(suction + usual.rise * draw.between(1.18, 1.35), suction)
-
-
-def blocked(draw: Draw, usual: Readings, psi: float) -> Readings:
-    """Hardly anything left on the suction gauge."""
-    rise = usual.rise * draw.between(1.04, 1.08)
-    suction = psi * draw.between(0.6, 2)
-    return Readings(suction + rise, suction)
-
-
-def worn(draw: Draw, usual: Readings, psi: float) -> Readings:
-    """Less head, and less flow drawing on the suction."""
-    suction = usual.suction + psi * draw.between(1, 2)
-    return Readings(suction + usual.rise * draw.between(0.68, 0.84), suction)
-
-
-def deeper(draw: Draw, usual: Readings, psi: float) -> Readings:
-    """The same pump with more water over it."""
-    more = psi * draw.between(4, 8)
-    return Readings(usual.discharge + more, usual.suction + more)
-
-
-CAUSES = (
-    Cause(
-        "closed",
-        "Something blocks the discharge: a closed valve or a plugged main",
-        "a closed discharge valve",
-        "The discharge gauge goes up far more than the suction gauge.",
-        closed,
-        "Don't leave it running this way: the water in the pump heats up. Open the valve or stop "
-        "the pump.",
-    ),
-    Cause(
-        "blocked",
-        "Something blocks the suction: a closed valve, a dirty strainer or rags",
-        "a blocked suction",
-        "The suction gauge drops and takes the discharge gauge down with it.",
-        blocked,
-        "Stop the pump before cavitation damages it. Lock it out before anyone opens the suction.",
-    ),
-    Cause(
-        "worn",
-        "The pump makes less head: a worn impeller or too low a speed",
-        "a worn impeller",
-        "The discharge gauge drops and the suction gauge goes up a little.",
-        worn,
-        "Check the pump's speed and amps against your records before anyone opens the pump.",
-    ),
-    Cause(
-        "deeper",
-        "The wet well level is higher: nothing is wrong with the pump",
-        "a higher level in the wet well, with nothing wrong with the pump",
-        "Both gauges go up by the same amount, so the pressure rise is the same.",
-        deeper,
-        "The pump itself hasn't changed.",
-    ),
-)
-
-
-def story(draw: Draw, units: str) -> dict[str, float]:
-    """A pump's usual readings, and those of today with one of the causes."""
-    psi = PSI[units]
-    suction = round(draw.between(10, 18) * psi)
-    usual = Readings(float(suction + round(draw.between(18, 55) * psi)), float(suction))
-    cause = draw.pick(range(len(CAUSES)))
-    now = CAUSES[cause].change(draw, usual, psi)
-    return {
-        "discharge_gauge": usual.discharge,
-        "suction_gauge": usual.suction,
-        "discharge_gauge_now": float(round(now.discharge)),
-        "suction_gauge_now": float(round(now.suction)),
-        "cause": float(cause),
-    }
-
-
-def judge_cause(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
-    """Which cause fits what the two gauges did."""
-    cause = CAUSES[int(values["cause"])]
-    rise, now = (shown(n, values[n], units, figures) for n in ("pressure", "pressure_now"))
-    return Judgement(
-        RULE,
-        f"the pressure rise was {rise} and is now {now}",
-        Option(cause.id, cause.text, f"{cause.shows} {cause.then}"),
-        tuple(
-            Option(
-                other.id,
-                other.text,
-                f"That would look different: {other.shows[0].lower()}{other.shows[1:]}",
-            )
-            for other in CAUSES
-            if other is not cause
-        ),
-    )
-
-
-def judge_pair(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
-    """Which of four pairs of readings a cause gives."""
-    usual = Readings(values["discharge_gauge"], values["suction_gauge"])
-    asked = CAUSES[int(values["cause"])]
-    pairs = {
-        cause: Readings(*map(round, cause.change(draw, usual, PSI[units]))) for cause in CAUSES
-    }
-    if len(set(pairs.values())) < len(CAUSES):
-        return None
-
-    def said(gauges: Readings) -> str:
-        discharge, suction = (shown("pressure", reading, units) for reading in gauges)
-        return f"discharge {discharge}, suction {suction}"
-
-    return Judgement(
-        RULE,
-        f"usual: {said(usual)}",
-        Option(asked.id, said(pairs[asked]), f"{asked.shows} {asked.then}"),
-        tuple(
-            Option(other.id, said(pairs[other]), f"That pair shows {other.asked}. {other.shows}")
-            for other in CAUSES
-            if other is not asked
-        ),
-        f"Which pair of readings shows {asked.asked}?",
     )

@@ -1,29 +1,33 @@
 """Head: what a pump must overcome, from water levels, from pipes, from gauges, and the suction side.
 
-What is to be judged is in problems_judged.py. `HEAD` has the whole chapter, in the order of
+What is to be judged is in `problems_judged` and `judged_suction`. `HEAD` has the whole chapter, in the order of
 teaching.
 """
 
 from solver.engine.family import Family, Level
 
-from .problems_judged import (
-    GAUGES_STORY,
-    MISSING_PART,
-    NPSH_CHECK,
-    PARTS,
-    SUCTION_LIMIT,
-    VELOCITY_CHECK,
-    WHICH_PIPE,
-)
-from .scenes import (
+from .judged_suction import NPSH_CHECK, SUCTION_LIMIT
+from .problems_judged import GAUGES_STORY, MISSING_PART, PARTS, VELOCITY_CHECK, WHICH_PIPE
+from .stations import (
+    ALL_LOSSES,
+    APART,
+    BOOSTER,
     CHAPTER,
-    flooded,
-    force_main,
-    friction_heavy,
-    gauges,
-    low_lift_gauges,
-    station,
-    suction,
+    CLOGGED,
+    FLOODED,
+    FULL_BORE,
+    LEVEL_GAUGES,
+    LIFT_STATION,
+    LIFTING,
+    MOSTLY_FRICTION,
+    NOZZLE,
+    ON_FLOODED_PIPES,
+    PART_CLOGGED,
+    PUMP_LEVEL,
+    TESTED_MAIN,
+    TWO_SIZES,
+    VACUUM,
+    WELL,
 )
 
 __all__ = ["HEAD"]
@@ -58,7 +62,7 @@ LEVELS = (
         "HS",
         "Static head from levels",
         "static_head",
-        station,
+        WELL,
         Level(
             ("discharge_elevation", "suction_elevation"),
             "At {station}, the water in the wet well is at an elevation of {suction_elevation}. "
@@ -68,12 +72,13 @@ LEVELS = (
             ("static_discharge_head", "suction_lift"),
             "{place} is {suction_lift} above the water in the wet well. It discharges at a point "
             "{static_discharge_head} above the pump. What is the static head?",
+            scene=LIFTING,
         ),
         Level(
             ("static_discharge_head", "static_suction_head"),
             "The water in the wet well is {static_suction_head} above {place}. The pump discharges at "
             "a point {static_discharge_head} above itself. What is the static head?",
-            scene=flooded,
+            scene=FLOODED,
         ),
     ),
 )
@@ -84,7 +89,7 @@ PIPES = (
         "HY",
         "Velocity in a pipe",
         "velocity",
-        force_main,
+        WELL,
         Level(
             ("flow", "pipe_diameter"),
             "{place} pumps {flow} through a pipe with an inside diameter of {pipe_diameter}. "
@@ -101,7 +106,7 @@ PIPES = (
         "HK",
         "Velocity head",
         "velocity_head",
-        force_main,
+        WELL,
         Level(
             ("velocity",),
             "Water moves through the force main of {station} at {velocity}. "
@@ -118,7 +123,7 @@ PIPES = (
         "HF",
         "Friction loss in a pipe",
         "friction_head",
-        force_main,
+        WELL,
         Level(
             ("friction_rate", "pipe_length"),
             "For the flow of {place}, the friction table gives a loss of {friction_rate}. The force "
@@ -139,7 +144,7 @@ PIPES = (
         "HC",
         "The C factor of a force main",
         "c_factor",
-        force_main,
+        TESTED_MAIN,
         Level(
             ("flow", "pipe_diameter", "friction_rate"),
             "A test on the force main of {place} finds a friction loss of {friction_rate} at {flow}. "
@@ -157,7 +162,7 @@ PIPES = (
         "HM",
         "Minor losses in fittings and valves",
         "minor_loss",
-        force_main,
+        WELL,
         Level(
             ("loss_coefficient", "velocity_head"),
             "The K values of the fittings and valves on {place} add up to {loss_coefficient}. "
@@ -181,6 +186,7 @@ PIPES = (
             "valve has a K of {check_valve_coefficient}, the gate valve {gate_valve_coefficient} "
             "and the pipe outlet {outlet_coefficient}. The water moves at {velocity}. "
             "What are the minor losses?",
+            scene=FULL_BORE,
         ),
     ),
 )
@@ -191,10 +197,11 @@ TOTAL = (
         "HP",
         "Total dynamic head from its parts",
         "head",
-        station,
+        WELL,
         Level(
             ("static_head", "friction_head", "minor_loss"),
             f"{PARTS} {TDH}",
+            scene=LIFT_STATION,
         ),
         Level(
             ("static_discharge_head", "suction_lift", "friction_head", "outlet_velocity"),
@@ -202,10 +209,12 @@ TOTAL = (
             "{static_discharge_head} above itself. Friction loss is {friction_head}. The water "
             "leaves the pipe at {outlet_velocity}. What is the total dynamic head (TDH), with the "
             "velocity head at the outlet?",
+            scene=NOZZLE,
         ),
         Level(
             ("static_head", "friction_head", "minor_loss", "delivery_pressure"),
             f"{PARTS} The pressure at the end of the pipe must be {{delivery_pressure}}. {TDH}",
+            scene=BOOSTER,
         ),
         Level(
             (
@@ -226,7 +235,7 @@ TOTAL = (
         "HW",
         "From static head and friction loss to power",
         "brake_power",
-        station,
+        ALL_LOSSES,
         Level(
             ("flow", "static_head", "friction_head", "pump_efficiency"),
             "{place} pumps {flow} against a static head of {static_head} and a friction loss of "
@@ -251,7 +260,7 @@ TOTAL = (
         "HB",
         "From power back to friction loss",
         "friction_head",
-        friction_heavy,
+        MOSTLY_FRICTION,
         Level(
             ("head", "static_head"),
             "{place} works against a total dynamic head (TDH) of {head}. The static head is "
@@ -277,11 +286,10 @@ FROM_GAUGES = (
         "HT",
         "Total dynamic head from two gauges",
         "head",
-        low_lift_gauges,
+        LEVEL_GAUGES,
         Level(
             ("discharge_gauge", "suction_gauge"),
             f"{GAUGES} {LEVEL} {TDH}",
-            scene=gauges(),
         ),
         Level(
             (
@@ -291,11 +299,13 @@ FROM_GAUGES = (
                 "suction_gauge_height",
             ),
             f"{GAUGES} {HEIGHTS} The pipes are the same size. {TDH}",
+            scene=APART,
         ),
         Level(
             ("discharge_gauge", "suction_vacuum"),
             "The gauges on {place} read {discharge_gauge} on the discharge and a vacuum of "
             f"{{suction_vacuum}} on the suction. {LEVEL} {TDH}",
+            scene=VACUUM,
         ),
         Level(
             (
@@ -306,7 +316,7 @@ FROM_GAUGES = (
             ),
             f"{GAUGES} Both are level with the pump. The velocity head is {{discharge_velocity_head}} "
             f"in the discharge pipe and {{suction_velocity_head}} in the larger suction pipe. {TDH}",
-            scene=gauges(20, 38),
+            scene=TWO_SIZES,
         ),
     ),
     CHAPTER.numeric(
@@ -314,7 +324,7 @@ FROM_GAUGES = (
         "HG",
         "What the discharge gauge should read",
         "discharge_gauge",
-        gauges(),
+        LEVEL_GAUGES,
         Level(
             ("head", "suction_gauge"),
             "By its curve, {place} should make {head} of head right now. The suction gauge reads "
@@ -325,7 +335,7 @@ FROM_GAUGES = (
             ("head", "suction_gauge", "discharge_gauge_height", "suction_gauge_height"),
             "By its curve, {place} should make {head} of head right now. The suction gauge reads "
             f"{{suction_gauge}}. {HEIGHTS} What should the discharge gauge read?",
-            scene=low_lift_gauges,
+            scene=APART,
         ),
     ),
 )
@@ -336,7 +346,7 @@ SUCTION_SIDE = (
         "HV",
         "Dynamic suction lift",
         "dynamic_suction_lift",
-        suction((2, 5)),
+        PUMP_LEVEL,
         Level(
             ("suction_vacuum",),
             "The suction gauge on {place} reads a vacuum of {suction_vacuum}. "
@@ -346,6 +356,7 @@ SUCTION_SIDE = (
             ("suction_lift", "suction_loss"),
             "{place} is {suction_lift} above the water in the wet well. "
             f"{LOSS} What is the dynamic suction lift?",
+            scene=PART_CLOGGED,
         ),
     ),
     CHAPTER.numeric(
@@ -353,7 +364,7 @@ SUCTION_SIDE = (
         "HU",
         "Losses in the suction pipe",
         "suction_loss",
-        suction((3.5, 8)),
+        CLOGGED,
         Level(
             ("dynamic_suction_lift", "suction_lift"),
             "{place} is {suction_lift} above the water in the wet well. Its dynamic suction lift is "
@@ -371,7 +382,7 @@ SUCTION_SIDE = (
         "HN",
         "Net positive suction head available",
         "npsh_available",
-        suction(),
+        PUMP_LEVEL,
         Level(
             ("atmospheric_head", "vapor_head", "suction_lift", "suction_loss"),
             f"{AIR} The pump is {{suction_lift}} above the water. {LOSS} {NPSHA}",
@@ -379,6 +390,7 @@ SUCTION_SIDE = (
         Level(
             ("atmospheric_head", "vapor_head", "static_suction_head", "suction_loss"),
             f"{AIR} The water is {{static_suction_head}} above the pump. {LOSS} {NPSHA}",
+            scene=ON_FLOODED_PIPES,
         ),
         Level(
             ("atmospheric_head", "vapor_head", "suction_vacuum"),
@@ -390,7 +402,7 @@ SUCTION_SIDE = (
         "HI",
         "How far a pump can be above its water",
         "greatest_lift",
-        suction(),
+        LIFTING,
         Level(
             ("atmospheric_head", "vapor_head", "suction_loss", "npsh_required", "npsh_margin"),
             f"{AIR} {LOSS} {NPSHR} How far above the water can the pump be?",

@@ -1,23 +1,25 @@
-"""What is to be judged about head: velocity, pipes, totals, gauges, suction lift and NPSH.
+"""What is to be judged about head: velocity, pipes, totals, gauges. `judged_suction` has the suction side.
 
-Each limit is said with its source; judgments.py has how the others are judged.
+Each limit is said with its source; `judgments` and `judgments_gauges` have how the others are judged.
 """
 
-from solver.engine.family import Judge, Level
-from solver.topics.limits import Limits, Zone, against
+from dataclasses import replace
 
-from .judgments import judge_cause, judge_missing, judge_pair, judge_pipe, story
-from .scenes import CHAPTER, any_lift, any_need, at_any_speed, left_out_of, old_or_new
+from solver.engine.draw import Draw
+from solver.engine.family import Level
+from solver.errors import NotSolvable
+from solver.station.main import SIZES
+from solver.station.need import Need
+from solver.station.scene import Readings
+from solver.station.station import Station
+from solver.topics.limits import Limits
 
-__all__ = [
-    "GAUGES_STORY",
-    "MISSING_PART",
-    "NPSH_CHECK",
-    "PARTS",
-    "SUCTION_LIMIT",
-    "VELOCITY_CHECK",
-    "WHICH_PIPE",
-]
+from .judged_suction import by_system
+from .judgments import judge_missing, judge_pipe, left_out_of
+from .judgments_gauges import judge_cause, judge_pair, story
+from .stations import CHAPTER, TESTED_MAIN, one_level_pressed
+
+__all__ = ["GAUGES_STORY", "MISSING_PART", "PARTS", "VELOCITY_CHECK", "WHICH_PIPE"]
 
 PARTS = (
     "{place} works against a static head of {static_head}. Friction loss in the pipe is "
@@ -25,17 +27,33 @@ PARTS = (
 )
 
 
-def by_system(us: Limits, si: Limits, *zones: Zone) -> Judge:
-    """A judge whose limits are round numbers in each system."""
-    judges = {"us": against(us, us.rule, *zones), "si": against(si, si.rule, *zones)}
-    return lambda values, units, draw: judges[units](values, units, draw)
-
-
 CLEANSING = (
     "Ten States Standards (from memory): at least 2 ft/s or 0.6 m/s in a force main; the upper limit "
     "is common practice, no source"
 )
 SPEED = "slower than {}, solids settle; faster than {} is hard on the pipe and valves"
+
+VELOCITIES = ((0.9, 1.85), (2.2, 7.5), (8.5, 12))  # ft/s: too slow, about right, too fast
+
+
+def resized(station: Station, draw: Draw) -> Station:
+    """The same flow through a main too wide for it, about right, or too narrow.
+
+    It is as much shorter as it is narrower, so that its friction stays what it was.
+    """
+    low, high = draw.pick(VELOCITIES)
+    system, main, flow = station.system, station.main, station.rated[0]
+    fitting = [
+        size
+        for size in SIZES[system.name]
+        if low <= system.feet * system.velocity * flow / size**2 <= high
+    ]
+    if not fitting:
+        raise NotSolvable("no size of pipe gives this velocity")
+    other = replace(main, diameter=draw.pick(fitting))
+    length = main.length * main.friction_rate(flow) / other.friction_rate(flow)
+    return replace(station, main=replace(other, length=length))
+
 
 VELOCITY_CHECK = CHAPTER.judged(
     "velocity_check",
@@ -60,7 +78,7 @@ VELOCITY_CHECK = CHAPTER.judged(
             "Friction is high, and a sudden stop sends a heavy surge through the main.",
         ),
     ),
-    at_any_speed,
+    Readings(Need(well=True), resized),
     Level(
         ("flow", "pipe_diameter"),
         "{place} pumps {flow} through a force main with an inside diameter of {pipe_diameter}. "
@@ -80,7 +98,7 @@ WHICH_PIPE = CHAPTER.judged(
     "HE",
     "Which kind of pipe has this C factor",
     judge_pipe,
-    old_or_new,
+    TESTED_MAIN,
     Level(
         ("flow", "pipe_diameter", "friction_rate"),
         "A test on the force main of {place} finds a friction loss of {friction_rate} at {flow}. The "
@@ -105,7 +123,7 @@ MISSING_PART = CHAPTER.judged(
     "HX",
     "Which part of the head was left out",
     judge_missing(*THREE),
-    left_out_of(*THREE),
+    Readings(Need(kinds=("lift",), part=(35, 75), fittings=4.5), notes=left_out_of(*THREE)),
     Level(
         (*THREE, "head"),
         f"{PARTS} {{person}} wrote down a total dynamic head (TDH) of {{head}}. What was left out?",
@@ -116,7 +134,7 @@ MISSING_PART = CHAPTER.judged(
         "the pressure at the end of the pipe must be {delivery_pressure}. {person} wrote down a "
         "total dynamic head (TDH) of {head}. What was left out?",
         find=("delivery_head",),
-        scene=left_out_of(*FOUR),
+        scene=Readings(Need(kinds=("booster",)), notes=left_out_of(*FOUR)),
         judge=judge_missing(*FOUR),
     ),
 )
@@ -126,7 +144,7 @@ GAUGES_STORY = CHAPTER.judged(
     "HO",
     "What two gauges tell you",
     judge_cause,
-    story,
+    Readings(Need(kinds=("flooded",)), story),
     Level(
         ("discharge_gauge", "suction_gauge", "discharge_gauge_now", "suction_gauge_now"),
         "The gauges on {place} usually read {discharge_gauge} on the discharge and {suction_gauge} on "
@@ -138,96 +156,7 @@ GAUGES_STORY = CHAPTER.judged(
         ("discharge_gauge", "suction_gauge"),
         "The gauges on {place} usually read {discharge_gauge} on the discharge and {suction_gauge} on "
         "the suction. {asks}",
+        scene=Readings(Need(kinds=("flooded",)), one_level_pressed),
         judge=judge_pair,
-    ),
-)
-
-LIFT = "at sea level, up to {} is usual, and about {} is the practical limit"
-PRACTICE = "common practice, no source; a pump's own required NPSH decides"
-
-SUCTION_LIMIT = CHAPTER.judged(
-    "suction_limit",
-    "HL",
-    "Is the suction lift too high",
-    by_system(
-        Limits("dynamic_suction_lift", 15, 22, LIFT.format("15 ft", "22 ft"), PRACTICE),
-        Limits("dynamic_suction_lift", 4.5, 6.7, LIFT.format("4.5 m", "6.7 m"), PRACTICE),
-        (
-            "usual",
-            "No: it is within the usual limit",
-            "Most pumps can handle that. The NPSHr on the pump's curve still decides.",
-        ),
-        (
-            "check",
-            "Maybe: work out the NPSH before you run it",
-            "Some pumps can handle that, and others cavitate. Compare NPSHa with NPSHr.",
-        ),
-        (
-            "too_high",
-            "Yes: it is over the practical limit at sea level",
-            "The pump will lose its prime or cavitate. Stop it. It is too high above its water, or the "
-            "suction is partly blocked.",
-        ),
-    ),
-    any_lift,
-    Level(
-        ("suction_lift", "suction_loss"),
-        "At sea level, {place} is {suction_lift} above the water in the wet well. Friction loss in the "
-        "suction pipe is {suction_loss}. Is the dynamic suction lift too high?",
-        find=("dynamic_suction_lift",),
-    ),
-    Level(
-        ("suction_vacuum",),
-        "At sea level, the suction gauge on {place} reads a vacuum of {suction_vacuum}. "
-        "Is the dynamic suction lift too high?",
-        find=("dynamic_suction_lift",),
-    ),
-)
-
-NPSH_CHECK = CHAPTER.judged(
-    "npsh_check",
-    "HJ",
-    "Is there enough NPSH for the pump",
-    against(
-        Limits("npsh_required", "npsh_usable", "npsh_available"),
-        "NPSHa must be above NPSHr by the margin you want",
-        (
-            "enough",
-            "Yes: the full margin is there",
-            "The pump gets what it needs, with the margin left for a bad day.",
-        ),
-        (
-            "in_margin",
-            "Barely: it cuts into the margin",
-            "A warm day, a low level or a dirty strainer would make it cavitate. Get the margin back.",
-        ),
-        (
-            "cavitates",
-            "No: the pump will cavitate",
-            "The water boils in the impeller, and the pump sounds as if it were full of gravel. Stop "
-            "the pump and fix the suction.",
-        ),
-    ),
-    any_need,
-    Level(
-        ("npsh_available", "npsh_margin", "npsh_required"),
-        "{place} has a net positive suction head available (NPSHa) of {npsh_available}. Its "
-        "curve calls for an NPSHr of {npsh_required}, and you want a margin of {npsh_margin}. Is there enough?",
-        find=("npsh_usable",),
-    ),
-    Level(
-        (
-            "atmospheric_head",
-            "vapor_head",
-            "suction_lift",
-            "suction_loss",
-            "npsh_margin",
-            "npsh_required",
-        ),
-        "Barometric pressure is {atmospheric_head} of water, and vapor pressure is {vapor_head}. "
-        "{place} is {suction_lift} above the water, and the suction pipe loses {suction_loss}. Its "
-        "curve calls for an NPSHr of {npsh_required}, and you want a margin of {npsh_margin}. "
-        "Is there enough NPSH?",
-        find=("npsh_available", "npsh_usable"),
     ),
 )

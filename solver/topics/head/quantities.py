@@ -111,7 +111,7 @@ HEAD = (
         (5, 9000),
         (1, 2800),
         least=ANY, also="water elevation at the suction, suction elevation"),
-    head("static_head", "static head", r"H_\mathrm{st}", (2, 450), (0.6, 140),
+    head("static_head", "static head", r"H_\mathrm{st}", (0.5, 450), (0.15, 140),
         also="total static head, static lift"),
     head(
         "static_discharge_head", "static discharge head", r"H_\mathrm{st,d}", (2, 450), (0.6, 140), also="discharge static head"),

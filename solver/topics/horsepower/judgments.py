@@ -4,8 +4,8 @@ from collections.abc import Mapping, Sequence
 
 from solver.engine.draw import Draw
 from solver.engine.family import Judgement, Option
-from solver.topics.drawn.readings import by, noted, shown
 from solver.topics.formulas import POWER
+from solver.topics.readings import by, noted, shown
 
 __all__ = ["judge_claim", "judge_impossible", "judge_which"]
 

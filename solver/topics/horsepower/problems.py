@@ -2,8 +2,8 @@
 
 from solver.engine.family import Level
 from solver.topics.chapter import Chapter
-from solver.topics.drawn.pumps import pump
 from solver.topics.formulas import POWER
+from solver.topics.scenes import ANY, DIRECT
 
 from .judgments import judge_claim, judge_impossible, judge_which
 
@@ -17,7 +17,7 @@ HORSEPOWER = (
         "WP",
         "Water horsepower from flow and head",
         "water_power",
-        pump,
+        ANY,
         Level(
             ("flow", "head"),
             "{place} moves {flow} against a total dynamic head (TDH) of {head}. What is the "
@@ -39,7 +39,7 @@ HORSEPOWER = (
         "BP",
         "Brake horsepower at the pump shaft",
         "brake_power",
-        pump,
+        ANY,
         Level(
             ("water_power", "pump_efficiency"),
             "The {water_power:full} of {place} is {water_power}. The pump efficiency is "
@@ -62,7 +62,7 @@ HORSEPOWER = (
         "MP",
         "Motor horsepower, the input to the motor",
         "motor_power",
-        pump,
+        DIRECT,
         Level(
             ("brake_power", "motor_efficiency"),
             "{place} needs {brake_power} at its shaft. The motor efficiency is "
@@ -86,7 +86,7 @@ HORSEPOWER = (
         "FL",
         "The flow a pump can move",
         "flow",
-        pump,
+        DIRECT,
         Level(
             ("brake_power", "pump_efficiency", "head"),
             "The motor delivers {brake_power} to the shaft of {place}. The pump efficiency is "
@@ -110,7 +110,7 @@ HORSEPOWER = (
         "HD",
         "The head from power and flow",
         "head",
-        pump,
+        DIRECT,
         Level(
             ("water_power", "flow"),
             "The {water_power:full} of {place} is {water_power} while it moves {flow}. What is the "
@@ -133,7 +133,7 @@ HORSEPOWER = (
         "WH",
         "Which reading is which horsepower",
         judge_which,
-        pump,
+        DIRECT,
         Level(
             (),
             "{person} wrote down the {water_power:full}, the {brake_power:full} and the "
@@ -153,7 +153,7 @@ HORSEPOWER = (
         "IM",
         "Which set of readings is impossible",
         judge_impossible,
-        pump,
+        DIRECT,
         Level(
             (),
             "Three sets of readings came in for the pumps at {station}. Which set is impossible?",

@@ -4,7 +4,7 @@
 |---|---|
 | `quantities.py` | megohms, leakage, temperatures, the two ratios, times on ground, ohms of the windings |
 | `formulas.py` | a reading brought to 40 °C, ratios, the kV + 1 rule, unbalance of the ohms |
-| `scenes.py` | windings that could exist, and what the families share |
+| `windings.py` | the windings under test, and what the families share |
 | `problems.py` | the families that ask for a number, and the chapter in the order of teaching |
 | `judgments_test.py` | the test voltage, and the time on ground after the test |
 | `judgments_megohms.py` | the least megohms, and the trend over the years |

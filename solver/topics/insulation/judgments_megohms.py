@@ -4,37 +4,46 @@ from collections.abc import Mapping
 
 from solver.engine.draw import Draw
 from solver.engine.family import Judgement, Level, Option
-from solver.topics.drawn.readings import nothing
+from solver.station.need import Need
+from solver.station.scene import Readings
 from solver.topics.limits import (
     FIELD_INSULATION,
     FORM_INSULATION,
-    LOW_VOLTAGE,
     RANDOM_INSULATION,
     against,
 )
+from solver.topics.readings import noted
 from solver.units.show import exact, figures, with_unit
 
-from .scenes import CAUTION, CHAPTER, RATED, TESTED, brought_to, reading_at, two_years, worked
+from .windings import CAUTION, CHAPTER, MEDIUM, SOUND, TESTED, altered, damp_to, kept, worked
 
 __all__ = ["LEAST", "TREND"]
 
 
-def three_kinds(draw: Draw, units: str) -> tuple[tuple[int, str, float], ...]:
-    """Three windings: rated volts, kind, and the least megohms at 40 °C for that kind."""
-    low, high = (
-        draw.pick([v for v in RATED[units] if (v < LOW_VOLTAGE) is below])
-        for below in (True, False)
-    )
+LARGE, SMALL = Readings(MEDIUM), Readings(Need(kinds=MEDIUM.kinds))
+AT_40 = Readings(MEDIUM, lambda station, draw: altered(station, temperature=40.0))
+
+
+def three_kinds(large: float, small: float, units: str) -> tuple[tuple[float, str, float], ...]:
+    """Three windings, two of them of a large motor: rated volts, kind, and its least megohms at 40 °C."""
     return (
-        (low, "random-wound", RANDOM_INSULATION.at({})[0]),
-        (high, "form-wound", FORM_INSULATION.at({})[0]),
-        (high, "wound in 1962", worked({"rated_volts": high}, "least_insulation", units)),
+        (small, "random-wound", RANDOM_INSULATION.at({})[0]),
+        (large, "form-wound", FORM_INSULATION.at({})[0]),
+        (large, "wound in 1962", worked({"rated_volts": large}, "least_insulation", units)),
     )
+
+
+def reading_at(at_40: float, temperature: float, units: str) -> float:
+    """Megohms that a meter shows at a temperature (°C) for so many at 40 °C, to three figures."""
+    known = {"insulation_at_40": at_40, "winding_temperature": temperature}
+    return noted(worked(known, "insulation", units))
 
 
 def judge_below(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
-    """Three motors of three kinds, one of which reads less than its kind must."""
+    """Three motors of three kinds, one of which reads less than its kind must; at 40 °C if corrected."""
     temperature = values.get("winding_temperature", 40.0)
+    large = values.get("rated_volts") or LARGE.station(draw, units).motor.rated_volts
+    small = SMALL.station(draw, units).motor.rated_volts
     bad = draw.pick((0, 1, 2))
 
     def at_40(reading: float) -> float:
@@ -43,7 +52,7 @@ def judge_below(values: Mapping[str, float], units: str, draw: Draw) -> Judgemen
 
     factor = at_40(1)
     options = []
-    for at, (volts, kind, least) in enumerate(three_kinds(draw, units)):
+    for at, (volts, kind, least) in enumerate(three_kinds(large, small, units)):
         share = draw.between(0.45, 0.75) if at == bad else draw.between(1.4, 2.6)
         reading = reading_at(least * share, temperature, units)
         shown, corrected, limit = (
@@ -91,7 +100,7 @@ LEAST = (
                 f"Write it down with the winding temperature, so a later drop shows. {CAUTION}",
             ),
         ),
-        brought_to((0.9, 4.6), (5.6, 90), (112, 900)),
+        Readings(change=damp_to("insulation_at_40", (0.9, 4.6), (5.6, 90), SOUND)),
         Level(
             ("rated_volts", "insulation_at_40"),
             f"{TESTED}The motor is random-wound and rated {{rated_volts}}. It reads "
@@ -116,12 +125,12 @@ LEAST = (
         "GN",
         "Which winding reads too low",
         judge_below,
-        brought_to((8, 40)),
+        LARGE,
         Level(
             (),
             "{person} corrects the readings of three motors at {station} to 40 °C. "
             "Which one is under the minimum for its kind?",
-            scene=nothing,
+            scene=AT_40,
         ),
         Level(
             ("winding_temperature",),
@@ -157,7 +166,7 @@ SHAPES = {
 def judge_years(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
     """Four yearly readings at 40 °C: steady, slowly falling, or suddenly low."""
     shape = draw.pick(tuple(SHAPES))
-    first = draw.between(150, 900)
+    first = values["insulation_at_40_before"]
     readings = [first, *(first * draw.between(*span) for span in SHAPES[shape])]
     shown = [with_unit(figures(float(f"{reading:.2g}")), "megohm") for reading in readings]
     wrong = f"Look at the readings in order: {', '.join(shown)}."
@@ -208,7 +217,7 @@ TREND = (
         "GY",
         "What the years tell you",
         judge_years,
-        nothing,
+        Readings(),
         Level(
             (),
             "{person} keeps the one-minute readings of {place}, all corrected to 40 °C. {asks}",
@@ -224,7 +233,7 @@ TREND = (
             "{winding_temperature_before}. Today it reads {insulation} with the winding at "
             "{winding_temperature}. What happened to the insulation?",
             find=("insulation_kept",),
-            scene=two_years(*CHANGES.values()),
+            scene=Readings(change=kept(*CHANGES.values())),
             judge=judge_two,
         ),
     ),

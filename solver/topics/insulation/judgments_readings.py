@@ -4,16 +4,19 @@ from collections.abc import Mapping
 
 from solver.engine.draw import Draw
 from solver.engine.family import Judge, Judgement, Level, Option
-from solver.topics.drawn.readings import noted, only, shown
+from solver.station.condition import at_temperature
+from solver.station.scene import Readings
+from solver.station.station import Station
 from solver.topics.limits import ABSORPTION, INDEX_CEILING, POLARIZATION, against, too_near
+from solver.topics.readings import only, shown
 from solver.units.show import exact, figures, with_unit
 
-from .scenes import CAUTION, CHAPTER, TESTED, within_one_test, worked
+from .windings import CAUTION, CHAPTER, SOUND, TESTED, altered, damp_to, worked
 
 __all__ = ["RATIOS"]
 
 DRY = f"Stop the test. Look for moisture and dirt, dry the winding and test it again. {CAUTION}"
-FALLS, STEADY, RISES = (0.6, 0.88), (0.985, 1.015), (1.14, 1.6)
+FALLS, STEADY, RISES = (0.6, 0.88), (0.985, 1.015), (1.14, 1.75)
 CLASS_A, CLASS_B_UP = POLARIZATION.at({})
 LEAST_INDEX = {"A": CLASS_A, "B": CLASS_B_UP, "F": CLASS_B_UP}
 INDEX = POLARIZATION._replace(low=1.0)
@@ -60,14 +63,16 @@ def judge_minute(first: str, last: str, rule: str) -> Judge:
     return judge
 
 
-def by_class(draw: Draw, units: str) -> dict[str, float]:
-    """An index near the least of a class, at usual megohms or far above them."""
-    values = within_one_test(((1.15, 1.4), (1.6, 1.9), (2.15, 3.2)), ((1.2, 1.5),))(draw, units)
-    if draw.between(0, 1) < 0.3:
-        scale = draw.between(6000, 9000) / values["insulation_1min"]
-        for name in ("insulation_1min", "insulation_10min"):
-            values[name] = noted(values[name] * scale)
-    return values
+NEAR_A_LEAST = damp_to("polarization_index", (1.15, 1.4), (1.6, 1.9), SOUND)
+
+
+def by_class(station: Station, draw: Draw) -> Station:
+    """An index near the least of a class, at usual megohms or on a cold winding that reads far more."""
+    if draw.between(0, 1) < 0.7:
+        return NEAR_A_LEAST(station, draw)
+    cold = draw.step(10, 16, 1)
+    at_40 = draw.between(5300, 6200) / at_temperature(1.0, cold)
+    return altered(station, megohms=at_40, temperature=cold)
 
 
 def judge_class(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
@@ -102,9 +107,17 @@ def judge_class(values: Mapping[str, float], units: str, draw: Draw) -> Judgemen
     )
 
 
-any_index = within_one_test(((0.7, 0.93), (1.1, 1.85), (2.15, 4)), ((1.2, 1.5),))
-any_ratio = within_one_test(((1.5, 3),), ((0.72, 0.94), (1.04, 1.21), (1.42, 1.7)))
-any_minute = within_one_test(((1.5, 3),), (FALLS, STEADY, RISES))
+def minute(station: Station, draw: Draw) -> Station:
+    """A damp winding that falls, a small one that takes its charge at once, or a dry one."""
+    kind = draw.pick(("falls", "steady", "rises"))
+    if kind == "steady":
+        return altered(station, ratio=draw.between(0.99, 1.01), index=1.0)
+    return damp_to("absorption_ratio", (0.77, 0.88) if kind == "falls" else SOUND)(station, draw)
+
+
+any_index = Readings(change=damp_to("polarization_index", (0.75, 0.93), (1.1, 1.85), SOUND))
+any_ratio = Readings(change=damp_to("absorption_ratio", (0.78, 0.94), (1.04, 1.21), SOUND))
+any_minute = Readings(change=minute)
 
 RATIOS = (
     CHAPTER.judged(
@@ -185,7 +198,7 @@ RATIOS = (
             f"{TESTED}The winding reads {{insulation_1min}} after 1 min and {{insulation_10min}} "
             "after 10 min. {asks}",
             find=("polarization_index",),
-            scene=by_class,
+            scene=Readings(change=by_class),
             judge=judge_class,
         ),
     ),

@@ -3,24 +3,35 @@
 from collections.abc import Mapping
 
 from solver.engine.draw import Draw
-from solver.engine.family import Judgement, Level, Option, Scene
+from solver.engine.family import Judgement, Level, Option
+from solver.station.need import Need
+from solver.station.scene import Change, Readings
+from solver.station.station import Station
 from solver.topics.limits import TIME_ON_GROUND, against
 from solver.topics.tables import table_rows
 from solver.units.show import exact, with_unit
 
-from .scenes import CAUTION, CHAPTER, RATED, rated, worked
+from .windings import CAUTION, CHAPTER, RATED, altered, worked
 
 __all__ = ["GROUND", "VOLTS"]
 
 STANDARD_VOLTS = (250, 500, 1000, 2500, 5000, 10_000)
-FIELD_VOLTS = 1000  # NETA MTS Table 100.1 for the 600 V class
-CLASS = 600  # volts of the class that most pump motors are of
+WINDING_VOLTS = 500  # IEEE 43 for a motor rated under 1,000 V
+CLASS_VOLTS = 1000  # NETA MTS Table 100.1 for the 600 V class
 
 TABLE = (
     ("IEEE 43, rated under 1,000 V", "500 V DC"),
     ("IEEE 43, rated up to 2,500 V", "500 to 1,000 V DC"),
     ("IEEE 43, rated up to 5,000 V", "1,000 to 2,500 V DC"),
     ("IEEE 43, rated up to 12,000 V", "2,500 to 5,000 V DC"),
+)
+
+# ANSI/NETA MTS-2019, Table 100.1 (read in a copy); note 5 sends rotating machinery to Table 100.11.
+NETA = (
+    ("NETA MTS Table 100.1, 250 V class", "500 V DC"),
+    ("NETA MTS Table 100.1, 600 V class", "1,000 V DC"),
+    ("NETA MTS Table 100.1, 2,500 V class", "1,000 V DC"),
+    ("NETA MTS Table 100.1, 5,000 V class", "2,500 V DC"),
 )
 
 
@@ -55,41 +66,65 @@ def judge_by_rating(values: Mapping[str, float], units: str, draw: Draw) -> Judg
     )
 
 
-def judge_in_the_field(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
-    """The 1,000 V that field practice uses on a 600 V class circuit."""
-    return Judgement(
-        "NETA MTS Table 100.1: 1,000 V DC and 100 megohms for the 600 V class",
-        f"cable and starter are rated {with_unit(exact(CLASS), 'V')}",
+WEAK = Option("too_low", dc(250), "Neither table tests that low. It may not show a weak spot.")
+HARM = Option(
+    "too_high", dc(2500), "NETA's table gives that for the 5,000 V class. It may do damage here."
+)
+BOTH_ASKED = {
+    "cable and starter": (
         Option(
             "class",
-            dc(FIELD_VOLTS),
-            f"The table goes by the voltage class of the circuit. {CAUTION}",
+            dc(CLASS_VOLTS),
+            "Cable and starter are 600 V class, and that is NETA's row for them. Before anyone "
+            "touches them, ground them for four times as long as the test.",
         ),
-        (
-            Option(
-                "rating",
-                dc(500),
-                "IEEE 43 gives 500 V for this winding alone. This test goes by the NETA table.",
-            ),
-            Option(
-                "too_low", dc(250), "That is too low for this class. It may not show a weak spot."
-            ),
-            Option("too_high", dc(2500), "That is for higher classes. It may do damage here."),
+        Option(
+            "rating",
+            dc(WINDING_VOLTS),
+            "IEEE 43 gives 500 V DC for the winding, and NETA gives it for the 250 V class. Cable "
+            "and starter are 600 V class.",
         ),
+    ),
+    "motor": (
+        Option(
+            "rating",
+            dc(WINDING_VOLTS),
+            f"The motor goes by its own rating, in IEEE 43. {CAUTION}",
+        ),
+        Option(
+            "class",
+            dc(CLASS_VOLTS),
+            "NETA gives 1,000 V DC for cable and starter. Its Table 100.1 leaves rotating machines "
+            "to Table 100.11.",
+        ),
+    ),
+}
+
+
+def judge_by_class(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
+    """Cable and starter by their class, or the motor by its rating."""
+    asked = draw.pick(tuple(BOTH_ASKED))
+    right, other = BOTH_ASKED[asked]
+    return Judgement(
+        "the motor by its rating in IEEE 43; cable and starter by their class in NETA MTS Table 100.1",
+        f"{with_unit(exact(values['rated_volts']), 'V')} motor; cable and starter of the 600 V class",
+        right,
+        (other, WEAK, HARM),
+        asks=f"Which test voltage goes on the {asked}?",
     )
 
 
 WHY_TWO = (
-    "IEEE 43 goes by the winding's rating; the NETA table goes by the equipment's class",
-    "Many people in the field use the NETA voltage on motor, cable and starter together. "
-    f"Pick one, stick with it, and write down which. {CAUTION}",
+    "IEEE 43 goes by the motor's rating; NETA's Table 100.1 goes by the class of cable and starter",
+    "Table 100.1 leaves rotating machines to Table 100.11. So test the motor by its own rating, "
+    f"and write down which voltage you used. {CAUTION}",
 )
 
 NOT_WHY = (
     (
         "alternating",
         "IEEE 43 uses DC, and NETA uses AC",
-        "Both are DC tests. AC would keep charging and discharging the winding.",
+        "Both are DC tests. AC would keep charging and discharging the insulation.",
     ),
     (
         "wet",
@@ -107,17 +142,14 @@ NOT_WHY = (
 def judge_why(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
     """Why two published practices differ."""
     return Judgement(
-        "IEEE 43 is for rotating machines; NETA MTS Table 100.1 for other electrical equipment",
+        "IEEE 43 is for rotating machines; NETA MTS Table 100.1 is for other electrical equipment",
         "",
         Option("class_and_rating", *WHY_TWO),
         tuple(Option(*each) for each in NOT_WHY),
     )
 
 
-def low_rated(draw: Draw, units: str) -> dict[str, float]:
-    """A motor of the 600 V class by its nameplate volts."""
-    return {"rated_volts": float(draw.pick([v for v in RATED[units] if v <= CLASS]))}
-
+CLASS_600 = Readings(Need(volts=(480, 600)))  # in the metric system, any: they are of 400 V
 
 VOLTS = (
     CHAPTER.judged(
@@ -125,7 +157,7 @@ VOLTS = (
         "GV",
         "Test voltage for a rating",
         judge_by_rating,
-        rated,
+        RATED,
         Level(
             ("rated_volts",),
             "{person} is getting ready to test {place}, rated {rated_volts}. IEEE 43 gives test volts "
@@ -134,35 +166,32 @@ VOLTS = (
         ),
         Level(
             ("rated_volts",),
-            "{person} is getting ready to test {place}: a {rated_volts} motor on 600 V cable, with a "
-            "600 V starter. All three are tested together, by NETA MTS Table 100.1. "
-            "Which test voltage does the table give?",
-            scene=low_rated,
-            judge=judge_in_the_field,
+            "{person} is getting ready to test {place}: a {rated_volts} motor, with cable and "
+            "starter of the 600 V class. The motor is disconnected from its cable. {asks}",
+            table=(("IEEE 43, windings rated under 1,000 V", "500 V DC"), *NETA),
+            scene=CLASS_600,
+            judge=judge_by_class,
         ),
         Level(
             ("rated_volts",),
-            "For {place}, a {rated_volts} motor on 600 V cable, {person} finds two test voltages. IEEE 43 says "
-            "500 V DC, and NETA MTS Table 100.1 says 1,000 V DC. Why do they differ?",
-            scene=low_rated,
+            "{place} has a {rated_volts} motor on 600 V cable. {person} finds two test voltages: "
+            "IEEE 43 says 500 V DC, and NETA MTS Table 100.1 says 1,000 V DC. Why do they differ?",
+            scene=CLASS_600,
             judge=judge_why,
         ),
     ),
 )
 
 
-def grounded(*times: float) -> Scene:
+def grounded(*times: float) -> Change:
     """A test of so many minutes, and how long its winding has been grounded since."""
 
-    def scene(draw: Draw, units: str) -> dict[str, float]:
-        test = float(draw.pick(times))
+    def change(station: Station, draw: Draw) -> Station:
+        test = draw.pick(times)
         share = draw.between(*draw.pick(((0.5, 0.9), (1.2, 3.7), (4.3, 7))))
-        step = 0.5 if test < 5 else 1
-        since = max(step, round(test * share / step) * step)
-        known = {"test_time": test, "time_grounded": since}
-        return known | {"times_grounded": worked(known, "times_grounded", units)}
+        return altered(station, test_time=test, grounded=max(0.5, test * share))
 
-    return scene
+    return change
 
 
 HELD = (
@@ -171,13 +200,23 @@ HELD = (
     ("yes", "Yes: it has been over four times as long as the test", "Even so, a qualified person verifies again that it is dead before anyone touches it."),
 )  # fmt: skip
 
+INDEX_TEST = 10.0  # minutes that a polarization index test takes
+judge_ground = against(TIME_ON_GROUND, TIME_ON_GROUND.rule, *HELD)
+
+
+def judge_after_index(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
+    """The same after a test whose time is told by its name."""
+    times = {"test_time": INDEX_TEST, "time_grounded": values["time_grounded"]}
+    return judge_ground({"times_grounded": worked(times, "times_grounded", units)}, units, draw)
+
+
 GROUND = (
     CHAPTER.judged(
         "time_on_ground",
         "GD",
         "How long a winding stays grounded",
-        against(TIME_ON_GROUND, TIME_ON_GROUND.rule, *HELD),
-        grounded(1, 2, 5, 10),
+        judge_ground,
+        Readings(change=grounded(1, 2, 5, 10)),
         Level(
             ("test_time", "time_grounded"),
             "A qualified person tested the winding of {place} for {test_time}. It has been "
@@ -188,7 +227,8 @@ GROUND = (
             ("time_grounded",),
             "A qualified person ran a polarization index test on {place}. The winding has been "
             "grounded for {time_grounded} since the test ended. Can the ground come off?",
-            scene=grounded(10),
+            scene=Readings(change=grounded(INDEX_TEST)),
+            judge=judge_after_index,
         ),
     ),
 )

@@ -4,22 +4,29 @@ from collections.abc import Mapping
 from math import inf, isinf
 
 from solver.engine.draw import Draw
-from solver.engine.family import Judge, Judgement, Level, Option, Scene
-from solver.topics.drawn.readings import noted
-from solver.topics.limits import FORM_OHMS, RANDOM_OHMS, too_near
+from solver.engine.family import Judge, Judgement, Level, Option
+from solver.station.condition import between_leads
+from solver.station.need import ANY
+from solver.station.scene import OneOf, Readings
+from solver.station.supply import Legs
+from solver.topics.limits import FORM_OHMS, LOW_VOLTAGE, RANDOM_OHMS, too_near
+from solver.topics.readings import noted
 from solver.units.show import exact, figures, with_unit
 
-from .scenes import CHAPTER, OHMS, TESTED, windings
+from .windings import CHAPTER, MEDIUM, OHMS, TESTED, faulty, ohms_within
 
-__all__ = ["OHMS_LIMIT", "WINDING_FAULTS", "between_leads"]
+__all__ = ["OHMS_LIMIT", "WINDING_FAULTS"]
 
-Three = tuple[float, float, float]
 KINDS = (("random-wound", RANDOM_OHMS), ("form-wound", FORM_OHMS))
 
 
 def judge_limit(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
-    """Unbalance against 2 % of a random-wound winding, or 1 % of a form-wound one."""
-    kind, limits = draw.pick(KINDS)
+    """Unbalance against 2 % of a random-wound winding, or 1 % of a form-wound one.
+
+    Large motors on medium volts are form-wound. Of a reader's motor it isn't known: then either.
+    """
+    volts = values.get("rated_volts")
+    kind, limits = draw.pick(KINDS) if volts is None else KINDS[volts >= LOW_VOLTAGE]
     size, (_, limit) = values["resistance_unbalance"], limits.at(values)
     if too_near(size, limit) or abs(size - limit) < 0.1:
         return None
@@ -35,7 +42,7 @@ def judge_limit(values: Mapping[str, float], units: str, draw: Draw) -> Judgemen
     other = Option(
         "never_equal",
         "Ignore it: three phases never read the same",
-        "Three good phases agree within a percent or two, so a difference means something.",
+        "Legs good phases agree within a percent or two, so a difference means something.",
     )
     return Judgement(
         "ANSI/EASA AR100: within 2% of the average for random-wound, 1% for form-wound",
@@ -46,13 +53,17 @@ def judge_limit(values: Mapping[str, float], units: str, draw: Draw) -> Judgemen
     )
 
 
+ANY_OHMS = OneOf(
+    tuple(ohms_within((0.5, 0.85), (1.15, 1.8), (2.3, 4), need=need) for need in (ANY, MEDIUM))
+)
+
 OHMS_LIMIT = (
     CHAPTER.judged(
         "resistance_limit",
         "GX",
         "Winding resistance: accept it or not",
         judge_limit,
-        windings((0.5, 0.85), (1.15, 1.8), (2.3, 4)),
+        ANY_OHMS,
         Level(
             ("ohms_average", "ohms_deviation"),
             f"{TESTED}The three lead-to-lead readings average {{ohms_average}}. The largest "
@@ -71,29 +82,7 @@ PAIRS = ("1-2", "2-3", "3-1")
 AGAIN = "Check the meter clips first, then have a qualified person open the connections."
 
 
-def parallel(one: float, other: float) -> float:
-    """Two resistances side by side; either may be open."""
-    if isinf(one) or isinf(other):
-        return min(one, other)
-    return one * other / (one + other) if one + other else 0.0
-
-
-def between_leads(kind: str, phases: Three) -> Three:
-    """Ohms from lead 1 to 2, 2 to 3 and 3 to 1 of a "wye" or a "delta", from those of its phases.
-
-    The phases of a wye go from each lead to the middle, those of a delta from lead to lead. An
-    open one is infinite. Source: arithmetic, resistances in series and in parallel.
-
-    >>> between_leads("wye", (1.0, 1.0, 0.0)), between_leads("delta", (1.0, 1.0, inf))
-    ((2.0, 1.0, 1.0), (1.0, 1.0, 2.0))
-    """
-    a, b, c = phases
-    if kind == "wye":
-        return a + b, b + c, c + a
-    return parallel(a, b + c), parallel(b, c + a), parallel(c, a + b)
-
-
-def phases(kind: str, reads: float, at: int = 0, odd: float = 1.0) -> Three:
+def phases(kind: str, reads: float, at: int = 0, odd: float = 1.0) -> Legs:
     """Ohms of the three phases of a motor that `reads` so many ohms when healthy between any two leads.
 
     The one at place `at` has `odd` times its ohms: none where shorted, infinite where open.
@@ -103,15 +92,10 @@ def phases(kind: str, reads: float, at: int = 0, odd: float = 1.0) -> Three:
     return first, second, third
 
 
-def written(readings: Three) -> str:
-    """Three readings as a tester notes them."""
+def written(readings: Legs) -> str:
+    """Legs readings as a tester notes them."""
     said = ["open" if isinf(ohms) else with_unit(exact(noted(ohms)), "ohm") for ohms in readings]
     return ", ".join(f"{pair} {text}" for pair, text in zip(PAIRS, said, strict=True))
-
-
-def healthy(draw: Draw, units: str) -> dict[str, float]:
-    """What a sound motor reads between any two leads."""
-    return {"ohms_healthy": noted(draw.between(0.2, 6), 2)}
 
 
 SHOWN = {
@@ -183,40 +167,33 @@ TELLS = {
 }
 
 
-def faulty(kind: str, *faults: str) -> Scene:
-    """A motor with one of these faults, and what it read when healthy."""
+AGREES = 0.02  # of the healthy ohms
 
-    def scene(draw: Draw, units: str) -> dict[str, float]:
-        ohms = healthy(draw, units)["ohms_healthy"]
-        fault = draw.pick(faults)
-        odd = {
-            "sound": 1.0,
-            "turns": draw.between(0.55, 0.8),
-            "joint": draw.between(1.25, 1.6),
-            "open": inf,
-        }[fault]
-        readings = between_leads(kind, phases(kind, ohms, draw.pick((0, 1, 2)), odd))
-        near = [noted(ohms * draw.between(0.997, 1.003)) for ohms in readings]
-        return {
-            "ohms_healthy": ohms,
-            **dict(zip(OHMS, near, strict=True)),
-            "fault": float(tuple(FAULTS).index(fault)),
-        }
 
-    return scene
+def fault_shown(shares: list[float]) -> str:
+    """The fault that three readings show, each over the healthy one; nothing where none is clear."""
+    low, _, high = sorted(shares)
+    lower, higher = low < 1 - AGREES, high > 1 + AGREES
+    if low > 1 + AGREES:
+        return "open"
+    if lower and higher:
+        return ""
+    return "turns" if lower else "joint" if higher else "sound"
 
 
 def judge_named(*faults: str) -> Judge:
     """The fault behind three readings."""
 
-    def judge(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
-        here = tuple(FAULTS)[int(values["fault"])]
+    def judge(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
+        shares = [values[name] / values["ohms_healthy"] for name in OHMS]
+        here = fault_shown(shares)
+        if here not in faults:
+            return None
         options = {
             id: Option(id, FAULTS[id][0], FAULTS[id][1] if id == here else TELLS[here])
             for id in faults
         }
         right = options.pop(here)
-        shares = [values[name] / values["ohms_healthy"] for name in OHMS]
         return Judgement(
             "divide each reading by the healthy one",
             ", ".join(f"{pair} × {share:.2f}" for pair, share in zip(PAIRS, shares, strict=True)),
@@ -233,7 +210,7 @@ WINDING_FAULTS = (
         "GF",
         "What an open or shorted phase reads",
         judge_readings("wye"),
-        healthy,
+        Readings(),
         Level(
             ("ohms_healthy",),
             "When healthy, the wye-connected motor of {place} reads {ohms_healthy} between any two "
@@ -249,9 +226,9 @@ WINDING_FAULTS = (
     CHAPTER.judged(
         "fault_named",
         "GH",
-        "Three readings, and the fault behind them",
+        "Legs readings, and the fault behind them",
         judge_named("sound", "turns", "joint"),
-        faulty("wye", "sound", "turns", "joint"),
+        Readings(change=faulty(False, "sound", "turns", "joint")),
         Level(
             ("ohms_healthy", *OHMS),
             f"{TESTED}When healthy, this wye-connected motor read {{ohms_healthy}} between any two "
@@ -263,7 +240,7 @@ WINDING_FAULTS = (
             f"{TESTED}When healthy, this delta-connected motor read {{ohms_healthy}} between any "
             "two leads. Now the three pairs read {ohms_12}, {ohms_23} and {ohms_31}. "
             "What is wrong, if anything?",
-            scene=faulty("delta", "sound", "turns", "open"),
+            scene=Readings(change=faulty(True, "sound", "turns", "open")),
             judge=judge_named("sound", "turns", "open"),
         ),
     ),

@@ -4,28 +4,40 @@ The families here ask for a number; what is to be judged is in `judgments_*.py`.
 the whole chapter, in the order of teaching.
 """
 
+from solver.engine.draw import Draw
 from solver.engine.family import Level
+from solver.station.scene import Readings
+from solver.station.station import Station
 
 from .judgments_megohms import LEAST, TREND
 from .judgments_readings import RATIOS
 from .judgments_test import GROUND, VOLTS
 from .judgments_windings import OHMS_LIMIT, WINDING_FAULTS
-from .scenes import (
+from .windings import (
     CHAPTER,
     LIKELY,
     OHMS,
+    OLDER,
+    SOUND,
     TESTED,
-    at_40,
-    brought_to,
-    rated,
-    two_years,
-    windings,
-    within_one_test,
+    altered,
+    damp_to,
+    kept,
+    ohms_within,
 )
 
 __all__ = ["INSULATION"]
 
-any_temperature = brought_to(*LIKELY)
+any_temperature = Readings(change=damp_to("insulation_at_40", *LIKELY))
+
+
+def at_tens(station: Station, draw: Draw) -> Station:
+    """Any winding at a round temperature other than 40 °C."""
+    there = any_temperature.change(station, draw) if any_temperature.change else station
+    return altered(there, temperature=draw.pick((10.0, 20.0, 30.0, 50.0, 60.0)))
+
+
+at_40 = Readings(change=at_tens)
 EARLIER = (
     "Last year {place} read {insulation_before} with the winding at {winding_temperature_before}. "
 )
@@ -80,7 +92,7 @@ AT_40 = (
         "GM",
         "Minimum resistance for an older winding",
         "least_insulation",
-        rated,
+        OLDER,
         Level(
             ("rated_kilovolts",),
             "{person} tests the motor of {place}, wound before 1970 and rated {rated_kilovolts}. "
@@ -100,7 +112,7 @@ ONE_TEST = (
         "GA",
         "Dielectric absorption ratio",
         "absorption_ratio",
-        within_one_test(((1.7, 4.0),), ((1.12, 1.65),)),
+        Readings(change=damp_to("absorption_ratio", (1.12, 1.3), SOUND)),
         Level(
             ("insulation_30s", "insulation_1min"),
             f"{TESTED}The winding reads {{insulation_30s}} after 30 s and {{insulation_1min}} "
@@ -123,7 +135,7 @@ ONE_TEST = (
         "GP",
         "Polarization index",
         "polarization_index",
-        within_one_test(((1.4, 4.5),), ((1.12, 1.65),)),
+        Readings(change=damp_to("polarization_index", (1.3, 2.1), SOUND)),
         Level(
             ("insulation_1min", "insulation_10min"),
             f"{TESTED}The winding reads {{insulation_1min}} after 1 min and {{insulation_10min}} "
@@ -148,7 +160,7 @@ OVER_YEARS = (
         "GK",
         "Insulation, this year and last",
         "insulation_kept",
-        two_years((0.35, 0.62), (0.68, 0.85), (1.18, 1.3)),
+        Readings(change=kept((0.35, 0.62), (0.68, 0.85), (1.18, 1.3))),
         Level(
             ("insulation_at_40_before", "insulation_at_40"),
             "Corrected to 40 °C, {place} read {insulation_at_40_before} last year. Today it reads "
@@ -178,7 +190,7 @@ BALANCE = (
         "GB",
         "Unbalance of the winding resistances",
         "resistance_unbalance",
-        windings((1.7, 4.5)),
+        ohms_within((1.7, 4.5)),
         Level(
             ("ohms_average", "ohms_deviation"),
             f"{TESTED}The three lead-to-lead readings average {{ohms_average}}. The largest "

@@ -9,12 +9,12 @@ from dataclasses import replace
 from solver.engine.draw import Draw
 from solver.engine.family import Family, Judge, Judgement, Level
 from solver.topics.chapter import Chapter
-from solver.topics.drawn.readings import nothing
 from solver.topics.questions import questions
+from solver.topics.scenes import NO_NUMBERS
 
 __all__ = ["MACHINE"]
 
-CHAPTER = Chapter("machine", ())
+CHAPTER = Chapter("machine", (), redrawn=())
 
 
 def judge(topic: str, level: int) -> Judge:
@@ -31,7 +31,7 @@ def judge(topic: str, level: int) -> Judge:
 def family(topic: str, tag: str, title: str) -> Family:
     """The family of a topic's questions, which has a level for each of theirs."""
     levels = tuple(Level((), "{asks}", judge=judge(topic, level)) for level in (1, 2))
-    return CHAPTER.judged(topic, tag, title, judge(topic, 1), nothing, *levels)
+    return CHAPTER.judged(topic, tag, title, judge(topic, 1), NO_NUMBERS, *levels)
 
 
 MACHINE = (

@@ -5,58 +5,30 @@
 """
 
 from bisect import bisect_right
-from collections.abc import Mapping
-from functools import cache
 
 from solver.algebra.expression import Expr, Fraction, Known, Lookup, Number, Percent
 from solver.algebra.formula import Formula, Slip
-from solver.errors import NotSolvable
 from solver.topics.constants import KW_PER_HP
-from solver.topics.tables import motors, named_rows, table_rows, table_source
+from solver.topics.tables import full_load_amps, named_rows, table_rows, table_source
 
 from .formulas_running import ROOT_THREE, SLIP, THREE_PHASE, VA_PER_KVA
 
-__all__ = ["NAMEPLATE", "code_letter", "full_load_amps"]
+__all__ = ["NAMEPLATE", "code_letter"]
 
 SERVICE = "NEMA MG 1 14.37: the service factor multiplies the rated load"
 STARTING = table_source("code_letters")
 TABLE_VOLTS = {"us": 460, "si": 400}
 OVERLOAD = "NEC (NFPA 70) 430.32(A)(1); your local code decides"
 RAISED = "NEC (NFPA 70) 430.32(C); your local code decides"
-LOW_RISE = 40  # °C: a motor that warms so little may be set as one with a service factor
+LOW_RISE = (
+    40  # °C: a motor that warms so little may be set as one with a service factor; 72 °F is 40 °C
+)
 READ_AT = "the percent in NEC 430.32 for"
 
 motor_size, rated_volts, table_amps, nameplate_amps, service_factor = map(
     Known, ("motor_size", "rated_volts", "table_amps", "full_load_amps", "service_factor")
 )
 locked_rotor_amps, per_horsepower = Known("locked_rotor_amps"), Known("starting_kva_per_hp")
-
-
-@cache
-def amps_by_size(volts: float, units: str) -> Mapping[float, float]:
-    """The code's full-load amps of each standard motor (hp | kW) at its nameplate volts."""
-    if (units, volts) == ("us", 460):
-        return {motor.size: motor.amps for motor in motors(units)}
-    rows = table_rows(f"full_load_amps_{units}")
-    return {row["size"]: row[f"{volts:g}"] for row in rows if f"{volts:g}" in row}
-
-
-def full_load_amps(size: float, volts: float, units: str) -> float:
-    """Full-load amps of the code's table for a standard motor (hp | kW) at its nameplate volts.
-
-    Raises:
-        NotSolvable: the table has no such motor.
-
-    >>> full_load_amps(10, 230, "us"), full_load_amps(10, 460, "us")
-    (28.0, 14.0)
-    """
-    found = amps_by_size(volts, units)
-    if size not in found:
-        raise NotSolvable(
-            f"the table of full-load amps has no motor of {size:g} at {volts:g} V: "
-            "use the nameplate, or ask the motor's manufacturer"
-        )
-    return found[size]
 
 
 def code_letter(kva_per_hp: float) -> str:
@@ -124,7 +96,7 @@ def at_rise(*, other: bool = False) -> Lookup:
     """The overload table read at the nameplate's temperature rise, without a service factor."""
 
     def read(rise: float, units: str) -> float:
-        return overload("percent", 1.15 if rise <= LOW_RISE else 1.0, other=other)
+        return overload("percent", 1.15 if rise <= LOW_RISE * (1 + 1e-9) else 1.0, other=other)
 
     gives = ("%", "%")
     return Lookup(Known("rated_rise"), read, READ_AT, ("°C rise", "°C rise"), gives)

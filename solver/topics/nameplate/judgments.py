@@ -4,32 +4,18 @@ from collections.abc import Mapping
 
 from solver.engine.draw import Draw
 from solver.engine.family import Judgement, Level, Option
-from solver.topics.drawn.readings import noted
 from solver.topics.limits import OVERLOAD_SETTING, against, too_near
 from solver.topics.tables import named_rows
 from solver.units.show import exact, figures, with_unit
 
 from .formulas import code_letter
 from .formulas_running import ROOT_THREE
-from .scenes import CHAPTER, nameplate, starting, worked
+from .stations import CHAPTER, ON_THE_LINE, OVERLOADS, PLATE, worked
 
 __all__ = ["CODE_LETTER", "OVERLOAD", "TABLE_USE"]
 
 CODE = "Your local code and a licensed electrician have the last word."
 ROWS = 5  # rows of the table of code letters that a question shows
-
-
-def overloaded_at(draw: Draw, units: str) -> dict[str, float]:
-    """A nameplate, and an overload that somebody has set within the limit, over it, or far over."""
-    values = nameplate(draw, units)
-    low = values["overload_percent"]
-    zones = ((low - 20, low - 3), (low + 3, low + 12), (low + 19, low + 45))
-    amps = values["full_load_amps"]
-    return values | {
-        "overload_limit": noted(amps * low / 100),
-        "raised_limit": noted(amps * (low + 15) / 100),
-        "overload_setting": noted(amps * draw.between(*draw.pick(zones)) / 100),
-    }
 
 
 OVERLOAD = (
@@ -52,7 +38,7 @@ OVERLOAD = (
                 f"Set this high, it would let the winding burn up. {CODE}",
             ),
         ),
-        overloaded_at,
+        OVERLOADS,
         Level(
             ("full_load_amps", "overload_limit", "raised_limit", "overload_setting"),
             "The nameplate of {place} shows full-load amps (FLA) of {full_load_amps}. NEC 430.32 "
@@ -150,7 +136,7 @@ TABLE_USE = (
         "NN",
         "The table or the nameplate",
         judge_use,
-        nameplate,
+        PLATE,
         Level(
             ("full_load_amps", "table_amps"),
             "The nameplate of {place} shows full-load amps (FLA) of {full_load_amps}. The code "
@@ -208,7 +194,7 @@ CODE_LETTER = (
         "NH",
         "The code letter for starting",
         judge_letter,
-        starting,
+        ON_THE_LINE,
         Level(
             ("starting_kva_per_hp",),
             "With the rotor locked, the motor of {place} takes {starting_kva_per_hp}. {asks}",

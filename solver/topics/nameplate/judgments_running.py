@@ -3,11 +3,11 @@
 from collections.abc import Mapping
 
 from solver.engine.draw import Draw
-from solver.engine.family import Judgement, Level, Option, Scene
-from solver.topics.drawn.readings import AMPS, noted, only
+from solver.engine.family import Judgement, Level, Option
 from solver.topics.limits import LOAD_BY_AMPS, SERVICE_LOAD, against
+from solver.topics.readings import AMPS, only
 
-from .scenes import CHAPTER, LEGS_READ, LIVE, READ, off_volts, running, worked
+from .stations import CHAPTER, LEGS_READ, LIVE, LOADED, READ, SERVICE_PLATE, by_amps, worked
 
 __all__ = ["FROM_AMPS", "SERVICE"]
 
@@ -56,26 +56,13 @@ def judge_names(values: Mapping[str, float], units: str, draw: Draw) -> Judgemen
     )
 
 
-def drawn_at(*shares: tuple[float, float]) -> Scene:
-    """A motor off its nameplate volts, whose load by amps lies in one of some ranges."""
-
-    def scene(draw: Draw, units: str) -> dict[str, float]:
-        values = off_volts(draw, units)
-        amps = values["full_load_amps"] * draw.between(*draw.pick(shares))
-        amps *= values["rated_volts"] / values["line_volts"]
-        scale = amps / values["line_amps"]
-        return values | {name: noted(values[name] * scale) for name in ("line_amps", *AMPS)}
-
-    return scene
-
-
 FROM_AMPS = (
     CHAPTER.judged(
         "names_of_powers",
         "NJ",
         "Which reading is kVA, kW or kvar",
         judge_names,
-        running,
+        LOADED,
         Level(
             ("power_factor",),
             "{place} runs at a power factor (PF) of {power_factor}. {asks}",
@@ -109,7 +96,7 @@ FROM_AMPS = (
                 "The winding is running hot. Find out why before you let it keep running.",
             ),
         ),
-        drawn_at((0.3, 0.47), (0.55, 0.96), (1.05, 1.2)),
+        by_amps(notes=False),
         Level(
             ("line_volts", "line_amps", "rated_volts", "full_load_amps"),
             f"{READ} The nameplate shows {{rated_volts}} and full-load amps (FLA) of "
@@ -122,19 +109,10 @@ FROM_AMPS = (
             "{full_load_amps}. Corrected for the volts, what do the average amps tell you about "
             "the load?",
             find=("load_by_amps",),
+            scene=by_amps(notes=True),
         ),
     ),
 )
-
-
-def loaded(draw: Draw, units: str) -> dict[str, float]:
-    """A motor within its nameplate power, inside its service factor, or over it."""
-    values = running(draw, units)
-    factor = values["service_factor"]
-    now = values["brake_power"] / values["motor_size"]
-    zones = ((0.7, 0.97), (1.03, factor - 0.03), (factor + 0.03, factor + 0.12))
-    scale = draw.between(*draw.pick(zones)) / now
-    return values | {name: noted(values[name] * scale) for name in ("brake_power", "line_amps")}
 
 
 SERVICE = (
@@ -153,7 +131,7 @@ SERVICE = (
             (
                 "in_margin",
                 "In the service factor: over the rating, but within the margin",
-                "The margin isn't meant for every day. The winding runs hotter and ages faster.",
+                "NEMA MG 1 lets it run there, even all day. But it runs hotter and won't last as long.",
             ),
             (
                 "overloaded",
@@ -161,7 +139,7 @@ SERVICE = (
                 "The winding is overheating. Reduce the load, and find the cause.",
             ),
         ),
-        loaded,
+        SERVICE_PLATE,
         Level(
             ("brake_power", "motor_size", "service_factor"),
             "The nameplate of {place} says {motor_size} with a service factor (SF) of "

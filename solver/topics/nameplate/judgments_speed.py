@@ -3,11 +3,11 @@
 from collections.abc import Mapping
 
 from solver.engine.draw import Draw
-from solver.engine.family import Judge, Judgement, Level, Option, Scene
-from solver.topics.drawn.readings import only
+from solver.engine.family import Judge, Judgement, Level, Option
+from solver.topics.readings import only
 from solver.units.show import exact, figures, with_unit
 
-from .scenes import CHAPTER, LIVE, speeds, worked
+from .stations import CHAPTER, LIVE, ON_THE_LINE, SLIPS, by_slip, worked
 
 __all__ = ["FROM_SPEED"]
 
@@ -44,9 +44,7 @@ FULL = ("full", "It is carrying about full load")
 HEAVY = ("heavy", "It is carrying more than full load, or the volts are low")
 ABOVE = ("above", "The speed reading or the frequency is wrong")
 
-SLIPS = {
-    "light": (0.3, 0.78), "full": (0.97, 1.03), "heavy": (1.22, 1.5), "above": (-0.5, -0.2),
-}  # fmt: skip
+NEAR = 0.065  # of full-load slip: as near as a speed read to 1 rpm may be to its kind
 
 TELLS = {
     "light": "It turns faster than the nameplate speed, but slower than the field.",
@@ -63,25 +61,13 @@ THEN = {
 }
 
 
-def slipping_by(*kinds: str) -> Scene:
-    """The speeds of a motor whose slip is of one of these kinds."""
-
-    def scene(draw: Draw, units: str) -> dict[str, float]:
-        values = speeds(draw, units)
-        field, rated = values["synchronous_speed"], values["rated_speed"]
-        share = draw.between(*SLIPS[draw.pick(kinds)])
-        return values | {"running_speed": float(round(field - share * (field - rated)))}
-
-    return scene
-
-
 def judge_slip(*kinds: tuple[str, str]) -> Judge:
     """What the slip tells, from these answers to choose."""
 
     def judge(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
         read = only(values, "synchronous_speed", "rated_speed", "running_speed")
         share = worked(read, "load_by_slip", units) / 100
-        fitting = [kind for kind, (low, high) in SLIPS.items() if low - 0.1 < share < high + 0.1]
+        fitting = [kind for kind, (low, high) in SLIPS.items() if low - NEAR < share < high + NEAR]
         if len(fitting) != 1:
             return None
         options = {
@@ -106,7 +92,7 @@ FROM_SPEED = (
         "NZ",
         "How many poles the motor has",
         judge_poles,
-        speeds,
+        ON_THE_LINE,
         Level(
             ("frequency", "rated_speed"),
             "The nameplate of {place} says {rated_speed} and {frequency}. "
@@ -123,7 +109,7 @@ FROM_SPEED = (
         "NE",
         "What the slip tells you",
         judge_slip(LIGHT, FULL, HEAVY),
-        slipping_by("light", "full", "heavy"),
+        by_slip("light", "full", "heavy"),
         Level(
             ("synchronous_speed", "rated_speed", "running_speed"),
             "The synchronous speed of {place} is {synchronous_speed}. The nameplate says "
@@ -136,7 +122,7 @@ FROM_SPEED = (
             "{rated_speed} at full load. {person} measures {running_speed} at the shaft. "
             "What does the slip tell you?",
             find=("synchronous_speed",),
-            scene=slipping_by("light", "heavy", "above"),
+            scene=by_slip("light", "heavy", "above"),
             judge=judge_slip(LIGHT, HEAVY, ABOVE),
         ),
     ),

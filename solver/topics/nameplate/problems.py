@@ -5,22 +5,26 @@ chapter, in the order of teaching.
 """
 
 from solver.engine.family import Level
-from solver.topics.drawn.readings import AMPS
+from solver.topics.readings import AMPS
 
 from .judgments import CODE_LETTER, OVERLOAD, TABLE_USE
 from .judgments_running import FROM_AMPS, SERVICE
 from .judgments_speed import FROM_SPEED
-from .scenes import (
+from .stations import (
     CHAPTER,
+    DIRECT,
+    LEGS,
     LEGS_READ,
+    OFF_VOLTS,
+    OFF_VOLTS_LEGS,
+    OLD_PLATE,
+    ON_THE_LINE,
+    PLATE,
     READ,
-    nameplate,
-    off_volts,
-    on_a_drive,
-    running,
-    slipping,
-    speeds,
-    starting,
+    SLIPPING,
+    SLIPPING_TURNED_DOWN,
+    TURNED_DOWN,
+    WITH_MARGIN,
 )
 
 __all__ = ["NAMEPLATE"]
@@ -34,8 +38,8 @@ MOST = (
     "(FLA) at a service factor of 1.15 or more, otherwise 130%. "
 )
 
-PLATE = "The nameplate of {place} shows full-load amps (FLA) of {full_load_amps}"
-WITH_FACTOR = f"{PLATE} and a service factor (SF) of {{service_factor}}. "
+PLATE_SAYS = "The nameplate of {place} shows full-load amps (FLA) of {full_load_amps}"
+WITH_FACTOR = f"{PLATE_SAYS} and a service factor (SF) of {{service_factor}}. "
 
 POWERS = (
     CHAPTER.numeric(
@@ -43,9 +47,11 @@ POWERS = (
         "NA",
         "Apparent power, in kVA",
         "apparent_power",
-        running,
+        DIRECT,
         Level(("line_volts", "line_amps"), f"{READ} What is the apparent power, in kVA?"),
-        Level(("line_volts", *AMPS), f"{LEGS_READ} What is the apparent power, in kVA?"),
+        Level(
+            ("line_volts", *AMPS), f"{LEGS_READ} What is the apparent power, in kVA?", scene=LEGS
+        ),
         Level(
             ("input_power", "power_factor"),
             "The meter at {place} shows {input_power} at a power factor (PF) of {power_factor}. "
@@ -57,7 +63,7 @@ POWERS = (
         "NK",
         "Kilowatts of a three-phase motor",
         "input_power",
-        running,
+        DIRECT,
         Level(
             ("apparent_power", "power_factor"),
             "{place} draws {apparent_power} at a power factor (PF) of {power_factor}. "
@@ -72,6 +78,7 @@ POWERS = (
             ("line_volts", *AMPS, "power_factor"),
             f"{LEGS_READ} The power factor (PF) is {{power_factor}}. "
             "What is the input power, in kilowatts?",
+            scene=LEGS,
         ),
     ),
     CHAPTER.numeric(
@@ -79,7 +86,7 @@ POWERS = (
         "NL",
         "Amps from power",
         "line_amps",
-        running,
+        DIRECT,
         Level(
             ("apparent_power", "line_volts"),
             "{place} draws {apparent_power} at {line_volts} line to line. "
@@ -102,7 +109,7 @@ POWERS = (
         "NF",
         "Power factor",
         "power_factor",
-        running,
+        DIRECT,
         Level(
             ("input_power", "apparent_power"),
             "The meter at {place} shows {input_power} and {apparent_power}. "
@@ -123,7 +130,7 @@ POWERS = (
         "NQ",
         "Reactive power, in kvar",
         "reactive_power",
-        running,
+        DIRECT,
         Level(
             ("apparent_power", "input_power"),
             "{place} draws {apparent_power}, and its meter shows {input_power}. "
@@ -144,7 +151,7 @@ POWERS = (
         "NC",
         "Capacitor kvar to correct the power factor",
         "capacitor_kvar",
-        running,
+        DIRECT,
         Level(
             ("input_power", "apparent_power", "corrected_apparent_power"),
             "{place} draws {apparent_power} to get {input_power}. A capacitor has to bring that "
@@ -170,7 +177,7 @@ LOADS = (
         "NM",
         "Motor load from kilowatts, volts and amps",
         "motor_load",
-        running,
+        DIRECT,
         Level(
             ("input_power", "motor_efficiency", "motor_size"),
             "The {motor_size} motor of {place} draws {input_power} at an efficiency of "
@@ -187,6 +194,7 @@ LOADS = (
             f"{LEGS_READ} The motor is rated {{motor_size}}. At this load its power factor (PF) is "
             "{power_factor} and its efficiency is {motor_efficiency}. "
             "What percent of its nameplate rating is it carrying?",
+            scene=LEGS,
         ),
     ),
     CHAPTER.numeric(
@@ -194,7 +202,7 @@ LOADS = (
         "NI",
         "Motor load from amps and volts",
         "load_by_amps",
-        off_volts,
+        OFF_VOLTS,
         Level(
             ("line_volts", "line_amps", "rated_volts", "full_load_amps"),
             f"{READ} The nameplate shows {{rated_volts}} and full-load amps (FLA) of "
@@ -204,6 +212,7 @@ LOADS = (
             ("line_volts", *AMPS, "rated_volts", "full_load_amps"),
             f"{LEGS_READ} The nameplate shows {{rated_volts}} and full-load amps (FLA) of "
             "{full_load_amps}. What is the load from the average amps, corrected for the volts?",
+            scene=OFF_VOLTS_LEGS,
         ),
     ),
 )
@@ -214,7 +223,7 @@ SPEEDS = (
         "NY",
         "Synchronous speed",
         "synchronous_speed",
-        speeds,
+        ON_THE_LINE,
         Level(
             ("frequency", "poles"),
             "The motor of {place} has {poles} poles, and the supply is {frequency}. "
@@ -224,7 +233,7 @@ SPEEDS = (
             ("frequency", "poles"),
             "A variable-frequency drive runs {place} at {frequency}. The motor has {poles} poles. "
             "What is the synchronous speed at that frequency?",
-            scene=on_a_drive,
+            scene=TURNED_DOWN,
         ),
     ),
     CHAPTER.numeric(
@@ -232,7 +241,7 @@ SPEEDS = (
         "NP",
         "Slip, in percent",
         "slip",
-        slipping,
+        SLIPPING,
         Level(
             ("synchronous_speed", "running_speed"),
             "The synchronous speed of {place} is {synchronous_speed}. The shaft turns at "
@@ -249,24 +258,24 @@ SPEEDS = (
         "NR",
         "Running speed from slip",
         "running_speed",
-        slipping,
+        SLIPPING,
         Level(
             ("synchronous_speed", "slip"),
             "The synchronous speed of {place} is {synchronous_speed}. The slip is {slip}. "
             "How fast does the shaft turn?",
-            scene=speeds,
+            scene=ON_THE_LINE,
         ),
         Level(
             ("frequency", "poles", "slip"),
             "The motor of {place} has {poles} poles and runs on {frequency}. The slip is {slip}. "
             "How fast does the shaft turn?",
-            scene=speeds,
+            scene=ON_THE_LINE,
         ),
         Level(
             ("frequency", "poles", "slip_speed"),
             "A variable-frequency drive runs {place} at {frequency}. The motor has {poles} poles "
             "and slips {slip_speed} under load. How fast does the shaft turn?",
-            scene=on_a_drive,
+            scene=SLIPPING_TURNED_DOWN,
         ),
     ),
     CHAPTER.numeric(
@@ -274,7 +283,7 @@ SPEEDS = (
         "NG",
         "Motor load from slip",
         "load_by_slip",
-        speeds,
+        ON_THE_LINE,
         Level(
             ("synchronous_speed", "rated_speed", "running_speed"),
             "The synchronous speed of {place} is {synchronous_speed}. The nameplate says "
@@ -296,16 +305,17 @@ LIMITS = (
         "NT",
         "Nameplate amps against the table",
         "nameplate_share",
-        nameplate,
+        PLATE,
         Level(
             ("full_load_amps", "table_amps"),
-            f"{PLATE}. The code table lists {{table_amps}} for a motor this size. "
+            f"{PLATE_SAYS}. The code table lists {{table_amps}} for a motor this size. "
             "What percent of the table amps are the nameplate amps?",
         ),
         Level(
             ("full_load_amps", "table_amps", "service_factor"),
             f"{WITH_FACTOR}The code table lists {{table_amps}} for a motor this size. "
             "What percent of the table amps are the nameplate amps?",
+            scene=WITH_MARGIN,
         ),
     ),
     CHAPTER.numeric(
@@ -313,10 +323,10 @@ LIMITS = (
         "NO",
         "The highest overload setting",
         "overload_limit",
-        nameplate,
+        PLATE,
         Level(
             ("full_load_amps", "overload_percent"),
-            f"{PLATE}. The code allows an overload setting of {{overload_percent}} of that. "
+            f"{PLATE_SAYS}. The code allows an overload setting of {{overload_percent}} of that. "
             "What is the highest setting, in amps?",
         ),
         Level(
@@ -328,6 +338,7 @@ LIMITS = (
             ("full_load_amps", "rated_rise"),
             f"{CODE}{RISES}The nameplate of {{place}} shows {{full_load_amps}}, {{rated_rise}} "
             "and no service factor. What is the highest setting, in amps?",
+            scene=OLD_PLATE,
         ),
         Level(
             ("full_load_amps", "table_amps", "service_factor"),
@@ -341,7 +352,7 @@ LIMITS = (
         "NX",
         "The overload setting for a motor that won't start",
         "raised_limit",
-        nameplate,
+        PLATE,
         Level(
             ("full_load_amps", "service_factor"),
             f"{MOST}The nameplate of {{place}} shows {{full_load_amps}} and a service factor of "
@@ -362,7 +373,7 @@ START = (
         "NW",
         "Starting kVA",
         "starting_kva",
-        starting,
+        ON_THE_LINE,
         Level(
             ("rated_volts", "locked_rotor_amps"),
             "The motor of {place} has locked-rotor amps (LRA) of {locked_rotor_amps} at "
@@ -379,7 +390,7 @@ START = (
         "ND",
         "Locked-rotor amps",
         "locked_rotor_amps",
-        starting,
+        ON_THE_LINE,
         Level(
             ("starting_kva", "rated_volts"),
             "The motor of {place} takes {starting_kva} to start at {rated_volts}. "

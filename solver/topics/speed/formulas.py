@@ -13,7 +13,10 @@ __all__ = ["SPEED_AND_IMPELLER"]
 
 TIP_SHEET_11 = "US DOE Motor Systems Tip Sheet 11 (DOE/GO-102012-3730)"
 LAWS = f"affinity laws: Solberg, Elementary Heat Power, Ex 9.10; {TIP_SHEET_11}"
-TRIM = "affinity laws for a trimmed impeller, good for small trims (common practice, no source)"
+TRIM = (
+    "affinity laws for a trimmed impeller, good down to about 85% of the full diameter "
+    "(common practice, no source)"
+)
 # Where water is lifted, the flow does not go with the speed: WITH_STATIC has what does.
 STATIC_KNOWN = ("static_head", "friction_head", "discharge_elevation", "static_discharge_head")
 NO_STATIC = "This holds only with no static head."
@@ -61,7 +64,8 @@ def laws(name: str, what: str, source: str, unless: tuple[str, ...]) -> tuple[Fo
 AFFINITY = (
     ratio(
         "speed_ratio", "new_speed", "pump_speed", LAWS,
-        "The affinity laws use the new speed divided by the old speed.",
+        "The affinity laws use the new speed divided by the old speed. Before you run any pump faster, "
+        "check the maker's limit, the motor's size and the drive's amps.",
     ),
     Formula(
         "speed_ratio",
@@ -85,7 +89,10 @@ AFFINITY = (
     *laws("trim_ratio", "diameter", TRIM, ("pump_speed", "new_speed", "speed_cut", "speed_ratio")),
 )  # fmt: skip
 
-SYSTEM = "common practice, no source: friction changes with the square of the flow, and static head stays"
+SYSTEM = (
+    "common practice, no source: friction changes with the square of the flow (Hazen-Williams: the power "
+    "1.852), and static head stays"
+)
 CUBE = "The cube law holds only with no static head."
 ALIKE = "Power changes with flow times head, as long as the efficiency stays the same."
 speed_ratio, power_ratio, flow_ratio = map(Known, ("speed_ratio", "power_ratio", "flow_ratio"))
@@ -164,7 +171,8 @@ WITH_STATIC = (
         "new_friction",
         Known("friction_head") * flow_ratio**2,
         SYSTEM,
-        "Friction loss drops with the square of the flow.",
+        "Friction loss drops with the square of the flow here. Hazen-Williams uses the power 1.852, which "
+        "leaves a little more of it.",
         slips=(
             Slip(
                 "unchanged",
@@ -212,7 +220,7 @@ WITH_STATIC = (
         "The energy it takes to move a volume of water changes in step with the head.",
     ),
     Formula(
-        "saved_power",
+        "slowing_saved_power",
         input_power - slowed_power,
         TIP_SHEET_11,
         "The saving is what the pump takes at full speed minus what it takes slowed down.",
@@ -223,6 +231,25 @@ WITH_STATIC = (
                 "You found what the slowed-down pump still takes. The saving is the rest.",
             ),
         ),
+    ),
+    Formula(
+        "slowing_saved_energy",
+        Known("slowing_saved_power") * Known("yearly_hours"),
+        TIP_SHEET_11,
+        "You save energy only in the hours that the pump runs.",
+        slips=(
+            Slip(
+                "all_year",
+                Known("slowing_saved_power") * Number(8760),
+                "You counted all 8,760 hours of the year. Count only the hours the pump runs.",
+            ),
+        ),
+    ),
+    Formula(
+        "slowing_saving",
+        Known("slowing_saved_energy") * Known("energy_price"),
+        TIP_SHEET_11,
+        "Each kilowatt-hour you don't use saves its price.",
     ),
     Formula(
         "new_shutoff_head",

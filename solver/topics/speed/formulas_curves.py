@@ -7,7 +7,8 @@ from solver.topics.constants import LITRES_PER_CUBIC_METRE
 __all__ = ["CROSSING"]
 
 PARABOLAS = (
-    "common practice, no source: pump and system curves taken as parabolas, equal where they cross"
+    "common practice, no source: pump and system curves taken as parabolas, equal where they cross "
+    "(Hazen-Williams would have friction go with the power 1.852)"
 )
 HI = "Hydraulic Institute practice (from memory)"
 US_UNITS = f"{HI}: rpm, US gpm and feet of one stage at the best point"

@@ -4,28 +4,15 @@ from collections.abc import Mapping
 
 from solver.engine.draw import Draw
 from solver.engine.family import Judgement, Level, Option
-from solver.topics.drawn.pumps import pump
-from solver.topics.drawn.readings import noted, round_flow, shown
 from solver.topics.limits import PARALLEL_GAIN, SPECIFIC_SPEED, against
+from solver.topics.readings import shown
 from solver.units.show import figures, with_unit
 
-from .scenes import BEST, CHAPTER, PUMP, SPEEDS, SQUARES, TWINS, on_a_system, speeds, to_step
+from .stations import BEST, CHAPTER, CUBE_OR_NOT, PUMP, SHAPES_OF, SQUARES, TWINS, TWO_ON_ONE
 
 __all__ = ["CUBE_LAW", "IMPELLER_TYPE", "TWO_PUMPS"]
 
 NEAR_ENOUGH = 5  # percent of static head that hardly bends the cube law
-
-
-def slowed_on_a_system(draw: Draw, units: str) -> dict[str, float]:
-    """A pump to be slowed: with hardly any static head, with some, or with too much to lift."""
-    share = draw.pick(((0.02, 0.045), (0.15, 0.45), (0.8, 0.96)))
-    values = on_a_system(draw, units, static=(0.2, 0.3))
-    turning = speeds(draw, units, draw.between(0.6, 0.88))
-    static = values["rated_head"] * draw.between(*share)
-    return values | turning | {
-        "head": values["rated_head"],
-        "static_head": max(to_step(static, units), to_step(0, units)),
-    }  # fmt: skip
 
 
 def judge_cube(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
@@ -83,7 +70,7 @@ CUBE_LAW = CHAPTER.judged(
     "SK",
     "Can you use the cube law here",
     judge_cube,
-    slowed_on_a_system,
+    CUBE_OR_NOT,
     Level(
         ("head", "static_head", "shutoff_head", "speed_cut"),
         "{place} works at {head} of head, {static_head} of it static. Its shutoff head is {shutoff_head}. "
@@ -117,20 +104,12 @@ GAINS = (
 )
 
 
-def shared_main(draw: Draw, units: str) -> dict[str, float]:
-    """A main with much friction, with some, or with hardly any."""
-    static, friction = draw.pick(
-        (((0.2, 0.4), (1.3, 2.2)), ((0.3, 0.6), (0.3, 0.8)), ((0.88, 0.95), (0.02, 0.25)))
-    )
-    return on_a_system(draw, units, static, friction)
-
-
 TWO_PUMPS = CHAPTER.judged(
     "two_pumps",
     "SJ",
     "Do two pumps move twice as much",
     against(PARALLEL_GAIN, PARALLEL_GAIN.rule, *GAINS),
-    shared_main,
+    TWO_ON_ONE,
     Level(
         ("flow", "parallel_flow"),
         "{place} moves {flow} alone. With a second pump just like it on the same main, the two move "
@@ -166,28 +145,6 @@ SHAPED = (
 )
 
 
-def any_shape(draw: Draw, units: str) -> dict[str, float]:
-    """A pump from a narrow radial one to a propeller."""
-    low, high = SHAPES[units]
-    zones = (
-        ((low / 5, low / 1.1), (25, 110)),
-        ((low * 1.1, high / 1.1), (12, 40)),
-        ((high * 1.1, high * 1.4), (6, 15)),
-    )
-    shape, feet = draw.pick(zones)
-    wanted, lift = draw.between(*shape), draw.between(*feet)
-    machine = pump(draw, units)
-    speed = float(draw.pick(SPEEDS[units][2:]))
-    head = to_step(lift if units == "us" else 0.3 * lift, units)
-    flow = (wanted * head**0.75 / speed) ** 2 * (1 if units == "us" else 1000)
-    return machine | {
-        "pump_speed": speed,
-        "head": head,
-        "flow": round_flow(flow),
-        "specific_speed": noted(wanted),
-    }
-
-
 def judge_shape(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
     """Radial, mixed or axial, by the limits of the system."""
     low, high = SHAPES[units]
@@ -205,7 +162,7 @@ IMPELLER_TYPE = CHAPTER.judged(
     "ST",
     "Which impeller goes with a specific speed",
     judge_shape,
-    any_shape,
+    SHAPES_OF,
     Level(
         ("specific_speed",),
         f"{{place}} has a specific speed of {{specific_speed}}. {BANDS}"

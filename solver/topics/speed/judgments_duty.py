@@ -1,16 +1,21 @@
-"""Why a pump runs at another flow and head than it did: the scene by its curves, and the judge."""
+"""Why a pump runs at another flow and head than it did: a fault that puts it there, and the judge."""
 
 from collections.abc import Mapping
+from dataclasses import replace
 
 from solver.engine.draw import Draw
-from solver.engine.family import Judge, Judgement, Level, Option, Scene
-from solver.topics.drawn.readings import noted, only
+from solver.engine.family import Judge, Judgement, Level, Option
+from solver.errors import NotSolvable
+from solver.station.faults import with_fault
+from solver.station.need import Need
+from solver.station.scene import Change, Readings, station_in
+from solver.station.station import Station
+from solver.topics.readings import only
 from solver.units.show import figures, with_unit
 
-from .curves import Curve, crossing, pump_curve, system_curve
-from .scenes import CHAPTER, on_a_system, to_step, worked
+from .stations import CHAPTER, worked
 
-__all__ = ["DUTY_CHANGE", "WITHOUT_STATIC", "changed_duty", "judge_duty"]
+__all__ = ["DUTY_CHANGE", "SOME_FRICTION", "WITHOUT_STATIC", "changed_duty", "judge_duty"]
 
 CAUSES = ("restricted", "lifted", "worn", "opened")
 WITHOUT_STATIC = ("restricted", "worn", "opened")
@@ -32,41 +37,47 @@ SHOWS = {
 }
 
 
-def changed_duty(causes: tuple[str, ...] = CAUSES) -> Scene:
-    """A scene of one pump that ran at its rated point, and what it shows now for one cause."""
-
-    def scene(draw: Draw, units: str) -> dict[str, float]:
-        values = on_a_system(draw, units, static=(0.3, 0.6))
-        rated, static = values["rated_head"], values["static_head"]
-        flow = values["rated_flow"]
-        pump = pump_curve(values["shutoff_head"], flow, rated)
-        friction = rated - static
-        curves, now = _after(draw.pick(causes), draw, (pump, static, friction, flow))
-        at = crossing(*curves)
-        return values | {
-            "flow": noted(at.flow),
-            "head": to_step(at.head, units),
-            "static_now": to_step(now, units),
-        }
-
-    return scene
+# By cause: the faults that it may be, each with how bad it is then.
+FAULTS = {
+    "restricted": {"throttled_valve": (0.35, 0.7), "clogged_main": (0.5, 1)},
+    "worn": {"worn_rings": (0.45, 1), "worn_impeller": (0.45, 1), "clogged_impeller": (0.25, 0.75)},
+    "opened": {"broken_main": (0.3, 0.65)},
+}
+SOME_FRICTION = Need(kinds=("lift", "flooded", "above"), part=(15, 62))
+LESS = (0.72, 0.88)  # of the rated flow, where the water has to go higher
 
 
-def _after(
-    cause: str, draw: Draw, was: tuple[Curve, float, float, float]
-) -> tuple[tuple[Curve, Curve], float]:
-    """The curves of the pump and the system after a change, and the static head then."""
-    pump, static, friction, flow = was
-    match cause:
-        case "restricted":
-            friction *= draw.between(1.8, 4)
-        case "lifted":
-            static += (pump.at_zero - static) * draw.between(0.25, 0.5)
-        case "worn":
-            pump = pump.at_speed(draw.between(0.8, 0.9))
-        case "opened":
-            friction *= draw.between(0.2, 0.55)
-    return (pump, system_curve(static, flow, friction)), static
+def lifted(station: Station, draw: Draw) -> Station:
+    """A pump that has to lift its water higher than when it was new, and so moves less."""
+    flow, main = station.rated[0] * draw.between(*LESS), station.main
+    suction = station.suction.lost(flow) if station.suction else 0
+    spare = station.pump.head_at(flow, station.running.speed) - main.lost(flow) - suction
+    now = replace(main, static=round(spare, 1))
+    return replace(station, main=now, then=station)
+
+
+def changed_duty(causes: tuple[str, ...]) -> Change:
+    """A pump that ran at its rated point, as it runs after one of these changes."""
+
+    def change(station: Station, draw: Draw) -> Station:
+        cause = draw.pick(causes)
+        if cause == "lifted":
+            return lifted(station, draw)
+        fault = draw.pick(tuple(FAULTS[cause]))
+        return with_fault(station, fault, draw.between(*FAULTS[cause][fault]))
+
+    return change
+
+
+def static_noted(seen: Mapping[str, float], draw: Draw) -> Mapping[str, float]:
+    """The static head of before, and of now, with the pumps off."""
+    now = station_in(seen)
+    if now.then is None:
+        raise NotSolvable("nothing has changed")
+    return {
+        "static_head": now.then.noted("static_head"),
+        "static_now": now.noted("static_head"),
+    }
 
 
 def _cause(flow: float, head: float, static: float) -> str | None:
@@ -85,11 +96,14 @@ def _cause(flow: float, head: float, static: float) -> str | None:
 def judge_duty(causes: tuple[str, ...] = CAUSES) -> Judge:
     """Which of these causes fits the readings now against those before.
 
-    Its levels find flow_share and head_share, and their scene has static_now and static_head.
+    Its levels find flow_share and head_share; where the static head may have gone up, their scene
+    has static_now and static_head.
     """
 
     def judge(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
-        at_rest = worked(only(values, "static_now", "static_head"), "static_kept", units)
+        at_rest = 100.0
+        if "lifted" in causes:
+            at_rest = worked(only(values, "static_now", "static_head"), "static_kept", units)
         shares = (values["flow_share"], values["head_share"], at_rest)
         found = _cause(*shares)
         if found is None or found not in causes:
@@ -121,12 +135,12 @@ DUTY_CHANGE = CHAPTER.judged(
     "SZ",
     "Why the duty point moved",
     judge_duty(),
-    changed_duty(),
+    Readings(SOME_FRICTION, changed_duty(CAUSES), static_noted),
     Level(
         ("rated_flow", "rated_head", "flow", "head"),
         f"{WAS}Now, at the same speed and water levels, it moves {{flow}} at {{head}}. What changed?",
         find=("flow_share", "head_share"),
-        scene=changed_duty(WITHOUT_STATIC),
+        scene=Readings(SOME_FRICTION, changed_duty(WITHOUT_STATIC)),
         judge=judge_duty(WITHOUT_STATIC),
     ),
     Level(

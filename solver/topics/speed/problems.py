@@ -3,28 +3,27 @@
 What is to be judged is in `judgments*.py`. `SPEED` has the whole chapter, in the order of teaching.
 """
 
-from functools import partial
-
-from solver.engine.draw import Draw
 from solver.engine.family import Level
-from solver.topics.drawn.pumps import pump
 
 from .judgments import CUBE_LAW, IMPELLER_TYPE, TWO_PUMPS
 from .judgments_duty import DUTY_CHANGE
-from .scenes import (
+from .stations import (
     BEST,
     CHAPTER,
+    CROSSING,
+    DRIVEN,
     FRICTION,
-    FRICTION_ALONE,
+    LIFTS,
     PUMP,
-    SPEEDS,
+    PUMP_AT_BEST,
+    SAVING,
+    SAVING_LIFTED,
+    SLOWED,
     SQUARES,
+    STAGES,
+    TRIMMED,
     TWINS,
-    on_a_system,
-    other_speed,
-    slower,
-    slower_lift,
-    trimmed,
+    TWO_GAUGES,
 )
 
 __all__ = ["SPEED"]
@@ -34,12 +33,12 @@ TRIM = "{place} has an impeller diameter of {impeller_diameter}"
 TAKES = "takes {brake_power} at the shaft"
 
 LAWS = (
-    FRICTION_ALONE.numeric(
+    CHAPTER.numeric(
         "new_flow",
         "SF",
         "Flow at another speed or diameter",
         "new_flow",
-        other_speed,
+        SLOWED,
         Level(
             ("flow", "pump_speed", "new_speed"),
             f"{TURNS} and moves {{flow}}. {FRICTION} What is its flow at {{new_speed}}?",
@@ -48,21 +47,21 @@ LAWS = (
             ("flow", "speed_cut"),
             f"{{place}} moves {{flow}}. {FRICTION} Its drive slows it down by {{speed_cut}}. "
             "What is its flow then?",
-            scene=slower,
+            scene=DRIVEN,
         ),
         Level(
             ("flow", "impeller_diameter", "new_diameter"),
             f"{TRIM} and moves {{flow}}. {FRICTION} "
             "What is its flow with the impeller trimmed to {new_diameter}?",
-            scene=trimmed,
+            scene=TRIMMED,
         ),
     ),
-    FRICTION_ALONE.numeric(
+    CHAPTER.numeric(
         "new_head",
         "SD",
         "Head at another speed or diameter",
         "new_head",
-        other_speed,
+        SLOWED,
         Level(
             ("head", "pump_speed", "new_speed"),
             f"{TURNS} and makes {{head}} of head. {FRICTION} What head does it make at {{new_speed}}?",
@@ -71,7 +70,7 @@ LAWS = (
             ("head", "impeller_diameter", "new_diameter"),
             f"{TRIM} and makes {{head}} of head. {FRICTION} "
             "What head does it make with the impeller trimmed to {new_diameter}?",
-            scene=trimmed,
+            scene=TRIMMED,
         ),
         Level(
             ("head", "flow", "new_flow"),
@@ -79,12 +78,12 @@ LAWS = (
             "moves {new_flow}. What head does it make then?",
         ),
     ),
-    FRICTION_ALONE.numeric(
+    CHAPTER.numeric(
         "new_shaft_power",
         "SB",
         "Power at another speed or diameter",
         "new_shaft_power",
-        other_speed,
+        SLOWED,
         Level(
             ("brake_power", "pump_speed", "new_speed"),
             f"{TURNS} and {TAKES}. {FRICTION} What is the {{brake_power:full}} at {{new_speed}}?",
@@ -93,7 +92,7 @@ LAWS = (
             ("brake_power", "impeller_diameter", "new_diameter"),
             f"{TRIM} and {TAKES}. {FRICTION} "
             "What is the {brake_power:full} with the impeller trimmed to {new_diameter}?",
-            scene=trimmed,
+            scene=TRIMMED,
         ),
         Level(
             ("brake_power", "flow", "new_flow"),
@@ -101,12 +100,12 @@ LAWS = (
             "{new_flow}. What is the {brake_power:full} then?",
         ),
     ),
-    FRICTION_ALONE.numeric(
+    CHAPTER.numeric(
         "new_speed",
         "SN",
         "The speed for a flow, a head or a power",
         "new_speed",
-        other_speed,
+        SLOWED,
         Level(
             ("pump_speed", "flow", "new_flow"),
             f"{TURNS} and moves {{flow}}. {FRICTION} At what speed does it move {{new_flow}}?",
@@ -122,12 +121,12 @@ LAWS = (
             "At what speed does the shaft take {new_shaft_power}?",
         ),
     ),
-    FRICTION_ALONE.numeric(
+    CHAPTER.numeric(
         "new_diameter",
         "SI",
         "The trim for a flow or a head",
         "new_diameter",
-        trimmed,
+        TRIMMED,
         Level(
             ("impeller_diameter", "flow", "new_flow"),
             f"{TRIM} and moves {{flow}}. {FRICTION} What impeller diameter moves {{new_flow}}?",
@@ -141,14 +140,15 @@ LAWS = (
 )
 
 LIFTED = "{static_head} of it static."
+BY_SQUARE = "Friction changes with the square of the flow."
 
 SLOWING = (
-    FRICTION_ALONE.numeric(
+    CHAPTER.numeric(
         "power_cut",
         "SX",
         "The share of power that slowing down saves",
         "power_cut",
-        slower,
+        DRIVEN,
         Level(
             ("speed_cut",),
             f"{{person}} slows {{place}} down by {{speed_cut}}. {FRICTION} "
@@ -160,12 +160,12 @@ SLOWING = (
             "What percent of its power does that save?",
         ),
     ),
-    FRICTION_ALONE.numeric(
+    CHAPTER.numeric(
         "slowed_power",
         "SW",
         "Input power of a pump that is slowed down",
         "slowed_power",
-        slower,
+        SAVING,
         Level(
             ("input_power", "pump_speed", "new_speed"),
             f"{{place}} draws {{input_power}} at {{pump_speed}}. {FRICTION} "
@@ -179,17 +179,17 @@ SLOWING = (
         Level(
             ("input_power", "flow", "new_flow", "head", "static_head"),
             f"{{place}} draws {{input_power}} and moves {{flow}} against {{head}}, {LIFTED} It is "
-            "slowed down until it moves {new_flow}, at the same efficiency. "
+            f"slowed down until it moves {{new_flow}}, at the same efficiency. {BY_SQUARE} "
             "How much power does it draw then?",
-            scene=slower_lift,
+            scene=SAVING_LIFTED,
         ),
     ),
-    FRICTION_ALONE.numeric(
+    CHAPTER.numeric(
         "slowing_saves",
         "SG",
         "Energy that slowing down saves in a year",
-        "saved_energy",
-        slower,
+        "slowing_saved_energy",
+        SAVING,
         Level(
             ("input_power", "pump_speed", "new_speed", "yearly_hours"),
             f"{{place}} draws {{input_power}} at {{pump_speed}} and runs {{yearly_hours}} at "
@@ -199,16 +199,16 @@ SLOWING = (
             ("input_power", "flow", "new_flow", "head", "static_head", "yearly_hours"),
             "{place} draws {input_power} and runs {yearly_hours} at either speed. It moves {flow} "
             f"against {{head}}, {LIFTED} Slowed down, at the same efficiency, it moves {{new_flow}}. "
-            "How much energy does that save in a year?",
-            scene=slower_lift,
+            f"{BY_SQUARE} How much energy does that save in a year?",
+            scene=SAVING_LIFTED,
         ),
     ),
-    FRICTION_ALONE.numeric(
+    CHAPTER.numeric(
         "slowed_energy_per_volume",
         "SV",
         "Energy per volume of a pump that is slowed down",
         "new_energy_per_volume",
-        slower,
+        SAVING,
         Level(
             ("energy_per_volume", "pump_speed", "new_speed"),
             f"{{place}} uses {{energy_per_volume}} at {{pump_speed}}. {FRICTION} "
@@ -217,9 +217,9 @@ SLOWING = (
         Level(
             ("energy_per_volume", "flow", "new_flow", "head", "static_head"),
             f"{{place}} uses {{energy_per_volume}} and moves {{flow}} against {{head}}, {LIFTED} "
-            "Slowed down, at the same efficiency, it moves {new_flow}. "
+            f"Slowed down, at the same efficiency, it moves {{new_flow}}. {BY_SQUARE} "
             "How much energy does it use then, in {unit}?",
-            scene=slower_lift,
+            scene=SAVING_LIFTED,
         ),
     ),
     CHAPTER.numeric(
@@ -227,7 +227,7 @@ SLOWING = (
         "SM",
         "The minimum speed that moves water",
         "least_speed",
-        on_a_system,
+        LIFTS,
         Level(
             ("pump_speed", "shutoff_head", "static_head"),
             "{place} has a shutoff head of {shutoff_head} at {pump_speed}. The static head is "
@@ -261,7 +261,7 @@ DUTY_POINTS = (
         "SO",
         "The flow where the curves cross",
         "flow",
-        on_a_system,
+        CROSSING,
         Level(
             (*PUMP, "static_head", "rated_friction"),
             f"{CURVE}{AT_RATED}{SQUARES} What flow does it move?",
@@ -276,7 +276,7 @@ DUTY_POINTS = (
         "SC",
         "The head where the curves cross",
         "head",
-        on_a_system,
+        CROSSING,
         Level(
             ("static_head", "rated_friction", "rated_flow", "flow"),
             "{place} works against a static head of {static_head}. Friction loss is {rated_friction} "
@@ -293,7 +293,7 @@ DUTY_POINTS = (
         "SQ",
         "Two pumps on one main",
         "parallel_flow",
-        on_a_system,
+        CROSSING,
         Level(
             (*PUMP, "static_head", "rated_friction"),
             f"{TWINS}{SQUARES} What flow do the two move together?",
@@ -310,7 +310,7 @@ DUTY_POINTS = (
         "SR",
         "The flow that a second pump adds",
         "added_flow",
-        partial(on_a_system, friction=(0.15, 0.5)),
+        CROSSING,
         Level(
             ("flow", "parallel_flow"),
             "{place} moves {flow} alone. With a second pump just like it on the same main, the two "
@@ -324,18 +324,6 @@ DUTY_POINTS = (
     ),
 )
 
-LEAST_A_STAGE = {"us": 15, "si": 4.5}
-
-
-def staged(draw: Draw, units: str) -> dict[str, float]:
-    """A pump of one to eight stages at the speed of its motor."""
-    machine = pump(draw, units)
-    return machine | {
-        "pump_speed": float(draw.pick(SPEEDS[units])),
-        "stages": draw.step(2, max(2, min(8, machine["head"] // LEAST_A_STAGE[units])), 1),
-    }
-
-
 ASKED = (
     "US units use rpm, gpm and feet; metric uses rpm, m³/s and meters. What is its specific speed?"
 )
@@ -345,7 +333,7 @@ SPECIFIC = CHAPTER.numeric(
     "SS",
     "Specific speed",
     "specific_speed",
-    staged,
+    PUMP_AT_BEST,
     Level(
         ("pump_speed", "flow", "head"),
         f"{BEST} {{flow}} against {{head}} of head at {{pump_speed}}. It has one stage. {ASKED}",
@@ -353,11 +341,13 @@ SPECIFIC = CHAPTER.numeric(
     Level(
         ("pump_speed", "flow", "head", "stages"),
         f"{BEST} {{flow}} against {{head}} of head at {{pump_speed}}. It has {{stages}} stages. {ASKED}",
+        scene=STAGES,
     ),
     Level(
         ("pump_speed", "flow", "pressure"),
         f"{BEST} {{flow}} at {{pump_speed}}, and the gauges show a pressure rise of {{pressure}}. "
         f"It has one stage. {ASKED}",
+        scene=TWO_GAUGES,
     ),
 )
 

@@ -6,9 +6,10 @@
 | `formulas.py` | what a well holds, what it can still hold without power, the hours of its pumps |
 | `formulas_drawdown.py` | flows by how fast the level moves: pump, inflow, leak back |
 | `formulas_cycles.py` | filling, emptying, starts, the least volume between floats |
-| `scenes.py` | wells that could exist, and what the families share |
+| `stations.py` | the stations that problems are read off, and the words that questions share |
 | `problems.py` | the families that ask for a number, and the chapter in the order of teaching |
-| `judgments.py` | starts, a drawdown against the rated flow, what leaks back |
+| `judgments.py` | starts, a drawdown against the rated flow |
+| `judgments_rise.py` | what comes in and what leaks back, by how fast the level rises |
 | `by_hand.py` | each number worked in plain numbers |
 | `cycles.csv` | the published times between starts |
 """

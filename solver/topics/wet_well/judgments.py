@@ -1,38 +1,52 @@
-"""The wet well judged: starts, a pump off its rated flow and why, water that comes back.
-
-A level that rises with the pumps off rises from the sewer, or back through a check valve.
-"""
-
-from collections.abc import Mapping
+"""The wet well judged: starts, and a pump off its rated flow and why. `judgments_rise` has rising levels."""
 
 from solver.engine.draw import Draw
-from solver.engine.family import Judgement, Level, Option
-from solver.topics.drawn.readings import noted, round_flow, shown
-from solver.topics.limits import FLOW_SHARE, LEAK_SHARE, MOTOR_CYCLE, against
-from solver.topics.speed.judgments_duty import WITHOUT_STATIC, changed_duty, judge_duty
-from solver.units.show import figures
-
-from .scenes import (
-    CHAPTER,
-    FALLS,
-    LOSES,
-    PER_DEPTH,
-    checked_pump,
-    resting_motor,
-    rising_well,
-    two_check_valves,
-    worked,
+from solver.engine.family import Level
+from solver.errors import NotSolvable
+from solver.station.faults import put
+from solver.station.need import Need
+from solver.station.scene import Readings
+from solver.station.station import Station
+from solver.topics.limits import FLOW_SHARE, MOTOR_CYCLE, against
+from solver.topics.speed.judgments_duty import (
+    SOME_FRICTION,
+    WITHOUT_STATIC,
+    changed_duty,
+    judge_duty,
 )
+from solver.topics.tables import table_rows
 
-__all__ = ["DRAWDOWN_CAUSE", "DRAWDOWN_CHECK", "LEAKING_VALVE", "RISE_SOURCE", "STARTS_LIMIT"]
+from .stations import CHAPTER, FALLS, LOSES, PER_DEPTH, well_with
+
+__all__ = ["DRAWDOWN_CAUSE", "DRAWDOWN_CHECK", "STARTS_LIMIT"]
 
 TABLE = "EI 11C201 Table 7-1 gives the minimum time between motor starts."
 
 TIMES = (
     ("Table 7-1, under 20 hp (15 kW)", "10 to 15 min"),
     ("Table 7-1, 20 to 100 hp (15 to 75 kW)", "15 to 20 min"),
-    ("Table 7-1, over 100 hp (75 kW)", "20 to 30 min"),
+    ("Table 7-1, 100 to 250 hp (75 to 185 kW)", "20 to 30 min"),
+    ("Table 7-1, over 250 hp (185 kW)", "as its manufacturer says"),
 )
+
+
+def starting(station: Station, draw: Draw) -> Station:
+    """An on float so low that the motor starts too often, often enough to ask, or not too often.
+
+    Motors on the line between two rows of the table are left out.
+    """
+    under = "under_hp" if station.system.name == "us" else "under_kw"
+    if station.motor.size in (row[under] for row in table_rows("cycles")):
+        raise NotSolvable("its motor is on the line between two rows of the table")
+    floor, ceiling = station.reading("cycle_floor"), station.reading("cycle_ceiling")
+    zones = (
+        (0.6 * floor, 0.95 * floor),
+        (1.03 * floor, 0.97 * ceiling),
+        (1.03 * ceiling, 1.6 * ceiling),
+    )
+    busy = well_with(station, station.rated[0] * draw.between(0.3, 0.7))
+    return put(busy, "short_cycling", "motor_cycle", draw.between(*draw.pick(zones)))
+
 
 TENTH = "More than 10% off either way is worth looking into."
 
@@ -59,7 +73,7 @@ STARTS_LIMIT = CHAPTER.judged(
             "The motor has time to cool between starts. Still keep to the manufacturer's own limit.",
         ),
     ),
-    resting_motor,
+    Readings(Need(well=True, pumps=2), starting),
     Level(
         ("motor_size", "motor_cycle"),
         f"The {{motor_size}} motor of {{place}} starts every {{motor_cycle}}. "
@@ -84,6 +98,19 @@ STARTS_LIMIT = CHAPTER.judged(
     ),
 )
 
+
+def tested(station: Station, draw: Draw, share: float) -> Station:
+    """The inflow of a drawdown test, a part of what the pump then moves."""
+    return well_with(station, station.rated[0] * share * draw.between(0.15, 0.5))
+
+
+def off_its_rating(station: Station, draw: Draw) -> Station:
+    """A pump that moves less than its rated flow, near it, or more."""
+    wanted = draw.between(*draw.pick(((55, 86), (92, 108), (113, 130))))
+    fault = "broken_main" if wanted > 100 else draw.pick(("worn_rings", "throttled_valve"))
+    return put(tested(station, draw, wanted / 100), fault, "flow_share", wanted)
+
+
 DRAWDOWN_CHECK = CHAPTER.judged(
     "drawdown_check",
     "WB",
@@ -107,33 +134,31 @@ DRAWDOWN_CHECK = CHAPTER.judged(
             "A pump moves more than its rated flow only against less head. Measure again first.",
         ),
     ),
-    checked_pump,
+    Readings(Need(well=True), off_its_rating),
     Level(
         ("flow", "rated_flow"),
-        "A drawdown test of {place} shows {flow}. The pump is rated for {rated_flow} at this head. "
+        "A drawdown test of {place} shows {flow}. Its rated flow is {rated_flow}. "
         f"{TENTH} What is your call?",
         find=("flow_share",),
     ),
     Level(
         ("drawdown_rate", "inflow", "rated_flow"),
-        f"{LOSES} Inflow is {{inflow}}. The pump is rated for {{rated_flow}} at this head. {TENTH} "
+        f"{LOSES} Inflow is {{inflow}}. The pump's rated flow is {{rated_flow}}. {TENTH} "
         "What is your call?",
         find=("flow", "flow_share"),
     ),
     Level(
         ("volume_per_depth", "drawdown_read", "drawdown_time", "inflow", "rated_flow"),
-        f"{PER_DEPTH} {FALLS} Inflow is {{inflow}}. The pump is rated for {{rated_flow}} at this head. "
+        f"{PER_DEPTH} {FALLS} Inflow is {{inflow}}. The pump's rated flow is {{rated_flow}}. "
         f"{TENTH} What is your call?",
         find=("flow", "flow_share"),
     ),
 )
 
 
-def drawn_down(draw: Draw, units: str) -> dict[str, float]:
+def drawn_down(station: Station, draw: Draw) -> Station:
     """A pump whose duty has changed, found by drawdown and by its gauges."""
-    values = changed_duty(WITHOUT_STATIC)(draw, units)
-    inflow = round_flow(values["flow"] * draw.between(0.15, 0.5))
-    return values | {"inflow": inflow, "drawdown_rate": noted(values["flow"] - inflow)}
+    return changed_duty(WITHOUT_STATIC)(tested(station, draw, 0.6), draw)
 
 
 DRAWDOWN_CAUSE = CHAPTER.judged(
@@ -141,7 +166,7 @@ DRAWDOWN_CAUSE = CHAPTER.judged(
     "WG",
     "What changed, from a drawdown test and two gauges",
     judge_duty(WITHOUT_STATIC),
-    drawn_down,
+    Readings(SOME_FRICTION, drawn_down),
     Level(
         ("flow", "head", "rated_flow", "rated_head"),
         "A drawdown test of {place} shows {flow}, and its gauges show {head} of head. When new, it "
@@ -153,116 +178,5 @@ DRAWDOWN_CAUSE = CHAPTER.judged(
         f"{LOSES} Inflow is {{inflow}}, and the gauges show {{head}} of head. When new, the pump moved "
         "{rated_flow} at {rated_head}, with the same water levels. What changed?",
         find=("flow", "flow_share", "head_share"),
-    ),
-)
-
-OPENED = "With the pumps off and locked out"
-
-# Percent of the rise that closing one valve takes away: from the first on its check valve leaks,
-# up to the second it holds, and between the two nobody can say.
-LEAKING, HOLDING = 10, 5
-
-RISE_SOURCE = CHAPTER.judged(
-    "rise_source",
-    "WX",
-    "Where the water comes from with the pumps off",
-    against(
-        LEAK_SHARE,
-        LEAK_SHARE.rule,
-        (
-            "inflow",
-            "Nearly all from the sewer: the check valves hold",
-            "Closing the valves hardly changed the rise, so hardly any water was coming back.",
-        ),
-        (
-            "both",
-            "Part of it from the sewer, part of it back from the force main",
-            "A check valve is leaking. Find which one, and plan to open it, locked out.",
-        ),
-        (
-            "check_valve",
-            "Most of it back from the force main, through a check valve",
-            "The pump moves the same water over and over. Find which valve leaks, and repair it, "
-            "locked out.",
-        ),
-    ),
-    rising_well,
-    Level(
-        ("rise_rate", "inflow"),
-        f"{OPENED}, the wet well of {{station}} takes in {{rise_rate}}. With the discharge valves "
-        "closed too, it takes in {inflow}. Where does the water come from?",
-        find=("leakage", "leak_share"),
-    ),
-    Level(
-        ("volume_per_depth", "rise_read", "rise_time", "closed_rise_read", "closed_rise_time"),
-        f"{PER_DEPTH} {OPENED}, the level takes {{rise_time}} to rise {{rise_read}}. With the "
-        "discharge valves closed too, it takes {closed_rise_time} to rise {closed_rise_read}. "
-        "Where does the water come from?",
-        find=("rise_rate", "inflow", "leakage", "leak_share"),
-    ),
-)
-
-VALVES = {
-    (False, False): ("neither", "Neither one: the water comes from the sewer"),
-    (True, False): ("pump_1", "Pump 1's check valve"),
-    (False, True): ("pump_2", "Pump 2's check valve"),
-    (True, True): ("both", "Both check valves"),
-}
-
-REPAIR = "Lock out the pump, close the valves and drain the pipe before anyone opens a check valve."
-
-
-def judge_valves(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
-    """Whose closed valve slowed the rise; None where the change is too small to say."""
-    whole, *closed = (values[f"rise_rate{which}"] for which in ("", "_1", "_2"))
-    one, two = (
-        worked({"rise_rate": whole, "inflow": rate}, "leak_share", units) for rate in closed
-    )
-    if HOLDING < one < LEAKING or HOLDING < two < LEAKING:
-        return None
-    rates = [shown("rise_rate", rate, units, figures) for rate in (whole, *closed)]
-    found = (one >= LEAKING, two >= LEAKING)
-
-    def says(leaks: tuple[bool, bool]) -> str:
-        for pump, (here, there) in enumerate(zip(found, leaks, strict=True), 1):
-            if here != there:
-                slowed = "slowed the rise" if here else "hardly changed the rise"
-                holds = "leaks" if here else "holds"
-                return (
-                    f"Closing Pump {pump}'s discharge valve {slowed}, so its check valve {holds}."
-                )
-        told = "so that is where water was coming back" if any(leaks) else "so no water came back"
-        slowed = "slowed" if any(leaks) else "hardly changed"
-        which = "Closing that valve" if sum(leaks) == 1 else "Closing either valve"
-        return f"{which} {slowed} the rise, {told}. {REPAIR if any(leaks) else ''}".strip()
-
-    options = {leaks: Option(*VALVES[leaks], says(leaks)) for leaks in VALVES}
-    right = options.pop(found)
-    return Judgement(
-        "if closing one discharge valve slows the rise, that pump's check valve leaks",
-        "both open {}; Pump 1 closed {}; Pump 2 closed {}".format(*rates),
-        right,
-        tuple(options.values()),
-    )
-
-
-LEAKING_VALVE = CHAPTER.judged(
-    "leaking_valve",
-    "WY",
-    "Which check valve leaks",
-    judge_valves,
-    two_check_valves,
-    Level(
-        ("rise_rate", "rise_rate_1", "rise_rate_2"),
-        f"{OPENED}, the wet well of {{station}} takes in {{rise_rate}}. With only Pump 1's "
-        "discharge valve closed, it takes in {rise_rate_1}. With only Pump 2's closed, it takes in "
-        "{rise_rate_2}. Which check valve leaks?",
-    ),
-    Level(
-        ("volume_per_depth", "rise_read", "rise_time", "rise_time_1", "rise_time_2"),
-        f"{PER_DEPTH} {OPENED}, the level takes {{rise_time}} to rise {{rise_read}}. With only "
-        "Pump 1's discharge valve closed, the same rise takes {rise_time_1}. With only Pump 2's "
-        "closed, it takes {rise_time_2}. Which check valve leaks?",
-        find=("rise_rate", "rise_rate_1", "rise_rate_2"),
     ),
 )

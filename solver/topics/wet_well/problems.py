@@ -6,17 +6,22 @@ teaching.
 
 from solver.engine.family import Level
 
-from .judgments import DRAWDOWN_CAUSE, DRAWDOWN_CHECK, LEAKING_VALVE, RISE_SOURCE, STARTS_LIMIT
-from .scenes import (
+from .judgments import DRAWDOWN_CAUSE, DRAWDOWN_CHECK, STARTS_LIMIT
+from .judgments_rise import LEAKING_VALVE, RISE_SOURCE
+from .stations import (
+    ALONE,
+    ALONE_CORNERS,
+    ALONE_ROUND,
     CHAPTER,
+    CORNERS,
     FALLS,
+    LEAKING,
     LOSES,
     PER_DEPTH,
+    ROUND_WELL,
     TURNS,
-    failed_well,
-    leaking_well,
-    small_pair,
-    well,
+    TWO_PUMPS,
+    WELL,
 )
 
 __all__ = ["WET_WELL"]
@@ -30,19 +35,22 @@ VOLUMES = (
         "WV",
         "The volume of water in a wet well",
         "well_volume",
-        well,
+        WELL,
         Level(
             ("well_length", "well_width", "water_depth"),
             f"{RECTANGULAR} The water is {{water_depth}} deep. How much water is in it?",
+            scene=CORNERS,
         ),
         Level(
             ("well_diameter", "water_depth"),
             f"{ROUND} The water is {{water_depth}} deep. How much water is in it?",
+            scene=ROUND_WELL,
         ),
         Level(
             ("well_diameter", "depth_to_floor", "depth_to_water"),
             f"{ROUND} Measured from outside, it is {{depth_to_floor}} from the rim to the floor "
             "and {depth_to_water} to the water. How much water is in it?",
+            scene=ROUND_WELL,
         ),
     ),
     CHAPTER.numeric(
@@ -50,15 +58,17 @@ VOLUMES = (
         "WD",
         "Volume per foot or meter of depth",
         "volume_per_depth",
-        well,
+        WELL,
         Level(
             ("well_length", "well_width"),
             f"{RECTANGULAR} How much water does each foot or meter of depth hold, in {{unit}}?",
+            scene=CORNERS,
         ),
         Level(
             ("well_diameter",),
             "{person} measures the round wet well of {station}. It is {well_diameter} across inside. "
             "How much water does each foot or meter of depth hold, in {unit}?",
+            scene=ROUND_WELL,
         ),
         Level(
             ("working_volume", "on_level", "off_level"),
@@ -75,7 +85,7 @@ FLOWS = (
         "WR",
         "A pump's flow from a drawdown test",
         "flow",
-        well,
+        WELL,
         Level(
             ("drawdown_rate", "inflow"),
             f"{LOSES} Inflow is {{inflow}} during the test. What is the pump's flow?",
@@ -88,6 +98,7 @@ FLOWS = (
             ("well_diameter", "drawdown_read", "drawdown_time", "rise_read", "rise_time"),
             f"{ROUND} {FALLS} With all pumps off, a rise of {{rise_read}} takes {{rise_time}}. "
             "What is the pump's flow?",
+            scene=ROUND_WELL,
         ),
     ),
     CHAPTER.numeric(
@@ -95,7 +106,7 @@ FLOWS = (
         "WI",
         "Inflow from a rising level",
         "inflow",
-        well,
+        WELL,
         Level(
             ("closed_rise_volume", "closed_rise_time"),
             "The pumps at {station} are locked out and their discharge valves are closed. The wet "
@@ -110,6 +121,7 @@ FLOWS = (
             ("well_diameter", "closed_rise_read", "closed_rise_time"),
             f"{ROUND} With the pumps locked out and their discharge valves closed, the level "
             "takes {closed_rise_time} to rise {closed_rise_read}. What is the inflow?",
+            scene=ROUND_WELL,
         ),
     ),
     CHAPTER.numeric(
@@ -117,7 +129,7 @@ FLOWS = (
         "WL",
         "Leakage back through check valves",
         "leakage",
-        leaking_well,
+        LEAKING,
         Level(
             ("rise_rate", "inflow"),
             "With the pumps at {station} off, the wet well takes in {rise_rate}. With their "
@@ -154,7 +166,7 @@ CYCLES = (
         "WF",
         "How long a wet well takes to fill",
         "fill_time",
-        well,
+        WELL,
         Level(
             ("working_volume", "inflow"),
             f"{BETWEEN} Inflow is {{inflow}}. How long does it take to fill, in {{unit}}?",
@@ -167,6 +179,7 @@ CYCLES = (
         Level(
             (*ROUND_FLOATS, "inflow"),
             f"{FLOATS} Inflow is {{inflow}}. How long does it take to fill, in {{unit}}?",
+            scene=ROUND_WELL,
         ),
     ),
     CHAPTER.numeric(
@@ -174,7 +187,7 @@ CYCLES = (
         "WT",
         "How long a pump-down takes",
         "pump_down_time",
-        well,
+        WELL,
         Level(
             ("working_volume", "flow", "inflow"),
             f"{BETWEEN} {PUMPED} How long does the pump run each cycle, in {{unit}}?",
@@ -187,6 +200,7 @@ CYCLES = (
         Level(
             (*ROUND_FLOATS, "flow", "inflow"),
             f"{FLOATS} {PUMPED} How long does the pump run each cycle, in {{unit}}?",
+            scene=ROUND_WELL,
         ),
     ),
     CHAPTER.numeric(
@@ -194,7 +208,7 @@ CYCLES = (
         "WC",
         "Cycle time from start to start",
         "cycle_time",
-        well,
+        WELL,
         Level(
             ("fill_time", "pump_down_time"),
             "The wet well of {station} takes {fill_time} to fill and {pump_down_time} to pump down. "
@@ -207,6 +221,7 @@ CYCLES = (
         Level(
             (*ROUND_FLOATS, "flow", "inflow"),
             f"{FLOATS} {PUMPED} What is the cycle time, in {{unit}}?",
+            scene=ROUND_WELL,
         ),
     ),
     CHAPTER.numeric(
@@ -214,7 +229,7 @@ CYCLES = (
         "WS",
         "Starts per hour",
         "starts_per_hour",
-        well,
+        WELL,
         Level(
             ("cycle_time",),
             "At {station}, the pump starts every {cycle_time}. How many starts per hour is that?",
@@ -234,7 +249,7 @@ CYCLES = (
         "WN",
         "Starts of each pump when they alternate",
         "pump_starts",
-        well,
+        WELL,
         Level(
             ("starts_per_hour", "alternating_pumps"),
             f"{TURNS} Together they make {{starts_per_hour}}. "
@@ -256,22 +271,24 @@ CYCLES = (
         "WM",
         "The minimum volume between floats",
         "least_volume",
-        well,
+        WELL,
         Level(
             ("least_cycle", "flow"),
             "The pump at {station} moves {flow} and may start no more than once every {least_cycle}. "
             "What is the minimum volume between floats?",
+            scene=ALONE,
         ),
         Level(
             ("most_starts", "flow"),
             "The pump at {station} moves {flow}. Its manufacturer allows {most_starts}. "
             "What is the minimum volume between floats?",
+            scene=ALONE,
         ),
         Level(
             ("most_starts", "alternating_pumps", "flow"),
             f"{TURNS} Each one moves {{flow}}, and the manufacturer allows it {{most_starts}}. "
             "What is the minimum volume between floats?",
-            scene=small_pair,
+            scene=TWO_PUMPS,
         ),
     ),
     CHAPTER.numeric(
@@ -279,21 +296,24 @@ CYCLES = (
         "WZ",
         "How far apart the floats must be",
         "least_depth",
-        well,
+        WELL,
         Level(
             ("least_volume", "volume_per_depth"),
             f"{PER_DEPTH} It needs {{least_volume}} between floats. How far apart must the floats be?",
+            scene=ALONE,
         ),
         Level(
             ("least_cycle", "flow", "well_diameter"),
             "The wet well of {station} is round and {well_diameter} across inside. The pump moves "
             "{flow} and may start no more than once every {least_cycle}. "
             "How far apart must the floats be?",
+            scene=ALONE_ROUND,
         ),
         Level(
             ("most_starts", "flow", "well_length", "well_width"),
             "The wet well of {station} measures {well_length} by {well_width} inside. The pump moves "
             "{flow}, and its manufacturer allows {most_starts}. How far apart must the floats be?",
+            scene=ALONE_CORNERS,
         ),
     ),
     CHAPTER.numeric(
@@ -301,16 +321,18 @@ CYCLES = (
         "WQ",
         "The shortest possible cycle",
         "shortest_cycle",
-        well,
+        WELL,
         Level(
             ("working_volume", "flow"),
             f"{BETWEEN} The pump moves {{flow}}. Inflow changes all day. "
             "What is the shortest possible cycle, in {unit}?",
+            scene=ALONE,
         ),
         Level(
             (*ROUND_FLOATS, "flow"),
             f"{FLOATS} The pump moves {{flow}}. Inflow changes all day. "
             "What is the shortest possible cycle, in {unit}?",
+            scene=ALONE_ROUND,
         ),
     ),
 )
@@ -321,17 +343,19 @@ HOURS = (
         "WU",
         "How many hours a day a pump has to run",
         "hours_per_day",
-        well,
+        WELL,
         Level(
             ("daily_inflow", "flow"),
             "Inflow at {station} is {daily_inflow}. Its only pump moves {flow}. "
             "How many hours a day does it have to run?",
+            scene=ALONE,
         ),
         Level(
             ("daily_inflow", "drawdown_rate", "inflow"),
             "Inflow at {station} is {daily_inflow}. In a drawdown test of its only pump, the wet well "
             "loses {drawdown_rate} while {inflow} flows in. "
             "How many hours a day does the pump have to run?",
+            scene=ALONE,
         ),
     ),
     CHAPTER.numeric(
@@ -339,7 +363,7 @@ HOURS = (
         "WK",
         "Hours on each pump's meter",
         "pump_hours",
-        well,
+        WELL,
         Level(
             ("hours_per_day", "alternating_pumps"),
             f"{TURNS} Together they run {{hours_per_day}}. How many hours a day does each one run?",
@@ -355,11 +379,12 @@ HOURS = (
         "WJ",
         "Daily inflow from the hour meters",
         "daily_inflow",
-        well,
+        WELL,
         Level(
             ("hours_per_day", "flow"),
             "The only pump at {station} moves {flow} and runs {hours_per_day}. "
             "What is the station's daily inflow, in {unit}?",
+            scene=ALONE,
         ),
         Level(
             ("pump_hours", "alternating_pumps", "flow"),
@@ -375,7 +400,7 @@ STORAGE = (
         "WO",
         "Time until the well overflows",
         "storage_time",
-        failed_well,
+        WELL,
         Level(
             ("storage_volume", "inflow"),
             "The power fails at {station}. The wet well can still hold {storage_volume}, and "
@@ -386,6 +411,7 @@ STORAGE = (
             "The power fails at {station}. The round wet well is {well_diameter} across inside, and "
             "the overflow is {storage_depth} above the water. Inflow is {inflow}. "
             "How long until it overflows, in {unit}?",
+            scene=ROUND_WELL,
         ),
         Level(
             (

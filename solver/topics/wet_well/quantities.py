@@ -8,6 +8,7 @@ __all__ = ["WET_WELL"]
 
 SIDE = ("ft", "m", (2, 80), (0.6, 25))
 DOWN = ("ft", "m", (1, 60), (0.3, 20))
+APART = ("ft", "m", (0.5, 40), (0.15, 12))  # floats any nearer would chatter
 UP = ("ft", "m", (0.3, 40), (0.1, 12))
 VOLUME = ("gal", "m3", (20, 300_000), (0.08, 1200))
 RATE = ("gpm", "L/s", (1, 12_000), (0.05, 800))
@@ -100,7 +101,7 @@ WET_WELL = (
     same("least_cycle", "minimum cycle time", r"T_\mathrm{min}", *MINUTES, also="least cycle time"),
     Quantity("least_volume", "minimum volume between floats", r"V_\mathrm{min}", *VOLUME,
         also="least volume between floats"),
-    Quantity("least_depth", "minimum depth between floats", r"h_\mathrm{min}", *UP,
+    Quantity("least_depth", "minimum depth between floats", r"h_\mathrm{min}", *APART,
         also="least depth between floats"),
     same("sweep_time", "pump-down time with no inflow", r"t_0", *MINUTES,
         also="pumping time without inflow"),

@@ -4,9 +4,7 @@ from collections.abc import Callable, Mapping
 from functools import cache
 
 from solver.algebra.formula import Formula
-from solver.engine.draw import Draw
 from solver.engine.plan import Plan, find_plan
-from solver.topics.constants import KW_PER_HP
 from solver.units.show import exact, with_unit
 from solver.vocabulary import quantity_named
 
@@ -15,16 +13,9 @@ __all__ = [
     "Range",
     "Worked",
     "by",
-    "grid_of",
-    "in_horsepower",
-    "in_kilowatts",
     "noted",
-    "nothing",
-    "offsets",
     "only",
-    "round_flow",
     "shown",
-    "three",
 ]
 
 Range = tuple[float, float]
@@ -80,47 +71,3 @@ def noted(value: float, digits: int = 3) -> float:
     (41.3, 1270.0)
     """
     return float(f"{value:.{digits}g}")
-
-
-def round_flow(value: float) -> float:
-    """A flow (gpm | L/s) to the steps people read: fifties, tens, fives, ones or halves."""
-    for above, step in ((2000, 50), (500, 10), (100, 5), (20, 1)):
-        if value >= above:
-            return float(round(value / step) * step)
-    return round(value * 2) / 2
-
-
-def in_kilowatts(power: float, units: str) -> float:
-    """A machine's power (hp | kW) in the kilowatts of its meter."""
-    return power * KW_PER_HP.us.value if units == "us" else power
-
-
-def in_horsepower(power: float, units: str) -> float:
-    """A machine's power (hp | kW) in horsepower, by which some tables count."""
-    return power if units == "us" else power / KW_PER_HP.si.value
-
-
-def nothing(draw: Draw, units: str) -> dict[str, float]:
-    """The scene of a problem whose judge draws everything itself, or that has no numbers."""
-    return {}
-
-
-def grid_of(value: float) -> float:
-    """The step of a meter that shows three figures."""
-    return 0.01 if value < 10 else 0.1 if value < 100 else 1.0
-
-
-def offsets(draw: Draw, count: int, percent: float, middle: Range) -> tuple[int, int, int]:
-    """How far three readings lie from an average of `count` steps: the furthest one first."""
-    furthest = max(3, round(count * percent / 100))
-    near = min(max(1, round(furthest * draw.between(*middle))), furthest - 1)
-    return furthest, -near, near - furthest
-
-
-def three(draw: Draw, average: float, percent: float, middle: Range) -> tuple[list[float], float]:
-    """Three readings with this unbalance about an average, in any order, and the average."""
-    grid = grid_of(average * (1 + percent / 100))
-    count = round(average / grid)
-    side = draw.pick((1, -1))
-    away = draw.shuffled(offsets(draw, count, percent, middle))
-    return [round((count + side * steps) * grid, 2) for steps in away], round(count * grid, 2)

@@ -1,28 +1,24 @@
-"""Readings that want another unit: flows, pressures, tanks and motors that could exist.
+"""Small draws of what no pump station shows: tanks and their gauges, motors by their nameplates alone.
 
 Ranges are common practice, no source; motors come from the published tables.
 """
 
 from solver.engine.draw import Draw
+from solver.engine.family import Small
 from solver.topics.chapter import Chapter
-from solver.topics.drawn.pumps import pump
-from solver.topics.drawn.readings import by, noted, round_flow
 from solver.topics.formulas import CONVERSIONS, POWER
-from solver.topics.tables import motors
+from solver.topics.readings import by, noted
+from solver.topics.tables import motor_sizes
 
 __all__ = [
     "CHAPTER",
-    "change",
-    "flows",
-    "lifting",
-    "part",
-    "pressures",
-    "ratings",
-    "tank",
+    "PART",
+    "PRESSURES",
+    "RATINGS",
+    "TANK",
     "worked",
 ]
 
-FLOW = {"us": (150, 6000), "si": (10, 400)}
 PRESSURE = {"us": (8, 140), "si": (60, 950)}
 TANKS = {
     "us": (300, 500, 750, 1500, 2500, 6000, 12_000, 40_000, 150_000, 500_000),
@@ -31,22 +27,6 @@ TANKS = {
 SMALL = {"us": 3000, "si": 12}  # a volume that a truck, a floor or a hoist may have to carry
 CHAPTER = Chapter("units", (*POWER, *CONVERSIONS))
 worked = by(CHAPTER.formulas)
-
-
-def flows(draw: Draw, units: str) -> dict[str, float]:
-    """One flow, as each meter and each report has it."""
-    low, high = FLOW[units]
-    flow = round_flow(low * (high / low) ** draw.between(0, 1))
-    wanted = {"flow_per_second": 2, "flow_per_hour": 3, "daily_flow": 2}
-    seen = {n: noted(worked({"flow": flow}, n, units), digits) for n, digits in wanted.items()}
-    return {"flow": flow, **seen}
-
-
-def change(draw: Draw, units: str) -> dict[str, float]:
-    """A pump's flow when it was new, and what is left of it."""
-    before = flows(draw, units)["flow"]
-    now = round_flow(before * draw.between(0.68, 0.93))
-    return {"earlier_flow": before, "flow": now, "flow_drop": before - now}
 
 
 def pressures(draw: Draw, units: str) -> dict[str, float]:
@@ -89,10 +69,10 @@ def part(draw: Draw, units: str) -> dict[str, float]:
 
 def ratings(draw: Draw, units: str) -> dict[str, float]:
     """Motors marked in horsepower and in kilowatts, and what one does at its shaft."""
-    horsepower = draw.pick([motor.size for motor in motors("us")])
-    kilowatts = draw.pick([motor.size for motor in motors("si")])
+    horsepower = draw.pick(motor_sizes("us"))
+    kilowatts = draw.pick(motor_sizes("si"))
     rated = {"us": "horsepower_rating", "si": "kilowatt_rating"}[units]
-    load = draw.pick(motors(units)).size * draw.between(0.6, 1.0)
+    load = draw.pick(motor_sizes(units)) * draw.between(0.6, 1.0)
     return {
         "horsepower_rating": horsepower,
         "kilowatt_rating": kilowatts,
@@ -100,7 +80,4 @@ def ratings(draw: Draw, units: str) -> dict[str, float]:
     }
 
 
-def lifting(draw: Draw, units: str) -> dict[str, float]:
-    """A pump, and the weight of water it moves."""
-    machine = pump(draw, units)
-    return {**machine, "weight_flow": noted(worked(machine, "weight_flow", units))}
+PRESSURES, TANK, PART, RATINGS = map(Small, (pressures, tank, part, ratings))
