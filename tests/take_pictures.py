@@ -89,8 +89,8 @@ def test_the_figure_of_the_cube_law(opened):
 
 
 def test_the_record_of_the_example_plant(opened):
-    day = opened(RECORD).locator(".w2w-day")
+    day = opened(RECORD).locator(".w2w-day").last
     day.get_by_role("button", name="Open the example plant").click()
-    day.locator(".w2w-files").get_by_label("Pump", exact=True).select_option(index=2)
+    day.get_by_label("Pump", exact=True).select_option(index=2)
     day.get_by_text("The wire-to-water efficiency is falling").wait_for()
     take(day.locator(".w2w-trends"), "record")

@@ -17,6 +17,7 @@ __all__ = [
     "log_copies",
     "mixed",
     "own_numbers",
+    "plant",
     "practice",
     "progress",
     "record",
@@ -180,10 +181,17 @@ def _keep(told) -> str:
 
 
 def record():
-    """One pump's day, or many from a file: worked, judged, followed over the years."""
+    """One pump's day typed in: worked and judged."""
     from .record.record_panel import RecordPanel
 
     return RecordPanel()
+
+
+def plant():
+    """Many pumps from a file: the whole plant, and each followed over the years."""
+    from .record.plant_panel import PlantPanel
+
+    return PlantPanel()
 
 
 def worked_example(code: str):

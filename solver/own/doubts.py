@@ -3,18 +3,21 @@
 from collections.abc import Iterator, Mapping
 from math import isclose
 
+from solver.algebra.expression import Expr
 from solver.algebra.formula import Formula
 from solver.algebra.tree import compiled, names
 from solver.engine.plan import Link
 from solver.errors import SolverError
+from solver.station.instruments import error_of
 from solver.topics.formulas import FORMULAS
 from solver.units.show import figures, with_unit
 from solver.vocabulary import Quantity, quantity_named, spoken
 
 __all__ = ["beyond_nature", "contradictions", "disagreement", "shown", "unusual"]
 
-AGREE = 0.03  # readings a few percent apart are only rounded; more is a contradiction
+AGREE = 0.03  # readings a few percent apart are only rounded
 HAIR = 1e-6
+SLOPE = 1e-4  # by which a reading is moved to see how much it counts
 
 
 IN_AND_OUT = (
@@ -72,9 +75,34 @@ def _disagreements(
                 worked = compiled(formula.expr, units)(known)
             except (ArithmeticError, ValueError, SolverError):
                 continue
-            yield from disagreement(
-                quantity_named(formula.result), known[formula.result], worked, units
-            )
+            one = known[formula.result]
+            allowed = _error(formula.result, known, links, units)
+            allowed += _moved(formula.expr, worked, known, links, units)
+            if abs(one - worked) > allowed:
+                yield from disagreement(quantity_named(formula.result), one, worked, units)
+
+
+def _error(name: str, known: Mapping[str, float], links: Mapping[str, Link], units: str) -> float:
+    """How far a reading may be off by its instrument, or what is worked by those behind it."""
+    if link := links.get(name):
+        behind = {other: value for other, value in links.items() if other != name}
+        return _moved(link.expr, known[name], known, behind, units)
+    return error_of(name, known[name], units)
+
+
+def _moved(
+    expr: Expr, value: float, known: Mapping[str, float], links: Mapping[str, Link], units: str
+) -> float:
+    """How far the value of an expression is off when all it is made of are off as far as they may be."""
+    work, total = compiled(expr, units), 0.0
+    for name in names(expr):
+        step = SLOPE * abs(known[name]) or SLOPE
+        try:
+            slope = (work({**known, name: known[name] + step}) - value) / step
+        except (ArithmeticError, ValueError, SolverError):
+            continue
+        total += abs(slope) * _error(name, known, links, units)
+    return total
 
 
 def _applies(

@@ -494,3 +494,46 @@ def test_any_entries_are_worked_judged_and_kept(entries, units):
         assert bool(one.verdict.limit) == bool(one.verdict.source)
     for text in (*found.contradictions, *found.notices, *found.next_checks):
         assert text.endswith((".", ")."))
+
+
+# What instruments allow
+
+
+def finding(name, **texts):
+    return examine(read_entries(texts)[0]).finding(name)
+
+
+def test_a_difference_of_one_step_of_the_meter_is_too_coarse_to_judge():
+    found = finding("resistance_unbalance", ohms_12="0.31", ohms_23="0.32", ohms_31="0.31")
+    assert "too coarse to judge" == found.state
+    assert "could be anything from 0% to 4.278%" in found.verdict.says
+    assert "a meter that shows one more digit" in found.verdict.then
+
+
+@pytest.mark.parametrize(
+    ("texts", "name", "state"),
+    [
+        ({"ohms_12": "0.311", "ohms_23": "0.320", "ohms_31": "0.312"}, "resistance_unbalance", "look into it"),
+        ({"ohms_12": "0.31", "ohms_23": "0.52", "ohms_31": "0.31"}, "resistance_unbalance", "beyond limit"),
+        ({"volts_ab": "462", "volts_bc": "463", "volts_ca": "455"}, "voltage_unbalance", "look into it"),
+    ],
+)  # fmt: skip
+def test_a_difference_that_the_meter_shows_well_is_judged(texts, name, state):
+    assert state == finding(name, **texts).state
+
+
+@pytest.mark.parametrize(("kilowatts", "agree"), [("31.5", True), ("33.0", True), ("27", False)])
+def test_two_ways_contradict_only_beyond_what_their_instruments_allow(kilowatts, agree):
+    """460 V, 45 A and 0.86 come to 30.8 kW; a clamp is off by 2 %, and the others by a little."""
+    read = {"volts_ab": "460", "volts_bc": "461", "volts_ca": "459", "amps_a": "45.0"}
+    read |= {"amps_b": "44.8", "amps_c": "45.2", "power_factor": "0.86", "input_power": kilowatts}
+    examined = examine(read_entries(read)[0])
+    assert agree is not examined.contradictions
+
+
+def test_what_was_measured_otherwise_is_not_missing():
+    """Power by volts, amps and power factor; flow on a meter, so no drawdown; head, so no gauges."""
+    read = {"volts_ab": "460", "volts_bc": "461", "volts_ca": "459", "amps_a": "45", "amps_b": "45"}
+    read |= {"amps_c": "45", "power_factor": "0.86", "flow": "450", "head": "62"}
+    missing = examine(read_entries(read)[0]).not_measured
+    assert not {"input power", "flow meter and power", "drawdown", "gauges"} & set(missing)

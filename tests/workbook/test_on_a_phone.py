@@ -15,7 +15,7 @@ SLOWER = 400  # milliseconds: what comes sooner after a click is taken for a dou
 PAGES = {
     "00-start-here.ipynb": (["Show the steps"], ".w2w-steps"),
     "12-mixed-practice.ipynb": (["Show the steps"], ".w2w-steps"),
-    "13-pump-day-record.ipynb": (["Open the example plant"], ".w2w-findings"),
+    "13-pump-day-record.ipynb": (["Open the example plant"], ".w2w-checks"),
     "14-your-study.ipynb": ([], ".w2w-calendar"),
     "15-practice-exam.ipynb": (
         ["Start this exam", "Show the formulas"],

@@ -34,8 +34,8 @@ def words(html):
 
 def uploaded(data, name="pumps.csv", panel=None):
     """The panel after a file was chosen."""
-    panel = panel or page.record()
-    panel.files.upload.value = (
+    panel = panel or page.plant()
+    panel.upload.value = (
         {"name": name, "type": "text/csv", "size": len(data), "content": memoryview(data),
          "last_modified": datetime(2024, 5, 1, tzinfo=UTC)},
     )  # fmt: skip
@@ -44,8 +44,8 @@ def uploaded(data, name="pumps.csv", panel=None):
 
 @pytest.fixture
 def example():
-    panel = page.record()
-    panel.files.example.click()
+    panel = page.plant()
+    panel.example.click()
     return panel
 
 
@@ -76,17 +76,19 @@ def test_two_days_of_one_date_are_told_apart_by_their_row():
 
 def test_the_day_chosen_is_worked_and_what_is_to_be_known_of_its_row_is_said():
     panel = uploaded(TWO)
-    assert "Tannery Lane, Pump 1, 2024-05-01" in words(panel.result.value)
-    assert 'Row 3, column “Flow (gpm)”: "ten" has no number in it' in words(panel.result.value)
-    panel.files.day.value = 2
-    assert "The current unbalance is 8%, over 5%." in words(panel.result.value)
-    panel.files.pump.index = 1
-    assert "Tannery Lane, pump 2, no date" in words(panel.result.value)
+    assert "Tannery Lane, Pump 1, 2024-05-01" in words(panel.outcome.result.value)
+    assert 'Row 3, column “Flow (gpm)”: "ten" has no number in it' in words(
+        panel.outcome.result.value
+    )
+    panel.day.value = 2
+    assert "The current unbalance is 8%, over 5%." in words(panel.outcome.result.value)
+    panel.pump.index = 1
+    assert "Tannery Lane, pump 2, no date" in words(panel.outcome.result.value)
 
 
 def test_messages_are_told_by_row_and_column_and_the_rest_is_read():
     panel = uploaded(TWO)
-    told = words(panel.files.said.value)
+    told = words(panel.said.value)
     assert "“pumps.csv”: 2 pumps, 3 days." in told
     assert "1 note on this file. Everything else was read." in told
     assert "Row 3, column “Flow (gpm)”:" in told
@@ -94,7 +96,7 @@ def test_messages_are_told_by_row_and_column_and_the_rest_is_read():
 
 def test_more_messages_than_a_screen_holds_are_there_to_open():
     rows = b"Pump,kW\n" + b"1,ten\n" * 30
-    told = uploaded(rows).files.said.value
+    told = uploaded(rows).said.value
     assert "<summary>And 10 more</summary>" in told
     assert 30 == told.count("<li>")
 
@@ -114,12 +116,12 @@ def test_more_messages_than_a_screen_holds_are_there_to_open():
 def test_a_file_that_cannot_be_read_says_why_and_the_one_before_stays(data, why):
     panel = uploaded(TWO)
     uploaded(data, "other.csv", panel)
-    told = words(panel.files.said.value)
+    told = words(panel.said.value)
     assert "“other.csv” couldn't be read." in told
     assert why in told
     assert "The file you had before is still open." in told
-    panel.files.pump.index = 1
-    assert "Tannery Lane, pump 2" in words(panel.result.value)
+    panel.pump.index = 1
+    assert "Tannery Lane, pump 2" in words(panel.outcome.result.value)
 
 
 def test_a_file_one_byte_over_the_bound_is_refused_and_one_at_it_is_read():
@@ -139,7 +141,7 @@ def test_no_more_rows_are_read_than_the_bound_and_it_is_said():
 def test_nothing_of_a_file_reaches_the_page_as_html(text):
     rows = b"Pump,Station,Date,kW,%s\n%s,%s,%s,%s,%s\n" % ((text,) * 6)
     panel = uploaded(rows, "<img src=x>.csv")
-    shown = panel.result.value + panel.files.said.value + panel.keep.links.value
+    shown = panel.outcome.result.value + panel.said.value + panel.outcome.keep.links.value
     assert "<script" not in shown
     assert "<img" not in shown
 
@@ -147,24 +149,14 @@ def test_nothing_of_a_file_reaches_the_page_as_html(text):
 # Nothing is lost
 
 
-def test_a_file_leaves_the_form_as_it_is():
-    panel = page.record()
-    panel.form.controls["pump"].value = "Pump 9"
-    uploaded(TWO, panel=panel)
-    assert {"pump": "Pump 9"} == panel.form.texts
-    panel.run.click()
-    assert "Pump 9" in words(panel.result.value)
-    assert "" == panel.trends.value
-
-
 def test_a_change_of_units_works_the_same_day_in_the_other_units():
     panel = uploaded(TWO)
-    panel.files.day.value = 2
+    panel.day.value = 2
     panel.units.value = "si"
-    assert 2 == panel.files.day.value
-    assert "si" == panel.examined.record.units
+    assert 2 == panel.day.value
+    assert "si" == panel.outcome.examined.record.units
     # 1 gpm = 0.063 090 2 L/s (NIST SP 811, B.8)
-    assert pytest.approx(450 * 0.0630902, rel=1e-6) == panel.examined.record.values["flow"]
+    assert pytest.approx(450 * 0.0630902, rel=1e-6) == panel.outcome.examined.record.values["flow"]
 
 
 # What is kept
@@ -195,27 +187,20 @@ def test_the_json_of_a_record_has_every_finding_and_says_what_it_is_not(kept):
 
 def test_links_hold_the_files_under_plain_names(kept):
     panel = uploaded(TWO)
-    panel.files.day.value = 2
+    panel.day.value = 2
     name = "pump-day-Tannery-Lane-Pump-1-2023-05-01"
-    files = saved(panel.keep.links.value)
+    files = saved(panel.outcome.keep.links.value)
     assert {f"{name}.csv", f"{name}.json"} <= set(files)
     assert as_csv(*kept) == files[f"{name}.csv"]
     assert f"{name}.csv" == file_name(kept[0], "csv")
 
 
-def test_a_typed_record_can_be_kept_too():
-    panel = page.record()
-    panel.form.controls["pump"].value = "Pump 9"
-    panel.run.click()
-    assert "pump-day-Pump-9.csv" in saved(panel.keep.links.value)
-
-
 def test_the_pdf_has_the_day_that_is_shown_in_full_and_no_later_one():
     pytest.importorskip("typst")
     panel = uploaded(TWO.replace(b"ten", b"450"))
-    panel.files.day.value = 2
-    panel.keep.make.click()
-    ((name, data),) = saved(panel.keep.pdf.value).items()
+    panel.day.value = 2
+    panel.outcome.keep.make.click()
+    ((name, data),) = saved(panel.outcome.keep.pdf.value).items()
     assert "pump-day-Tannery-Lane-Pump-1-2023-05-01.pdf" == name
     text = " ".join(page.extract_text() for page in PdfReader(BytesIO(data)).pages)
     assert "2023-05-01" in text
@@ -226,22 +211,22 @@ def test_the_pdf_has_the_day_that_is_shown_in_full_and_no_later_one():
 def test_another_record_takes_the_pdf_of_the_one_before_away():
     pytest.importorskip("typst")
     panel = uploaded(TWO)
-    panel.keep.make.click()
-    panel.files.day.value = 2
-    assert "" == panel.keep.pdf.value
+    panel.outcome.keep.make.click()
+    panel.day.value = 2
+    assert "" == panel.outcome.keep.pdf.value
 
 
 def test_where_no_pdf_can_be_made_it_is_said_what_to_do(monkeypatch):
     monkeypatch.setitem(sys.modules, "typst", None)
     panel = uploaded(TWO)
-    panel.keep.make.click()
-    assert "A PDF needs the package typst" in words(panel.keep.pdf.value)
+    panel.outcome.keep.make.click()
+    assert "A PDF needs the package typst" in words(panel.outcome.keep.pdf.value)
 
 
 def test_an_empty_file_with_every_heading_is_offered_in_the_chosen_units():
-    panel = page.record()
+    panel = page.plant()
     panel.units.value = "si"
-    (data,) = saved(panel.files.template.value).values()
+    (data,) = saved(panel.template.value).values()
     assert "flow by meter (L/s)" in data.decode("utf-8-sig")
 
 
@@ -249,21 +234,42 @@ def test_an_empty_file_with_every_heading_is_offered_in_the_chosen_units():
 
 
 def test_the_example_plant_opens_with_its_pumps_its_task_and_its_trends(example):
-    assert 8 == len(example.files.pump.options)
-    assert 5 == len(example.files.day.options)
-    assert TASK in words(example.files.task.value)
-    assert "Over the years" in words(example.trends.value)
+    assert 8 == len(example.pump.options)
+    assert 5 == len(example.day.options)
+    assert TASK in words(example.task.value)
+    assert "Over the years" in words(example.outcome.trends.value)
     assert len(demo_csv()) > MOST_ROWS
 
 
 def test_its_faults_are_shown_only_when_they_are_asked_for(example):
-    shown = example.files.answers.value + example.files.task.value + example.result.value
+    shown = example.answers.value + example.task.value + example.outcome.result.value
     assert all(fault.title not in unescape(shown) for fault in FAULTS)
-    example.files.reveal.click()
+    example.reveal.click()
     for fault in FAULTS:
-        assert f"{fault.station}, {fault.pump}: {fault.title}" in words(example.files.answers.value)
+        assert f"{fault.station}, {fault.pump}: {fault.title}" in words(example.answers.value)
 
 
 def test_another_file_takes_the_task_away(example):
     uploaded(TWO, panel=example)
-    assert "none" == example.files.hunt.layout.display
+    assert "none" == example.hunt.layout.display
+
+
+# The whole plant
+
+
+def test_a_plant_is_on_one_screen_its_pumps_by_checks_by_days(example):
+    html = example.plant.value
+    for name, _ in example.fleet.pumps:
+        assert f'<th scope="row">{name}</th>' in html
+    for label in ("Current unbalance", "Winding resistance unbalance", "Wire-to-water efficiency"):
+        assert f'<th scope="col">{label}</th>' in html
+
+
+def test_a_cell_has_a_mark_for_each_day_the_newest_value_and_the_same_in_words():
+    told = words(uploaded(TWO).plant.value)
+    assert "! ✓ 2.74% 2023-05-01: look into it, 8%; 2024-05-01: within limit, 2.74%" in told
+
+
+def test_what_was_never_checked_has_no_column_and_a_file_without_checks_no_table():
+    assert "Polarization index" not in uploaded(TWO).plant.value
+    assert "" == uploaded(b"Station,Pump,Date\nA,1,2024-05-01\n").plant.value

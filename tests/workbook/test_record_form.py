@@ -7,6 +7,7 @@ import pytest
 
 from solver.own.record import ALWAYS, FIELDS, GROUPS, STATES, examine, read_entries
 from workbook import page
+from workbook.log import KEPT
 from workbook.record.findings import examined_html, pressing_first
 
 LEGS = {"amps_a": "25.5", "amps_b": "23", "amps_c": "26.5 A"}
@@ -31,6 +32,11 @@ def worked(**texts):
     panel = typed(**texts)
     panel.run.click()
     return panel
+
+
+@pytest.fixture(autouse=True)
+def _nothing_kept(monkeypatch, tmp_path):
+    monkeypatch.setenv(KEPT, str(tmp_path))
 
 
 # The form
@@ -87,7 +93,7 @@ def test_a_fault_stands_beside_its_box_and_the_rest_is_worked():
     assert "plenty" == panel.form.controls["flow"].value
     assert all(not place.value for name, place in panel.form.faults.items() if name != "flow")
     assert "1 entry couldn't be read." in words(panel.said.value)
-    assert "current unbalance: 8%" in words(panel.result.value)
+    assert "Current unbalance 8%" in words(panel.outcome.result.value)
 
 
 def test_a_fault_in_a_closed_group_opens_it():
@@ -118,7 +124,7 @@ def test_an_empty_form_says_what_to_do():
 @pytest.mark.parametrize("text", ["<script>alert(1)</script>", '"><img src=x onerror=alert(1)>'])
 def test_nothing_typed_reaches_the_page_as_html(text):
     panel = worked(pump=text, station=text, date=text, flow=text, **LEGS)
-    shown = panel.result.value + panel.said.value + panel.form.faults["flow"].value
+    shown = panel.outcome.result.value + panel.said.value + panel.form.faults["flow"].value
     assert "<script" not in shown
     assert "<img" not in shown
 
@@ -184,29 +190,29 @@ def test_the_most_pressing_findings_come_first():
     states = [STATES.index(found.state) for found in pressing_first(panel.examined)]
     assert states == sorted(states)
     assert len(set(states)) > 1
-    heads = re.findall(r'<p class="w2w-state">.*?</span>([^<]*)</p><p>', panel.result.value)
+    heads = re.findall(
+        r'<span class="w2w-state">.*?</span> ([^<]*)</span>', panel.outcome.result.value
+    )
     assert [STATES[at].capitalize() for at in states] == heads
 
 
 def test_each_finding_says_its_state_in_a_word_its_verdict_its_limit_and_its_source():
-    text = words(worked(**LEGS).result.value)
-    assert "current unbalance: 8% ! Look into it The current unbalance is 8%, over 5%." in text
+    text = words(worked(**LEGS).outcome.result.value)
+    row = "Current unbalance 8% limit up to 5% ! Look into it The current unbalance is 8%, over 5%."
+    assert row in text
     verdict = examine(read_entries(LEGS)[0]).finding("current_unbalance").verdict
     assert f"Limit: {verdict.limit}. Source: {verdict.source}." in text
 
 
-def test_what_has_no_known_limit_is_there_to_open_after_what_was_judged():
-    html = worked(**LEGS, flow="450", head="62").result.value
-    judged, _, plain = html.partition("<summary>Calculated, with no limit to compare: 3</summary>")
-    assert "current unbalance: 8%" in words(judged)
-    assert "water horsepower: 7.045 hp" in words(plain)
+def test_what_has_no_known_limit_comes_after_what_was_judged():
+    text = words(worked(**LEGS, flow="450", head="62").outcome.result.value)
+    assert text.index("Current unbalance 8%") < text.index("Water horsepower 7.045 hp – ")
 
 
-def test_each_worked_solution_can_be_opened():
-    html = worked(**LEGS).result.value
-    title = "<summary>The worked solution: current unbalance</summary>"
-    assert title in html
-    assert "Step 3: current unbalance" in words(html.partition(title)[2])
+def test_each_result_opens_to_its_worked_solution():
+    html = worked(**LEGS).outcome.result.value
+    opened = html.partition("Current unbalance")[2]
+    assert "Step 3: current unbalance" in words(opened.partition("</details>")[0])
 
 
 def test_contradictions_what_to_check_next_cautions_and_what_was_not_measured_are_there():
@@ -230,4 +236,49 @@ def test_the_heading_of_a_record_begins_with_a_capital(texts, heading):
 
 
 def test_every_record_says_that_it_never_replaces_a_qualified_person():
-    assert ALWAYS in words(worked(pump="Pump 2").result.value)
+    assert ALWAYS in words(worked(pump="Pump 2").outcome.result.value)
+
+
+# What is kept
+
+
+def test_what_is_typed_is_there_again_when_the_page_comes_back():
+    typed(**LEGS, station="Tannery Lane", flow="ten").units.value = "si"
+    again = page.record()
+    assert "si" == again.units.value
+    assert LEGS | {"station": "Tannery Lane", "flow": "ten"} == again.form.texts
+    assert "What you typed last time is still here." in words(again.said.value)
+    assert again.form.groups["volts and amps"].open
+
+
+def test_a_form_is_emptied_and_what_was_in_it_brought_back():
+    panel = typed(**LEGS)
+    panel.empty.click()
+    assert {} == panel.form.texts == page.record().form.texts
+    panel.clock = lambda: 1e9
+    panel.empty.click()
+    assert LEGS == panel.form.texts == page.record().form.texts
+
+
+@pytest.mark.parametrize(
+    "kept", ["", "{", "[]", '{"units": "furlongs", "texts": {"flow": "1"}}', "null"]
+)
+def test_a_file_that_holds_no_draft_is_an_empty_form(kept, tmp_path):
+    (tmp_path / "record-draft.json").write_text(kept)
+    assert {} == page.record().form.texts
+
+
+def test_a_computer_that_keeps_nothing_is_told_of_and_the_form_works(tmp_path, monkeypatch):
+    monkeypatch.setenv(KEPT, str(tmp_path / "file"))
+    (tmp_path / "file").write_text("in the way")
+    panel = worked(**LEGS)
+    assert "can't be kept on this computer" in words(panel.units_said.value)
+    assert "Current unbalance 8%" in words(panel.outcome.result.value)
+
+
+def test_an_entry_that_was_not_read_has_a_way_to_its_box():
+    panel = worked(**LEGS, flow="plenty")
+    assert ["Go to flow by meter"] == [way.description for way in panel.unread.children]
+    panel.form.groups["flow meter and power"].show(False)
+    panel.unread.children[0].click()
+    assert panel.form.groups["flow meter and power"].open

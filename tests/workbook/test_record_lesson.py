@@ -8,6 +8,7 @@ import pytest
 from solver import BadCode, case_from_code, draw
 from solver.own.record import examine, lesson, read_entries
 from workbook import page
+from workbook.log import KEPT
 from workbook.record.lesson_practice import LessonPractice
 
 LEGS = {"amps_a": "25.5", "amps_b": "23", "amps_c": "26.5"}
@@ -23,6 +24,11 @@ def practice(own, picked=0, **texts):
     numbers = iter(range(picked, 10**6))
     found = lesson(examine(read_entries(texts or MORE)[0]))
     return LessonPractice(found, own, lambda most: next(numbers) % most)
+
+
+@pytest.fixture(autouse=True)
+def _nothing_kept(monkeypatch, tmp_path):
+    monkeypatch.setenv(KEPT, str(tmp_path))
 
 
 @pytest.fixture
@@ -84,8 +90,8 @@ def test_a_code_opens_any_problem_and_what_was_chosen_stays():
 
 
 def test_the_own_numbers_of_a_record_are_asked_and_graded(panel):
-    panel.lesson.own.click()
-    card = panel.lesson.card
+    panel.outcome.lesson.own.click()
+    card = panel.outcome.lesson.card
     card.choosing.kind.value = "current_unbalance 2"
     assert "25.5 A, 23 A and 26.5 A" in words(card.problem.value)
     card.answer.value = "8 %"
@@ -94,8 +100,8 @@ def test_the_own_numbers_of_a_record_are_asked_and_graded(panel):
 
 
 def test_a_named_mistake_is_told_from_a_right_answer(panel):
-    panel.lesson.own.click()
-    card = panel.lesson.card
+    panel.outcome.lesson.own.click()
+    card = panel.outcome.lesson.card
     card.choosing.kind.value = "current_unbalance 2"
     card.answer.value = "14 %"  # highest less lowest, over the average
     card.answer.press()
@@ -104,16 +110,16 @@ def test_a_named_mistake_is_told_from_a_right_answer(panel):
 
 
 def test_own_numbers_have_no_code_and_the_page_says_how_to_share_them(panel):
-    panel.lesson.own.click()
-    panel.lesson.card.folds[1].button.click()
-    shown = " ".join(part.value for part in _html(panel.lesson.card))
+    panel.outcome.lesson.own.click()
+    panel.outcome.lesson.card.folds[1].button.click()
+    shown = " ".join(part.value for part in _html(panel.outcome.lesson.card))
     assert "there is no code for them" in shown
-    assert panel.lesson.card.code.entry.box not in list(_all(panel.lesson.card))
+    assert panel.outcome.lesson.card.code.entry.box not in list(_all(panel.outcome.lesson.card))
 
 
 def test_the_problem_left_behind_is_named_and_an_unchecked_answer_with_it(panel):
-    panel.lesson.own.click()
-    card = panel.lesson.card
+    panel.outcome.lesson.own.click()
+    card = panel.outcome.lesson.card
     title = card.practice.case.family.title
     card.answer.value = "11"
     card.skip.click()
@@ -121,8 +127,8 @@ def test_the_problem_left_behind_is_named_and_an_unchecked_answer_with_it(panel)
 
 
 def test_fresh_numbers_come_with_a_code_to_share(panel):
-    panel.lesson.fresh.click()
-    card = panel.lesson.card
+    panel.outcome.lesson.fresh.click()
+    card = panel.outcome.lesson.card
     assert card.code.entry.box in list(_all(card))
     assert case_from_code(card.code.entry.box.value) == card.practice.case
 
@@ -134,8 +140,8 @@ def test_what_makes_no_fair_problem_is_listed_with_its_reason():
     for name, text in zip(names, ("21", "20", "19", "462", "463", "455"), strict=True):
         made.form.controls[name].value = text
     made.run.click()
-    made.lesson.own.click()
-    told = words(" ".join(part.value for part in _html(made.lesson.card)))
+    made.outcome.lesson.own.click()
+    told = words(" ".join(part.value for part in _html(made.outcome.lesson.card)))
     assert "with these numbers; try fresh ones" in told
     assert "It is too close to a limit to be judged fairly." in told
 
@@ -144,9 +150,9 @@ def test_a_record_that_makes_no_problem_says_what_to_add():
     made = page.record()
     made.form.controls["pump"].value = "Pump 2"
     made.run.click()
-    made.lesson.own.click()
-    assert "These readings don't make a problem yet." in words(made.lesson.said.value)
-    assert made.lesson.card is None
+    made.outcome.lesson.own.click()
+    assert "These readings don't make a problem yet." in words(made.outcome.lesson.said.value)
+    assert made.outcome.lesson.card is None
 
 
 def test_where_no_own_number_is_fair_fresh_ones_are_offered():
@@ -155,19 +161,19 @@ def test_where_no_own_number_is_fair_fresh_ones_are_offered():
     for name, text in (("ohms_12", "1"), ("ohms_23", "1"), ("ohms_31", "1")):
         made.form.controls[name].value = text
     made.run.click()
-    made.lesson.own.click()
-    assert "Use fresh numbers." in words(made.lesson.said.value)
-    made.lesson.fresh.click()
-    assert made.lesson.card.practice.case.code
+    made.outcome.lesson.own.click()
+    assert "Use fresh numbers." in words(made.outcome.lesson.said.value)
+    made.outcome.lesson.fresh.click()
+    assert made.outcome.lesson.card.practice.case.code
 
 
 def test_another_record_leaves_the_card_and_what_is_typed_in_it(panel):
-    panel.lesson.own.click()
-    card = panel.lesson.card
+    panel.outcome.lesson.own.click()
+    card = panel.outcome.lesson.card
     card.answer.value = "11"
     panel.form.controls["amps_a"].value = "26"
     panel.run.click()
-    assert card is panel.lesson.card
+    assert card is panel.outcome.lesson.card
     assert "11" == card.answer.value
 
 
@@ -175,8 +181,8 @@ def test_another_record_leaves_the_card_and_what_is_typed_in_it(panel):
 def test_no_name_of_a_record_reaches_the_lesson_as_html(panel, text):
     panel.form.controls["pump"].value = text
     panel.run.click()
-    panel.lesson.own.click()
-    shown = "".join(part.value for part in _html(panel.lesson.box))
+    panel.outcome.lesson.own.click()
+    shown = "".join(part.value for part in _html(panel.outcome.lesson.box))
     assert "<script" not in shown
     assert "<img" not in shown
 

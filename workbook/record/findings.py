@@ -9,6 +9,7 @@ from textwrap import indent
 
 from solver.own.record import (
     BEYOND,
+    COARSE,
     LOOK,
     NO_LIMIT,
     NOT_MEASURED,
@@ -24,7 +25,6 @@ from solver.render.text import steps_text
 from solver.units.show import capital, exact, figures, with_unit
 from workbook.ui.cautions import caution_box, caution_lines
 from workbook.ui.markup import Markup, joined, tag
-from workbook.ui.pieces import state_line
 
 from .reading import Message
 
@@ -34,6 +34,7 @@ __all__ = ["examined_html", "page_text", "pressing_first", "read_rows", "summary
 MARKS = {
     BEYOND: ("✗", "w2w-wrong"),
     LOOK: ("!", "w2w-notice"),
+    COARSE: ("?", "w2w-notice"),
     WITHIN: ("✓", "w2w-right"),
     NO_LIMIT: ("–", "w2w-plain"),
 }
@@ -130,14 +131,13 @@ def examined_html(examined: Examined, messages: Iterable[Message] = ()) -> Marku
     return tag(
         "div",
         tag("h3", f"{capital(examined.record.name)}, {date}"),
-        tag("p", tag("b", examined.always), cls="w2w-always"),
-        tag("p", f"In short: {summary(examined)}."),
+        _found(examined),
         _listed("Check next", examined.next_checks, "ol"),
         _listed("These readings contradict each other", examined.contradictions),
         _listed("Notes on this row", map(str, messages)),
-        _found(examined),
         _listed("Unusual", examined.notices),
         _in_a_row("Not measured", examined.not_measured),
+        tag("p", tag("b", examined.always), cls="w2w-always"),
         _cautions(examined.cautions),
         cls="w2w-record",
     )
@@ -150,39 +150,39 @@ def pressing_first(examined: Examined) -> list[Finding]:
 
 
 def _found(examined: Examined) -> Markup | None:
-    """Each finding; those for which no limit is known are there to open, or the page is too long."""
+    """One table: what was checked, the result, its limit and a mark; each row opens to its work.
+
+    What has no limit comes last, as the rows are in the order of their states.
+    """
     found, units = pressing_first(examined), examined.record.units
-    plain = [_finding(one, units) for one in found if one.state == NO_LIMIT]
-    judged = [_finding(one, units) for one in found if one.state != NO_LIMIT]
     if not found:
         return None
-    title = f"Calculated, with no limit to compare: {len(plain)}"
+    heads = (tag("span", head) for head in ("Check", "Result", "Limit", ""))
     return joined(
-        tag("h4", "What was found"),
-        tag("ul", judged, cls="w2w-findings") if judged else None,
-        tag(
-            "details",
-            tag("summary", title),
-            tag("ul", plain, cls="w2w-findings"),
-            open=not judged,
-        )
-        if plain
-        else None,
+        tag("div", heads, cls="w2w-checks-head", aria_hidden="true"),
+        tag("ul", (_finding(one, units) for one in found), cls="w2w-checks"),
     )
 
 
 def _finding(found: Finding, units: str) -> Markup:
-    """One finding: its state in a word and a mark, the verdict, the limit, the work to open."""
+    """One row, which opens to the verdict, the limit with its source, and the work."""
     (mark, color), verdict = MARKS[found.state], found.verdict
+    bound = joined(tag("span", "limit ", cls="w2w-heard"), verdict.bound) if verdict.bound else "–"
+    sign = tag("span", mark, cls="w2w-mark", aria_hidden="true")
+    state = tag("span", sign, f" {capital(found.state)}", cls="w2w-state")
+    cells = (capital(found.check.label(units)), value_said(found) or "–", bound)
     limit = f"Limit: {verdict.limit}. Source: {verdict.source}."
     return tag(
         "li",
-        tag("p", _headed(found, units), cls="w2w-want"),
-        state_line(mark, capital(found.state)),
-        tag("p", verdict.says),
-        tag("p", limit, cls="w2w-source") if verdict.limit else None,
-        _work(found, units),
-        cls=f"w2w-finding {color}",
+        tag(
+            "details",
+            tag("summary", (tag("span", cell) for cell in cells), state),
+            tag("p", verdict.says),
+            tag("p", verdict.then) if verdict.then else None,
+            tag("p", limit, cls="w2w-source") if verdict.limit else None,
+            _work(found, units),
+        ),
+        cls=f"w2w-checked {color}",
     )
 
 
@@ -193,8 +193,7 @@ def _work(found: Finding, units: str) -> Markup | None:
         Markup(step_html(number, step, found.known, found.given, units))
         for number, step in enumerate(found.steps, 1)
     )
-    title = f"The worked solution: {found.check.label(units)}"
-    return tag("details", tag("summary", title), tag("ol", steps, cls="w2w-steps"))
+    return tag("ol", steps, cls="w2w-steps")
 
 
 def _listed(title: str, lines: Iterable[str], kind: str = "ul") -> Markup | None:

@@ -4,12 +4,12 @@ Nothing typed is lost: closed groups keep their texts, and a change of units giv
 number the unit it had, so that it means what it meant.
 """
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Mapping
 
 from ipywidgets import HTML, Box, Dropdown, Text, VBox
 
 from solver import Unreadable
-from solver.own.record import FIELDS, GROUPS, Fault, Field
+from solver.own.record import FIELDS, GROUPS, Fault, Field, field_named
 from solver.units.reading import Reading, read
 from solver.units.show import capital
 from workbook.ui.controls import AUTO, LABELLED, Panel, button, classed, show
@@ -67,10 +67,14 @@ class Group:
 
 
 class Form:
-    """Every field of a record. `texts` is what stands in the boxes, by the name of the field."""
+    """Every field of a record. `texts` is what stands in the boxes, by the name of the field.
 
-    def __init__(self, panel: Panel, gate: Gate):
+    `changed` hears of every entry.
+    """
+
+    def __init__(self, panel: Panel, gate: Gate, changed: Callable[[], None] = lambda: None):
         self.panel, self.gate, self.units = panel, gate, "us"
+        self._changed = changed
         self.controls: dict[str, Text | Dropdown] = {}
         self.faults: dict[str, HTML] = {}
         self.given_units: dict[str, tuple[str, str]] = {}
@@ -88,15 +92,20 @@ class Form:
             classed(control, "w2w-field").observe(self.gate.changed, "value")
         else:
             control = Entry(self.panel, label, lambda _: None, self.gate).box
-        control.observe(self.panel.safely(self.groups_count(field)), "value")
+        control.observe(self.panel.safely(self._entered(field)), "value")
         # Shown only when it says something, or it would part the rows of boxes.
         self.controls[field.name] = control
         self.faults[field.name] = HTML(layout={"display": "none"})
         return classed(VBox([control, self.faults[field.name]]), "w2w-reading")
 
-    def groups_count(self, field: Field) -> Callable[[object], None]:
-        """What counts the boxes filled in the group of a field."""
-        return lambda _: self.groups[field.group].count()
+    def _entered(self, field: Field) -> Callable[[object], None]:
+        """What counts the boxes filled in the group of a field, and tells of the entry."""
+
+        def entered(_: object) -> None:
+            self.groups[field.group].count()
+            self._changed()
+
+        return entered
 
     def text(self, name: str) -> str:
         """What stands in one box, also while its group is closed."""
@@ -106,6 +115,23 @@ class Form:
     def texts(self) -> dict[str, str]:
         """What was typed, for `read_entries`; empty boxes are left out."""
         return {name: text for name in self.controls if (text := self.text(name))}
+
+    def fill(self, texts: Mapping[str, str]) -> None:
+        """Put these texts in the boxes, whose groups are opened, and nothing in the others."""
+        for field in FIELDS:
+            text = texts.get(field.name, "")
+            if text and not self.groups[field.group].open:
+                self.groups[field.group].show()
+            if control := self.controls.get(field.name):
+                control.value = text if not field.choices or text in field.words else ""
+        self.show_faults((), ())
+
+    def go_to(self, name: str) -> None:
+        """Open the group of a field and put the cursor in its box."""
+        group = self.groups[field_named(name).group]
+        if not group.open:
+            group.show()
+        self.controls[name].focus()
 
     def show_faults(self, faults: Iterable[Fault], unread: Iterable[str]) -> None:
         """Each fault beside its box, whose group is opened; no others."""

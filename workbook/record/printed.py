@@ -29,7 +29,7 @@ from workbook.ui.cautions import caution_lines
 from workbook.ui.printing import PAPER, CannotPrint, compiled, needed, pictures
 from workbook.ui.saving import whole_file
 
-from .findings import read_rows, summary, value_said
+from .findings import pressing_first, read_rows, summary, value_said
 from .reading import Pump
 from .results import CannotWrite, Write
 from .trends import Plot, plots_of, print_svg, table_of
@@ -167,6 +167,7 @@ def _sheet(sheet: Sheet) -> dict[str, Any]:
         "date": sheet.text.get("date", "no date"),
         "by": by,
         "short": f"{summary(examined)}.",
+        "results": [_result(one, record.units) for one in pressing_first(examined)],
         "next": list(examined.next_checks),
         "cautions": caution_lines(*examined.cautions),
         "lists": [
@@ -202,6 +203,12 @@ def _finding(found: Finding, units: str) -> dict[str, Any]:
         "then": verdict.then,
         "steps": [list(step) for step in steps],
     }
+
+
+def _result(found: Finding, units: str) -> list[str]:
+    """A row of the table on the first page: the check, the result, its limit and its state."""
+    label = capital(found.check.label(units))
+    return [label, value_said(found), found.verdict.bound, found.state]
 
 
 def _years(sheets: list[Sheet], full: list[Sheet]) -> dict[str, Any]:

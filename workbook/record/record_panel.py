@@ -5,101 +5,135 @@ from time import monotonic
 
 from ipywidgets import HTML, Box
 
-from solver.own.record import Examined, Fault, Record, examine, field_named, read_entries
+from solver.own.record import Examined, Fault, Record, field_named, read_entries
+from solver.units.show import capital
 from workbook.ui.controls import UNIT_CHOICES, Panel, button, chooser, classed, show
 from workbook.ui.entry import Gate
-from workbook.ui.markup import joined, tag
+from workbook.ui.markup import tag
 from workbook.ui.pieces import say
 
-from .files import Files
-from .findings import examined_html, summary
+from .draft import Draft
+from .findings import summary
 from .form import Form
-from .keep import Keep
-from .lesson_card import LessonPart
+from .outcome import Outcome
 from .reading import Message, Pump
-from .trends import trends_html
 
 __all__ = ["RecordPanel"]
 
 ABOUT = (
-    "Type what was read, with its unit or in the unit beside the box. Leave the rest empty: any part may "
-    "be missing. Then press Enter, or the button below."
+    "Type what you read. Anything may be missing. Another unit is fine if you write it after the number; "
+    "so are entries like 3 ft 4 in or 1:52."
 )
 METRIC, US = "metric", "US"
-MOST_FOLLOWED = 300  # days of one pump that are worked for its trends, the last of the file
+STILL_HERE = "What you typed last time is still here."
+CLEAR, BRING_BACK = "Start with an empty form", "Bring back what I typed"
+NOT_KEPT = "What you type can't be kept on this computer ({why}). Save the record before you close the page."
 
 
 class RecordPanel(Panel):
-    """One pump's day typed in, or chosen from a file; its findings under it."""
+    """One pump's day typed in, kept at every entry; what came of it under its button."""
 
-    def __init__(self, clock: Callable[[], float] = monotonic):
+    def __init__(self, clock: Callable[[], float] = monotonic, draft: Draft | None = None):
         super().__init__("w2w-day", clock=clock)
-        self.gate = Gate(self, self._work)
-        self.form = Form(self, self.gate)
-        self.examined: Examined | None = None
-        self._years: Sequence[Pump] = ()
+        self.gate, self.draft = Gate(self, self._work), draft or Draft()
+        self.form = Form(self, self.gate, self._keep)
+        self._before: dict[str, str] = {}
+        self._filling = False
         self.units = chooser("Units", UNIT_CHOICES, self.safely(self._change_units))
-        self.run = button("Work this record", self.gate.click, first=True)
+        self.run = button("Check these readings", self.gate.click, first=True)
+        self.empty = button(CLEAR, self.once(self._empty))
         self.take_away = button("Remove these units", self.once(self._take_away))
-        self.units_said, self.result, self.trends = HTML(say("")), HTML(), HTML()
-        self.keep, self.lesson = Keep(self), LessonPart(self)
-        self.files = Files(self, lambda: self.units.value, self._show_day)
-        self._offer_take_away(False)
+        self.units_said, self.unread = HTML(say("")), classed(Box(), "w2w-buttons")
+        self.outcome = Outcome(self)
+        show(self.take_away, False)
         self.put(*self._parts())
+        self._bring(*self.draft.read())
+
+    @property
+    def examined(self) -> Examined | None:
+        """What came of the readings when they were checked last."""
+        return self.outcome.examined
 
     def _parts(self) -> list:
         return [
-            HTML(tag("h3", "One pump’s day") + tag("p", ABOUT)),
+            HTML(tag("h3", "One pump, one day") + tag("p", ABOUT)),
             classed(Box([self.units]), "w2w-settings"),
             classed(Box([self.units_said, self.take_away]), "w2w-told"),
             self.form.box,
-            classed(Box([self.run]), "w2w-buttons"),
+            classed(Box([self.run, self.empty]), "w2w-buttons"),
             classed(self.said, "w2w-told"),
-            self.files.box,
-            self.result,
-            self.keep.box,
-            self.trends,
-            self.lesson.box,
+            self.unread,
+            self.outcome.box,
         ]
+
+    def _bring(self, units: str, texts: dict[str, str]) -> None:
+        """Put in what was kept of an earlier time."""
+        self._filling = True
+        self.units.put(units)
+        self.form.change_units(units)
+        self.form.fill(texts)
+        self._filling = False
+        if texts:
+            self.said.value = say("note", STILL_HERE)
+        show(self.empty, texts)
+
+    def _keep(self) -> None:
+        """Keep what stands in the form; a computer that can't is told of."""
+        if self._filling:
+            return
+        texts = self.form.texts
+        show(self.empty, texts or self._before)
+        if texts:
+            self.empty.description = CLEAR
+        try:
+            self.draft.keep(self.form.units, texts)
+        except OSError as why:
+            self.units_said.value = say("notice", NOT_KEPT.format(why=why.strerror or why))
+
+    def _empty(self) -> None:
+        """An empty form, or what stood in it before it was emptied."""
+        texts, self._before = self._before, self.form.texts
+        bring = self.empty.description == BRING_BACK
+        self._filling = True
+        self.form.fill(texts if bring else {})
+        self._filling = False
+        self.empty.description = CLEAR if bring else BRING_BACK
+        self._keep_now()
+        back = (
+            "Your readings are back."
+            if bring
+            else "The form is empty. You can still bring back what you typed."
+        )
+        self.said.value = say("note", back)
+
+    def _keep_now(self) -> None:
+        described = self.empty.description
+        self._keep()
+        self.empty.description = described
 
     def _work(self) -> None:
         """Read the form, work and judge what it holds, and say beside each box what is wrong."""
         texts = self.form.texts
         record, faults = read_entries(texts, self.form.units)
         self.form.show_faults(faults, record.unread)
+        self.unread.children = [self._way_to(name) for name in record.unread]
         if not texts:
-            self.said.value = say("missing", "Type one reading or more, then work this record.")
+            self.said.value = say("missing", "Type one reading or more, then check them.")
             return
-        examined = examine(record)
-        self._years, self.trends.value = (), ""
         told = tuple(Message(f"{field_named(one.field).label}: {one.says}") for one in faults)
-        self.examined, self.result.value = examined, examined_html(examined)
-        self.keep.show(Pump(1, record, told), examined)
-        self.lesson.show(examined)
+        examined = self.outcome.show(Pump(1, record, told), said=False)
         self.said.value = _outcome(examined, faults)
 
-    def _show_day(self, pump: Pump, years: Sequence[Pump]) -> None:
-        """A day chosen from a file, and how the pump went over the years."""
-        examined = examine(pump.record)
-        self.examined, self.result.value = examined, examined_html(examined, pump.messages)
-        self.keep.show(pump, examined, years)
-        self.lesson.show(examined)
-        self.said.value = say("")
-        if years is not self._years:
-            self._years = years
-            self._show_trends()
-
-    def _show_trends(self) -> None:
-        if self._years:
-            followed = [examine(one.record) for one in self._years[-MOST_FOLLOWED:]]
-            course = trends_html(followed, self._show_trends)
-            self.trends.value = joined(tag("h4", "Over the years"), course)
+    def _way_to(self, name: str) -> Box:
+        """A button that goes to the box of an entry that was not read."""
+        label = f"Go to {field_named(name).label}"
+        return button(label, self.once(lambda: self.form.go_to(name)))
 
     def _change_units(self, units: str) -> None:
         """The boxes ask in the other system; what was typed keeps its meaning."""
-        self.files.read_again()
         written = self.form.change_units(units)
-        self._offer_take_away(bool(written))
+        self._keep()
+        show(self.take_away, written)
         if not written:
             self.units_said.value = say("")
             return
@@ -112,19 +146,16 @@ class RecordPanel(Panel):
 
     def _take_away(self) -> None:
         count = self.form.take_units_away()
-        self._offer_take_away(False)
+        show(self.take_away, False)
         numbers = "1 number counts" if count == 1 else f"{count} numbers count"
         self.units_said.value = say("note", f"{numbers} in the unit beside the box now.")
 
-    def _offer_take_away(self, wanted: bool) -> None:
-        show(self.take_away, wanted)
-
 
 def _outcome(examined: Examined, faults: Sequence[Fault]) -> str:
-    """What a reader hears after working a record."""
+    """What a reader hears after the readings were checked."""
     record: Record = examined.record
     unread = len(record.unread)
-    told = f"In short: {summary(examined)}."
+    told = f"{capital(summary(examined))}." if examined.findings else ""
     if not unread:
         known = "There is a note on what you typed, beside the box."
         return say("notice" if faults else "worked", told, known if faults else "")

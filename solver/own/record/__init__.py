@@ -32,12 +32,13 @@ from .examine import ALWAYS, CHECKS, Examined, Line, examine, limit_lines
 from .fields import FIELDS, GROUPS, Field, field_named
 from .lesson import Exercise, Lesson, lesson, like
 from .trend import FOLLOWED, Followed, Trend, by_pump, trend, trend_of
-from .verdict import BEYOND, LOOK, NO_LIMIT, NOT_MEASURED, STATES, WITHIN
+from .verdict import BEYOND, COARSE, LOOK, NO_LIMIT, NOT_MEASURED, STATES, WITHIN
 
 __all__ = [
     "ALWAYS",
     "BEYOND",
     "CHECKS",
+    "COARSE",
     "FIELDS",
     "FOLLOWED",
     "GROUPS",

@@ -3,7 +3,7 @@
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from functools import lru_cache
-from itertools import chain
+from itertools import chain, product
 from math import isfinite
 from typing import NamedTuple
 
@@ -17,7 +17,7 @@ from solver.vocabulary import quantity_named
 
 from .entries import Record
 from .fields import in_words
-from .verdict import LOOK, NOT_MEASURED, Seen, Verdict
+from .verdict import BEYOND, COARSE, LOOK, NOT_MEASURED, WITHIN, Seen, Verdict, shown
 
 __all__ = ["Check", "Finding", "checked"]
 
@@ -32,7 +32,8 @@ class Check:
     `find` is the quantity to be worked and judged; `also` are worked before it where they can be.
     `ways` are the sets of names, any of which will do; the first that is all known is used. Each
     name may be a reading, or what an earlier check has worked. `optional` names go in too where they are known,
-    each set together. `legs` marks a check of three legs, `unless` names what makes it needless,
+    each set together. `legs` marks a check of three legs, `by_a_hair` one whose value is a small
+    difference of readings, so that a step of the meter may be all of it; `unless` names what makes it needless,
     `only` a text of the record that must be so. `cautions` are the dangers of its readings.
     """
 
@@ -44,6 +45,7 @@ class Check:
     judge: Judge
     also: tuple[str, ...] = ()
     legs: bool = False
+    by_a_hair: bool = False
     optional: Ways = ()
     unless: tuple[str, ...] = ()
     only: tuple[str, str] | None = None
@@ -107,6 +109,8 @@ def checked(check: Check, record: Record, known: Mapping[str, float]) -> Finding
     try:
         worked, steps, links = _worked(check, given, record.units)
         verdict = _judged(check, Seen(record, {**known, **worked}), worked)
+        if check.by_a_hair and verdict.state in (BEYOND, LOOK):
+            verdict = _fine_enough(check, record, known, given, verdict)
     except (ArithmeticError, ValueError, SolverError) as refusal:
         return Finding(check, None, unit, _cannot(check, refusal, record.units), given=given)
     return Finding(check, worked[check.find], unit, verdict, steps, given, worked, links)
@@ -122,6 +126,48 @@ def _judged(check: Check, seen: Seen, worked: Mapping[str, float]) -> Verdict:
                 then=f"Take the readings behind the {check.label(seen.units)} again.",
             )
     return check.judge(seen)
+
+
+def _fine_enough(
+    check: Check,
+    record: Record,
+    known: Mapping[str, float],
+    given: Mapping[str, float],
+    verdict: Verdict,
+) -> Verdict:
+    """The verdict, unless it would be another within half a step of the meter, most of the value.
+
+    Three readings of 0.31, 0.32 and 0.31 ohm tell of no unbalance: the meter can't show less.
+    """
+    if not given.keys() <= record.steps.keys():
+        return verdict
+    seen = []
+    for signs in product((-0.5, 0.5), repeat=len(given)):
+        moved = {
+            name: given[name] + sign * record.steps[name]
+            for name, sign in zip(given, signs, strict=True)
+        }
+        worked = _worked(check, moved, record.units)[0]
+        seen.append((worked[check.find], check.judge(Seen(record, {**known, **worked})).state))
+    low, high = min(seen), max(seen)
+    if low[1] != WITHIN or high[0] - low[0] < _worked(check, given, record.units)[0][check.find]:
+        return verdict
+    return _coarse(check, record, given, low[0], high[0])
+
+
+def _coarse(
+    check: Check, record: Record, given: Mapping[str, float], low: float, high: float
+) -> Verdict:
+    *rest, last = (shown(name, value, record.units) for name, value in given.items())
+    step = shown(next(iter(given)), max(record.steps[name] for name in given), record.units)
+    least, most = (shown(check.find, value, record.units) for value in (low, high))
+    return Verdict(
+        COARSE,
+        f"The meter shows steps of {step}, and that is nearly all the difference between "
+        f"{', '.join(rest)} and {last}. "
+        f"The {check.label(record.units)} could be anything from {least} to {most}.",
+        then=f"Measure the {in_words(given, record.units)} with a meter that shows one more digit.",
+    )
 
 
 def _start(

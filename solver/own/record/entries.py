@@ -22,6 +22,7 @@ __all__ = ["Fault", "Record", "key", "read_entries"]
 NOT_MEASURED = frozenset(("", "-", "--", "—", "n/a", "na", "none", "not measured", "not taken"))
 OVER = re.compile(r"\s*(?:>|≥|>=|over|above)\s*(?=[0-9.])", re.IGNORECASE)
 ENDLESS = ("ol", "o.l.", "o.l", "over", "overload", "inf", "infinity", "infinite", "∞")
+DECIMALS = re.compile(r"\.([0-9]+)")
 LONGEST_TEXT = 2000
 
 
@@ -29,13 +30,15 @@ LONGEST_TEXT = 2000
 class Record:
     """One pump's day. `values` are in the units of the system `units`, by the name of a field.
 
-    `texts` are who, where, when and words of the nameplate. `over` names readings at the top of
+    `texts` are who, where, when and words of the nameplate. `steps` has what the last digit of a
+    reading counts for, in its unit, where it was written as one number. `over` names readings at the top of
     the meter's range. `unread` keeps what could not be read, `others` what has no field here.
     """
 
     units: str
     values: Mapping[str, float] = field(default_factory=dict)
     texts: Mapping[str, str] = field(default_factory=dict)
+    steps: Mapping[str, float] = field(default_factory=dict)
     over: frozenset[str] = frozenset()
     unread: Mapping[str, str] = field(default_factory=dict)
     others: Mapping[str, str] = field(default_factory=dict)
@@ -83,12 +86,13 @@ def read_entries(
     """
     if units not in ("us", "si"):
         raise SolverError(f"Units are “us” or “si”; you gave “{units}”.")
-    found = _Found(units, dict(written_in or {}), {}, {}, set(), {}, [])
+    found = _Found(units, dict(written_in or {}), {}, {}, {}, set(), {}, [])
     for one in FIELDS:
         typed = entries.get(one.name, "").strip()
         if typed.casefold() not in NOT_MEASURED:
             found.take(one, typed)
-    record = Record(units, found.values, found.texts, frozenset(found.over), found.unread)
+    over = frozenset(found.over)
+    record = Record(units, found.values, found.texts, found.steps, over, found.unread)
     return record, tuple(found.faults)
 
 
@@ -99,6 +103,7 @@ class _Found(NamedTuple):
     written_in: dict[str, str]
     values: dict[str, float]
     texts: dict[str, str]
+    steps: dict[str, float]
     over: set[str]
     unread: dict[str, str]
     faults: list[Fault]
@@ -151,6 +156,8 @@ class _Found(NamedTuple):
             self._vacuum(abs(value), unit, typed)
             return
         self.values[one.name] = value
+        if got.plain and got.typed_value:
+            self.steps[one.name] = abs(value / got.typed_value) * _last_digit(plain)
         if not got.plain:
             self.faults.append(Fault(one.name, f"{quoted(typed)} counts as {got.echo}."))
         if plain is not typed:
@@ -164,6 +171,16 @@ class _Found(NamedTuple):
         self.values["suction_vacuum"] = convert(value, unit, of)
         says = f"{quoted(typed)} on a suction gauge is a vacuum, and counts as one."
         self.faults.append(Fault("suction_gauge", says))
+
+
+def _last_digit(typed: str) -> float:
+    """What the last digit after the point of a number counts for; 1 where there is none.
+
+    >>> _last_digit("0.31 ohm"), _last_digit("462")
+    (0.01, 1.0)
+    """
+    decimals = DECIMALS.search(typed)
+    return 10.0 ** -len(decimals[1]) if decimals else 1.0
 
 
 def _choice(one: Field, typed: str) -> str:

@@ -35,11 +35,24 @@ FEW = 2  # more readings than this missing for a check are not worth asking for 
 INSTEAD = (
     (("well_diameter",), ("well_length", "well_width")),
     (("inflow",), ("rise_level", "rise_time")),
-    (("flow",), ("drawdown_level", "drawdown_time")),
+    (
+        ("flow",),
+        (
+            *("drawdown_level", "drawdown_time", "well_diameter", "well_length", "well_width"),
+            *("inflow", "rise_level", "rise_time"),
+        ),
+    ),
     (("suction_gauge",), ("suction_vacuum",)),
-    (("head",), ("discharge_gauge", "suction_gauge")),
+    (
+        ("head",),
+        (
+            *("discharge_gauge", "discharge_gauge_height", "discharge_diameter", "suction_gauge"),
+            *("suction_vacuum", "suction_gauge_height", "suction_diameter"),
+        ),
+    ),
     (("discharge_gauge", "suction_gauge"), ("head",)),
     (("input_power",), ("power_factor",)),
+    (("volts_ab", "amps_a", "power_factor"), ("input_power",)),
 )
 # A pump of one phase has one pair of lines and one current: volts A to B, amps on leg A.
 OF_THREE_PHASES = frozenset(
@@ -171,6 +184,7 @@ def _missing(record: Record) -> tuple[str, ...]:
         if have.issuperset(one)
         for other in sets
         for name in other
+        if name not in have
     }
     if record.texts.get("phase") == "1":
         needless |= OF_THREE_PHASES
@@ -178,7 +192,7 @@ def _missing(record: Record) -> tuple[str, ...]:
     for group in GROUPS[1:]:
         fields = [one for one in FIELDS if one.group == group and one.name not in needless]
         lacking = [one.label for one in fields if one.name not in have]
-        begun = any(one.group == group and one.name in have for one in FIELDS)
+        begun = any(one.group == group and one.name in have | needless for one in FIELDS)
         missing += lacking if begun or not fields else [group]
     return tuple(missing)
 

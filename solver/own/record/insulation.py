@@ -56,14 +56,17 @@ def volts_of_test(seen: Seen) -> Verdict:
     row = next((row for row in reversed(others) if rated >= row["rated"]), first)
     least, most = row["least"], FIELD_VOLTS if rated < LOW_VOLTAGE else row["most"]
     rule = f"{least:,.0f} V to {most:,.0f} V DC for a {seen.shown('rated_volts')} winding"
+    bound = f"{least:,.0f} to {most:,.0f} V"
     found = f"The test was made with {seen.shown('test_volts')}"
     if above(used, most):
         then = "Use a lower test voltage next time: too high can break down the insulation."
-        return Verdict(BEYOND, f"{found}, over {most:,.0f} V.", rule, TEST_SOURCE, then)
+        return Verdict(BEYOND, f"{found}, over {most:,.0f} V.", rule, TEST_SOURCE, then, bound)
     if above(least, used):
         then = "Use a higher test voltage: this low, it may not show a weak spot."
-        return Verdict(LOOK, f"{found}, under {least:,.0f} V.", rule, TEST_SOURCE, then)
-    return Verdict(WITHIN, f"{found}, which is normal for its rating.", rule, TEST_SOURCE)
+        return Verdict(LOOK, f"{found}, under {least:,.0f} V.", rule, TEST_SOURCE, then, bound)
+    return Verdict(
+        WITHIN, f"{found}, which is normal for its rating.", rule, TEST_SOURCE, "", bound
+    )
 
 
 def least(seen: Seen) -> Limits:
@@ -178,6 +181,6 @@ INSULATION = (
     ),
     check(
         "resistance_unbalance", "winding resistance unbalance",
-        (OHMS,), "resistance_unbalance", resistance, legs=True,
+        (OHMS,), "resistance_unbalance", resistance, legs=True, by_a_hair=True,
     ),
 )  # fmt: skip

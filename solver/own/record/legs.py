@@ -61,7 +61,8 @@ def volts_off(seen: Seen, name: str, said: str) -> Verdict:
     says = f"{said} the nameplate's {seen.shown('rated_volts')}: {100 * off / rated:.3g}% off."
     then = "Check the taps and the supply. Call the power company." if over else ""
     rule = "within 10% of the nameplate volts, at nameplate frequency"
-    return Verdict(BEYOND if over else WITHIN, says, rule, "NEMA MG 1 12.44 (from memory)", then)
+    state, source = BEYOND if over else WITHIN, "NEMA MG 1 12.44 (from memory)"
+    return Verdict(state, says, rule, source, then, f"{seen.shown('rated_volts')} ± 10%")
 
 
 def voltage_unbalance(seen: Seen) -> Verdict:
@@ -180,7 +181,7 @@ def rolled(turns: tuple[str, ...]) -> Judge:
         keep = best(seen, turns)
         then = f"{look} {keep}".strip() if above(seen.known["current_unbalance"], low) else ""
         rule = f"{STAYS_OR_MOVES}; {CURRENT_UNBALANCE.rule}"
-        return Verdict(state, f"{says} {keep}", rule, PRACTICE, then)
+        return Verdict(state, f"{says} {keep}", rule, PRACTICE, then, f"up to {low:g}%")
 
     return judge
 
@@ -197,8 +198,14 @@ LEGS = (
         "volts_level", "volts against the nameplate",
         ((*VOLTS, "rated_volts"),), "volts_average", volts_against_nameplate,
     ),
-    check("voltage_unbalance", "voltage unbalance", (VOLTS,), "voltage_unbalance", voltage_unbalance),
-    check("current_unbalance", "current unbalance", (AMPS,), "current_unbalance", current_unbalance),
+    check(
+        "voltage_unbalance", "voltage unbalance", (VOLTS,), "voltage_unbalance",
+        voltage_unbalance, by_a_hair=True,
+    ),
+    check(
+        "current_unbalance", "current unbalance", (AMPS,), "current_unbalance",
+        current_unbalance, by_a_hair=True,
+    ),
     check(
         "rolled_once", "leads rolled once",
         (readings(TURNS[:2]),), "current_unbalance_2", rolled(TURNS[:2]),

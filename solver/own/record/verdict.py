@@ -1,4 +1,4 @@
-"""How a finding is judged: five states in words, and the ways to set a value against a limit."""
+"""How a finding is judged: six states in words, and the ways to set a value against a limit."""
 
 from collections.abc import Mapping
 from typing import NamedTuple
@@ -11,6 +11,7 @@ from .entries import Record
 
 __all__ = [
     "BEYOND",
+    "COARSE",
     "LOOK",
     "NOT_MEASURED",
     "NO_LIMIT",
@@ -28,21 +29,26 @@ __all__ = [
 WITHIN = "within limit"
 LOOK = "look into it"
 BEYOND = "beyond limit"
+COARSE = "too coarse to judge"
 NO_LIMIT = "no limit known"
 NOT_MEASURED = "not measured"
-STATES = (BEYOND, LOOK, WITHIN, NO_LIMIT, NOT_MEASURED)  # the most pressing first
+STATES = (BEYOND, LOOK, COARSE, WITHIN, NO_LIMIT, NOT_MEASURED)  # the most pressing first
 
 FLOAT_NOISE = 1e-9  # 5 % of a sum of readings is 5 %, whatever a float's last digit says
 
 
 class Verdict(NamedTuple):
-    """A state, why in a sentence, the limit in words, where it is from, what to check next."""
+    """A state, why in a sentence, the limit in words, where it is from, what to check next.
+
+    `bound` is the limit in a column of a table: "up to 5%", "460 V ± 10%".
+    """
 
     state: str
     says: str
     limit: str = ""
     source: str = ""
     then: str = ""
+    bound: str = ""
 
 
 class Seen(NamedTuple):
@@ -82,7 +88,7 @@ def at_most(seen: Seen, limits: Limits, *thens: str) -> Verdict:
     """
     value = seen.known[limits.quantity]
     over = above(value, seen.limit(limits.low)) + above(value, seen.limit(limits.high))
-    return _placed(seen, limits, over, "not over", "over", thens)
+    return _placed(seen, limits, over, ("not over", "over", "up to"), thens)
 
 
 def at_least(seen: Seen, limits: Limits, *thens: str) -> Verdict:
@@ -90,22 +96,28 @@ def at_least(seen: Seen, limits: Limits, *thens: str) -> Verdict:
     value = seen.known[limits.quantity]
     under = above(seen.limit(limits.high), value) + above(seen.limit(limits.low), value)
     turned = limits._replace(low=limits.high, high=limits.low)
-    return _placed(seen, turned, under, "not under", "under", thens)
+    return _placed(seen, turned, under, ("not under", "under", "at least"), thens)
 
 
 def _placed(
-    seen: Seen, limits: Limits, place: int, kept: str, broken: str, thens: tuple[str, ...]
+    seen: Seen, limits: Limits, place: int, words: tuple[str, str, str], thens: tuple[str, ...]
 ) -> Verdict:
-    """The verdict at one of three places: before the first limit, past it, past the second."""
+    """The verdict at one of three places: before the first limit, past it, past the second.
+
+    `words` are for a limit kept, for one broken, and before it in a table.
+    """
     at = limits.high if place == 2 else limits.low
     state = (WITHIN, LOOK, BEYOND)[place]
     quantity = quantity_named(limits.quantity)
     name = f"the {quantity_named(at).label(seen.units)} of " if isinstance(at, str) else ""
     limit = shown(limits.quantity, seen.limit(at), seen.units)
+    kept, broken, before = words
     relation = broken if place else kept
+    first = shown(limits.quantity, seen.limit(limits.low), seen.units)
     said = f"{seen.shown(limits.quantity)}, {relation} {name}{limit}"
     says = f"The {quantity.label(seen.units)} {quantity.be(seen.units)} {said}."
-    return Verdict(state, says, limits.rule, limits.source, thens[place] if thens else "")
+    then = thens[place] if thens else ""
+    return Verdict(state, says, limits.rule, limits.source, then, f"{before} {first}")
 
 
 def no_limit(seen: Seen, name: str, then: str = "") -> Verdict:

@@ -31,7 +31,8 @@ def motor_load(seen: Seen) -> Verdict:
     value, factor = seen.known["motor_load"], seen.known.get("service_factor", 1.0)
     rule = f"{MOTOR_LOAD.rule}; above that it goes only as far as the service factor"
     said = f"The load is {seen.shown('motor_load')} of nameplate power"
-    found = Verdict(WITHIN, f"{said}.", rule, MOTOR_LOAD.source)
+    bound = f"{seen.limit(MOTOR_LOAD.low):g} to {seen.limit(MOTOR_LOAD.high):g}%"
+    found = Verdict(WITHIN, f"{said}.", rule, MOTOR_LOAD.source, bound=bound)
     if above(value, seen.limit(MOTOR_LOAD.high) * factor):
         then = "The motor is overloaded. Find out what makes the pump need so much power."
         return found._replace(state=BEYOND, says=f"{said}, more than it is rated for.", then=then)
@@ -49,7 +50,8 @@ def motor_load(seen: Seen) -> Verdict:
 def load_by_amps(seen: Seen) -> Verdict:
     """The load by amps, which is an estimate from half load up and nothing below."""
     value, said = seen.known["load_by_amps"], f"By amps the load is {seen.shown('load_by_amps')}"
-    found = Verdict(WITHIN, f"{said}.", LOAD_BY_AMPS.rule, LOAD_BY_AMPS.source, KILOWATTS)
+    bound = f"{seen.limit(LOAD_BY_AMPS.low):g} to {seen.limit(LOAD_BY_AMPS.high):g}%"
+    found = Verdict(WITHIN, f"{said}.", LOAD_BY_AMPS.rule, LOAD_BY_AMPS.source, KILOWATTS, bound)
     if above(seen.limit(LOAD_BY_AMPS.low), value):
         return found._replace(
             state=NO_LIMIT, says=f"{said}. That is too little to judge the load by amps."
@@ -71,11 +73,11 @@ def two_ways(name: str, by: str) -> Judge:
             f"it was read as {shown(name, read, seen.units)}."
         )
         rule = "two ways to measure the same thing should agree within 10%"
-        source = "common practice, no source"
+        source, bound = "common practice, no source", f"{shown(name, read, seen.units)} ± 10%"
         if above(abs(worked - read), AGREE * max(worked, read)):
             then = f"Check the {by} and the reading of {quantity_named(name).label(seen.units)}."
-            return Verdict(LOOK, says, rule, source, then)
-        return Verdict(WITHIN, says, rule, source)
+            return Verdict(LOOK, says, rule, source, then, bound)
+        return Verdict(WITHIN, says, rule, source, "", bound)
 
     return judge
 
@@ -95,7 +97,8 @@ def flow_share(seen: Seen) -> Verdict:
     """The flow against the rated flow: within a tenth either way."""
     share = seen.known["flow_share"]
     says = f"The pump moves {seen.shown('flow_share')} of its rated flow."
-    found = Verdict(WITHIN, says, FLOW_SHARE.rule, FLOW_SHARE.source)
+    bound = f"{seen.limit(FLOW_SHARE.low):g} to {seen.limit(FLOW_SHARE.high):g}%"
+    found = Verdict(WITHIN, says, FLOW_SHARE.rule, FLOW_SHARE.source, bound=bound)
     if above(seen.limit(FLOW_SHARE.low), share):
         then = "Check for wear, a clog, a half-closed valve or water leaking back. Read the gauges too."
         return found._replace(state=LOOK, then=then)

@@ -1,22 +1,25 @@
-"""Reading a file of many pumps on the page: choose it, then a pump and a day of it."""
+"""Many pumps from a file on the page: the whole plant, then a pump and a day of it."""
 
 from collections.abc import Callable, Sequence
+from time import monotonic
 from typing import Any
 
 from ipywidgets import HTML, Box, FileUpload, VBox
 
 from solver import SolverError
 from solver.units.show import counted
-from workbook.ui.controls import AUTO, Chooser, Panel, button, chooser, classed, show
+from workbook.ui.controls import AUTO, UNIT_CHOICES, Chooser, Panel, button, chooser, classed, show
 from workbook.ui.markup import Markup, joined, tag
 from workbook.ui.pieces import say
 
 from .demo import FAULTS, TASK, Hidden, demo_csv
 from .fleet import MOST_BYTES, Fleet
 from .keep import template_link
-from .reading import Message, Pump
+from .outcome import Outcome
+from .overview import plant_html
+from .reading import Message
 
-__all__ = ["Files"]
+__all__ = ["PlantPanel"]
 
 ABOUT = (
     "One row is one pump on one day. Put the unit in the heading, in parentheses, or in the cell. "
@@ -27,38 +30,40 @@ QUESTION = "What is wrong in the example plant?"
 MOST_SAID = 20  # messages shown at first; the others are there to open
 SHOW, HIDE = "Show the three faults", "Hide the three faults"
 
-Show = Callable[[Pump, Sequence[Pump]], None]
 
+class PlantPanel(Panel):
+    """Where a file is chosen; its pumps on one screen, and the day that is chosen in full."""
 
-class Files:
-    """Where a file is chosen. `show` gets the day chosen, and every day of that pump."""
-
-    def __init__(self, panel: Panel, units: Callable[[], str], show: Show):
-        self.panel, self.units, self._show = panel, units, show
+    def __init__(self, clock: Callable[[], float] = monotonic):
+        super().__init__("w2w-day", "w2w-plant-page", clock=clock)
         self.fleet: Fleet | None = None
+        self.outcome = Outcome(self)
+        self.units = chooser("Units", UNIT_CHOICES, self.safely(lambda _: self._read_again()))
         self._data, self._name = b"", ""
         self.upload = FileUpload(accept=".csv,.txt,text/csv", description="Choose a CSV file")
         self.upload.layout = AUTO
-        classed(self.upload, "w2w-button").observe(panel.safely(self._uploaded), "value")
-        self.example = button("Open the example plant", panel.once(self._open_example))
-        self.said, self.template = HTML(say("")), HTML(template_link("us"))
-        self.pump = chooser("Pump", [("", None)], panel.safely(self._choose_pump))
-        self.day = chooser("Day", [("", None)], panel.safely(self._choose_day))
+        classed(self.upload, "w2w-button").observe(self.safely(self._uploaded), "value")
+        self.example = button("Open the example plant", self.once(self._open_example))
+        self.template, self.plant = HTML(template_link("us")), HTML()
+        self.pump = chooser("Pump", [("", None)], self.safely(self._choose_pump))
+        self.day = chooser("Day", [("", None)], self.safely(self._choose_day))
         self.task, self.answers = HTML(), HTML()
-        self.reveal = button(SHOW, panel.once(self._reveal))
+        self.reveal = button(SHOW, self.once(self._reveal))
         self.choosers = classed(Box([self.pump, self.day]), "w2w-settings")
         self.hunt = VBox([self.task, classed(Box([self.reveal]), "w2w-buttons"), self.answers])
-        self.box = classed(VBox(self._parts()), "w2w-files")
+        self.put(*self._parts())
         self._display()
 
     def _parts(self) -> list:
         return [
-            HTML(tag("h4", "Many pumps, from a file") + tag("p", ABOUT, cls="w2w-about")),
-            classed(Box([self.upload, self.example]), "w2w-buttons"),
+            HTML(tag("h3", "Many pumps, from a file") + tag("p", ABOUT, cls="w2w-about")),
+            classed(Box([self.upload, self.example, self.units]), "w2w-buttons"),
             self.template,
             classed(self.said, "w2w-told"),
-            self.choosers,
             self.hunt,
+            self.plant,
+            self.choosers,
+            self.outcome.box,
         ]
 
     def _display(self) -> None:
@@ -75,16 +80,16 @@ class Files:
         self.answers.value, self.reveal.description = "", SHOW
         self._read(demo_csv().encode(), EXAMPLE)
 
-    def read_again(self) -> None:
+    def _read_again(self) -> None:
         """The same file, for its bare numbers and results are in other units now."""
-        self.template.value = template_link(self.units())
+        self.template.value = template_link(self.units.value)
         if self.fleet:
             self._read(self._data, self._name, self.pump.value, self.day.value)
 
     def _read(self, data: bytes, name: str, pump=None, row: int | None = None) -> None:
         """A file in place of the one before, which stays where this one cannot be read."""
         try:
-            fleet = Fleet(data, self.units())
+            fleet = Fleet(data, self.units.value)
         except SolverError as refusal:
             kept = "The file you had before is still open." if self.fleet else ""
             self.said.value = say(
@@ -92,7 +97,7 @@ class Files:
             )
             return
         self.fleet, self._data, self._name = fleet, data, name
-        self.said.value = _read_so_far(fleet, name)
+        self.said.value, self.plant.value = _read_so_far(fleet, name), plant_html(fleet)
         self._set(self.pump, fleet.pumps, pump)
         self._set(self.day, fleet.days(self.pump.value), row)
         self._display()
@@ -110,7 +115,7 @@ class Files:
     def _choose_day(self, _=None) -> None:
         if self.fleet:
             key = self.pump.value
-            self._show(self.fleet.day(key, self.day.value), self.fleet.years(key))
+            self.outcome.show(self.fleet.day(key, self.day.value), self.fleet.years(key))
 
     def _reveal(self) -> None:
         shown = not self.answers.value
