@@ -15,6 +15,7 @@ from solver.units.show import counted
 from workbook.ui.controls import (
     UNIT_CHOICES,
     ChapterTicks,
+    Fold,
     Panel,
     button,
     chooser,
@@ -23,7 +24,7 @@ from workbook.ui.controls import (
     show,
 )
 from workbook.ui.entry import Entry, Gate, whole_number
-from workbook.ui.markup import joined, tag
+from workbook.ui.markup import tag
 from workbook.ui.pieces import say
 
 from .earlier import found_in, stands
@@ -34,7 +35,7 @@ __all__ = ["Earlier", "Start", "fresh"]
 LEVELS = [("Any level", ANY_LEVEL), ("Level 1", 1), ("Level 2", 2), ("Level 3", 3)]
 WAYS = [("Choices", True), ("Typed answers", False)]
 ABOUT = (
-    "Choose what goes into the exam. You can pause it, and nothing you answer is lost. "
+    "It covers every chapter, unless you choose. You can pause it, and nothing you answer is lost. "
     "You see what was right after you turn it in."
 )
 ABOUT_CODE = "A code gives the same exam to anyone. Type one here."
@@ -61,6 +62,7 @@ class Start:
         self.said, self.printed, self.code_said = HTML(say("")), HTML(say("")), HTML(say(""))
         self.earlier = Earlier(panel, where, go_on)
         self.chapters = ChapterTicks(panel, CHAPTERS, CHAPTERS)
+        self.fold = Fold(panel, "Choose the chapters", self.chapters.box)
         self.level = chooser("Level", LEVELS)
         self.units = chooser("Units", UNIT_CHOICES, value=units)
         self.way = chooser("How to answer", WAYS)
@@ -80,18 +82,19 @@ class Start:
         return entry
 
     def _parts(self) -> list[Widget]:
-        about = joined(tag("h3", "Practice exam"), tag("p", ABOUT, cls="w2w-about"))
         share = HTML(tag("p", ABOUT_CODE, cls="w2w-about"))
         code = row("w2w-ask", self.code.box, self.open)
         return [
-            HTML(about),
+            HTML(tag("p", ABOUT, cls="w2w-about")),
             self.earlier.box,
-            classed(VBox([self.chapters.box]), "w2w-wanted"),
             row("w2w-grid", self.count.box, self.minutes.box, self.level, self.units, self.way),
+            row("w2w-links", self.fold.button),
+            self.fold.part,
             row("w2w-buttons", self.begin, self.print),
             self.said,
             self.printed,
             classed(VBox([share, code, self.code_said]), "w2w-code"),
+            self.earlier.ended,
         ]
 
     def show(self, *sentences: str) -> None:
@@ -138,7 +141,7 @@ def fresh(paper: Paper) -> Paper:
 
 
 class Earlier:
-    """Exams begun before: buttons to go on, and a list of those turned in, whose result can be seen.
+    """Exams begun before: buttons to go on, and `ended`, a list of those whose result can be seen.
 
     `go_on` gets the sitting chosen.
     """
@@ -149,7 +152,7 @@ class Earlier:
         self.open = VBox()
         self.buttons: list[Button] = []
         self.ended = chooser("Exams turned in", [CHOOSE], panel.safely(self._show))
-        self.box = VBox([self.said, self.open, self.ended, self.aside])
+        self.box = VBox([self.said, self.open, self.aside])
 
     def look(self) -> None:
         """Read what there is now."""

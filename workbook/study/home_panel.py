@@ -1,4 +1,4 @@
-"""The first page: the next problem, and beside it what the day has: exam, what comes back, chapters."""
+"""The first page: the next problem, beside it the exam and what comes back, below it the chapters."""
 
 import asyncio
 from collections.abc import Callable, Sequence
@@ -32,10 +32,10 @@ def _now() -> datetime:
 
 
 class HomePanel(Panel):
-    """Guided practice, and at its side how the study stands; below it where the page is narrow.
+    """Guided practice, at its side what the day has, and the chapters; below it where the page is narrow.
 
     `card` makes the practice card; it gets what each try is told to. `begun` gives the exams and sets
-    to go on with. The side is brought up to date after each answer.
+    to go on with. All but the problem is brought up to date after each answer.
     """
 
     def __init__(
@@ -53,11 +53,12 @@ class HomePanel(Panel):
         self.welcome = HTML()
         self.card = card(self._tried)
         self.exam, self.side = HTML(), HTML()
+        self.chapters = classed(HTML(), "w2w-below")
         self.goal = GoalForm(self, goal, self._show, lambda: now().date())
         plan = classed(VBox([self.exam, self.goal.box]), "w2w-block")
         side = classed(VBox([plan, self.side]), "w2w-side")
         main = classed(VBox([self.welcome, self.said, self.card]), "w2w-main")
-        self.put(HTML(LOOK), row("w2w-two", main, side))
+        self.put(HTML(LOOK), row("w2w-two", main, side, self.chapters))
         self.look()
         if not self.kept.attempts:
             self.welcome.value = tag("p", words.WELCOME, cls="w2w-welcome")
@@ -85,8 +86,7 @@ class HomePanel(Panel):
         plan = plan_of(self.families, self.study, goal, now)
         minutes = minutes_on(self.kept.attempts, now.date(), now.tzinfo)
         self.exam.value = words.exam_block(goal, told, plan, minutes, now.date())
-        self.side.value = joined(
-            words.begun_block(self.begun()),
-            words.back_block(told, now, goal.minutes * 60 / seconds_a_problem(self.study)),
-            words.chapters_block(told.chapters, self.pages),
-        )
+        room = goal.minutes * 60 / seconds_a_problem(self.study)
+        back = words.back_block(told, now, room)
+        self.side.value = joined(words.begun_block(self.begun()), back)
+        self.chapters.value = words.chapters_block(told.chapters, self.pages)
