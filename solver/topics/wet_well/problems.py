@@ -61,20 +61,20 @@ VOLUMES = (
         WELL,
         Level(
             ("well_length", "well_width"),
-            f"{RECTANGULAR} How much water does each foot or meter of depth hold, in {{unit}}?",
+            f"{RECTANGULAR} How much water does it hold, in {{unit}} of depth?",
             scene=CORNERS,
         ),
         Level(
             ("well_diameter",),
             "{person} measures the round wet well of {station}. It is {well_diameter} across inside. "
-            "How much water does each foot or meter of depth hold, in {unit}?",
+            "How much water does the wet well hold, in {unit} of depth?",
             scene=ROUND_WELL,
         ),
         Level(
             ("working_volume", "on_level", "off_level"),
             "The drawings of {station} show {working_volume} between floats. The pump-on level is "
             "{on_level} and the pump-off level is {off_level}. "
-            "How much water does each foot or meter of depth hold, in {unit}?",
+            "How much water does the wet well hold, in {unit} of depth?",
         ),
     ),
 )
