@@ -149,7 +149,7 @@ def test_a_whole_exam_is_taken_by_keyboard_alone_though_all_is_killed_in_the_mid
     assert "Practice these" == focused(page)
     page.wait_for_timeout(SLOWER)
     page.keyboard.press("Enter")
-    page.locator(f"{PANEL} .w2w-card").get_by_text("of your exam was of this kind").wait_for()
+    page.locator(f"{PANEL} .w2w-card").get_by_text("on your exam was this kind").wait_for()
 
     expected = {question.case.code for question in QUESTIONS if question.number not in EMPTY}
     assert expected == {each["code"] for each in logged(served)}

@@ -275,7 +275,7 @@ def test_practice_these_opens_each_missed_kind_in_turn_with_the_mistake_that_was
     seen = []
     for _ in range(2 * len(missed)):
         seen.append(card.practice.case.family.name)
-        assert re.match(r"Question [234] of your exam was of this kind\.", card.practice.why)
+        assert re.match(r"Question [234] on your exam was this kind\.", card.practice.why)
         card.practice.new()
     assert [one.family.name for one in missed] * 2 == seen
     card.practice.answer("1")

@@ -109,7 +109,7 @@ def test_a_day_that_has_passed_is_refused_with_what_to_choose(show):
     home = show()
     home.goal.day.value = date(2026, 11, 1)
     home.goal.save.click()
-    assert "Sun, Nov 1, 2026 has passed. Choose a day from today on" in text(home.goal.said.value)
+    assert "Sun, Nov 1, 2026 has passed. Pick today or a later day" in text(home.goal.said.value)
     assert not home.goal.goal.asked
     home.goal.day.value = NOW.date()
     home.goal.save.click()

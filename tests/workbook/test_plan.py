@@ -189,12 +189,13 @@ def test_the_plan_says_whether_all_fits_and_what_would_make_it_fit():
     dated = Goal(TODAY + timedelta(days=59), 20)
     said = fits(dated, plan(59), TODAY)
     assert re.fullmatch(
-        r"At 20 minutes a day you've tried every kind by \w+, Jan \d+, .* before your exam.", said
+        r"At 20 minutes a day, you'll have tried every kind by \w+, Jan \d+, .* before your exam.",
+        said,
     )
     tight = Goal(TODAY + timedelta(days=21), 20)
     said = fits(tight, plan(21), TODAY)
     assert re.search(r"(\d+) kinds of problems won't fit before your exam\. 45 minutes", said)
-    assert fits_shortly(tight, plan(21), TODAY).endswith("45 minutes a day would fit them.")
+    assert fits_shortly(tight, plan(21), TODAY).endswith("45 minutes a day would do it.")
 
 
 def test_an_exam_that_is_over_is_named_and_planned_for_no_more():

@@ -109,11 +109,11 @@ def test_readiness_is_in_two_parts_and_held_against_the_pass_mark():
     assert "Work at 10 problems" in text(ready_block(few, goal))
     half = [one(status=s, days_ago=n / 1000) for n, s in enumerate(["right", "wrong"] * 5)]
     tried = text(ready_block(told(*half), goal))
-    assert "50 of 100 right, about That's below your pass mark of 80." in tried
+    assert "About 50 of 100 right That's below your pass mark of 80." in tried
     assert "your last problems of 1 kind," in tried
     assert "at or above" in text(ready_block(told(*half), goal._replace(pass_mark=50)))
     cover = text(to_cover_block(told(*half), goal, nothing, NOW.date()))
-    assert f"{len(FAMILIES) - 1} of {len(FAMILIES)} kinds to try" in cover
+    assert f"{len(FAMILIES) - 1} of {len(FAMILIES)} kinds of problems" in cover
 
 
 def test_what_comes_back_today_is_late_or_comes_later_today_and_one_number_says_so():

@@ -120,7 +120,7 @@ class Outcome:
                 continue
             case, number = mark.question.problem, mark.question.number
             mistake = (mark.verdict and mark.verdict.mistake) or ""
-            why = f"Question {number} of your exam was of this kind."
+            why = f"Question {number} on your exam was this kind."
             kind = Suggestion(case.family, case.level, "missed", why, mistake)
             found.setdefault((case.family.name, case.level), kind)
         return tuple(found.values())

@@ -35,7 +35,7 @@ __all__ = ["Earlier", "Start", "fresh"]
 LEVELS = [("Any level", ANY_LEVEL), ("Level 1", 1), ("Level 2", 2), ("Level 3", 3)]
 WAYS = [("Choices", True), ("Typed answers", False)]
 ABOUT = (
-    "It covers every chapter, unless you choose. You can pause it, and nothing you answer is lost. "
+    "An exam covers every chapter unless you choose some. You can pause it, and nothing you answer is lost. "
     "You see what was right after you turn it in."
 )
 ABOUT_CODE = "A code gives the same exam to anyone. Type one here."

@@ -71,7 +71,9 @@ class GoalForm:
         day = self.day.value
         if day and day < self._today():
             what = f"{day_in_words(day)}, {day.year} has passed."
-            self.said.value = say("unreadable", f"{what} Choose a day from today on, or no day.")
+            self.said.value = say(
+                "unreadable", f"{what} Pick today or a later day, or leave it empty."
+            )
             return
         self._keep(Goal(day, self.minutes.value, self.mark.value, True))
 

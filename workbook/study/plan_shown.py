@@ -34,14 +34,14 @@ def fits(goal: Goal, plan: Plan, today: date) -> str:
     goal = goal.ahead(today)
     pace = f"At {goal.minutes} minutes a day"
     if plan.left and goal.exam is None:
-        return f"{pace} there is more here than half a year holds."
+        return f"{pace}, there's more here than fits in half a year."
     if plan.left:
         kinds = f"{counted(plan.left, 'kind')} of problems won't fit before your exam"
-        more = f" {plan.enough} minutes a day would fit them all." if plan.enough else ""
+        more = f" {plan.enough} minutes a day would do it." if plan.enough else ""
         return f"{pace}, {kinds}.{more}"
     if plan.covered is None:
         return "You've tried every kind of problem. From here on they come back."
-    by = f"{pace} you've tried every kind by {day_in_words(plan.covered)}"
+    by = f"{pace}, you'll have tried every kind by {day_in_words(plan.covered)}"
     if goal.exam is None:
         return f"{by}."
     return f"{by}, {_before((goal.exam - plan.covered).days)} your exam."
@@ -50,7 +50,7 @@ def fits(goal: Goal, plan: Plan, today: date) -> str:
 def fits_shortly(goal: Goal, plan: Plan, today: date) -> str:
     """The same in a few words."""
     if plan.left and goal.ahead(today).exam:
-        more = f" {plan.enough} minutes a day would fit them." if plan.enough else ""
+        more = f" {plan.enough} minutes a day would do it." if plan.enough else ""
         return f"{counted(plan.left, 'kind')} won't fit before the exam.{more}"
     return f"All tried by {short_day(plan.covered)}." if plan.covered else ""
 
@@ -69,7 +69,7 @@ def plan_table(plan: Plan, goal: Goal, today: date) -> Markup:
     rows = [_row(week, today) for week in weeks]
     if not rows:
         return Markup()
-    heads = ("Week", "New", "Back, about")
+    heads = ("Week", "New", "Coming back")
     shown = table(rows[:SHOWN], "", heads, "w2w-plan")
     if not rows[SHOWN:]:
         return shown
@@ -100,12 +100,12 @@ def ready_block(told: Progress, goal: Goal) -> Markup:
     above = "at or above" if hundred >= goal.pass_mark else "below"
     return block(
         title,
-        tag("p", tag("b", hundred, cls="w2w-big"), " of 100 right, about"),
+        tag("p", "About ", tag("b", hundred, cls="w2w-big"), " of 100 right"),
         bar(told.ready, mark=goal.pass_mark / 100),
         tag("p", f"That's {above} your pass mark of {goal.pass_mark}."),
         tag(
             "p",
-            f"It comes from your last problems of {each}, and how long ago you did them.",
+            f"Based on your last problems of {each}, and how long ago you did them.",
             cls="w2w-about",
         ),
     )
@@ -116,7 +116,9 @@ def to_cover_block(told: Progress, goal: Goal, plan: Plan, today: date) -> Marku
     return block(
         "Still to cover",
         tag(
-            "p", tag("b", told.kinds - told.tried, cls="w2w-big"), f" of {told.kinds} kinds to try"
+            "p",
+            tag("b", told.kinds - told.tried, cls="w2w-big"),
+            f" of {told.kinds} kinds of problems",
         ),
         bar(told.tried / told.kinds),
         tag("p", fits(goal, plan, today)),

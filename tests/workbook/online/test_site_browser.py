@@ -4,6 +4,7 @@ One reader's browser goes through the pages as readers do; a second one is someb
 """
 
 from contextlib import contextmanager
+from datetime import date, timedelta
 from urllib.parse import urlencode
 
 import pytest
@@ -118,7 +119,7 @@ def reader(browser):
 def test_the_address_alone_opens_the_opening_page_as_a_page(reader):
     page = reader.page
     assert "Wire to Water" == page.title()
-    assert page.get_by_role("heading", name="What this is").is_visible()
+    assert page.get_by_role("heading", name="How to work a problem").is_visible()
     assert [] == [
         part
         for part in ("#menu-panel", "#top-panel", "#jp-left-stack", ".jp-NotebookPanel-toolbar")
@@ -138,7 +139,7 @@ def test_a_link_opens_the_next_page_on_the_python_that_runs(reader):
     assert "1. Three horsepowers - Wire to Water" == reader.page.title()
     assert workers == len(reader.page.workers)
     reader.page.go_back()
-    reader.page.get_by_role("heading", name="What this is").wait_for()
+    reader.page.get_by_role("heading", name="How to work a problem").wait_for()
     assert "Wire to Water" == reader.page.title()
 
 
@@ -197,6 +198,17 @@ def test_what_was_answered_is_still_there_when_the_page_is_opened_again(copy, re
     reader.page.get_by_text("You have worked on 1 problem, on 1 day.").wait_for()
     typed = [read_line(line).typed for line in copy.read_text("utf-8").splitlines()]
     assert [f"{NAMED.value:.5g}", f"{CASE.answer:.4g} hp"] == typed
+
+
+def test_the_date_of_an_exam_and_what_was_done_are_there_on_the_first_page(copy, reader):
+    home = reader.page.locator(".w2w-home")
+    reader.open(START)
+    home.get_by_label("Day of the exam").fill((date.today() + timedelta(days=59)).isoformat())
+    home.get_by_role("button", name="Save", exact=True).click()
+    home.get_by_text("Exam in 59 days").wait_for()
+    reader.open(START)
+    home.get_by_text("Exam in 59 days").wait_for()
+    home.get_by_text("1 of 7 days").wait_for()
 
 
 @pytest.fixture(scope="module")
