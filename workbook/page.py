@@ -33,6 +33,7 @@ __all__ = [
 
 def get_ready() -> None:
     """Load what the first problem needs: its program starts while the browser still loads."""
+    from .exam import earlier  # noqa: F401
     from .practice import wanted  # noqa: F401
     from .study import home_panel  # noqa: F401
     from .ui import chapter  # noqa: F401
