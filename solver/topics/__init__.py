@@ -17,6 +17,7 @@
 | `readings.py`, `scenes.py` | a reading worked by formulas and noted as people note it; stations that several chapters read |
 
 A chapter's folder has `quantities.py`, `formulas.py`, `problems.py` and `by_hand.py`: each numeric
-family's answer in plain numbers, which a test holds it to. Where it needs them it has scenes that draw
-machines, `judgments.py`, tables as .csv and questions in words as .toml. Its docstring lists them.
+family's answer in plain numbers, which a test holds it to. Where it needs them it has `stations.py` (what
+its problems need of their station), judgments, tables as .csv and questions in words as .toml. Its docstring
+lists them.
 """
