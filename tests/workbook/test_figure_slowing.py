@@ -4,11 +4,12 @@ import pytest
 from scipy.optimize import brentq
 
 from solver.topics.speed.curves import crossing, pump_curve, system_curve
+from workbook.figures.slowing import machine
 
 from .test_figures import drawn, shown, solved, table
 
 # The figure's pump at full speed: shutoff head, rated head and rated flow.
-PUMP = (80, 60, 400)
+PUMP = tuple(machine().noted(name) for name in ("shutoff_head", "rated_head", "rated_flow"))
 
 
 def two(figure):
@@ -53,7 +54,8 @@ def test_slowing_tells_the_flow_head_and_power_that_the_solver_works(units):
     flow, head, static = (known[name] for name in ("rated_flow", "rated_head", "static_head"))
     pump = pump_curve(known["shutoff_head"], flow, head)
     at = crossing(pump.at_speed(0.85), system_curve(static, flow, head - static))
-    given = {"flow": flow, "head": head, "pump_efficiency": 68, "motor_efficiency": 90}
+    efficiencies = ("pump_efficiency", "drive_efficiency", "motor_efficiency")
+    given = {"flow": flow, "head": head} | {name: machine().noted(name) for name in efficiencies}
     full = {"flow": flow, "head": head, "input_power": known["input_power"]}
     slowed = full | {"static_head": static, "new_flow": at.flow}
     assert solved(given, "input_power", units) == told["Full speed"][2]
@@ -90,13 +92,13 @@ def test_slowing_draws_more_power_than_the_cube_law_wherever_water_is_lifted():
 
 @pytest.mark.parametrize(
     ("cut", "moves"),
-    # By the affinity laws 80 ft at no flow fall to 30 ft at 100 x sqrt(30 / 80) = 61.2 % speed.
-    [(38, True), (39, False)],
+    # By the affinity laws 71.9 ft at no flow fall to 30 ft at 100 x sqrt(30 / 71.9) = 64.6 % speed.
+    [(35, True), (36, False)],
 )
 def test_slowing_says_from_which_speed_on_no_water_moves(cut, moves):
     figure = shown("slowing", speed_cut=cut, static_head=30)
     assert moves == ("No water moves" not in figure.headline.value)
-    assert "only above 61% speed" in figure.headline.value
+    assert "only above 65% speed" in figure.headline.value
     assert moves == (table(figure)[f"{100 - cut}% speed"][0] != "none")
     assert [moves, moves] == [bool(marks(chart, "diamond")) for chart in two(figure)]
 
@@ -104,5 +106,12 @@ def test_slowing_says_from_which_speed_on_no_water_moves(cut, moves):
 def test_slowing_runs_at_one_point_at_full_speed_whatever_part_of_the_head_is_static():
     for static in (0, 20, 50):
         figure = shown("slowing", speed_cut=0, static_head=static)
-        assert ["400 gpm", "60 ft", "7.388 kW"] == table(figure)["Full speed"]
-        assert "At full speed the pump moves 400 gpm" in figure.headline.value
+        assert ["350 gpm", "62.5 ft"] == table(figure)["Full speed"][:2]
+        assert "At full speed the pump moves 350 gpm" in figure.headline.value
+
+
+def test_slowing_shows_the_machine_of_the_chapters_story():
+    # Should the model draw another one for this seed, take one with such a drive.
+    assert ("Pump 4", "the plant's influent building") == machine().place[:2]
+    assert "variable" == machine().drive.name
+    assert 50 < machine().noted("rated_head") < machine().noted("shutoff_head")
