@@ -13,7 +13,7 @@ __all__ = ["charts_svg"]
 
 WIDE = 440.0  # px; it shrinks to 330 on a phone, where letters of 16 are still 9 points
 LETTER, LINE = 16.0, 21.0  # px
-CHARACTER = 8.9  # px: about what one letter takes
+CHARACTER = 10.2  # px: what one figure takes in the widest letters that browsers have
 GAP, SWATCH = 8.0, 22.0  # px
 EDGE = 4.0  # px that a thick line may stand over the axes
 DASH = "7 5"

@@ -3,6 +3,7 @@
 Its widths are the same in every problem, so that nothing can be measured on it.
 """
 
+from dataclasses import replace
 from typing import NamedTuple
 
 from solver.render.svg import (
@@ -46,7 +47,7 @@ OUTPUT = Stage("motor_output", "motor output", "drive_efficiency", "drive")
 SHAFT = Stage("brake_power", Both("BHP", "shaft"), "pump_efficiency", "pump")
 WET = Stage("water_power", Both("WHP", "water"))
 PLAIN = ((MOTOR, 0.0), (SHAFT, 36.0), (WET, 68.0))
-DRIVEN = ((MOTOR, 0.0), (OUTPUT, 25.0), (SHAFT, 53.0), (WET, 75.0))
+DRIVEN = ((MOTOR, 0.0), (OUTPUT, 24.0), (SHAFT, 50.0), (WET, 78.0))
 METER = "input_power"
 NAMEPLATE = (
     ("motor_size", "on the nameplate"),
@@ -56,7 +57,7 @@ IN_THE_WATER = (
     ("flow", ""),
     ("daily_flow", ""),
     ("head", "TDH"),
-    ("pressure", "pressure rise"),
+    ("pressure", "rise"),
 )
 MACHINES = ("motor_efficiency", "drive_efficiency", "pump_efficiency")
 WHOLE = "overall_efficiency"
@@ -65,13 +66,13 @@ WHOLE = "overall_efficiency"
 def _draw(shown: Shown) -> Drawn:
     driven = shown.works("motor_output", "drive_efficiency")
     stages = DRIVEN if driven else PLAIN
-    pieces = _band(stages)
+    pieces, inside = _band(stages), replace(shown, halo=False)
     for number, (stage, share) in enumerate(stages):
         middle, dx = TOP + (WIDEST - LOST * number) / 2, 10 if share else 6
         if number == 0 and shown.has(METER):
-            pieces.append(_line_or_two(shown, 0, middle + 24, METER, "meter", dx))
+            pieces.append(_line_or_two(inside, 0, middle + 24, METER, "meter", dx))
             middle -= 20
-        pieces.append(_line_or_two(shown, share, middle, stage.power, stage.caption, dx))
+        pieces.append(_line_or_two(inside, share, middle, stage.power, stage.caption, dx))
         if stage.machine:
             link, half = stages[number + 1][1], -MACHINE / 2
             pieces.append(shown.note(link, TOP - 9, stage.machine, stage.called, "middle", half))

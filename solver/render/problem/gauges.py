@@ -27,6 +27,7 @@ SIDES: tuple[tuple[float, str, Rows, str, str], ...] = (
         "discharge_velocity_head",
     ),
 )
+VELOCITIES = tuple(velocity for *_, velocity in SIDES)
 UNDER: Rows = (
     ("pressure", "pressure rise"),
     ("flow", "flow"),
@@ -40,8 +41,8 @@ def _draw(shown: Shown) -> Drawn:
     pieces = [line(0, 100, PIPE, stroke_width=8), across(PUMP, *_pump())]
     for side in SIDES:
         pieces += _side(shown, *side)
-    pieces.append(shown.note(PUMP, 30, "head", "TDH", "middle"))
-    more, foot = shown.flow(PIPE + 46, UNDER)
+    pieces.append(shown.note(PUMP, 60, "head", "TDH", "middle"))
+    more, foot = shown.flow(PIPE + 46 + (14 if shown.has(*VELOCITIES) else 0), UNDER)
     return Drawn(pieces + more, foot)
 
 
@@ -61,7 +62,8 @@ def _side(
         words(share, 14, called, "middle"),
     ]
     for row, (name, caption) in enumerate(said):
-        pieces.append(shown.note(share, 33 + 18 * row, name, caption, "middle"))
+        label = "reads" if shown.asks(name) else caption
+        pieces.append(shown.note(share, 33 + 18 * row, name, label, "middle"))
     if shown.has(height):
         way = -1 if share < PUMP else 1
         pieces += [
@@ -70,7 +72,7 @@ def _side(
             shown.note(share, (face + PIPE) / 2 + 5, height, "", "start", dx=8),
         ]
     if shown.has(velocity):
-        pieces.append(shown.note(share, PIPE + 24, velocity, "velocity head", "middle"))
+        pieces.append(shown.stacked(share, PIPE + 22, velocity, "velocity head", "middle"))
     return pieces
 
 

@@ -21,7 +21,7 @@ SETS = (
 )
 ANY = (0.9, -0.35, -0.55)  # how far off the bars are when nothing says
 LEFT, MIDDLE, REACH = 14.0, 40.0, 24.0  # percent: the bars' end, their average, their longest
-TOP, ROW, BAR = 24.0, 27.0, 17.0  # px
+TOP, ROW, BAR = 27.0, 27.0, 17.0  # px
 NOTES: dict[str, Text] = {
     "amps_deviation": "largest deviation",
     "volts_deviation": "largest deviation",

@@ -11,9 +11,9 @@ __all__ = ["PIPE"]
 Rows = tuple[tuple[str, Text], ...]
 TOP, TALL = 44.0, 46.0  # px: the pipe
 FLOWS: Rows = (("flow", ""), ("daily_flow", ""))
-SPEEDS: Rows = (("velocity", "velocity"), ("velocity_head", "velocity head"))
+SPEEDS: Rows = (("velocity", "velocity"),)
 LOST: Rows = (("friction_head", "lost"), ("minor_loss", "lost"))
-ALONG: Rows = (("friction_rate", "loses"), ("c_factor", "C"))
+ALONG: Rows = (("velocity_head", "velocity head"), ("friction_rate", "loses"), ("c_factor", "C"))
 FITTINGS: Rows = (
     ("loss_coefficient", "fittings, total K"),
     ("elbows", "elbows"),
@@ -37,12 +37,13 @@ def _draw(shown: Shown) -> Drawn:
         line(0, 100, top, stroke_width=4),
         line(0, 100, foot, stroke_width=4),
         across(0, *height(14, top + 3, foot - 3)),
-        shown.note(0, (top + foot) / 2 + 5, "pipe_diameter", dx=26),
+        shown.note(0, (top + foot) / 2 + 5, "pipe_diameter", dx=22),
     ]
-    flow, speed = _first(shown, FLOWS), _first(shown, SPEEDS)
-    pieces.append(shown.note(44, (top + foot) / 2 + 5, *flow, "middle"))
-    pieces.append(across(31, _arrow(), y=(top + foot) / 2))
-    pieces.append(shown.note(100, (top + foot) / 2 + 5, *speed, "end", dx=-8))
+    flow, speed = _first(shown, FLOWS), SPEEDS[0]
+    pieces.append(shown.note(36, (top + foot) / 2 + 5, *flow, dx=6))
+    pieces.append(across(35, _arrow(), y=(top + foot) / 2))
+    above = [] if shown.has(flow[0]) else [speed]  # a long flow leaves no room beside it
+    pieces += [shown.note(100, (top + foot) / 2 + 5, *one, "end", dx=-8) for one in above]
     if loses:
         pieces += _grade_line(shown)
     y = foot + 20
@@ -51,7 +52,7 @@ def _draw(shown: Shown) -> Drawn:
         pieces += [across(x, path((0, y - 10), (0, y), stroke=SOFT, width=1)) for x in (0, 100)]
         pieces.append(shown.note(50, y, "pipe_length", "", "middle"))
         y += LINE + 2
-    rest = [row for row in (*FLOWS, *SPEEDS) if row not in (flow, speed)]
+    rest = [row for row in (*FLOWS, *SPEEDS) if row not in (flow, *above)]
     more, y = shown.flow(y, (*ALONG, *FITTINGS, *rest))
     return Drawn(pieces + more, max(y, foot + 4))
 

@@ -16,7 +16,7 @@ CELLS: tuple[tuple[str, Text, float], ...] = (
 )
 SUMMED: tuple[tuple[str, Text, float], ...] = (
     ("amps_average", "average", 30.0),
-    ("amps_deviation", "largest deviation", 100.0),
+    ("amps_deviation", "deviation", 100.0),
 )
 TOP, ROW = 20.0, 30.0  # px
 

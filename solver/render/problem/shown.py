@@ -26,11 +26,13 @@ class Shown:
     """A problem as its picture may show it.
 
     `marks` are the quantities to look at; with `answered`, the answer is in place of its question mark.
+    What is written stands on a `halo` of the page's color, as lines may cross it.
     """
 
     case: Case
     marks: frozenset[str] = frozenset()
     answered: bool = False
+    halo: bool = True
 
     def has(self, *names: str) -> bool:
         """Whether any of these is given or asked."""
@@ -95,16 +97,16 @@ class Shown:
             return ""
         length = sum(wide(*part) for part in parts) + GAP * (len(parts) - 1)
         box = _box(length, anchor) if name in self.marks else ""
-        return _placed(share, dx, y, box + _written(parts, self.look(name), anchor))
+        return _placed(share, dx, y, box + _written(parts, self.look(name), anchor, self.halo))
 
     def stacked(
         self, share: float, y: float, name: str, caption: Text, anchor: str = "start", dx: float = 0
     ) -> str:
         """A quantity's caption, with its foot at `y`, and under it its value if it has one."""
         said, value = self.said(caption), self.text(name)
-        lines = _written([(said, False)], self.look(name), anchor)
+        lines = _written([(said, False)], self.look(name), anchor, self.halo)
         if value:
-            below = _written([(value, True)], self.look(name), anchor)
+            below = _written([(value, True)], self.look(name), anchor, self.halo)
             lines += element("g", below, transform=f"translate(0,{NEXT:g})")
         length = max(wide(said), wide(value, True))
         box = _box(length, anchor, NEXT if value else 0) if name in self.marks else ""
@@ -175,8 +177,8 @@ def _placed(share: float, dx: float, y: float, drawn: str) -> str:
     )
 
 
-def _written(parts: list[tuple[str, bool]], look: str, anchor: str) -> str:
-    """Captions in soft letters and values in bold ones, on a halo of the page's color."""
+def _written(parts: list[tuple[str, bool]], look: str, anchor: str, halo: bool = True) -> str:
+    """Captions in soft letters and values in bold ones."""
     spans = []
     for number, (text, bold) in enumerate(parts):
         letters: Look = {"font_size": SMALL, "fill": SOFT if look in (INK, ACCENT) else look}
@@ -187,10 +189,13 @@ def _written(parts: list[tuple[str, bool]], look: str, anchor: str) -> str:
         if number:
             letters["dx"] = GAP
         spans.append(element("tspan", escape(text), **letters))
-    return element(
-        "text", *spans, text_anchor=anchor, font_size=TEXT, stroke=PAGE, stroke_width=3.0,
-        stroke_linejoin="round", paint_order="stroke",
-    )  # fmt: skip
+    edge: Look = {
+        "stroke": PAGE,
+        "stroke_width": 3.0,
+        "stroke_linejoin": "round",
+        "paint_order": "stroke",
+    }
+    return element("text", *spans, text_anchor=anchor, font_size=TEXT, **(edge if halo else {}))
 
 
 def _box(length: float, anchor: str, more: float = 0) -> str:

@@ -31,44 +31,32 @@ BESIDE: Rows = (
 
 
 def _draw(shown: Shown) -> Drawn:
+    corrected = shown.works(*(name for name, _ in BESIDE))
+    kvar = (
+        (FOOT - 6, "kvar")
+        if corrected
+        else ((TOP + FOOT) / 2 + 5, _unit(shown, "reactive_power", "kvar"))
+    )
     pieces = [
         _side((0, FOOT), (END, FOOT), INK),
         _side((END, FOOT), (END, TOP), INK),
         _side((0, FOOT), (END, TOP), ACCENT),
         across(0, path((44, FOOT), (43, FOOT - 6), (40, FOOT - 13), stroke=SOFT, width=1.5)),
         shown.note(0, FOOT + 18, "power_factor", "PF"),
-        shown.note(
-            END / 2,
-            FOOT + 18,
-            "input_power",
-            "kW" if not shown.text("input_power") else "",
-            "middle",
-        ),
-        shown.note(
-            END / 2,
-            40,
-            "apparent_power",
-            "kVA" if not shown.text("apparent_power") else "",
-            "end",
-            dx=-8,
-        ),
-        shown.note(
-            END,
-            (TOP + FOOT) / 2 + 5,
-            "reactive_power",
-            "" if shown.text("reactive_power") else "kvar",
-            dx=8,
-        ),
+        shown.note(END / 2, FOOT + 18, "input_power", _unit(shown, "input_power", "kW"), "middle"),
+        shown.note(END / 2, 40, "apparent_power", _unit(shown, "apparent_power", "kVA"), "end", -8),
+        shown.note(END, kvar[0], "reactive_power", kvar[1], dx=8),
     ]
-    column: list[str] = []
-    foot = FOOT + 18
-    if shown.works(*(name for name, _ in BESIDE)):
+    if corrected:
         pieces.append(_side((0, FOOT), (END, BETTER), LOOK, "6 4"))
-        column, _ = shown.column(END + 5, TOP + 8, BESIDE)
-        pieces.pop(7)
-        pieces.append(shown.note(END, FOOT - 6, "reactive_power", "kvar", dx=8))
-    more, foot = shown.flow(foot + LINE + 1, FROM)
-    return Drawn([*pieces, *column, *more], foot)
+        pieces += shown.column(END + 5, TOP + 8, BESIDE)[0]
+    more, foot = shown.flow(FOOT + 19 + LINE, FROM)
+    return Drawn(pieces + more, foot)
+
+
+def _unit(shown: Shown, name: str, unit: str) -> str:
+    """The unit as the name of a side, unless its value says it."""
+    return "" if shown.text(name) not in ("", "?") else unit
 
 
 def _side(start: tuple[float, float], end: tuple[float, float], stroke: str, dash: str = "") -> str:

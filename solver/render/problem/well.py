@@ -106,7 +106,6 @@ def _well(floats: bool) -> list[str]:
     right, surface = LEFT + WIDE, ON if floats else ON + 12
     drawn = [
         path((0, GROUND), (LEFT, GROUND), stroke=SOFT),
-        path((right, GROUND), (330, GROUND), stroke=SOFT, width=1),
         rect(LEFT, surface, WIDE, FLOOR - surface, fill=WATER, fill_opacity=0.35),
         path((LEFT, surface), (right, surface), stroke=WATER, width=2.5),
         path((LEFT, GROUND - 6), (LEFT, FLOOR), (right, FLOOR), (right, GROUND - 6), width=4),
@@ -146,7 +145,8 @@ def _pump(right: float) -> list[str]:
                 stroke=ACCENT,
             ),
         ),
-        line(45, 100, PIPE + 6, stroke=INK, stroke_width=5),
+        line(0, 100, PIPE + 6, right + 10, stroke=INK, stroke_width=5),
+        line(0, 100, GROUND, right, stroke=SOFT, stroke_width=1),
     ]
 
 
