@@ -82,12 +82,14 @@ def _draw(shown: Shown) -> Drawn:
         across(DUTY, path((0, crossing), (0, FOOT), stroke=SOFT, width=1, dash="3 3")),
         _dot(DUTY, crossing),
         shown.note(LEFT, crossing + 5, "head", "TDH", dx=8),
-        shown.note(DUTY - 10 if pair else DUTY, foot, "flow", "flow", "end" if pair else "middle"),
+        shown.note(DUTY - 10, foot, "flow", "one pump", "end")
+        if pair
+        else shown.note(DUTY, foot, "flow", "flow", "middle"),
     ]
     if pair:
         pieces.append(_curve(SHUTOFF, PAIR, 98, ACCENT, "6 4"))
         pieces.append(_dot(BOTH_PUMPS, SHUTOFF + PAIR * BOTH_PUMPS**2))
-        pieces.append(shown.note(100, foot, "parallel_flow", "both pumps", "end"))
+        pieces.append(shown.note(100, foot, "parallel_flow", "both", "end"))
     more, low = shown.flow(foot + LINE, UNDER)
     return Drawn(pieces + more, low)
 

@@ -10,7 +10,7 @@ __all__ = ["ENERGY"]
 
 Rows = tuple[tuple[str, Text], ...]
 TOP, TALL, STRIP = 20.0, 96.0, 46.0  # px: where the area begins, how high, and what is saved of it
-END, RIGHT = 62.0, 66.0  # percent: the end of the area, the column beside it
+END, RIGHT = 61.0, 64.0  # percent: the end of the area, the column beside it
 ROOM = 190.0  # px in the area
 NOW: Rows = (
     ("input_power", ""),
@@ -33,7 +33,7 @@ HOURS: Rows = (("run_time", ""), ("hours_per_day", ""), ("days", "×"), ("yearly
 COST: Rows = (
     ("volume_pumped", "volume"),
     ("energy_price", "price"),
-    ("installed_cost", "cost of the change"),
+    ("installed_cost", "installed cost"),
     ("energy_cost", "cost"),
     ("cost_per_volume", Both("cost per MG", "cost per 1,000 m³")),
     ("yearly_saving", "saved per year"),

@@ -11,7 +11,7 @@ from .shown import LINE, Shown, words
 __all__ = ["CORRECTED", "OVER_TIME"]
 
 Rows = tuple[tuple[str, Text], ...]
-TIMES = (("30s", "30 s", 16.5), ("1min", "1 min", 49.0), ("10min", "10 min", 83.0))
+TIMES = (("30s", "30 s", 16.5), ("1min", "1 min", 48.0), ("10min", "10 min", 81.5))
 LOW, HIGH, AXIS = 74.0, 34.0, 104.0  # px: the lowest and the highest reading, the axis
 BOX, RIGHT = 48.0, 58.0  # px and percent: a reading's box, where the corrected one is
 RATIOS: Rows = (
@@ -34,8 +34,9 @@ def _over_time(shown: Shown) -> Drawn:
         ends: Look = {"x1": f"{left:g}%", "y1": y, "x2": f"{right:g}%", "y2": then}
         pieces.append(element("line", **ends, stroke=ACCENT, stroke_width=2.5))
     before = LOW
-    for (when, said, share), y in points:
-        beside, before = y - 12 if y <= before else y + 22, y
+    for number, ((when, said, share), y) in enumerate(points):
+        between = 0 < number < len(points) - 1  # under the curve, clear of both others
+        beside, before = y + 22 if between or y > before else y - 12, y
         pieces += [
             across(share, circle(0, y, 5, fill=ACCENT)),
             across(share, path((0, AXIS), (0, AXIS + 5), stroke=SOFT, width=1.5)),

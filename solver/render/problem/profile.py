@@ -75,7 +75,7 @@ def _draw(shown: Shown) -> Drawn:
         pieces.append(shown.note(RULER, BOTTOM + 7, "static_head", "static head", "end", dx=-8))
     pieces.append(shown.note(0, surface - 7, "suction_elevation", dx=8))
     pieces.append(shown.note((TANK + 100) / 2, HIGH + 26, "discharge_elevation", "", "middle"))
-    pieces.append(shown.note(0, 14, "head", Both("TDH", "TDH")))
+    pieces.append(shown.note(0, 17, "head", Both("TDH", "TDH")))
     more, foot = shown.flow(BOTTOM + LINE + 3, (*LOSSES, *PIPE, *POWER))
     return Drawn(pieces + more, max(foot, BOTTOM + 9))
 

@@ -21,9 +21,9 @@ HOLDS: Rows = (
 )
 READS: Rows = (("gauge_pressure", "gauge"), ("second_scale", "second scale"))
 HEIGHTS: Rows = (
-    ("water_height", "above the gauge"),
-    ("tank_depth", "deep"),
-    ("tap_height", "gauge above floor"),
+    ("water_height", "height"),
+    ("tank_depth", "depth"),
+    ("tap_height", "gauge at"),
 )
 
 

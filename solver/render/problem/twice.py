@@ -1,6 +1,6 @@
 """One pump before and after: another speed or another impeller, and what follows of each."""
 
-from solver.render.svg import ACCENT, PAGE, SOFT, across, circle, path
+from solver.render.svg import ACCENT, PAGE, SOFT, across, circle, path, wide
 from solver.units.quantity import Both, Text
 
 from .drawing import Drawing, Drawn
@@ -24,7 +24,8 @@ UNDER: tuple[tuple[str, Text], ...] = (
     ("power_cut", "power saved"),
     ("saved_energy", "saved"),
 )
-BEFORE, AFTER = 0.0, 55.0  # percent
+BEFORE, AFTER = 0.0, 54.0  # percent
+ROOM = 160.0  # px for one of the two
 ICON, MIDDLE, TOP = 26.0, 26.0, 70.0  # px: the impellers' middle, the first row's foot
 WHOLE, TRIMMED = 22.0, 17.0  # px: the impellers' radius
 
@@ -47,10 +48,16 @@ def _draw(shown: Shown) -> Drawn:
     for before, after, called in PAIRS:
         if shown.has(before, after):
             both = ((BEFORE, before), (AFTER, after))
-            pieces += [shown.note(x, y, name, called) for x, name in both if shown.has(name)]
+            pieces += [_note(shown, x, y, name, called) for x, name in both if shown.has(name)]
             y += LINE
     more, foot = shown.flow(y, UNDER)
     return Drawn(pieces + more, foot)
+
+
+def _note(shown: Shown, share: float, y: float, name: str, called: Text) -> str:
+    """A value with its caption, unless the value is too long for one beside it."""
+    said = f"{shown.said(called)} {shown.text(name)}"
+    return shown.note(share, y, name, called if wide(said, True) < ROOM else "")
 
 
 def _impeller(share: float, r: float) -> str:

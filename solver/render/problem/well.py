@@ -10,8 +10,8 @@ __all__ = ["WELL"]
 
 Rows = tuple[tuple[str, Text], ...]
 LEFT, WIDE = 28.0, 126.0  # px: the well's left wall, and how wide it is
-GROUND, ON, OFF, FLOOR = 26.0, 62.0, 112.0, 136.0  # px from the top
-PIPE = 14.0
+GROUND, ON, OFF, FLOOR = 30.0, 64.0, 114.0, 138.0  # px from the top
+PIPE = 18.0
 BESIDE = LEFT + WIDE + 12  # px: where what is beside the well begins
 LEVELS: Rows = (("on_level", "on"), ("off_level", "off"))
 BETWEEN: Rows = (
