@@ -1,11 +1,9 @@
 """A pump slowed down where it lifts water: where it runs then, and what the cube law promises."""
 
-from functools import cache
-
 from solver.algebra.expression import Known, Percent
 from solver.errors import NotSolvable
-from solver.station.drawn import seeded
-from solver.station.station import Station
+from solver.scenario import Place
+from solver.station.town import town_station
 from solver.topics.formulas import FORMULAS
 from solver.topics.speed.curves import Curve, crossing, points, pump_curve, system_curve
 from solver.units.unit import convert
@@ -16,32 +14,25 @@ from .view import Figure, Scale, Slide, Values, View, shown, valued, worked
 
 __all__ = ["SLOWING"]
 
-# The station model's machine with the drive of this chapter's story: Pump 4 in the plant's influent
-# building. At full speed it runs at its rated point whatever part of the head is static, so the
-# slider compares systems, not pumps.
-MACHINE = 3075
+# The pump of this chapter's story. At full speed it runs at its rated point whatever part of the head
+# is static, so the slider compares systems, not pumps.
+WHERE = Place("Pump 4", "the plant's influent building")
 PUMP = ("shutoff_head", "rated_head", "rated_flow", "pump_speed")
-EFFICIENCIES = ("pump_efficiency", "drive_efficiency", "motor_efficiency")
+EFFICIENCIES = ("pump_efficiency", "motor_efficiency")
 LIFTED = ("input_power", "flow", "head", "static_head")
 BOLD, TALL = 3.2, 150  # px: the curves that tell the story, each chart
 SHOWN = 40  # steps of a curve
 BY_LAW = ("input_power", "flow")  # no static head is known of, so the cube law is taken
 
 
-@cache
-def machine() -> Station:
-    """The pump with its motor and drive, in US units."""
-    return seeded(MACHINE, "us")
-
-
 def at_full(units: str) -> dict[str, float]:
     """The pump, and what it draws at full speed."""
-    pump = {}
+    machine, pump = town_station(WHERE), {}
     for name in PUMP:
         quantity = quantity_named(name)
-        pump[name] = convert(machine().noted(name), quantity.us, quantity.unit(units))
+        pump[name] = convert(machine.noted(name), quantity.us, quantity.unit(units))
     duty = {"flow": pump["rated_flow"], "head": pump["rated_head"]}
-    shares = {name: machine().noted(name) for name in EFFICIENCIES}
+    shares = {name: machine.noted(name) for name in EFFICIENCIES}
     return pump | worked(duty | shares, "input_power", FORMULAS, units)
 
 

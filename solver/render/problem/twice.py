@@ -22,7 +22,7 @@ UNDER: tuple[tuple[str, Text], ...] = (
     ("shutoff_head", "shutoff head"),
     ("yearly_hours", "runs"),
     ("power_cut", "power saved"),
-    ("saved_energy", "saved"),
+    ("slowing_saved_energy", "saved"),
 )
 BEFORE, AFTER = 0.0, 54.0  # percent
 ROOM = 160.0  # px for one of the two
