@@ -30,7 +30,7 @@ __all__ = ["main"]
 EXAMPLES = {
     "draw": "python -m solver draw water_power --seed 7",
     "show": "python -m solver show WP-1U2-7-DHA",
-    "grade": 'python -m solver grade WP-1U2-7-DHA "37.7 hp"',
+    "grade": 'python -m solver grade WP-1U2-7-DHA "31.6 hp"',
     "station": "python -m solver station --seed 7 --fault worn_rings",
     "work": 'python -m solver work --given flow="450 gpm" --given head="62 ft" --find water_power',
 }

@@ -42,7 +42,7 @@ def choices_of(case: Case, count: int = COUNT) -> tuple[Choice, ...]:
 
     >>> from solver import FAMILIES, case_from_code
     >>> [choice.text for choice in choices_of(case_from_code("BP-2U2-7-TBH"))]
-    ['1.743 hp', '8.488 hp', '5.008 hp', '41.76 hp']
+    ['3.667 hp', '17.85 hp', '10.53 hp', '87.85 hp']
     """
     if case.choices:
         return tuple(_own(case))

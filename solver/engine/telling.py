@@ -88,7 +88,7 @@ def told(case: Case, mistake: Mistake, value: float, typed: str = "") -> str:
     >>> case = draw("brake_power", 7, level=2)
     >>> by_pump = next(m for m in case.mistakes if "multiplied_by.pump" in m.id)
     >>> told(case, by_pump, by_pump.value)[:63]
-    'Your 1.743 hp is 2.955 hp × 0.59. You multiplied by the pump ef'
+    'Your 3.667 hp is 6.215 hp × 0.59. You multiplied by the pump ef'
     """
     bare = _short(value, case.unit)
     said = typed or with_unit(bare, case.unit)

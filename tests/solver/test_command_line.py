@@ -113,11 +113,11 @@ def test_us_and_level_1_are_taken_where_nothing_is_said(run):
 @pytest.mark.parametrize(
     ("answer", "status", "mistake", "value", "unit"),
     [
-        ("37.70 hp", "right", None, 37.7, "hp"),
-        ("37.7", "right", None, 37.7, "hp"),
-        ("28.09 kW", "right", None, 28.09 / 0.74569987, "hp"),
-        ("149,160", "mistake", "water_power.left_out.water_power_constant", 149_160, "hp"),
-        ("37 hp", "close", None, 37, "hp"),
+        ("31.60 hp", "right", None, 31.6, "hp"),
+        ("31.6", "right", None, 31.6, "hp"),
+        ("23.56 kW", "right", None, 23.56 / 0.74569987, "hp"),
+        ("125,125", "mistake", "water_power.left_out.water_power_constant", 125_125, "hp"),
+        ("31 hp", "close", None, 31, "hp"),
         ("5 hp", "wrong", None, 5, "hp"),
         ("-5", "wrong", None, -5, "hp"),
         ("-5 hp", "wrong", None, -5, "hp"),
@@ -237,7 +237,7 @@ def test_bad_usage_leaves_with_2_and_one_line_on_standard_error(run, arguments):
         (("show", "hello"), "A code looks like WP-1U2-7-DHA"),
         (("work", "--given", "flow", "--find", "head"), 'For example, type --given flow="450 gpm"'),
         (("work", "--given", "flwo=1", "--find", "head"), "Did you mean flow"),
-        (("grade", WATER), 'For example, type: python -m solver grade WP-1U2-7-DHA "37.7 hp"'),
+        (("grade", WATER), 'For example, type: python -m solver grade WP-1U2-7-DHA "31.6 hp"'),
     ],
 )
 def test_the_line_says_what_to_type_instead(run, arguments, says):
@@ -250,7 +250,7 @@ def test_the_line_says_what_to_type_instead(run, arguments, says):
         (("families",), "water_power"),
         (("draw", "water_power", "--seed", "7"), f"Code: {WATER}"),
         (("show", WATER), "water horsepower = flow × total dynamic head / 3,960"),
-        (("grade", WATER, "37.7"), "right: Right: 37.67 hp."),
+        (("grade", WATER, "31.6"), "right: Right: 31.6 hp."),
         (("work", "--given", "flow=450", "--given", "head=62", "--find", "water_power"),
          "The water horsepower is 7.045 hp."),
     ],

@@ -12,7 +12,7 @@ from solver.units.unit import convert
 from .drawn import IN_TURN, named, typed
 
 STATUSES = {"right", "mistake", "close", "wrong", "unreadable"}
-WATER = draw("water_power", 7)  # 660 gpm against 226 ft: 37.667 hp
+WATER = draw("water_power", 7)  # 1,750 gpm against 71.5 ft: 31.597 hp
 PUMP = draw("pump_efficiency", 7)
 CHOICE = draw("which_power", 7)
 LAST = len(CHOICE.choices)
@@ -24,24 +24,24 @@ def status(case, text: str) -> str:
 
 
 def test_a_right_answer_is_told_with_the_answer_and_its_unit():
-    expected = Verdict("right", "Right: 37.67 hp.", None, 37.7, "hp", "37.7 hp")
-    assert expected == grade(WATER, "37.7 hp")
+    expected = Verdict("right", "Right: 31.6 hp.", None, 31.6, "hp", "31.6 hp")
+    assert expected == grade(WATER, "31.6 hp")
 
 
 @pytest.mark.parametrize(
     "text",
-    ["37.667", "37.70", "37.67 hp", "37.67HP", "28.09 kW", "28090 W", "37 2/3 hp",
-     "1,243,000 ft-lb/min", " 37.7 ", "37.7 horsepower", "0.377e2"],
+    ["31.597", "31.60", "31.6 hp", "31.6HP", "23.56 kW", "23560 W", "31 3/5 hp",
+     "1,043,000 ft-lb/min", " 31.6 ", "31.6 horsepower", "0.316e2"],
 )  # fmt: skip
 def test_an_answer_is_right_however_it_is_written_and_in_any_unit_that_fits(text):
     assert "right" == status(WATER, text)
 
 
 def test_kilowatts_typed_where_horsepower_is_asked_are_converted_and_said():
-    verdict = grade(WATER, "28.09 kW")
-    assert ("hp", "28.09 kW, which is 37.67 hp") == (verdict.unit, verdict.echo)
-    assert convert(28.09, "kW", "hp") == pytest.approx(verdict.value)
-    assert "right" != status(WATER, "37.7 kW")
+    verdict = grade(WATER, "23.56 kW")
+    assert ("hp", "23.56 kW, which is 31.59 hp") == (verdict.unit, verdict.echo)
+    assert convert(23.56, "kW", "hp") == pytest.approx(verdict.value)
+    assert "right" != status(WATER, "31.6 kW")
 
 
 @pytest.mark.parametrize("text", ["{:.1f}", "{:.1f}%", "{:.1f} percent", "0.{:.0f}", ".{:.0f}"])
@@ -58,14 +58,14 @@ def test_a_mistake_is_named_with_what_it_says():
 
 
 def test_a_mistake_is_told_with_the_learner_s_own_numbers():
-    case = draw("brake_power", 7, "us", 2)  # 100 gpm against 117 ft: 2.955 hp of water, at 59 %
-    assert grade(case, "1.743").says.startswith(
-        "Your 1.743 hp is 2.955 hp × 0.59. You multiplied by the pump efficiency. To get "
+    case = draw("brake_power", 7, "us", 2)  # 115 gpm against 214 ft: 6.215 hp of water, at 59 %
+    assert grade(case, "3.667").says.startswith(
+        "Your 3.667 hp is 6.215 hp × 0.59. You multiplied by the pump efficiency. To get "
     )
-    assert grade(case, "0.05008 hp").says.startswith("Your 0.05008 hp is 2.955 hp / 59. You put")
-    assert grade(case, "14.79 MW").says.startswith("Your 14.79 MW uses 100 gpm × 117 ft for the")
-    assert grade(WATER, "149,160").says.startswith(
-        "So far so good: 660 gpm × 226 ft = 149,160. You left out the 3,960. Divide by 3,960."
+    assert grade(case, "0.1053 hp").says.startswith("Your 0.1053 hp is 6.215 hp / 59. You put")
+    assert grade(case, "31.1 MW").says.startswith("Your 31.1 MW uses 115 gpm × 214 ft for the")
+    assert grade(WATER, "125,125").says.startswith(
+        "So far so good: 1,750 gpm × 71.5 ft = 125,125. You left out the 3,960. Divide by 3,960."
     )
 
 
@@ -96,8 +96,8 @@ def test_a_decimal_point_in_the_wrong_place_is_said_to_be_that(power):
 
 @pytest.mark.parametrize(
     ("text", "says"),
-    [("78 hp", "too high"), ("20 hp", "too low"),
-     ("-37.7 hp", "below zero"), ("0", "too low")],
+    [("65 hp", "too high"), ("16 hp", "too low"),
+     ("-31.6 hp", "below zero"), ("0", "too low")],
 )  # fmt: skip
 def test_a_wrong_answer_is_told_what_to_look_at(text, says):
     verdict = grade(WATER, text)
@@ -120,7 +120,7 @@ def test_what_cannot_be_read_is_not_counted_and_says_what_to_type(text):
 
 
 def test_every_other_verdict_counts_as_a_try():
-    for text in ("37.7", "37", "78", typed(WATER.mistakes[0].value, "hp")):
+    for text in ("31.6", "31", "65", typed(WATER.mistakes[0].value, "hp")):
         assert grade(WATER, text).counts
 
 
@@ -186,7 +186,7 @@ def test_any_text_has_one_of_the_five_verdicts_in_short_whole_sentences(problem,
 
 def test_grading_is_the_same_for_a_case_drawn_again_from_its_code():
     again = case_from_code(WATER.code)
-    for text in ("37.7", "78", "2,4", typed(WATER.mistakes[0].value, "hp")):
+    for text in ("31.6", "65", "2,4", typed(WATER.mistakes[0].value, "hp")):
         assert grade(WATER, text) == grade(again, text)
 
 

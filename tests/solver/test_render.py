@@ -42,12 +42,12 @@ Water horsepower from flow and head (level 1)
 
 {question}
 
-  flow: 660 gpm
-  total dynamic head (TDH): 226 ft
+  flow: 1,750 gpm
+  total dynamic head (TDH): 71.5 ft
 
 Step 1: water horsepower (WHP)
   water horsepower = flow × total dynamic head / 3,960
-  water horsepower = 660 gpm × 226 ft / (3,960 gpm·ft/hp) = 37.67 hp
+  water horsepower = 1,750 gpm × 71.5 ft / (3,960 gpm·ft/hp) = 31.6 hp
   Pumping more water, or pumping it higher, takes more power. The constant turns flow times head into water horsepower.
 
 Code: WP-1U2-7-DHA"""
