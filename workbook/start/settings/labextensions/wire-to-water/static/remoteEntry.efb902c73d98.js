@@ -8,8 +8,8 @@
   const NAME = "wire-to-water";
   const HERE = document.currentScript.src;
   const at = (file) => new URL(file, HERE).href;
-  const STYLES = ["page.c8285685222d.css", "bar.686bbd87c92b.css"].map(at);
-  const PARTS = ["page.de4896e83aae.js", "start.439d3f5d1d94.js", "way.54ccd25e587a.js", "bar.f2c1d6e44bd7.js", "search.97f4a51b6b3c.js"].map(at);
+  const STYLES = ["page.1e1270933b74.css", "bar.686bbd87c92b.css"].map(at);
+  const PARTS = ["page.4750cc121920.js", "start.439d3f5d1d94.js", "way.54ccd25e587a.js", "bar.f2c1d6e44bd7.js", "search.97f4a51b6b3c.js"].map(at);
 
   const WIDGETS = ["base", "controls", "output"].map((part) => `@jupyter-widgets/${part}`);
 

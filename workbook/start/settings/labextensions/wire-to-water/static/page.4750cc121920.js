@@ -100,6 +100,13 @@ function codeButton(panel) {
   return button;
 }
 
+/* One can answer at once. Where a finger types, that would bring the keys of the screen up. */
+function focusAnswer({ node }) {
+  const free = document.activeElement === document.body || document.activeElement.matches(".jp-Cell, .jp-Notebook");
+  if (!free || !window.matchMedia("(pointer: fine)").matches) return;
+  node.querySelector(".w2w-card .w2w-asking input")?.focus({ preventScroll: true });
+}
+
 /* The notebook that a page is; where a copy cannot be opened, it can be saved. */
 function asNotebook(context, openCopy) {
   if (openCopy) return quiet("Open a copy of this page as a notebook", () => void openCopy(context));
@@ -135,6 +142,7 @@ export async function openPage(panel, shipped, { NotebookActions, AGAIN, makeSta
     keepAsItIs(panel);
     showAsPage(panel, true);
     addFoot(panel, again, asNotebook(context, openCopy));
+    panel.node.addEventListener("wire-to-water:settled", () => focusAnswer(panel));
     void start(false);
     return kind;
   }
