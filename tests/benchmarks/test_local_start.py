@@ -90,7 +90,9 @@ def bare_widget(home, context) -> float:
     """Seconds from the command to the widget."""
     cells = [nbformat.v4.new_code_cell(BARE)]
     (home / "bare").mkdir(exist_ok=True)
-    nbformat.write(nbformat.v4.new_notebook(cells=cells), home / "bare" / "bare.ipynb")
+    kernel = {"name": "python3", "display_name": "Python 3", "language": "python"}
+    notebook = nbformat.v4.new_notebook(cells=cells, metadata={"kernelspec": kernel})
+    nbformat.write(notebook, home / "bare" / "bare.ipynb")
     command = ["jupyterlab", "--no-browser", "--allow-root", "bare.ipynb"]
     start = time.perf_counter()
     with opening(command, home / "bare", home) as address:
