@@ -16,6 +16,7 @@ from statistics import median
 
 import nbformat
 import pytest
+from playwright.sync_api import TimeoutError
 
 from tests.conftest import PATIENCE
 from workbook.start.child import started
@@ -99,8 +100,11 @@ def bare_widget(home, context) -> float:
         page = context.new_page()
         page.goto(address.replace("/lab?", "/lab/tree/bare.ipynb?"))  # as its browser opens it
         page.locator(".jp-CodeCell .cm-content").first.click(timeout=PATIENCE)
-        page.keyboard.press("Shift+Enter")
-        page.locator(".widget-text input").first.wait_for(timeout=PATIENCE)
+        shown = page.locator(".widget-text input").first
+        while not shown.is_visible():  # a key that comes before the program is lost
+            page.keyboard.press("Control+Enter")
+            with contextlib.suppress(TimeoutError):
+                shown.wait_for(timeout=1000)
         took = time.perf_counter() - start
         page.close()
     return took
