@@ -86,9 +86,8 @@ def test_every_step_of_a_problem_can_be_marked(units):
                 continue
             drawing = picture_of(case, mark=step.name)
             label = quantity_named(step.name).label(units)
-            first, *rest = f"Look here: {label}".rsplit(", ", 1)
-            assert f"|{first}" in said(drawing), (case.code, step.name)
-            assert all(part in said(drawing) for part in rest), (case.code, step.name)
+            lines = said(drawing).replace("|Look here:|", "|Look here: ")
+            assert f"|Look here: {label}|" in lines.replace(": |", ": "), (case.code, step.name)
             assert "Look here" not in said(picture_of(case))
 
 

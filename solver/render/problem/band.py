@@ -43,11 +43,15 @@ class Stage(NamedTuple):
 
 
 MOTOR = Stage("motor_power", Both("MHP", "motor input"), "motor_efficiency", "motor")
-OUTPUT = Stage("motor_output", "motor output", "drive_efficiency", "drive")
+OUTPUT = Stage("motor_output", "output", "drive_efficiency", "drive")
 SHAFT = Stage("brake_power", Both("BHP", "shaft"), "pump_efficiency", "pump")
 WET = Stage("water_power", Both("WHP", "water"))
 PLAIN = ((MOTOR, 0.0), (SHAFT, 36.0), (WET, 68.0))
 DRIVEN = ((MOTOR, 0.0), (OUTPUT, 24.0), (SHAFT, 50.0), (WET, 78.0))
+CLOSE, APART = (
+    (-13.0, -13.0),
+    (-29.0, -12.0, 0.0),
+)  # px: where names of machines are, beside the links
 METER = "input_power"
 NAMEPLATE = (
     ("motor_size", "on the nameplate"),
@@ -74,8 +78,8 @@ def _draw(shown: Shown) -> Drawn:
             middle -= 20
         pieces.append(_line_or_two(inside, share, middle, stage.power, stage.caption, dx))
         if stage.machine:
-            link, half = stages[number + 1][1], -MACHINE / 2
-            pieces.append(shown.note(link, TOP - 9, stage.machine, stage.called, "middle", half))
+            link, beside = stages[number + 1][1], (APART if driven else CLOSE)[number]
+            pieces.append(shown.note(link, TOP - 9, stage.machine, stage.called, "middle", beside))
     return _below(shown, pieces, len(stages) - 1)
 
 

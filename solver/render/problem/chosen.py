@@ -90,8 +90,8 @@ def picture_of(case: Case, mark: str = "", answered: bool = False, name: str = "
 def _look_here(foot: float, label: str) -> tuple[list[str], float]:
     """The line under a picture that says where to look, in two where one is too short, and its foot."""
     lines = [f"Look here: {label}"]
-    if wide(lines[0]) > LEAST and ", " in label:
-        lines = [part.strip() for part in lines[0].rsplit(",", 1)]
+    if wide(lines[0]) > LEAST:
+        lines = ["Look here:", label]
     low = foot + 20 + 17 * (len(lines) - 1)
     return [words(0, foot + 20 + 17 * n, line, look=LOOK) for n, line in enumerate(lines)], low
 

@@ -17,7 +17,7 @@ STEPS = 24
 SHUTOFF, STATIC = 28.0, 84.0  # px: where the curves begin
 PUMP, SYSTEM = 72 / 95**2, -44 / 80**2  # px down by the square of a percent along
 PAIR = PUMP / 4  # two pumps give twice the flow at the same head
-DUTY, BOTH_PUMPS, RATED = 62.0, 75.0, 74.0  # percent
+DUTY, BOTH_PUMPS, RATED, FAR = 62.0, 75.0, 74.0, 88.0  # percent
 UNDER: Rows = (
     ("rated_head", "rated head"),
     ("rated_flow", "rated flow"),
@@ -101,7 +101,7 @@ def _beside_rated(shown: Shown) -> Drawn:
     along = min(RATED * given["flow"] / given["rated_flow"], 96)
     up = (FOOT - rated) * given["head"] / given["rated_head"]
     now = max(FOOT - up, TOP + 6)
-    side = "end" if along < RATED else "start"
+    side = "end" if along < RATED or along > FAR else "start"
     pieces = [
         *_axes(),
         _curve(SHUTOFF, PUMP, 98, ACCENT),

@@ -36,12 +36,13 @@ def _over_time(shown: Shown) -> Drawn:
     before = LOW
     for number, ((when, said, share), y) in enumerate(points):
         between = 0 < number < len(points) - 1  # under the curve, clear of both others
-        beside, before = y + 22 if between or y > before else y - 12, y
+        beside, before = y + 22 if between or (number and y >= before) else y - 12, y
+        at, anchor = (0.0, "start") if number == 0 and share < 20 else (share, "middle")
         pieces += [
             across(share, circle(0, y, 5, fill=ACCENT)),
             across(share, path((0, AXIS), (0, AXIS + 5), stroke=SOFT, width=1.5)),
             words(share, AXIS + 20, said, "middle"),
-            shown.note(share, beside, f"{what}_{when}", "", "middle"),
+            shown.note(at, beside, f"{what}_{when}", "", anchor),
         ]
     more, foot = shown.flow(AXIS + 22 + LINE, RATIOS)
     return Drawn(pieces + more, foot)

@@ -24,7 +24,7 @@ Rows = tuple[tuple[str, Text], ...]
 # px: the main, the upper water, the pump, the floor of the lower; the lower under the pump and over it
 MAIN, HIGH, PUMP, BOTTOM = 24.0, 36.0, 78.0, 128.0
 LIFTED, FLOODED = 118.0, 40.0
-TANK, RULER = 80.0, 73.0  # percent: where the tank begins, where heights are measured
+TANK, RULER = 77.0, 71.0  # percent: where the tank begins, where heights are measured
 SUMP = 106.0  # px: the lower water's right edge
 LOSSES: Rows = (
     ("friction_head", "friction"),

@@ -19,7 +19,7 @@ HOLDS: Rows = (
     ("volume_converted", "water"),
     ("water_weight", "weighs"),
 )
-READS: Rows = (("gauge_pressure", "gauge"), ("second_scale", "second scale"))
+READS: Rows = (("gauge_pressure", "gauge"), ("second_scale", "2nd scale"))
 HEIGHTS: Rows = (
     ("water_height", "height"),
     ("tank_depth", "depth"),

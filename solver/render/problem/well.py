@@ -1,6 +1,19 @@
 """A wet well in section: what comes in, floats, volume, sizes, the pump and what it moves out."""
 
-from solver.render.svg import ACCENT, INK, LOOK, PAGE, SOFT, WATER, across, circle, line, path, rect
+from solver.render.svg import (
+    ACCENT,
+    INK,
+    LOOK,
+    PAGE,
+    SOFT,
+    WATER,
+    across,
+    circle,
+    line,
+    path,
+    rect,
+    wide,
+)
 from solver.units.quantity import Text
 
 from .drawing import Drawing, Drawn
@@ -45,9 +58,9 @@ TIMED: Rows = (
     ("drawdown_time", "in"),
     ("rise_read", "rises"),
     ("rise_time", "in"),
-    ("closed_rise_read", "valves closed: rises"),
-    ("closed_rise_volume", "valves closed: rises"),
-    ("closed_rise_time", "in"),
+    ("closed_rise_read", "closed: rises"),
+    ("closed_rise_volume", "closed: rises"),
+    ("closed_rise_time", "closed, in"),
     ("rise_time_1", "Pump 1 valved off: in"),
     ("rise_time_2", "Pump 2 valved off: in"),
     ("rise_rate_1", "Pump 1 valved off"),
@@ -64,7 +77,7 @@ CYCLE: Rows = (
     ("shortest_cycle", "shortest cycle"),
     ("least_cycle", "minimum cycle"),
     ("motor_cycle", "time between starts"),
-    ("starts_per_hour", "starts"),
+    ("starts_per_hour", ""),
     ("most_starts", "allowed"),
     ("alternating_pumps", "alternating pumps"),
     ("pump_starts", "each pump"),
@@ -90,15 +103,24 @@ def _draw(shown: Shown) -> Drawn:
         ]
         if shown.has(inside[0]):
             pieces.append(shown.stacked(0, (ON + OFF) / 2 - 4, *inside, dx=LEFT + 8))
-    sizes, low = shown.flow(FLOOR + 20, SIZES)
     rest = [
         row
         for row in (*OUT, *IN, *BETWEEN, *DEEP, *TIMED, *CYCLE)
         if row not in (inside, into, out)
     ]
+    room = LEAST - BESIDE
+    short = [row for row in rest if _length(shown, *row) <= room]
     top = OFF + LINE + 5 if floats else PIPE + 42
-    more, foot = shown.flow(top, rest, room=LEAST - BESIDE, dx=BESIDE)
-    return Drawn([*pieces, *sizes, *more], max(low, foot, FLOOR + 4))
+    more, foot = shown.flow(top, short, room=room, dx=BESIDE)
+    long = [row for row in rest if row not in short]
+    under = max(FLOOR + 20, foot + LINE) if shown.has(*(name for name, _ in long)) else FLOOR + 20
+    below, low = shown.flow(under, (*SIZES, *long))
+    return Drawn([*pieces, *more, *below], max(low, foot, FLOOR + 4))
+
+
+def _length(shown: Shown, name: str, caption: Text) -> float:
+    """What a quantity takes beside the well (px)."""
+    return wide(f"{shown.caption(name, caption)} ") + wide(shown.text(name), True)
 
 
 def _well(floats: bool) -> list[str]:
