@@ -8,7 +8,7 @@ from tests.labels import LABELS, touching
 
 LEVELS = [(family, level) for family in FAMILIES for level in range(1, len(family.levels) + 1)]
 HIGHEST = {338: 200, 720: 200}  # px by width
-MARKED = 21  # px for the line that says where to look
+MARKED = 38  # px for the lines that say where to look
 STYLE = "<style>body { margin: 0; font-family: DejaVu Sans, sans-serif } div { width: %spx; margin: 0 0 9px 9px }</style>"
 
 

@@ -9,6 +9,10 @@ given is in a line under it. A problem without enough of any has no picture.
 - power and money: `band`, `energy`, `bill`, `peaks`; water: `well`, `gauges`, `suction`, `pipe`, `profile`, `tank`
 - the motor: `triangle`, `speeds`, `plate`, `legs`, `rolled`, `megohms`; the pump: `twice`, `curve`
 
+To add one: a module with a `Drawing`, which names the quantities it has a place for, and its name in
+`chosen.py`. Nothing of it may be as long or as high as what is asked; the tests hold it to that, and to
+labels that stand clear of each other in the widest letters.
+
 A drawing keeps its height and its letters, and is as wide as the page lets it, from 330 px on.
 """
 

@@ -12,6 +12,7 @@ __all__ = ["CORRECTED", "OVER_TIME"]
 
 Rows = tuple[tuple[str, Text], ...]
 TIMES = (("30s", "30 s", 16.5), ("1min", "1 min", 48.0), ("10min", "10 min", 81.5))
+ENDS = {"30s": (0.0, "start"), "10min": (100.0, "end")}  # a long reading stays inside
 LOW, HIGH, AXIS = 74.0, 34.0, 104.0  # px: the lowest and the highest reading, the axis
 BOX, RIGHT = 48.0, 58.0  # px and percent: a reading's box, where the corrected one is
 RATIOS: Rows = (
@@ -37,7 +38,7 @@ def _over_time(shown: Shown) -> Drawn:
     for number, ((when, said, share), y) in enumerate(points):
         between = 0 < number < len(points) - 1  # under the curve, clear of both others
         beside, before = y + 22 if between or (number and y >= before) else y - 12, y
-        at, anchor = (0.0, "start") if number == 0 and share < 20 else (share, "middle")
+        at, anchor = ENDS.get(when, (share, "middle"))
         pieces += [
             across(share, circle(0, y, 5, fill=ACCENT)),
             across(share, path((0, AXIS), (0, AXIS + 5), stroke=SOFT, width=1.5)),
