@@ -1,8 +1,8 @@
-"""Practice on cards: one problem at a time, answered, helped with, followed by the next.
+"""Practice: one problem at a time, answered, helped with, followed by the next.
 
     practice.py     a learner at one problem after another; mixed.py and guided.py draw the next one
     view.py         a problem, its hints and solution, what became of an answer, as HTML
-    parts.py        answer, help, code, what to choose: the parts of a card in widgets
+    parts.py        picture, answer, help, steps, code, what to choose: the parts of a card in widgets
     card.py         the card made of them; wanted.py, mixed and guided practice as that card
     own_numbers.py  a reader's own readings worked
     keeper.py       tries kept in the reader's log; log_copies.py, the log taken along

@@ -93,8 +93,9 @@ def above_html(case: Case, why: str = "", number: int = 0) -> Markup:
     """The small line above a problem: why it comes, which of today's it is, and its code."""
     today = f"problem {number} today" if number else ""
     level = "" if why else f"Level {case.level}"
-    parts = filter(None, (why.rstrip("."), level, today, case.code))
-    return tag("p", " · ".join(parts), cls="w2w-above")
+    parts = [part for part in (why.rstrip("."), level, today) if part]
+    code = [tag("span", case.code, cls="w2w-short")] if case.code else []
+    return tag("p", Markup(" · ").join([*parts, *code]), cls="w2w-above")
 
 
 def said_of(case: Case, reply: Reply, more: Markup | None = None) -> Markup:

@@ -46,7 +46,7 @@ def caution_line(*wanted: str) -> Shown:
     line = tag(
         "summary",
         mark,
-        f"Caution: {in_a_row(named or ['work on pumps'])} can kill. Read this before you go near a pump.",
+        f"Caution: {in_a_row(named or ['work on pumps'])} can kill. Read this first.",
     )
     return Shown(
         tag("details", line, _groups(wanted)), _as_text(wanted), "w2w-cautions", "w2w-brief"

@@ -133,6 +133,14 @@ def test_what_was_answered_shows_again_in_a_new_page(page, own, tmp_path):
     assert "You already have the right answer" in answer(again, 2, "1")
 
 
+def test_the_right_answer_leads_on_to_the_next_question(page):
+    answer(page, 1, answer_text(CASES[0], RIGHT))
+    first, second = (card.answer for card in list(page.cards.values())[:2])
+    assert "Next" == first.main
+    first.press()
+    assert 1 == second.focus_asked
+
+
 def test_a_worked_solution_that_was_opened_still_counts_after_a_restart(page, own):
     help = next(iter(page.cards.values())).help
     help.worked.click()

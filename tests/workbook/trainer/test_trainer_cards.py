@@ -307,6 +307,17 @@ def test_where_the_last_answer_counts_going_back_to_an_earlier_one_is_a_try(tmp_
     assert ["7 hp", "8 hp", "7"] == [line.typed for line in at.lines()]
 
 
+def test_the_right_answer_leads_on_to_the_next_question_and_the_last_one_nowhere(opened):
+    opened.answer(1, right(1))
+    first, second, *_, last = (card.answer for card in opened.cards)
+    assert "Next" == first.main
+    asked = second.focus_asked
+    first.press()
+    assert asked + 1 == second.focus_asked
+    opened.answer(len(CASES), right(len(CASES)))
+    assert ("Check", True) == (last.main, "w2w-right" in opened.cards[-1].said.value)
+
+
 def test_after_the_right_answer_nothing_more_counts(opened):
     opened.answer(1, right(1))
     assert "You already have the right answer" in opened.answer(1, "7 hp")
