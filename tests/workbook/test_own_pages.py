@@ -10,7 +10,7 @@ from tornado.web import HTTPError
 from workbook.start.contents import Contents
 from workbook.start.own_pages import bars_under
 from workbook.start.sessions import Sessions
-from workbook.ui.pages import CHAPTERS, OPENING, TRAINERS
+from workbook.ui.pages import CHAPTERS, OPENING, TRAINERS, TRAINERS_OPENING
 
 PAGE, OTHER = "01-three-horsepowers.ipynb", "mine.ipynb"
 
@@ -133,6 +133,9 @@ def test_each_place_has_the_bar_of_its_pages(contents, root, tmp_path):
     assert ["Home", "Study", "Chapters", "Exam", "Formulas", "Record", "Group"] == [
         place["name"] for place in bar["places"]
     ]
+    shutil.copy(TRAINERS / TRAINERS_OPENING, contents.root_dir)
+    [bar] = bars_under(contents.root_dir).values()
+    assert ["Home", "Set work", "The class"] == [bar["places"][n]["name"] for n in (0, -2, -1)]
     whole = bars_under(str(root))
     assert {path.relative_to(root).as_posix() for path in (CHAPTERS, TRAINERS)} == set(whole)
     assert {} == bars_under(str(tmp_path / "week-3"))

@@ -48,10 +48,15 @@ def is_page(path: str, root: str) -> bool:
 
 
 def bars_under(root: str) -> dict[str, dict[str, Any]]:
-    """The bar over the pages of each place under `root`, by the path of the place."""
+    """The bar over the pages of each place under `root`, by the path of the place.
+
+    A trainer's course has its own pages beside the chapters, so they come last in one bar.
+    """
     bars = {place: bar_of(folder) for folder in SHIPPED for place in _below(folder, root)}
-    here = next((folder for folder, page in SHIPPED.items() if Path(root, page).exists()), None)
-    return {**bars, "": bar_of(here)} if here else bars
+    here = [bar_of(folder) for folder, page in SHIPPED.items() if Path(root, page).exists()]
+    if here:
+        bars[""] = {**here[0], "places": [place for bar in here for place in bar["places"]]}
+    return bars
 
 
 def opening_of(root: str) -> str | None:
