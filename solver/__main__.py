@@ -1,4 +1,4 @@
-"""The command line: `python -m solver families | draw | show | grade | station | work`.
+"""The command line: `python -m solver families | draw | show | grade | station | fault | work`.
 
 Exit status: 0 answered; 2 for bad usage or input that cannot be read, with one line on standard
 error that says what to type instead.
@@ -12,7 +12,10 @@ from io import TextIOWrapper
 from typing import NoReturn
 
 from . import FAMILIES, Case, SolverError, case_from_code, draw, family_named, grade
+from .fault.case import fault_case
+from .fault.way import DO, NAME, REVIEW, way_of
 from .own.work import work
+from .render.fault import fault_json, fault_text
 from .render.station import station_json, station_text
 from .render.text import (
     case_json,
@@ -32,6 +35,7 @@ EXAMPLES = {
     "show": "python -m solver show WP-1U2-7-DHA",
     "grade": 'python -m solver grade WP-1U2-7-DHA "31.6 hp"',
     "station": "python -m solver station --seed 7 --fault worn_rings",
+    "fault": "python -m solver fault --level 1 --seed 7",
     "work": 'python -m solver work --given flow="450 gpm" --given head="62 ft" --find water_power',
 }
 
@@ -81,6 +85,7 @@ def parser() -> Parser:
     )
     one.add_argument("--units", choices=("us", "si"), default="us")
     one.add_argument("--fault", default="", help="a fault, such as worn_rings")
+    _fault_command(command("fault", "find the fault of a station: a case by its code"))
     one = command("work", "work out your own numbers")
     one.add_argument(
         "--given",
@@ -92,6 +97,23 @@ def parser() -> Parser:
     one.add_argument("--find", required=True, metavar="NAME", help="what to calculate")
     one.add_argument("--units", choices=("us", "si"), default="us")
     return top
+
+
+def _fault_command(one: argparse.ArgumentParser) -> None:
+    one.add_argument("code", nargs="?", default="", help="a case's code; else --level and --seed")
+    one.add_argument("--level", type=int, default=1, help="1 to 3")
+    one.add_argument("--seed", type=int, default=0, help="any whole number, 0 or more")
+    one.add_argument("--units", choices=("us", "si"), default="us")
+    one.add_argument(
+        "--take",
+        action="append",
+        default=[],
+        metavar="READING",
+        help="a reading to take, or a step before it such as tell or lock; repeat in order",
+    )
+    one.add_argument("--name", action="append", default=[], metavar="FAULT", help="what it is")
+    one.add_argument("--do", default="", help="what to do next: run, watch, call or pull")
+    one.add_argument("--review", action="store_true", help="end the case and show the review")
 
 
 def main(arguments: Sequence[str] | None = None) -> int:
@@ -152,6 +174,17 @@ def _station(options: argparse.Namespace) -> int:
     return 0
 
 
+def _fault(options: argparse.Namespace) -> int:
+    code = options.code or str(fault_case(options.level, options.units, options.seed).code)
+    words = [*options.take, *(NAME + name for name in options.name)]
+    words += [DO + options.do] * bool(options.do)
+    way = way_of(code, words)
+    if options.review and not way.ended:
+        way = way.then(REVIEW)
+    _print(options, fault_json(way), fault_text(way))
+    return 0
+
+
 def _work(options: argparse.Namespace) -> int:
     given = {}
     for pair in options.given:
@@ -175,6 +208,7 @@ _COMMANDS = {
     "show": _show,
     "grade": _grade,
     "station": _station,
+    "fault": _fault,
     "work": _work,
 }
 

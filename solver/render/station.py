@@ -11,7 +11,7 @@ from solver.units.quantity import Both, in_system
 from solver.units.show import capital, exact, figures, with_unit
 from solver.vocabulary import quantity_named
 
-__all__ = ["station_json", "station_text"]
+__all__ = ["nameplates", "station_json", "station_text"]
 
 NAMEPLATES = {
     "Motor nameplate": (
@@ -79,6 +79,11 @@ def station_text(station: Station) -> str:
     blocks += _tables(SHOWN, station, then=station.then)
     blocks.append(_curves(station))
     return "\n\n".join(blocks)
+
+
+def nameplates(station: Station) -> Iterable[str]:
+    """Each nameplate and drawing as a table."""
+    return _tables(NAMEPLATES, station)
 
 
 def station_json(station: Station) -> dict[str, Any]:

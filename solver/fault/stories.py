@@ -1,0 +1,278 @@
+"""What people report, oddities that do no harm, and what to do about each fault.
+
+What is heard follows from the model where it can; where it can't (noise, a trip), the faults that make it are
+common practice, no source.
+"""
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, replace
+from types import MappingProxyType
+
+from solver.station.station import Station
+
+__all__ = ["ACTIONS", "COMPLAINTS", "ODDITIES", "RIGHT", "SIMPLE", "Complaint", "Oddity"]
+
+
+@dataclass(frozen=True, slots=True)
+class Complaint:
+    """What people report: its title, a sentence or two, and whether a station with a fault gives cause."""
+
+    title: str
+    says: str
+    heard: Callable[[Station], bool]
+
+
+@dataclass(frozen=True, slots=True)
+class Oddity:
+    """Something that catches the eye and does no harm: it was so last year too."""
+
+    says: str
+    change: Callable[[Station], Station]
+
+
+def share_of_time(station: Station) -> float:
+    """The part of the day that pumping takes, what leaks back through the check valve pumped again."""
+    well = station.well
+    assert well is not None
+    back = station.main.passing * max(station.static, 0.0) ** 0.5
+    return (well.daily + back) / max(station.running.flow + back, 0.02 * station.rated[0])
+
+
+def _sound(station: Station) -> Station:
+    assert station.then is not None
+    return station.then
+
+
+def long_hours(station: Station) -> bool:
+    """A quarter more hours, or a pump that never stops."""
+    runs_on = station.fault == "stuck_float"
+    return runs_on or share_of_time(station) >= 1.25 * share_of_time(_sound(station))
+
+
+def high_water(station: Station) -> bool:
+    """Water that the pump can't keep up with, that starts it too late, or a pump that trips."""
+    trips = station.fault in ("open_leg", "grounded_winding", "high_float")
+    return trips or station.running.flow < 0.65 * _sound(station).running.flow
+
+
+def tripped(station: Station) -> bool:
+    """A leg over the overload's setting, or a fault that opens it in another way."""
+    if station.fault in ("open_leg", "grounded_winding", "short_cycling"):
+        return True
+    legs = [station.reading(f"amps_{leg}") for leg in "abc"]
+    return max(legs) > 1.02 * station.condition.setting
+
+
+def noisy(station: Station) -> bool:
+    """A pump that can be heard across the yard."""
+    pump = station.pump
+    hums = station.fault in ("open_leg", "unbalanced_supply")
+    return bool(
+        hums
+        or pump.backward
+        or pump.air > 0.1
+        or pump.clog > 0.08
+        or station.main.passing  # it slams
+        or station.condition.vibration > 1.8 * _sound(station).condition.vibration
+        or (station.suction is not None and station.suction.blocked)
+    )
+
+
+def high_bill(station: Station) -> bool:
+    """An eighth more energy for the same water."""
+    now, then = (
+        each.running.load.kilowatts * share_of_time(each) for each in (station, _sound(station))
+    )
+    return now >= 1.12 * then
+
+
+COMPLAINTS: Mapping[str, Complaint] = MappingProxyType(
+    {
+        "hours": Complaint(
+            "{pump} runs many more hours than it used to",
+            "The run-hour report shows {pump} at least a quarter above last year's hours, and no more rain. "
+            "A pump that doesn't stop shows up the same way.",
+            long_hours,
+        ),
+        "alarm": Complaint(
+            "The high-water alarm came in overnight",
+            "The alarm float came up with {pump} in the lead. The other pump brought the level down.",
+            high_water,
+        ),
+        "tripped": Complaint(
+            "{pump} was found tripped",
+            "The overload was open this morning. Somebody reset it once, and it started again.",
+            tripped,
+        ),
+        "noise": Complaint(
+            "A neighbor says {pump} sounds wrong",
+            "The day crew heard it too, but can't say what it is.",
+            noisy,
+        ),
+        "bill": Complaint(
+            "The electric bill went up, and the flow didn't",
+            "The station used at least an eighth more kilowatt-hours than a year ago, for the same water.",
+            high_bill,
+        ),
+        "annual": Complaint(
+            "The annual check of {pump} is due",
+            "Nobody has complained. Something is off, though, or will be soon.",
+            lambda station: True,
+        ),
+    }
+)
+
+
+def uneven_motor(station: Station) -> Station:
+    a, b, c = station.motor.own
+    times = 3.6 / max(abs(a), abs(b), abs(c))
+    return replace(station, motor=replace(station.motor, own=(a * times, b * times, c * times)))
+
+
+def warm_bearing(station: Station) -> Station:
+    condition = station.condition
+    return replace(station, altered=replace(condition, bearing=max(condition.bearing + 8, 66)))
+
+
+def damp_oil(station: Station) -> Station:
+    return replace(station, altered=replace(station.condition, water_in_oil=1.2))
+
+
+def modest_megohms(station: Station) -> Station:
+    return replace(station, altered=replace(station.condition, megohms=170.0))
+
+
+ODDITIES = (
+    Oddity(
+        "The operator adds that one leg always pulls a little more than the others.", uneven_motor
+    ),
+    Oddity("The operator adds that the bearing has always run warm.", warm_bearing),
+    Oddity("The operator adds that the oil was a bit cloudy last year too.", damp_oil),
+    Oddity("The operator adds that the insulation never read very high.", modest_megohms),
+)
+# The suspects of level 1: clear signs, no two of them alike.
+SIMPLE = frozenset(
+    (
+        *(
+            "clogged_impeller",
+            "throttled_valve",
+            "broken_main",
+            "passing_check",
+            "open_seat",
+            "air_bound",
+        ),
+        *("swapped_leads", "open_leg", "unbalanced_supply", "grounded_winding", "shorted_turns"),
+        *(
+            "failing_bearing",
+            "leaking_seal",
+            "wrong_overload",
+            "high_float",
+            "stuck_float",
+            "short_cycling",
+        ),
+    )
+)
+ACTIONS: Mapping[str, str] = MappingProxyType(
+    {
+        "run": "Put it right now, check it again, and let it run",
+        "watch": "Let it run, plan the repair, and measure it again soon",
+        "call": "Keep it off and call the people qualified for it",
+        "pull": "Keep it locked out, and take it out for repair",
+    }
+)
+# What to do about each fault, the best first, and why.
+RIGHT: Mapping[str, tuple[tuple[str, ...], str]] = MappingProxyType(
+    {
+        "worn_rings": (
+            ("watch", "pull"),
+            "It still pumps, at a price. Plan new rings, and measure it again until then.",
+        ),
+        "worn_impeller": (
+            ("watch", "pull"),
+            "It still pumps less and less. Plan a new impeller before it can't keep up.",
+        ),
+        "clogged_impeller": (
+            ("pull",),
+            "Nothing clears it from outside. It has to come out, under lockout, to be cleared.",
+        ),
+        "throttled_valve": (("run",), "Open the valve all the way and read the gauges again."),
+        "clogged_main": (
+            ("watch", "call"),
+            "The pump is sound. Plan a cleaning of the main with the crew that does it.",
+        ),
+        "broken_main": (
+            ("call",),
+            "It's pumping sewage into the ground. Stop it, and call the main crew and whoever must hear of a spill.",
+        ),
+        "passing_check": (
+            ("pull", "watch"),
+            "The same water is pumped twice. The valve has to be isolated and rebuilt.",
+        ),
+        "open_seat": (
+            ("pull",),
+            "Lift it and set it down again on its seat. Rags or a bent guide may hold it off.",
+        ),
+        "blocked_suction": (("pull",), "The strainer has to be opened and cleared, under lockout."),
+        "air_bound": (("run",), "Vent it, find out where the air came in, and read it again."),
+        "turned_supply": (
+            ("call",),
+            "Every motor on this supply turns backward now. Call the utility and a qualified electrician.",
+        ),
+        "swapped_leads": (
+            ("call",),
+            "A qualified person swaps two leads back under lockout, and the rotation is checked.",
+        ),
+        "open_leg": (
+            ("call",),
+            "On two legs a motor burns out. Keep it off until a qualified electrician has found the open leg.",
+        ),
+        "loose_joint": (
+            ("call",),
+            "A loose joint heats up and starts fires. A qualified electrician remakes it, locked out.",
+        ),
+        "unbalanced_supply": (
+            ("call",),
+            "The volts themselves are uneven, so it's the utility's side or another load. Don't run it past 5%.",
+        ),
+        "low_volts": (
+            ("call",),
+            "Low volts mean more amps and more heat. The utility or the transformer taps come first.",
+        ),
+        "damp_winding": (
+            ("pull",),
+            "Damp insulation fails at the next start. Dry it out, find the leak, and test again.",
+        ),
+        "grounded_winding": (
+            ("pull",),
+            "The winding is down to ground. It must not be started again.",
+        ),
+        "shorted_turns": (
+            ("pull",),
+            "Shorted turns get hotter and spread. The motor goes to the shop.",
+        ),
+        "failing_bearing": (
+            ("pull",),
+            "It gets worse by the day and takes seal and winding with it.",
+        ),
+        "leaking_seal": (
+            ("watch", "pull"),
+            "Water has passed the first seal. Plan new seals soon, before it reaches the winding.",
+        ),
+        "wrong_overload": (
+            ("call",),
+            "Set too high, it protects nothing. A qualified person sets it by the nameplate.",
+        ),
+        "high_float": (
+            ("run",),
+            "Set the float back to its level on the drawings, from outside the well.",
+        ),
+        "stuck_float": (
+            ("run",),
+            "Free or clear the float from outside the well, and watch a whole cycle.",
+        ),
+        "short_cycling": (
+            ("run",),
+            "Set the on float back to its level on the drawings, from outside, and count starts again.",
+        ),
+    }
+)
