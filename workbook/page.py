@@ -9,6 +9,7 @@ __all__ = [
     "class_report",
     "contents",
     "exam",
+    "fault",
     "figure",
     "formulas",
     "get_ready",
@@ -134,6 +135,15 @@ def exam():
     goal = read_goal(own_goal_path())
     mark = goal.pass_mark if goal.asked else None
     return ExamPanel(folder(), own_log().merge, Path.cwd(), units_of(past()), mark)
+
+
+def fault():
+    """Find the fault: a station that misbehaves, measured, named, and looked back on."""
+    from .fault.fault_panel import FaultPanel
+    from .fault.story import folder
+    from .practice import own_log, past, units_of
+
+    return FaultPanel(folder(), own_log().keep, units_of(past()))
 
 
 def progress():

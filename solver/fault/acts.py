@@ -63,7 +63,7 @@ ACTS: Mapping[str, Act] = MappingProxyType(
                 "One clamp, all three legs, the pump running steadily."),
             Act("volts", "volts by pair", 3, ("volts_ab", "volts_bc", "volts_ca", "voltage_unbalance"),
                 "live", "Line to line at the motor's side, the pump running."),
-            Act("power", "kW and power factor", 5, ("input_power", "power_factor"), "live",
+            Act("power", "kilowatts and power factor", 5, ("input_power", "power_factor"), "live",
                 "A three-phase power meter, the pump running."),
             Act("heat", "heat at lugs and bearing", 4, ("lug_rise", "bearing_temperature"), "live",
                 "An infrared look at the lugs, and the bearing's sensor."),

@@ -25,10 +25,11 @@ __all__ = ["Best", "RuledOut", "Turn", "against", "best_now", "steps_to", "sure_
 
 @dataclass(frozen=True, slots=True)
 class RuledOut:
-    """A suspect that a reading ruled out, and the arithmetic of it."""
+    """A suspect that a reading ruled out: what was read, and what it would have shown."""
 
     fault: str
-    why: str
+    read: str
+    would: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,7 +66,7 @@ def turns(way: Way) -> Iterator[Turn]:
         done.append(finding(way.case, act, checked))
         after = model.fitting(done)
         gone = [name for name in model.names(before) if name not in model.names(after)]
-        out = tuple(RuledOut(name, _why(model, name, done[::-1])) for name in gone)
+        out = tuple(RuledOut(name, *_why(model, name, done[::-1])) for name in gone)
         yield Turn(done[-1], out, model.names(after), Best(best, rated[best], rated[act]))
         before = after
 
@@ -74,7 +75,7 @@ def against(way: Way, fault: str) -> str:
     """What speaks against a wrong name: a finding that doesn't fit, or a reading that would tell."""
     model, label = model_of(str(way.case.code)), FAULTS[fault].label
     if fault not in model.left(way.found):
-        return f"Not “{label}”: {_why(model, fault, way.found)}"
+        return " ".join((f"Not “{label}”.", *_why(model, fault, way.found)))
     telling = [act for act in way.case.acts if act not in way.taken and _tells(model, act, fault)]
     first = min(telling, key=way.cost) if telling else CHECK
     return (
@@ -88,7 +89,7 @@ def _tells(model: Model, act: str, fault: str) -> bool:
     return act != CHECK and fault not in model.left([finding(model.case, act, checked=True)])
 
 
-def _why(model: Model, fault: str, found: tuple[Finding, ...] | list[Finding]) -> str:
+def _why(model: Model, fault: str, found: tuple[Finding, ...] | list[Finding]) -> tuple[str, str]:
     """Why findings rule a suspect out: the first reading that does alone, else the two that do together."""
     units = model.case.units
     cells = [cell for cell in model.cells if cell[0] == fault]
@@ -96,8 +97,8 @@ def _why(model: Model, fault: str, found: tuple[Finding, ...] | list[Finding]) -
         if not model.fitting([Finding("", (shown,))], cells):
             return _arithmetic(shown, model.shows(fault, shown.signal.name), units)
     return (
-        "Each reading alone could come from it, but no one size of it gives them all: what fits "
-        f"{_last(found)} doesn't fit the rest."
+        "Each reading alone could come from it, but no one size of it gives them all.",
+        f"What fits {_last(found)} doesn't fit the rest.",
     )
 
 
@@ -106,37 +107,37 @@ def _last(found: tuple[Finding, ...] | list[Finding]) -> str:
     return f"the {shown[0].signal.label}" if shown else "one reading"
 
 
-def _arithmetic(shown: Shown, shows: tuple[Value | None, ...], units: str) -> str:
-    """A reading with its bounds beside what the suspect would show."""
+def _arithmetic(shown: Shown, shows: tuple[Value | None, ...], units: str) -> tuple[str, str]:
+    """A reading with its bounds, and what the suspect would show."""
     signal, read = shown.signal, shown.text(units)
     label = capital(signal.label)
     numbers = [value for value in shows if isinstance(value, float)]
     if isinstance(shown.value, str) or not numbers:
         would = " or ".join(dict.fromkeys(str(value) for value in shows if value is not None))
-        return f"{label}: you found “{read}”. It would be “{would}”."
+        return f"{label}: you found “{read}”.", f"It would be “{would}”."
     unit = signal.unit(units)
     low, high = min(numbers), max(numbers)
     gap = low - shown.high if low > shown.high else shown.low - high
-    off = _say((shown.high - shown.low) / 2, unit)
+    off = _say((shown.high - shown.low) / 2, unit, 2)
     return (
-        f"{label}: you read {read}, good to ±{off}, so {_range(shown.low, shown.high, unit)}. "
-        f"It would read {_range(low, high, unit)}, {_say(max(gap, 0.0), unit)} away."
+        f"{label}: you read {read}, good to ±{off}, so {_range(shown.low, shown.high, unit)}.",
+        f"It would read {_range(low, high, unit)}, {_say(max(gap, 0.0), unit, 2)} away.",
     )
 
 
-def _say(value: float, unit: str) -> str:
-    return with_unit(_three(value), unit)
+def _say(value: float, unit: str, figures: int = 3) -> str:
+    return with_unit(_figures(value, figures), unit)
 
 
-def _three(value: float) -> str:
-    return exact(float(f"{value:.3g}"))
+def _figures(value: float, count: int = 3) -> str:
+    return exact(float(f"{value:.{count}g}"))
 
 
 def _range(low: float, high: float, unit: str) -> str:
     """19.7 to 22.5 psi; one number where both are the same."""
-    if _three(low) == _three(high):
+    if _figures(low) == _figures(high):
         return _say(low, unit)
-    return f"{_three(low)} to {_say(high, unit)}"
+    return f"{_figures(low)} to {_say(high, unit)}"
 
 
 def best_now(model: Model, way: Way, cells: frozenset[Cell]) -> str:

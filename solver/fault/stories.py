@@ -6,6 +6,7 @@ common practice, no source.
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
+from math import sqrt
 from types import MappingProxyType
 
 from solver.station.station import Station
@@ -34,8 +35,9 @@ def share_of_time(station: Station) -> float:
     """The part of the day that pumping takes, what leaks back through the check valve pumped again."""
     well = station.well
     assert well is not None
-    back = station.main.passing * max(station.static, 0.0) ** 0.5
-    return (well.daily + back) / max(station.running.flow + back, 0.02 * station.rated[0])
+    back: float = station.main.passing * sqrt(max(station.static, 0.0))
+    moved: float = max(station.running.flow + back, 0.02 * station.rated[0])
+    return (well.daily + back) / moved
 
 
 def _sound(station: Station) -> Station:

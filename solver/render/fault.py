@@ -138,12 +138,12 @@ def summary(way: Way) -> list[str]:
     return said
 
 
-def grouped(turn: Turn) -> list[tuple[str, list[str]]]:
-    """What a reading ruled out: each reason with the faults it is true of."""
-    found: dict[str, list[str]] = {}
+def grouped(turn: Turn) -> dict[str, dict[str, list[str]]]:
+    """What a reading ruled out: by what was read, by what it would have shown, the faults."""
+    found: dict[str, dict[str, list[str]]] = {}
     for out in turn.out:
-        found.setdefault(out.why, []).append(FAULTS[out.fault].label)
-    return list(found.items())
+        found.setdefault(out.read, {}).setdefault(out.would, []).append(FAULTS[out.fault].label)
+    return found
 
 
 def _review(way: Way) -> str:
@@ -152,8 +152,9 @@ def _review(way: Way) -> str:
         rows.append(
             f"After {way.case.acts[turn.found.act].label}: {counted(len(turn.left), 'suspect')} left."
         )
-        for why, faults in grouped(turn):
-            rows.append(f"  Out: {', '.join(faults)}. {why}")
+        for read, by_would in grouped(turn).items():
+            rows.append(f"  {read}")
+            rows += [f"    Out: {', '.join(who)}. {would}" for would, who in by_would.items()]
         rows.append(f"  {best_text(way.case, turn)}")
     return "\n".join(rows)
 
@@ -215,7 +216,7 @@ def _step(told: Told) -> dict[str, Any]:
 def _turn(turn: Turn) -> dict[str, Any]:
     return {
         "act": turn.found.act,
-        "ruled_out": {out.fault: out.why for out in turn.out},
+        "ruled_out": {out.fault: f"{out.read} {out.would}" for out in turn.out},
         "left": list(turn.left),
         "told_most": {"act": turn.best.act, "bits": turn.best.bits, "taken": turn.best.taken},
     }

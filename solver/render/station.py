@@ -11,7 +11,7 @@ from solver.units.quantity import Both, in_system
 from solver.units.show import capital, exact, figures, with_unit
 from solver.vocabulary import quantity_named
 
-__all__ = ["nameplates", "station_json", "station_text"]
+__all__ = ["nameplates", "plates", "station_json", "station_text"]
 
 NAMEPLATES = {
     "Motor nameplate": (
@@ -84,6 +84,14 @@ def station_text(station: Station) -> str:
 def nameplates(station: Station) -> Iterable[str]:
     """Each nameplate and drawing as a table."""
     return _tables(NAMEPLATES, station)
+
+
+def plates(station: Station) -> Iterable[tuple[str, list[tuple[str, str]]]]:
+    """The title of each nameplate and drawing, and its rows: label and value."""
+    for title, names in NAMEPLATES.items():
+        rows = [(_label(name, station.system.name), _shown(station, name)) for name in names]
+        if shown := [row for row in rows if row[1] != "–"]:
+            yield title, shown
 
 
 def station_json(station: Station) -> dict[str, Any]:

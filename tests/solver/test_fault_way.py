@@ -126,8 +126,8 @@ def test_the_review_says_what_each_reading_ruled_out():
     out = [one.fault for turn in told for one in turn.out]
     assert set(CASE.suspects) - {CASE.fault} == set(out)
     assert (CASE.fault,) == told[-1].left
-    assert all("you read" in one.why or "you found" in one.why or "size" in one.why
-               for turn in told for one in turn.out)  # fmt: skip
+    assert all("you " in one.read or "size" in one.read for turn in told for one in turn.out)
+    assert all("would" in one.would or "fits" in one.would for turn in told for one in turn.out)
     assert all(turn.best.bits >= turn.best.taken for turn in told)
     assert "Nothing you tried was unsafe." in summary(way)
 

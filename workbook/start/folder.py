@@ -172,10 +172,10 @@ def _bring_home(beside: Path, say: Say) -> None:
     log, answers = Log(default_path()), beside / "attempts.jsonl"
     try:
         count = log.merge(parse(answers.read_bytes())[0])
-        for exam in (beside / "exams").glob("*"):
-            if not (to := log.path.parent / "exams" / exam.name).exists():
+        for kept in (*(beside / "exams").glob("*"), *(beside / "faults").glob("*")):
+            if not (to := log.path.parent / kept.relative_to(beside)).exists():
                 to.parent.mkdir(exist_ok=True)
-                shutil.copy(exam, to)
+                shutil.copy(kept, to)
         answers.rename(beside / "attempts-in-your-log.jsonl")
     except (OSError, NotKept, NotRead):
         return  # they stay where they are until the next start

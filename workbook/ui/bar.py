@@ -19,6 +19,7 @@ PLACES = {
     "Study": "14-your-study.ipynb",
     IN_LIST: "",
     "Exam": "15-practice-exam.ipynb",
+    "Find the fault": "18-find-the-fault.ipynb",
     "Formulas": FORMULAS,
     "Record": "13-pump-day-record.ipynb",
     "Group": "17-group-study.ipynb",
