@@ -42,19 +42,19 @@ class Step:
 
 QUALIFIED, PERMIT, RESTORE = "qualified", "permit", "restore"
 _LOCKOUT = (
-    Step("tell", "Tell everyone affected", 1, Rule(
+    Step("tell", "Tell everyone", 1, Rule(
         "Tell everyone affected before the locks go on.", "29 CFR 1910.147(c)(9)")),
-    Step("stop", "Shut the pump down the normal way", 1, Rule(
+    Step("stop", "Shut it down", 1, Rule(
         "Stop the pump the normal way before you open its disconnect: one opened under load can burn you.",
         "29 CFR 1910.147(d)(2)")),
-    Step("isolate", "Open every isolating device", 2, Rule(
+    Step("isolate", "Isolate it", 2, Rule(
         "Isolate every energy source. A lock on a closed switch keeps it closed.", "29 CFR 1910.147(d)(3)")),
-    Step("lock", "Hang your lock and tag", 1, Rule(
+    Step("lock", "Lock and tag it", 1, Rule(
         "Hang your own lock and tag on every isolating device that is open.", "29 CFR 1910.147(d)(4)")),
-    Step("release", "Release stored energy", 3, Rule(
+    Step("release", "Release energy", 3, Rule(
         "Release what is stored: close and lock the valves, bleed the pressure, discharge capacitors.",
         "29 CFR 1910.147(d)(5)")),
-    Step("prove", "Prove it is dead", 3, Rule(
+    Step("prove", "Prove it dead", 3, Rule(
         "Try the start, then test every leg, with the tester tried on a live point before and after.",
         "29 CFR 1910.147(d)(6), 1910.333(b)(2)(iv); NFPA 70E Article 120")),
 )  # fmt: skip
@@ -63,14 +63,14 @@ STEPS: Mapping[str, Step] = MappingProxyType(
     {
         step.name: step
         for step in (
-            Step(QUALIFIED, "Have a qualified person take the live readings", 5, Rule(
+            Step(QUALIFIED, "Call a qualified person", 5, Rule(
                 "Behind the panel door parts are live. Only a qualified person with rated gear takes these "
                 "readings. Have one do it.", "29 CFR 1910.333(c)(2); NFPA 70E")),
             *_LOCKOUT,
-            Step(PERMIT, "Get the permit: air tested, attendant posted", 15, Rule(
+            Step(PERMIT, "Get the permit", 15, Rule(
                 "The vault or pit with the check valve is a permit space. Test its air from outside, post the attendant, and get "
                 "the permit signed before anyone goes in.", "29 CFR 1910.146(d)")),
-            Step(RESTORE, "Clear the tools, take the locks off, start it", 5, Rule(
+            Step(RESTORE, "Unlock and start it", 5, Rule(
                 "The pump is locked out. Check that everyone is clear and take your locks off before it runs.",
                 "29 CFR 1910.147(e)")),
         )

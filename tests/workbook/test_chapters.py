@@ -25,6 +25,7 @@ AFTER = {
     "15-practice-exam.ipynb": ["exam", "cautions"],
     "16-formulas-and-tables.ipynb": ["reference", "cautions"],
     "17-group-study.ipynb": ["group", "group", "group", "cautions"],
+    "18-find-the-fault.ipynb": ["fault", "cautions"],
 }
 MIXED = "12-mixed-practice.ipynb"
 CHAPTERS = [path for path in PAGES if path.name not in (OPENING, *AFTER)]

@@ -19,13 +19,12 @@ HEADS = {
     "live": ("Panel open, pump running", "live parts: a qualified person"),
     "dead": ("Inside", "locked out and proved dead"),
 }
-STEPS_OF = {"running": (), "live": (QUALIFIED,), "dead": ()}
 
 
 class Readings:
     """A button for each act and step; `do` gets its word."""
 
-    def __init__(self, panel: Panel, do: Callable[[str], None]):
+    def __init__(self, panel: Panel, do: Callable[[str], object]):
         self._panel, self._do = panel, do
         self.acts: dict[str, Button] = {}
         self.steps: dict[str, Button] = {}
@@ -72,14 +71,7 @@ class Readings:
             _mark(made, "w2w-done", taken)
         for name, made in self.steps.items():
             step, done = STEPS[name], name in way.done
-            place = (
-                f"{way.done.index(name) + 1 - (QUALIFIED in way.done[: way.done.index(name)])} "
-                if done and name in LOCKOUT
-                else ""
-            )
-            made.description = (
-                f"✓ {place}{step.label}" if done else f"{step.label} · {step.minutes} min"
-            )
+            made.description = f"✓ {step.label}" if done else f"{step.label} · {step.minutes} min"
             _mark(made, "w2w-done", done)
         show(self.steps[RESTORE], any(name in way.done for name in LOCKOUT))
         show(self.steps[PERMIT], "check_valve" in self.acts)
