@@ -81,7 +81,7 @@ _RUNNING_ON = Rule(
     "29 CFR 1910.147(e)",
 )
 _NOTHING_TO_CLEAR = Rule(
-    "There is no lock to take off: the pump isn't locked out.", "29 CFR 1910.147(e)"
+    "The pump isn't locked out, so nothing has to come off.", "29 CFR 1910.147(e)"
 )
 
 
