@@ -23,8 +23,8 @@ def charts_svg(charts: Sequence[Chart], alt: str, name: str) -> Markup:
     """The charts under each other, described by `alt`; `name` makes ids its own."""
     drawn: list[str] = [_hatch(name)]
     y = 0.0
-    for chart in charts:
-        pieces, tall = _chart(chart, name)
+    for number, chart in enumerate(charts):
+        pieces, tall = _chart(chart, name, f"{name}-room-{number}")
         drawn.append(element("g", *pieces, transform=f"translate(0,{y:g})"))
         y += tall
     return Markup(
@@ -61,8 +61,8 @@ class _Scale:
         return self.foot - (value - low) / (high - low) * (self.foot - self.top)
 
 
-def _chart(chart: Chart, name: str) -> tuple[list[str], float]:
-    """A chart with its legend and its axes, and how high it is (px)."""
+def _chart(chart: Chart, name: str, room: str) -> tuple[list[str], float]:
+    """A chart with its legend and its axes, and how high it is (px); `name` and `room` are for its ids."""
     legend, top = _legend(chart, name)
     if chart.up.label:
         legend.append(_text(0, top + LETTER, chart.up.label))
@@ -73,7 +73,7 @@ def _chart(chart: Chart, name: str) -> tuple[list[str], float]:
     across = _ticks(scale.across)
     pieces = [*legend, *_up(scale), *_across(scale, across)]
     inside = [_piece(one, scale, name) for one in chart.drawn if isinstance(one, Bar | Line)]
-    pieces.append(_clipped(inside, scale))
+    pieces += _clipped(inside, scale, room)
     pieces += [_piece(one, scale, name) for one in chart.drawn if isinstance(one, Dot | Note)]
     foot = scale.foot + (LINE if across else 4)
     for row in filter(None, chart.across.label.split("\n")):
@@ -82,12 +82,14 @@ def _chart(chart: Chart, name: str) -> tuple[list[str], float]:
     return pieces, foot + 8
 
 
-def _clipped(pieces: Sequence[str], scale: _Scale) -> str:
-    """Pieces without what is beyond the axes."""
-    x, y = scale.left - EDGE, scale.top - EDGE
+def _clipped(pieces: Sequence[str], scale: _Scale, name: str) -> list[str]:
+    """Pieces without what is beyond the axes; `name` is an id of its own."""
     wide, tall = scale.right - scale.left + 2 * EDGE, scale.foot - scale.top + 2 * EDGE
-    view = f"{x:g} {y:g} {wide:g} {tall:g}"
-    return element("svg", *pieces, x=x, y=y, width=wide, height=tall, viewBox=view)
+    room = element("rect", x=scale.left - EDGE, y=scale.top - EDGE, width=wide, height=tall)
+    return [
+        element("clipPath", room, id=name),
+        element("g", *pieces, clip_path=f"url(#{name})"),
+    ]
 
 
 def _ticks(axis: Axis) -> Sequence[tuple[float, str]]:

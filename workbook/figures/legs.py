@@ -77,7 +77,7 @@ def draw(view: View) -> tuple[Chart, ...]:
     *legs, _, _, spread = view.rows
     left = [f"{name[-1]}  {amps}" for name, amps, _ in legs] + ["high − low"]
     right = [side for _, _, side in legs] + [spread[2]]
-    chart = Chart(across, Axis(3.6, -0.6, ticks=list(enumerate(left))), 150, right=76)
+    chart = Chart(across, Axis(3.6, -0.6, ticks=list(enumerate(left))), 150, right=94)
     chart.put(Bar(-IDEAL, -0.6, 2 * IDEAL, 4.2, GREEN, faint=True))
     chart.put(*(Line([(at, -0.6), (at, 3.6)], PINK, dashed=True) for at in (-MOST, MOST)))
     far = [abs(side) == furthest > 0 for side in sides]
