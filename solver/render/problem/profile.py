@@ -48,7 +48,6 @@ POWER: Rows = (
     ("brake_power", Both("BHP", "shaft")),
     ("lifting_work", "work"),
 )
-LOWER = ("suction_elevation", "suction_lift", "static_suction_head")
 
 
 def _draw(shown: Shown) -> Drawn:
