@@ -105,7 +105,7 @@ def test_a_first_visit_begins_with_three_sentences_and_a_problem_and_is_another_
     home.get_by_text("of 20 minutes today").wait_for()
 
     fresh.open(page, HOME)
-    home.get_by_text("You haven't tried this kind of problem yet.").wait_for()
+    home.get_by_text("You haven't tried this kind of problem yet").wait_for()
     assert FAMILIES[1].title == card.locator("h3").first.inner_text()
     assert not home.get_by_text("Here are pump, motor").is_visible()
     assert not home.get_by_label("Day of the exam").is_visible()
@@ -115,7 +115,7 @@ def test_a_first_visit_begins_with_three_sentences_and_a_problem_and_is_another_
 def test_somebody_who_returns_goes_on_where_a_mistake_comes_back_and_sets_the_exam(reader, page):
     reader.open(page, HOME)
     home = page.locator(FIRST)
-    home.get_by_text("You made the same mistake here twice lately.").wait_for()
+    home.get_by_text("You made the same mistake here twice lately").wait_for()
     brake = family_named("brake_power").title
     assert brake == home.locator(".w2w-card h3").first.inner_text()
     back = home.locator(".w2w-block", has_text="Coming back today")
