@@ -139,11 +139,13 @@ def exam():
 
 def fault():
     """Find the fault: a station that misbehaves, measured, named, and looked back on."""
+    from pathlib import Path
+
     from .fault.fault_panel import FaultPanel
     from .fault.story import folder
     from .practice import own_log, past, units_of
 
-    return FaultPanel(folder(), own_log().keep, units_of(past()))
+    return FaultPanel(folder(), own_log().keep, Path.cwd(), units_of(past()))
 
 
 def progress():

@@ -1,10 +1,14 @@
 """Find the fault on its panel: kept as it goes, nothing given that was not earned, counted in the log."""
 
+from io import BytesIO
+
 import pytest
+from pypdf import PdfReader
 
 from solver.fault.case import fault_case
 from solver.fault.review import sure_way
 from workbook.fault.fault_panel import FAMILY, FaultPanel
+from workbook.fault.printed import pdf_of
 from workbook.fault.story import Story, begin, unfinished
 from workbook.log import NotKept, line_of, read_line
 
@@ -21,7 +25,7 @@ class Bench:
         self.panel = self.opened()
 
     def opened(self) -> FaultPanel:
-        return FaultPanel(self.folder, self.log.append)
+        return FaultPanel(self.folder, self.log.append, self.folder.parent)
 
     def start(self) -> FaultPanel:
         self.panel._open_code(CODE)
@@ -141,3 +145,27 @@ def test_a_code_that_is_none_says_what_to_type(bench):
         or "isn&#39;t" in bench.panel.said.value
     )
     assert "none" != bench.panel.start.layout.display
+
+
+@pytest.mark.parametrize(("level", "units"), [(1, "us"), (2, "si"), (3, "us"), (3, "si")])
+def test_a_case_on_paper_has_its_readings_on_the_second_page_and_the_answer_on_the_third(
+    level, units
+):
+    case = fault_case(level, units, 5)
+    pages = [page.extract_text() for page in PdfReader(BytesIO(pdf_of(case))).pages]
+    assert 3 == len(pages)
+    said = [" ".join(page.split()) for page in pages]
+    assert str(case.code) in said[0]
+    assert "Last year" in said[0]
+    for act in case.acts.values():
+        assert act.label[1:] in said[1]
+        assert act.label not in said[0]
+    assert "It was:" in said[2]
+    assert "It was:" not in said[0] + said[1]
+
+
+def test_the_pdf_is_put_in_the_readers_folder(bench):
+    panel = bench.start()
+    panel.stand._on_paper()
+    assert (bench.folder.parent / f"{CODE}.pdf").read_bytes().startswith(b"%PDF")
+    assert "Save the PDF" in panel.stand.told.value

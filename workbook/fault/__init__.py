@@ -5,6 +5,7 @@
     readings.py     the buttons: readings by what they need, the steps before them
     stand.py        the case being worked: station, readings, clipboard, name it and act
     fault_panel.py  the panel: choose a case, work it, see the review
+    printed.py      a case on paper, by case.typ
 
 Other rooms take nothing of it. The engine beneath is solver/fault.
 """

@@ -12,9 +12,10 @@ from solver.units.show import capital
 from workbook.log import SHOWN, Attempt, NotKept, made
 from workbook.ui.controls import UNIT_CHOICES, Panel, button, chooser, classed, row, show
 from workbook.ui.entry import Entry
-from workbook.ui.markup import style, tag
+from workbook.ui.markup import Markup, style, tag
 from workbook.ui.pieces import say
 
+from .printed import save_pdf
 from .stand import Stand
 from .story import Story, begin, unfinished
 from .view import review_html
@@ -31,11 +32,14 @@ ABOUT = (
 
 
 class FaultPanel(Panel):
-    """Three views, one of them shown. `where` is the folder of cases; `log` takes attempts, and may raise NotKept."""
+    """Three views, one of them shown. `where` is the folder of cases, `pages` the reader's folder for
+    what is printed; `log` takes attempts, and may raise NotKept."""
 
-    def __init__(self, where: Path, log: Callable[[Attempt], object], units: str = "us"):
+    def __init__(
+        self, where: Path, log: Callable[[Attempt], object], pages: Path, units: str = "us"
+    ):
         super().__init__("w2w-faults")
-        self.where, self._log = where, log
+        self.where, self._log, self._pages = where, log, pages
         levels = [(f"Level {n}: {capital(says)}", n) for n, says in LEVELS.items()]
         self.level = chooser("Level", levels)
         self.units = chooser("Units", UNIT_CHOICES, value=units)
@@ -49,7 +53,7 @@ class FaultPanel(Panel):
                 classed(row("w2w-ask", self.code.box, self.open), "w2w-code"),
             ]
         )
-        self.stand = Stand(self, self._named, self._over, self._set_up)
+        self.stand = Stand(self, self._named, self._over, self._set_up, self._print)
         self.lesson = HTML()
         self.next = button("Next case", self.once(self._new), first=True)
         self.again = button("Work this case again", self.once(self._again))
@@ -102,6 +106,9 @@ class FaultPanel(Panel):
     def _named(self, story: Story) -> str:
         """Keep a name in the study log; a sentence where that can't be."""
         return self._keep(attempt_of(story))
+
+    def _print(self, story: Story) -> Markup:
+        return save_pdf(story.way.case, self._pages)
 
     def _over(self, story: Story) -> None:
         fault = "" if story.way.named else self._keep(attempt_of(story))

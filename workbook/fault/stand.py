@@ -11,7 +11,7 @@ from solver.station.faults import FAULTS
 from solver.units.show import capital
 from workbook.log import NotKept
 from workbook.ui.controls import Panel, button, chooser, classed, link, row, show
-from workbook.ui.markup import tag
+from workbook.ui.markup import Markup, tag
 from workbook.ui.pieces import say
 
 from .readings import Readings
@@ -26,7 +26,10 @@ FIRST_ACTION = "Choose what you do about it, then press “Do that”."
 
 
 class Stand:
-    """One case. `named` hears of each name, `over` once the case has ended, `leave` when it is put aside."""
+    """One case. `named` hears of each name, `over` once the case has ended, `leave` when it is put aside.
+
+    `print_` makes the case on paper, and says what came of it.
+    """
 
     story: Story
 
@@ -36,8 +39,9 @@ class Stand:
         named: Callable[[Story], str],
         over: Callable[[Story], None],
         leave: Callable[[], None],
+        print_: Callable[[Story], Markup],
     ):
-        self._named, self._over = named, over
+        self._named, self._over, self._print = named, over, print_
         self.head, self.station, self.records = HTML(), HTML(), HTML()
         self.clipboard, self.standing, self.told = HTML(), HTML(), HTML(say(""))
         self.readings = Readings(panel, self._do)
@@ -49,6 +53,7 @@ class Stand:
         self.act_on_it = row("w2w-ask", self.action, self.act)
         show(self.act_on_it, False)
         self.give_up = link("Stop here and see the review", panel.once(lambda: self._do(REVIEW)))
+        self.print = link("Print this case", panel.once(self._on_paper))
         self.leave = link("Put it aside", panel.once(leave))
         self.box = classed(VBox(self._parts()), "w2w-stand")
 
@@ -65,7 +70,7 @@ class Stand:
                 self.standing,
                 self.name_it,
                 self.act_on_it,
-                row("w2w-links", self.give_up, self.leave),
+                row("w2w-links", self.give_up, self.print, self.leave),
             ]
         )
         return [left, drawn, classed(right, "w2w-work")]
@@ -105,6 +110,10 @@ class Stand:
         if way.ended:
             self._over(self.story)
         return True
+
+    def _on_paper(self) -> None:
+        self.told.value = say("note", "The PDF is being made.")
+        self.told.value = self._print(self.story)
 
     def _name(self) -> None:
         if not self.fault.value:
