@@ -35,6 +35,11 @@ class Shown:
         """The reading with its unit."""
         return self.signal.text(self.value, units)
 
+    def named(self, units: str) -> str:
+        """The reading after its name; words after a colon."""
+        between = ":" if isinstance(self.value, str) else ""
+        return f"{self.signal.label}{between} {self.text(units)}"
+
     def fits(self, values: tuple[Value, ...]) -> bool:
         """Whether a suspect that shows anything between these values could show this."""
         numbers = [value for value in values if isinstance(value, float)]
@@ -93,12 +98,13 @@ def _measured(
     """A number as its instrument shows it."""
     name, times = case.off
     off = times if signal.instrument == name else 1.0
-    instrument = instrument_of(signal.name)
+    instrument = instrument_of(signal.read_as)
     meter, day, own = chances
     today = true * (1 + day * signal.daily)
     seen = today * (1 + meter * instrument.percent / 100) + own * instrument.least
     if signal.name == "drawdown_time" and true >= TOO_LONG:
         return Shown(signal, TOO_LONG, TOO_LONG * 0.97, TOO_LONG)
+    seen = max(seen, 0.0) if true >= 0 else seen  # nothing reads below none
     value = float(signal.noted(seen * off, case.units))
     middle = value / off if checked else value
     error = signal.error(middle, case.units)

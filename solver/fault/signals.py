@@ -36,6 +36,7 @@ class Signal:
 
     `instrument`: the one that may read off ("clamp meter", "pressure gauge", "voltmeter"), or "".
     `of`: the readings it is worked out from, whose common error cancels; none for one that is read.
+    `like`: the reading whose instrument it is read with, where it has none of its own name.
     """
 
     name: str
@@ -45,11 +46,17 @@ class Signal:
     read: Read
     instrument: str = ""
     of: tuple[str, ...] = ()
+    like: str = ""
 
     @property
     def daily(self) -> float:
         """How far it goes up and down from day to day with nothing wrong, as a share of itself."""
         return DAILY.get(self.name, 0.0)
+
+    @property
+    def read_as(self) -> str:
+        """The reading by whose instrument it is read."""
+        return self.like or self.name
 
     def unit(self, units: str) -> str:
         """Its unit in the system "us" or "si"."""
@@ -57,14 +64,14 @@ class Signal:
 
     def error(self, value: float, units: str) -> float:
         """How far a value may be off: its instrument, the figures it is noted to, and the day."""
-        off = error_of(self.name, value, units) + self.daily * abs(value)
-        if value and not step_of(self.name, value, units):
+        off = error_of(self.read_as, value, units) + self.daily * abs(value)
+        if value and not step_of(self.read_as, value, units):
             off += 10 ** (floor(log10(abs(value))) - 2) / 2
         return off
 
     def noted(self, value: float, units: str) -> float:
         """A value as the instrument shows it."""
-        return noted(self.name, value, units)
+        return noted(self.read_as, value, units)
 
     def text(self, value: Value, units: str) -> str:
         """A value with its unit; words as they are."""
@@ -217,7 +224,14 @@ SIGNALS: Mapping[str, Signal] = MappingProxyType(
             _words("arm", "check-valve arm, running", arm),
             _words("arm_at_rest", "check-valve arm, after the stop", arm_at_rest),
             _words("sound", "what you hear and feel", sound),
-            Signal("lug_rise", "hottest lug over the others", "°C", "°C", lug_rise),
+            Signal(
+                "lug_rise",
+                "hottest lug over the others",
+                "°C",
+                "°C",
+                lug_rise,
+                like="winding_temperature",
+            ),
             _read("bearing_temperature"),
             _read("vibration"),
             _words("rotation", "phase rotation", rotation),

@@ -83,7 +83,7 @@ def _act(way: Way, act: Act) -> str:
 
 def finding_text(found: Finding, units: str) -> str:
     """What an act found, in one line."""
-    readings = [f"{one.signal.label} {one.text(units)}" for one in found.shown]
+    readings = [one.named(units) for one in found.shown]
     return "; ".join([*readings, found.says] if found.says else readings)
 
 

@@ -116,7 +116,7 @@ def said_of(way: Way, told: Told) -> Markup:
 def _found(way: Way, found: Finding, minutes: int) -> Markup:
     act, units = way.case.acts[found.act], way.case.units
     now = next(one for one in way.found if one.act == found.act)
-    readings = "; ".join(f"{one.signal.label} {one.text(units)}" for one in now.shown)
+    readings = "; ".join(one.named(units) for one in now.shown)
     return tag(
         "div",
         state_line("✓", f"{capital(act.label)}, {counted(minutes, 'minute')}"),
