@@ -98,7 +98,7 @@ COMPLAINTS: Mapping[str, Complaint] = MappingProxyType(
         ),
         "alarm": Complaint(
             "The high-water alarm came in overnight",
-            "The alarm float came up with {pump} in the lead. The other pump brought the level down.",
+            "The alarm float came up with {pump} in the lead. It took a portable pump to bring the level down.",
             high_water,
         ),
         "tripped": Complaint(
