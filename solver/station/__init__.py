@@ -1,7 +1,7 @@
 """One model of a pump station, behind every number: a problem is a reading of a station that could exist.
 
-`drawn` draws one for a `Need`, from its duty to its well, with what each of the `kinds` allows and what people
-build (`built`). Each machine has its module with its physics, its sources and its own draw: `main`, `suction`,
+`drawn` draws one for a `Need`: its `site` from one of the `kinds`, the `machines` for its duty, and the rest, each
+as people build it (`built`). Each machine has its module with its physics, its sources and its own draw: `main`, `suction`,
 `supply`, `drive`, `pump`, `motor`, `well`, `condition`, `bill`; `system` has the units.
 `Station.reading` gives any quantity by its name, worked out only when asked for (`readings/`, one module a
 topic); `noted` as its instrument shows it (`instruments`). `running` finds where the curves cross, `curves` has

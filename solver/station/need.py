@@ -6,6 +6,8 @@ from .kinds import Kind
 
 __all__ = ["ANY", "Need"]
 
+LOAD = (42.0, 100.0)  # percent of its motor's size that a pump takes, when no need says another
+
 
 @dataclass(frozen=True, slots=True)
 class Need:
@@ -45,6 +47,11 @@ class Need:
     upgrade: str = ""
     days: float = 0.0
     state: str = ""
+
+    @property
+    def loaded(self) -> tuple[float, float]:
+        """From and to what load of the motor (percent of its size)."""
+        return self.load or LOAD
 
     def of_kind(self, kind: Kind) -> bool:
         """Whether a station of this kind could do."""

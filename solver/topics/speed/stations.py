@@ -9,10 +9,10 @@ from dataclasses import replace
 
 from solver.engine.draw import Draw
 from solver.errors import NotSolvable
-from solver.station.drawn import round_flow
 from solver.station.main import SIZES
 from solver.station.need import Need
 from solver.station.scene import OneOf, Readings
+from solver.station.site import round_flow
 from solver.station.station import Station
 from solver.topics.chapter import Chapter
 from solver.topics.formulas import COST, HEAD, POWER, SPEED_AND_IMPELLER, WET_WELL
