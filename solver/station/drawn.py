@@ -26,9 +26,7 @@ __all__ = ["attempt", "beside", "draw_station", "seeded"]
 WORN = (0.05, 0.2)  # leak through the rings of a pump that a better one is thought of for
 A_YEAR = (0.02, 0.15)  # what a year adds to it
 TURNED_TO = 0.97  # of its speed at most, by a drive that has it turned down
-LEAST_TURNED = (
-    0.82  # the speed which only just lifts water is below this, where a drive turns it down
-)
+LEAST_TURNED = 0.82  # that which only just lifts water is below this, where it is turned down
 STALLING = 0.65  # of its speed, which only just lifts water where a slower one is to stall
 TRIES, BESIDE = 500, 6
 
