@@ -3,15 +3,15 @@
 from collections.abc import Iterable, Sequence
 from pathlib import Path
 
-from solver import case_from_code
+from solver import draw
 from workbook.group.own_group import OwnGroup
 from workbook.group.posed import Posed
 from workbook.group.results import result_file
 from workbook.group.set_text import ProblemSet, set_of
 from workbook.log import Log
 
-WEDNESDAY = set_of("Wednesday pumps", ["BP-2U1-7-KMZ", "WP-1U1-7-WTN", "EC-1U1-5-SVH"])
-CASES = [case_from_code(code) for code in WEDNESDAY.codes]
+CASES = [draw("brake_power", 7, level=2), draw("water_power", 7), draw("energy_cost", 5)]
+WEDNESDAY = set_of("Wednesday pumps", [case.code for case in CASES])
 MULTIPLIED = "brake_power.multiplied_by.pump_efficiency"
 RIGHT, SLIPPED, FAR, UNREAD = "right", "slipped", "far", "unread"
 # What each did with the three questions, in order; a number is so many hints.

@@ -25,7 +25,12 @@ from workbook.group.set_text import (
 )
 from workbook.ui import static_site
 
-CODES = ("BP-2U1-7-KMZ", "WP-1U1-7-WTN", draw("energy_cost", 5).code)
+CODES = (
+    draw("brake_power", 7, level=2).code,
+    draw("water_power", 7).code,
+    draw("energy_cost", 5).code,
+)
+MISTYPED = CODES[0][:-1] + ("Y" if CODES[0][-1] != "Y" else "Z")
 WEDNESDAY = set_of("Wednesday pumps", CODES)
 WORDS = 19  # in a sentence at most
 
@@ -136,15 +141,15 @@ FAULTS = {
     WEDNESDAY.text[:-9]: "The end of the set is missing.",
     WEDNESDAY.text[:20]: "The end of the set is missing.",
     WEDNESDAY.text.replace("[3-", "[3 of "): "The end of the set is missing.",
-    WEDNESDAY.text.replace("7-KMZ", "7-KMY"): (
-        "Problem 1: “BP-2U1-7-KMY” has a wrong character somewhere."
+    WEDNESDAY.text.replace(CODES[0], MISTYPED): (
+        f"Problem 1: “{MISTYPED}” has a wrong character somewhere."
     ),
-    WEDNESDAY.text.replace("WP-1U1-7-WTN", "and some"): ("Problem 2: “AND” isn't a problem code."),
-    WEDNESDAY.text.replace(" WP-1U1-7-WTN", ""): "This set was sent with 3, and 2 problems came.",
+    WEDNESDAY.text.replace(CODES[1], "and some"): ("Problem 2: “AND” isn't a problem code."),
+    WEDNESDAY.text.replace(f" {CODES[1]}", ""): "This set was sent with 3, and 2 problems came.",
     WEDNESDAY.text.replace(
-        "WP-1U1-7-WTN", draw("water_power", 8).code
+        CODES[1], draw("water_power", 8).code
     ): "The codes or their order changed since the set was sent",
-    WEDNESDAY.text.replace("WP-1U1-7-WTN", CODES[0]): "Problem 2 is the same as problem 1",
+    WEDNESDAY.text.replace(CODES[1], CODES[0]): "Problem 2 is the same as problem 1",
     "W2W[Nothing] [0-000000]": "This set has no codes.",
     f"W2W[Many] {' '.join(map(some_code, range(41)))} [41-ABCDEF]": "A set has at most 40 problems",
     f"W2W[{'a' * 2000}] BP-2U1-7-KMZ [1-56C829]": "This text is too long for a set.",
@@ -165,13 +170,14 @@ def test_of_many_faults_five_are_told_and_the_others_counted():
 
 
 def test_codes_may_be_broken_at_a_hyphen_and_stand_in_a_list():
-    assert list(CODES[:2]) == codes_in("- bp-2u1-\n7-kmz\n- WP–1U1–7\n–WTN\n")
+    written = "- bp-2u1-\n7-kmz\n- WP–1U1–7\n–WTN\n"
+    assert ["BP-2U1-7-KMZ", "WP-1U1-7-WTN"] == codes_in(written)
 
 
 def test_codes_as_version_0_1_0_wrote_them_are_the_same_set_with_the_same_mark():
-    first = "W2W[Wednesday pumps] BP-2U1-7-KMZ WP-1U1-7-WTN EC-1U1-5-SVH [3-90B5B4]"
-    assert WEDNESDAY == read_set(first)
-    assert "3-90B5B4" == WEDNESDAY.mark
+    first = read_set("W2W[Wednesday pumps] BP-2U1-7-KMZ WP-1U1-7-WTN EC-1U1-5-SVH [3-90B5B4]")
+    assert ("BP-2U1-7-KMZ", "WP-1U1-7-WTN", "EC-1U1-5-SVH") == first.codes
+    assert "3-90B5B4" == first.mark
 
 
 def test_what_is_shown_of_a_hostile_text_is_short():
