@@ -20,7 +20,7 @@ EVERY = [*PAGES, *shipped_pages(TRAINERS)]  # a trainer's pages keep the same ru
 # The pages after the chapters, each with what it calls.
 AFTER = {
     "12-mixed-practice.ipynb": ["mixed", "cautions"],
-    "13-pump-day-record.ipynb": ["cautions_in_full", "record"],
+    "13-pump-day-record.ipynb": ["cautions_in_full", "record", "plant"],
     "14-your-study.ipynb": ["progress", "log_copies", "cautions"],
     "15-practice-exam.ipynb": ["exam", "cautions"],
     "16-formulas-and-tables.ipynb": ["reference", "cautions"],

@@ -6,6 +6,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from solver.topics.catalogue import CATALOGUE
 from tests.workbook.trainer.sheets import line, mistaken, right, sheet, wrong
 from workbook.log import Attempt
 from workbook.trainer.coming_in.handed_in import plain_answers
@@ -16,7 +17,7 @@ from workbook.trainer.sets.set_file import parse_set_file
 
 ANA, BEN = "ana.r", "ben"
 TEXT = """
-draw = 48213
+draw = 48216
 chapters = ["horsepower", "machine"]
 count = 4
 points = 10
@@ -24,7 +25,9 @@ tries = 5
 numbers = "the same for all"
 credit.each_try = 0.1
 """
-WEEK = parse_set_file(TEXT, "week-3")  # the same numbers: so a line of another could do harm
+WEEK = parse_set_file(
+    TEXT, "week-3", CATALOGUE
+)  # the same numbers: so a line of another could do harm
 HONEST = sheet(
     *(line(WEEK, ANA, at, answer, tries)
       for at in range(1, 5) for tries, answer in enumerate((mistaken, right), 1))

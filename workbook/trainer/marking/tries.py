@@ -6,7 +6,7 @@ from typing import NamedTuple
 from solver import Case, Verdict, grade
 from solver.engine.grading import MISTAKE, WRONG
 from solver.sets.credit import share_of
-from solver.topics.catalogue import FIRST, Refused
+from solver.topics.catalogue import Refused
 from workbook.log import SHOWN, Attempt
 from workbook.trainer.sets.set_file import Assigned
 
@@ -100,7 +100,7 @@ def by_plain_answer(
     assigned: Assigned, number: int, case: Case, text: str, odd: Sequence[str]
 ) -> QuestionMark:
     """The mark of a question by an answer in words, which is a first try."""
-    verdict = _graded(assigned, case, text)
+    verdict = grade(case, text)
     odd = odd if verdict.counts else [*odd, NOT_READ]
     return _marked(assigned, number, case, _tried(assigned, text, verdict, 1), odd, ())
 
@@ -135,7 +135,7 @@ def _tries(
     for line in lines:
         if line.status == SHOWN:
             break
-        verdict = _graded(assigned, case, line.typed)
+        verdict = grade(case, line.typed)
         if line.status not in _may_be_called(assigned, verdict):
             odd.append(_edited(line, verdict))
         if not verdict.counts:
@@ -146,19 +146,6 @@ def _tries(
             odd.append(MISSING)
         tries.append(_tried(assigned, line.typed, verdict, max(line.tries, place)))
     return tries, unread
-
-
-def _graded(assigned: Assigned, case: Case, typed: str) -> Verdict:
-    """The verdict on an answer, by which it earns its points.
-
-    In a set of the first version, a mistake that only later versions name stays a wrong answer;
-    it is told all the same.
-    """
-    verdict = grade(case, typed)
-    if assigned.work.catalogue != FIRST or verdict.status != MISTAKE:
-        return verdict
-    known = {mistake.id for mistake in case.single_mistakes}
-    return verdict if verdict.mistake in known else verdict._replace(status=WRONG)
 
 
 def _may_be_called(assigned: Assigned, verdict: Verdict) -> tuple[str, ...]:
