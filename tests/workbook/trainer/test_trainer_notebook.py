@@ -76,7 +76,7 @@ def test_code_is_one_hidden_call_that_needs_no_other_cell_and_keeps_no_output():
 
 
 def test_the_workbook_in_the_browser_knows_every_line_of_it(root):
-    (script,) = root.glob("workbook/start/settings/labextensions/wire-to-water/static/*.js")
+    (script,) = root.glob("workbook/start/settings/labextensions/wire-to-water/static/page.*.js")
     line = re.search(r"SET_LINE =\s+/(\^.*\$)/;", script.read_text(encoding="utf-8"))[1]
     assert [] == [c["source"] for c in cells("code") if not re.fullmatch(line, c["source"])]
 

@@ -22,7 +22,7 @@ from .set_file import SET_FILE, Assigned, read_set_file, toml_of
 
 __all__ = ["NotOurs", "notebook_of", "write_source"]
 
-CAUTIONS = re.compile(r"^page\.cautions\((.+)\)$", re.MULTILINE)
+CAUTIONS = re.compile(r"^page\.cautions(?:_in_full)?\((.+)\)$", re.MULTILINE)
 KERNEL = {"display_name": "Python 3", "language": "python", "name": "python3"}
 KEPT = {"deletable": False}
 LOCKED = {**KEPT, "editable": False}
