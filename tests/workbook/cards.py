@@ -32,8 +32,12 @@ def open_code(card, case) -> None:
 
 
 def focused(page) -> str:
-    """What a screen reader calls the control that has the focus."""
-    return page.evaluate(
-        "() => { const at = document.activeElement;"
-        "return (at.labels?.length ? at.labels[0].textContent : at.textContent).trim(); }"
-    )
+    """What a screen reader calls the control that has the focus; of choices, what they answer."""
+    return page.evaluate(FOCUSED)
+
+
+FOCUSED = """() => {
+  const at = document.activeElement;
+  const named = at.type === "radio" ? at.closest("fieldset").querySelector("legend") : at.labels?.[0];
+  return (named?.textContent ?? (at.ariaLabel || at.textContent)).trim();
+}"""

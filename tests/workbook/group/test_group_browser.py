@@ -4,6 +4,7 @@ import json
 
 import pytest
 
+from tests.workbook.cards import focused
 from tests.workbook.group.members import CASES, FAR, GROUP, RIGHT, WEDNESDAY, answer_text, results
 from tests.workbook.looking import in_theme
 
@@ -28,15 +29,6 @@ def opened(served, new_page):
         served.open(page, PAGE)
         page.locator(PANELS).nth(2).wait_for()
         yield page
-
-
-def focused(page):
-    """What a screen reader calls the control that has the focus."""
-    return page.evaluate(
-        "() => { const at = document.activeElement;"
-        "return (at.labels?.length ? at.labels[0].textContent"
-        " : at.ariaLabel || at.textContent).trim(); }"
-    )
 
 
 def tab_to(page, name, key="Tab"):

@@ -15,6 +15,7 @@ from html import unescape
 import pytest
 
 from solver.sets.work_set import cases_for, set_of
+from tests.workbook.cards import focused
 from tests.workbook.looking import in_theme
 from workbook.start import child
 from workbook.trainer.learner.answer_sheet import SHEET, read_sheet
@@ -273,14 +274,6 @@ def tab_to(page, name):
         if focused(page).startswith(name):
             return
     pytest.fail(f"Tab does not lead to {name!r}")
-
-
-def focused(page):
-    """What a screen reader calls the control that has the focus."""
-    return page.evaluate(
-        "() => { const at = document.activeElement;"
-        "return (at.labels?.length ? at.labels[0].textContent : at.textContent).trim(); }"
-    )
 
 
 def faults_in_either_theme(page, axe, selector):
