@@ -276,25 +276,27 @@ def test_a_misspelt_mistake_is_told_with_the_nearest_there_is():
             'draw = 1\nfamilies = ["brake_power"]\n'
             '[credit.by_mistake]\n"brake_power.used_twise" = 0.2',
             "week-3",
+            CATALOGUE,
         )
 
 
 def test_a_mistake_that_no_problem_of_the_set_has_is_told():
     with pytest.raises(SetFault, match="no problem of this set has the mistake “qqq” of credit"):
-        parsed("credit.by_mistake.qqq = 0.2")
+        parse_set_file(f"{LEAST}credit.by_mistake.qqq = 0.2", "week-3", CATALOGUE)
 
 
 def test_a_mistake_without_quotation_marks_is_the_same_mistake():
     found = parse_set_file(
         'draw = 1\nfamilies = ["brake_power"]\n[credit.by_mistake]\nbrake_power.used_twice = 0.2',
         "week-3",
+        CATALOGUE,
     )
     assert {"brake_power.used_twice": 0.2} == found.credit.by_mistake
 
 
 def test_the_mistake_of_a_judgement_can_have_its_share():
     text = 'draw = 1\nfamilies = ["which_power"]\ncredit.by_mistake.reversed = 0.2'
-    assert {"reversed": 0.2} == parse_set_file(text, "week-3").credit.by_mistake
+    assert {"reversed": 0.2} == parse_set_file(text, "week-3", CATALOGUE).credit.by_mistake
 
 
 def test_the_ranges_of_a_plant_are_in_the_units_of_the_set():
