@@ -66,7 +66,7 @@ def test_a_sheet_has_its_own_questions_with_choices_and_the_unit_asked_and_no_an
             assert all(flat(said) in text for row in case.table for said in row)
             assert all(flat(choice) in text for choice in case.choices)
         assert "7questions,2pointseach,USunits." in text
-        assert "Chooseone:thenumberofyourchoice,1to" in text
+        assert "Chooseone,1to4:" in text
 
 
 def test_nothing_on_a_sheet_leads_to_its_solution(made):
