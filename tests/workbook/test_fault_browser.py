@@ -4,6 +4,7 @@ import pytest
 
 from solver.fault.case import fault_case
 from tests.workbook.looking import at_width, in_theme
+from tests.workbook.on_a_phone import faults_on_a_phone
 
 pytestmark = pytest.mark.browser
 
@@ -41,6 +42,7 @@ def test_a_case_by_keyboard_alone_kept_over_a_reload(served, page, axe):
         in_theme(page, scheme)
         at_width(page, 390, 844)
         assert [] == axe(page, PANEL)
+    assert [] == faults_on_a_phone(page)
     page.get_by_label("What is it?").select_option(index=CASE.suspects.index(CASE.fault) + 1)
     press(page, "Say so")
     page.get_by_label("What do you do about it?").select_option(index=3)

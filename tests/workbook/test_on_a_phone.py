@@ -23,6 +23,7 @@ PAGES = {
     ),
     "16-formulas-and-tables.ipynb": ([], ".w2w-reference"),
     "17-group-study.ipynb": (["Open this set"], ".w2w-posed"),
+    "18-find-the-fault.ipynb": (["Start a case", "Listen and feel"], ".w2w-clip"),
 }
 
 
