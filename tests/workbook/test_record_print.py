@@ -85,7 +85,7 @@ def test_what_was_read_what_to_check_and_what_was_not_measured_stand_there(worn)
     newest, whole = sheets[-1].examined, plain(" ".join(text))
     for said in (*newest.next_checks, *newest.not_measured):
         assert plain(said) in whole
-    for said in ("motor size10 hp", "nameplate speed1,760 rpm", "well diameter6 ft", "Read by"):
+    for said in ("motor size25 hp", "nameplate speed1,775 rpm", "well diameter10 ft", "Read by"):
         assert plain(said) in whole
     assert plain("Caution: each of these can kill") in whole
     assert plain("A wet well is usually a permit space.") in whole
@@ -104,7 +104,7 @@ def test_the_years_stand_there_as_pictures_with_words_and_as_a_table(worn):
     sheets, text = worn
     whole = plain(" ".join(text))
     assert plain("Wire-to-water efficiency, %: falling") not in whole  # it is drawn, not set
-    assert plain("The wire-to-water efficiency is falling, by 10.5 percentage points") in whole
+    assert plain("The wire-to-water efficiency is falling, by 16.1 percentage points") in whole
     for one in sheets:
         efficiency = one.examined.finding("overall_efficiency").value
         row = f"{one.examined.record.texts['date']}"

@@ -3,6 +3,7 @@
 import pytest
 
 from solver.sets.sheet_code import sheet_code
+from solver.topics.catalogue import CATALOGUE
 from workbook.commands import main
 from workbook.trainer.on_paper.sheets import answers_csv
 
@@ -53,6 +54,24 @@ def test_the_command_prints_the_sheets_of_a_list_and_marks_what_was_typed(paper,
     assert "Row 4: “?” isn't the code of a sheet." in said
     assert "2 sheets graded. You need to look at 0 of them. 1 row not counted." in said
     assert "No row counts for 1 of the list: 00123." in said
+
+
+MARKING = ("week-3", "--mark", "w-answers.csv", "--people", "people.csv")
+
+
+def test_a_file_that_names_no_catalogue_is_given_todays_and_marks_the_same_questions(
+    paper, tmp_path
+):
+    """A trainer writes no such line; one of version 0.1.0 has none either, and its numbers are gone."""
+    path = tmp_path / "source/week-3/set.toml"
+    path.write_text(SET.replace(f"catalogue = {WORK.catalogue}\n", "# mine\n"))
+    assert 0 == paper("week-3", "--people", "people.csv", "--pdf", "w.pdf")[0]
+    assert path.read_text().startswith(
+        f"catalogue = {CATALOGUE}  # keeps the questions as they are"
+    )
+    assert "# mine" in path.read_text()
+    (tmp_path / "w-answers.csv").write_text(text(row(ANA), row(BEN, ["1", "", "", ""])))
+    assert "Row 2, ana.r: 40 of 40 points.\n" in paper(*MARKING)[1]
 
 
 def test_the_command_writes_the_marks_and_says_only_what_is_to_be_looked_at(paper, tmp_path):

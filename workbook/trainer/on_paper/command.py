@@ -75,13 +75,13 @@ def run(options: argparse.Namespace) -> int:
 def _steps(options: argparse.Namespace) -> Iterator[str]:
     from solver import SolverError
     from workbook.trainer.course import read_people
-    from workbook.trainer.sets.set_file import read_set_file
+    from workbook.trainer.sets.set_file import read_new_file, read_set_file
 
     from .steps import mark_typed_file, print_sheets
 
     if bool(options.pdf) == bool(options.mark):
         raise SolverError("Type --pdf and a name to print, or --mark and a file to grade it.")
-    assigned = read_set_file(_file(options))
+    assigned = (read_new_file if options.pdf else read_set_file)(_file(options))
     people = read_people(Path(options.people)) if options.people else []
     if options.pdf:
         return print_sheets(assigned, people, options)

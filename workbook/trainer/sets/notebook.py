@@ -18,7 +18,7 @@ from workbook.trainer.learner.answer_sheet import in_words
 from workbook.ui.cautions import topics
 from workbook.ui.pages import MARK, PRACTICE, code_cells, fingerprint, shipped_pages
 
-from .set_file import SET_FILE, Assigned, read_set_file, toml_of
+from .set_file import SET_FILE, Assigned, name_catalogue, read_set_file, toml_of
 
 __all__ = ["NotOurs", "notebook_of", "write_source"]
 
@@ -78,9 +78,8 @@ def _bring_set_file(assigned: Assigned, path: Path) -> None:
     try:
         if read_set_file(path) == assigned:
             return
-        if read_set_file(path, of) == assigned:  # it names no catalogue, so it is given one
-            text = path.read_text(encoding="utf-8-sig")
-            path.write_text(f"catalogue = {of}  # keeps the questions as they are\n{text}", "utf-8")
+        if read_set_file(path, of) == assigned:
+            name_catalogue(path, of)
             return
     except SolverError:
         pass

@@ -33,7 +33,9 @@ __all__ = [
     "Assigned",
     "SetFault",
     "chosen_names",
+    "name_catalogue",
     "parse_set_file",
+    "read_new_file",
     "read_set_file",
     "toml_of",
 ]
@@ -90,6 +92,27 @@ def read_set_file(path: Path, catalogue: int | None = None) -> Assigned:
     except OSError as error:
         raise SetFault(f"{path} can't be read: {error.strerror or error}.") from error
     return parse_set_file(text, path.parent.name, catalogue)
+
+
+def name_catalogue(path: Path, catalogue: int) -> None:
+    """Write into a file that names no catalogue which one its questions are drawn from."""
+    text = path.read_text(encoding="utf-8-sig")
+    path.write_text(f"catalogue = {catalogue}  # keeps the questions as they are\n{text}", "utf-8")
+
+
+def read_new_file(path: Path) -> Assigned:
+    """The set in a file to make something new of: one that names no catalogue is given today's.
+
+    A set whose notebook was made already keeps the catalogue that it has. Errors as in `read_set_file`,
+    and OSError where the file can't be written to.
+    """
+    path = Path(path).absolute()
+    if path.with_name(f"{path.parent.name}.ipynb").exists():
+        return read_set_file(path)
+    assigned = read_set_file(path, CATALOGUE)
+    if read_set_file(path) != assigned:
+        name_catalogue(path, CATALOGUE)
+    return assigned
 
 
 def parse_set_file(text: str, name: str, catalogue: int | None = None) -> Assigned:
