@@ -112,7 +112,9 @@ def test_the_years_stand_there_as_pictures_with_words_and_as_a_table(worn):
         assert f"{efficiency:.4g}" in whole
     # Only the newest day is worked in full; the others have a line each.
     assert 1 == whole.count(plain("Step 1: wet well area"))
-    assert plain("The pump moves 85.62% of its rated flow.") in whole
+    (flow,) = (f for f in sheets[-2].examined.findings if f.name == "flow_share")
+    assert "look into it" == flow.state
+    assert plain(flow.verdict.says) in whole
 
 
 def test_the_pictures_carry_their_words_for_who_cannot_see_them(demo):
