@@ -17,7 +17,7 @@ from .controls import AUTO, LABELLED, PAUSE, Panel, classed
 
 __all__ = ["Entry", "Gate", "Paste", "whole_number"]
 
-AFTER_ENTER = 1.0  # seconds in which a changed text follows the key, on a slow computer too
+AFTER_ENTER = 2.5  # seconds in which a changed text follows the key, on a starved computer too
 AFTER_CLICK = 0.3  # seconds in which it follows a click
 JUST_NOW = 0.1  # seconds before a click in which the text that it sends came
 
