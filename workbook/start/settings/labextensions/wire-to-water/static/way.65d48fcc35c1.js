@@ -5,6 +5,7 @@
  */
 const SOON = 500; // ms that a page left may take to close its widgets; a busy Python takes longer
 const NAME = "Wire to Water";
+const LATE = 30_000; // ms in which JupyterLab, on a busy computer, may still open the first page of all
 const OWN = ["token", "_xsrf"]; // words of an address that are the server's
 
 /* How addresses are built: the site's one page has the path after a question mark. */
@@ -70,6 +71,7 @@ export function makeWay({ app, tracker, base, site, inPlace, isPage, plainPath, 
   let shown = location.href; // a place within a page changes the address as well
   let kernel = null; // all pages share one
   let turn = Promise.resolve();
+  const first = { path: here()?.path, leftAt: 0 }; // the page that the browser was sent to
   const nameTab = inPlace ? makeTabNamer(NAME) : () => {};
 
   function open(path, sharing = {}) {
@@ -82,7 +84,7 @@ export function makeWay({ app, tracker, base, site, inPlace, isPage, plainPath, 
   function startEarly(path) {
     const options = { path, name: path.split("/").pop(), type: "notebook", kernel: { name: "python3" } };
     void SessionAPI.startSession(options, serviceManager.serverSettings).catch(console.error);
-    void app.started.then(() => open(path)).catch(console.error);
+    void app.started.then(() => here()?.path === path && open(path)).catch(console.error);
   }
 
   async function leave(panel) {
@@ -100,6 +102,7 @@ export function makeWay({ app, tracker, base, site, inPlace, isPage, plainPath, 
     if (!target || location.href === shown) return;
     shown = location.href;
     const panel = tracker.currentWidget;
+    if (panel && plainPath(panel.context.path) === first.path) first.leftAt = Date.now();
     if (panel) await leave(panel);
     panel?.dispose();
     const sharing = kernel && isPage(target.path) ? { kernel: { id: kernel.id } } : {};
@@ -155,9 +158,14 @@ export function makeWay({ app, tracker, base, site, inPlace, isPage, plainPath, 
     });
   }
 
-  /* JupyterLab may open a notebook by itself; then the address follows. */
+  /* JupyterLab may open a notebook by itself; then the address follows. But the first page, which it
+   * opens by itself too, may come after the reader has left it. */
   function onCurrent(panel) {
     if (!panel || here()?.path === plainPath(panel.context.path)) return;
+    if (plainPath(panel.context.path) === first.path && Date.now() - first.leftAt < LATE) {
+      panel.dispose();
+      return;
+    }
     history.pushState(null, "", places.addressOf(plainPath(panel.context.path)));
     shown = location.href;
   }
