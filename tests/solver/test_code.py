@@ -155,7 +155,7 @@ def test_any_mix_of_case_spacing_and_look_alike_digits_reads_the_same(code, chan
 )
 def test_what_is_not_a_code_is_shown_back_with_what_one_looks_like(text, shown):
     message = (
-        rf"{re.escape(shown)}.* isn't a problem code\. A code looks like WP-1U1-7-\w{{3}}; copy"
+        rf"{re.escape(shown)}.* isn't a problem code\. A code looks like WP-1U2-7-\w{{3}}; copy"
     )
     with pytest.raises(BadCode, match=message):
         case_from_code(text)

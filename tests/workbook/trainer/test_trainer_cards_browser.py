@@ -269,11 +269,13 @@ def test_the_keyboard_alone_is_enough(served, sent, page):
 
 def tab_to(page, name):
     """Press Tab until the control whose name begins so has the focus."""
+    seen = []
     for _ in range(60):
         page.keyboard.press("Tab")
-        if focused(page).startswith(name):
+        seen.append(focused(page))
+        if seen[-1].startswith(name):
             return
-    pytest.fail(f"Tab does not lead to {name!r}")
+    pytest.fail(f"Tab does not lead to {name!r} but to {seen}")
 
 
 def faults_in_either_theme(page, axe, selector):

@@ -126,6 +126,7 @@ export function makeWay({ app, tracker, base, site, inPlace, isPage, plainPath, 
   function onClick(event) {
     const found = targetAt(event);
     if (!found || event.button || event.ctrlKey || event.metaKey || event.shiftKey) return;
+    if (found.link.target === "_blank") return; // a class's report stays open beside it
     event.preventDefault();
     event.stopImmediatePropagation();
     go(found.path, found.words);

@@ -81,6 +81,8 @@ function makeStrip(panel, again, start) {
 function addFoot(panel, ...parts) {
   panel.node.querySelector(".wtw-foot")?.remove();
   const foot = element("div", { class: "wtw-foot" }, ...parts);
+  // A notebook takes the focus back to its cell from whatever else is in it.
+  for (const kind of ["focusin", "focusout", "keydown"]) foot.addEventListener(kind, (event) => event.stopPropagation());
   panel.content.node.querySelector(".jp-WindowedPanel-outer").append(foot);
 }
 
