@@ -130,9 +130,16 @@ def test_a_page_that_is_ended_leaves_the_program_to_the_others(sessions):
 
 def test_each_place_has_the_bar_of_its_pages(contents, root, tmp_path):
     [bar] = bars_under(contents.root_dir).values()
-    assert ["Home", "Study", "Chapters", "Exam", "Formulas", "Record", "Group"] == [
-        place["name"] for place in bar["places"]
-    ]
+    assert [
+        "Home",
+        "Study",
+        "Chapters",
+        "Exam",
+        "Find the fault",
+        "Formulas",
+        "Record",
+        "Group",
+    ] == [place["name"] for place in bar["places"]]
     shutil.copy(TRAINERS / TRAINERS_OPENING, contents.root_dir)
     [bar] = bars_under(contents.root_dir).values()
     assert ["Home", "Set work", "The class"] == [bar["places"][n]["name"] for n in (0, -2, -1)]
