@@ -55,6 +55,14 @@ class Reader:
         self.page.goto(f"{self.address}/?path={name}" if name else f"{self.address}/")
         self.wait()
 
+    def wait_until_kept(self) -> None:
+        """Wait until all files of the site are kept; a promise is no sign that they are."""
+        for _ in range(PATIENCE // 500):
+            if self.page.evaluate(KEPT):
+                return
+            self.page.wait_for_timeout(500)
+        pytest.fail("the site was never kept as a whole")
+
     def open_at(self, name):
         """Open a page on the Python that runs already, as the browser's Forward does."""
         self.page.evaluate(
@@ -287,7 +295,7 @@ def test_an_exam_goes_on_where_it_was_when_python_is_started_again(other):
 
 
 def test_without_a_network_a_page_opens_and_answers_once_the_site_is_kept(other, site):
-    other.page.wait_for_function(KEPT)
+    other.wait_until_kept()
     site.stop()
     try:
         other.open("06-head.ipynb")
