@@ -38,7 +38,7 @@ FLAGS = (
 )
 
 # ms; a wait that is met at once costs nothing, and a busy machine can start a page slowly
-PATIENCE = 180_000
+PATIENCE = 100_000
 
 
 def _absent(what: str):
@@ -46,8 +46,15 @@ def _absent(what: str):
     (pytest.fail if os.environ.get("CI") == "true" else pytest.skip)(f"{what}; see .ci/run")
 
 
-def pytest_collection_modifyitems(items):
-    """Those that take long come first, so that a run of several at a time does not end with one."""
+def pytest_collection_modifyitems(config, items):
+    """Those that take long come first, so that a run of several at a time does not end with one.
+
+    One in a browser is tried again when it fails: three browsers on two processors may starve each other.
+    """
+    again = pytest.mark.flaky(reruns=2) if config.pluginmanager.has_plugin("rerunfailures") else None
+    for item in items:
+        if again and item.get_closest_marker("browser"):
+            item.add_marker(again)
     items.sort(key=lambda item: (item.get_closest_marker("browser") is None, _is_quick(item)))
 
 
