@@ -51,7 +51,9 @@ def pytest_collection_modifyitems(config, items):
 
     One in a browser is tried again when it fails: three browsers on two processors may starve each other.
     """
-    again = pytest.mark.flaky(reruns=2) if config.pluginmanager.has_plugin("rerunfailures") else None
+    again = (
+        pytest.mark.flaky(reruns=2) if config.pluginmanager.has_plugin("rerunfailures") else None
+    )
     for item in items:
         if again and item.get_closest_marker("browser"):
             item.add_marker(again)

@@ -83,7 +83,7 @@ def ranged(units="us", **ranges):
 def test_a_range_that_no_problem_has_is_refused_when_the_set_is_made():
     says = (
         "Pump 2 at the Quarry Road lift station asks for pump efficiency of 45 to 45.2%. "
-        "No problem of “Brake horsepower at the pump shaft”, level 2, has that; most have 55 to 76%. "
+        "No problem of “Brake horsepower at the pump shaft”, level 2, has that; most have 51 to 78%. "
     )
     with pytest.raises(SolverError, match=re.escape(says)):
         set_of(families=["brake_power"], level=2, count=1, plant=ranged(pump_efficiency=[45, 45.2]))

@@ -218,9 +218,9 @@ def test_a_range_may_be_one_value_and_any_quantity_that_problems_have():
 
 def test_a_booster_station_is_not_asked_about_its_wet_well_nor_a_lift_station_about_no_lift():
     wells = [family for family in FAMILIES if family.chapter == "wet_well"]
-    assert all({"lift", "plant"} >= {pump.kind for pump in set_at(one, PLANT)} for one in wells)
-    assert "lift" not in {pump.kind for pump in set_at(family_named("power_cut"), PLANT)}
-    assert PLANT.places == set_at(family_named("water_power"), PLANT)
+    assert all({"lift", "plant"} >= {pump.kind for pump in set_at(one, 1, PLANT)} for one in wells)
+    assert "lift" not in {pump.kind for pump in set_at(family_named("power_cut"), 1, PLANT)}
+    assert PLANT.places == set_at(family_named("water_power"), 1, PLANT)
 
 
 @pytest.mark.parametrize("family", FAMILIES, ids=lambda family: family.name)
