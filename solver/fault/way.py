@@ -58,9 +58,9 @@ class Way:
 
     @property
     def found(self) -> tuple[Finding, ...]:
-        """What was found so far, corrected once the instruments were checked."""
-        acts = [told.found.act for told in self.told if told.found]
-        return tuple(finding(self.case, act, self.checked) for act in acts)
+        """What was found so far, each act once, corrected once the instruments were checked."""
+        acts, checked = dict.fromkeys(t.found.act for t in self.told if t.found), self.checked
+        return tuple(finding(self.case, act, checked) for act in acts)
 
     @property
     def taken(self) -> frozenset[str]:

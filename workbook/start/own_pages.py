@@ -4,7 +4,6 @@ Two places count: the root of the server, which is the reader's own folder or a 
 those where the pages ship, if they lie under the root, as they do in a checkout served whole.
 """
 
-import os
 import posixpath
 from collections.abc import Iterator
 from functools import cache
@@ -38,8 +37,9 @@ def pages_under(root: str) -> dict[str, list[str]]:
 
 
 def _below(folder: Path, root: str) -> Iterator[str]:
-    if folder.is_relative_to(Path(root).resolve()):
-        yield Path(os.path.relpath(folder, root)).as_posix()
+    top = Path(root).resolve()
+    if folder.is_relative_to(top):
+        yield folder.relative_to(top).as_posix()
 
 
 def is_page(path: str, root: str) -> bool:

@@ -42,7 +42,7 @@ def judge_limit(values: Mapping[str, float], units: str, draw: Draw) -> Judgemen
     other = Option(
         "never_equal",
         "Ignore it: three phases never read the same",
-        "Legs good phases agree within a percent or two, so a difference means something.",
+        "Three good phases agree within a percent or two, so a difference means something.",
     )
     return Judgement(
         "ANSI/EASA AR100: within 2% of the average for random-wound, 1% for form-wound",
@@ -93,7 +93,7 @@ def phases(kind: str, reads: float, at: int = 0, odd: float = 1.0) -> Legs:
 
 
 def written(readings: Legs) -> str:
-    """Legs readings as a tester notes them."""
+    """Three readings as a tester notes them."""
     said = ["open" if isinf(ohms) else with_unit(exact(noted(ohms)), "ohm") for ohms in readings]
     return ", ".join(f"{pair} {text}" for pair, text in zip(PAIRS, said, strict=True))
 
@@ -226,7 +226,7 @@ WINDING_FAULTS = (
     CHAPTER.judged(
         "fault_named",
         "GH",
-        "Legs readings, and the fault behind them",
+        "Three readings, and the fault behind them",
         judge_named("sound", "turns", "joint"),
         Readings(change=faulty(False, "sound", "turns", "joint")),
         Level(
