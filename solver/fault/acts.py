@@ -70,12 +70,12 @@ ACTS: Mapping[str, Act] = MappingProxyType(
             Act("rotation", "phase rotation", 4, ("rotation",), "live",
                 "A phase-rotation meter at the panel."),
             Act("overload", "overload setting", 2, ("overload_setting",), "live",
-                "Read the dial and hold it against the nameplate."),
+                "Read the dial and compare it with the nameplate."),
             Act("insulation", "insulation, 1 and 10 min", 20, ("insulation_1min", "polarization_index"),
                 "dead", "Each lead to ground. Discharge the winding afterward."),
             Act("ohms", "ohms by pair", 6, ("ohms_12", "ohms_23", "ohms_31", "resistance_unbalance"),
                 "dead", "A low-resistance ohmmeter at the motor leads."),
-            Act("shaft", "turn the shaft", 5, ("shaft",), "dead", "By hand, all the way round.", pull=True),
+            Act("shaft", "turn the shaft", 5, ("shaft",), "dead", "By hand, all the way around.", pull=True),
             Act("impeller", "look at the impeller", 25, ("rags", "vane_wear", "ring_clearance"), "dead",
                 "Vanes, passages, and the ring clearance with a feeler gauge.", pull=True),
             Act("oil", "oil chamber", 12, ("water_in_oil",), "dead", "Take a sample from the bottom.",
@@ -85,7 +85,7 @@ ACTS: Mapping[str, Act] = MappingProxyType(
             Act("strainer", "open the suction strainer", 30, ("strainer",), "dead",
                 "Close and lock the suction valve, drain it, lift the basket.", only="dry"),
             Act(CHECK, "check the instruments", 12, (), "live",
-                "Hold each against a second one, and the gauge against a known level."),
+                "Compare each with a second one, and the gauge with a known level."),
         )
     }
 )  # fmt: skip

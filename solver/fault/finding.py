@@ -15,7 +15,7 @@ from .acts import CHECK
 from .case import FaultCase
 from .signals import SIGNALS, TOO_LONG, Signal, Value, worked
 
-__all__ = ["MAY_BE_OFF", "Finding", "Shown", "finding"]
+__all__ = ["Finding", "Shown", "finding", "may_be_off"]
 
 Chances = tuple[float, float, tuple[float, ...]]
 MAY_BE_OFF = 0.09  # of a reading, by an instrument that nobody has checked at level 3
@@ -92,6 +92,11 @@ def finding(case: FaultCase, act: str, checked: bool = False) -> Finding:
     return Finding(act, tuple(shown))
 
 
+def may_be_off(case: FaultCase, signal: Signal, value: float, checked: bool) -> float:
+    """What an instrument that nobody has checked may add to the error of a value, in its unit."""
+    return MAY_BE_OFF * abs(value) if case.can_check and signal.instrument and not checked else 0.0
+
+
 def _measured(
     case: FaultCase, signal: Signal, true: float, chances: tuple[float, float, float], checked: bool
 ) -> Shown:
@@ -107,7 +112,5 @@ def _measured(
     seen = max(seen, 0.0) if true >= 0 else seen  # nothing reads below none
     value = float(signal.noted(seen * off, case.units))
     middle = value / off if checked else value
-    error = signal.error(middle, case.units)
-    if case.can_check and signal.instrument and not checked:
-        error += MAY_BE_OFF * abs(value)
+    error = signal.error(middle, case.units) + may_be_off(case, signal, value, checked)
     return Shown(signal, value, middle - error, middle + error)

@@ -14,7 +14,7 @@ from solver.station.station import Station
 
 from .acts import CHECK
 from .case import FaultCase, case_of, severities
-from .finding import MAY_BE_OFF, Finding, Shown
+from .finding import Finding, Shown, may_be_off
 from .signals import SIGNALS, Value, worked
 
 __all__ = ["Model", "model_of"]
@@ -123,9 +123,7 @@ class Model:
                 by_name = {s.signal.name: s.value for s in shown if isinstance(s.value, float)}
                 middle, error = worked(signal, by_name, case.units)
             else:
-                error = signal.error(middle, case.units)
-                if case.can_check and signal.instrument and not checked:
-                    error += MAY_BE_OFF * abs(middle)
+                error = signal.error(middle, case.units) + may_be_off(case, signal, middle, checked)
             shown.append(Shown(signal, middle, middle - error, middle + error))
         return shown
 

@@ -8,7 +8,7 @@ from .case import FaultCase
 from .finding import Shown
 from .signals import SIGNALS
 
-__all__ = ["RECORDED", "last_year"]
+__all__ = ["last_year"]
 
 RECORDED = (
     *(

@@ -176,7 +176,7 @@ SIMPLE = frozenset(
 )
 ACTIONS: Mapping[str, str] = MappingProxyType(
     {
-        "run": "Put it right now, check it again, and let it run",
+        "run": "Fix it now, check it again, and let it run",
         "watch": "Let it run, plan the repair, and measure it again soon",
         "call": "Keep it off and call the people qualified for it",
         "pull": "Keep it locked out, and take it out for repair",
@@ -204,7 +204,7 @@ RIGHT: Mapping[str, tuple[tuple[str, ...], str]] = MappingProxyType(
         ),
         "broken_main": (
             ("call",),
-            "It's pumping sewage into the ground. Stop it, and call the main crew and whoever must hear of a spill.",
+            "It's pumping sewage into the ground. Stop it, and call the main crew and whoever has to be told about a spill.",
         ),
         "passing_check": (
             ("pull", "watch"),

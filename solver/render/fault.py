@@ -120,7 +120,7 @@ def summary(way: Way) -> list[str]:
     if not way.named:
         said.append("You ended before you named it.")
     elif len(way.names) > 1:
-        said.append(f"You named it at try {len(way.names)}.")
+        said.append(f"You named it on try {len(way.names)}.")
     if way.action:
         word = "That's the call." if way.action in best else f"Better: {ACTIONS[best[0]].lower()}."
         said.append(f"You chose: {ACTIONS[way.action].lower()}. {word}")

@@ -36,7 +36,7 @@ class Card(Panel):
     """One problem at a time: answer it, see what became of it, ask for help, go on.
 
     `choosing` makes what can be chosen, for this card; `done` gives the codes of the problems worked
-    today. `instead` takes the place of the code, where problems have none; `after` come last.
+    today, where they are counted. `instead` takes the place of the code, where problems have none; `after` come last.
     `explains` is the chapter that the page explains, below this card.
     """
 
@@ -47,7 +47,7 @@ class Card(Panel):
         choosing: Callable[["Card"], Choosing] | None = None,
         instead: Widget | None = None,
         after: Sequence[Widget] = (),
-        done: Callable[[], Collection[str]] = tuple,
+        done: Callable[[], Collection[str]] | None = None,
         explains: str = "",
     ):
         super().__init__("w2w-card", clock=clock)
@@ -87,7 +87,7 @@ class Card(Panel):
         self.help.show(practice)
         self.choosing.show(practice)
         self._show_ways()
-        number = len({*self._done(), case.code})
+        number = len({*self._done(), case.code}) if self._done else 0
         self.above.value = above_html(case, practice.why, number)
         self.said.value = said_quietly(*sentences, then=case.question)
         self.picture.show(case)
@@ -114,17 +114,18 @@ class Card(Panel):
     def _leaving(self) -> str:
         """What was typed and never checked, and where to find its problem."""
         typed = self.answer.unsent
-        return f"You typed “{typed[:60]}” for {self.practice.called} and didn't check it." * bool(
-            typed
-        )
+        called = self.practice.called
+        return f"You typed “{typed[:60]}” for {called} and didn't check it." if typed else ""
 
     def _answer(self, text: str) -> None:
         """Check the answer; once it is right, the main button leads on."""
         reply = self.practice.answer(text)
-        self.said.value = said_of(self.practice.case, reply, self._explained())
+        missed = reply.verdict.status in MISSED
+        more = self._explained() if missed else None
+        self.said.value = said_of(self.practice.case, reply, more)
         self.picture.show(self.practice.case, reply.verdict)
         self.choosing.show(self.practice)
-        self._show_ways(reply.verdict.status in MISSED)
+        self._show_ways(missed)
         if self.practice.solved:
             self.answer.lead_on(self._new)
         self.answer.told()

@@ -2,7 +2,7 @@
  *
  * Only the static site has this file. Starting Python takes seconds in a browser, so it starts as
  * early as can be. What runs in a page, and what leads from one to the next on the Python that runs
- * already, is the work of its neighbour wire-to-water, which tells of it by events. It is written by
+ * already, is the work of its neighbor wire-to-water, which tells of it by events. It is written by
  * hand in the form of a module-federation container, so nothing is built.
  */
 (() => {

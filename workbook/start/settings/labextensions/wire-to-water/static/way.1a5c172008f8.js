@@ -197,5 +197,5 @@ export function makeWay({ app, tracker, base, site, inPlace, isPage, plainPath, 
     return own.map(({ name, path }) => ({ name: name.replace(/\.ipynb$/, ""), path: plainPath(path) }));
   }
 
-  return { go, openCopy, ownNotebooks, addressOf: places.addressOf, here: () => here()?.path };
+  return { openCopy, ownNotebooks, addressOf: places.addressOf, here: () => here()?.path };
 }

@@ -9,7 +9,7 @@ const MOST = { chapter: 4, word: 5, formula: 6 };
 const LATER = 3_000; // ms
 const APART = /[\s(),;:|"“”=]+/;
 const NOTHING = "Try one short word, such as head, amps or PF.";
-const FAILED = "The list didn't load. Press Enter to look on the page Formulas.";
+const FAILED = "The list didn't load. Press Enter to search the Formulas page.";
 
 const plain = (text) => text.normalize("NFKC").toLowerCase().split(APART).filter(Boolean);
 
