@@ -193,7 +193,7 @@ def drawn_values(
     """
     at = family.level(level)
     chance = Draw(f"{family.tag} {family.revision} {level} {units} {seed} {attempt}")
-    drawn = (at.scene or family.scene)(chance, units)
+    drawn = family.scene_at(level)(chance, units)
     if left_out := [name for name in at.given if name not in drawn.values]:
         raise BadDefinition(
             f"family {family.name!r}, level {level}, {units}: its scene draws no "

@@ -14,7 +14,7 @@ from solver.scenario import PUMPS, Place, kind_of
 from .faults import applies, fault_named, with_fault
 from .machines import Machines, draw_machines
 from .need import ANY, Need
-from .site import Site, draw_site, round_flow
+from .site import Site, draw_site, head_of, round_flow
 from .station import Station
 from .suction import Gauges, Suction, draw_gauges
 from .system import SYSTEMS
@@ -73,7 +73,7 @@ def beside(draw: Draw, station: Station, share: float) -> Station:
     """
     system, main, suction = station.system, station.main, station.suction
     flow = round_flow(station.rated[0] * share, system)
-    head = main.lift + main.lost(flow) + (suction.lost(flow) if suction else 0.0)
+    head = head_of(main, suction, flow)
     site = Site(system, station.kind, main, suction, (flow, head))
     for _ in range(BESIDE):
         machines = draw_machines(draw, site, ANY)

@@ -15,7 +15,7 @@ from dataclasses import dataclass
 from math import pow, sqrt
 
 from solver.engine.draw import Draw
-from solver.topics.tables import by_size
+from solver.topics.tables import by_size, table_rows
 
 from .need import Need
 from .supply import Legs, Supply, uneven
@@ -47,7 +47,6 @@ MORE_SLIP = {2: 1.0, 4: 1.0, 6: 1.1, 8: 1.2}  # by poles
 LEAST_SLIP = 10.0  # rpm
 REWOUND = (5.0, 8.0, 0.5)  # points that an old motor's rewinds cost it (common practice, no source)
 OWN = (0.2, 0.9)  # percent of its amps that a sound motor is uneven by itself
-IN_TABLE = (200.0, 208.0, 230.0, 400.0, 460.0, 575.0)  # nameplate volts with a column
 ROOT_THREE = sqrt(3)
 
 
@@ -161,7 +160,7 @@ def _at_volts(table: str, size: float, volts: float, usual: float) -> float:
 
     So much above 600 V: the code's own column for 2,300 V is within 6 percent of it.
     """
-    if volts in IN_TABLE:
+    if f"{volts:g}" in table_rows(table)[0]:
         return by_size(table, f"{volts:g}")[size]
     return by_size(table, f"{usual:g}")[size] * usual / volts
 

@@ -18,16 +18,14 @@ from solver.errors import NotSolvable, Unfit
 from solver.scenario import PUMPS, Place, kind_of
 
 from .drawn import draw_station
-from .faults import put
 from .kinds import KINDS
 from .need import ANY, Need
 from .readings import READINGS, NotRead
 from .station import Station
 
-__all__ = ["Change", "Noted", "OneOf", "Readings", "station_in", "station_of", "zone"]
+__all__ = ["Change", "Noted", "OneOf", "Readings", "station_in", "station_of"]
 
 Change = Callable[[Station, Draw], Station]
-Range = tuple[float, float]
 
 
 class Noted(Mapping[str, float]):
@@ -51,6 +49,10 @@ class Noted(Mapping[str, float]):
             except NotRead as missing:
                 raise Unfit(f"No {name} can be read: {missing}.") from None
         return self._seen[name]
+
+    def note(self, values: Mapping[str, float]) -> None:
+        """Take these values in place of what the instruments show."""
+        self._seen.update(values)
 
     def __contains__(self, name: object) -> bool:
         return name in READINGS
@@ -96,7 +98,10 @@ class Readings:
         station = self.station(draw, units)
         noted = Noted(station)
         if self.notes:
-            noted._seen.update(self.notes(noted, draw))
+            try:
+                noted.note(self.notes(noted, draw))
+            except NotSolvable as why:
+                raise Unfit(f"The station has no such readings: {why}.") from None
         return Drawn(noted, station.place)
 
 
@@ -113,16 +118,6 @@ class OneOf:
 
     def __call__(self, draw: Draw, units: str) -> Drawn:
         return draw.pick(self.scenes)(draw, units)
-
-
-def zone(fault: str, reading: str, *ranges: Range) -> Change:
-    """A change that picks one of the ranges of a reading, and the severity of a fault that puts it there."""
-
-    def change(station: Station, draw: Draw) -> Station:
-        low, high = draw.pick(ranges)
-        return put(station, fault, reading, draw.between(low, high))
-
-    return change
 
 
 def station_in(values: Mapping[str, float]) -> Station:

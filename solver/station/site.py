@@ -14,7 +14,7 @@ from .need import Need
 from .suction import Suction, draw_suction
 from .system import System
 
-__all__ = ["Site", "draw_site", "round_flow"]
+__all__ = ["Site", "draw_site", "head_of", "round_flow"]
 
 
 class Site(NamedTuple):
@@ -39,7 +39,7 @@ def draw_site(draw: Draw, system: System, need: Need) -> Site | None:
     if 100 * main.minor(flow) < need.fittings * (main.lift + main.lost(flow)):
         return None
     suction = None if kind.submerged else draw_suction(draw, system, kind, main, flow)
-    head = main.lift + main.lost(flow) + (suction.lost(flow) if suction else 0.0)
+    head = head_of(main, suction, flow)
     if not (is_main(main, flow) and spans.head[0] <= head <= spans.head[1]):
         return None
     if need.sizes and not _could_take(need, need.sizes, flow * head / system.water_power):
@@ -49,6 +49,11 @@ def draw_site(draw: Draw, system: System, need: Need) -> Site | None:
     if need.nozzle not in (None, bool(main.nozzle)):
         return None
     return Site(system, kind, main, suction, (flow, head))
+
+
+def head_of(main: Main, suction: Suction | None, flow: float) -> float:
+    """Total head (ft | m) of a main and its suction at a flow (gpm | L/s)."""
+    return main.lift + main.lost(flow) + (suction.lost(flow) if suction else 0.0)
 
 
 @cache

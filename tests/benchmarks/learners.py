@@ -37,7 +37,7 @@ class Memory:
         days = (now - self.at) / timedelta(days=1)
         return GUESS + (self.known - GUESS) * 0.5 ** (days / self.half_life)
 
-    def practised(self, right: bool, now: datetime, speed: float) -> "Memory":
+    def practiced(self, right: bool, now: datetime, speed: float) -> "Memory":
         before = self.chance(now)
         known = before + (0.97 - before) * speed * (1.0 if right else 0.7)
         faded = 1 - before / max(self.known, GUESS)
@@ -65,7 +65,7 @@ class Learner:
     def answer(self, family: str, level: int, now: datetime) -> Attempt:
         memory = self.skills[family]
         right = self.chance() < memory.chance(now)
-        self.skills[family] = memory.practised(right, now, self.speed)
+        self.skills[family] = memory.practiced(right, now, self.speed)
         fields = {"typed": "", "status": "right" if right else "wrong", "seconds": 60.0}
         return Attempt("", now.isoformat(), "", family, level, **fields)
 

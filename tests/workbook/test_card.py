@@ -4,7 +4,6 @@ import re
 import subprocess
 import sys
 from functools import partial
-from html import unescape
 from itertools import pairwise
 from operator import itemgetter
 
@@ -12,11 +11,11 @@ import pytest
 
 from solver import FAMILIES, BadCode, draw, family_named
 from solver.units.show import figures
+from tests.workbook.said import type_in, words
 from workbook import page
 from workbook.practice import answer_label, chain_html
 from workbook.practice.card import Card
 from workbook.practice.practice import MIXED, Practice
-from workbook.ui.answer import Answer
 from workbook.ui.chapter import families_of
 from workbook.ui.controls import PAUSE, Panel
 from workbook.ui.entry import Entry, Gate
@@ -53,20 +52,6 @@ def right(case):
 @pytest.fixture
 def card():
     return Card(practice(0, 7), Clock())
-
-
-def type_in(place, text):
-    """Type a text and press the button beside it."""
-    if isinstance(place, Answer):
-        place.value = text
-        place.press()
-    else:
-        place.box.value = text
-        place.gate.click()
-
-
-def words(html):
-    return " ".join(unescape(re.sub(r"<[^>]*>", " ", html)).split())
 
 
 # What counts as a try

@@ -184,8 +184,8 @@ def test_only_the_chapter_around_the_machine_has_no_formulas():
 
 
 def test_the_chapters_together_practise_every_family():
-    practised = {dict(calls(path))["practice"][0] for path in CHAPTERS}
-    assert {family.chapter for family in FAMILIES} == practised
+    practiced = {dict(calls(path))["practice"][0] for path in CHAPTERS}
+    assert {family.chapter for family in FAMILIES} == practiced
 
 
 @by_name(EVERY)

@@ -12,6 +12,7 @@ from solver import FAMILIES, BadCode, SolverError, grade
 from solver.render.text import one_line_text
 from solver.sets.paper import CHAPTERS, Paper, read_paper
 from solver.vocabulary import spoken
+from tests.workbook.said import words
 from workbook import page
 from workbook.exam import printed
 from workbook.exam.practice_exam import ExamPanel
@@ -44,10 +45,6 @@ def logged():
 @pytest.fixture
 def panel(tmp_path, logged):
     return ExamPanel(tmp_path / "exams", logged.append, tmp_path, clock=Clock())
-
-
-def words(html):
-    return " ".join(unescape(re.sub(r"<[^>]*>", " ", html)).split())
 
 
 def shown(panel):

@@ -193,25 +193,25 @@ def test_pictures_use_the_palette_one_grey_and_the_ink_of_the_page(name, units):
     svg = shown(
         name, units, **({"drive_efficiency": 93} if name == "losses" else {})
     ).beside.picture.value
-    colours = set(re.findall(r'(?:fill|stroke)="(#\w+)"', svg))
-    assert colours
-    assert set() == colours - OKABE_ITO - {GREY}
+    colors = set(re.findall(r'(?:fill|stroke)="(#\w+)"', svg))
+    assert colors
+    assert set() == colors - OKABE_ITO - {GREY}
     assert "color: var(--jp-ui-font-color1" in svg
 
 
-def luminance(colour):
+def luminance(color):
     """Relative luminance, WCAG 2.2."""
-    shares = [int(colour[at : at + 2], 16) / 255 for at in (1, 3, 5)]
+    shares = [int(color[at : at + 2], 16) / 255 for at in (1, 3, 5)]
     parts = [c / 12.92 if c <= 0.04045 else ((c + 0.055) / 1.055) ** 2.4 for c in shares]
     return 0.2126 * parts[0] + 0.7152 * parts[1] + 0.0722 * parts[2]
 
 
 @pytest.mark.parametrize("page", ["#ffffff", "#111111"])
-def test_each_colour_stands_out_three_to_one_on_light_and_dark_pages(page):
+def test_each_color_stands_out_three_to_one_on_light_and_dark_pages(page):
     # WCAG 2.2, success criterion 1.4.11; the pages are JupyterLab's light and dark themes.
-    for colour in (BLUE, ORANGE, GREEN, PINK, GREY):
-        dark, light = sorted((luminance(colour), luminance(page)))
-        assert 3 <= (light + 0.05) / (dark + 0.05), colour
+    for color in (BLUE, ORANGE, GREEN, PINK, GREY):
+        dark, light = sorted((luminance(color), luminance(page)))
+        assert 3 <= (light + 0.05) / (dark + 0.05), color
 
 
 def test_two_pictures_on_a_page_share_no_id_but_for_the_same_thing():

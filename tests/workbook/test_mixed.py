@@ -1,14 +1,13 @@
 """Mixed practice: what is drawn from, what comes back more often, and what is said of it."""
 
-import re
 from collections import Counter
-from html import unescape
 from itertools import pairwise
 from random import Random
 
 import pytest
 
 from solver import FAMILIES, draw, family_named
+from tests.workbook.said import words
 from workbook import page
 from workbook.practice.mixed import PROMISE, Kind, Mixed, Outcome, chances, owed
 from workbook.practice.practice import Practice, alike
@@ -46,10 +45,6 @@ def drawn(practice, count):
     for _ in range(count):
         practice.new()
         yield Kind(practice.case.family, practice.case.level)
-
-
-def words(html):
-    return " ".join(unescape(re.sub(r"<[^>]*>", " ", html)).split())
 
 
 # What comes back: a pure function of the past

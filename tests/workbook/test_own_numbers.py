@@ -4,12 +4,12 @@ import json
 import re
 import subprocess
 import sys
-from html import unescape
 
 import pytest
 
 from solver import BadCode, draw
 from solver.vocabulary import spoken
+from tests.workbook.said import words
 from workbook import page
 from workbook.practice.own_numbers import label_with_unit, nearest, work_readings
 from workbook.ui.cautions import topics
@@ -17,10 +17,6 @@ from workbook.ui.chapter import MOST_READINGS, asked_in, formulas_of, quantities
 from workbook.ui.pages import chapters
 
 CHAPTERS = ("horsepower", "efficiency", "cost", "balance", "units", "head", "nameplate")
-
-
-def words(html):
-    return unescape(" ".join(re.sub(r"<[^>]*>", " ", html).split()))
 
 
 def worked(chapter, find, units="us", **typed):

@@ -13,6 +13,7 @@ import pytest
 from pypdf import PdfReader
 
 from solver.own.record import CHECKS, examine
+from tests.workbook.said import words
 from workbook import page
 from workbook.record import PumpFile
 from workbook.record.demo import FAULTS, TASK, demo_csv
@@ -26,10 +27,6 @@ TWO = (
     b"Tannery Lane,Pump 1,2024-05-01,25,24,24,25,ten\r\n"
     b"Tannery Lane,2,,25,24,24,25,440\r\n"
 )
-
-
-def words(html):
-    return unescape(" ".join(re.sub(r"<[^>]*>", " ", html).split()))
 
 
 def uploaded(data, name="pumps.csv", panel=None):

@@ -1,20 +1,16 @@
 """The form of one pump's day: what comes of what is typed, and that nothing of it is lost."""
 
 import re
-from html import unescape
 
 import pytest
 
 from solver.own.record import ALWAYS, FIELDS, GROUPS, STATES, examine, read_entries
+from tests.workbook.said import words
 from workbook import page
 from workbook.log import KEPT
 from workbook.record.findings import examined_html, pressing_first
 
 LEGS = {"amps_a": "25.5", "amps_b": "23", "amps_c": "26.5 A"}
-
-
-def words(html):
-    return unescape(" ".join(re.sub(r"<[^>]*>", " ", html).split()))
 
 
 def typed(**texts):

@@ -1,22 +1,16 @@
 """A record made a lesson on its page: its own numbers, fresh ones, and what is refused."""
 
-import re
-from html import unescape
-
 import pytest
 
 from solver import BadCode, case_from_code, draw
 from solver.own.record import examine, lesson, read_entries
+from tests.workbook.said import words
 from workbook import page
 from workbook.log import KEPT
 from workbook.record.lesson_practice import LessonPractice
 
 LEGS = {"amps_a": "25.5", "amps_b": "23", "amps_c": "26.5"}
 MORE = {**LEGS, "flow": "450", "head": "62"}
-
-
-def words(html):
-    return unescape(" ".join(re.sub(r"<[^>]*>", " ", html).split()))
 
 
 def practice(own, picked=0, **texts):

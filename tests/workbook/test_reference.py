@@ -13,6 +13,7 @@ from solver.topics.limits import Limits
 from solver.topics.tables import table_as_printed, table_names, table_source
 from solver.units.unit import units as every_unit
 from solver.vocabulary import quantity_named, spoken
+from tests.workbook.said import words
 from workbook import page
 from workbook.reference.entry import find, plain
 from workbook.reference.reference_panel import ReferencePanel, parts
@@ -20,10 +21,6 @@ from workbook.reference.tables import CONSTANTS, LIMITS, TABLES, UNITS
 
 SYSTEMS = ["us", "si"]
 PARTS = parts()
-
-
-def words(html):
-    return " ".join(unescape(re.sub(r"<[^>]*>", " ", html)).split())
 
 
 def shown(part, units):

@@ -5,9 +5,9 @@ A question to come back to has a folded corner, as one folds a page, and says so
 
 from collections.abc import Callable
 
-from ipywidgets import HTML, Box, Button, VBox
+from ipywidgets import HTML, Box, VBox
 
-from workbook.ui.controls import button, classed
+from workbook.ui.controls import button, classed, marked
 from workbook.ui.markup import tag
 
 from .desk import Desk
@@ -40,13 +40,10 @@ class Overview:
             mark, word = desk.state(number).split(" ", 1)
             word = COME_BACK if folded else word
             tile.description = f"{number}{', here' * here}\n{mark} {word}"
-            _have(tile, {HERE: here, DONE: number in sitting.answers, FOLDED: folded})
+            looks = {HERE: here, DONE: number in sitting.answers, FOLDED: folded}
+            for name, on in looks.items():
+                marked(tile, name, on)
         answered, back = len(sitting.answers), len(sitting.flagged)
         self.counts.value = tag(
             "p", f"{answered} of {desk.count} answered, {back} to come back to."
         )
-
-
-def _have(tile: Button, looks: dict[str, bool]) -> None:
-    for name, on in looks.items():
-        (tile.add_class if on else tile.remove_class)(name)

@@ -3,15 +3,13 @@
 from pathlib import Path
 from typing import Any
 
-from solver import SolverError
 from solver.render.text import ROUNDING
 from solver.sets.paper import Paper
 from workbook.reference import by_chapter, sheet_of
 from workbook.ui.cautions import caution_lines
 from workbook.ui.contents import titled
-from workbook.ui.markup import Markup, joined, tag
-from workbook.ui.pieces import say
-from workbook.ui.printing import PAPER, UNITS, asked, compiled, pictures, solved
+from workbook.ui.markup import Markup, tag
+from workbook.ui.printing import PAPER, UNITS, asked, compiled, pictures, saved_pdf, solved
 from workbook.ui.saving import link
 
 from .question import check_askable, questions_of
@@ -57,20 +55,9 @@ def printed(paper: Paper) -> dict[str, Any]:
 
 
 def save_pdf(paper: Paper, where: Path) -> Markup:
-    """Make the PDF, keep it in a folder, and say so in HTML, with a link that saves it elsewhere."""
-    try:
-        data = pdf_of(paper)
-    except SolverError as refusal:
-        return say("missing", str(refusal))
-    name = f"{paper.code}.pdf"
-    held = joined(tag("p", link("Save the PDF", name, "application/pdf", data)), _sheet(paper))
-    try:
-        (where / name).write_bytes(data)
-    except OSError as error:
-        said = f"It couldn't be saved in {where}: {error.strerror}. Save it with this link."
-    else:
-        said = f"It's in your folder, {where}. The key comes after the questions."
-    return say("worked", "The PDF is made.", said, html=held)
+    """Make the PDF, keep it in a folder, and say so in HTML, with links that save it and its formula sheet."""
+    has = "The key comes after the questions."
+    return saved_pdf(lambda: pdf_of(paper), f"{paper.code}.pdf", where, has, _sheet(paper))
 
 
 def _sheet(paper: Paper) -> Markup:

@@ -10,7 +10,7 @@ from workbook.practice import Drawing, answering, ask, question_html
 from workbook.reference import sheet_html
 from workbook.ui.answer import Answer
 from workbook.ui.chapter import formulas_of
-from workbook.ui.controls import Panel, button, row, show, tick
+from workbook.ui.controls import Panel, button, marked, row, show, tick
 from workbook.ui.markup import tag
 from workbook.ui.pieces import heard, say
 
@@ -193,7 +193,7 @@ class Sit:
         paper = self.desk.sitting.paper
         self.formulas.description = NO_SHEET if on else SHEET
         self.sheet.value = sheet_html(_formulas(paper.chapters), paper.units) if on else ""
-        (self.box.add_class if on else self.box.remove_class)("w2w-with-sheet")
+        marked(self.box, "w2w-with-sheet", on)
 
 
 def _formulas(chapters: tuple[str, ...]) -> list[Formula]:

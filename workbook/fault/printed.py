@@ -3,12 +3,11 @@
 from pathlib import Path
 from typing import Any
 
-from solver import SolverError
 from solver.fault.case import FaultCase
 from solver.fault.finding import finding
 from solver.fault.record import last_year
 from solver.fault.review import sure_way
-from solver.fault.safety import STEPS
+from solver.fault.safety import LOCKOUT, QUALIFIED, STEPS
 from solver.fault.stories import ACTIONS, RIGHT
 from solver.fault.way import Way
 from solver.render.fault import NEEDS, case_heading, finding_text, way_in_words
@@ -16,10 +15,8 @@ from solver.render.station import plates
 from solver.station.faults import FAULTS
 from solver.units.show import capital
 from workbook.ui.cautions import caution_lines
-from workbook.ui.markup import Markup, tag
-from workbook.ui.pieces import say
-from workbook.ui.printing import PAPER, compiled, pictures
-from workbook.ui.saving import link
+from workbook.ui.markup import Markup
+from workbook.ui.printing import PAPER, compiled, pictures, saved_pdf
 
 __all__ = ["pdf_of", "pictures_of", "printed", "save_pdf"]
 
@@ -30,8 +27,8 @@ FOLD = (
 )
 FIRST = {
     "running": "Nothing comes first.",
-    "live": f"First: {STEPS['qualified'].label.lower()} ({STEPS['qualified'].rule.source}).",
-    "dead": "First: tell everyone, shut it down, isolate it, lock and tag it, release energy, prove it dead "
+    "live": f"First: {STEPS[QUALIFIED].label.lower()} ({STEPS[QUALIFIED].rule.source}).",
+    "dead": f"First: {', '.join(STEPS[name].label.lower() for name in LOCKOUT)} "
     "(29 CFR 1910.147). The check valve needs the permit too (29 CFR 1910.146).",
 }
 
@@ -92,16 +89,5 @@ def _readings(case: FaultCase, needs: str) -> list[list[str]]:
 
 def save_pdf(case: FaultCase, where: Path) -> Markup:
     """Make the PDF, keep it in a folder, and say so in HTML, with a link that saves it elsewhere."""
-    try:
-        data = pdf_of(case)
-    except SolverError as refusal:
-        return say("missing", str(refusal))
-    name = f"{case.code}.pdf"
-    held = tag("p", link("Save the PDF", name, "application/pdf", data))
-    try:
-        (where / name).write_bytes(data)
-    except OSError as error:
-        said = f"It couldn't be saved in {where}: {error.strerror}. Save it with this link."
-    else:
-        said = f"It's in your folder, {where}. Page 2 has the readings, to fold away. The answer is last."
-    return say("worked", "The PDF is made.", said, html=held)
+    has = "Page 2 has the readings, to fold away. The answer is last."
+    return saved_pdf(lambda: pdf_of(case), f"{case.code}.pdf", where, has)

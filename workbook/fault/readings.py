@@ -9,7 +9,7 @@ from solver.engine.draw import Draw
 from solver.fault.safety import LOCKOUT, PERMIT, QUALIFIED, RESTORE, STEPS
 from solver.fault.way import Way
 from solver.units.show import capital
-from workbook.ui.controls import Panel, button, classed, row, show
+from workbook.ui.controls import Panel, button, classed, marked, row, show
 from workbook.ui.markup import tag
 
 __all__ = ["Readings"]
@@ -68,14 +68,10 @@ class Readings:
                 if taken
                 else f"{capital(act.label)} · {way.cost(name)} min"
             )
-            _mark(made, "w2w-done", taken)
+            marked(made, "w2w-done", taken)
         for name, made in self.steps.items():
             step, done = STEPS[name], name in way.done
             made.description = f"✓ {step.label}" if done else f"{step.label} · {step.minutes} min"
-            _mark(made, "w2w-done", done)
+            marked(made, "w2w-done", done)
         show(self.steps[RESTORE], any(name in way.done for name in LOCKOUT))
         show(self.steps[PERMIT], "check_valve" in self.acts)
-
-
-def _mark(made: Button, name: str, on: bool) -> None:
-    (made.add_class if on else made.remove_class)(name)

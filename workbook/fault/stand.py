@@ -75,7 +75,7 @@ class Stand:
         )
         return [left, drawn, classed(right, "w2w-work")]
 
-    def open(self, story: Story, said: str = "") -> None:
+    def open(self, story: Story) -> None:
         """Begin a case, or go on with it."""
         self.story = story
         case = story.way.case
@@ -85,7 +85,7 @@ class Stand:
         self.fault.put("", [CHOOSE, *((capital(FAULTS[n].label), n) for n in case.suspects)])
         self.action.put("", [CHOOSE, *((text, name) for name, text in ACTIONS.items())])
         last = story.way.told[-1:]
-        self.told.value = said or (said_of(story.way, last[0]) if last else say(""))
+        self.told.value = said_of(story.way, last[0]) if last else say("")
         self._show()
 
     def _show(self) -> None:

@@ -81,12 +81,12 @@ class PosedCard(Panel):
         self.practice, self._onward = practice, onward
         self.before: Sequence[Attempt] = []
         case = practice.case
-        head = tag("h4", f"Question {number}. {case.family.title}")
-        self.problem = HTML(joined(head, question_html(case, pictured=True)))
+        head = f"Question {number}. "
+        title = tag("h4", f"{head}{case.family.title}")
+        self.problem = HTML(joined(title, question_html(case, pictured=True)))
         self.picture = Drawing(case)
         self.answer = Answer(self, self._answer)
-        self.head = f"Question {number}. "
-        ask(self.answer, case, head=self.head)
+        ask(self.answer, case, head=head)
         self.help = Help(self, practice)
         links = row("w2w-links", self.help.more, self.help.worked)
         said = answering(self.answer, links, self.said)

@@ -56,8 +56,11 @@ def past() -> Sequence[Attempt]:
 def codes_today() -> set[str]:
     """The codes of the problems that were answered today, by the reader's own clock."""
     today = datetime.now().astimezone().date()
-    times = ((datetime.fromisoformat(a.when).astimezone().date(), a.code) for a in reversed(past()))
-    return {code for _, code in takewhile(lambda made: made[0] == today, times)}
+
+    def of_today(attempt: Attempt) -> bool:
+        return datetime.fromisoformat(attempt.when).astimezone().date() == today
+
+    return {attempt.code for attempt in takewhile(of_today, reversed(past()))}
 
 
 def units_of(attempts: Sequence[Attempt]) -> str:

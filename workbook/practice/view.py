@@ -1,7 +1,6 @@
 """A problem as HTML, in no widgets: the question, hints, the solution, what became of an answer."""
 
 from collections.abc import Sequence
-from functools import cache
 from urllib.parse import quote
 
 from solver import Case, Verdict
@@ -14,7 +13,7 @@ from solver.render.text import given_rows, label_of, question_rows
 from solver.units.show import figures, unit_in_words, with_unit
 from solver.vocabulary import quantity_named
 from workbook.ui.markup import Markup, joined, tag
-from workbook.ui.pages import Chapter, lessons
+from workbook.ui.pages import lessons
 from workbook.ui.pieces import say, table
 
 from .practice import Practice, Reply
@@ -108,19 +107,13 @@ def said_of(case: Case, reply: Reply, more: Markup | None = None) -> Markup:
     where = chain_html(case, verdict.mistake) if verdict.status == "mistake" else Markup()
     if where and drawing_for(case):  # it is marked in the picture
         where = tag("div", where, cls="w2w-heard")
-    missed = more if verdict.status in MISSED else None
     said = (after_state(verdict.says), reply.fault)
-    return say(verdict.status, *said, html=joined(where, missed), foot=read + reply.note)
-
-
-@cache
-def _lessons() -> dict[str, Chapter]:
-    return lessons()
+    return say(verdict.status, *said, html=joined(where, more), foot=read + reply.note)
 
 
 def lesson_html(case: Case) -> Markup:
     """A link to the page that explains a problem; nothing where there is none."""
-    if not (page := _lessons().get(case.family.chapter)):
+    if not (page := lessons().get(case.family.chapter)):
         return Markup()
     return tag("p", "The page that explains it: ", tag("a", page.title, href=quote(page.file)))
 

@@ -98,18 +98,13 @@ class RecordPanel(Panel):
         self.form.fill(texts if bring else {})
         self._filling = False
         self.empty.description = CLEAR if bring else BRING_BACK
-        self._keep_now()
+        self._keep()
         back = (
             "Your readings are back."
             if bring
             else "The form is empty. You can still bring back what you typed."
         )
         self.said.value = say("note", back)
-
-    def _keep_now(self) -> None:
-        described = self.empty.description
-        self._keep()
-        self.empty.description = described
 
     def _work(self) -> None:
         """Read the form, work and judge what it holds, and say beside each box what is wrong."""

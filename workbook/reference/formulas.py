@@ -43,10 +43,10 @@ def formula_parts() -> list[Part]:
 def by_chapter() -> dict[str, tuple[Formula, ...]]:
     """The formulas of each chapter that no chapter before it has, in the order of reading."""
     places = {name: place for place, name in enumerate(titles())}
-    practised = dict.fromkeys(family.chapter for family in FAMILIES)
+    practiced = dict.fromkeys(family.chapter for family in FAMILIES)
     first: dict[int, str] = {}
     found = {}
-    for name in sorted(practised, key=lambda name: places.get(name, len(places))):
+    for name in sorted(practiced, key=lambda name: places.get(name, len(places))):
         new = [f for f in formulas_of(name) if first.setdefault(id(f), name) == name]
         if new:
             found[name] = tuple(new)

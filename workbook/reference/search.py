@@ -15,7 +15,7 @@ from solver.topics.formulas import FORMULAS
 from solver.units.show import capital, unit_in_words
 from solver.vocabulary import Quantity, quantity_named
 from workbook.ui import bar
-from workbook.ui.pages import PRACTICE, Chapter, chapters, code_cells, shipped_pages, titles
+from workbook.ui.pages import Chapter, chapters, lessons, titles
 from workbook.ui.pieces import asked_for
 
 from .entry import plain
@@ -44,14 +44,9 @@ def search_json() -> str:
 
 
 def _chapters() -> Iterator[Found]:
-    asked: dict[str, list[str]] = {}
-    for family in FAMILIES:
-        asked.setdefault(family.chapter, []).append(family.title)
-    practised = {
-        path.name: PRACTICE.findall("\n".join(code_cells(path))) for path in shipped_pages()
-    }
+    taught = lessons()
     for chapter in chapters():
-        problems = [title for name in practised[chapter.file] for title in asked.get(name, ())]
+        problems = [f.title for f in FAMILIES if taught.get(f.chapter) == chapter]
         yield _chapter(chapter, problems)
 
 

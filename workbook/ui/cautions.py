@@ -10,7 +10,7 @@ from pathlib import Path
 from typing import Any
 
 from .markup import Markup, joined, tag
-from .pieces import Shown, state_line
+from .pieces import Shown, listed, state_line
 
 __all__ = ["caution_box", "caution_line", "caution_lines", "topics"]
 
@@ -41,22 +41,16 @@ def caution_line(*wanted: str) -> Shown:
     Raises:
         LookupError: as for `caution_box`.
     """
-    named = [_texts()[name]["title"] for name in _known(wanted)]
+    named = [_texts()[name]["title"].lower() for name in _known(wanted)]
     mark = tag("span", "⚠", cls="w2w-mark", aria_hidden="true")
     line = tag(
         "summary",
         mark,
-        f"Caution: {in_a_row(named or ['work on pumps'])} can kill. Read this first.",
+        f"Caution: {listed(named or ['working on pumps'])} can kill. Read this first.",
     )
     return Shown(
         tag("details", line, _groups(wanted)), _as_text(wanted), "w2w-cautions", "w2w-brief"
     )
-
-
-def in_a_row(titles: Sequence[str]) -> str:
-    """Titles in a sentence: "electricity, rotating machines and wet wells"."""
-    *first, last = [title.lower() for title in titles]
-    return f"{', '.join(first)} and {last}" if first else last
 
 
 def _known(wanted: Sequence[str]) -> Sequence[str]:

@@ -30,6 +30,7 @@ __all__ = [
     "classed",
     "group_of_ticks",
     "link",
+    "marked",
     "row",
     "show",
     "tick",
@@ -55,6 +56,11 @@ def classed(widget: Part, *names: str) -> Part:
 def row(look: str, *parts: Widget) -> Box:
     """Parts beside each other, under a name for look.css."""
     return classed(Box(parts), look)
+
+
+def marked(part: Widget, name: str, on: object) -> None:
+    """Give a part a name for look.css, or take it away."""
+    (part.add_class if on else part.remove_class)(name)
 
 
 def show(part: Widget, shown: object = True) -> None:

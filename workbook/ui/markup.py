@@ -63,9 +63,9 @@ def joined(*children: Child) -> Markup:
 
 
 @cache
-def style(path: Path) -> Markup:
-    """The rules of a file of our own, as an element."""
-    return tag("style", Markup(path.read_text(encoding="utf-8")))
+def style(*paths: Path) -> Markup:
+    """The rules of files of our own, as one element."""
+    return tag("style", *(Markup(path.read_text(encoding="utf-8")) for path in paths))
 
 
 def _inside(children: Iterable[Child]) -> str:

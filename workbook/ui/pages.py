@@ -6,6 +6,7 @@ Only the standard library: the launcher and the server ask this before anything 
 import hashlib
 import json
 import re
+from functools import cache
 from pathlib import Path
 from typing import Any, NamedTuple
 
@@ -101,6 +102,7 @@ def _chapter(path: Path) -> Chapter:
     return Chapter(path.name, heading.lstrip("# ").strip(), about)
 
 
+@cache
 def lessons(folder: Path = CHAPTERS) -> dict[str, Chapter]:
     """Each page with a practice card, by the chapter that the card practices."""
     return {

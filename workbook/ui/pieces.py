@@ -8,7 +8,7 @@ from functools import cache
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from .markup import Child, Markup, joined, tag
+from .markup import Child, Markup, joined, style, tag
 
 if TYPE_CHECKING:
     from solver.units.quantity import Quantity
@@ -107,8 +107,8 @@ def asked_for(quantity: "Quantity", units: str, between: str = ", in ") -> str:
     return name if quantity.says_unit(units) else f"{name}{between}{unit_in_words(unit)}"
 
 
-def listed(numbers: Iterable[int]) -> str:
-    """Numbers of questions in words.
+def listed(numbers: Iterable[int | str]) -> str:
+    """Numbers of questions, or names, in words.
 
     >>> listed([4]), listed([4, 7, 9])
     ('4', '4, 7 and 9')
@@ -125,8 +125,7 @@ def listed(numbers: Iterable[int]) -> str:
 @cache
 def css() -> Markup:
     """The look of everything the workbook shows."""
-    sheets = [Path(__file__).with_name(name) for name in ("theme.css", "look.css")]
-    return tag("style", Markup("").join(Markup(s.read_text(encoding="utf-8")) for s in sheets))
+    return style(*(Path(__file__).with_name(name) for name in ("theme.css", "look.css")))
 
 
 class Shown:

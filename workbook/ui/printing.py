@@ -6,7 +6,7 @@ clock is read, and only the fonts that typst carries are used.
 """
 
 import json
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from pathlib import Path
 from types import ModuleType
 from typing import Any
@@ -15,6 +15,9 @@ from solver import Case, SolverError
 from solver.render.text import one_line_text, question_rows, step_lines
 from solver.units.show import capital
 
+from .markup import Markup, joined, tag
+from .pieces import say
+from .saving import link
 from .static_site import in_browser
 
 __all__ = [
@@ -26,6 +29,7 @@ __all__ = [
     "needed",
     "page_count",
     "pictures",
+    "saved_pdf",
     "solved",
 ]
 
@@ -73,6 +77,27 @@ def page_count(template: Path, data: Any) -> int:
     reading = _reading(data)
     said = needed().query(_source(template), "<pages>", field="value", one=True, **reading)
     return int(json.loads(said))
+
+
+def saved_pdf(
+    made: Callable[[], bytes], name: str, where: Path, has: str, more: Markup | None = None
+) -> Markup:
+    """Make a PDF, keep it in a folder, and say so in HTML, with a link that saves it elsewhere.
+
+    `has` is a sentence on what is in it; `more` follows the link. What can't be made is told of.
+    """
+    try:
+        data = made()
+    except SolverError as refusal:
+        return say("missing", str(refusal))
+    held = joined(tag("p", link("Save the PDF", name, "application/pdf", data)), more)
+    try:
+        (where / name).write_bytes(data)
+    except OSError as error:
+        said = f"It couldn't be saved in {where}: {error.strerror}. Save it with this link."
+    else:
+        said = f"It's in your folder, {where}. {has}"
+    return say("worked", "The PDF is made.", said, html=held)
 
 
 def needed() -> ModuleType:

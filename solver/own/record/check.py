@@ -110,7 +110,7 @@ def checked(check: Check, record: Record, known: Mapping[str, float]) -> Finding
         worked, steps, links = _worked(check, given, record.units)
         verdict = _judged(check, Seen(record, {**known, **worked}), worked)
         if check.by_a_hair and verdict.state in (BEYOND, LOOK):
-            verdict = _fine_enough(check, record, known, given, verdict)
+            verdict = _fine_enough(check, Seen(record, {**known, **worked}), given, verdict)
     except (ArithmeticError, ValueError, SolverError) as refusal:
         return Finding(check, None, unit, _cannot(check, refusal, record.units), given=given)
     return Finding(check, worked[check.find], unit, verdict, steps, given, worked, links)
@@ -128,29 +128,25 @@ def _judged(check: Check, seen: Seen, worked: Mapping[str, float]) -> Verdict:
     return check.judge(seen)
 
 
-def _fine_enough(
-    check: Check,
-    record: Record,
-    known: Mapping[str, float],
-    given: Mapping[str, float],
-    verdict: Verdict,
-) -> Verdict:
+def _fine_enough(check: Check, seen: Seen, given: Mapping[str, float], verdict: Verdict) -> Verdict:
     """The verdict, unless it would be another within half a step of the meter, most of the value.
 
     Three readings of 0.31, 0.32 and 0.31 ohm tell of no unbalance: the meter can't show less.
     """
+    record = seen.record
     if not given.keys() <= record.steps.keys():
         return verdict
-    seen = []
+    around = []
     for signs in product((-0.5, 0.5), repeat=len(given)):
         moved = {
             name: given[name] + sign * record.steps[name]
             for name, sign in zip(given, signs, strict=True)
         }
         worked = _worked(check, moved, record.units)[0]
-        seen.append((worked[check.find], check.judge(Seen(record, {**known, **worked})).state))
-    low, high = min(seen), max(seen)
-    if low[1] != WITHIN or high[0] - low[0] < _worked(check, given, record.units)[0][check.find]:
+        state = check.judge(Seen(record, {**seen.known, **worked})).state
+        around.append((worked[check.find], state))
+    low, high = min(around), max(around)
+    if low[1] != WITHIN or high[0] - low[0] < seen.known[check.find]:
         return verdict
     return _coarse(check, record, given, low[0], high[0])
 

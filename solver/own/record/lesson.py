@@ -48,7 +48,7 @@ class Exercise(NamedTuple):
 
 
 class Lesson(NamedTuple):
-    """What a record can be practised with, that of the most pressing findings first."""
+    """What a record can be practiced with, that of the most pressing findings first."""
 
     name: str
     units: str

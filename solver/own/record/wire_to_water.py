@@ -1,6 +1,6 @@
 """From the wire to the water: what the motor draws and gives, what the pump moves, what it costs."""
 
-from solver.topics.limits import FLOW_SHARE, LOAD_BY_AMPS, MOTOR_LOAD
+from solver.topics.limits import FLOW_SHARE, LOAD_BY_AMPS, MOTOR_LOAD, Limits
 from solver.vocabulary import quantity_named
 
 from .check import Check, Judge, Ways
@@ -26,12 +26,17 @@ CURVE = "Compare with the pump curve at this head and with earlier records."
 EARLIER = "Compare with earlier records of this pump."
 
 
+def _span(seen: Seen, limits: Limits) -> str:
+    """Both limits in a column of a table."""
+    return f"{seen.limit(limits.low):g} to {seen.limit(limits.high):g}%"
+
+
 def motor_load(seen: Seen) -> Verdict:
     """The load by kilowatts: from half load to full load, and up to the service factor."""
     value, factor = seen.known["motor_load"], seen.known.get("service_factor", 1.0)
     rule = f"{MOTOR_LOAD.rule}; above that it goes only as far as the service factor"
     said = f"The load is {seen.shown('motor_load')} of nameplate power"
-    bound = f"{seen.limit(MOTOR_LOAD.low):g} to {seen.limit(MOTOR_LOAD.high):g}%"
+    bound = _span(seen, MOTOR_LOAD)
     found = Verdict(WITHIN, f"{said}.", rule, MOTOR_LOAD.source, bound=bound)
     if above(value, seen.limit(MOTOR_LOAD.high) * factor):
         then = "The motor is overloaded. Find out what makes the pump need so much power."
@@ -50,7 +55,7 @@ def motor_load(seen: Seen) -> Verdict:
 def load_by_amps(seen: Seen) -> Verdict:
     """The load by amps, which is an estimate from half load up and nothing below."""
     value, said = seen.known["load_by_amps"], f"By amps the load is {seen.shown('load_by_amps')}"
-    bound = f"{seen.limit(LOAD_BY_AMPS.low):g} to {seen.limit(LOAD_BY_AMPS.high):g}%"
+    bound = _span(seen, LOAD_BY_AMPS)
     found = Verdict(WITHIN, f"{said}.", LOAD_BY_AMPS.rule, LOAD_BY_AMPS.source, KILOWATTS, bound)
     if above(seen.limit(LOAD_BY_AMPS.low), value):
         return found._replace(
@@ -97,7 +102,7 @@ def flow_share(seen: Seen) -> Verdict:
     """The flow against the rated flow: within a tenth either way."""
     share = seen.known["flow_share"]
     says = f"The pump moves {seen.shown('flow_share')} of its rated flow."
-    bound = f"{seen.limit(FLOW_SHARE.low):g} to {seen.limit(FLOW_SHARE.high):g}%"
+    bound = _span(seen, FLOW_SHARE)
     found = Verdict(WITHIN, says, FLOW_SHARE.rule, FLOW_SHARE.source, bound=bound)
     if above(seen.limit(FLOW_SHARE.low), share):
         then = "Check for wear, a clog, a half-closed valve or water leaking back. Read the gauges too."

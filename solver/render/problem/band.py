@@ -17,7 +17,6 @@ from solver.render.svg import (
     element,
     line,
     path,
-    rect,
     shape,
 )
 from solver.units.quantity import Both, Text
@@ -110,7 +109,7 @@ def _band(stages: tuple[tuple[Stage, float], ...]) -> list[str]:
 def _machine(share: float, end: float, tall: float) -> list[str]:
     """The band up to a machine, what the machine takes from it, and the line to what is after."""
     passed = tall - LOST
-    parted = rect(-MACHINE, passed, 0, LOST, **BAND_LOOK).replace('width="0"', 'width="100%"')
+    parted = element("rect", x=-MACHINE, y=passed, width="100%", height=LOST, **BAND_LOOK)
     narrows = ((-MACHINE, passed), (0, passed), (-MACHINE, tall))
     leaves = (
         *((-MACHINE, tall), (0, passed), (0, tall + 9), (7, tall + 9), (-MACHINE / 2, tall + 24)),

@@ -1,14 +1,12 @@
 """An electric bill as it comes in the mail: a line for each charge, and the total."""
 
 from solver.render.svg import SOFT, block, line
-from solver.units.quantity import Text
 
 from .drawing import Drawing, Drawn
-from .shown import Shown, words
+from .shown import Rows, Shown, words
 
 __all__ = ["BILL"]
 
-Rows = tuple[tuple[str, Text], ...]
 ROW, TOP, RIM = 24.0, 6.0, 10.0  # px
 USE: Rows = (("input_power", ""), ("hours_per_day", "×"), ("days", "×"))
 CHARGES: tuple[tuple[str, Rows, str], ...] = (

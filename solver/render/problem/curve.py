@@ -4,14 +4,12 @@ The curves are the same in every problem. Only a reading that is given beside th
 """
 
 from solver.render.svg import ACCENT, LOOK, SOFT, Look, across, circle, element, line, path
-from solver.units.quantity import Text
 
 from .drawing import Drawing, Drawn
-from .shown import LINE, Shown, words
+from .shown import LINE, Rows, Shown, words
 
 __all__ = ["CURVE"]
 
-Rows = tuple[tuple[str, Text], ...]
 TOP, FOOT, LEFT = 8.0, 108.0, 0.6  # px and percent: the axes
 STEPS = 24
 SHUTOFF, STATIC = 28.0, 84.0  # px: where the curves begin

@@ -1,14 +1,13 @@
 """Energy as an area: kilowatts high and hours wide, with what it costs; a better machine takes a strip off it."""
 
 from solver.render.svg import ACCENT, LOOK, SOFT, across, block, line, path
-from solver.units.quantity import Both, Text
+from solver.units.quantity import Both
 
 from .drawing import Drawing, Drawn
-from .shown import LEAST, Shown, words
+from .shown import LEAST, Rows, Shown, words
 
 __all__ = ["ENERGY"]
 
-Rows = tuple[tuple[str, Text], ...]
 TOP, TALL, STRIP = 20.0, 96.0, 46.0  # px: where the area begins, how high, and what is saved of it
 END, RIGHT = 61.0, 64.0  # percent: the end of the area, the column beside it
 ROOM = 190.0  # px in the area

@@ -1,14 +1,13 @@
 """A pump with its two gauges: what each reads, how high it is, and the pipe it is on."""
 
 from solver.render.svg import ACCENT, INK, LOOK, PAGE, SOFT, across, circle, line, path, rect
-from solver.units.quantity import Both, Text
+from solver.units.quantity import Both
 
 from .drawing import Drawing, Drawn
-from .shown import Shown, words
+from .shown import Rows, Shown, words
 
 __all__ = ["GAUGES"]
 
-Rows = tuple[tuple[str, Text], ...]
 SUCTION, PUMP, DISCHARGE = 20.0, 50.0, 80.0  # percent
 PIPE, FACE = 118.0, 62.0  # px: the pipe's middle and the gauges' middle
 SIDES: tuple[tuple[float, str, Rows, str, str], ...] = (

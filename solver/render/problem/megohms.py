@@ -3,14 +3,12 @@
 from itertools import pairwise
 
 from solver.render.svg import ACCENT, SOFT, Look, across, block, circle, element, line, path
-from solver.units.quantity import Text
 
 from .drawing import Drawing, Drawn
-from .shown import LINE, Shown, words
+from .shown import LINE, Rows, Shown, words
 
 __all__ = ["CORRECTED", "OVER_TIME"]
 
-Rows = tuple[tuple[str, Text], ...]
 TIMES = (("30s", "30 s", 16.5), ("1min", "1 min", 48.0), ("10min", "10 min", 81.5))
 ENDS = {"30s": (0.0, "start"), "10min": (100.0, "end")}  # a long reading stays inside
 LOW, HIGH, AXIS = 74.0, 34.0, 104.0  # px: the lowest and the highest reading, the axis

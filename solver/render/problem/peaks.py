@@ -1,14 +1,13 @@
 """Two prices: the energy of on-peak and off-peak hours side by side, each with its hours and its price."""
 
 from solver.render.svg import ACCENT, LOOK, SOFT, across, block, path, stretched
-from solver.units.quantity import Both, Text
+from solver.units.quantity import Both
 
 from .drawing import Drawing, Drawn
-from .shown import LINE, Shown, words
+from .shown import LINE, Rows, Shown, words
 
 __all__ = ["PEAKS"]
 
-Rows = tuple[tuple[str, Text], ...]
 TOP, TALL = 22.0, 74.0  # px
 POWER: Rows = (
     ("input_power", ""),

@@ -1,14 +1,12 @@
 """A length of pipe with the water in it: size, flow and speed, the head lost along it, fittings."""
 
 from solver.render.svg import ACCENT, INK, SOFT, WATER, across, block, element, height, line, path
-from solver.units.quantity import Text
 
 from .drawing import Drawing, Drawn
-from .shown import LINE, Shown, words
+from .shown import LINE, Rows, Shown, words
 
 __all__ = ["PIPE"]
 
-Rows = tuple[tuple[str, Text], ...]
 TOP, TALL = 44.0, 46.0  # px: the pipe
 FLOWS: Rows = (("flow", ""), ("daily_flow", ""))
 SPEEDS: Rows = (("velocity", "velocity"),)
@@ -24,10 +22,6 @@ FITTINGS: Rows = (
 )
 
 
-def _first(shown: Shown, rows: Rows) -> tuple[str, Text]:
-    return next((row for row in rows if shown.has(row[0])), rows[0])
-
-
 def _draw(shown: Shown) -> Drawn:
     loses = shown.works("friction_head", "minor_loss", "friction_rate")
     top = TOP if loses else 22.0
@@ -39,7 +33,7 @@ def _draw(shown: Shown) -> Drawn:
         across(0, *height(14, top + 3, foot - 3)),
         shown.note(0, (top + foot) / 2 + 5, "pipe_diameter", dx=22),
     ]
-    flow, speed = _first(shown, FLOWS), SPEEDS[0]
+    flow, speed = shown.first(FLOWS), SPEEDS[0]
     pieces.append(shown.note(36, (top + foot) / 2 + 5, *flow, dx=6))
     pieces.append(across(35, _arrow(), y=(top + foot) / 2))
     above = [] if shown.has(flow[0]) else [speed]  # a long flow leaves no room beside it
@@ -67,7 +61,7 @@ def _arrow() -> str:
 
 def _grade_line(shown: Shown) -> list[str]:
     """The head along the pipe, which falls by what is lost."""
-    name, called = _first(shown, LOST)
+    name, called = shown.first(LOST)
     falls = element(
         "line", x1="0%", y1=8, x2="100%", y2=TOP - 10, stroke=ACCENT, stroke_width=2, stroke_dasharray="6 4"
     )  # fmt: skip

@@ -3,14 +3,13 @@
 from functools import partial
 
 from solver.render.svg import SOFT, across, block, circle
-from solver.units.quantity import Both, Text
+from solver.units.quantity import Both
 
 from .drawing import Drawing, Drawn
-from .shown import Shown
+from .shown import Rows, Shown
 
 __all__ = ["PLATE", "PUMP_PLATE"]
 
-Rows = tuple[tuple[str, Text], ...]
 ON_IT: Rows = (
     ("motor_size", Both("horsepower", "power")),
     ("rated_volts", "volts"),

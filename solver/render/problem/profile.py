@@ -13,14 +13,13 @@ from solver.render.svg import (
     path,
     rect,
 )
-from solver.units.quantity import Both, Text
+from solver.units.quantity import Both
 
 from .drawing import Drawing, Drawn
-from .shown import LINE, Shown
+from .shown import LINE, Rows, Shown
 
 __all__ = ["PROFILE"]
 
-Rows = tuple[tuple[str, Text], ...]
 # px: the main, the upper water, the pump, the floor of the lower; the lower under the pump and over it
 MAIN, HIGH, PUMP, BOTTOM = 24.0, 36.0, 78.0, 128.0
 LIFTED, FLOODED = 118.0, 40.0

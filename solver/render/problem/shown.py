@@ -10,8 +10,9 @@ from solver.units.quantity import Text, in_system
 from solver.units.show import exact, figures, with_unit
 from solver.vocabulary import quantity_named
 
-__all__ = ["LEAST", "LINE", "Shown", "words"]
+__all__ = ["LEAST", "LINE", "Rows", "Shown", "words"]
 
+Rows = tuple[tuple[str, Text], ...]  # quantities by name, with what each is called in a picture
 LEAST = 330.0  # px: the narrowest that a picture is shown
 SMALL = 13.0  # px: letters of a name
 ASKED = 17.0  # px: a question mark
@@ -33,6 +34,10 @@ class Shown:
     marks: frozenset[str] = frozenset()
     answered: bool = False
     halo: bool = True
+
+    def first(self, rows: Rows) -> tuple[str, Text]:
+        """The first of some rows that is given or asked; the very first where none is."""
+        return next((row for row in rows if self.has(row[0])), rows[0])
 
     def has(self, *names: str) -> bool:
         """Whether any of these is given or asked."""

@@ -4,11 +4,10 @@ from solver.render.svg import ACCENT, LOOK, SOFT, across, circle, line, path
 from solver.units.quantity import Text
 
 from .drawing import Drawing, Drawn
-from .shown import LINE, Shown
+from .shown import LINE, Rows, Shown
 
 __all__ = ["SPEEDS"]
 
-Rows = tuple[tuple[str, Text], ...]
 Y = 58.0  # px: the line
 SHARES = {
     1: (92.0,),

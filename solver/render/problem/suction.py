@@ -13,14 +13,12 @@ from solver.render.svg import (
     path,
     rect,
 )
-from solver.units.quantity import Text
 
 from .drawing import Drawing, Drawn
-from .shown import LEAST, Shown
+from .shown import LEAST, Rows, Shown
 
 __all__ = ["SUCTION"]
 
-Rows = tuple[tuple[str, Text], ...]
 SUMP, SURFACE, BOTTOM = 104.0, 104.0, 138.0  # px: the sump's right wall, its water, its floor
 EYE, X = 46.0, 138.0  # px: the pump's middle
 FLOODED = 26.0  # px: the water when it is over the pump
@@ -45,7 +43,7 @@ def _draw(shown: Shown) -> Drawn:
     flooded = shown.works("static_suction_head")
     surface = FLOODED if flooded else SURFACE
     pieces = [across(0, *_scene(surface, shown.works("suction_vacuum")))]
-    name, called = next((row for row in HEIGHTS if shown.has(row[0])), HEIGHTS[0])
+    name, called = shown.first(HEIGHTS)
     middle = (surface + EYE) / 2
     if shown.has(name):
         pieces.append(across(0, *height(14, surface, EYE)))

@@ -1,14 +1,12 @@
 """A tank with its water, what it holds, and a gauge at its foot with its scales."""
 
 from solver.render.svg import INK, LOOK, PAGE, SOFT, WATER, across, circle, height, path, rect
-from solver.units.quantity import Text
 
 from .drawing import Drawing, Drawn
-from .shown import LEAST, Shown
+from .shown import LEAST, Rows, Shown
 
 __all__ = ["TANK"]
 
-Rows = tuple[tuple[str, Text], ...]
 RIGHT, TOP, SURFACE, TAP, FLOOR = 132.0, 10.0, 34.0, 104.0, 128.0  # px
 BESIDE = RIGHT + 46
 HOLDS: Rows = (

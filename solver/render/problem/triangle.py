@@ -1,14 +1,13 @@
 """The power triangle: kilowatts along, kvar up, kVA across, and the same with capacitors."""
 
 from solver.render.svg import ACCENT, INK, LOOK, SOFT, across, element, path
-from solver.units.quantity import Both, Text
+from solver.units.quantity import Both
 
 from .drawing import Drawing, Drawn
-from .shown import LINE, Shown
+from .shown import LINE, Rows, Shown
 
 __all__ = ["TRIANGLE"]
 
-Rows = tuple[tuple[str, Text], ...]
 TOP, FOOT, BETTER = 10.0, 106.0, 62.0  # px: the top of kvar, its foot, its top with capacitors
 END = 62.0  # percent: where kvar goes up
 FROM: Rows = (

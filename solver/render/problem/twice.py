@@ -4,7 +4,7 @@ from solver.render.svg import ACCENT, PAGE, SOFT, across, circle, path, wide
 from solver.units.quantity import Both, Text
 
 from .drawing import Drawing, Drawn
-from .shown import LINE, Shown, words
+from .shown import LINE, Rows, Shown, words
 
 __all__ = ["TWICE"]
 
@@ -17,7 +17,7 @@ PAIRS: tuple[tuple[str, str, Text], ...] = (
     ("input_power", "slowed_power", "power"),
     ("energy_per_volume", "new_energy_per_volume", "energy"),
 )
-UNDER: tuple[tuple[str, Text], ...] = (
+UNDER: Rows = (
     ("static_head", "static head"),
     ("shutoff_head", "shutoff head"),
     ("yearly_hours", "runs"),

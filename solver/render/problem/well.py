@@ -17,11 +17,10 @@ from solver.render.svg import (
 from solver.units.quantity import Text
 
 from .drawing import Drawing, Drawn
-from .shown import LEAST, LINE, Shown
+from .shown import LEAST, LINE, Rows, Shown
 
 __all__ = ["WELL"]
 
-Rows = tuple[tuple[str, Text], ...]
 LEFT, WIDE = 28.0, 126.0  # px: the well's left wall, and how wide it is
 GROUND, ON, OFF, FLOOR = 30.0, 64.0, 114.0, 138.0  # px from the top
 PIPE = 18.0
@@ -90,9 +89,7 @@ CYCLE: Rows = (
 def _draw(shown: Shown) -> Drawn:
     right = LEFT + WIDE
     floats = shown.works("on_level", "off_level", "fill_time", *(name for name, _ in BETWEEN))
-    inside, into, out = (
-        next((row for row in rows if shown.has(row[0])), rows[0]) for rows in (BETWEEN, IN, OUT)
-    )
+    inside, into, out = map(shown.first, (BETWEEN, IN, OUT))
     pieces = [across(0, *_well(floats)), *_pump(right)]
     pieces.append(shown.note(0, GROUND - 10, into[0], into[1], first=True))
     pieces.append(shown.note(0, PIPE - 2, out[0], out[1], dx=right + 20))

@@ -32,6 +32,7 @@ __all__ = [
     "VOLTS",
     "VOLTS_READ",
     "amps",
+    "three_noted",
     "uneven_amps",
     "volts",
 ]
@@ -78,21 +79,21 @@ def uneven_volts(*ranges: Range) -> Change:
     return change
 
 
-def _noted(seen: Mapping[str, float], names: tuple[str, str, str]) -> dict[str, float]:
+def three_noted(seen: Mapping[str, float], names: tuple[str, str, str]) -> dict[str, float]:
     """Three readings of one meter, their average and the largest deviation from it."""
     station = station_in(seen)
     real = [station.reading(name) for name in names]
     step = step_of(names[0], max(real), station.system.name)
     legs = evened(real, step)
-    average = round(sum(legs) / 3, 2)
-    away = round(max(abs(leg - average) for leg in legs), 2)
+    average = round(sum(legs) / 3, 6)
+    away = round(max(abs(leg - average) for leg in legs), 6)
     return dict(zip((*names, "average", "deviation"), (*legs, average, away), strict=True))
 
 
 def amps_noted(seen: Mapping[str, float], draw: Draw, turn: str = "") -> dict[str, float]:
     """The amps of the legs in one connection, and what a report says of them."""
     a, b, c = AMPS
-    found = _noted(seen, (f"{a}{turn}", f"{b}{turn}", f"{c}{turn}"))
+    found = three_noted(seen, (f"{a}{turn}", f"{b}{turn}", f"{c}{turn}"))
     average, away = found.pop("average"), found.pop("deviation")
     return found | {
         f"amps_average{turn}": average,
@@ -104,7 +105,7 @@ def amps_noted(seen: Mapping[str, float], draw: Draw, turn: str = "") -> dict[st
 
 def volts_noted(seen: Mapping[str, float], draw: Draw) -> dict[str, float]:
     """The volts line to line, and what a report says of them."""
-    found = _noted(seen, VOLTS)
+    found = three_noted(seen, VOLTS)
     return found | {
         "volts_average": found.pop("average"),
         "volts_deviation": found.pop("deviation"),

@@ -28,13 +28,13 @@ from .windings import (
 
 __all__ = ["INSULATION"]
 
-any_temperature = Readings(change=damp_to("insulation_at_40", *LIKELY))
+likely = damp_to("insulation_at_40", *LIKELY)
+any_temperature = Readings(change=likely)
 
 
 def at_tens(station: Station, draw: Draw) -> Station:
     """Any winding at a round temperature other than 40 °C."""
-    there = any_temperature.change(station, draw) if any_temperature.change else station
-    return altered(there, temperature=draw.pick((10.0, 20.0, 30.0, 50.0, 60.0)))
+    return altered(likely(station, draw), temperature=draw.pick((10.0, 20.0, 30.0, 50.0, 60.0)))
 
 
 at_40 = Readings(change=at_tens)

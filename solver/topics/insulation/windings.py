@@ -10,11 +10,12 @@ from math import inf, isinf
 from solver.engine.draw import Draw
 from solver.station.condition import Condition
 from solver.station.faults import put
-from solver.station.instruments import evened, figures, step_of
+from solver.station.instruments import figures
 from solver.station.need import ANY, Need
-from solver.station.scene import Change, OneOf, Readings, station_in
+from solver.station.scene import Change, OneOf, Readings
 from solver.station.station import Station
 from solver.station.supply import uneven
+from solver.topics.balance.legs import three_noted
 from solver.topics.chapter import Chapter
 from solver.topics.formulas import INSULATION, NAMEPLATE
 from solver.topics.readings import Range, by
@@ -105,14 +106,10 @@ def ohms_uneven(*ranges: Range) -> Change:
 
 def ohms_noted(seen: Mapping[str, float], draw: Draw) -> dict[str, float]:
     """Ohms of three windings that average to a round number, that number, and the largest deviation."""
-    station = station_in(seen)
-    real = [station.reading(name) for name in OHMS]
-    readings = evened(real, step_of(OHMS[0], max(real), station.system.name))
-    average = round(sum(readings) / 3, 6)
-    away = round(max(abs(ohms - average) for ohms in readings), 6)
-    return dict(zip(OHMS, readings, strict=True)) | {
-        "ohms_average": average,
-        "ohms_deviation": away,
+    found = three_noted(seen, OHMS)
+    return found | {
+        "ohms_average": found.pop("average"),
+        "ohms_deviation": found.pop("deviation"),
     }
 
 

@@ -24,7 +24,6 @@ __all__ = [
     "CROSSING",
     "CUBE_OR_NOT",
     "DRIVEN",
-    "FREE",
     "FRICTION",
     "LIFTS",
     "PUMP",

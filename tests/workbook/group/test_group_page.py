@@ -11,7 +11,8 @@ from solver import case_from_code
 from solver.engine.code import Code
 from solver.sets.paper import CHAPTERS
 from tests.workbook.group.members import CASES, RIGHT, WEDNESDAY, answer_text, saved
-from tests.workbook.group.panels import answer, held, paste, slow, words
+from tests.workbook.group.panels import answer, held, paste, slow
+from tests.workbook.said import words
 from workbook.group.make_panel import MakePanel
 from workbook.group.own_group import OwnGroup
 from workbook.group.posed import Posed

@@ -22,7 +22,8 @@ from tests.workbook.group.members import (
     saved,
     work,
 )
-from tests.workbook.group.panels import answer, held, paste, slow, words
+from tests.workbook.group.panels import answer, held, paste, slow
+from tests.workbook.said import words
 from workbook.group.results import MOST_LINES, facts, read_result
 from workbook.group.results_panel import MOST_FILES, ResultsPanel
 from workbook.group.results_shown import names_for

@@ -1,7 +1,6 @@
 """The page of a set: who works here, its cards, how it stands, handing in. Without a browser."""
 
 import io
-import re
 import zipfile
 from dataclasses import replace
 from datetime import UTC, datetime, timedelta
@@ -11,6 +10,7 @@ import pytest
 
 from solver import grade
 from solver.sets.work_set import cases_for, set_of
+from tests.workbook.said import type_in, words
 from workbook import page
 from workbook.log import NotKept, NotRead
 from workbook.trainer.coming_in.handed_in import read_handed
@@ -23,7 +23,6 @@ from workbook.trainer.learner.who import PERSON, keep_person, person_at
 from workbook.trainer.marking.marked import mark
 from workbook.trainer.sets.notebook import write_source
 from workbook.trainer.sets.set_file import Assigned, toml_of
-from workbook.ui.answer import Answer
 from workbook.ui.controls import PAUSE
 from workbook.ui.pages import sets_of_work
 
@@ -72,19 +71,6 @@ class Page:
     def lines(self):
         path = self.folder / SHEET
         return read_sheet(path.read_bytes() if path.exists() else None).lines
-
-
-def words(html):
-    return " ".join(unescape(re.sub(r"<[^>]*>", " ", html)).split())
-
-
-def type_in(place, text):
-    if isinstance(place, Answer):
-        place.value = text
-        place.press()
-    else:
-        place.box.value = text
-        place.gate.click()
 
 
 def right(number):
