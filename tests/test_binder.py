@@ -112,4 +112,4 @@ def test_the_link_opens_the_opening_page_as_a_reader_sees_it(image, page):
         assert page.get_by_role("heading", name="Wire to Water").is_visible()
         assert not page.get_by_text("from workbook import page").is_visible()
         page.get_by_role("link", name="chapter 1", exact=True).click()
-        page.get_by_label("Your answer").first.wait_for()
+        page.get_by_label("Your answer").locator("visible=true").first.wait_for()

@@ -87,7 +87,7 @@ def served(serve, project):
 
 
 def shown(page, text):
-    return page.get_by_text(text).first.wait_for()
+    return page.get_by_text(text).locator("visible=true").first.wait_for()
 
 
 def start_again(page):

@@ -51,9 +51,9 @@ def served(serve):
 
 
 @pytest.fixture
-def sent(served, made, request):
+def sent(served, made):
     """The set, just come, in a folder of the reader's own. Its program is ended afterwards."""
-    folder = served.folder / str(abs(hash(request.node.name))) / "week-3"
+    folder = Path(mkdtemp(dir=served.folder)) / "week-3"
     shutil.copytree(made, folder)
     yield folder
     with ask(served, "api/kernels") as answered:

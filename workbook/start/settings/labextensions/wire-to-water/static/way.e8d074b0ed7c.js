@@ -123,10 +123,13 @@ export function makeWay({ app, tracker, base, site, inPlace, isPage, plainPath, 
     if (found) found.link.href = places.addressOf(found.path, found.words);
   }
 
+  /* As a class's report does. In a page's text it is JupyterLab that says so, of a link mended before. */
+  const opensBeside = (link) => link.target === "_blank" && !link.closest(".jp-RenderedMarkdown");
+
   function onClick(event) {
     const found = targetAt(event);
     if (!found || event.button || event.ctrlKey || event.metaKey || event.shiftKey) return;
-    if (found.link.target === "_blank") return; // a class's report stays open beside it
+    if (opensBeside(found.link)) return;
     event.preventDefault();
     event.stopImmediatePropagation();
     go(found.path, found.words);
