@@ -11,6 +11,8 @@ import time
 import urllib.request
 import zipfile
 from html import unescape
+from pathlib import Path
+from tempfile import mkdtemp
 
 import pytest
 
