@@ -39,7 +39,8 @@ __all__ = [
 # The place of a chapter is its bit in a code: a new one goes to the end, and none is taken out.
 BITS = (
     "horsepower", "efficiency", "cost", "balance", "units", "head", "nameplate", "insulation",
-    "wet_well", "speed", "machine",
+    "wet_well", "speed", "machine", "curves", "electricity", "drives", "controls", "chemical", "mains",
+    "standby", "order",
 )  # fmt: skip
 FIRST = 1  # the catalogue of version 0.1.0, which drew by its own rules: first_catalogue.py
 _SECOND = 2

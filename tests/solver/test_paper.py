@@ -11,8 +11,8 @@ from hypothesis import strategies as st
 from solver import BadCode, Case, SolverError
 from solver.engine.code import sealed
 from solver.sets import paper as papers
-from solver.sets.paper import CHAPTERS, MOST, Paper, cases_of, checked, read_paper
-from solver.topics.catalogue import CATALOGUE, Refused, chapters_at, kinds_at
+from solver.sets.paper import CHAPTERS, MOST, Paper, cases_of, checked, mask_of, read_paper
+from solver.topics.catalogue import BITS, CATALOGUE, Refused, chapters_at, kinds_at
 
 
 def papers_at(catalogue: int):
@@ -43,6 +43,11 @@ ALIKE = ({"0", "O"}, {"1", "I", "L"})  # taken for each other, as in the code of
 @given(PAPERS)
 def test_a_paper_comes_back_from_its_code(paper):
     assert paper == read_paper(paper.code)
+
+
+def test_a_code_has_room_for_every_chapter_there_is_a_bit_for():
+    assert len(f"{mask_of(BITS)}") <= 6
+    assert CHAPTERS == read_paper(replace(PAPER, chapters=CHAPTERS).code).chapters
 
 
 @given(PAPERS)
@@ -84,7 +89,7 @@ def test_a_code_of_a_newer_version_is_refused_and_says_so():
         read_paper(later)
 
 
-@pytest.mark.parametrize("mask", ["033", "4129"])
+@pytest.mark.parametrize("mask", ["033", f"{(1 << len(BITS)) + 33}"])
 def test_a_code_that_would_be_written_otherwise_is_not_one_that_was_given_out(mask):
     with pytest.raises(BadCode, match="wrong character"):
         read_paper(sealed("EXAM", mask, "2U", 20, 60, "C", CATALOGUE, 7))

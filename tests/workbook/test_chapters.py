@@ -17,7 +17,7 @@ from workbook.ui.pages import OPENING, TRAINERS, shipped_pages
 
 PAGES = shipped_pages()
 EVERY = [*PAGES, *shipped_pages(TRAINERS)]  # a trainer's pages keep the same rules
-# The pages after the chapters, each with what it calls.
+# The pages between the first chapters and the later ones, each with what it calls.
 AFTER = {
     "12-mixed-practice.ipynb": ["mixed", "cautions"],
     "13-pump-day-record.ipynb": ["cautions_in_full", "record", "plant"],
@@ -152,8 +152,8 @@ def test_the_opening_page_leads_to_the_chapters_and_every_chapter_on_and_back():
         assert {*(page.name for page in beside), OPENING} == set(links(path))
 
 
-def test_the_pages_after_the_chapters_stand_last():
-    assert list(AFTER) == [page.name for page in PAGES[-len(AFTER) :]]
+def test_the_pages_that_are_no_chapters_stay_where_they_were_given_out():
+    assert list(AFTER) == [page.name for page in PAGES[12 : 12 + len(AFTER)]]
 
 
 @by_name([path for path in PAGES if path.name in AFTER])
