@@ -11,18 +11,24 @@ A file is a list of [[question]], each with
     source  "29 CFR ..." or the like, or "common practice, no source"
 
 One added, removed or moved gives old codes another question: add to the family's `revised`.
+`in_words` makes the family of a file.
 """
 
+from collections.abc import Mapping
+from dataclasses import replace
 from functools import cache
 from string import Formatter
 from typing import Any, NamedTuple
 
-from solver.engine.family import Option
+from solver.engine.draw import Draw
+from solver.engine.family import Family, Judge, Judgement, Level, Option
 from solver.errors import BadDefinition
+from solver.topics.chapter import Chapter
+from solver.topics.scenes import NO_NUMBERS
 from solver.topics.tables import text_of
 from solver.vocabulary import spoken
 
-__all__ = ["Question", "question_of", "questions", "questions_of"]
+__all__ = ["Question", "in_words", "question_of", "questions", "questions_of"]
 
 LEVELS = (1, 2)
 SLOTS = {"place", "station", "person"}
@@ -41,6 +47,25 @@ class Question(NamedTuple):
     right: Option
     wrong: tuple[Option, ...]
     source: str
+
+
+def in_words(chapter: Chapter, topic: str, tag: str, title: str, since: int = 1) -> Family:
+    """The family of a file's questions, which has a level for each of theirs."""
+    levels = tuple(Level((), "{asks}", judge=_judge(topic, level)) for level in LEVELS)
+    return chapter.judged(
+        topic, tag, title, _judge(topic, LEVELS[0]), NO_NUMBERS, *levels, since=since
+    )
+
+
+def _judge(topic: str, level: int) -> Judge:
+    """One question of a topic and level, drawn by chance."""
+
+    def drawn(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
+        found = draw.pick(questions(topic, level))
+        right = replace(found.right, says=f"{found.right.says} Source: {found.source}.")
+        return Judgement(found.rule, "", right, found.wrong, found.asks)
+
+    return drawn
 
 
 def questions(topic: str, level: int) -> tuple[Question, ...]:

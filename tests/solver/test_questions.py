@@ -9,12 +9,12 @@ from itertools import product
 
 import pytest
 
-from solver import draw, grade
+from solver import FAMILIES, draw, grade
 from solver.errors import BadDefinition
-from solver.topics.machine.problems import MACHINE
 from solver.topics.questions import question_of, questions, questions_of
+from solver.topics.tables import data_files
 
-TOPICS = [family.name for family in MACHINE]
+TOPICS = [family.name for family in FAMILIES if family.name in data_files(".toml")]
 PLACES = list(product(TOPICS, (1, 2)))
 BANK = [q for topic, level in PLACES for q in questions(topic, level)]
 # What an answer may rest on: a rule by paragraph, a standard, a manual or notes that are named.
