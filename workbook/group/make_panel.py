@@ -28,6 +28,7 @@ ABOUT = (
     "Type the codes of problems you have seen, or add random problems. "
     "You can move codes around and remove some."
 )
+NO_CODES = "The list of codes is empty. Choose “Add problems” to fill it, or type the codes of problems you have seen. Then make the set."
 SEND = "Copy this text into a message to your group. Everyone who opens it gets the same problems."
 SITE = "Address of your group's site, if it has one"
 NO_SITE = "“{}” isn't a web address. A web address begins with https:// or http://, the way your browser shows it."
@@ -106,7 +107,9 @@ class MakePanel(Panel):
             title = self.title.box.value
             if len(title) > MOST_TITLE:
                 raise BadSet(f"A title has up to {MOST_TITLE} characters; yours has {len(title)}.")
-            problems = set_of(title, codes_in(self.codes.box.value))
+            if not (codes := codes_in(self.codes.box.value)):
+                raise BadSet(NO_CODES)
+            problems = set_of(title, codes)
             self._are_here(problems)
             self.link = self._link(problems)
         except BadSet as refusal:

@@ -14,7 +14,7 @@ from workbook.log import SHOWN, Attempt, Log, NotRead
 from workbook.practice import Try, keep, own_log
 from workbook.ui.static_site import words_of_address
 
-from .results import Result
+from .members import Result
 from .set_text import MOST_NAME, BadSet, ProblemSet, Question, plain, questions_of, read_set
 
 __all__ = ["WORD", "OwnGroup", "own_group"]
@@ -32,7 +32,8 @@ class Part(Protocol):
 class OwnGroup:
     """The set open here, if there is one; `name` may be empty, as for somebody alone.
 
-    `results` are those brought in for it. They stay while Python runs, whatever page is shown.
+    `results` are those brought in for it, and `one_person` the names under which they are all one
+    person's (see `members.py`). They stay while Python runs, whatever page is shown.
     """
 
     def __init__(self, kept: Log, clock: Callable[[], float] = monotonic):
@@ -40,6 +41,7 @@ class OwnGroup:
         self.problems: ProblemSet | None = None
         self.questions: Sequence[Question] = ()
         self.results: list[Result] = []
+        self.one_person: set[str] = set()
         self.name = ""
         self.parts: dict[str, Part] = {}
         self._from_address, self._since = "", clock()
@@ -51,6 +53,7 @@ class OwnGroup:
         """
         if self.problems and problems.key != self.problems.key:
             self.results = []
+            self.one_person.clear()
         self.problems, self.questions = problems, questions_of(problems)
         self.name = next((each.who for each in reversed(self._all()) if each.who), self.name)
         self._since = self.clock()

@@ -5,16 +5,17 @@ which try, and which mistakes were made.
 """
 
 import re
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Collection, Iterable, Iterator, Sequence
 from typing import NamedTuple
 
 from solver import Case, SolverError, grade
 from solver.engine.telling import hints_of
 from solver.units.show import counted
-from workbook.log import SHOWN, Attempt, line_of, merged, parse
+from workbook.log import SHOWN, Attempt, line_of, parse
 from workbook.ui.flaws import Flaw, Flaws
 
-from .set_text import MOST_NAME, ProblemSet, Question, plain
+from .members import Member, Result, fold, members_of
+from .set_text import MOST_NAME, ProblemSet, Question, plain, questions_of
 
 __all__ = [
     "AT_ONCE",
@@ -25,9 +26,7 @@ __all__ = [
     "UNTRIED",
     "Cell",
     "GroupFacts",
-    "Member",
     "NotAResult",
-    "Result",
     "facts",
     "read_result",
     "result_file",
@@ -45,14 +44,6 @@ class NotAResult(SolverError, ValueError):
     """A file that is no result of this set; the sentence says why, and what to choose."""
 
 
-class Result(NamedTuple):
-    """What one member answered, oldest first; `who` may be empty. `strange` lines were left out."""
-
-    who: str
-    attempts: Sequence[Attempt]
-    strange: int = 0
-
-
 def result_file(problems: ProblemSet, name: str, made: Iterable[Attempt]) -> tuple[str, bytes]:
     """The file's name, and what is in it. What was answered before a name was given has it too."""
     lines = [line_of(each._replace(who=name)) for each in made]
@@ -65,7 +56,8 @@ def read_result(data: bytes, problems: ProblemSet) -> Result:
     """The result in a file. Only what belongs to this set is taken.
 
     Raises:
-        NotAResult: it is too large, no result, one of another set, or of several people.
+        NotAResult: it is too large, no result, one of another set, of several people, or has
+            nothing that counts as an answer.
     """
     if len(data) > MOST_BYTES:
         raise NotAResult(f"it is larger than {MOST_BYTES // 1_000_000} MB. {MADE}")
@@ -80,18 +72,22 @@ def read_result(data: bytes, problems: ProblemSet) -> Result:
         raise NotAResult(
             "it has no answers to this set. Open the set it belongs to first, or leave it out."
         )
-    names = {each.casefold(): each for each in (plain(a.who, MOST_NAME) for a in ours) if each}
+    names = {fold(each): each for each in (plain(a.who, MOST_NAME) for a in ours) if each}
     if len(names) > 1:
         raise NotAResult(f"it has answers of {counted(len(names), 'name')}. {MADE}")
+    if not _counts(ours, problems):
+        raise NotAResult(
+            "none of its answers can be read as a number or a choice, so there is nothing to count. "
+            "Ask whoever sent it to answer a question and save the result again."
+        )
     return Result(next(iter(names.values()), ""), ours, len(strange))
 
 
-class Member(NamedTuple):
-    """One member, known by `key`; `name` is empty where none was given."""
-
-    key: str
-    name: str
-    attempts: Sequence[Attempt]
+def _counts(attempts: Iterable[Attempt], problems: ProblemSet) -> bool:
+    """Whether anything there is to be graded here; a set that cannot be opened here is not junk."""
+    made = _by_code(attempts)
+    asked = [(each.case, made[each.code]) for each in questions_of(problems) if each.code in made]
+    return any(case is None or any(_graded(case, tries)) for case, tries in asked)
 
 
 class Cell(NamedTuple):
@@ -121,12 +117,14 @@ class GroupFacts(NamedTuple):
     flaws: Sequence[Flaw]
 
 
-def facts(questions: Iterable[Question], results: Iterable[Result]) -> GroupFacts:
+def facts(
+    questions: Iterable[Question], results: Iterable[Result], one: Collection[str] = ()
+) -> GroupFacts:
     """What these results say. Any order, and one twice, gives the same.
 
-    Each answer is graded here again: what a file says of itself is not believed.
+    `one` are the names under which all results are one person's, as `members_of` takes them. Each answer is graded here again: what a file says of itself is not believed.
     """
-    members = members_of(results)
+    members = members_of(results, one)
     tried = [_by_code(member.attempts) for member in members]
     asked: list[Question] = []
     rows: list[list[Cell]] = []
@@ -148,36 +146,6 @@ def _by_code(attempts: Iterable[Attempt]) -> dict[str, list[Attempt]]:
     for each in attempts:
         found.setdefault(each.code, []).append(each)
     return found
-
-
-def members_of(results: Iterable[Result]) -> list[Member]:
-    """One member for each name, however it is written, and for each result without one.
-
-    A result without a name that has an answer of one with a name was saved before that was given.
-    """
-    results = list(results)
-    owner = {each.id: _fold(one.who) for one in results if one.who for each in one.attempts}
-    held: dict[str, list[Result]] = {}
-    for one in results:
-        held.setdefault(_fold(one.who) or _whose(one, owner), []).append(one)
-    found = [_member(key, some) for key, some in held.items()]
-    return sorted(found, key=lambda member: (not member.name, member.key))
-
-
-def _member(key: str, some: Sequence[Result]) -> Member:
-    name = min((one.who for one in some if one.who), default="")
-    return Member(key, name, merged(*(one.attempts for one in some)))
-
-
-def _fold(name: str) -> str:
-    return name.casefold()
-
-
-def _whose(one: Result, owner: dict[str, str]) -> str:
-    """The name of whoever has one of these answers; else the oldest of them tells the member."""
-    known = (owner[each.id] for each in one.attempts if each.id in owner)
-    oldest = min(one.attempts, key=lambda each: (each.when, each.id))
-    return next(known, f"{oldest.when} {oldest.id}")
 
 
 def _cell(case: Case, made: Iterable[Attempt]) -> Cell:

@@ -1,6 +1,7 @@
 """The results of a group put together: files brought in, and what they say, with names or without."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
+from functools import partial
 from time import monotonic
 from typing import Any
 
@@ -8,14 +9,15 @@ from ipywidgets import HTML, Box, FileUpload, VBox
 
 from solver.units.show import counted
 from workbook.figures import LOOK
-from workbook.ui.controls import AUTO, Panel, button, classed, show, tick
+from workbook.ui.controls import AUTO, Panel, Tick, button, classed, show, tick
 from workbook.ui.markup import joined, tag
-from workbook.ui.pieces import say
+from workbook.ui.pieces import listed, say
 from workbook.ui.saving import link
 
 from . import results_shown
+from .members import Result
 from .own_group import OwnGroup
-from .results import GroupFacts, NotAResult, Result, facts, read_result
+from .results import GroupFacts, NotAResult, facts, read_result
 from .results_shown import flaws_html, questions_html, table_of_counts
 from .set_text import ProblemSet
 
@@ -28,7 +30,14 @@ ABOUT = (
     "Bringing in the same file twice does no harm. This page reads them. It doesn't keep them or send them anywhere."
 )
 NO_SET = "Open the set first, at “Work on a set”. Then bring the results in."
-NOTHING = "Nothing has been brought in yet. Your own answers show here after you give some."
+NOTHING = (
+    "Nothing has been brought in yet. Choose “Bring in results” above, and pick the files that the "
+    "members sent you. Your own answers show here after you give some."
+)
+SAME_NAME = (
+    "Some results have the same name but no answer in common, so they may be from two people. They count as "
+    "two until you check the box. Check it if one person worked on two devices."
+)
 
 
 class ResultsPanel(Panel):
@@ -46,6 +55,7 @@ class ResultsPanel(Panel):
         changed = self.safely(lambda _: self.redraw())
         self.mine = tick("With my own answers", True, changed)
         self.hidden = tick("No names", False, changed)
+        self.alike, self.boxes = classed(VBox(), "w2w-ticks"), dict[str, Tick]()
         self.top, self.counts, self.flaws, self.all = (HTML() for _ in range(4))
         classed(self.counts, "w2w-numbers")
         self.save = button("Make a file for a spreadsheet", self.once(self._save))
@@ -65,7 +75,7 @@ class ResultsPanel(Panel):
             HTML(joined(LOOK, tag("p", ABOUT, cls="w2w-about"))),
             classed(Box([self.upload, self.look, self.again]), "w2w-buttons"),
             classed(Box([self.mine, self.hidden]), "w2w-ticks"),
-            classed(self.said, "w2w-told"), self.top, self.shown,
+            classed(self.said, "w2w-told"), self.top, self.alike, self.shown,
         ]  # fmt: skip
 
     def _brought(self, _) -> None:
@@ -104,6 +114,7 @@ class ResultsPanel(Panel):
 
     def _begin_again(self) -> None:
         self.own.results = []
+        self.own.one_person.clear()
         self.redraw()
         self.said.value = say(
             "note", "The results you brought in are cleared. Your files haven't changed."
@@ -116,9 +127,10 @@ class ResultsPanel(Panel):
             self.said.value = say("")
         mine = self._mine() if self.problems and self.mine.value else []
         results = [*self.own.results, *mine]
-        self.told = facts(self.own.questions, results) if results else None
+        self.told = facts(self.own.questions, results, self.own.one_person) if results else None
         show(self.shown, self.told)
         self.saved.value = ""
+        show(self.alike, self.told)
         if not (self.told and self.problems):
             self.top.value = tag("p", NOTHING if self.problems else NO_SET)
             return
@@ -126,9 +138,25 @@ class ResultsPanel(Panel):
         self.top.value = joined(
             tag("h3", self.problems.name), tag("p", results_shown.summary(self.told))
         )
+        self._ask_who_is_who(names)
         self.flaws.value = flaws_html(self.told)
         self.counts.value = table_of_counts(self.told)
         self.all.value = questions_html(self.told, names)
+
+    def _ask_who_is_who(self, names: Mapping[str, str]) -> None:
+        """A box to check for each name that two people may have; no two count as one in silence."""
+        asked = results_shown.alike(self.told, names) if self.told else {}
+        for name, called in asked.items():
+            box = self.boxes.get(name) or tick("", False, self.safely(partial(self._are_one, name)))
+            box.description = f"{listed(called)}: one person"
+            box.put(name in self.own.one_person)
+            self.boxes[name] = box  # the same one, so that the keyboard stays there
+        shown = [HTML(say("notice", SAME_NAME)), *(self.boxes[name] for name in asked)]
+        self.alike.children = shown if asked else []
+
+    def _are_one(self, name: str, one: bool) -> None:
+        (self.own.one_person.add if one else self.own.one_person.discard)(name)
+        self.redraw()
 
     def _mine(self) -> list[Result]:
         made = self.own.made()

@@ -13,10 +13,12 @@ from workbook.ui.pages import chapters, titles
 from workbook.ui.pieces import listed
 from workbook.ui.spreadsheet import csv_of
 
+from .members import fold
 from .results import AT_ONCE, LATER, NOT_YET, STATES, UNTRIED, Cell, GroupFacts
 from .set_text import ProblemSet, Question
 
 __all__ = [
+    "alike",
     "flaws_html",
     "names_for",
     "questions_html",
@@ -59,11 +61,25 @@ def names_for(told: GroupFacts, problems: ProblemSet, hidden: bool) -> dict[str,
             key=lambda key: sha256(f"{problems.key} {key}".encode("utf-8", "replace")).digest()
         )
         return {key: f"Member {number}" for number, key in enumerate(keys, 1)}
-    nameless = [member.key for member in told.members if not member.name]
-    return {
-        member.key: member.name or f"No name {nameless.index(member.key) + 1}"
-        for member in told.members
-    }
+    called = [member.name or "No name" for member in told.members]
+    many, given = Counter(map(fold, called)), Counter[str]()
+    names: dict[str, str] = {}
+    for member, name in zip(told.members, called, strict=True):
+        shown = name if member.name and many[fold(name)] == 1 else ""
+        while not shown or shown in names.values():  # somebody may have typed “Ana 2”
+            given[fold(name)] += 1
+            shown = f"{name} {given[fold(name)]}"
+        names[member.key] = shown
+    return names
+
+
+def alike(told: GroupFacts, names: Mapping[str, str]) -> dict[str, list[str]]:
+    """What the members are called whose name has results with no answer in common, by that name."""
+    found: dict[str, list[str]] = {}
+    for member in told.members:
+        if member.alike:
+            found.setdefault(member.alike, []).append(names[member.key])
+    return {name: sorted(called) for name, called in found.items()}
 
 
 def summary(told: GroupFacts) -> str:
@@ -91,10 +107,12 @@ def _counts(row: Sequence[Cell]) -> list[str]:
     return [str(states[state]) for state in STATES]
 
 
-def _by_member(told: GroupFacts, names: Mapping[str, str], row: Sequence[Cell]) -> dict[str, Cell]:
+def _by_member(
+    told: GroupFacts, names: Mapping[str, str], row: Sequence[Cell]
+) -> list[tuple[str, Cell]]:
     """How each member stands with a question, by what they are called, in the order to show them."""
     places = {member.key: place for place, member in enumerate(told.members)}
-    return {name: row[places[key]] for key, name in names.items()}
+    return [(name, row[places[key]]) for key, name in names.items()]
 
 
 def _state(cell: Cell) -> str:
@@ -132,7 +150,7 @@ def results_csv(told: GroupFacts, names: Mapping[str, str]) -> bytes:
     rows = [
         _row(name, question, cell)
         for question, row in zip(told.questions, told.cells, strict=True)
-        for name, cell in _by_member(told, names, row).items()
+        for name, cell in _by_member(told, names, row)
     ]
     return csv_of([CSV_HEADS, *rows])
 
@@ -179,9 +197,9 @@ def questions_html(told: GroupFacts, names: Mapping[str, str]) -> Markup:
     )
 
 
-def _question(question: Question, standing: Mapping[str, Cell]) -> Markup:
-    right = sum(cell.state in (AT_ONCE, LATER) for cell in standing.values())
-    items = (_member(question, name, cell) for name, cell in standing.items())
+def _question(question: Question, standing: Sequence[tuple[str, Cell]]) -> Markup:
+    right = sum(cell.state in (AT_ONCE, LATER) for _, cell in standing)
+    items = (_member(question, name, cell) for name, cell in standing)
     got = tag("b", f"{right} of {len(standing)} right")
     return tag(
         "details",

@@ -30,6 +30,10 @@ ABOUT_NAME = (
     "Your answers are kept under it, in your own log. It is also in your result, where "
     "others see it. If two people share a computer, each types their own."
 )
+ALREADY = (
+    "There are {} to this set under that name on this device. If you are somebody else, add a letter "
+    "of your last name."
+)
 NO_NAME = "Answers are kept without a name from now on."
 ABOUT_RESULT = (
     "Your result is a small file: your answers, when you gave them, and your name. "
@@ -168,8 +172,10 @@ class WorkPanel(Panel):
         self.own.call(text)
         name, others = self.own.name, self.own.others()
         kept = f"Answers are kept under “{name}” from now on." if name else NO_NAME
+        mine = sum(each.who == name for each in self.own.made()) if name else 0
+        already = ALREADY.format(counted(mine, "answer")) if mine else ""
         there = f"Answers under {', '.join(f'“{one}”' for one in others)} are kept too."
-        self.named.value = say("note", kept, there if others else "")
+        self.named.value = say("note", kept, already, there if others else "")
 
     def _save(self) -> None:
         problems, made = self.own.problems, self.own.made()

@@ -275,7 +275,7 @@ def test_inside_the_static_site_the_link_is_to_the_site_itself(own, monkeypatch)
 
 NEWER = str(Code("BP", 2, "us", CASES[0].family.revision + 1, 7))
 MAKING_FAULTS = [
-    ("codes", "", "This set has no codes."),
+    ("codes", "", "Choose “Add problems” to fill it"),
     ("codes", "BP-2U1-7-69", "Problem 1: “BP-2U1-7-69” has a wrong character somewhere."),
     ("codes", NEWER, "Problem 1: A newer version of the workbook made this code"),
     ("title", "a" * 61, "A title has up to 60 characters; yours has 61."),

@@ -130,10 +130,54 @@ def test_members_without_a_name_are_told_apart(together, tmp_path):
     assert all(f"No name {at}" in together.all.value for at in (1, 2))
 
 
-def test_a_name_written_in_another_way_is_the_same_name(together, tmp_path):
-    for at, name in enumerate(["Ana", "ana", " ANA "]):
+def test_two_people_of_one_name_are_kept_apart_and_asked_about(together, tmp_path):
+    for at, (name, done) in enumerate({"Ana": [[FAR]], "ana": [[RIGHT]], "Ben": []}.items()):
+        done = done or [[FAR]]
+        bring(together, {f"{at}": saved(member(tmp_path / f"{at}", name, done))[1]})
+    assert "3 members, 3 questions: 1 of 9 right" in together.top.value
+    told, box = together.alike.children
+    assert "the same name but no answer in common" in words(told.value)
+    assert "Ana 1 and ana 2: one person" == box.description
+    box.value = True
+    assert "2 members, 3 questions: 1 of 6 right" in together.top.value
+    assert [box] == list(together.alike.children[1:])
+    assert ("Ana: one person", True) == (box.description, box.value)
+    box.value = False
+    assert "3 members" in together.top.value
+
+
+def test_one_person_who_is_told_so_stays_one_until_the_results_are_cleared(together, tmp_path):
+    for at in range(3):
+        bring(together, {f"{at}": saved(member(tmp_path / f"{at}", "Ana", [[FAR]]))[1]})
+        if at == 1:
+            together.alike.children[1].value = True
+    assert "1 member," in together.top.value
+    together.again.click()
+    for at in range(2):
+        bring(together, {f"{at}": saved(member(tmp_path / f"{at}", "Ana", []))[1]})
+    assert "2 members," in together.top.value
+
+
+def test_a_name_that_looks_like_a_number_of_ours_hides_nobody(together, tmp_path):
+    for at, name in enumerate(["", "No name 1", "Ana", "Ana", "Ana 1"]):
         bring(together, {f"{at}": saved(member(tmp_path / f"{at}", name, [[FAR]]))[1]})
-    assert "1 member" in together.top.value
+    assert "5 members" in together.top.value
+    assert 5 == words(together.all.value).split("Question 2.")[0].count(
+        "not right yet after one try"
+    )
+
+
+def test_a_result_of_junk_alone_is_refused(together, tmp_path):
+    (attempt,) = member(tmp_path, "Ana", [[FAR]]).made()
+    junk = [attempt._replace(id=f"{at}", typed=typed) for at, typed in enumerate(["??", "", "a b"])]
+    told = bring(together, {"junk": "\n".join(map(line_of, junk)).encode()})
+    assert "“junk” was left out: none of its answers can be read" in told
+    assert [] == together.own.results
+
+
+def test_an_empty_list_says_which_button_fills_it(together):
+    assert "Choose “Bring in results” above" in together.top.value
+    assert "Bring in results" == together.upload.description
 
 
 def test_without_names_no_name_is_anywhere_and_the_numbers_stay(together, files):
