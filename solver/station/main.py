@@ -106,6 +106,10 @@ class Main:
         """All that goes with the flow (ft | m): pipe, fittings, valves, nozzle."""
         return self.friction(flow) + self.minor(flow) + self.outlet_head(flow)
 
+    def law(self) -> tuple[float, float]:
+        """What `lost` is at a flow of 1, of all that goes with flow**EXPONENT and with its square."""
+        return self.friction(1.0), self.minor(1.0) + self.outlet_head(1.0)
+
     @property
     def lift(self) -> float:
         """Static head and wanted pressure (ft | m), as far as the main is whole."""

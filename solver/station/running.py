@@ -2,9 +2,10 @@
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from math import pow
 
 from .drive import Drive
-from .main import Main
+from .main import EXPONENT, Main
 from .motor import Load, Motor
 from .pump import Pump
 from .suction import Suction
@@ -12,8 +13,8 @@ from .supply import Supply
 
 __all__ = ["Running", "crossing", "operate"]
 
-NEAR = 1e-10  # of a flow or a speed
-SAME_HEAD = 1e-10
+NEAR = 1e-7  # of a flow or a speed
+SAME_HEAD = 1e-7
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,10 +92,14 @@ def operate(
         """What goes into the main of what the pump moves."""
         return max(flow - main.seat * max(head, 0.0) ** 0.5, 0.0) if main.seat else flow
 
+    rubbed, stirred = main.law()
+    before = suction.law() if suction else (0.0, 0.0)
+
     def spare(flow: float) -> float:
         head = pump.head_at(flow, speed)
-        before = suction.lost(flow) if suction else 0.0
-        return head - lift - before - main.lost(kept(flow, head))
+        into = kept(flow, head)
+        asked = lift + rubbed * pow(into, EXPONENT) + stirred * into**2
+        return head - asked - before[0] * pow(flow, EXPONENT) - before[1] * flow**2
 
     speed, flow = pump.speed, rated[0]
     for _ in range(50):

@@ -54,10 +54,15 @@ class Suction:
 
     def lost(self, flow: float) -> float:
         """Loss from the water to the pump (ft | m)."""
-        rough = pow(flow / self.c_factor, EXPONENT)
+        rubbed, stirred = self.law()
+        return rubbed * pow(flow, EXPONENT) + stirred * flow**2
+
+    def law(self) -> tuple[float, float]:
+        """What `lost` is at a flow of 1, of all that goes with flow**EXPONENT and with its square."""
+        rough = pow(1 / self.c_factor, EXPONENT)
         rate = self.system.friction * rough / pow(self.diameter, DIAMETER_EXPONENT)
-        local = (self.fittings + self.blocked) * self.velocity_head(flow)
-        return rate * self.length / 100 + local
+        local = (self.fittings + self.blocked) * self.velocity_head(1.0)
+        return rate * self.length / 100, local
 
 
 @dataclass(frozen=True, slots=True)
