@@ -6,6 +6,7 @@ stands before the motor, and its own power factor is what the meter sees.
 """
 
 from dataclasses import dataclass
+from functools import cache
 
 from solver.engine.draw import Draw
 
@@ -60,9 +61,14 @@ DIRECT = Drive("direct", 1.0, 1.0)
 
 def draw_drive(draw: Draw, kind: Kind, wanted: tuple[str, ...]) -> Drive:
     """A drive for a kind of station; one of those wanted, or any when none is named."""
-    usual = [name for name in USUAL if name in kind.drives and (not wanted or name in wanted)]
-    name = draw.pick(usual)
+    name = draw.pick(_usual(kind, wanted))
     if name == "direct":
         return DIRECT
     ratio = draw.step(*RATIOS[name]) if name in RATIOS else 1.0
     return Drive(name, draw.step(*EFFICIENCIES[name]) / 100, ratio)
+
+
+@cache
+def _usual(kind: Kind, wanted: tuple[str, ...]) -> tuple[str, ...]:
+    """The drives of a kind of station, each as often as it is usual."""
+    return tuple(n for n in USUAL if n in kind.drives and (not wanted or n in wanted))

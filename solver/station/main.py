@@ -15,7 +15,7 @@ from solver.topics.tables import named_rows
 from .kinds import Kind
 from .system import System
 
-__all__ = ["DIAMETER_EXPONENT", "EXPONENT", "SIZES", "Main", "draw_main", "round_length"]
+__all__ = ["EXPONENT", "SIZES", "Main", "draw_main", "friction_rate", "round_length"]
 
 SIZES = {
     "us": (2.0, 2.5, 3.0, 4.0, 6.0, 8.0, 10.0, 12.0, 14.0, 16.0, 18.0, 20.0, 24.0, 30.0),
@@ -83,8 +83,7 @@ class Main:
 
     def friction_rate(self, flow: float) -> float:
         """Friction in 100 ft | 100 m of pipe (ft | m)."""
-        rough = pow(flow / self.c_factor, EXPONENT)
-        return self.system.friction * rough / pow(self.bore, DIAMETER_EXPONENT)
+        return friction_rate(self.system, self.bore, self.c_factor, flow)
 
     def friction(self, flow: float) -> float:
         """Friction in the pipe (ft | m)."""
@@ -114,6 +113,11 @@ class Main:
     def lift(self) -> float:
         """Static head and wanted pressure (ft | m), as far as the main is whole."""
         return (self.static + self.delivery) * self.broken
+
+
+def friction_rate(system: System, diameter: float, c_factor: float, flow: float) -> float:
+    """Friction in 100 ft | 100 m of pipe (ft | m), by diameter (in | mm), C and flow (gpm | L/s)."""
+    return system.friction * pow(flow / c_factor, EXPONENT) / pow(diameter, DIAMETER_EXPONENT)
 
 
 def draw_main(draw: Draw, system: System, kind: Kind, flow: float) -> Main:
@@ -152,8 +156,9 @@ def _size(system: System, across: float) -> float:
 
 def too_narrow(system: System, diameter: float, c_factor: float, flow: float) -> bool:
     """Whether a flow (gpm | L/s) is more than people put through a pipe of this size (in | mm)."""
-    bare = Main(system, diameter, 1.0, c_factor, 0, 0.0, 0.0, 0.0, 0.0, 0.0)
-    return bare.velocity(flow) * system.feet > FASTEST or bare.friction_rate(flow) > STEEPEST
+    velocity = system.velocity * flow / diameter**2
+    rate = friction_rate(system, diameter, c_factor, flow)
+    return velocity * system.feet > FASTEST or rate > STEEPEST
 
 
 def round_length(length: float, system: System) -> float:

@@ -13,7 +13,7 @@ from solver.errors import NotSolvable
 from solver.topics.tables import between_rows
 
 from .kinds import Kind
-from .main import DIAMETER_EXPONENT, EXPONENT, SIZES, Main
+from .main import EXPONENT, SIZES, Main, friction_rate
 from .system import SI, System
 
 __all__ = ["Gauges", "Suction", "draw_gauges", "draw_suction", "vapor_head"]
@@ -59,8 +59,7 @@ class Suction:
 
     def law(self) -> tuple[float, float]:
         """What `lost` is at a flow of 1, of all that goes with flow**EXPONENT and with its square."""
-        rough = pow(1 / self.c_factor, EXPONENT)
-        rate = self.system.friction * rough / pow(self.diameter, DIAMETER_EXPONENT)
+        rate = friction_rate(self.system, self.diameter, self.c_factor, 1.0)
         local = (self.fittings + self.blocked) * self.velocity_head(1.0)
         return rate * self.length / 100, local
 
