@@ -1,7 +1,7 @@
 """Rates by chapter over many seeds: `python -m tests.benchmarks.seeds 10000`.
 
-Each family, level and system is drawn at that many seeds, with its solution in words, and its own
-answer and one mistake of each case are graded.
+Each family, level and system is drawn at that many seeds; then its solution is put in words, and its own
+answer and one mistake of each case are graded. Rates are of the processor's time, one core's.
 """
 
 import sys
@@ -13,38 +13,41 @@ from solver.render.text import steps_text
 from tests.solver.drawn import PROBLEMS, seeds, typed
 
 
-def timed(problem, many: list[int]) -> tuple[float, float, int]:
-    """Seconds to draw, seconds to grade, and answers graded, for one problem."""
+def timed(problem, many: list[int]) -> tuple[float, float, float, int]:
+    """Seconds to draw, to put in words and to grade, and answers graded, for one problem."""
     family, level, units = problem
-    start = time.perf_counter()
+    start = time.process_time()
     cases = [draw(family, seed, units, level) for seed in many]
+    drawn = time.process_time()
     for case in cases:
         steps_text(case.steps, case.known, case.given, case.units)
-    drawn = time.perf_counter()
+    worded = time.process_time()
     answers = [
         (case, typed(value, "" if case.choices else case.unit, 4))
         for case in cases
         for value in (case.answer, *(mistake.value for mistake in case.mistakes[:1]))
     ]
-    typed_out = time.perf_counter()
+    typed_out = time.process_time()
     for case, text in answers:
         grade(case, text)
-    return drawn - start, time.perf_counter() - typed_out, len(answers)
+    return drawn - start, worded - drawn, time.process_time() - typed_out, len(answers)
 
 
 def main(count: int) -> None:
-    """Time every problem and print one line a chapter."""
-    many, totals = seeds(count), defaultdict(lambda: [0, 0.0, 0, 0.0])
+    """Time every problem and print one line a chapter, the chapters together last."""
+    many, totals = seeds(count), defaultdict(lambda: [0, 0.0, 0.0, 0.0, 0])
     for problem in PROBLEMS:
-        drawing, grading, answers = timed(problem, many)
+        drawing, wording, grading, answers = timed(problem, many)
         for name in (problem[0].chapter, "all"):
             row = totals[name]
-            for at, more in enumerate((len(many), drawing, answers, grading)):
+            for at, more in enumerate((len(many), drawing, wording, grading, answers)):
                 row[at] += more
-    for name, (cases, drawing, answers, grading) in totals.items():
+    for name in sorted(totals, key="all".__eq__):
+        cases, drawing, wording, grading, answers = totals[name]
         print(
-            f"{name:12} {cases:10,} cases, {cases / drawing:8,.0f} a second;"
-            f" {answers:10,} answers, {answers / grading:8,.0f} a second"
+            f"{name:12} {cases:10,} cases, {cases / drawing:8,.0f} a second, "
+            f"{cases / (drawing + wording):8,.0f} with their solution in words; "
+            f"{answers:10,} answers, {answers / grading:8,.0f} a second"
         )
 
 
