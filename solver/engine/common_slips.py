@@ -28,7 +28,10 @@ from .slips_together import Answer, CommonSlip, every_one_alike, two_together, w
 __all__ = ["common_slips"]
 
 FEET_PER_PSI, METERS_PER_KPA = 2.31, 0.102
-NEVER = ("mW", "µA", "mV", "J", "kJ", "pu", "m3/s", "N/s", "ft-lb/s", "ft-lb/min", "hp-h", "in2")
+NEVER = (
+    *("mW", "µA", "mV", "J", "kJ", "pu", "m3/s", "N/s", "ft-lb/s", "ft-lb/min", "hp-h", "in2"),
+    *("mil", "oz", "g", "in/s", "mm/s", "mL", "mL/min", "L/h"),
+)
 # What is no unit of the same kind, and is mixed up with it all the same: (from, to) and the factor.
 ALSO = {
     ("ft", "psi"): 1 / FEET_PER_PSI,

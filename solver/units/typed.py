@@ -23,7 +23,7 @@ from typing import NamedTuple
 from solver.errors import Unreadable
 
 from .show import with_unit
-from .unit import Unit, convert, find_unit
+from .unit import Unit, convert, find_unit, unit
 
 __all__ = [
     "MOST",
@@ -146,7 +146,10 @@ def _quotient(match: re.Match[str]) -> str:
 
 def _unit(typed: str, wanted: Unit) -> Unit | None:
     rise = find_unit(f"{typed} rise") if wanted.kind == "temperature rise" else None
-    return rise or find_unit(typed)
+    found = rise or find_unit(typed)
+    if found and found.name == "ft-lb" and wanted.kind == "torque":
+        return unit("lb-ft")  # mechanics say a torque in foot-pounds
+    return found
 
 
 def _only_one_unit(number: float, found: Unit | None, rest: str, plain: str, wanted: Unit) -> None:
