@@ -30,10 +30,8 @@ METRIC_UNDER = (0.95, 1.0)
 SERVICE_FACTORS = {"us": (1.15, 1.15, 1.15, 1.25, 1.0), "si": (1.0, 1.1, 1.15)}
 RISES = {1.0: (80.0, 105.0), 1.1: (80.0,), 1.15: (80.0, 80.0, 90.0), 1.25: (80.0, 90.0)}
 OLD_RISES = (40.0, 40.0, 40.0, 50.0, 55.0, 75.0)  # by thermometer, as old nameplates have them
-MARGIN, LOW_RISE = (
-    1.15,
-    40.0,
-)  # NEC 430.32: service factor from which, and °C up to which, 125 percent
+MARGIN = 1.15  # NEC 430.32: the service factor from which an overload may be set at 125 percent
+LOW_RISE = 40.0  # °C: a motor that warms no more than this may be set so too; 72 °F is 40 °C
 # Slip over that of its size, by system and grade; 50 Hz motors of a size slip more.
 SLIPS = {
     ("us", "premium"): (0.85, 1.15),

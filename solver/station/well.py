@@ -6,14 +6,16 @@ half a foot apart and six feet at most, so that no test asks the water to rise f
 """
 
 from dataclasses import dataclass
+from functools import cache
 from math import ceil, pi, sqrt
+from typing import NamedTuple
 
 from solver.engine.draw import Draw
 from solver.topics.tables import table_rows
 
 from .system import System
 
-__all__ = ["Well", "draw_well", "largest_in_the_table", "least_cycle"]
+__all__ = ["CycleRow", "Well", "cycle_rows", "draw_well", "least_cycle"]
 
 ROUND = {
     "us": (4.0, 5.0, 6.0, 7.0, 8.0, 10.0, 12.0, 14.0),
@@ -85,9 +87,19 @@ class Well:
         return 60 * self.minutes(self.volume_of(parts), rate)
 
 
-def largest_in_the_table(units: str) -> float:
-    """The largest motor (hp | kW) that the table has; its maker says how often a larger one may start."""
-    return table_rows("cycles")[-1]["under_hp" if units == "us" else "under_kw"]
+class CycleRow(NamedTuple):
+    """A row of EI 11C201 Table 7-1: motors `under` a size (hp | kW), least times between starts (min)."""
+
+    under: float
+    floor: float
+    ceiling: float
+
+
+@cache
+def cycle_rows(units: str) -> tuple[CycleRow, ...]:
+    """The table, from the smallest motors up; a larger one's manufacturer says how often it may start."""
+    column = {"us": "under_hp", "si": "under_kw"}[units]
+    return tuple(CycleRow(row[column], row["from"], row["to"]) for row in table_rows("cycles"))
 
 
 def least_cycle(size: float, units: str) -> tuple[float, float]:
@@ -95,10 +107,9 @@ def least_cycle(size: float, units: str) -> tuple[float, float]:
 
     Above the table its last row, as a maker might say.
     """
-    under = "under_hp" if units == "us" else "under_kw"
-    rows = table_rows("cycles")
-    row = next((row for row in rows if size < row[under]), rows[-1])
-    return row["from"], row["to"]
+    rows = cycle_rows(units)
+    row = next((row for row in rows if size < row.under), rows[-1])
+    return row.floor, row.ceiling
 
 
 def draw_well(

@@ -3,7 +3,7 @@
 from types import MappingProxyType
 from typing import TYPE_CHECKING
 
-from solver.station.well import largest_in_the_table
+from solver.station.well import cycle_rows
 from solver.station.well import least_cycle as times_between_starts
 
 from .read import NotRead, Reads, in_the_well
@@ -114,7 +114,7 @@ def taking_turns(station: "Station") -> float:
 def in_the_table(station: "Station") -> tuple[float, float]:
     """The least time between starts by the motor's size (min), from and to."""
     size, units = station.motor.size, station.system.name
-    if size > largest_in_the_table(units):
+    if size > cycle_rows(units)[-1].under:
         raise NotRead("the table leaves motors this large to their maker")
     return times_between_starts(size, units)
 

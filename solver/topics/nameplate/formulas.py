@@ -8,6 +8,7 @@ from bisect import bisect_right
 
 from solver.algebra.expression import Expr, Fraction, Known, Lookup, Number, Percent
 from solver.algebra.formula import Formula, Slip
+from solver.station.motor import LOW_RISE, MARGIN
 from solver.topics.constants import KW_PER_HP
 from solver.topics.tables import full_load_amps, named_rows, table_rows, table_source
 
@@ -20,9 +21,6 @@ STARTING = table_source("code_letters")
 TABLE_VOLTS = {"us": 460, "si": 400}
 OVERLOAD = "NEC (NFPA 70) 430.32(A)(1); your local code decides"
 RAISED = "NEC (NFPA 70) 430.32(C); your local code decides"
-LOW_RISE = (
-    40  # °C: a motor that warms so little may be set as one with a service factor; 72 °F is 40 °C
-)
 READ_AT = "the percent in NEC 430.32 for"
 
 motor_size, rated_volts, table_amps, nameplate_amps, service_factor = map(
@@ -96,7 +94,7 @@ def at_rise(*, other: bool = False) -> Lookup:
     """The overload table read at the nameplate's temperature rise, without a service factor."""
 
     def read(rise: float, units: str) -> float:
-        return overload("percent", 1.15 if rise <= LOW_RISE * (1 + 1e-9) else 1.0, other=other)
+        return overload("percent", MARGIN if rise <= LOW_RISE * (1 + 1e-9) else 1.0, other=other)
 
     gives = ("%", "%")
     return Lookup(Known("rated_rise"), read, READ_AT, ("°C rise", "°C rise"), gives)

@@ -1,14 +1,17 @@
 """How long a wet well takes to fill and to empty, and how often its pumps start."""
 
+from collections.abc import Callable
+
 from solver.algebra.expression import Expr, Known, Lookup, Number
 from solver.algebra.formula import Formula, Slip
 from solver.errors import NotSolvable
+from solver.station.well import CycleRow, cycle_rows
 from solver.topics.constants import (
     LITRES_PER_CUBIC_METRE,
     MINUTES_PER_HOUR,
     SECONDS_PER_MINUTE,
 )
-from solver.topics.tables import table_rows, table_source
+from solver.topics.tables import table_source
 
 from .formulas_drawdown import minutes
 
@@ -30,21 +33,20 @@ fill_time, pump_down_time, cycle_time = map(Known, ("fill_time", "pump_down_time
 starts, pumps, least_cycle = map(Known, ("starts_per_hour", "alternating_pumps", "least_cycle"))
 
 
-def read_table(column: str) -> Lookup:
+def read_table(figure: Callable[[CycleRow], float]) -> Lookup:
     """A figure of EI 11C201 Table 7-1 (minutes) for a motor size (hp | kW).
 
     Reading it raises NotSolvable for a motor above the table.
     """
 
     def read(size: float, units: str) -> float:
-        under = {"us": "under_hp", "si": "under_kw"}[units]
-        *smaller, last = table_rows("cycles")
-        if size > last[under]:
+        *smaller, last = cycle_rows(units)
+        if size > last.under:
             raise NotSolvable(
-                f"the table ends at {last[under]:g}, and this motor is {size:.4g}: "
+                f"the table ends at {last.under:g}, and this motor is {size:.4g}: "
                 "ask the motor's manufacturer how often it may start"
             )
-        return next((row for row in smaller if size < row[under]), last)[column]
+        return figure(next((row for row in smaller if size < row.under), last))
 
     rule = "EI 11C201 Table 7-1 for"
     return Lookup(Known("motor_size"), read, rule, ("hp", "kW"), ("min", "min"))
@@ -164,8 +166,8 @@ STARTS = (
         TURNS,
         "Each motor rests while the other pumps take their turns.",
     ),
-    Formula("cycle_floor", read_table("from"), table_source("cycles"), COOLING),
-    Formula("cycle_ceiling", read_table("to"), table_source("cycles"), COOLING),
+    Formula("cycle_floor", read_table(lambda row: row.floor), table_source("cycles"), COOLING),
+    Formula("cycle_ceiling", read_table(lambda row: row.ceiling), table_source("cycles"), COOLING),
     most_starts(
         ARITHMETIC,
         Known("most_starts"),

@@ -7,6 +7,7 @@ from solver.station.faults import put
 from solver.station.need import Need
 from solver.station.scene import Readings
 from solver.station.station import Station
+from solver.station.well import cycle_rows
 from solver.topics.limits import FLOW_SHARE, MOTOR_CYCLE, against
 from solver.topics.speed.judgments_duty import (
     SOME_FRICTION,
@@ -14,7 +15,6 @@ from solver.topics.speed.judgments_duty import (
     changed_duty,
     judge_duty,
 )
-from solver.topics.tables import table_rows
 
 from .stations import CHAPTER, FALLS, LOSES, PER_DEPTH, well_with
 
@@ -35,8 +35,7 @@ def starting(station: Station, draw: Draw) -> Station:
 
     Motors on the line between two rows of the table are left out.
     """
-    under = "under_hp" if station.system.name == "us" else "under_kw"
-    if station.motor.size in (row[under] for row in table_rows("cycles")):
+    if station.motor.size in (row.under for row in cycle_rows(station.system.name)):
         raise NotSolvable("its motor is on the line between two rows of the table")
     floor, ceiling = station.reading("cycle_floor"), station.reading("cycle_ceiling")
     zones = (
