@@ -19,7 +19,7 @@ from solver.station.readings import NotRead
 from .drawn import SEEDS
 
 BOTH = ("us", "si")
-CASES = 15 * SEEDS  # of a level; python -m tests.benchmarks.fault_cases tries ten thousand
+CASES = 6 * SEEDS  # of a level; python -m tests.benchmarks.fault_cases tries ten thousand
 
 
 def some(level: int, count: int = CASES) -> list[FaultCase]:
