@@ -66,8 +66,30 @@ def mark_options(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--hand-in", metavar="FOLDER", help="first take in the zip files and folders in here"
     )
+    when = parser.add_mutually_exclusive_group()
+    when.add_argument("--when", type=_when, help="when those were turned in, all of them")
+    when.add_argument(
+        "--received",
+        dest="prefer",
+        action="store_const",
+        const="received",
+        help="count the time each file was saved, which is the usual way",
+    )
+    when.add_argument(
+        "--said",
+        dest="prefer",
+        action="store_const",
+        const="said",
+        help="count the time that each person's own file says",
+    )
     parser.add_argument(
-        "--when", type=_when, help="when those were turned in; the time in each file if left out"
+        "--as",
+        dest="said_as",
+        metavar="TYPED=ID",
+        type=_said_as,
+        action="append",
+        default=[],
+        help="whose work it is: maria=op01 for a mistyped name, or the name of a file and =op01",
     )
     parser.add_argument(
         "--collect",
@@ -124,6 +146,15 @@ def _workers(text: str) -> int:
     if text.isdecimal() and 1 <= int(text) <= 64:
         return int(text)
     raise argparse.ArgumentTypeError(f"{text} isn't a number of workers; type 1 to 64")
+
+
+def _said_as(text: str) -> tuple[str, str]:
+    typed, equals, person = text.rpartition("=")
+    if typed.strip() and equals and person.strip():
+        return typed.strip(), person.strip()
+    raise argparse.ArgumentTypeError(
+        f"{text} doesn't say whose work it is; type what came, = and the id, such as maria=op01"
+    )
 
 
 def _when(text: str) -> datetime:

@@ -25,6 +25,7 @@ from workbook.ui.spreadsheet import as_typed, csv_of
 
 __all__ = [
     "CONFIG",
+    "PEOPLE",
     "Course",
     "CourseFault",
     "Person",

@@ -22,6 +22,7 @@ from pathlib import Path
 from solver import SolverError
 from workbook.start import child
 
+from .coming_in.exchange_clock import inbound
 from .coming_in.handed_in import SECRET, TIMESTAMP, read_handed
 from .course import Course, CourseFault, keep_people, read_people
 
@@ -117,15 +118,30 @@ def release(course: Course, name: str) -> None:
     _do(course, "Giving out the set", "release_assignment", name, "--force")
 
 
-def collect(course: Course, name: str) -> None:
-    """Take in what people handed in by the exchange, and newer work for older.
+def collect(course: Course, name: str) -> list[str]:
+    """Take in what people handed in by the exchange, and newer work for older; who could not be.
+
+    Should one person's folder stop nbgrader, the others are taken in one by one.
 
     Raises:
         CourseFault: the course has no exchange.
-        StepFailed: nbgrader refuses.
+        StepFailed: nbgrader takes in nobody's.
     """
     _exchange(course, name)
-    _do(course, "Taking work in", "collect", name, "--update")
+    words = ["collect", name, "--update"]
+    if not _nbgrader(course, *words)[0]:
+        return []
+    people = sorted(inbound(course, name))
+    failed = [one for one in people if _nbgrader(course, *words, f"--student={one}")[0]]
+    if len(failed) == len(people):
+        raise StepFailed(
+            f"Taking work in didn't work. What nbgrader said is in {course.root / LOG}."
+        )
+    return [
+        f"{one}: what was turned in through the exchange can't be taken in. Look at "
+        f"{course.root / LOG}. Everybody else's was."
+        for one in failed
+    ]
 
 
 def autograde(course: Course, name: str, again: bool = False) -> list[str]:

@@ -13,8 +13,9 @@ from nbgrader.coursedir import CourseDirectory
 from nbgrader.preprocessors import NbGraderPreprocessor
 
 from .coming_in.handed_in import METADATA, Handed, plain_answers, read_handed
+from .coming_in.typed_as import typed_as
 from .marking.grade_cell import ANSWERED, fill_in, show_plain_answers
-from .marking.marked import mark
+from .marking.marked import mark_handed
 from .sets.set_file import SET_FILE, read_set_file
 
 __all__ = ["MARKED", "MarkGradeCells", "OnlyMarks", "TrainersNotebook"]
@@ -25,7 +26,8 @@ MARKED = "wire_to_water"  # where the marks stand among what preprocessors hand 
 def _handed(course: CourseDirectory, of: dict) -> Handed:
     name, person = of["assignment"], of["student"]
     folder = course.format_path(course.submitted_directory, person, name)
-    return read_handed(Path(folder), name, person)
+    found = read_handed(Path(folder), name, person)
+    return found._replace(typed=typed_as(Path(course.root), name).get(person, ""))
 
 
 class TrainersNotebook(NotebookExporter):
@@ -52,7 +54,7 @@ class MarkGradeCells(NbGraderPreprocessor):
         if of["notebook"] == name:
             folder = course.format_path(course.source_directory, ".", name)
             assigned, handed = read_set_file(Path(folder, SET_FILE)), _handed(course, of)
-            marked = mark(assigned, handed.person, handed.sheet, handed.notebook)
+            marked = mark_handed(assigned, handed)
         fill_in(nb, marked)
         resources[MARKED] = marked
         return nbformat.from_dict(nb), resources

@@ -12,8 +12,11 @@ from solver.topics.catalogue import CATALOGUE
 from solver.units.show import counted
 
 from . import nbgrader_commands
+from .coming_in.exchange_clock import keep_mailed, take_exchange_times
 from .coming_in.taking_in import take_in
-from .course import Course, course_at, make_course
+from .coming_in.times import RECEIVED
+from .course import Course, course_at, make_course, people_in
+from .learner.class_list import keep_class_list
 from .marking.bulk import Summary, mark_all
 from .marking.feedback_pages import write_feedback
 from .marking.sharding import shared
@@ -41,6 +44,7 @@ def _set(options: argparse.Namespace) -> Iterator[str]:
         if kind.why:
             raise SolverError(f"Question {number}: {kind.why} Make a new set, under another name.")
     yield from put(course.root, chosen, datetime.now(), replace=options.replace)
+    keep_class_list(course.folder("source", name), chosen.work.code, people_in(course))
     nbgrader_commands.validate(course, name)
     yield "Right answers get full points."
     yield f"Give people the folder {nbgrader_commands.generate_assignment(course, name)}."
@@ -93,11 +97,12 @@ def _names(text: str) -> list[str]:
 def _mark(options: argparse.Namespace) -> Iterator[str]:
     course, name = course_at(options.course), options.set
     if options.collect:
-        nbgrader_commands.collect(course, name)
+        keep_mailed(course, name)
+        yield from nbgrader_commands.collect(course, name)
+    if course.exchange:
+        yield from take_exchange_times(course, name, options.prefer or RECEIVED)
     if options.hand_in:
-        taken = take_in(course, name, Path(options.hand_in), options.when)
-        yield f"Work from {_people(len(taken.people))} was taken in."
-        yield from taken.notes
+        yield from _taken_in(course, options)
     if options.nbgrader:
         yield from nbgrader_commands.autograde(course, name, options.again)
         yield f"nbgrader has graded “{name}”."
@@ -106,6 +111,23 @@ def _mark(options: argparse.Namespace) -> Iterator[str]:
             found = mark_all(course.root, name, mapper=mapper)
         yield from _summed_up(name, found)
     yield from _given_out(course, options)
+
+
+def _taken_in(course: Course, options: argparse.Namespace) -> Iterator[str]:
+    taken = take_in(
+        course,
+        options.set,
+        Path(options.hand_in),
+        options.when,
+        prefer=options.prefer or "",
+        said_as=dict(options.said_as),
+    )
+    if taken.people or not taken.again:
+        yield f"Work from {_people(len(taken.people))} was taken in."
+    if taken.again:
+        were = "file was" if taken.again == 1 else "files were"
+        yield f"{taken.again:,} {were} taken in before, and nothing in them is new."
+    yield from taken.notes
 
 
 def _people(many: int) -> str:

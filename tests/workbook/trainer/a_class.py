@@ -11,7 +11,7 @@ from workbook.trainer.sets.set_file import Assigned
 
 __all__ = ["answered", "handed_in", "people"]
 
-WHEN = "2026-11-25T18:{:02}:{:02}.000000Z"
+WHEN = "2025-11-25T18:{:02}:{:02}.000000Z"
 
 
 def people(many: int) -> list[str]:

@@ -42,9 +42,9 @@ def slips() -> Iterator[tuple[str, bytes]]:
 
 
 def _honest() -> Iterator[Person]:
-    yield Person("ada.b", "all right", answers("ada.b", right), FULL, way="exchange")
+    yield Person("ada.b", "all right", answers("ada.b", right), FULL, way="exchange", late=True)
     half = answers("ben.c", right, which=range(1, 7))
-    yield Person("ben.c", "half of it", half, at(range(1, 7), 2.0), way="exchange")
+    yield Person("ben.c", "half of it", half, at(range(1, 7), 2.0), way="exchange", late=True)
     second = answers("cleo.d", mistaken, right)
     yield Person("cleo.d", "right at the second try", second, (1.8,) * COUNT)
     numbers = numeric("dov.e")

@@ -16,7 +16,8 @@ from workbook.start import child
 
 __all__ = ["Kept", "by_exchange", "by_mail", "kept_in", "trainer", "typed"]
 
-LATE = datetime(2099, 1, 1, 12, 1, tzinfo=UTC).timestamp()
+LATE = datetime(2025, 11, 26, 12, 1, tzinfo=UTC).timestamp()
+IN_TIME = datetime(2025, 11, 25, 20, tzinfo=UTC).timestamp()
 KEPT = """
 select work.student_id, cell.name, grade.auto_score, grade.manual_score, grade.needs_manual_grade,
     comment.auto_comment, page.late_submission_penalty, work.timestamp, page.flagged
@@ -91,10 +92,12 @@ def by_exchange(people: Sequence[Person], home: Path, exchange: Path, course: st
 
 def by_mail(people: Sequence[Person], mail: Path, released: bytes) -> None:
     """A zip file or a folder from each, as they come to a trainer."""
-    for person in people:
+    for number, person in enumerate(people):
         files = files_of(person, released)
         if person.way == "folder":
             _put(mail / person.id, files)
+            for path in (mail / person.id).iterdir():
+                os.utime(path, (IN_TIME, IN_TIME))
             continue
         path = mail / f"{NAME}-{person.id}.zip"
         path.parent.mkdir(parents=True, exist_ok=True)
@@ -102,8 +105,8 @@ def by_mail(people: Sequence[Person], mail: Path, released: bytes) -> None:
             for name, data in files.items():
                 packed.writestr(f"{person.id}/{NAME}/{name}", data)
             packed.writestr(f"{person.id}/{NAME}/person.txt", person.id)
-        if person.late:
-            os.utime(path, (LATE, LATE))
+        saved = LATE if person.late else IN_TIME + 60 * number
+        os.utime(path, (saved, saved))
 
 
 def _put(folder: Path, files: dict[str, bytes]) -> None:

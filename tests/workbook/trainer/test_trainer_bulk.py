@@ -56,7 +56,7 @@ def test_nbgrader_can_read_what_was_written_as_its_own(course):
 
 
 def test_a_score_given_by_hand_stays_and_a_late_share_is_taken_off_it(course):
-    hand_in(course, ANA, answers(ANA, right), "2099-01-01 12:00:01 UTC")
+    hand_in(course, ANA, answers(ANA, right), "2025-11-26 12:00:01 UTC")
     mark_all(course.root, NAME)
     assert 2.4 == kept(course)[0].penalty
     by_hand(course, manual_score=1.0, extra_credit=0.5, needs_manual_grade=False)
@@ -81,7 +81,7 @@ def test_what_somebody_looked_at_stays_so_until_the_work_changes(course):
 
 def test_more_time_that_nbgrader_gave_somebody_counts(course):
     for person in (ANA, BEN):
-        hand_in(course, person, answers(person, right), "2099-01-01 18:00:00 UTC")
+        hand_in(course, person, answers(person, right), "2025-11-26 18:00:00 UTC")
     mark_all(course.root, NAME)
     with Gradebook(course.gradebook) as gradebook:
         gradebook.grant_extension(NAME, ANA, hours=7)

@@ -28,7 +28,7 @@ def course(made, tmp_path):
 
 
 def test_a_page_tells_what_was_decided_by_hand_and_shows_it_as_text(course):
-    hand_in(course, ANA, answers(ANA, right), "2099-01-01 12:00:01 UTC")
+    hand_in(course, ANA, answers(ANA, right), "2025-11-26 12:00:01 UTC")
     mark_all(course.root, NAME)
     by_hand(course, manual_score=1.25, manual_comment="<b>Mind</b> the units.")
     mark_all(course.root, NAME)

@@ -14,8 +14,8 @@ from workbook.trainer.course import CONFIG, course_at, make_course
 from workbook.trainer.marking.bulk import Summary, mark_all
 from workbook.trainer.sets.notebook import write_source
 
-WHEN = "2026-11-25 18:00:00 UTC"
-LATE = "2099-01-01 12:01:00 UTC"
+WHEN = "2025-11-25 18:00:00 UTC"
+LATE = "2025-11-26 12:01:00 UTC"
 BY_NBGRADER = ("ada.b", "mia.n", "oda.p")  # all right; late; a torn sheet
 
 

@@ -8,7 +8,7 @@ from zipfile import ZipFile, ZipInfo
 
 import pytest
 
-from workbook.trainer.coming_in import packed
+from workbook.trainer.coming_in import opened
 from workbook.trainer.coming_in.handed_in import read_handed
 from workbook.trainer.coming_in.packed import work_as_zip
 from workbook.trainer.coming_in.taking_in import take_in
@@ -50,7 +50,7 @@ def sheet_of(course, person):
 )
 def test_a_zip_file_is_taken_in_however_it_was_packed(course, mail, inside):
     zipped(mail / f"{NAME}-ana.r.zip", {f"{inside}{SHEET}": "a", f"{inside}{PAGE}": "b"})
-    assert (("ana.r",), ()) == take_in(course, NAME, mail)
+    assert (("ana.r",), ()) == take_in(course, NAME, mail)[:2]
     folder = course.folder("submitted", NAME, "ana.r")
     assert [SHEET, "submission_secret.txt", "timestamp.txt", PAGE] == sorted(os.listdir(folder))
     assert b"a" == sheet_of(course, "ana.r")
@@ -64,7 +64,11 @@ def test_the_file_that_a_learners_page_makes_is_taken_in_with_its_time(course, m
     path = mail / "download (4).zip"
     path.write_bytes(data)
     os.utime(path, (4_000_000_000, 4_000_000_000))
-    assert ((PAGE,), (("ana.r",), ())) == (tuple(lacks), take_in(course, NAME, mail))
+    found = take_in(course, NAME, mail)
+    assert ((PAGE,), ("ana.r",)) == (tuple(lacks), found.people)
+    (note,) = found.notes
+    assert "The file was saved at Oct 2, 2096" in note
+    assert "which hasn't come yet. It counts as turned in at" in note
     handed = read_handed(course.folder("submitted", NAME, "ana.r"), NAME, "ana.r")
     assert (b"a", True) == (handed.sheet, handed.when < datetime(2096, 1, 1))
 
@@ -85,27 +89,32 @@ def test_files_saved_under_other_names_get_their_own(course, mail):
 
 
 def test_the_time_is_that_of_the_file_or_the_one_that_is_said(course, mail):
-    zipped(mail / "ana.r.zip", {SHEET: "a"}, at=1_800_000_000)
+    zipped(mail / "ana.r.zip", {SHEET: "a"}, at=1_700_000_000)
     take_in(course, NAME, mail)
     place = course.folder("submitted", NAME, "ana.r")
-    assert datetime(2027, 1, 15, 8) == read_handed(place, NAME, "ana.r").when
-    take_in(course, NAME, mail, datetime(2027, 2, 1))
-    assert datetime(2027, 2, 1) == read_handed(place, NAME, "ana.r").when
+    assert datetime(2023, 11, 14, 22, 13, 20) == read_handed(place, NAME, "ana.r").when
+    take_in(course, NAME, mail, datetime(2023, 12, 1))
+    assert datetime(2023, 12, 1) == read_handed(place, NAME, "ana.r").when
 
 
 def test_newer_work_takes_the_place_of_older_which_is_kept(course, mail):
-    zipped(mail / "a.zip", {f"ana.r/{NAME}/{SHEET}": "new"}, at=1_800_000_100)
-    zipped(mail / "b.zip", {f"ana.r/{NAME}/{SHEET}": "old"}, at=1_800_000_000)
-    assert (("ana.r",), ()) == take_in(course, NAME, mail)
-    assert b"new" == sheet_of(course, "ana.r")
-    assert b"old" == (course.root / f"earlier/ana.r/{NAME}-1/{SHEET}").read_bytes()
+    zipped(mail / "a.zip", {f"ana.r/{NAME}/{SHEET}": "one\ntwo\n"}, at=1_700_000_100)
+    zipped(mail / "b.zip", {f"ana.r/{NAME}/{SHEET}": "one\n"}, at=1_700_000_000)
+    people, notes, _ = take_in(course, NAME, mail)
+    assert ("ana.r",) == people
+    (note,) = notes
+    kept = course.root / f"earlier/ana.r/{NAME}-1"
+    assert note.startswith("a.zip takes the place of the work of ")
+    assert note.endswith(f"that ana.r turned in before. That is kept in {kept}.")
+    assert b"one\ntwo\n" == sheet_of(course, "ana.r")
+    assert b"one\n" == (course.root / f"earlier/ana.r/{NAME}-1/{SHEET}").read_bytes()
 
 
-def test_the_same_work_again_is_left_and_that_is_said(course, mail):
-    zipped(mail / "ana.r.zip", {SHEET: "a"}, at=1_800_000_000)
+def test_the_same_work_again_is_counted_and_nothing_else_is_said(course, mail):
+    zipped(mail / "ana.r.zip", {SHEET: "a"}, at=1_700_000_000)
     take_in(course, NAME, mail)
     again = take_in(course, NAME, mail)
-    assert ((), ("ana.r.zip: ana.r has already turned in this work or newer work.",)) == again
+    assert ((), (), 1) == again
     assert not (course.root / "earlier").exists()
 
 
@@ -119,12 +128,16 @@ def test_who_is_not_in_the_class_is_told_and_left_out(course, mail):
     found = take_in(course, NAME, mail)
     assert ("ana.r",) == found.people
     assert found.notes[0].startswith("eve.zip: “eve” isn't on the list of this class. Add")
+    assert found.notes[0].endswith("or say who it is: --as eve=ID")
 
 
 def test_a_file_named_after_one_person_with_the_work_of_another_is_not_taken(course, mail):
     zipped(mail / f"{NAME}-eve.zip", {f"ana.r/{NAME}/{SHEET}": "a"})
     found = take_in(course, NAME, mail)
-    assert ((), ("week-3-eve.zip has the work of ana.r in it. Ask who sent it.",)) == found
+    (note,) = found.notes
+    assert () == found.people
+    assert note.startswith("week-3-eve.zip has the work of ana.r in it. Nothing of it was taken.")
+    assert note.endswith("type: --as week-3-eve.zip=ana.r")
 
 
 def test_a_file_of_which_nobody_can_say_whose_it_is_is_told(course, mail):
@@ -153,7 +166,11 @@ def test_a_spoilt_file_is_told_and_the_others_are_taken(course, mail):
     zipped(mail / "ana.r.zip", {SHEET: "a"})
     found = take_in(course, NAME, mail)
     assert (("ana.r",), 2) == (found.people, len(found.notes))
-    assert all("couldn't be opened" in note and "Ask for it again" in note for note in found.notes)
+    assert all(
+        "couldn't be opened, because it isn't a whole zip file" in note
+        and "Ask for it again" in note
+        for note in found.notes
+    )
 
 
 @pytest.mark.parametrize(
@@ -181,8 +198,8 @@ def test_links_are_left_out(course, mail):
 
 @pytest.mark.parametrize(("name", "most"), [("MOST_FILES", 2), ("MOST_BYTES", 1000)])
 def test_far_too_much_is_told_and_not_unpacked(course, mail, monkeypatch, name, most):
-    monkeypatch.setattr(packed, name, most)
-    zipped(mail / "ana.r.zip", {SHEET: "a", "b": "b" * 990, "c": "c" * 990})
+    monkeypatch.setattr(opened, name, most)
+    zipped(mail / "ana.r.zip", {SHEET: "a", "b.ipynb": "b" * 990, "c.ipynb": "c" * 990})
     (note,) = take_in(course, NAME, mail).notes
     assert note.startswith("ana.r.zip has more than")
     assert note.endswith("Ask for just the folder of the set.")
@@ -191,10 +208,10 @@ def test_far_too_much_is_told_and_not_unpacked(course, mail, monkeypatch, name, 
 
 def test_a_time_and_a_secret_that_were_sent_along_are_not_kept(course, mail):
     sent = {SHEET: "a", "timestamp.txt": "soon", "submission_secret.txt": "mine"}
-    zipped(mail / "ana.r.zip", sent, at=1_800_000_000)
+    zipped(mail / "ana.r.zip", sent, at=1_700_000_000)
     take_in(course, NAME, mail)
     folder = course.folder("submitted", NAME, "ana.r")
-    assert "2027-01-15 08:00:00.000000 UTC" == (folder / "timestamp.txt").read_text()
+    assert "2023-11-14 22:13:20.000000 UTC" == (folder / "timestamp.txt").read_text()
     assert 128 == len((folder / "submission_secret.txt").read_text())
 
 

@@ -21,7 +21,7 @@ chapters = ["horsepower", "head"]
 count = 12
 points = 2
 tries = 3
-due = 2099-01-01T12:00:00Z
+due = 2025-11-26T12:00:00Z
 late = 0.1
 
 [credit]

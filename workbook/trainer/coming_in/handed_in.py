@@ -23,6 +23,7 @@ from workbook.trainer.learner.answer_sheet import SHEET
 __all__ = [
     "ANSWER",
     "METADATA",
+    "MOST_NOTEBOOK",
     "SECRET",
     "TIMESTAMP",
     "Handed",
@@ -35,6 +36,7 @@ TIMESTAMP, SECRET = "timestamp.txt", "submission_secret.txt"  # nbgrader's own n
 # Links are not followed, and pipes not waited for; Windows has neither, and ends of lines to keep.
 AS_IT_IS = sum(getattr(os, name, 0) for name in ("O_NOFOLLOW", "O_NONBLOCK", "O_BINARY"))
 MOST_FILE = 20_000_001  # bytes; what is longer is told from what is just long enough
+MOST_TIME = 1_000  # bytes of a timestamp
 METADATA, ANSWER = "wire_to_water", "Answer:"
 MOST_NOTEBOOK = 20_000_000  # bytes; a notebook of text is a hundredth of it
 LONGEST = 4_000  # characters of a cell
@@ -46,7 +48,7 @@ class Handed(NamedTuple):
     """The answer sheet and the notebook of a person, None where missing.
 
     `when` is the time of handing in, in UTC and without an offset, as nbgrader keeps it. `note`
-    says what could not be read.
+    says what could not be read. `typed` is the name the person worked under, where it was another.
     """
 
     person: str
@@ -54,12 +56,13 @@ class Handed(NamedTuple):
     notebook: bytes | None
     when: datetime | None = None
     note: str = ""
+    typed: str = ""
 
 
 def read_handed(folder: Path, name: str, person: str) -> Handed:
     """What stands in the folder where a person's work for the set `name` lies; it never raises."""
     where = str(folder)
-    text = _read(os.path.join(where, TIMESTAMP))
+    text = _read(os.path.join(where, TIMESTAMP), MOST_TIME)
     when, note = None, ""
     if text and text.strip():
         try:
@@ -70,7 +73,7 @@ def read_handed(folder: Path, name: str, person: str) -> Handed:
     return Handed(person, sheet, _read(os.path.join(where, f"{name}.ipynb")), when, note)
 
 
-def _read(path: str) -> bytes | None:
+def _read(path: str, most: int = MOST_FILE) -> bytes | None:
     """The bytes of a plain file; a link or a pipe is none."""
     try:
         found = os.open(path, AS_IT_IS)
@@ -78,7 +81,7 @@ def _read(path: str) -> bytes | None:
         return None
     try:
         state = os.fstat(found)
-        return _whole(found, min(state.st_size, MOST_FILE)) if stat.S_ISREG(state.st_mode) else None
+        return _whole(found, min(state.st_size, most)) if stat.S_ISREG(state.st_mode) else None
     except OSError:
         return None
     finally:
@@ -118,7 +121,7 @@ def _as_nbgrader_reads(text: str) -> datetime:
 
     try:
         return parse_utc(text)
-    except (OverflowError, TypeError, AttributeError) as fault:
+    except (ArithmeticError, LookupError, TypeError, AttributeError, RecursionError) as fault:
         raise ValueError(str(fault)) from fault
 
 

@@ -1,74 +1,127 @@
 """Work that came by mail or from a website, put where nbgrader looks for it.
 
 The folder holds a zip file or a folder for each person. Those that the notebook of a set makes have
-`ana.r/week-3/` inside. Any other is named after the person, with the files somewhere in it.
+`ana.r/week-3/` inside. Any other is named after the person, with the files somewhere in it. What
+one person sends stops nobody else's: it is skipped, by the name it came with, and said.
 """
 
 import secrets
 import shutil
-from collections.abc import Iterator
-from datetime import datetime
-from pathlib import Path, PurePosixPath
+from collections.abc import Mapping
+from datetime import UTC, datetime
+from pathlib import Path
 from typing import NamedTuple
 
 from solver import SolverError
 from solver.sets.work_set import person_id
-from workbook.trainer.course import Course, CourseFault, people_in
-from workbook.trainer.learner.answer_sheet import SHEET
+from workbook.trainer.course import PEOPLE, Course, CourseFault, read_people
+from workbook.trainer.learner.answer_sheet import SHEET, read_sheet
+from workbook.trainer.marking.odd import plain
 
-from .handed_in import SECRET, TIMESTAMP, read_handed, read_when
-from .packed import CannotOpen, came_at, files_in
+from .handed_in import SECRET, TIMESTAMP, Handed, read_handed, read_when
+from .opened import CannotOpen, called, came_at
+from .times import (
+    FORM,
+    RECEIVED,
+    SAID,
+    TRAINER,
+    Times,
+    in_words,
+    keep_times,
+    kept_times,
+    one_batch,
+    times_of,
+)
+from .typed_as import keep_typed_as
+from .whose import Class, Work, names, works_in
 
 __all__ = ["Taken", "take_in"]
 
 EARLIER = "earlier"  # where work goes that newer work takes the place of
-OURS = (TIMESTAMP, SECRET)  # written anew
-FORM = "%Y-%m-%d %H:%M:%S.%f UTC"
+BATCH = (
+    "These files were all saved within ten minutes, so their times show when you saved them, not "
+    "when they came. The times people's own files say count. To count yours, type --received."
+)
 
 
 class Taken(NamedTuple):
-    """Whose work was taken in, and sentences about what was not."""
+    """Whose work was taken in, sentences about what to know, and how many files were there already."""
 
     people: tuple[str, ...]
     notes: tuple[str, ...]
+    again: int = 0
 
 
-class _Work(NamedTuple):
-    """One person's files, by their place in the folder of the set, and when they were packed."""
+class _Into:
+    """The place that work goes into: a course and a set, the times, and what was done so far."""
 
-    person: str
-    files: dict[PurePosixPath, bytes]
-    packed: datetime | None
+    def __init__(
+        self, course: Course, name: str, when: datetime | None, prefer: str, now: datetime
+    ):
+        self.course, self.name, self.when, self.prefer, self.now = course, name, when, prefer, now
+        self.times: dict[str, tuple[Times, str]] = {}
+        self.before = kept_times(course, name)
+        self.taken: list[str] = []
+        self.notes: list[str] = []
+        self.again = 0
 
 
-def take_in(course: Course, name: str, source: Path, when: datetime | None = None) -> Taken:
+def take_in(
+    course: Course,
+    name: str,
+    source: Path,
+    when: datetime | None = None,
+    *,
+    prefer: str = "",
+    said_as: Mapping[str, str] | None = None,
+    now: datetime | None = None,
+) -> Taken:
     """Put what is in the folder `source`, or the one zip file, among what was handed in.
 
-    `when` is the time of handing in, in UTC without an offset. Where left out it is the time that
-    each zip file tells, by its maker's own clock, or else that of the file. Newer work takes the
-    place of older work, which is moved to the folder `earlier`.
+    `when` is the time of handing in, in UTC without an offset; where left out, `prefer` says which
+    time counts: "received", the file's, or "said", the one packed into it. Where that is left out too
+    the file's does, unless all were saved at once. `said_as` gives the id for a name that was typed,
+    or for the name of a file. Newer work takes the place of older work, which goes to `earlier`.
 
     Raises:
-        CourseFault: there is no such folder, or the course cannot be written to.
+        CourseFault: there is no such folder; or a name in `said_as` cannot be used.
     """
-    taken, notes, known = [], [], people_in(course)
-    for item in sorted(_items(source), key=came_at):
+    items = _items(source)
+    saved = [came_at(item) for item in items]
+    batch = not (prefer or when) and one_batch(saved)
+    now = now or datetime.now(UTC).replace(tzinfo=None)
+    into = _Into(course, name, when, prefer or (SAID if batch else RECEIVED), now)
+    known = _class(course, said_as or {})
+    alone = Path(source).expanduser().is_file()
+    for _, item in sorted(zip(saved, items, strict=True), key=lambda each: (each[0], each[1].name)):
+        _take(into, item, known, alone)
+    if batch and any(times.said and times.received for times, _ in into.times.values()):
+        into.notes.append(BATCH)
+    keep_times(course, name, into.times)
+    return Taken(tuple(dict.fromkeys(into.taken)), tuple(into.notes), into.again)
+
+
+def _class(course: Course, said: Mapping[str, str]) -> Class:
+    path = course.root / PEOPLE
+    people = read_people(path) if path.exists() else []
+    found = {}
+    for typed, person in said.items():
         try:
-            for work in _works(item, name):
-                if known and work.person not in known:
-                    raise CannotOpen(
-                        f"{item.name}: “{work.person}” isn't on the list of this class. "
-                        "Add them to people.csv, or rename the file."
-                    )
-                if note := _put(course, name, work, when or work.packed or came_at(item)):
-                    notes.append(f"{item.name}: {note}")
-                else:
-                    taken.append(work.person)
-        except CannotOpen as fault:
-            notes.append(str(fault))
-        except OSError as error:
-            raise CourseFault(f"{error.filename} can't be written: {error.strerror}.") from error
-    return Taken(tuple(dict.fromkeys(taken)), tuple(notes))
+            found[typed] = person_id(person)
+            found[person_id(typed)] = found[typed]
+        except SolverError as fault:
+            if typed not in found:
+                raise CourseFault(f"--as {typed}={person}: {fault}") from None
+    known = Class(people, found)
+    for typed, person in found.items():
+        if not known.find(person):
+            raise CourseFault(f"--as {typed}={person}: “{person}” isn't on the list of this class.")
+        if known.has(typed) and typed != person:
+            raise CourseFault(
+                f"--as {typed}={person}: “{typed}” is somebody else on the list. To take one file "
+                "for somebody, type the file's name before the =."
+            )
+    return known
 
 
 def _items(source: Path) -> list[Path]:
@@ -81,103 +134,137 @@ def _items(source: Path) -> list[Path]:
         raise CourseFault(f"The folder {source} can't be read: {error.strerror}.") from error
 
 
-def _works(item: Path, name: str) -> Iterator[_Work]:
-    """The work of each person in a zip file or a folder.
-
-    Raises:
-        CannotOpen: it cannot be opened, or it cannot be told whose work it is.
-    """
-    files = files_in(item)
-    called = item.name if item.is_dir() else item.stem
-    claimed = called.removeprefix(f"{name}-")
-    inside = _by_person(files, name)
-    if not inside:
-        person = _person(item, claimed)
-        inside = {person: _without_folder(files)}
-    elif claimed != called and list(inside) != [_possible(claimed)]:
-        raise CannotOpen(f"{item.name} has the work of {', '.join(inside)} in it. Ask who sent it.")
-    for person, sent in inside.items():
-        found = _named_right(sent, f"{name}.ipynb", SHEET)
-        if not {PurePosixPath(f"{name}.ipynb"), PurePosixPath(SHEET)} & set(found):
-            raise CannotOpen(f"{item.name} has no answer sheet and no notebook of “{name}”.")
-        yield _Work(person, found, _packed(sent))
-
-
-def _packed(files: dict[PurePosixPath, bytes]) -> datetime | None:
-    """The time that was put in when the files were packed, where it can be one."""
+def _take(into: _Into, item: Path, known: Class, alone: bool) -> None:
+    """Take in one file or folder; whatever it is, the others come after it."""
     try:
-        return read_when(files[PurePosixPath(TIMESTAMP)].decode())
-    except (KeyError, ValueError):
+        for work in works_in(item, into.name, known, alone=alone):
+            _put(into, item, work)
+    except CannotOpen as fault:
+        into.notes.append(str(fault))
+    except OSError as error:
+        why = error.strerror or type(error).__name__
+        into.notes.append(f"{called(item)} couldn't be saved in the course: {why}.")
+    except Exception as error:  # whatever somebody made to stop the others
+        why = plain(f"{type(error).__name__}: {error}", 80)
+        into.notes.append(f"{called(item)} was skipped, because it can't be handled ({why}).")
+
+
+def _put(into: _Into, item: Path, work: Work) -> None:
+    """Put one person's work into its place, or say why what is there stays."""
+    place = into.course.folder("submitted", into.name, work.person)
+    times = _times(into, item, work)
+    before = read_handed(place, into.name, work.person) if place.exists() else None
+    if before and _same(before, work, into.name):
+        _once_more(into, item, work, before, times)
+        return
+    if before and _is_kept(into, work):
+        into.again += 1
+        return
+    if before and not work.sure and (why := _why_not(work, before, times, into)):
+        into.notes.append(f"{called(item)}: {why}")
+        return
+    into.notes += work.notes
+    if before:
+        where = _move_away(into, work.person, place)
+        came = f" of {in_words(before.when)}" if before.when else ""
+        into.notes.append(
+            f"{called(item)} takes the place of the work{came} that {work.person} turned in before. "
+            f"That is kept in {where}."
+        )
+    _write(into, work, place, times)
+    _say_times(into, item, times)
+    keep_typed_as(into.course.root, into.name, work.person, work.typed)
+    into.times[work.person] = (times, item.name)
+    into.taken.append(work.person)
+
+
+def _times(into: _Into, item: Path, work: Work) -> Times:
+    lines = [line.when for line in read_sheet(work.files.get(SHEET)).lines]
+    last = _time(max(lines, default=""))
+    times = times_of(work.packed, came_at(item), last, into.now, into.prefer)
+    return times._replace(counts=into.when, which=TRAINER) if into.when else times
+
+
+def _time(text: str) -> datetime | None:
+    try:
+        return read_when(text) if text else None
+    except (ValueError, OverflowError):
         return None
 
 
-def _by_person(files: dict[PurePosixPath, bytes], name: str) -> dict[str, dict]:
-    """The files that stand under PERSON/SET, wherever that is."""
-    found: dict[str, dict] = {}
-    for path, data in files.items():
-        at = next((i for i, part in enumerate(path.parts[:-1]) if i and part == name), 0)
-        if at and (person := _possible(path.parts[at - 1])):
-            found.setdefault(person, {})[PurePosixPath(*path.parts[at + 1 :])] = data
-    return found
+def _say_times(into: _Into, item: Path, times: Times) -> None:
+    if times.note and times.which != TRAINER:
+        counts = f"It counts as turned in at {in_words(times.counts)}."
+        into.notes.append(f"{called(item)}: {times.note} {counts}")
 
 
-def _possible(text: str) -> str:
-    """The id a text is, or "" where nobody can have it."""
-    try:
-        return person_id(text)
-    except SolverError:
+def _same(before: Handed, work: Work, name: str) -> bool:
+    files = work.files
+    return (before.sheet, before.notebook) == (files.get(SHEET), files.get(f"{name}.ipynb"))
+
+
+def _once_more(into: _Into, item: Path, work: Work, before: Handed, times: Times) -> None:
+    """Work that is there already: only a time or a name that the trainer says can be new."""
+    keep = into.when is None or before.when == into.when
+    if work.sure:
+        keep_typed_as(into.course.root, into.name, work.person, work.typed)
+        into.notes += work.notes
+    if keep:
+        into.again += 1
+        return
+    place = into.course.folder("submitted", into.name, work.person)
+    (place / TIMESTAMP).write_text(times.counts.strftime(FORM), encoding="ascii")
+    into.times[work.person] = (times, item.name)
+    into.taken.append(work.person)
+
+
+def _is_kept(into: _Into, work: Work) -> bool:
+    """Whether this work was here before, and newer work took its place."""
+    folders = (into.course.root / EARLIER / work.person).glob(f"{into.name}-*")
+    return any(_same(read_handed(one, into.name, work.person), work, into.name) for one in folders)
+
+
+def _why_not(work: Work, before: Handed, times: Times, into: _Into) -> str:
+    """Why work does not take the place of what is there; empty where it does.
+
+    It does where it goes on from that, or where its file's name says whose it is and that one's did not.
+    """
+    if work.named and not _was_named(into, work.person):
         return ""
+    then = before.when if before.when and before.when <= into.now else None
+    take = f"To take this one all the same, type: --as FILE={work.person}, with this file's name."
+    if then and then >= times.counts:
+        return f"{work.person} has already turned in newer work, which stays. {take}"
+    old = set((before.sheet or b"").split(b"\n"))
+    if old - {b""} and old <= set((work.files.get(SHEET) or b"").split(b"\n")):
+        return ""
+    if not before.sheet and work.named:
+        return ""
+    return f"{work.person} turned in answers before that this file doesn't have, so it was left out. {take}"
 
 
-def _person(item: Path, text: str) -> str:
-    try:
-        return person_id(text)
-    except SolverError as fault:
-        raise CannotOpen(
-            f"{item.name}: the file name doesn't say whose work this is. {fault}"
-        ) from None
+def _was_named(into: _Into, person: str) -> bool:
+    """Whether the work that is there came under a name that says whose it is, or by the exchange."""
+    if person in into.times:
+        source = into.times[person][1]
+    else:
+        source = into.before.get(person, {}).get("from", "")
+    return not source or not source.lower().endswith(".zip") or names(source, into.name) == person
 
 
-def _without_folder(files: dict[PurePosixPath, bytes]) -> dict[PurePosixPath, bytes]:
-    """The files without a folder that all of them are in."""
-    while files and all(len(path.parts) > 1 for path in files):
-        if len({path.parts[0] for path in files}) > 1:
-            break
-        files = {PurePosixPath(*path.parts[1:]): data for path, data in files.items()}
-    return files
-
-
-def _named_right(files: dict[PurePosixPath, bytes], *names: str) -> dict[PurePosixPath, bytes]:
-    """A copy saved under another name gets its own, where it is the only one of its kind."""
-    files = {path: data for path, data in files.items() if str(path) not in OURS}
-    for name in names:
-        alike = [path for path in files if path.suffix == PurePosixPath(name).suffix]
-        if len(alike) == 1:
-            files[PurePosixPath(name)] = files.pop(alike[0])
-    return files
-
-
-def _put(course: Course, name: str, work: _Work, when: datetime) -> str:
-    """Put one person's work into its place; a sentence where what is there stays."""
-    place = course.folder("submitted", name, work.person)
-    if place.exists():
-        before = read_handed(place, name, work.person).when
-        if before and before >= when:
-            return f"{work.person} has already turned in this work or newer work."
-        _move_away(course, name, work.person, place)
-    half = place.with_name(f".{name}.part")
+def _write(into: _Into, work: Work, place: Path, times: Times) -> None:
+    half = place.with_name(f".{into.name}.part")
     shutil.rmtree(half, ignore_errors=True)
-    for path, data in work.files.items():
-        (half / path).parent.mkdir(parents=True, exist_ok=True)
-        (half / path).write_bytes(data)
-    (half / TIMESTAMP).write_text(when.strftime(FORM), encoding="ascii")
+    half.mkdir(parents=True)
+    for name, data in work.files.items():
+        (half / name).write_bytes(data)
+    (half / TIMESTAMP).write_text(times.counts.strftime(FORM), encoding="ascii")
     (half / SECRET).write_text(secrets.token_hex(64), encoding="ascii")
     half.rename(place)
-    return ""
 
 
-def _move_away(course: Course, name: str, person: str, place: Path) -> None:
-    folder = course.root / EARLIER / person
+def _move_away(into: _Into, person: str, place: Path) -> Path:
+    folder = into.course.root / EARLIER / person
     folder.mkdir(parents=True, exist_ok=True)
-    number = sum(1 for each in folder.glob(f"{name}-*")) + 1
-    place.rename(folder / f"{name}-{number}")
+    number = sum(1 for each in folder.glob(f"{into.name}-*")) + 1
+    return place.rename(folder / f"{into.name}-{number}")

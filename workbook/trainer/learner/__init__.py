@@ -1,6 +1,7 @@
 """A set as its learner has it: who they are, their questions and tries, the sheet that is handed in.
 
 - `who.py`: the id of a person, asked once and kept
+- `class_list.py`: the list of a class as marks that travel with a set
 - `own_set.py`: the set open on a page, and how the work stands
 - `answer_sheet.py`: the sheet, and one question with its tries
 - `set_card.py`: the card of a question

@@ -15,7 +15,7 @@ from pathlib import Path
 from typing import Protocol, runtime_checkable
 
 from solver import SolverError
-from solver.sets.work_set import case_for, cases_for
+from solver.sets.work_set import case_for, cases_for, person_id
 from solver.topics.catalogue import Refused
 from solver.units.show import counted
 from workbook.log import SHOWN
@@ -25,9 +25,10 @@ from workbook.ui.pages import MARK, read_page
 from workbook.ui.pieces import listed
 
 from .answer_sheet import SHEET, AnswerSheet, Asked
+from .class_list import may_be_listed
 from .who import Learner, keep_person, person_at
 
-__all__ = ["SAY_WHO", "NothingToShow", "OwnSet", "due_in_words", "own_set", "standing"]
+__all__ = ["SAY_WHO", "NotListed", "NothingToShow", "OwnSet", "due_in_words", "own_set", "standing"]
 
 PROGRESS = ("top", "end")  # the parts that tell how the work stands
 COURSE_COPIES = ("source", "release")
@@ -38,6 +39,10 @@ NOT_THERE = (
 OTHER = (
     "This page was made for the set {}, but here the set is {}. "
     "Ask your trainer for the folder again, and which version of the workbook to use."
+)
+NOT_LISTED = (
+    "“{}” isn't on your trainer's list, so your work might not be found under it. Check how your "
+    "trainer has you, and type that. If it's right, press Use this name once more."
 )
 SAY_WHO = "First type who you are, at the top of this page."
 
@@ -62,6 +67,10 @@ class Answering(Part, Protocol):
 
 class NothingToShow(SolverError):
     """A question or a sheet that cannot be shown yet; the sentence says what to do."""
+
+
+class NotListed(SolverError):
+    """A name that is not on the trainer's list; the sentence says what to do."""
 
 
 class OwnSet:
@@ -122,13 +131,17 @@ class OwnSet:
         if person.id:
             self.sheet = AnswerSheet(self.keeps_in / SHEET, assigned, person.id)
 
-    def begin_as(self, text: str) -> None:
-        """This is the name or number of the person.
+    def begin_as(self, text: str, sure: bool = False) -> None:
+        """This is the name or number of the person; `sure` where they said so once more.
 
         Raises:
+            NotListed: it is not on the trainer's list, and they may have typed it wrong.
             SolverError: nobody can have this id; the sentence says what to type.
             NotKept: it cannot be written; the sentence says why.
         """
+        code, person = self._set().work.code, person_id(text)
+        if not (sure or self.course_copy or may_be_listed(self.folder, code, person)):
+            raise NotListed(NOT_LISTED.format(person))
         self._belongs_to(self._set(), keep_person(self.keeps_in, text))
         self._changed()
 

@@ -15,7 +15,7 @@ from workbook.ui.markup import Markup, joined, tag
 from workbook.ui.pieces import say
 from workbook.ui.saving import link
 
-from .own_set import SAY_WHO, OwnSet, standing
+from .own_set import SAY_WHO, NotListed, OwnSet, standing
 from .who import PERSON
 
 __all__ = ["HandIn", "SetTop"]
@@ -38,6 +38,7 @@ class SetTop(Panel):
         super().__init__("w2w-set", clock=clock)
         self.own = own
         self._begun = -PAUSE
+        self._doubted = ""  # a name that isn't on the list, which may be typed once more
         self.head, self.stands = HTML(), HTML()
         self.name = Entry(self, WHO, self._begin)
         self.use = button("Use this name", self.name.gate.click, first=True)
@@ -76,8 +77,13 @@ class SetTop(Panel):
         return joined(tag("h3", "Your work"), tag("p", "Name or number: ", tag("b", name)), tried)
 
     def _begin(self, text: str) -> None:
+        again, self._doubted = text == self._doubted, ""
         try:
-            self.own.begin_as(text)
+            self.own.begin_as(text, sure=again)
+        except NotListed as doubt:
+            self._doubted = text
+            self.said.value = say("notice", str(doubt))
+            return
         except SolverError as refusal:
             self.said.value = say("unreadable", str(refusal))
             return

@@ -12,13 +12,15 @@ from typing import NamedTuple
 
 from solver import SolverError
 from workbook.trainer.coming_in.handed_in import Handed, read_handed
+from workbook.trainer.coming_in.typed_as import typed_as
 from workbook.trainer.course import Course, course_at
 from workbook.trainer.gradebook.rules import grade_id, scores_of
 from workbook.trainer.gradebook.tables import GradebookFault, SetRows, opened, set_rows
 from workbook.trainer.gradebook.writing import Scored, keep_scores
 from workbook.trainer.sets.set_file import SET_FILE, Assigned, read_set_file
 
-from .marked import Marked, mark
+from .marked import Marked, mark_handed
+from .odd import plain
 
 __all__ = ["Summary", "mark_all", "marks_of"]
 
@@ -91,15 +93,17 @@ def marks_of(
     assigned = set_in(course, name)
     for handed in _handed(course, name, people):
         try:
-            yield handed, mark(assigned, handed.person, handed.sheet, handed.notebook)
+            yield handed, mark_handed(assigned, handed)
         except SolverError:
             continue
 
 
 def _handed(course: Course, name: str, people: Sequence[str] | None = None) -> Iterator[Handed]:
     """What each person handed in for a set; it is read when it is asked for."""
+    typed = typed_as(course.root, name)
     for person in course.handed_in(name) if people is None else people:
-        yield read_handed(course.folder("submitted", name, person), name, person)
+        found = read_handed(course.folder("submitted", name, person), name, person)
+        yield found._replace(typed=typed.get(person, ""))
 
 
 def _score(assigned: Assigned, handed: Handed) -> tuple[Scored | None, list[str]]:
@@ -107,9 +111,12 @@ def _score(assigned: Assigned, handed: Handed) -> tuple[Scored | None, list[str]
     person = handed.person
     notes = [f"{person}: {handed.note}"] if handed.note else []
     try:
-        marked = mark(assigned, person, handed.sheet, handed.notebook)
+        marked = mark_handed(assigned, handed)
     except SolverError as fault:
         return None, [*notes, f"{person}: not graded. {fault}"]
+    except Exception as error:  # one person's work must not keep the others from their grades
+        why = plain(f"{type(error).__name__}: {error}", 80)
+        return None, [*notes, f"{person}: not graded, because the sheet can't be handled ({why})."]
     scored = Scored(person, handed.when, scores_of(marked), marked.reason, marked.needs_person)
     return scored, notes
 

@@ -16,13 +16,14 @@ from solver.sets.work_set import cases_for
 from solver.topics.catalogue import Refused
 from workbook.log import Attempt, line_of, made
 from workbook.trainer.coming_in.handed_in import ANSWER, METADATA, read_handed
+from workbook.trainer.coming_in.typed_as import typed_as
 from workbook.trainer.gradebook.rules import grade_id, score_of
 from workbook.trainer.sets.set_file import SET_FILE, Assigned, read_set_file
 from workbook.ui.markup import joined, tag
 from workbook.ui.pieces import css
 
 from .feedback import comment_of, feedback_html
-from .marked import Marked, mark
+from .marked import Marked, mark, mark_handed
 from .tries import QuestionMark
 
 __all__ = [
@@ -116,7 +117,8 @@ def _marked(folder: Path) -> Marked:
     assigned = _trainers_copy(course, folder)
     there = course / "submitted" / person / name
     handed = read_handed(there if there.is_dir() else folder, name, person)
-    return mark(assigned, person, handed.sheet, handed.notebook)
+    under = typed_as(course, name).get(person, "")
+    return mark_handed(assigned, handed._replace(typed=under))
 
 
 def _trainers_copy(course: Path, folder: Path) -> Assigned:

@@ -17,7 +17,7 @@ from solver import Case
 from solver.sets.work_set import WorkSet, cases_for, person_id
 from solver.topics.catalogue import Refused
 from workbook.log import Attempt, Strange, merged
-from workbook.trainer.coming_in.handed_in import plain_answers
+from workbook.trainer.coming_in.handed_in import Handed, plain_answers
 from workbook.trainer.learner.answer_sheet import Sheet, read_sheet
 from workbook.trainer.sets.set_file import Assigned
 
@@ -25,9 +25,12 @@ from .feedback import comment_of, feedback_html
 from .odd import plain, quoted, told
 from .tries import QuestionMark, by_plain_answer, by_tries, not_gradable, unanswered
 
-__all__ = ["Marked", "QuestionMark", "comment_of", "feedback_html", "mark", "mark_typed"]
+__all__ = [
+    "Marked", "QuestionMark", "comment_of", "feedback_html", "mark", "mark_handed", "mark_typed",
+]  # fmt: skip
 
 NO_SHEET = "No answer sheet was turned in."
+TYPED_AS = "This was typed as “{}”; your trainer says that is {}."
 TWICE = "Two lines with the same id say different things; one of them counted."
 
 
@@ -59,20 +62,31 @@ class _Sorted(NamedTuple):
     odd_whole: list[str]
 
 
+def mark_handed(assigned: Assigned, handed: Handed) -> Marked:
+    """The marks for what a person handed in, as it lies in the course; it raises as `mark` does."""
+    return mark(assigned, handed.person, handed.sheet, handed.notebook, handed.typed)
+
+
 def mark(
-    assigned: Assigned, person: str, sheet: bytes | None, notebook: bytes | None = None
+    assigned: Assigned,
+    person: str,
+    sheet: bytes | None,
+    notebook: bytes | None = None,
+    typed_as: str = "",
 ) -> Marked:
     """The marks for what a person handed in: the bytes of the sheet and of the notebook.
 
-    It never raises for what these hold. The same arguments give the same marks.
+    `typed_as` is the name the person worked under, where the trainer says it was another; the
+    questions were drawn for that. It never raises for what these hold. The same arguments give the same marks.
 
     Raises:
         SolverError: nobody can have the id `person`, which is the trainer's word.
     """
     person = person_id(person)
-    cases = _cases(assigned.work, person)
+    under = person_id(typed_as) if typed_as else person
+    cases = _cases(assigned.work, under)
     codes = [case.code for case in cases]
-    found = _sorted(read_sheet(sheet), codes, assigned.work.code, person)
+    found = _sorted(read_sheet(sheet), codes, assigned.work.code, under)
     in_words = {} if all(found.lines.values()) else plain_answers(notebook)
     marks = []
     for number, (code, case) in enumerate(zip(codes, cases, strict=True), 1):
@@ -87,7 +101,8 @@ def mark(
             marks.append(by_plain_answer(assigned, number, case, in_words[number], odd))
         else:
             marks.append(unanswered(assigned, number, case, odd))
-    return _whole(assigned, person, marks, not (sheet or b"").strip(), found.odd_whole)
+    said = [TYPED_AS.format(under, person)] if under != person else []
+    return _whole(assigned, person, marks, not (sheet or b"").strip(), found.odd_whole, said)
 
 
 def mark_typed(
@@ -131,8 +146,9 @@ def _whole(
     marks: Sequence[QuestionMark],
     no_sheet: bool,
     odd: Sequence[str],
+    said: Sequence[str] = (),
 ) -> Marked:
-    reasons = [NO_SHEET] * no_sheet + [*odd]
+    reasons = [NO_SHEET] * no_sheet + [*odd, *said]
     look = [each.number for each in marks if each.needs_person]
     if look:
         noun = "question" if len(look) == 1 else "questions"
