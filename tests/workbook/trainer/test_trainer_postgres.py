@@ -74,7 +74,7 @@ def test_nbgrader_and_the_bulk_way_give_a_class_on_a_server_the_marks_of_a_file(
     assert set(BY_NBGRADER) == {person for person, _ in by_nbgrader}
     in_file = f"sqlite:///{course.root / 'gradebook.db'}"
     expected = mark_all(course.root, NAME, in_file)
-    assert (30, 1) == (expected.people, expected.late)
+    assert (30, 3) == (expected.people, expected.late)
     assert expected == mark_all(course.root, NAME)
     assert kept(in_file) == kept(address)
     assert by_nbgrader == {key: row for key, row in kept(address).items() if key in by_nbgrader}

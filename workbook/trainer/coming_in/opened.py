@@ -10,6 +10,7 @@ import struct
 import zlib
 from collections.abc import Callable, Iterator
 from datetime import UTC, datetime
+from functools import partial
 from pathlib import Path, PurePosixPath
 from typing import NamedTuple
 from zipfile import ZIP_DEFLATED, ZIP_STORED, BadZipFile, ZipFile, ZipInfo
@@ -149,7 +150,7 @@ def _of_folder(folder: Path) -> Iterator[_Found]:
             path = Path(where, name)
             inner = PurePosixPath(path.relative_to(folder).as_posix())
             if stat.S_ISREG(path.lstat().st_mode):
-                yield _Found(inner, lambda most, path=path: _begin_of(path, most))
+                yield _Found(inner, partial(_begin_of, path))
 
 
 def _begin_of(path: Path, most: int) -> bytes:
@@ -162,7 +163,7 @@ def _of_zip(packed: ZipFile) -> Iterator[_Found]:
         path = PurePosixPath(info.filename.replace("\\", "/"))
         plain_file = stat.S_IFMT(info.external_attr >> 16) in (0, stat.S_IFREG)
         if plain_file and not info.is_dir() and _is_safe(path):
-            yield _Found(path, lambda most, info=info: _unpacked(packed, info, most))
+            yield _Found(path, partial(_unpacked, packed, info))
 
 
 def _unpacked(packed: ZipFile, info: ZipInfo, most: int) -> bytes:
