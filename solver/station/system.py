@@ -51,6 +51,11 @@ class System:
         cubic = 1 if self.name == "us" else 1000
         return speed * sqrt(flow / cubic) / pow(head, 0.75)
 
+    def torque(self, power: float, speed: float) -> float:
+        """Torque (lb-ft | N·m) of a shaft that carries a power (hp | kW) at a speed (rpm)."""
+        per_radian = 60 * (550 if self.name == "us" else 1000) / (2 * pi)
+        return per_radian * power / speed
+
     def rounded(self, us: float, si: float) -> float:
         """The one of two round numbers that belongs to this system."""
         return us if self.name == "us" else si

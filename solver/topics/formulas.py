@@ -6,6 +6,7 @@ Where two chains of equal depth lead to an answer, the formula that stands first
 from .balance.formulas import BALANCE
 from .conversions.formulas import CONVERSIONS
 from .cost.formulas import COST
+from .drives.formulas import DRIVES
 from .head.formulas import HEAD
 from .horsepower.formulas import POWER
 from .insulation.formulas import INSULATION
@@ -17,6 +18,7 @@ __all__ = [
     "BALANCE",
     "CONVERSIONS",
     "COST",
+    "DRIVES",
     "FORMULAS",
     "HEAD",
     "INSULATION",
@@ -36,4 +38,5 @@ FORMULAS = (
     *CONVERSIONS,
     *HEAD,
     *SPEED_AND_IMPELLER,
+    *DRIVES,
 )

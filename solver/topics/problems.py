@@ -8,6 +8,7 @@ from solver.engine.family import Family
 from .balance.problems import BALANCE
 from .conversions.problems import CONVERSIONS
 from .cost.problems import COST
+from .drives.problems import DRIVES
 from .efficiency.problems import EFFICIENCY
 from .head.problems import HEAD
 from .horsepower.problems import HORSEPOWER
@@ -31,4 +32,5 @@ FAMILIES: tuple[Family, ...] = (
     *WET_WELL,
     *SPEED,
     *MACHINE,
+    *DRIVES,
 )

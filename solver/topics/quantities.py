@@ -3,6 +3,7 @@
 from .balance.quantities import BALANCE
 from .conversions.quantities import CONVERSIONS
 from .cost.quantities import COST
+from .drives.quantities import DRIVES
 from .efficiency.quantities import EFFICIENCY
 from .head.quantities import HEAD
 from .horsepower.quantities import POWER
@@ -24,4 +25,5 @@ ALL = (
     *CONVERSIONS,
     *HEAD,
     *AFFINITY,
+    *DRIVES,
 )

@@ -21,7 +21,7 @@ from string import Formatter
 from typing import Any, NamedTuple
 
 from solver.engine.draw import Draw
-from solver.engine.family import Family, Judge, Judgement, Level, Option
+from solver.engine.family import Family, Judge, Judgement, Level, Option, Scene
 from solver.errors import BadDefinition
 from solver.topics.chapter import Chapter
 from solver.topics.scenes import NO_NUMBERS
@@ -49,12 +49,17 @@ class Question(NamedTuple):
     source: str
 
 
-def in_words(chapter: Chapter, topic: str, tag: str, title: str, since: int = 1) -> Family:
+def in_words(
+    chapter: Chapter,
+    topic: str,
+    tag: str,
+    title: str,
+    since: int = 1,
+    scene: Scene = NO_NUMBERS,
+) -> Family:
     """The family of a file's questions, which has a level for each of theirs."""
     levels = tuple(Level((), "{asks}", judge=_judge(topic, level)) for level in LEVELS)
-    return chapter.judged(
-        topic, tag, title, _judge(topic, LEVELS[0]), NO_NUMBERS, *levels, since=since
-    )
+    return chapter.judged(topic, tag, title, _judge(topic, LEVELS[0]), scene, *levels, since=since)
 
 
 def _judge(topic: str, level: int) -> Judge:

@@ -54,7 +54,7 @@ def exact(value: float, name: str = "") -> str:
 
 # Units written out: one of them, and several.
 WORDS = {
-    **{one: (one, f"{one}s") for one in ("day", "week", "month", "year", "megohm", "ohm")},
+    **{one: (one, f"{one}s") for one in ("day", "week", "month", "year", "megohm", "ohm", "mil")},
     "h": ("hour", "hours"),
     "starts/h": ("start per hour", "starts per hour"),
     **{

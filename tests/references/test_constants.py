@@ -98,10 +98,15 @@ EXACT = {
     ("gravity", "us"): [STANDARD.to("foot/s**2").magnitude],
     ("gravity", "si"): [STANDARD.magnitude],
     **both("hundred", 1 / si.centi),
+    **both("pi", math.pi),
+    ("rim_speed", "us"): [1 / in_units("inch/minute", "foot/minute")],
+    ("rim_speed", "si"): [1 / in_units("millimeter/minute", "meter/second")],
+    ("torque_constant", "us"): [in_units("horsepower", "foot*force_pound/minute") / math.tau],
+    ("torque_constant", "si"): [in_units("kilowatt", "newton*meter/minute") / math.tau],
 }
 # Rules of thumb, which nothing exact stands behind.
 RULES = {"rise_per_square": 2, "base_temperature": 40, "halving": 10, "ground_times": 4}
-RULES |= {"hazen_williams": 1050}  # fitted to measurements
+RULES |= {"grease_rule": 0.114, "hazen_williams": 1050}  # fitted to measurements
 
 
 def all_constants() -> list[Constant]:

@@ -86,6 +86,7 @@ SPEED: Reads = MappingProxyType(
         "new_speed": lambda s: other_speed(s) * s.running.speed,
         "speed_ratio": other_speed,
         "speed_cut": lambda s: 100 * (1 - other_speed(s)),
+        "shaft_torque": lambda s: s.system.torque(s.running.shaft, s.running.speed),
         "impeller_diameter": lambda s: s.pump.diameter,
         "new_diameter": lambda s: trim(s) * s.pump.diameter,
         "trim_ratio": trim,

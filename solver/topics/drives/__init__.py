@@ -1,0 +1,13 @@
+"""Drives, belts and bearings.
+
+| file | what it has |
+|---|---|
+| `quantities.py` | sheaves, torque, coupling gaps, grease, wear rings, vibration |
+| `formulas.py` | sheave speeds, belt speed, torque, alignment, grease, clearances |
+| `small.py` | what a mechanic measures, drawn; and the chapter |
+| `problems.py` | the families, in the order of teaching |
+| `judgments.py` | vibration, by its zone and by its change |
+| `by_hand.py` | each number worked in plain numbers |
+| `bearing_sizes.csv` | bearings by number |
+| `belt_drives.toml`, `couplings.toml`, `packing_rings.toml` | questions in words |
+"""
