@@ -115,6 +115,8 @@ def test_code_is_one_hidden_line_under_a_friendly_comment_and_keeps_no_output(pa
 @by_name(CHAPTERS)
 def test_a_chapter_has_every_part_in_the_order_of_reading(path):
     parts = PARTS if has_formulas(path) else PARTS_IN_WORDS
+    if "figure" not in dict(calls(path)):  # where nothing is worth a figure to move
+        parts = [part for part in parts if part not in ("explore", "figure")]
     assert parts == [cell.id for cell in read(path).cells]
 
 
@@ -175,7 +177,7 @@ def test_practice_formulas_and_own_numbers_are_of_one_chapter_that_has_problems(
     assert said["practice"][0] in {family.chapter for family in FAMILIES}
     if has_formulas(path):
         assert said["practice"] == said["formulas"] == said["own_numbers"]
-        assert said["figure"][0] in FIGURES
+        assert said.get("figure", ["losses"])[0] in FIGURES
 
 
 def test_only_the_chapter_around_the_machine_has_no_formulas():

@@ -41,7 +41,9 @@ def judge_zone(values: Mapping[str, float], units: str, draw: Draw) -> Judgement
     ]
     right = options.pop(here)
     tops_said = ", ".join(_said(top, units) for top in tops)
-    return Judgement(RULE, f"{_said(size, units)}; the zones end at {tops_said}", right, tuple(options))
+    return Judgement(
+        RULE, f"{_said(size, units)}; the zones end at {tops_said}", right, tuple(options)
+    )
 
 
 def _off(at: int, here: int, tops: tuple[float, ...], units: str) -> str:
@@ -68,7 +70,9 @@ def judge_change(values: Mapping[str, float], units: str, draw: Draw) -> Judgeme
         f"{rose} Readings move that much by themselves.",
     )
     stop = Option(
-        "stop", "It is in zone D: stop it before it breaks", f"It reads {_said(now, units)}, zone D."
+        "stop",
+        "It is in zone D: stop it before it breaks",
+        f"It reads {_said(now, units)}, zone D.",
     )
     right = stop if now > tops[2] else act if change > much else keep
     says = {
@@ -82,7 +86,9 @@ def judge_change(values: Mapping[str, float], units: str, draw: Draw) -> Judgeme
         Option(each.id, each.text, says[each.id]) for each in (act, keep, stop) if each is not right
     )
     numbers = f"{_said(now, units)} now and {_said(then, units)} before; a quarter is {_said(much, units)}"
-    rule = "ISO 20816-1: a change of more than a quarter of zone B's limit is significant in any zone"
+    rule = (
+        "ISO 20816-1: a change of more than a quarter of zone B's limit is significant in any zone"
+    )
     return Judgement(rule, numbers, right, wrong)
 
 

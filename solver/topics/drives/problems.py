@@ -20,9 +20,7 @@ from .small import (
 
 __all__ = ["DRIVES"]
 
-ON_BELTS = (
-    "{place} is belt driven. The motor turns at {running_speed} and has a sheave of {motor_sheave}. "
-)
+ON_BELTS = "{place} is belt driven. The motor turns at {running_speed} and has a sheave of {motor_sheave}. "
 BELTS = (
     CHAPTER.numeric(
         "driven_speed",
@@ -215,9 +213,18 @@ MECHANIC = (
     ),
 )
 IN_WORDS = (
-    in_words(CHAPTER, "belt_drives", "KB", "Belts: matched sets, tension and guards", since=2, scene=DRY),
+    in_words(
+        CHAPTER, "belt_drives", "KB", "Belts: matched sets, tension and guards", since=2, scene=DRY
+    ),
     in_words(CHAPTER, "couplings", "KC", "Couplings, alignment and soft foot", since=2, scene=DRY),
-    in_words(CHAPTER, "packing_rings", "KK", "Packing, mechanical seals and wear rings", since=2, scene=DRY),
+    in_words(
+        CHAPTER,
+        "packing_rings",
+        "KK",
+        "Packing, mechanical seals and wear rings",
+        since=2,
+        scene=DRY,
+    ),
 )
 
 DRIVES = (*BELTS, *TORQUE, *MECHANIC, VIBRATION, *IN_WORDS)

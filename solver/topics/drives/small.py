@@ -105,9 +105,7 @@ def greased(draw: Draw, units: str) -> dict[str, float]:
     outside, width = (row[n] / 25.4 if inches else row[n] for n in ("outside", "width"))
     interval = draw.pick(INTERVALS)
     then = draw.step(2000, 40_000, 1)
-    amount = worked(
-        {"bearing_diameter": outside, "bearing_width": width}, "grease_amount", units
-    )
+    amount = worked({"bearing_diameter": outside, "bearing_width": width}, "grease_amount", units)
     return {
         "bearing_diameter": round(outside, 2),
         "bearing_width": round(width, 2),
@@ -147,7 +145,9 @@ def shaking(draw: Draw, units: str) -> dict[str, float]:
     tops = ZONES[units]
     low, high = draw.pick(((0.35, 0.93), (1.08, 1.9), (2.15, 3.05), (3.4, 5.2)))
     now = tops[0] * draw.between(low, high)
-    then = max(now - tops[1] * draw.pick((0.04, 0.12, 0.4, 0.6)) * draw.between(0.8, 1.2), 0.2 * now)
+    then = max(
+        now - tops[1] * draw.pick((0.04, 0.12, 0.4, 0.6)) * draw.between(0.8, 1.2), 0.2 * now
+    )
     places = 3 if units == "us" else 1
     return {
         "bearing_vibration": round(now, places),
