@@ -23,6 +23,7 @@ __all__ = [
     "progress",
     "record",
     "reference",
+    "set_fault",
     "set_mark",
     "set_question",
     "set_work",
@@ -268,6 +269,18 @@ def set_question(number: int):
     from .trainer.learner.set_card import SetCard
 
     return SetCard(own_set(Path.cwd()), number)
+
+
+def set_fault(number: int):
+    """The case of find the fault that is this question of the set of work in this folder."""
+    from pathlib import Path
+
+    if _is_marked():
+        return None
+    from .trainer.learner.fault_card import FaultCard
+    from .trainer.learner.own_set import own_set
+
+    return FaultCard(own_set(Path.cwd()), number)
 
 
 def _is_marked() -> bool:

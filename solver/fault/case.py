@@ -5,6 +5,7 @@ The fault is drawn as likely as any other suspect, so whoever only guesses is ri
 
 from dataclasses import dataclass
 from functools import cached_property, lru_cache
+from typing import NamedTuple
 
 from solver.engine.code import MOST_SEED, Code, read_code
 from solver.engine.draw import Draw
@@ -17,7 +18,16 @@ from solver.station.station import Station
 from .acts import CHECK, Act, acts_at
 from .stories import COMPLAINTS, ODDITIES, SIMPLE, Complaint
 
-__all__ = ["LEVELS", "REVISION", "TAG", "FaultCase", "case_of", "fault_case", "severities"]
+__all__ = [
+    "FAMILY",
+    "LEVELS",
+    "REVISION",
+    "TAG",
+    "FaultCase",
+    "case_of",
+    "fault_case",
+    "severities",
+]
 
 TAG, REVISION = "FF", 1
 LEVELS = {
@@ -32,6 +42,17 @@ CELLS = 6
 STATIONS = 60
 KINDS = {1: ("lift",), 2: ("lift",), 3: ("lift", "lift", "flooded", "above")}
 OFF = (("clamp meter", 0.06), ("voltmeter", 0.05), ("pressure gauge", 0.07))
+
+
+class _Family(NamedTuple):
+    """What a log and a report call cases, where a problem has its family."""
+
+    name: str
+    title: str
+    chapter: str
+
+
+FAMILY = _Family("find_the_fault", "Find the fault", "fault")  # no family of problems has this name
 ONE_SIZE = frozenset(("turned_supply", "swapped_leads", "open_leg"))
 
 
@@ -62,6 +83,11 @@ class FaultCase:
     def units(self) -> str:
         """The system "us" or "si"."""
         return self.code.units
+
+    @property
+    def family(self) -> _Family:
+        """What stands where a problem has its family."""
+        return FAMILY
 
     @property
     def title(self) -> str:

@@ -22,6 +22,7 @@ __all__ = [
     "fault_text",
     "finding_text",
     "grouped",
+    "outcome",
     "summary",
     "told_text",
     "way_in_words",
@@ -112,23 +113,21 @@ def way_in_words(way: Way) -> str:
     return ", then ".join(labels) or "no reading at all"
 
 
-def summary(way: Way) -> list[str]:
-    """The outcome in sentences: the name, the action, minutes, safety."""
+def outcome(way: Way) -> list[str]:
+    """How a way ended, in sentences: the name, the call, why, the minutes, safety."""
     case = way.case
     best, why = RIGHT[case.fault]
     said = [f"It was: {FAULTS[case.fault].label}."]
     if not way.named:
-        said.append("You ended before you named it.")
+        said.append("You ended before you named it." if way.ended else "You didn't name it.")
     elif len(way.names) > 1:
         said.append(f"You named it on try {len(way.names)}.")
     if way.action:
         word = "That's the call." if way.action in best else f"Better: {ACTIONS[best[0]].lower()}."
         said.append(f"You chose: {ACTIONS[way.action].lower()}. {word}")
-    said.append(why)
-    sure = sure_way(str(case.code))
-    said.append(
-        f"You used {counted(way.minutes, 'minute')}. A sure way takes {sure.minutes}: {way_in_words(sure)}."
-    )
+    elif way.named:
+        said.append("You didn't say what you'd do about it.")
+    said += [why, f"You used {counted(way.minutes, 'minute')}."]
     count = len(way.unsafe)
     said.append(
         f"{counted(count, 'step')} would have been unsafe, and {'was' if count == 1 else 'were'} stopped."
@@ -136,6 +135,14 @@ def summary(way: Way) -> list[str]:
         else "Nothing you tried was unsafe."
     )
     return said
+
+
+def summary(way: Way) -> list[str]:
+    """The outcome, and beside its minutes those of a sure way."""
+    *said, used, safety = outcome(way)
+    sure = sure_way(str(way.case.code))
+    beside = f"{used} A sure way takes {sure.minutes}: {way_in_words(sure)}."
+    return [*said, beside, safety]
 
 
 def grouped(turn: Turn) -> dict[str, dict[str, list[str]]]:

@@ -5,8 +5,10 @@ from types import MappingProxyType
 from typing import NamedTuple
 
 from solver.engine.grading import MISTAKE, NEAR, RIGHT, Verdict
+from solver.fault.stories import RIGHT as RIGHT_CALLS
+from solver.fault.way import Way
 
-__all__ = ["Credit", "share_of"]
+__all__ = ["Credit", "share_of", "share_of_way"]
 
 
 class Credit(NamedTuple):
@@ -36,5 +38,23 @@ def share_of(credit: Credit, verdict: Verdict, tries: int) -> float:
         NEAR: credit.close,
         MISTAKE: credit.by_mistake.get(verdict.mistake or "", credit.mistake),
     }
-    share = shares.get(verdict.status, 0.0) - credit.each_try * max(0, tries - 1)
+    return _within(shares.get(verdict.status, 0.0) - credit.each_try * max(0, tries - 1))
+
+
+def share_of_way(credit: Credit, way: Way, tries: int, unsafe: float) -> float:
+    """The share of the points that a way through a case of find the fault earns, 0 to 1.
+
+    The fault named and the right call made earns what a right answer does; named alone, what a close one
+    does. Of the names the first `tries` count; 0 is no limit. Each wrong name takes `each_try` off, and each
+    step that a safety rule stopped takes off `unsafe`.
+    """
+    names = list(dict.fromkeys(way.names))[: tries or None]
+    if way.case.fault not in names:
+        return 0.0
+    share = credit.right if way.action in RIGHT_CALLS[way.case.fault][0] else credit.close
+    off = credit.each_try * names.index(way.case.fault) + unsafe * len(way.unsafe)
+    return _within(share - off)
+
+
+def _within(share: float) -> float:
     return round(min(1.0, max(0.0, share)), 9)  # without the dust of binary fractions

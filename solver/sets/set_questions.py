@@ -4,7 +4,7 @@ The kinds are the same for everybody; a person's problems are the same wherever 
 """
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 from typing import NamedTuple
 from unicodedata import category, normalize
@@ -13,6 +13,7 @@ from solver.engine.case import Case, draw
 from solver.engine.code import UNIT_LETTERS, sealed, sealed_as_first
 from solver.engine.draw import Draw
 from solver.errors import SolverError
+from solver.fault.case import FaultCase
 from solver.scenario import PEOPLE
 from solver.topics.catalogue import (
     CATALOGUE,
@@ -24,11 +25,12 @@ from solver.topics.catalogue import (
     level_at,
 )
 
+from .fault_part import FaultPart
 from .kept_ranges import keeping
 from .own_plant import Plant, Pump, set_at
 from .paper import SEEDS, any_seed, mask_of
 
-__all__ = ["WorkSet", "case_for", "cases_for", "person_id", "plan_of"]
+__all__ = ["WorkSet", "case_for", "cases_for", "faults_for", "person_id", "plan_of"]
 
 LONGEST_ID = 40
 TRIED = 20  # seeds among which a question is not one that the person has already
@@ -45,8 +47,8 @@ class Asked(NamedTuple):
 class WorkSet:
     """What people are set; `set_of` makes one, and says what cannot be.
 
-    `families` are names, in the order of the catalogue; `level` 0 is any; `count` is of questions;
-    without `each` everybody has the same numbers.
+    `families` are names, in the order of the catalogue; `level` 0 is any; `count` is of problems;
+    without `each` everybody has the same numbers. `faults` are the cases of find the fault after them.
     """
 
     families: tuple[str, ...]
@@ -57,6 +59,12 @@ class WorkSet:
     seed: int
     plant: Plant | None = None
     catalogue: int = CATALOGUE
+    faults: FaultPart | None = None
+
+    @property
+    def asked(self) -> int:
+        """How many questions there are: problems, then cases."""
+        return self.count + (self.faults.count if self.faults else 0)
 
     @property
     def code(self) -> str:
@@ -67,6 +75,11 @@ class WorkSet:
         'SET-33-2U-10-E-2-48213-VNE'
         """
         return _code(self)
+
+    @property
+    def drawn_from(self) -> str:
+        """The text that its problems are drawn from: those of the same set without cases."""
+        return _code(replace(self, faults=None)) if self.faults else self.code
 
 
 @lru_cache(maxsize=64)
@@ -84,6 +97,7 @@ def _code(work: WorkSet) -> str:
         "E" if work.each else "S",
         work.catalogue,
         work.seed,
+        *([work.faults.in_code] if work.faults else []),
         *([work.plant.fingerprint] if work.plant else []),
     )
 
@@ -99,12 +113,12 @@ def plan_of(work: WorkSet) -> tuple[Asked, ...]:
 
     No kind comes again before all have been asked.
     """
-    chance = Draw(f"plan {work.code}")
+    chance = Draw(f"plan {work.drawn_from}")
     turns = _in_turn(_chosen(work), chance)
     asked = []
     for number in range(1, work.count + 1):
         kind = next(turns)
-        own = chance if work.catalogue == FIRST else Draw(f"{work.code} {number}")
+        own = chance if work.catalogue == FIRST else Draw(f"{work.drawn_from} {number}")
         asked.append(Asked(kind, level_at(kind, work.level, own)))
     return tuple(asked)
 
@@ -157,6 +171,18 @@ def cases_for(work: WorkSet, person: str) -> tuple[Case | Refused, ...]:
     )
 
 
+def faults_for(work: WorkSet, person: str) -> tuple[FaultCase, ...]:
+    """A person's cases of find the fault, which come after the problems; for anybody as `cases_for`.
+
+    Raises:
+        SolverError: `person` cannot be anybody's id.
+    """
+    if work.faults is None:
+        return ()
+    whose = person_id(person) if work.each else ""
+    return work.faults.cases(f"{work.drawn_from} {whose}", work.units)
+
+
 def case_for(work: WorkSet, person: str, number: int) -> Case | Refused:
     """A person's problem `number`, from 1; of the earlier ones only those of its kind are drawn.
 
@@ -198,7 +224,7 @@ def _begun(work: WorkSet, person: str) -> list[_Begun]:
         chance = Draw(f"set {work.code} {whose}")
         return [_first(work, asked, chance) for asked in plan_of(work)]
     return [
-        _begin(work, asked, Draw(f"{work.code} {number} {whose}"))
+        _begin(work, asked, Draw(f"{work.drawn_from} {number} {whose}"))
         for number, asked in enumerate(plan_of(work), 1)
     ]
 

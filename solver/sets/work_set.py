@@ -4,8 +4,8 @@
 
 holds, in this order: the whole chapters, the tags of other families, the level and the units, how
 many questions, E for each their own numbers or S for the same ones, the catalogue it is drawn from
-(catalogue.py), the number drawn from, the fingerprint of a plant of the trainer's own, and three
-check letters.
+(catalogue.py), the number drawn from, the cases of find the fault (fault_part.py) and the fingerprint
+of a plant of the trainer's own where there are any, and three check letters.
 """
 
 import re
@@ -26,13 +26,14 @@ from solver.engine.code import (
 )
 from solver.errors import BadCode, SolverError
 from solver.scenario import kinds_of
-from solver.topics.catalogue import CATALOGUE, chapters_at, check_known, kinds_at
+from solver.topics.catalogue import CATALOGUE, FIRST, chapters_at, check_known, kinds_at
 from solver.topics.problems import FAMILIES
 
+from .fault_part import IN_CODE, FaultPart, part_in_code
 from .kept_ranges import keeping
 from .own_plant import Plant, set_at
 from .paper import chapters_in
-from .set_questions import WorkSet, case_for, cases_for, person_id, plan_of
+from .set_questions import WorkSet, case_for, cases_for, faults_for, person_id, plan_of
 
 __all__ = [
     "MOST",
@@ -40,6 +41,7 @@ __all__ = [
     "WorkSet",
     "case_for",
     "cases_for",
+    "faults_for",
     "person_id",
     "plan_of",
     "read_set",
@@ -50,7 +52,7 @@ MOST = 60  # questions
 TOP = max(len(family.levels) for family in FAMILIES)  # level
 _SHAPE = re.compile(
     rf"SET-({DIGIT}{{1,6}})(?:-(?P<tags>[A-Z]{{2,4}}(?:-[A-Z]{{2,4}})*))?-({DIGIT})([UM])"
-    rf"-({DIGIT}{{1,2}})-([ES])-({DIGIT}{{1,3}})-({DIGIT}{{1,9}})(?:-P({DIGIT}{{6}}))?-{CHECK}"
+    rf"-({DIGIT}{{1,2}})-([ES])-({DIGIT}{{1,3}})-({DIGIT}{{1,9}}){IN_CODE}(?:-P({DIGIT}{{6}}))?-{CHECK}"
 )
 _PLANTS = {  # whether the code has one, and whether one was given
     (True, False): "is for a trainer's own plant. Use it together with the set's file.",
@@ -69,7 +71,7 @@ def read_set(text: str, plant: Plant | None = None) -> WorkSet:
         BadCode: the sentence says what is wrong with the code.
     """
     match = opened(text, _SHAPE, "a set of work")
-    mask, tags, level, units, count, way, catalogue, seed, fingerprint, _ = match.groups()
+    mask, tags, level, units, count, way, catalogue, seed, _, fingerprint, _ = match.groups()
     check_known(number(catalogue), text)
     if (fingerprint or "") != (plant.fingerprint[1:] if plant else ""):
         raise BadCode(f"“{shown(text)}” {_PLANTS[bool(fingerprint), bool(plant)]}")
@@ -90,6 +92,7 @@ def read_set(text: str, plant: Plant | None = None) -> WorkSet:
             seed=number(seed),
             plant=plant,
             catalogue=number(catalogue),
+            faults=part_in_code(match),
         )
     except SolverError as fault:
         raise BadCode(f"“{shown(text)}” can't be used. {fault}") from None
@@ -109,8 +112,9 @@ def set_of(
     seed: int = 0,
     plant: Plant | None = None,
     catalogue: int = CATALOGUE,
+    faults: FaultPart | None = None,
 ) -> WorkSet:
-    """A set of whole chapters and of single families, by their names.
+    """A set of whole chapters and of single families, by their names; then cases of find the fault.
 
     `catalogue` is the number of the one it was made from; a new set is of the newest.
 
@@ -132,7 +136,11 @@ def set_of(
     if not isinstance(each, bool):
         raise SolverError(f"Write each as true or false; you wrote “{each}”.")
     chosen = tuple(k.name for k in kinds if k.chapter in chapters or k.name in families)
-    work = WorkSet(chosen, level, units, count, each, seed, plant, catalogue)
+    if faults and catalogue == FIRST:
+        raise SolverError(
+            "A set of catalogue 1 has no cases of find the fault. Take the line with catalogue out, or the cases."
+        )
+    work = WorkSet(chosen, level, units, count, each, seed, plant, catalogue, faults)
     if plant:
         _check_plant(work, plant)
     return work

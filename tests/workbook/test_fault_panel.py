@@ -5,9 +5,9 @@ from io import BytesIO
 import pytest
 from pypdf import PdfReader
 
-from solver.fault.case import fault_case
+from solver.fault.case import FAMILY, fault_case
 from solver.fault.review import sure_way
-from workbook.fault.fault_panel import FAMILY, FaultPanel
+from workbook.fault.fault_panel import FaultPanel
 from workbook.fault.printed import pdf_of
 from workbook.fault.story import Story, begin, unfinished
 from workbook.log import NotKept, line_of, read_line
@@ -98,7 +98,7 @@ def test_each_name_counts_in_the_log(bench):
     assert "Not yet" in panel.stand.told.value
     name(panel, CASE.fault)
     first, second = bench.log
-    assert (FAMILY, 2, "wrong", 1) == (first.family, first.level, first.status, first.tries)
+    assert (FAMILY.name, 2, "wrong", 1) == (first.family, first.level, first.status, first.tries)
     assert (CODE, "right", 2) == (second.code, second.status, second.tries)
     assert [first, second] == [read_line(line_of(each)) for each in bench.log]
 

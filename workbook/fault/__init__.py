@@ -7,5 +7,35 @@
     fault_panel.py  the panel: choose a case, work it, see the review
     printed.py      a case on paper, by case.typ
 
-Other rooms take nothing of it. The engine beneath is solver/fault.
+What other rooms take is named here. What shows anything in widgets is loaded when it is asked for, so that a
+class is marked without them. The engine beneath is solver/fault.
 """
+
+from typing import TYPE_CHECKING
+
+from .story import Story, Worked, attempt_of_way, folder, story_of, way_in
+from .view import LOOK, head_html, review_html
+
+if TYPE_CHECKING:
+    from .stand import Stand
+
+__all__ = [
+    "LOOK",
+    "Stand",
+    "Story",
+    "Worked",
+    "attempt_of_way",
+    "folder",
+    "head_html",
+    "review_html",
+    "story_of",
+    "way_in",
+]
+
+
+def __getattr__(name: str) -> object:
+    if name == "Stand":
+        from .stand import Stand
+
+        return Stand
+    raise AttributeError(f"module {__name__!r} has no attribute {name!r}")

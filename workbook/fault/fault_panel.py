@@ -9,21 +9,19 @@ from ipywidgets import HTML, VBox
 from solver import SolverError
 from solver.fault.case import LEVELS, fault_case
 from solver.units.show import capital
-from workbook.log import SHOWN, Attempt, NotKept, made
+from workbook.log import Attempt, NotKept
 from workbook.ui.controls import UNIT_CHOICES, Panel, button, chooser, classed, row, show
 from workbook.ui.entry import Entry
-from workbook.ui.markup import Markup, style, tag
+from workbook.ui.markup import Markup, tag
 from workbook.ui.pieces import say
 
 from .printed import save_pdf
 from .stand import Stand
-from .story import Story, begin, unfinished
-from .view import review_html
+from .story import Story, Worked, attempt_of_way, begin, unfinished
+from .view import LOOK, review_html
 
-__all__ = ["FAMILY", "FaultPanel", "attempt_of"]
+__all__ = ["FaultPanel"]
 
-FAMILY = "find_the_fault"  # its name in the log; no family of problems has it
-LOOK = style(Path(__file__).with_name("fault.css"))
 SEEDS = 100_000
 ABOUT = (
     "Decide what to measure, in any order. Each reading takes minutes, and some need a "
@@ -103,15 +101,15 @@ class FaultPanel(Panel):
         self.stand.open(story)
         next(iter(self.stand.readings.acts.values())).focus()
 
-    def _named(self, story: Story) -> str:
+    def _named(self, story: Worked) -> str:
         """Keep a name in the study log; a sentence where that can't be."""
-        return self._keep(attempt_of(story))
+        return self._keep(attempt_of_way(story.way))
 
-    def _print(self, story: Story) -> Markup:
+    def _print(self, story: Worked) -> Markup:
         return save_pdf(story.way.case, self._pages)
 
-    def _over(self, story: Story) -> None:
-        fault = "" if story.way.named else self._keep(attempt_of(story))
+    def _over(self, story: Worked) -> None:
+        fault = "" if story.way.named else self._keep(attempt_of_way(story.way))
         self.lesson.value = review_html(story.way)
         self._view(self.review)
         if fault:
@@ -124,19 +122,3 @@ class FaultPanel(Panel):
         except NotKept as fault:
             return str(fault)
         return ""
-
-
-def attempt_of(story: Story) -> Attempt:
-    """The last name of a case as a line of the log; one that was ended without the right name as shown."""
-    way = story.way
-    ended = way.ended and not way.named
-    status = SHOWN if ended else "right" if way.named else "wrong"
-    return made(
-        code=str(way.case.code),
-        family=FAMILY,
-        level=way.case.level,
-        typed="" if ended else way.names[-1],
-        status=status,
-        tries=len(way.names),
-        solution=ended,
-    )

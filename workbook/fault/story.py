@@ -10,12 +10,33 @@ nobody's file can say more than was done. A line that is torn or that means noth
 import contextlib
 import uuid
 from pathlib import Path
+from typing import Protocol
 
 from solver import BadCode, SolverError
+from solver.fault.case import FAMILY
 from solver.fault.way import Way, way_of
-from workbook.log import NotALine, add_lines, checked_line, default_path, fields_of, now
+from workbook.log import (
+    SHOWN,
+    Attempt,
+    NotALine,
+    add_lines,
+    checked_line,
+    default_path,
+    fields_of,
+    made,
+    now,
+)
 
-__all__ = ["Story", "begin", "folder", "unfinished"]
+__all__ = [
+    "Story",
+    "Worked",
+    "attempt_of_way",
+    "begin",
+    "folder",
+    "story_of",
+    "unfinished",
+    "way_in",
+]
 
 VERSION = 1
 BEGIN, DID = "begin", "did"
@@ -24,6 +45,15 @@ BEGIN, DID = "begin", "did"
 def folder() -> Path:
     """Where cases are kept: beside the log."""
     return default_path().parent / "faults"
+
+
+class Worked(Protocol):
+    """A case being worked, wherever it is kept: all that was done, and one thing more."""
+
+    @property
+    def way(self) -> Way: ...
+
+    def do(self, *words: str) -> None: ...
 
 
 class Story:
@@ -47,15 +77,18 @@ class Story:
             raise BadCode(f"The file {path.name} isn't a case.")
         self.way = way
 
-    def do(self, word: str) -> None:
-        """Do one thing more: on the disk first, then here.
+    def do(self, *words: str) -> None:
+        """Do one thing more, or several at once: on the disk first, then here.
 
         Raises:
             NotKept: nothing was done.
             BadDefinition: it can't be done here; the sentence says what can.
         """
-        way = self.way.then(word)
-        add_lines(self.path, [checked_line(VERSION, {"event": DID, "word": word, "when": now()})])
+        way, when = self.way, now()
+        for word in words:
+            way = way.then(word)
+        did = [{"event": DID, "word": word, "when": when} for word in words]
+        add_lines(self.path, [checked_line(VERSION, each) for each in did])
         self.way = way
 
 
@@ -89,3 +122,40 @@ def unfinished(where: Path) -> Story | None:
             story = Story(path)
             return None if story.way.ended else story
     return None
+
+
+def story_of(code: str, where: Path) -> Story:
+    """The story of the case of a code that was worked on last, ended or not; a new one where there is none.
+
+    Raises as `begin` does.
+    """
+    paths = sorted(where.glob(f"{code}-*.jsonl"), key=lambda path: path.stat().st_mtime)
+    for path in reversed(paths):
+        with contextlib.suppress(OSError, SolverError):
+            return Story(path)
+    return begin(code, where)
+
+
+def attempt_of_way(way: Way, of: str = "", who: str = "") -> Attempt:
+    """A way as it stands as a line of the log: all its words are what was typed; ended unnamed it is shown."""
+    unnamed = way.ended and not way.named
+    return made(
+        code=str(way.case.code),
+        family=FAMILY.name,
+        level=way.case.level,
+        typed=" ".join(way.words),
+        status=SHOWN if unnamed else "right" if way.named else "wrong",
+        tries=len(way.names),
+        solution=unnamed,
+        of=of,
+        who=who,
+    )
+
+
+def way_in(attempt: Attempt) -> Way:
+    """The way in a line of the log, gone through again; nothing else in the line is believed.
+
+    Raises:
+        SolverError: this version has no such case, or a word means nothing in it.
+    """
+    return way_of(attempt.code, attempt.typed.split())

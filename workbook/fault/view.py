@@ -1,6 +1,7 @@
 """A case as HTML: what is reported, the station, the clipboard, what came of a step, the review."""
 
 from collections.abc import Iterator
+from pathlib import Path
 
 from solver.fault.case import LEVELS, FaultCase
 from solver.fault.finding import Finding
@@ -13,10 +14,11 @@ from solver.render.picture import picture, texts_of
 from solver.render.station import plates
 from solver.station.faults import FAULTS
 from solver.units.show import capital, counted
-from workbook.ui.markup import Markup, joined, tag
+from workbook.ui.markup import Markup, joined, style, tag
 from workbook.ui.pieces import say, state_line, table
 
 __all__ = [
+    "LOOK",
     "clipboard_html",
     "head_html",
     "records_html",
@@ -26,6 +28,7 @@ __all__ = [
     "station_html",
 ]
 
+LOOK = style(Path(__file__).with_name("fault.css"))
 ON_THE_DRAWING = (
     *("static_head", "pipe_diameter", "pipe_length", "on_level", "off_level"),
     *("motor_size", "rated_volts", "full_load_amps", "service_factor"),
@@ -54,7 +57,11 @@ def station_html(way: Way) -> Markup:
     for one in way.found:
         texts |= {s.signal.name: s.text(case.units) for s in one.shown if s.signal.name in known}
     names = [name for name in known if name in texts]
-    return Markup(picture(case.station, {name: texts[name] for name in names}, "fault-station"))
+    return Markup(
+        picture(
+            case.station, {name: texts[name] for name in names}, f"fault-station-{case.code.seed}"
+        )
+    )
 
 
 def records_html(case: FaultCase) -> Markup:
@@ -84,10 +91,10 @@ def clipboard_html(way: Way) -> Markup:
     return joined(table(rows, heads=("", "now", "last year"), cls="w2w-givens w2w-clip"), said)
 
 
-def standing(way: Way) -> str:
-    """Minutes used, and how many suspects the readings leave; level 3 leaves that to the reader."""
+def standing(way: Way, untold: bool = False) -> str:
+    """Minutes used, and how many suspects the readings leave; level 3 and an exam leave that to the reader."""
     used = f"{counted(way.minutes, 'minute')} used."
-    if way.case.level == 3:
+    if untold or way.case.level == 3:
         return f"{used} {len(way.case.suspects)} faults could be behind this."
     left = len(way.left())
     if not way.taken:

@@ -3,6 +3,7 @@
 from typing import NamedTuple, Protocol
 
 from solver import FAMILIES, Case, Mistake, Step
+from solver.fault.case import FaultCase
 from solver.render.text import label_of
 from solver.topics.catalogue import Refused
 
@@ -17,7 +18,7 @@ class Answered(Protocol):
     @property
     def mistake(self) -> str: ...
     @property
-    def case(self) -> Case | Refused: ...
+    def case(self) -> Case | Refused | FaultCase: ...
 
 
 class Flaw(NamedTuple):
@@ -46,7 +47,7 @@ class Flaws:
 
     def take(self, one: Answered, person: str) -> None:
         """Count the mistake of an answer, if it has one that can be put in words."""
-        if not one.mistake or isinstance(one.case, Refused):
+        if not one.mistake or not isinstance(one.case, Case):
             return
         key = _key(one.case, one.mistake)
         made = self._found.get(key)

@@ -13,12 +13,14 @@ from hypothesis import strategies as st
 import workbook
 from solver import FAMILIES
 from solver.sets.credit import Credit
+from solver.sets.fault_part import MOST_FAULTS, FaultPart
 from solver.sets.own_plant import plant_of
 from solver.sets.paper import CHAPTERS
 from solver.sets.work_set import cases_for, set_of
 from solver.topics.catalogue import CATALOGUE
 from workbook.trainer.sets.set_file import (
     Assigned,
+    FaultWork,
     SetFault,
     parse_set_file,
     read_set_file,
@@ -381,6 +383,7 @@ WORKS = st.builds(
     count=st.integers(1, 60),
     each=st.booleans(),
     seed=st.integers(0, 999_999_999),
+    faults=st.none() | st.builds(FaultPart, st.integers(1, MOST_FAULTS), st.integers(1, 3)),
 )
 OF_A_PLANT = st.builds(
     lambda plant, seed: set_of(families=["brake_power"], plant=plant, seed=seed, count=1),
@@ -404,7 +407,8 @@ SETS = st.builds(
     st.builds(
         Credit, SHARES, SHARES, SHARES, st.dictionaries(st.sampled_from(SLIPS), SHARES), SHARES
     ),
-)
+    st.builds(FaultWork, st.floats(0.01, 1000), SHARES),
+).map(lambda assigned: assigned if assigned.work.faults else assigned._replace(faults=FaultWork()))
 
 
 @settings(max_examples=200)

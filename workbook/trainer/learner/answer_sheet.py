@@ -103,10 +103,18 @@ class AnswerSheet:
             who=self.person,
         )
         try:
-            self._log.keep(line)
+            self.add(line)
         except NotKept as fault:
             return str(fault)
         return ""
+
+    def add(self, line: Attempt) -> None:
+        """Write a line through to the disk.
+
+        Raises:
+            NotKept: it cannot be written; the sentence says why.
+        """
+        self._log.keep(line)
 
 
 class Asked:

@@ -15,10 +15,11 @@ from pathlib import Path
 from typing import Protocol, runtime_checkable
 
 from solver import SolverError
-from solver.sets.work_set import case_for, cases_for, person_id
+from solver.fault.case import FAMILY
+from solver.sets.work_set import case_for, cases_for, faults_for, person_id
 from solver.topics.catalogue import Refused
 from solver.units.show import counted
-from workbook.log import SHOWN
+from workbook.log import SHOWN, Attempt
 from workbook.trainer.course import CONFIG
 from workbook.trainer.sets.set_file import SET_FILE, Assigned, read_set_file
 from workbook.ui.pages import MARK, read_page
@@ -26,6 +27,7 @@ from workbook.ui.pieces import listed
 
 from .answer_sheet import SHEET, AnswerSheet, Asked
 from .class_list import may_be_listed
+from .own_case import OwnCase
 from .who import Learner, keep_person, person_at
 
 __all__ = ["SAY_WHO", "NotListed", "NothingToShow", "OwnSet", "due_in_words", "own_set", "standing"]
@@ -182,11 +184,28 @@ class OwnSet:
             raise NothingToShow(f"Question {number}. {case.why} Tell your trainer.")
         return Asked(self.sheet, number, case, clock)
 
+    def case(self, number: int) -> OwnCase:
+        """Question `number` of this person where it is a case of find the fault.
+
+        Raises:
+            NothingToShow: there is none yet, or none of this number.
+        """
+        work = self._set().work
+        if not work.count < number <= work.asked:
+            raise NothingToShow(
+                f"Question {number} isn't a case of find the fault in this set. Ask your trainer for the folder again."
+            )
+        if self.sheet is None:
+            raise NothingToShow(SAY_WHO)
+        case = faults_for(work, self.person.id)[number - work.count - 1]
+        return OwnCase(self.sheet, number, case)
+
     @cached_property
     def codes(self) -> Mapping[int, str]:
         """The code of each of this person's problems that can be asked, by its number."""
-        cases = cases_for(self._set().work, self.person.id)
-        return {n: case.code for n, case in enumerate(cases, 1) if not isinstance(case, Refused)}
+        work, person = self._set().work, self.person.id
+        asked = [*cases_for(work, person), *faults_for(work, person)]
+        return {n: str(one.code) for n, one in enumerate(asked, 1) if not isinstance(one, Refused)}
 
     def unanswered(self) -> list[int]:
         """The numbers of the questions without an answer, from 1.
@@ -195,7 +214,7 @@ class OwnSet:
             NotRead: the sheet is there and cannot be read; the sentence says why.
         """
         lines = self.sheet.read() if self.sheet else ()
-        answered = {line.code for line in lines if line.status != SHOWN}
+        answered = {line.code for line in lines if _answers(line)}
         return [number for number, code in self.codes.items() if code not in answered]
 
     def begun(self) -> bool:
@@ -221,6 +240,13 @@ class OwnSet:
                 part.redraw()
 
 
+def _answers(line: Attempt) -> bool:
+    """Whether a line answers its question: a case does once a fault is named, or it is given up."""
+    if line.family == FAMILY.name:
+        return line.status == SHOWN or line.tries > 0
+    return line.status != SHOWN
+
+
 @cache
 def own_set(folder: Path) -> OwnSet:
     """The set of a folder; one for all cards of a page."""
@@ -236,7 +262,7 @@ def standing(own: OwnSet, now: datetime | None = None) -> Sequence[str]:
     if own.sheet is None:
         return []
     assigned = own.sheet.assigned
-    count, left = assigned.work.count, own.unanswered()
+    count, left = assigned.work.asked, own.unanswered()
     said = [_answered(count, left)]
     if left and len(left) < count:
         said.append(f"Not answered yet: {listed(left)}.")

@@ -123,8 +123,8 @@ def _score(assigned: Assigned, handed: Handed) -> tuple[Scored | None, list[str]
 
 def _check(rows: SetRows, assigned: Assigned) -> None:
     """That the gradebook has just the questions that the set has, and what they are worth."""
-    numbers = range(1, assigned.work.count + 1)
-    if {grade_id(number): assigned.points for number in numbers} != rows.worth:
+    numbers = range(1, assigned.work.asked + 1)
+    if {grade_id(number): assigned.worth(number) for number in numbers} != rows.worth:
         raise GradebookFault(
             f"The gradebook has other questions or points than the set “{assigned.name}” now. "
             f"Type: python3 -m workbook set {assigned.name}"

@@ -1,10 +1,15 @@
 """A mark in words: for the gradebook as plain text, for the learner as a piece of a page."""
 
+from collections.abc import Sequence
 from typing import Protocol
 
 from solver import Case
+from solver.fault.case import FaultCase
+from solver.fault.way import Way
 from solver.topics.catalogue import Refused
 from solver.units.show import exact, figures, with_unit
+from workbook.fault import LOOK as FAULT_LOOK
+from workbook.fault import head_html, review_html
 from workbook.practice import after_state, chain_html, problem_html, worked_html
 from workbook.ui.markup import Child, Markup, tag
 from workbook.ui.pieces import STATES, state_line
@@ -53,8 +58,10 @@ def feedback_html(mark: QuestionMark) -> Markup:
     """
     if isinstance(mark.case, Refused):
         return _section(mark, tag("p", comment_of(mark)))
-    case, known = mark.case, mark.status in STATES
-    sign, color = (STATES[mark.status][0], mark.status) if known else NO_ANSWER
+    if isinstance(mark.case, FaultCase):
+        return _section(mark, *_of_case(mark, mark.way or Way(mark.case)))
+    case = mark.case
+    sign, color = _sign(mark)
     answer = tag("p", tag("b", f"The answer is {_answer(case)}."))
     became = tag(
         "div",
@@ -72,6 +79,25 @@ def feedback_html(mark: QuestionMark) -> Markup:
         worked_html(case),
         tag("p", f"Code of this problem: {case.code}", cls="w2w-about"),
     )
+
+
+def _sign(mark: QuestionMark) -> tuple[str, str]:
+    known = mark.status in STATES
+    return (STATES[mark.status][0], mark.status) if known else NO_ANSWER
+
+
+def _of_case(mark: QuestionMark, way: Way) -> Sequence[Child]:
+    """A case, what became of it, and the review of the way through it."""
+    sign, color = _sign(mark)
+    look = LOOK if mark.needs_person else ""
+    became = tag(
+        "div",
+        state_line(sign, _head(mark)),
+        (tag("p", sentence) for sentence in (mark.reason, look) if sentence),
+        cls=f"w2w-say w2w-{color}",
+    )
+    reviewed = tag("div", review_html(way), cls="w2w-review")
+    return FAULT_LOOK, head_html(way), became, reviewed
 
 
 def _section(mark: QuestionMark, *parts: Child) -> Markup:
@@ -93,7 +119,7 @@ def _typed(mark: QuestionMark) -> str:
     if not mark.typed:
         return ""
     read = f", which was read as {mark.read_as}" if mark.read_as else ""
-    return f"You typed “{mark.typed}”{read}."
+    return f"You {'named' if mark.way else 'typed'} “{mark.typed}”{read}."
 
 
 def _answer(case: Case) -> str:

@@ -12,8 +12,10 @@ from functools import cache
 from pathlib import Path
 
 from solver import Case, SolverError, grade
-from solver.sets.work_set import cases_for
+from solver.fault.review import sure_way
+from solver.sets.work_set import cases_for, faults_for
 from solver.topics.catalogue import Refused
+from workbook.fault import attempt_of_way
 from workbook.log import Attempt, line_of, made
 from workbook.trainer.coming_in.handed_in import ANSWER, METADATA, read_handed
 from workbook.trainer.coming_in.typed_as import typed_as
@@ -147,8 +149,12 @@ def _tried_out(folder: Path) -> Marked:
 
 def _all_right(assigned: Assigned) -> bytes:
     """An answer sheet with the right answer to each question."""
-    cases = [c for c in cases_for(assigned.work, ANYBODY) if not isinstance(c, Refused)]
-    return "\n".join(line_of(_right(case, assigned.work.code)) for case in cases).encode()
+    work = assigned.work
+    cases = [c for c in cases_for(work, ANYBODY) if not isinstance(c, Refused)]
+    ways = [sure_way(str(case.code)) for case in faults_for(work, ANYBODY)]
+    lines = [_right(case, work.code) for case in cases]
+    lines += [attempt_of_way(way, work.code, ANYBODY) for way in ways]
+    return "\n".join(map(line_of, lines)).encode()
 
 
 def _right(case: Case, of: str) -> Attempt:

@@ -14,7 +14,7 @@ from types import MappingProxyType
 from typing import NamedTuple
 
 from solver import Case
-from solver.sets.work_set import WorkSet, cases_for, person_id
+from solver.sets.work_set import WorkSet, cases_for, faults_for, person_id
 from solver.topics.catalogue import Refused
 from workbook.log import Attempt, Strange, merged
 from workbook.trainer.coming_in.handed_in import Handed, plain_answers
@@ -24,6 +24,7 @@ from workbook.trainer.sets.set_file import Assigned
 from .feedback import comment_of, feedback_html
 from .odd import plain, quoted, told
 from .tries import QuestionMark, by_plain_answer, by_tries, not_gradable, unanswered
+from .ways import by_way, not_on_paper
 
 __all__ = [
     "Marked", "QuestionMark", "comment_of", "feedback_html", "mark", "mark_handed", "mark_typed",
@@ -83,10 +84,11 @@ def mark(
         SolverError: nobody can have the id `person`, which is the trainer's word.
     """
     person = person_id(person)
-    under = person_id(typed_as) if typed_as else person
-    cases = _cases(assigned.work, under)
+    under, work = person_id(typed_as) if typed_as else person, assigned.work
+    cases, faults = _cases(work, under), faults_for(work, under)
     codes = [case.code for case in cases]
-    found = _sorted(read_sheet(sheet), codes, assigned.work.code, under)
+    every = [*codes, *(str(case.code) for case in faults)]
+    found = _sorted(read_sheet(sheet), every, work.code, under)
     in_words = {} if all(found.lines.values()) else plain_answers(notebook)
     marks = []
     for number, (code, case) in enumerate(zip(codes, cases, strict=True), 1):
@@ -101,6 +103,9 @@ def mark(
             marks.append(by_plain_answer(assigned, number, case, in_words[number], odd))
         else:
             marks.append(unanswered(assigned, number, case, odd))
+    for number, fault in enumerate(faults, len(cases) + 1):
+        code = str(fault.code)
+        marks.append(by_way(assigned, number, fault, found.lines[code], found.odd.get(code, ())))
     said = [TYPED_AS.format(under, person)] if under != person else []
     return _whole(assigned, person, marks, not (sheet or b"").strip(), found.odd_whole, said)
 
@@ -127,6 +132,8 @@ def mark_typed(
             marks.append(by_plain_answer(assigned, number, case, typed, strange))
         else:
             marks.append(unanswered(assigned, number, case, strange))
+    for number, fault in enumerate(faults_for(assigned.work, person), assigned.work.count + 1):
+        marks.append(not_on_paper(assigned, number, fault))
     return _whole(assigned, person, marks, False, odd_whole)
 
 

@@ -5,6 +5,8 @@ from typing import NamedTuple
 
 from solver import Case, Verdict, grade
 from solver.engine.grading import MISTAKE, WRONG
+from solver.fault.case import FaultCase
+from solver.fault.way import Way
 from solver.sets.credit import share_of
 from solver.topics.catalogue import Refused
 from workbook.log import SHOWN, Attempt
@@ -33,7 +35,8 @@ class QuestionMark(NamedTuple):
     `status` is right, mistake, close, wrong, blank or unreadable. `typed` is the answer that
     counted, `read_as` how it was read, `says` what the solver says of it, and `tries` which try it
     was. `reason` says what was not counted or is odd; `needs_person`, that somebody must look.
-    `case` is Refused where its problem is not here any more.
+    `case` is Refused where its problem is not here any more. `way` is what was done in a case of find the
+    fault; None for a problem.
     """
 
     number: int
@@ -45,9 +48,10 @@ class QuestionMark(NamedTuple):
     says: str
     reason: str
     needs_person: bool
-    case: Case | Refused
+    case: Case | Refused | FaultCase
     tries: int = 0
     read_as: str = ""
+    way: Way | None = None
 
 
 class _Try(NamedTuple):

@@ -24,6 +24,7 @@ HOW = (
     "Show your work. Write each answer on its line, with its unit. Keep three figures or more in "
     "every step."
 )
+CASES = "The cases of find the fault in this set are not on paper: work them on the screen."
 KEY_HOW = (
     "Under each answer is the range that is accepted, in the same unit. Any unit of the same kind is "
     "right too. A choice is just its number."
@@ -98,7 +99,7 @@ def _head(assigned: Assigned) -> dict[str, str]:
         "paper": PAPER[work.units],
         "title": _breakable(assigned.title),
         "about": f"{counted(work.count, 'question')}, {points}, {UNITS[work.units]}.",
-        "how": HOW,
+        "how": f"{HOW} {CASES}" if work.faults else HOW,
         "always": caution_lines()[-1],
         "rounding": ROUNDING,
         "set-code": work.code,

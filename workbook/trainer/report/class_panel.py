@@ -184,6 +184,7 @@ class ClassPanel(Panel):
         links = [
             link(one.says, f"{name}-{one.name}.csv", "text/csv", one.made(told, hidden))
             for one in FILES
+            if one.name != "cases" or told.ways
         ]
         names = (
             "They have no names in them."

@@ -25,7 +25,7 @@ def options(parser: argparse.ArgumentParser) -> None:
         default=70,
         help="people below this percent of the points need help; 70 if left out",
     )
-    for name in ("people", "questions", "mistakes"):
+    for name in ("people", "questions", "mistakes", "cases"):
         parser.add_argument(f"--{name}", metavar="OUT", help=f"write the {name} to a CSV file")
 
 

@@ -11,6 +11,8 @@ from typing import TYPE_CHECKING, NamedTuple
 from solver import Family
 from workbook.ui.flaws import Flaw, Flaws
 
+from .ways import WayFacts, way_facts
+
 if TYPE_CHECKING:
     from workbook.trainer.marking.marked import Marked
 
@@ -120,6 +122,7 @@ class ClassFacts(NamedTuple):
     people: tuple[PersonFacts, ...]
     questions: tuple[Question, ...]
     flaws: tuple[Flaw, ...]
+    ways: tuple[WayFacts, ...] = ()
 
     @property
     def there(self) -> list[PersonFacts]:
@@ -170,6 +173,7 @@ class _Gathered:
         self.people: list[PersonFacts] = []
         self.columns: dict[int, _Column] = {}
         self.flaws = Flaws()
+        self.ways: list[WayFacts] = []
 
     def take(self, mark: "Marked") -> None:
         person = _person(mark)
@@ -180,6 +184,8 @@ class _Gathered:
         for one in mark.questions:
             self._count(one, person)
             self.flaws.take(one, mark.person)
+            if way := way_facts(one, mark.person):
+                self.ways.append(way)
 
     def _count(self, one, person: PersonFacts) -> None:
         column = self.columns.get(one.number)
@@ -200,7 +206,7 @@ class _Gathered:
         )
         gone = [nothing._replace(person=one) for one in absent]
         people = tuple(sorted([*self.people, *gone], key=lambda person: person.person))
-        return ClassFacts(self.code, people, questions, self.flaws.ranked)
+        return ClassFacts(self.code, people, questions, self.flaws.ranked, tuple(self.ways))
 
 
 def _part(points: float, out_of: float) -> float:

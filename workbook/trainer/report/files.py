@@ -9,7 +9,7 @@ from workbook.ui.spreadsheet import csv_of
 from .facts import STATUSES, ClassFacts, PersonFacts
 from .words import names_for
 
-__all__ = ["FILES", "File", "mistakes_csv", "people_csv", "questions_csv"]
+__all__ = ["FILES", "File", "cases_csv", "mistakes_csv", "people_csv", "questions_csv"]
 
 
 def people_csv(told: ClassFacts, hidden: bool = False) -> bytes:
@@ -89,6 +89,46 @@ def mistakes_csv(told: ClassFacts, hidden: bool = False) -> bytes:
     return csv_of([heads, *rows])
 
 
+def cases_csv(told: ClassFacts, hidden: bool = False) -> bytes:
+    """A row for each way through a case: readings in order, minutes, names, the call, unsafe steps, points."""
+    heads = [
+        "person",
+        "question",
+        "case",
+        "level",
+        "fault",
+        "readings",
+        "in order",
+        "minutes",
+        "named",
+    ]
+    names = names_for(told, hidden)
+    rows = [
+        [
+            names[one.person],
+            one.number,
+            "" if hidden else one.code,
+            one.level,
+            one.fault,
+            len(one.readings),
+            "; ".join(one.readings),
+            one.minutes,
+            "; ".join(one.named),
+            "yes" if one.found else "no",
+            one.call,
+            "yes" if one.good_call else "no",
+            len(one.unsafe),
+            "; ".join(one.unsafe),
+            one.points,
+        ]
+        for one in told.ways
+    ]
+    if hidden:
+        rows.sort(key=lambda row: (int(str(row[0]).split()[-1]), row[1]))  # "Person 7"
+    more = ["found", "call", "right call", "unsafe steps", "which", "points"]
+    return csv_of([[*heads, *more], *rows])
+
+
 class File(NamedTuple):
     """A file to save: what it is called, what a link to it says, and how it is made."""
 
@@ -101,4 +141,5 @@ FILES = (
     File("people", "Save the people, for a spreadsheet", people_csv),
     File("questions", "Save the questions, for a spreadsheet", questions_csv),
     File("mistakes", "Save the mistakes, for a spreadsheet", mistakes_csv),
+    File("cases", "Save the ways through the cases, for a spreadsheet", cases_csv),
 )

@@ -13,6 +13,7 @@ from workbook.figures import Plotted, View, draw_shares
 from workbook.ui.pages import titles
 
 from .facts import BINS, ClassFacts, Question
+from .ways import WAY_HEADS, way_lines, way_rows
 from .words import (
     HAND_HEADS,
     LOW,
@@ -142,6 +143,7 @@ def report(
         Section("How the points are spread out", (), spread_picture(told)),
         Section("The hardest questions", (), hardest_picture(told.hardest[:HARDEST])),
         _flaws(told),
+        *_ways(told, hidden),
         _hands(told, hidden, low),
         _questions(told),
     )
@@ -164,6 +166,17 @@ def _flaws(told: ClassFacts) -> Section:
     if not points:
         lines = ["None of the answers that count has a known mistake."]
     return Section("Mistakes to go over again", lines, points=points)
+
+
+def _ways(told: ClassFacts, hidden: bool) -> list[Section]:
+    """The ways through cases of find the fault side by side, where the set has any that were worked."""
+    if not told.ways:
+        return []
+    lines, rows = way_lines(told.ways), way_rows(told.ways, names_for(told, hidden))
+    if (more := len(rows) - HANDS) > 0:
+        lines.append(f"These {HANDS} come first; {more:,} more are in the cases file.")
+    table = _table("The ways, unsafe ones first", WAY_HEADS, rows[:HANDS])
+    return [Section("Find the fault", lines, table=table)]
 
 
 def _hands(told: ClassFacts, hidden: bool, low: float) -> Section:

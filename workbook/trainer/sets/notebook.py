@@ -22,6 +22,7 @@ from .set_file import SET_FILE, Assigned, name_catalogue, read_set_file, toml_of
 
 __all__ = ["NotOurs", "notebook_of", "write_source"]
 
+FAULT = "page.fault()"
 CAUTIONS = re.compile(r"^page\.cautions(?:_in_full)?\((.+)\)$", re.MULTILINE)
 KERNEL = {"display_name": "Python 3", "language": "python", "name": "python3"}
 KEPT = {"deletable": False}
@@ -35,6 +36,8 @@ COUNTS = {
 HOW = """- Work each question on paper first, with the units.
 - Then type your answer and choose Check. Each answer is saved in this folder right away.
 - An answer that can't be read never counts as a try."""
+CASES = """- In a case, everything you do is saved right away and can't be taken back. Name the fault, then say
+  what you do about it. Naming a fault is a try."""
 TROUBLE = "If no question shows below, choose Run and then Run All Cells."
 PLAIN = (
     "*Use this cell only if there is no box above. Double-click here, and type after the colon.*"
@@ -92,6 +95,8 @@ def notebook_of(assigned: Assigned) -> dict:
     cells = [*_opening(assigned)]
     for number in range(1, count + 1):
         cells += _question(number, assigned.points)
+    for number in range(count + 1, assigned.work.asked + 1):
+        cells += _case(number, assigned.faults.points)
     cells += [
         _words("hand-in-first", DONE),
         _code("hand-in", "This line shows how to turn it in.", 'page.set_work("end")'),
@@ -112,9 +117,18 @@ def _opening(assigned: Assigned) -> Iterator[dict]:
 
 def _about(assigned: Assigned) -> str:
     count = counted(assigned.work.count, "question")
-    worth = f"{assigned.points:g} {'point' if assigned.points == 1 else 'points'}"
     whose = "You have your own numbers." if assigned.work.each else "Everyone has the same numbers."
-    return f"Your trainer set you {count}. Each is worth {worth}. {whose}"
+    said = f"Your trainer set you {count}. Each is worth {_worth(assigned.points)}. {whose}"
+    if part := assigned.work.faults:
+        cases, each = counted(part.count, "case"), _worth(assigned.faults.points)
+        said += (
+            f" Then you have {cases} of find the fault, worth {each}{' each' * (part.count > 1)}."
+        )
+    return said
+
+
+def _worth(points: float) -> str:
+    return f"{points:g} {'point' if points == 1 else 'points'}"
 
 
 def _how(assigned: Assigned) -> str:
@@ -124,6 +138,10 @@ def _how(assigned: Assigned) -> str:
         lines.append(f"- {COUNTS[assigned.counts]}")
     if tries != 1 and each_try:
         lines.append(f"- Each try after the first takes {each_try:.0%} off.")
+    if assigned.work.faults:
+        lines.append(CASES)
+        if assigned.faults.unsafe:
+            lines.append(f"- Each unsafe step in a case takes {assigned.faults.unsafe:.0%} off.")
     return "\n".join([HOW, *lines])
 
 
@@ -133,7 +151,7 @@ def _topics(assigned: Assigned) -> Iterable[str]:
     found = set()
     for path in shipped_pages():
         text = "\n".join(code_cells(path))
-        if chapters & set(PRACTICE.findall(text)):
+        if chapters & set(PRACTICE.findall(text)) or (assigned.work.faults and FAULT in text):
             found.update(re.findall(r'"(\w+)"', " ".join(CAUTIONS.findall(text))))
     return [topic for topic in topics() if topic in found]
 
@@ -145,6 +163,19 @@ def _question(number: int, points: float) -> Iterator[dict]:
     plain = _words(f"answer-{number:02}", f"{PLAIN}\n\n{ANSWER} ", KEPT)
     plain["metadata"][MARK] = {"answer": number}
     yield plain
+    yield _grade(number, points)
+
+
+def _case(number: int, points: float) -> Iterator[dict]:
+    """A case has no cell for a plain answer: what is measured can't be told in one."""
+    yield _words(f"heading-{number:02}", f"## Question {number}: find the fault")
+    yield _code(
+        f"card-{number:02}", f"This line shows question {number}.", f"page.set_fault({number})"
+    )
+    yield _grade(number, points)
+
+
+def _grade(number: int, points: float) -> dict:
     name = grade_id(number)
     cell = _code(name, f"This line grades question {number}.", f"page.set_mark({number})")
     cell["metadata"]["nbgrader"] = {
@@ -156,7 +187,7 @@ def _question(number: int, points: float) -> Iterator[dict]:
         "solution": False,
         "task": False,
     }
-    yield cell
+    return cell
 
 
 def _words(cell_id: str, text: str, held: dict = LOCKED) -> dict:

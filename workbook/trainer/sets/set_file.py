@@ -15,15 +15,17 @@ import json
 import re
 import tomllib
 from collections.abc import Iterable, Mapping
+from dataclasses import asdict
 from datetime import datetime
 from pathlib import Path
 from typing import Any, NamedTuple
 
 from solver import SolverError
 from solver.sets.credit import Credit
+from solver.sets.fault_part import fault_part
 from solver.sets.own_plant import Plant, plant_of, table_of
 from solver.sets.work_set import WorkSet, set_of
-from solver.topics.catalogue import CATALOGUE, chapters_at, kinds_at, since_of
+from solver.topics.catalogue import CATALOGUE, FIRST, chapters_at, kinds_at, since_of
 
 from .set_checks import SET_FILE, SetFault, check_mistakes, got
 from .set_keys import EACH, SAME, read_table
@@ -31,6 +33,7 @@ from .set_keys import EACH, SAME, read_table
 __all__ = [
     "SET_FILE",
     "Assigned",
+    "FaultWork",
     "SetFault",
     "chosen_names",
     "name_catalogue",
@@ -53,8 +56,18 @@ FAULTS = {  # what a fault is called by the reader of such files, and what to wr
 }
 
 
+class FaultWork(NamedTuple):
+    """What a case of find the fault earns: its points, and the share off for each step that was stopped.
+
+    A set without cases has this as it is.
+    """
+
+    points: float = 10.0
+    unsafe: float = 0.2
+
+
 class Assigned(NamedTuple):
-    """Work set to a class. `name` is that of its folder; `points` are for each question.
+    """Work set to a class. `name` is that of its folder; `points` are for each problem.
 
     `tries` 0 is no limit. `counts` says which try does: "best", "last" or "first". `due` is in
     UTC. `late` is the share of the score that is taken off after that, 0 to 1.
@@ -69,6 +82,11 @@ class Assigned(NamedTuple):
     due: datetime | None = None
     late: float = 0.0
     credit: Credit = Credit()
+    faults: FaultWork = FaultWork()
+
+    def worth(self, number: int) -> float:
+        """The points of a question: a problem's, or after the problems a case's."""
+        return self.points if number <= self.work.count else self.faults.points
 
 
 def read_set_file(path: Path, catalogue: int | None = None) -> Assigned:
@@ -122,15 +140,21 @@ def parse_set_file(text: str, name: str, catalogue: int | None = None) -> Assign
         SetFault: it cannot be used; the sentence says what to write instead.
     """
     found = read_table(_tables(text))
+    faults = read_table(found.pop("faults"), "faults")
+    part = fault_part(faults.pop("count"), faults.pop("level"))
     plan = {key: found.pop(key) for key in ("chapters", "families", "level", "units", "count")}
     if not plan["chapters"] and not plan["families"]:
         raise SetFault(f'{SET_FILE}: nothing is chosen. Write chapters = ["horsepower"].')
-    of = found.pop("catalogue") or catalogue or since_of((*plan["chapters"], *plan["families"]))
+    since = since_of((*plan["chapters"], *plan["families"]))
+    of = found.pop("catalogue") or catalogue or (max(since, FIRST + 1) if part else since)
     plant, numbers, seed = found.pop("plant"), found.pop("numbers"), found.pop("draw")
-    work = _work({**plan, "catalogue": of}, numbers == EACH, seed, _plant(plant, plan["units"]))
+    plan |= {"catalogue": of, "faults": part}
+    work = _work(plan, numbers == EACH, seed, _plant(plant, plan["units"]))
     credit = Credit(**read_table(found.pop("credit"), "credit"))
     check_mistakes(work, credit.by_mistake)
-    return Assigned(name, found.pop("title") or name, work, credit=credit, **found)
+    title = found.pop("title") or name
+    earns = FaultWork(**faults) if part else FaultWork()
+    return Assigned(name, title, work, credit=credit, faults=earns, **found)
 
 
 def _tables(text: str) -> dict:
@@ -198,12 +222,14 @@ def toml_of(assigned: Assigned) -> str:
     }
     shares = credit._asdict()
     by_mistake = shares.pop("by_mistake")
+    faults = {**asdict(work.faults), **assigned.faults._asdict()} if work.faults else {}
     return "\n".join(
         [
             *_lines(top),
             "\n[credit]",
             *_lines(shares),
             *(["\n[credit.by_mistake]", *_lines(by_mistake)] if by_mistake else []),
+            *(["\n[faults]", *_lines(faults)] if faults else []),
             *(_plant_lines(work.plant) if work.plant else []),
             "",
         ]

@@ -4,7 +4,9 @@ from collections.abc import Callable, Mapping
 from typing import Any, NamedTuple
 
 from solver.engine.code import MOST_SEED
+from solver.fault.case import LEVELS
 from solver.sets.credit import Credit
+from solver.sets.fault_part import MOST_FAULTS
 from solver.sets.work_set import MOST, TOP
 from solver.topics.catalogue import BITS, CATALOGUE, CHAPTERS, GONE
 from solver.topics.problems import FAMILIES
@@ -25,7 +27,7 @@ from .set_checks import (
     whole,
 )
 
-__all__ = ["CREDIT", "EACH", "PLAN", "SAME", "read_table"]
+__all__ = ["CREDIT", "EACH", "FAULTS", "PLAN", "SAME", "read_table"]
 
 EACH, SAME = "own for each person", "the same for all"
 NAMES = (*(family.name for family in FAMILIES), *(gone.name for gone in GONE))
@@ -74,6 +76,7 @@ PLAN: Mapping[str, Key] = {
     "due": Key(due, "a day and time, such as due = 2026-12-01T18:00:00-06:00"),
     "late": Key(share, f"{SHARE} late = 0.1", 0.0),
     "credit": Key(table, "[credit] on a line of its own, and its keys below it", {}),
+    "faults": Key(table, "[faults] on a line of its own, and its keys below it", {}),
     "plant": Key(table, "[plant] on a line of its own, and its keys below it"),
 }
 CREDIT: Mapping[str, Key] = {
@@ -85,7 +88,19 @@ CREDIT: Mapping[str, Key] = {
         shares, "[credit.by_mistake] on a line of its own, and shares below it", USUAL.by_mistake
     ),
 }
-HOMES = {"": PLAN, "credit": CREDIT}  # what each table may have; "" is before the first heading
+FAULTS: Mapping[str, Key] = {
+    "count": Key(
+        whole(0, MOST_FAULTS), f"a whole number up to {MOST_FAULTS}, such as count = 2", 0
+    ),
+    "level": Key(whole(1, len(LEVELS)), f"level = 1, or another up to {len(LEVELS)}", 1),
+    "points": Key(number(0.01, 1000), "a number from 0.01 to 1000, such as points = 10", 10.0),
+    "unsafe": Key(share, f"{SHARE} unsafe = 0.2", 0.2),
+}
+HOMES = {
+    "": PLAN,
+    "credit": CREDIT,
+    "faults": FAULTS,
+}  # what each table may have; "" is before the first heading
 
 
 def read_table(found: Mapping[str, Any], of: str = "") -> dict[str, Any]:
@@ -120,6 +135,8 @@ def _in(of: str) -> str:
 
 def _where(name: str, of: str) -> str:
     """What to do about a key that is none here: another table may have it."""
-    if name in (CREDIT if of == "" else PLAN):
-        return "Write it below [credit]." if of == "" else f"Write it above [{of}]."
+    if of == "" and name in {**FAULTS, **CREDIT}:
+        return f"Write it below [{'credit' if name in CREDIT else 'faults'}]."
+    if of and name in PLAN:
+        return f"Write it above [{of}]."
     return meant(name, tuple(HOMES[of])) or f"There are: {', '.join(HOMES[of])}."

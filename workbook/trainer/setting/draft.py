@@ -13,12 +13,13 @@ from unicodedata import normalize
 
 from solver import SolverError
 from solver.sets.credit import Credit
+from solver.sets.fault_part import MOST_FAULTS, FaultPart, fault_part
 from solver.sets.own_plant import Plant
 from solver.sets.work_set import MOST, WorkSet, set_of
-from solver.topics.catalogue import CATALOGUE, chapters_at, kinds_at
+from solver.topics.catalogue import CATALOGUE, FIRST, chapters_at, kinds_at
 from solver.units.reading import read
 from solver.units.show import exact
-from workbook.trainer.sets.set_file import Assigned, chosen_names
+from workbook.trainer.sets.set_file import Assigned, FaultWork, chosen_names
 from workbook.ui.entry import whole_number
 
 __all__ = [
@@ -80,16 +81,27 @@ def _name_in(text: str, title: str) -> str:
     return name
 
 
-def _points_in(text: str) -> float:
-    """The points of each question.
+def _cases_in(text: str) -> int:
+    """How many cases of find the fault; an empty box is none.
 
     Raises:
         SolverError: the sentence says what was typed, and what to type.
     """
-    points = _number("Points of each question", text, "")
+    if text.strip() in ("", "0"):
+        return 0
+    return whole_number(text, "cases", MOST_FAULTS)
+
+
+def _points_in(of: str, text: str) -> float:
+    """The points of each question, or of each case.
+
+    Raises:
+        SolverError: the sentence says what was typed, and what to type.
+    """
+    points = _number(f"Points of {of}", text, "")
     if not LEAST_POINTS <= points <= MOST_POINTS:
         raise SolverError(
-            f"You typed “{text.strip()[:20]}” for the points of each question. "
+            f"You typed “{text.strip()[:20]}” for the points of {of}. "
             f"Type a number from {LEAST_POINTS} to {MOST_POINTS:,}."
         )
     return points
@@ -142,6 +154,10 @@ class Draft(NamedTuple):
     right: float = 1.0
     by_mistake: Mapping[str, float] = MappingProxyType({})
     catalogue: int = CATALOGUE
+    cases: str = ""
+    case_level: int = 1
+    case_points: str = "10"
+    unsafe: str = "20"
 
 
 def assigned_from(draft: Draft) -> tuple[Assigned | None, list[str]]:
@@ -150,8 +166,10 @@ def assigned_from(draft: Draft) -> tuple[Assigned | None, list[str]]:
     title = tried("", _title_in, draft.title)
     name = tried("", _name_in, draft.name, title) if title else ""
     count = tried(1, whole_number, draft.questions, "questions", MOST)
-    work = tried(None, _work, draft, count)
-    points = tried(0.0, _points_in, draft.points)
+    cases = tried(0, _cases_in, draft.cases)
+    work = tried(None, _work, draft, count, fault_part(cases, draft.case_level))
+    points = tried(0.0, _points_in, "each question", draft.points)
+    faults = _fault_work(draft, tried) if cases else FaultWork()
     tries = tried(0, whole_number, draft.tries, "tries", MOST_TRIES) if draft.tries.strip() else 0
     late = tried(0.0, _share_in, "Taken off for being late", draft.late or "0")
     credit = _credit(draft, tried)
@@ -160,7 +178,7 @@ def assigned_from(draft: Draft) -> tuple[Assigned | None, list[str]]:
         tried.faults.append(LATE_FOR_WHAT)
     if tried.faults or work is None:
         return None, tried.faults
-    return Assigned(name, title, work, points, tries, draft.counts, due, late, credit), []
+    return Assigned(name, title, work, points, tries, draft.counts, due, late, credit, faults), []
 
 
 class _Tried:
@@ -178,6 +196,13 @@ class _Tried:
             return instead
 
 
+def _fault_work(draft: Draft, tried: _Tried) -> FaultWork:
+    return FaultWork(
+        tried(0.0, _points_in, "each case", draft.case_points),
+        tried(0.0, _share_in, "Taken off for each unsafe step", draft.unsafe),
+    )
+
+
 def _credit(draft: Draft, tried: _Tried) -> Credit:
     return Credit(
         right=draft.right,
@@ -188,7 +213,7 @@ def _credit(draft: Draft, tried: _Tried) -> Credit:
     )
 
 
-def _work(draft: Draft, count: int) -> WorkSet:
+def _work(draft: Draft, count: int, faults: FaultPart | None) -> WorkSet:
     if not (draft.chapters or draft.families):
         raise SolverError("Nothing is chosen yet. Check a chapter or a kind of problem.")
     return set_of(
@@ -200,7 +225,10 @@ def _work(draft: Draft, count: int) -> WorkSet:
         each=draft.each,
         seed=draft.seed,
         plant=draft.plant,
-        catalogue=draft.catalogue if _had(draft) else CATALOGUE,
+        catalogue=draft.catalogue
+        if _had(draft) and not (faults and draft.catalogue == FIRST)
+        else CATALOGUE,
+        faults=faults,
     )
 
 
@@ -213,7 +241,7 @@ def _had(draft: Draft) -> bool:
 def draft_of(assigned: Assigned) -> Draft:
     """The form that makes this set again."""
     work, credit = assigned.work, assigned.credit
-    names = chosen_names(work.families, work.catalogue)
+    names, part = chosen_names(work.families, work.catalogue), work.faults
     return Draft(
         assigned.title,
         assigned.name,
@@ -236,6 +264,10 @@ def draft_of(assigned: Assigned) -> Draft:
         credit.right,
         credit.by_mistake,
         work.catalogue,
+        str(part.count) if part else "",
+        part.level if part else 1,
+        exact(assigned.faults.points).replace(",", ""),
+        _percent(assigned.faults.unsafe),
     )
 
 

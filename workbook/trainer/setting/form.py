@@ -8,6 +8,8 @@ from collections.abc import Iterable
 from ipywidgets import HTML, Box, DatetimePicker, VBox
 
 from solver import FAMILIES
+from solver.fault.case import LEVELS as FAULT_LEVELS
+from solver.sets.fault_part import MOST_FAULTS
 from solver.sets.paper import ANY_LEVEL, CHAPTERS
 from solver.sets.work_set import MOST, TOP
 from workbook.ui.contents import titled
@@ -31,6 +33,7 @@ __all__ = ["Form"]
 NONE = "No single kind is chosen."
 LEVELS = [("Any level", ANY_LEVEL), *((f"Level {n}", n) for n in range(1, TOP + 1))]
 NUMBERS = [("Each person's own", True), ("The same for all", False)]
+CASE_LEVELS = [(f"Level {n}", n) for n in FAULT_LEVELS]
 COUNTS = [("The best try", "best"), ("The last try", "last"), ("The first try", "first")]
 
 
@@ -111,6 +114,9 @@ class Form:
                 ("close", "A close answer earns, %"),
                 ("mistake", "A known slip earns, %"),
                 ("each_try", "Taken off for each earlier try, %"),
+                ("cases", f"Cases, up to {MOST_FAULTS} (empty: none)"),
+                ("case_points", "Points of each case"),
+                ("unsafe", "Taken off for each unsafe step, %"),
             )
         }
 
@@ -122,6 +128,7 @@ class Form:
                 ("units", "Units", UNIT_CHOICES),
                 ("each", "Numbers", NUMBERS),
                 ("counts", "Which try counts", COUNTS),
+                ("case_level", "Level of the cases", CASE_LEVELS),
             )
         }
 
@@ -136,6 +143,8 @@ class Form:
             _heading("Points and tries"),
             _grid(text["points"], text["tries"], choice["counts"], text["each_try"]),
             _grid(text["mistake"], text["close"]),
+            _heading("Cases of find the fault, after the questions"),
+            _grid(text["cases"], choice["case_level"], text["case_points"], text["unsafe"]),
             _heading("When it is due"),
             _grid(self.due, text["late"]),
         ]

@@ -10,10 +10,15 @@ from ipywidgets import HTML, Box, VBox
 
 from solver import Case, SolverError
 from solver.engine.choices import choices_of
+from solver.fault.case import FaultCase
+from solver.fault.stories import ACTIONS, RIGHT
+from solver.fault.way import Way
 from solver.scenario import PEOPLE
-from solver.sets.work_set import WorkSet, cases_for, person_id, plan_of
+from solver.sets.work_set import WorkSet, cases_for, faults_for, person_id, plan_of
+from solver.station.faults import FAULTS
 from solver.topics.catalogue import Refused
 from solver.units.show import counted, exact
+from workbook.fault import head_html
 from workbook.practice import question_html, right_answer, worked_html
 from workbook.trainer.sets.set_file import Assigned
 from workbook.ui.controls import Panel, button, chooser, classed
@@ -30,7 +35,8 @@ EVERYBODY = "Everyone"
 WAYS = [("A list of the answers", LIST), ("Problems with the solutions", CARDS)]
 ABOUT = "Type anyone's id, such as the one they sign in with, to see what they will get."
 NOBODY = "Type a person's id to see their questions."
-Row = tuple[str, Sequence[Case | Refused]]  # a question, and the problem of each person there
+Asked = Case | Refused | FaultCase
+Row = tuple[str, Sequence[Asked]]  # a question, and the problem of each person there
 
 
 def summary(assigned: Assigned, now: datetime) -> list[str]:
@@ -44,6 +50,7 @@ def summary(assigned: Assigned, now: datetime) -> list[str]:
         whose,
         *_points(assigned),
         _tries(assigned),
+        *_cases(assigned),
         *_due(assigned, now),
         *_plant(assigned),
     ]
@@ -52,7 +59,7 @@ def summary(assigned: Assigned, now: datetime) -> list[str]:
 def _points(assigned: Assigned) -> list[str]:
     credit, each = assigned.credit, assigned.points
     noun = "point" if each == 1 else "points"
-    whole = exact(round(each * assigned.work.count, 4))
+    whole = exact(round(sum(map(assigned.worth, range(1, assigned.work.asked + 1))), 4))
     slip, close = _percent(credit.mistake), _percent(credit.close)
     lines = [
         f"Each is worth {exact(each)} {noun}, {whole} in all.",
@@ -75,6 +82,18 @@ def _tries(assigned: Assigned) -> str:
     many = f"Up to {tries} tries for each question" if tries else "Any number of tries"
     taken = f" Each earlier try takes off {_percent(off)}." if off else ""
     return f"{many}; {COUNTS[assigned.counts]}.{taken}"
+
+
+def _cases(assigned: Assigned) -> list[str]:
+    """The cases of find the fault, where there are any."""
+    if not (part := assigned.work.faults):
+        return []
+    points, off = exact(assigned.faults.points), assigned.faults.unsafe
+    each = f"{points} {'point' if points == '1' else 'points'}{' each' * (part.count > 1)}"
+    unsafe = f" Each unsafe step takes off {_percent(off)}." if off else ""
+    return [
+        f"Then {counted(part.count, 'case')} of find the fault at level {part.level}, {each}.{unsafe}"
+    ]
 
 
 def _due(assigned: Assigned, now: datetime) -> list[str]:
@@ -132,10 +151,15 @@ def preview_html(work: WorkSet, people: Sequence[str], way: str) -> Markup:
         f"{n}. {each.kind.title}, level {each.level}" for n, each in enumerate(plan_of(work), 1)
     ]
     rows = list(zip(asked, zip(*columns, strict=True), strict=True))
+    first = work.count + 1
+    faults = zip(*(faults_for(work, person) for person in people), strict=True)
+    rows += [(f"{n}. Find the fault", cases) for n, cases in enumerate(faults, first)]
     return _list(heads, rows) if way == LIST else _cards(heads, rows)
 
 
-def _answer(case: Case | Refused) -> str:
+def _answer(case: Asked) -> str:
+    if isinstance(case, FaultCase):
+        return f"{FAULTS[case.fault].label}. {ACTIONS[RIGHT[case.fault][0][0]]}"
     if isinstance(case, Refused):
         return case.why
     return right_answer(case, choices_of(case) if case.choices else ())
@@ -147,7 +171,7 @@ def _list(heads: Sequence[str], rows: Sequence[Row]) -> Markup:
     return table(listed, "The answers", ("Question", *heads), cls="w2w-givens w2w-preview")
 
 
-def _cell(case: Case | Refused) -> Markup:
+def _cell(case: Asked) -> Markup:
     code = case.code
     return joined(_answer(case), tag("br"), tag("span", code, cls="w2w-about"))
 
@@ -160,7 +184,12 @@ def _cards(heads: Sequence[str], rows: Sequence[Row]) -> Markup:
     )
 
 
-def _card(head: str, case: Case | Refused) -> Markup:
+def _card(head: str, case: Asked) -> Markup:
+    if isinstance(case, FaultCase):
+        answer = tag("p", tag("b", f"The answer is: {_answer(case)}."))
+        return tag(
+            "div", tag("p", head, cls="w2w-want"), head_html(Way(case)), answer, cls="w2w-one"
+        )
     if isinstance(case, Refused):
         return tag("div", tag("p", case.why), cls="w2w-one")
     return tag(
