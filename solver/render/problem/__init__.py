@@ -8,6 +8,7 @@ given is in a line under it. A problem without enough of any has no picture.
 - `chosen.py`: the list of drawings, and the picture with all that goes around one
 - power and money: `band`, `energy`, `bill`, `peaks`; water: `well`, `gauges`, `suction`, `pipe`, `profile`, `tank`
 - the motor: `triangle`, `speeds`, `plate`, `legs`, `rolled`, `megohms`; the pump: `twice`, `curve`
+- between the two: `sheaves`, `shaft`, `coupling`
 
 To add one: a module with a `Drawing`, which names the quantities it has a place for, and its name in
 `chosen.py`. Nothing of it may be as long or as high as what is asked; the tests hold it to that, and to

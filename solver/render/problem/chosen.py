@@ -10,6 +10,7 @@ from solver.vocabulary import quantity_named
 
 from .band import BAND
 from .bill import BILL
+from .coupling import COUPLING, WEAR_RINGS
 from .curve import CURVE
 from .drawing import Drawing
 from .energy import ENERGY
@@ -21,6 +22,8 @@ from .pipe import PIPE
 from .plate import PLATE, PUMP_PLATE
 from .profile import PROFILE
 from .rolled import ROLLED
+from .shaft import SHAFT
+from .sheaves import SHEAVES
 from .shown import LEAST, Shown, words
 from .speeds import SPEEDS
 from .suction import SUCTION
@@ -36,6 +39,7 @@ DRAWINGS: tuple[Drawing, ...] = (
     *(WELL, GAUGES, SUCTION, PIPE, PROFILE, TANK),
     *(TRIANGLE, SPEEDS, PLATE, LEGS, ROLLED, OVER_TIME, CORRECTED),
     *(TWICE, CURVE, PUMP_PLATE),
+    *(SHEAVES, SHAFT, COUPLING, WEAR_RINGS),
 )
 FEWEST = 2  # quantities in their places that make a picture worth its room
 WIDEST = 620  # px
