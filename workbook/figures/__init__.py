@@ -1,11 +1,11 @@
 """Figures: pictures drawn from numbers, each beside a table with the same numbers.
 
-`show("legs")` is a figure to explore. For a picture of a report: a `Plotted` says how it is drawn,
-a `View` what it shows, in a sentence and as rows; `Beside` has both on a page.
+`show("legs")` is a figure to explore. For a picture of a report: a `View` says what it shows, in a
+sentence and as rows, a `Chart` how; `Beside` has both on a page, and `printed` draws a chart for paper.
 
 - `view.py`: what a figure is, its sliders, and how its numbers are worked by the solver
 - `chart.py`: a chart in its own numbers; `chart_svg.py`: charts as SVG, which moves at once
-- `drawing.py`: a report's picture by matplotlib, for a page or for paper; shares as bars
+- `shares.py`: shares as bars under their names; `drawing.py`: a chart on paper, by matplotlib
 - `beside.py`: the picture beside its table
 - `explorer.py`: the list of all figures to explore, and the frame of sliders around one
 - `losses`, `legs`, `cost`, `column`, `lift`, `triangle`, `slowing`, `absorption`, `cycle`: a figure each
@@ -14,21 +14,33 @@ a `View` what it shows, in a sentence and as rows; `Beside` has both on a page.
 from typing import TYPE_CHECKING
 
 from .beside import LOOK, Beside, table_html
-from .drawing import Plotted, draw_shares, picture, printed
+from .chart import BLUE, INK, ORANGE, Axis, Bar, Chart, Dot, Line, Note, steps
+from .chart_svg import charts_svg
+from .drawing import printed
+from .shares import shares
 from .view import View
 
 if TYPE_CHECKING:
     from .explorer import Explorer
 
 __all__ = [
+    "BLUE",
+    "INK",
     "LOOK",
+    "ORANGE",
+    "Axis",
+    "Bar",
     "Beside",
-    "Plotted",
+    "Chart",
+    "Dot",
+    "Line",
+    "Note",
     "View",
-    "draw_shares",
-    "picture",
+    "charts_svg",
     "printed",
+    "shares",
     "show",
+    "steps",
     "table_html",
 ]
 

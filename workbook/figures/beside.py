@@ -1,17 +1,16 @@
 """A picture beside its numbers: the two in one box, and the table that has the numbers."""
 
-from functools import partial
+from collections.abc import Callable, Sequence
 
 from ipywidgets import HTML, Box
 
 from workbook.ui.controls import classed
 from workbook.ui.markup import Markup, tag
 from workbook.ui.pieces import table
-from workbook.ui.static_site import no_picture
 
+from .chart import Chart
 from .chart_svg import charts_svg
-from .drawing import Plotted, picture
-from .view import Figure, View
+from .view import View
 
 __all__ = ["LOOK", "Beside", "table_html"]
 
@@ -72,21 +71,10 @@ class Beside:
         self.box = classed(Box([self.picture, self.table]), "w2w-beside", *names)
         self.shown: View | None = None
 
-    def show(self, figure: Figure | Plotted, view: View) -> None:
-        """Show this figure; where matplotlib is missing, only the table of one that it draws."""
+    def show(self, name: str, view: View, draw: Callable[[View], Sequence[Chart]]) -> None:
+        """Show this view, as `draw` draws it; `name` makes the picture's ids its own."""
         if view == self.shown:
             return
         self.table.value = table_html(view, "The same numbers")
+        self.picture.value = charts_svg(draw(view), view.alt, name)
         self.shown = view
-        if isinstance(figure, Figure):
-            self.picture.value = charts_svg(figure.draw(view), view.alt, figure.name)
-        else:
-            self._plot(figure, view)
-
-    def _plot(self, figure: Plotted, view: View) -> None:
-        if view != self.shown:
-            return  # another one has taken its place while it waited
-        try:
-            self.picture.value = picture(figure, view)
-        except ImportError:
-            self.picture.value = tag("p", no_picture(partial(self._plot, figure, view)))

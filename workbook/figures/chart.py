@@ -21,6 +21,7 @@ __all__ = [
     "Line",
     "Note",
     "steps",
+    "tenfolds",
 ]
 
 # Okabe and Ito's, which color-blind readers tell apart; of their eight only these four stand out
@@ -33,12 +34,26 @@ Points = Sequence[tuple[float, float]]
 
 
 class Axis(NamedTuple):
-    """From `low` to `high`, which may be the smaller; `ticks` are values with their words, or are chosen."""
+    """From `low` to `high`, which may be the smaller; `ticks` are values with their words, or are chosen.
+
+    On a `tenfold` one, whose ends are over 0, every tenfold is equally long.
+    """
 
     low: float
     high: float
     label: str = ""
     ticks: Sequence[tuple[float, str]] | None = None
+    tenfold: bool = False
+
+    def share(self, value: float) -> float:
+        """How far along it a value is: 0 at `low`, 1 at `high`; nothing is below the low end of tenfolds.
+
+        >>> Axis(0, 50).share(10), Axis(1, 100, tenfold=True).share(10)
+        (0.2, 0.5)
+        """
+        if not self.tenfold:
+            return (value - self.low) / (self.high - self.low)
+        return log10(max(value, self.low) / self.low) / log10(self.high / self.low)
 
 
 class Bar(NamedTuple):
@@ -66,13 +81,14 @@ class Line(NamedTuple):
 
 
 class Dot(NamedTuple):
-    """A mark on one point: "dot", "ring", "diamond" or "square"."""
+    """A mark on one point: "dot", "ring", "diamond" or "square"; `r` px from its middle to its edge."""
 
     x: float
     y: float
     color: str
     shape: str = "dot"
     label: str = ""
+    r: float = 6
 
 
 class Note(NamedTuple):
@@ -85,6 +101,7 @@ class Note(NamedTuple):
     bold: bool = False
     dx: float = 0
     dy: float = 0
+    color: str = INK
 
 
 class Chart:
@@ -146,3 +163,17 @@ def steps(low: float, high: float, most: int = MOST_STEPS) -> list[float]:
     step = next(size * by for by in (1, 2, 5, 10) if size * by >= least * (1 - 1e-9))
     first = -floor(-low / step + 1e-9)
     return [round(step * n, 10) for n in range(first, floor(high / step + 1e-9) + 1)]
+
+
+def tenfolds(low: float, high: float) -> list[float]:
+    """The powers of ten from `low` to `high`, both over 0; of few, also twice and five times each.
+
+    >>> tenfolds(2, 1250), tenfolds(30, 400)
+    ([10.0, 100.0, 1000.0], [50.0, 100.0, 200.0])
+    """
+    powers = [10.0**n for n in range(floor(log10(low)), floor(log10(high)) + 1)]
+    between = [power * by for power in powers for by in (1, 2, 5)]
+    for values in (powers, between):
+        if len(found := [value for value in values if low <= value <= high]) > 1:
+            break
+    return found

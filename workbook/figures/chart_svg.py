@@ -7,9 +7,9 @@ from solver.render.svg import element
 from solver.units.show import figures
 from workbook.ui.markup import Markup
 
-from .chart import GREY, INK, Axis, Bar, Chart, Dot, Line, Note, steps
+from .chart import GREY, INK, Axis, Bar, Chart, Dot, Line, Note, steps, tenfolds
 
-__all__ = ["charts_svg"]
+__all__ = ["charts_svg", "ticks_of"]
 
 WIDE = 440.0  # px; it shrinks to 330 on a phone, where letters of 16 are still 9 points
 LETTER, LINE = 16.0, 21.0  # px
@@ -53,12 +53,10 @@ class _Scale:
         self.across, self.up = chart.evened(self.right - left)
 
     def x(self, value: float) -> float:
-        low, high = self.across[:2]
-        return self.left + (value - low) / (high - low) * (self.right - self.left)
+        return self.left + self.across.share(value) * (self.right - self.left)
 
     def y(self, value: float) -> float:
-        low, high = self.up[:2]
-        return self.foot - (value - low) / (high - low) * (self.foot - self.top)
+        return self.foot - self.up.share(value) * (self.foot - self.top)
 
 
 def _chart(chart: Chart, name: str, room: str) -> tuple[list[str], float]:
@@ -67,10 +65,10 @@ def _chart(chart: Chart, name: str, room: str) -> tuple[list[str], float]:
     if chart.up.label:
         legend.append(_text(0, top + LETTER, chart.up.label))
         top += LINE + 2
-    up = _ticks(chart.up)
+    up = ticks_of(chart.up)
     left = max((CHARACTER * len(text) for _, text in up), default=0.0) + (GAP if up else 2)
     scale = _Scale(chart, left, top + 6)
-    across = _ticks(scale.across)
+    across = ticks_of(scale.across)
     pieces = [*legend, *_up(scale), *_across(scale, across)]
     inside = [_piece(one, scale, name) for one in chart.drawn if isinstance(one, Bar | Line)]
     pieces += _clipped(inside, scale, room)
@@ -92,16 +90,18 @@ def _clipped(pieces: Sequence[str], scale: _Scale, name: str) -> list[str]:
     ]
 
 
-def _ticks(axis: Axis) -> Sequence[tuple[float, str]]:
+def ticks_of(axis: Axis) -> Sequence[tuple[float, str]]:
+    """The values of an axis that are named, with their words."""
     if axis.ticks is not None:
         return axis.ticks
-    return [(value, figures(value).replace("-", "−")) for value in steps(axis.low, axis.high)]
+    chosen = (tenfolds if axis.tenfold else steps)(axis.low, axis.high)
+    return [(value, figures(value).replace("-", "−")) for value in chosen]
 
 
 def _up(scale: _Scale) -> list[str]:
     """The ticks of the upright axis: words, and where they are round numbers a thin line for each."""
     pieces = []
-    for value, text in _ticks(scale.up):
+    for value, text in ticks_of(scale.up):
         y = scale.y(value)
         pieces.append(_text(scale.left - GAP, y + 5, text, "end"))
         if scale.up.ticks is None:
@@ -131,7 +131,8 @@ def _piece(one: Bar | Line | Dot | Note, scale: _Scale, name: str) -> str:
             return _line(one, scale)
         case Dot():
             return _dot(one, scale.x(one.x), scale.y(one.y))
-    return _text(scale.x(one.x) + one.dx, scale.y(one.y) + one.dy, one.text, one.anchor, one.bold)
+    x, y = scale.x(one.x) + one.dx, scale.y(one.y) + one.dy
+    return _text(x, y, one.text, one.anchor, one.bold, one.color)
 
 
 def _bar(bar: Bar, scale: _Scale, name: str) -> str:
@@ -170,13 +171,15 @@ def _look(line: Line) -> dict[str, str | float]:
 def _dot(dot: Dot, x: float, y: float) -> str:
     match dot.shape:
         case "ring":
-            return element("circle", cx=x, cy=y, r=6, fill="none", stroke=dot.color, stroke_width=2)
+            return element(
+                "circle", cx=x, cy=y, r=dot.r, fill="none", stroke=dot.color, stroke_width=2
+            )
         case "diamond":
             way = f"M{x:.1f},{y - 8:.1f} l8,8 l-8,8 l-8,-8 Z"
             return element("path", d=way, fill=dot.color)
         case "square":
             return element("rect", x=x - 5, y=y - 5, width=10, height=10, fill=dot.color)
-    return element("circle", cx=x, cy=y, r=6, fill=dot.color)
+    return element("circle", cx=x, cy=y, r=dot.r, fill=dot.color)
 
 
 def _stroke(start: tuple[float, float], end: tuple[float, float], color: str, width: float) -> str:
@@ -184,9 +187,11 @@ def _stroke(start: tuple[float, float], end: tuple[float, float], color: str, wi
     return element("line", x1=x1, y1=y1, x2=x2, y2=y2, stroke=color, stroke_width=width)
 
 
-def _text(x: float, y: float, text: str, anchor: str = "start", bold: bool = False) -> str:
+def _text(
+    x: float, y: float, text: str, anchor: str = "start", bold: bool = False, color: str = INK
+) -> str:
     weight: dict[str, str | float] = {"font_weight": "bold"} if bold else {}
-    return element("text", escape(text), x=x, y=y, text_anchor=anchor, fill=INK, **weight)
+    return element("text", escape(text), x=x, y=y, text_anchor=anchor, fill=color, **weight)
 
 
 def _legend(chart: Chart, name: str) -> tuple[list[str], float]:

@@ -1,104 +1,85 @@
-"""A picture of a report, drawn by matplotlib: for paper, and as SVG in the colors and fonts of a page.
+"""A chart on paper, drawn by matplotlib: its lines, dots and words.
 
-Figures to explore need none of it: they are charts (chart.py).
+Its letters are drawn, for the printer has no fonts of ours. Bars are for pages alone.
 """
 
 import logging
-import re
-from collections.abc import Callable
-from dataclasses import dataclass
 from io import StringIO
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from workbook.ui.markup import Markup
-
-from .view import View
+from .chart import Chart, Dot, Line, Note
+from .chart_svg import ticks_of
 
 if TYPE_CHECKING:
     from matplotlib.axes import Axes
 
-__all__ = ["INK", "Plotted", "draw_shares", "picture", "printed"]
+__all__ = ["printed"]
 
 STYLE = Path(__file__).parent / "wire_to_water.mplstyle"
-INK = "#1b1b1b"  # text.color of the style
-PAGE_INK = f"var(--jp-ui-font-color1, {INK})"
-_PROLOG = re.compile(r"^.*?<svg[^>]*?(viewBox=\"[^\"]*\")[^>]*>", re.DOTALL)
-# The metadata name the program; the style would join the lines of every other SVG on the page.
-_ASIDE = re.compile(r"<metadata>.*?</metadata>|<style.*?</style>", re.DOTALL)
-_NUMBERED = re.compile(r' id="[a-z0-9.]+_\d+"')
+POINTS = 0.75  # points a px
+INCH = 96  # px
+AROUND = 70  # px that titles and years take, over and under the axes
+SIDES = {"start": "left", "middle": "center", "end": "right"}
 
 
-@dataclass(frozen=True)
-class Plotted:
-    """A picture for matplotlib's axes; `height` is in inches, the width is the style's."""
-
-    name: str
-    draw: Callable[["Axes", View], None]
-    height: float
-
-
-def picture(figure: Plotted, view: View) -> Markup:
-    """The SVG of a picture for a page.
+def printed(chart: Chart, name: str) -> str:
+    """The SVG of a chart for paper; `name` makes its bytes the same each time.
 
     Raises:
         ImportError: matplotlib is not there.
     """
-    return _for_page(_drawn(figure, view, "none"), view.alt)
-
-
-def printed(figure: Plotted, view: View) -> str:
-    """The SVG of a picture for paper: letters are drawn, for the printer has no fonts of ours.
-
-    Raises:
-        ImportError: matplotlib is not there.
-    """
-    return _drawn(figure, view, "path")
-
-
-def _drawn(figure: Plotted, view: View, letters: str) -> str:
     # It tells of fonts it puts in order; that is nothing to a reader.
     logging.getLogger("matplotlib").setLevel(logging.ERROR)
-    # Here, for it takes a second, and a page can do without.
+    # Here, for it takes a second, and only what is printed needs it.
     import matplotlib
     from matplotlib.figure import Figure as Canvas
 
     style = matplotlib.rc_params_from_file(STYLE, use_default_template=False)
-    style["svg.hashsalt"], style["svg.fonttype"] = figure.name, letters
+    style["svg.hashsalt"] = name
     with matplotlib.rc_context(style):
         canvas = Canvas()
-        canvas.set_figheight(figure.height)
-        figure.draw(canvas.add_subplot(), view)
+        canvas.set_figheight((chart.tall + AROUND) / INCH)
+        axes = canvas.add_subplot()
+        _set(axes, chart)
+        for one in (*chart.lines, *chart.dots, *chart.notes):
+            _draw(axes, one)
         drawn = StringIO()
         canvas.savefig(drawn, format="svg", metadata={"Date": None})
     return drawn.getvalue()
 
 
-def _for_page(svg: str, alt: str) -> Markup:
-    """The SVG as part of a page: described, without a fixed size, in the page's own ink."""
-    opening = (
-        r'<svg xmlns:xlink="http://www.w3.org/1999/xlink" \1 role="img" stroke-linejoin="round">'
-    )
-    svg = _ASIDE.sub("", _PROLOG.sub(opening, svg, count=1))
-    # Matplotlib numbers its parts from 1 in every picture; two on a page would clash.
-    svg = _NUMBERED.sub("", svg).replace(INK, PAGE_INK)
-    return Markup(svg.replace('role="img"', f'role="img" aria-label="{Markup.escape(alt)}"', 1))
+def _set(axes: "Axes", chart: Chart) -> None:
+    """The axes with their ticks, and what the upright one shows over it, as on a page."""
+    across, up = chart.across, chart.up
+    if up.tenfold:
+        axes.set_yscale("log")
+    axes.minorticks_off()
+    for axis, put in ((across, axes.set_xticks), (up, axes.set_yticks)):
+        ticks = ticks_of(axis)
+        put([value for value, _ in ticks], [text for _, text in ticks])
+    axes.set_xlim(across.low, across.high)
+    axes.set_ylim(up.low, up.high)
+    axes.set_xlabel(across.label)
+    axes.set_title(up.label, loc="left", pad=10)
+    axes.grid(axis="y")
 
 
-def draw_shares(axes: "Axes", view: View, label: str) -> None:
-    """A bar a row under its name, for names are long; the row's second cell is beside or in it.
-
-    `view.known` has the shares by name, 0 to 100; `label` says what they are shares of.
-    """
-    places = range(len(view.rows))
-    axes.barh(places, list(view.known.values()), color="C0", height=0.4)
-    for place, (name, said, *_) in zip(places, view.rows, strict=True):
-        share = view.known[name]
-        inside = share > 50
-        axes.text(0, place - 0.24, name, va="bottom")
-        axes.annotate(
-            said, (share, place), xytext=(-5 if inside else 5, 0), textcoords="offset points",
-            ha="right" if inside else "left", va="center", color="white" if inside else None,
-        )  # fmt: skip
-    axes.set(xlim=(0, 100), ylim=(len(view.rows) - 0.7, -0.75), xlabel=label)
-    axes.set_yticks([])
+def _draw(axes: "Axes", one: Line | Dot | Note) -> None:
+    match one:
+        case Line():
+            x, y = zip(*one.points, strict=True)
+            dash, width = "--" if one.dashed else "-", one.width * POINTS
+            axes.plot(x, y, color=one.color, linestyle=dash, linewidth=width)
+        case Dot():
+            fill = "none" if one.shape == "ring" else one.color
+            axes.plot(
+                [one.x], [one.y], "o", markersize=2 * one.r * POINTS,
+                markerfacecolor=fill, markeredgecolor=one.color, clip_on=False,
+            )  # fmt: skip
+        case Note():
+            beside = (one.dx * POINTS, -one.dy * POINTS)
+            axes.annotate(
+                one.text, (one.x, one.y), xytext=beside, textcoords="offset points",
+                ha=SIDES[one.anchor], fontweight="bold" if one.bold else "normal",
+            )  # fmt: skip

@@ -99,4 +99,4 @@ class Explorer(Panel):
     def _tell(self, change=None) -> None:
         self.view = self.figure.view(self.values, self.system.value)
         self.headline.value = tag("p", self.view.headline)
-        self.beside.show(self.figure, self.view)
+        self.beside.show(self.figure.name, self.view, self.figure.draw)

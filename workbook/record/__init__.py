@@ -14,7 +14,7 @@ What a record is and how it is judged is in `solver.own.record`; here it is read
 - `fleet.py`: a whole file within bounds, by pump and day
 - `demo.py`, `demo.csv`: eight invented pumps to try it all on, and what is wrong with three of them
 - `findings.py`: what came of one record, as plain text and as HTML
-- `trends.py`: a pump over the years, as pictures and a table
+- `trends.py`: a pump over the years, as pictures (`trend_chart.py`) and a table
 - `results.py`: what came of records as CSV, JSON and pages of text
 - `printed.py`, `record.typ`: the same as a PDF
 - `record_panel.py`: the page, of `form.py` (one day typed in), `files.py` (a day of a file chosen),

@@ -6,7 +6,7 @@ from ipywidgets import HTML, VBox
 
 from solver.own.record import Examined, examine
 from workbook.ui.controls import Panel
-from workbook.ui.markup import joined, tag
+from workbook.ui.markup import Markup, joined, tag
 
 from .findings import examined_html
 from .keep import Keep
@@ -37,12 +37,12 @@ class Outcome:
         self.keep.show(pump, examined, years)
         self.lesson.show(examined)
         if years is not self._years:
-            self._years, self.trends.value = years, ""
-            self._show_trends()
+            self._years, self.trends.value = years, _over_the_years(years)
         return examined
 
-    def _show_trends(self) -> None:
-        if self._years:
-            followed = [examine(one.record) for one in self._years[-MOST_FOLLOWED:]]
-            course = trends_html(followed, self._show_trends)
-            self.trends.value = joined(tag("h4", "Over the years"), course)
+
+def _over_the_years(years: Sequence[Pump]) -> Markup:
+    if not years:
+        return Markup()
+    followed = [examine(one.record) for one in years[-MOST_FOLLOWED:]]
+    return joined(tag("h4", "Over the years"), trends_html(followed))

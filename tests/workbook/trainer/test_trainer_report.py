@@ -14,7 +14,7 @@ from scipy import stats
 
 from solver.sets.work_set import cases_for, set_of
 from tests.workbook.trainer.a_class import answered, handed_in, people
-from workbook.figures import picture
+from workbook.figures import charts_svg
 from workbook.trainer.marking.marked import Marked, mark
 from workbook.trainer.report.facts import ClassFacts, Telling, facts, telling
 from workbook.trainer.report.files import mistakes_csv, people_csv, questions_csv
@@ -307,12 +307,12 @@ def words_of(svg):
 
 
 def test_the_pictures_say_what_their_tables_say(told):
-    figure, view = spread_picture(told)
+    name, view, draw = spread_picture(told)
     assert [str(many) for many in told.spread] == [row[1] for row in view.rows]
-    drawn = words_of(picture(figure, view))
+    drawn = words_of(charts_svg(draw(view), view.alt, name))
     assert {str(many) for many in told.spread if many} <= set(drawn)
-    figure, view = hardest_picture(told.hardest[:8])
-    drawn = words_of(picture(figure, view))
+    name, view, draw = hardest_picture(told.hardest[:8])
+    drawn = words_of(charts_svg(draw(view), view.alt, name))
     assert {cell for row in view.rows for cell in row[:2]} <= set(drawn)
     assert all(row[1] in view.alt for row in view.rows)
 

@@ -4,12 +4,12 @@ Each picture comes with the same numbers as a table. Here the report is text for
 `class_panel.py` shows it on a page.
 """
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from functools import partial
 from textwrap import wrap
-from typing import TYPE_CHECKING, NamedTuple
+from typing import NamedTuple
 
-from workbook.figures import Plotted, View, draw_shares
+from workbook.figures import BLUE, Axis, Bar, Chart, Note, View, shares, steps
 from workbook.ui.pages import titles
 
 from .facts import BINS, ClassFacts, Question
@@ -29,9 +29,6 @@ from .words import (
     telling_lines,
 )
 
-if TYPE_CHECKING:
-    from matplotlib.axes import Axes
-
 __all__ = [
     "Pictured",
     "Point",
@@ -42,8 +39,6 @@ __all__ = [
     "spread_picture",
 ]
 
-Pictured = tuple[Plotted, View]
-PEOPLE_TICKS = 5
 HARDEST = 8  # questions in the picture; all of them stand in the table
 HANDS = 60  # people told at once
 FLAWS = 10  # mistakes told; a class makes many that one person makes
@@ -51,8 +46,12 @@ WIDTH = 100
 NARROWEST = 24  # characters of a column whose words are wrapped
 
 
-def _pictured(name: str, view: View, draw, height: float) -> Pictured:
-    return Plotted(name, draw, height), view
+class Pictured(NamedTuple):
+    """A picture: its name, what it shows, and what draws that."""
+
+    name: str
+    view: View
+    draw: Callable[[View], Sequence[Chart]]
 
 
 def spread_picture(told: ClassFacts) -> Pictured:
@@ -63,7 +62,7 @@ def spread_picture(told: ClassFacts) -> Pictured:
     said = "; ".join(f"{name} of the points: {counted_people(int(many))}" for name, many in rows)
     alt = f"How many people got what percent of the points. {said}."
     view = View("How the points are spread out", alt, ("Points", "People"), rows, known, "")
-    return _pictured("class-spread", view, _draw_spread, 2.8)
+    return Pictured("class-spread", view, _draw_spread)
 
 
 def _tenth(at: int) -> str:
@@ -72,17 +71,19 @@ def _tenth(at: int) -> str:
     return f"{low} to {high}%" if at == BINS - 1 else f"{low} to under {high}%"
 
 
-def _draw_spread(axes: "Axes", view: View) -> None:
+def _draw_spread(view: View) -> tuple[Chart]:
     """A bar for each tenth, with its number above it."""
     counts = list(view.known.values())
     most = max(*counts, 1)
-    axes.bar(range(BINS), counts, width=0.92, align="edge", color="C0")
+    people = [(many, f"{many:,.0f}") for many in steps(0, most) if many == int(many)]
+    tenths = [(at, str(100 * at // BINS)) for at in range(0, BINS + 1, 2)]
+    across = Axis(0, BINS, "Points, %", tenths)
+    chart = Chart(across, Axis(0, 1.14 * most, "People", people), 170, right=20)
     for at, many in enumerate(counts):
+        chart.put(Bar(at + 0.04, 0, 0.92, many, BLUE))
         if many:
-            axes.text(at + 0.46, many, f"{many:,.0f}", ha="center", va="bottom")
-    axes.set(xlim=(0, BINS), ylim=(0, 1.14 * most), xlabel="Points, %", ylabel="People")
-    axes.set_xticks(range(0, BINS + 1, 2), [str(100 * at // BINS) for at in range(0, BINS + 1, 2)])
-    axes.locator_params(axis="y", nbins=PEOPLE_TICKS, integer=True, min_n_ticks=1)
+            chart.put(Note(at + 0.5, many, f"{many:,.0f}", "middle", dy=-5))
+    return (chart,)
 
 
 def hardest_picture(hardest: Sequence[Question]) -> Pictured:
@@ -101,8 +102,7 @@ def hardest_picture(hardest: Sequence[Question]) -> Pictured:
     alt = f"The share of the points that the class has in its hardest questions. {said}."
     columns = ("Question", "Of the points", "Wrong answers", "Blank")
     view = View("The hardest questions", alt, columns, rows, known, "")
-    draw = partial(draw_shares, label="Of the points, %")
-    return _pictured("class-hardest", view, draw, 0.8 + 0.5 * len(rows))
+    return Pictured("class-hardest", view, partial(shares, label="Of the points, %"))
 
 
 class Point(NamedTuple):
