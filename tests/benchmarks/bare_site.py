@@ -35,9 +35,9 @@ def build_bare(runtime: Brought, out: Path, scratch: Path) -> None:
     nbformat.write(nbformat.v4.new_notebook(cells=[cell], metadata=named), source / NOTEBOOK)
     theirs = runtime.lock()
     _gather(theirs["packages"], wheels)
-    lock = lock_of(theirs, wheels.iterdir(), lambda file: None)
+    lock = lock_of(theirs, wheels.iterdir())
     _lite(source, out, sorted(lock["packages"]))
-    runtime.bring(out, [])
+    runtime.bring(out)
     shutil.copytree(wheels, out / WHEELS)
     (out / WHEELS / LOCK).write_text(json.dumps(lock), encoding="utf-8")
 

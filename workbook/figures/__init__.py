@@ -5,7 +5,7 @@ sentence and as rows, a `Chart` how; `Beside` has both on a page, and `printed` 
 
 - `view.py`: what a figure is, its sliders, and how its numbers are worked by the solver
 - `chart.py`: a chart in its own numbers; `chart_svg.py`: charts as SVG, which moves at once
-- `shares.py`: shares as bars under their names; `drawing.py`: a chart on paper, by matplotlib
+- `share_bars.py`: shares as bars under their names; `drawing.py`: a chart on paper, by matplotlib
 - `beside.py`: the picture beside its table
 - `explorer.py`: the list of all figures to explore, and the frame of sliders around one
 - `losses`, `legs`, `cost`, `column`, `lift`, `triangle`, `slowing`, `absorption`, `cycle`: a figure each
@@ -17,7 +17,7 @@ from .beside import LOOK, Beside, table_html
 from .chart import BLUE, INK, ORANGE, Axis, Bar, Chart, Dot, Line, Note, steps
 from .chart_svg import charts_svg
 from .drawing import printed
-from .shares import shares
+from .share_bars import shares
 from .view import View
 
 if TYPE_CHECKING:

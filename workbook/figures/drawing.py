@@ -42,7 +42,8 @@ def printed(chart: Chart, name: str) -> str:
         canvas.set_figheight((chart.tall + AROUND) / INCH)
         axes = canvas.add_subplot()
         _set(axes, chart)
-        for one in (*chart.lines, *chart.dots, *chart.notes):
+        pieces: list[Line | Dot | Note] = [*chart.lines, *chart.dots, *chart.notes]
+        for one in pieces:
             _draw(axes, one)
         drawn = StringIO()
         canvas.savefig(drawn, format="svg", metadata={"Date": None})

@@ -13,7 +13,7 @@ from workbook.ui.pages import shipped_pages
 
 from . import NotBuilt
 from .front import OVERRIDES, page_config, write_front
-from .packages import FIGURES, gather, lock_of, names_in
+from .packages import gather, lock_of
 from .runtime import LOCK, Brought, Usual, to_bytecode
 
 __all__ = ["Built", "build"]
@@ -29,11 +29,10 @@ WHEELS = Path("static/wheels")
 
 
 class Built(NamedTuple):
-    """A site: where it is, whether it starts quickly, and whether it can draw its figures."""
+    """A site: where it is, and whether it starts quickly."""
 
     out: Path
     quick: bool
-    figures: bool
 
 
 def build(out: Path, runtime: Brought | Usual) -> Built:
@@ -47,17 +46,15 @@ def build(out: Path, runtime: Brought | Usual) -> Built:
         parts, site, ours = (Path(folder) / name for name in ("parts", "site", "ours"))
         wheels = gather(INSTALLED / KERNEL / "static" / "pypi", ours)
         quick = to_bytecode(ours, runtime)
-        theirs = runtime.lock()
-        lock = lock_of(theirs, wheels, runtime.where)
-        own, later = names_in(lock)
+        lock = lock_of(runtime.lock(), wheels)
         _lay_out(parts)
         _lite(parts, site)
-        first = runtime.bring(site, [theirs["packages"][name]["file_name"] for name in later])
-        config = page_config(first[0], _place(wheels, lock, site), own)
-        write_front(site, config, first, [lock["packages"][name]["file_name"] for name in later])
+        first = runtime.bring(site)
+        config = page_config(first[0], _place(wheels, lock, site), list(lock["packages"]))
+        write_front(site, config, first)
         shutil.rmtree(out, ignore_errors=True)
         shutil.copytree(site, out)
-    return Built(out, quick, FIGURES in lock["packages"])
+    return Built(out, quick)
 
 
 def _check(out: Path) -> None:

@@ -49,12 +49,10 @@ def sentences(built: "Built", runtime: "Brought | Usual") -> Iterator[str]:
     size = sum(path.stat().st_size for path in built.out.rglob("*") if path.is_file())
     yield f"The site is in {built.out}. It is {size / 1e6:.0f} MB; put all of it on a web host."
     if runtime.outside:
-        yield f"Readers' browsers load Python, numpy and matplotlib from {runtime.outside}"
+        yield f"Readers' browsers load Python from {runtime.outside}"
         yield "Nothing else comes from outside, and nothing readers do is sent anywhere."
         yield "To serve those from your own host too, type the folder of a copy after --runtime."
     else:
         yield "Readers' browsers load nothing from outside, and nothing readers do is sent anywhere."
-    if not built.figures:
-        yield "This copy of the runtime has no matplotlib, so trends and reports show only their tables."
     if not built.quick:
         yield "Pages open in two thirds of the time if you build with Python 3.14, or with Node and --runtime."

@@ -65,11 +65,10 @@ def page_config(start: str, lock: str, packages: list[str]) -> dict[str, Any]:
     }
 
 
-def write_front(site: Path, config: dict[str, Any], first: list[str], later: list[str]) -> None:
+def write_front(site: Path, config: dict[str, Any], first: list[str]) -> None:
     """Put the first page into a site that JupyterLite has built, and take out what it never uses.
 
-    `config` are settings for JupyterLab. `first` are the addresses of the runtime, `later` those of
-    what a page may fetch once it is ready.
+    `config` are settings for JupyterLab. `first` are the addresses of the runtime.
     """
     settings = {**_config(site), **config}
     bundle = next(BUNDLE.finditer((site / APP / "index.html").read_text(encoding="utf-8")))[1]
@@ -84,17 +83,14 @@ def write_front(site: Path, config: dict[str, Any], first: list[str], later: lis
     # Inside a script, "</" would end it.
     text = json.dumps(settings).replace("</", "<\\/")
     _fill(site / "index.html", config=text, opening=OPENING, bundle=bundle, first=json.dumps(first))
-    fill_worker(site, first, later)
+    fill_worker(site, first)
 
 
-def fill_worker(site: Path, first: Collection[str] = (), later: Collection[str] = ()) -> None:
+def fill_worker(site: Path, first: Collection[str] = ()) -> None:
     """Tell the service worker of a site which files there are, and which come from elsewhere."""
     files = _marks(site) | {address: "" for address in first if "://" in address}
-    used = [address for address in later if "://" in address]
-    used += [path for path in files if path.startswith("static/pyodide/") and path.endswith(".whl")]
-    files = {path: mark for path, mark in files.items() if path not in used}
     edition = _mark(json.dumps(files).encode())
-    _fill(site / WORKER, files=json.dumps(files), later=json.dumps(used), edition=edition)
+    _fill(site / WORKER, files=json.dumps(files), edition=edition)
 
 
 def _fill(path: Path, **words: str) -> None:

@@ -11,7 +11,7 @@ import subprocess
 import sys
 import tempfile
 import tomllib
-from collections.abc import Callable, Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from email.message import Message
 from email.parser import Parser
 from fnmatch import fnmatch
@@ -27,7 +27,7 @@ from workbook.start.child import ROOT
 
 from . import NotBuilt
 
-__all__ = ["FIGURES", "canonical", "fetch", "gather", "lighter", "lock_of", "names_in", "wanted"]
+__all__ = ["canonical", "fetch", "gather", "lighter", "lock_of", "wanted"]
 
 LIST = Path(__file__).with_name("browser.txt")
 PACKAGES = ("solver", "workbook")
@@ -53,7 +53,6 @@ LEFT_OUT = (
     "wcwidth/table_grapheme_overrides/_known*",
 )
 KEPT = tuple(f"pygments/lexers/{name}.py" for name in ("__init__", "_mapping", "python"))
-FIGURES = "matplotlib"  # what a page with trends or a report fetches later, if it can
 BROWSER = {
     "extra": "",
     "implementation_name": "cpython",
@@ -164,13 +163,8 @@ def lighter(wheel: Path, folder: Path) -> Path:
     return made
 
 
-def lock_of(
-    runtime: dict[str, Any], wheels: Iterable[Path], where: Callable[[str], str | None]
-) -> dict[str, Any]:
+def lock_of(runtime: dict[str, Any], wheels: Iterable[Path]) -> dict[str, Any]:
     """The runtime's list with our wheels in place of its own packages.
-
-    `where` says at which address a file of the runtime is to be had, or None where it is not;
-    only matplotlib and what it needs are taken from there.
 
     Raises:
         NotBuilt: a wheel asks for a package that is not among them.
@@ -180,16 +174,7 @@ def lock_of(
         raise NotBuilt(
             f"A page needs {', '.join(sorted(missing))}. Add that to workbook/online/browser.txt."
         )
-    figures = _figures(runtime["packages"], set(ours), where)
-    packages = {name: entry for name, (entry, _) in sorted(ours.items())} | figures
-    return {**runtime, "packages": packages}
-
-
-def names_in(lock: dict[str, Any]) -> tuple[list[str], list[str]]:
-    """The names of our packages, which stand beside the list, and of those fetched later."""
-    at = {name: entry["file_name"] for name, entry in lock["packages"].items()}
-    ours = [name for name, file in at.items() if "/" not in file]
-    return ours, [name for name in at if name not in ours]
+    return {**runtime, "packages": {name: entry for name, (entry, _) in sorted(ours.items())}}
 
 
 def _entry(wheel: Path) -> tuple[str, tuple[dict[str, Any], set[str]]]:
@@ -219,21 +204,3 @@ def _needs(metadata: Message) -> Iterable[str]:
         need = Requirement(text)
         if need.marker is None or need.marker.evaluate(BROWSER):
             yield canonical(need.name)
-
-
-def _figures(
-    theirs: dict[str, Any], ours: set[str], where: Callable[[str], str | None]
-) -> dict[str, Any]:
-    """matplotlib with all it needs that is not ours; nothing where a file of it is not to be had."""
-    found: dict[str, Any] = {}
-    waiting = [FIGURES]
-    while waiting:
-        name = waiting.pop()
-        if name in found or name in ours:
-            continue
-        address = where(theirs[name]["file_name"]) if name in theirs else None
-        if address is None:
-            return {}
-        found[name] = {**theirs[name], "file_name": address}
-        waiting += theirs[name]["depends"]
-    return found

@@ -5,7 +5,6 @@ import shutil
 import subprocess
 import sys
 import urllib.request
-from collections.abc import Iterable
 from pathlib import Path
 from typing import Any
 
@@ -57,7 +56,7 @@ class Usual:
         """The address of one of its files."""
         return f"{self.outside}/{file}"
 
-    def bring(self, site: Path, files: Iterable[str]) -> list[str]:
+    def bring(self, site: Path) -> list[str]:
         """Nothing of it is in the site; the addresses of what browsers load first."""
         return [self.where(file) for file in CORE]
 
@@ -83,14 +82,10 @@ class Brought:
         """Its list of packages."""
         return json.loads((self.folder / LOCK).read_text(encoding="utf-8"))
 
-    def where(self, file: str) -> str | None:
-        """The address of one of its files, seen from our list; None where the folder lacks it."""
-        return f"../../{COPY.name}/{file}" if (self.folder / file).is_file() else None
-
-    def bring(self, site: Path, files: Iterable[str]) -> list[str]:
-        """Copy its core and these files; the addresses of what browsers load first."""
+    def bring(self, site: Path) -> list[str]:
+        """Copy its core; the addresses of what browsers load first."""
         (site / COPY).mkdir(parents=True)
-        for file in (*CORE, *files):
+        for file in CORE:
             shutil.copy(self.folder / file, site / COPY)
         return [f"./{(COPY / file).as_posix()}" for file in CORE]
 

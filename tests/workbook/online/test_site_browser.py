@@ -168,7 +168,7 @@ def test_a_wrong_answer_is_named_and_a_right_one_is_right(first):
     assert "Try 2." in first.card.inner_text()
 
 
-def test_a_figure_is_drawn_without_matplotlib(first):
+def test_a_figure_is_drawn(first):
     figure = first.page.locator(".w2w-figure")
     figure.locator(".w2w-picture svg").wait_for()
     assert figure.locator("table").is_visible()

@@ -6,13 +6,12 @@
  */
 const EDITION = "{{edition}}";
 const FILES = {{files}}; // address, as seen from the site -> mark of its content
-const LATER = {{later}}; // addresses of what is kept only when it was used
 const SCOPE = self.registration.scope;
 const PREFIX = `wire-to-water ${SCOPE} `;
 const LIST = `${SCOPE}kept-files.json`;
 
 const at = (address) => new URL(address, SCOPE).href;
-const KNOWN = new Set([...Object.keys(FILES), ...LATER].map(at));
+const KNOWN = new Set(Object.keys(FILES).map(at));
 const opened = () => caches.open(PREFIX + EDITION);
 
 async function earlier() {

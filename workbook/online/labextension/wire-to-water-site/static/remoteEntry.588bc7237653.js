@@ -41,10 +41,6 @@ del journal, static_site`,
     );
   }
 
-  function fetchPictures(kernel) {
-    run(kernel, "from workbook.ui import static_site\nstatic_site.fetch_pictures()\ndel static_site");
-  }
-
   /* Python starts before there is a page; the page finds it by its own path. */
   async function startPython({ ready, sessions }, path) {
     await ready;
@@ -66,10 +62,7 @@ del journal, static_site`,
     tracker.widgetAdded.connect((_, { node, sessionContext }) => {
       const kernel = () => sessionContext.session?.kernel;
       node.addEventListener("wire-to-water:starts", () => prepare(kernel(), base));
-      node.addEventListener("wire-to-water:settled", () => {
-        fetchPictures(kernel());
-        keepAll();
-      });
+      node.addEventListener("wire-to-water:settled", keepAll);
     });
     const python = startPython(serviceManager, path);
     void started.then(async () => {
