@@ -99,13 +99,12 @@ def _begun():
     """The exams that are begun and the sets that a trainer sent, for the first page."""
     from pathlib import Path
 
-    from .exam.earlier import found_in, stands
+    from .exam.earlier import begun_in
     from .exam.lines import folder
     from .study.home_shown import Begun
     from .ui.pages import sets_of_work
 
-    sittings, _ = found_in(folder())
-    exams = (stands(sitting) for sitting in sittings if not sitting.ended)
+    exams = begun_in(folder())
     return [
         *(Begun("Practice exam", says, "15-practice-exam.ipynb") for says in exams),
         *(Begun(title, _standing(Path(at).parent), at) for at, title in sets_of_work(Path.cwd())),
@@ -115,10 +114,10 @@ def _begun():
 def _standing(folder) -> str:
     """How a set from a trainer stands, as far as its folder says."""
     from .log import NotRead
-    from .trainer.learner.own_set import OwnSet, standing
+    from .trainer.learner.standing import set_in, standing
 
     try:
-        said = standing(OwnSet(folder))
+        said = standing(set_in(folder))
     except NotRead as fault:
         said = [str(fault)]
     return " ".join(["From your trainer.", *said])

@@ -3,7 +3,8 @@
 import pytest
 from ipywidgets import HTML
 
-from workbook.ui.controls import ChapterTicks, Panel, chooser, row, show, tick
+from workbook.ui.chapter_ticks import ChapterTicks
+from workbook.ui.controls import Panel, chooser, row, show, tick
 from workbook.ui.pieces import say, state_line, table
 
 HOSTILE = "<b onclick=x>&"

@@ -161,3 +161,36 @@ def test_the_page_s_call_finds_the_exams_that_were_begun(monkeypatch, tmp_path):
     assert ["4 questions, 0 answered, 10 min 0 s left"] == [one.says for one in page._begun()]
     sitting.end()
     assert [] == page._begun()
+
+
+def test_after_an_answer_only_what_has_changed_is_read_again(monkeypatch, tmp_path):
+    from solver.sets.paper import Paper
+    from workbook.exam import earlier
+    from workbook.exam.sitting import Sitting, begin
+
+    read = []
+
+    def reading(path):
+        read.append(path)
+        return Sitting(path)
+
+    monkeypatch.setattr(earlier, "Sitting", reading)
+    _, other = (
+        begin(Paper(("horsepower",), 1, "us", 4, 10, True, seed), tmp_path)
+        for seed in (48214, 48215)
+    )
+    assert 2 == len(earlier.begun_in(tmp_path)) == len(read)
+    assert 2 == len(earlier.begun_in(tmp_path)) == len(read)
+    other.end()
+    assert 1 == len(earlier.begun_in(tmp_path))
+    assert [other.path] == read[2:]
+
+
+def test_a_set_is_read_again_once_a_file_of_it_has_changed(tmp_path):
+    from workbook.trainer.learner.standing import set_in
+
+    (tmp_path / "set.toml").write_text("draw = 1\n", encoding="utf-8")
+    first = set_in(tmp_path)
+    assert first is set_in(tmp_path)
+    (tmp_path / "set.toml").write_text("draw = 12\n", encoding="utf-8")
+    assert first is not set_in(tmp_path)

@@ -1,6 +1,9 @@
 """The pump-day record in a real browser, on its page: keys, themes, narrow screens."""
 
+import re
+
 import pytest
+from playwright.sync_api import expect
 
 from solver import case_from_code
 from tests.workbook.cards import answer, code_of
@@ -68,10 +71,19 @@ def test_a_record_is_filled_and_worked_with_the_keyboard_alone(day):
     day.get_by_label("Station").focus()
     while not focused(day).startswith("Show volts and amps"):
         keys.press("Tab")
+    folded = day.get_by_role("button", name="volts and amps")
+    expect(folded).to_have_attribute("aria-expanded", "false")
     keys.press("Space")
     wait_for_text(day, "Hide volts and amps")
+    expect(folded).to_have_attribute("aria-expanded", "true")
+    place = day.locator(".w2w-place-amps")
+    expect(place).to_be_hidden()
     while focused(day) != "Amps on leg A, in A":
         keys.press("Tab")
+    expect(place).to_be_visible()
+    where = "In the panel, the clamp around one leg at a time"
+    expect(day.get_by_label("Amps on leg A")).to_have_accessible_description(re.compile(where))
+    expect(day.locator("#w2w-where-amps")).to_be_visible()
     for text in AMPS.values():
         keys.type(text)
         keys.press("Tab")

@@ -1,15 +1,17 @@
 """Sittings that were begun before: found in their folder, and how each stands in words."""
 
 from collections.abc import Callable
+from functools import lru_cache
 from pathlib import Path
 from time import monotonic
 
 from solver import SolverError
+from workbook.ui.changed import Stamp, stamp_of
 
 from .lines import sittings
 from .sitting import Sitting
 
-__all__ = ["duration", "found_in", "stands"]
+__all__ = ["begun_in", "duration", "found_in", "stands"]
 
 LOOKED_AT = 40  # files that are read
 
@@ -23,6 +25,22 @@ def found_in(where: Path, clock: Callable[[], float] = monotonic) -> tuple[list[
         except (SolverError, OSError):
             strange += 1
     return found, strange
+
+
+def begun_in(where: Path) -> list[str]:
+    """How each of the newest sittings that has not ended stands; a file is read once for each change of it."""
+    told = (_begun(stamp_of(path)) for path in sittings(where)[:LOOKED_AT])
+    return [said for said in told if said]
+
+
+@lru_cache(maxsize=2 * LOOKED_AT)
+def _begun(stamp: Stamp) -> str:
+    """Nothing for one that has ended, or that cannot be opened here."""
+    try:
+        sitting = Sitting(stamp.path)
+    except (SolverError, OSError):
+        return ""
+    return "" if sitting.ended else stands(sitting)
 
 
 def stands(sitting: Sitting) -> str:

@@ -12,9 +12,9 @@ from solver import SolverError
 from solver.sets.paper import ANY_LEVEL, CHAPTERS, LONGEST, MOST, SEEDS, Paper, checked, read_paper
 from solver.topics.catalogue import CATALOGUE
 from solver.units.show import counted
+from workbook.ui.chapter_ticks import ChapterTicks
 from workbook.ui.controls import (
     UNIT_CHOICES,
-    ChapterTicks,
     Fold,
     Panel,
     button,

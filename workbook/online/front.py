@@ -15,6 +15,7 @@ from typing import Any
 from workbook.reference import search_json
 from workbook.ui.bar import SEARCH, bar_of
 from workbook.ui.pages import OPENING, code_cells, shipped_pages
+from workbook.ui.pieces import rules
 
 __all__ = ["KERNEL", "OVERRIDES", "PARTS", "WORKER", "fill_worker", "page_config", "write_front"]
 
@@ -61,6 +62,7 @@ def page_config(start: str, lock: str, packages: list[str]) -> dict[str, Any]:
         "litePluginSettings": {KERNEL: kernel},
         "wireToWaterPages": json.dumps({path.name: code_cells(path) for path in shipped_pages()}),
         "wireToWaterBars": json.dumps({"": bar_of()}),
+        "wireToWaterLook": rules(),
         "wireToWaterSite": "yes",
     }
 

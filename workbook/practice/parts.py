@@ -13,7 +13,17 @@ from solver import Case, Verdict
 from solver.render.text import step_texts
 from solver.vocabulary import quantity_named
 from workbook.ui.answer import Answer
-from workbook.ui.controls import UNIT_CHOICES, Panel, button, chooser, classed, link, row, show
+from workbook.ui.controls import (
+    UNIT_CHOICES,
+    Panel,
+    button,
+    chooser,
+    classed,
+    link,
+    opens,
+    row,
+    show,
+)
 from workbook.ui.entry import Entry
 from workbook.ui.markup import Markup, joined, tag
 from workbook.ui.pieces import heard, say
@@ -96,7 +106,7 @@ class Help:
     def __init__(self, panel: Panel, practice: Practice):
         self._practice, self._said = practice, panel.said
         self.more = link("Hint", panel.once(self._hint))
-        self.worked = link(SHOW, panel.once(self._reveal))
+        self.worked = opens(link(SHOW, panel.once(self._reveal)), False)
         self.hints, self.steps = HTML(), Steps(panel, self._seen)
         self.box = VBox([self.hints, self.steps.box])
         self.show(practice)
@@ -105,6 +115,7 @@ class Help:
         """The hints given so far of the present problem, and with `steps` those of its solution."""
         self._practice = practice
         self.worked.description = HIDE if steps else SHOW
+        opens(self.worked, steps)
         self.hints.value = "" if steps else hints_html(practice)
         show(self.steps.box, steps)
         if steps:

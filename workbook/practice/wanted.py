@@ -5,7 +5,8 @@ from time import monotonic
 
 from ipywidgets import HTML, VBox, Widget
 
-from workbook.ui.controls import UNIT_CHOICES, ChapterTicks, chooser, classed, group_of_ticks, tick
+from workbook.ui.chapter_ticks import ChapterTicks
+from workbook.ui.controls import UNIT_CHOICES, chooser, classed, group_of_ticks, tick
 from workbook.ui.markup import Markup, joined, tag
 from workbook.ui.pieces import say
 

@@ -12,9 +12,11 @@ from solver import Unreadable
 from solver.own.record import FIELDS, GROUPS, Fault, Field, field_named
 from solver.units.reading import Reading, read
 from solver.units.show import capital
-from workbook.ui.controls import AUTO, LABELLED, Panel, button, classed, show
+from workbook.ui.controls import AUTO, LABELLED, Panel, button, classed, opens, show
 from workbook.ui.entry import Entry, Gate
 from workbook.ui.markup import Markup, tag
+
+from .taken_at import at_its_place
 
 __all__ = ["Form"]
 
@@ -64,6 +66,7 @@ class Group:
         filled = sum(bool(self.form.text(field.name)) for field in self.fields)
         does = "Hide" if self.open else "Show"
         self.button.description = f"{does} {self.name}: {filled} of {len(self.fields)} filled"
+        opens(self.button, self.open)
 
 
 class Form:
@@ -96,7 +99,9 @@ class Form:
         # Shown only when it says something, or it would part the rows of boxes.
         self.controls[field.name] = control
         self.faults[field.name] = HTML(layout={"display": "none"})
-        return classed(VBox([control, self.faults[field.name]]), "w2w-reading")
+        reading = classed(VBox([control, self.faults[field.name]]), "w2w-reading")
+        at_its_place(reading, field.name)
+        return reading
 
     def _entered(self, field: Field) -> Callable[[object], None]:
         """What counts the boxes filled in the group of a field, and tells of the entry."""

@@ -8,7 +8,17 @@ from ipywidgets import HTML, Box, FileUpload, VBox
 
 from solver import SolverError
 from solver.units.show import counted
-from workbook.ui.controls import AUTO, UNIT_CHOICES, Chooser, Panel, button, chooser, classed, show
+from workbook.ui.controls import (
+    AUTO,
+    UNIT_CHOICES,
+    Chooser,
+    Panel,
+    button,
+    chooser,
+    classed,
+    opens,
+    show,
+)
 from workbook.ui.markup import Markup, joined, tag
 from workbook.ui.pieces import say
 
@@ -48,7 +58,7 @@ class PlantPanel(Panel):
         self.pump = chooser("Pump", [("", None)], self.safely(self._choose_pump))
         self.day = chooser("Day", [("", None)], self.safely(self._choose_day))
         self.task, self.answers = HTML(), HTML()
-        self.reveal = button(SHOW, self.once(self._reveal))
+        self.reveal = opens(button(SHOW, self.once(self._reveal)), False)
         self.choosers = classed(Box([self.pump, self.day]), "w2w-settings")
         self.hunt = VBox([self.task, classed(Box([self.reveal]), "w2w-buttons"), self.answers])
         self.put(*self._parts())
@@ -78,6 +88,7 @@ class PlantPanel(Panel):
     def _open_example(self) -> None:
         self.task.value = tag("h4", QUESTION) + tag("p", TASK)
         self.answers.value, self.reveal.description = "", SHOW
+        opens(self.reveal, False)
         self._read(demo_csv().encode(), EXAMPLE)
 
     def _read_again(self) -> None:
@@ -121,6 +132,7 @@ class PlantPanel(Panel):
         shown = not self.answers.value
         self.answers.value = _answers() if shown else ""
         self.reveal.description = HIDE if shown else SHOW
+        opens(self.reveal, shown)
 
 
 def _read_so_far(fleet: Fleet, name: str) -> str:

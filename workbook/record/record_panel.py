@@ -7,7 +7,7 @@ from ipywidgets import HTML, Box
 
 from solver.own.record import Examined, Fault, Record, field_named, read_entries
 from solver.units.show import capital
-from workbook.ui.controls import UNIT_CHOICES, Panel, button, chooser, classed, show
+from workbook.ui.controls import UNIT_CHOICES, Panel, button, chooser, classed, row, show
 from workbook.ui.entry import Gate
 from workbook.ui.markup import tag
 from workbook.ui.pieces import say
@@ -17,6 +17,7 @@ from .findings import summary
 from .form import Form
 from .outcome import Outcome
 from .reading import Message, Pump
+from .taken_at import TakenAt
 
 __all__ = ["RecordPanel"]
 
@@ -37,6 +38,7 @@ class RecordPanel(Panel):
         super().__init__("w2w-day", clock=clock)
         self.gate, self.draft = Gate(self, self._work), draft or Draft()
         self.form = Form(self, self.gate, self._keep)
+        self.taken = TakenAt(self)
         self._before: dict[str, str] = {}
         self._filling = False
         self.units = chooser("Units", UNIT_CHOICES, self.safely(self._change_units))
@@ -59,7 +61,7 @@ class RecordPanel(Panel):
             HTML(tag("h3", "One pump, one day") + tag("p", ABOUT)),
             classed(Box([self.units]), "w2w-settings"),
             classed(Box([self.units_said, self.take_away]), "w2w-told"),
-            self.form.box,
+            row("w2w-measured", self.form.box, self.taken.box),
             classed(Box([self.run, self.empty]), "w2w-buttons"),
             classed(self.said, "w2w-told"),
             self.unread,

@@ -11,13 +11,14 @@ from solver import SolverError
 from solver.algebra.formula import Formula
 from solver.render.html import formula_text
 from solver.units.show import counted
+from workbook.ui.chapter_ticks import ChapterTicks
 from workbook.ui.controls import (
     UNIT_CHOICES,
-    ChapterTicks,
     Panel,
     button,
     chooser,
     classed,
+    opens,
     row,
     show,
 )
@@ -77,6 +78,7 @@ class Fold:
         does, found = "Hide" if opened else "Show", " found" * self.found
         count = counted(len(self.entries), self.part.noun)
         self.button.description = f"{does} {self.part.title}: {count}{found}"
+        opens(self.button, opened)
 
 
 class ReferencePanel(Panel):

@@ -14,6 +14,7 @@ from jupyter_server.utils import url_path_join
 from tornado.web import authenticated
 
 from workbook.ui.bar import SEARCH
+from workbook.ui.pieces import rules
 
 from .own_pages import bars_under, opening_of, pages_under
 
@@ -43,6 +44,7 @@ def _load_jupyter_server_extension(app: Any) -> None:
     settings = app.web_app.settings.setdefault("page_config_data", {})
     settings["wireToWaterPages"] = pages_under(app.root_dir)
     settings["wireToWaterBars"] = bars_under(app.root_dir)
+    settings["wireToWaterLook"] = rules()
     address = url_path_join(app.base_url, SEARCH)
     app.web_app.add_handlers(".*$", [(address, SearchHandler)])
 

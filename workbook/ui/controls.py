@@ -11,7 +11,7 @@ from typing import Any, TypeVar
 
 from ipywidgets import HTML, Box, Button, Checkbox, Dropdown, Layout, VBox, Widget
 
-from .contents import titled
+from . import left
 from .markup import Markup, tag
 from .pieces import css, say
 
@@ -20,7 +20,6 @@ __all__ = [
     "LABELLED",
     "PAUSE",
     "UNIT_CHOICES",
-    "ChapterTicks",
     "Chooser",
     "Fold",
     "Panel",
@@ -31,6 +30,7 @@ __all__ = [
     "group_of_ticks",
     "link",
     "marked",
+    "opens",
     "row",
     "show",
     "tick",
@@ -80,18 +80,25 @@ def link(text: str, action: Callable[[], None]) -> Button:
     return classed(button(text, action), "w2w-link")
 
 
+def opens(button: Part, opened: object) -> Part:
+    """The button that opens a part, which now is open or not: page.js has a screen reader say so."""
+    marked(classed(button, "w2w-opens"), "w2w-opened", opened)
+    return button
+
+
 class Fold:
     """A part that opens under a quiet button of that name, and closes again."""
 
     def __init__(self, panel: "Panel", name: str, part: Widget):
         self.name, self.part, self.open = name, part, False
-        self.button = link(name, panel.once(self.toggle))
+        self.button = opens(link(name, panel.once(self.toggle)), False)
         show(part, False)
 
     def toggle(self) -> None:
         """Open it, or close it."""
         self.open = not self.open
         self.button.description = f"Close: {self.name.lower()}" if self.open else self.name
+        opens(self.button, self.open)
         show(self.part, self.open)
 
 
@@ -165,8 +172,9 @@ class Panel(VBox):
         classed(self, "w2w-panel", *names)
 
     def put(self, *parts: Widget) -> None:
-        """Show these parts, in the look of the workbook."""
-        self.children = (HTML(css(), layout=Layout(display="none")), *parts)
+        """Show these parts, in the look of the workbook; a page of ours has that already."""
+        look = [] if left.is_watched() else [HTML(css(), layout=Layout(display="none"))]
+        self.children = (*look, *parts)
 
     def safely(self, action: Callable[..., object]) -> Callable[..., None]:
         """The same action; should it fail, one sentence says so."""
@@ -212,32 +220,3 @@ class Panel(VBox):
 def _start_line() -> Markup:
     small = tag("small", START)
     return tag("p", small, cls="w2w-start", style="color: var(--jp-ui-font-color1, #444)")
-
-
-class ChapterTicks:
-    """A box for each chapter, and buttons for all of them; `changed` hears once of each change."""
-
-    def __init__(
-        self,
-        panel: Panel,
-        names: Iterable[str],
-        ticked: Iterable[str],
-        changed: Callable[[], None] = lambda: None,
-    ):
-        self._changed = changed
-        on, heard = set(ticked), panel.safely(lambda _: changed())
-        self.boxes = {name: tick(label, name in on, heard) for name, label in titled(names).items()}
-        self.all = button("Check every chapter", panel.once(lambda: self._tick_all(True)))
-        self.none = button("Uncheck every chapter", panel.once(lambda: self._tick_all(False)))
-        chapters = group_of_ticks("Chapters", self.boxes)
-        self.box = VBox([chapters, row("w2w-buttons", self.all, self.none)])
-
-    @property
-    def chosen(self) -> tuple[str, ...]:
-        """The chapters that are checked."""
-        return tuple(name for name, box in self.boxes.items() if box.value)
-
-    def _tick_all(self, on: bool) -> None:
-        for box in self.boxes.values():
-            box.put(on)
-        self._changed()

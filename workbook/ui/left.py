@@ -1,4 +1,4 @@
-"""The widgets of a page that was left: closed, so that they neither pile up nor answer late.
+"""The pages that Python is told of; and the widgets of one that was left, closed, so that they neither pile up nor answer late.
 
 All pages share one Python. Each page of each window asks it under a name of its own, the session in
 the head of a message, and so has its own widgets.
@@ -11,15 +11,17 @@ from weakref import WeakSet
 from IPython import get_ipython
 from ipywidgets import Widget
 
-__all__ = ["close", "watch"]
+__all__ = ["close", "is_watched", "watch"]
 
 QUIET = 3  # seconds, until the next page has what it needs
 
 _made: dict[str, WeakSet[Widget]] = {}
+_watched: set[str] = set()
 
 
 def watch() -> None:
-    """From now on, remember for which page each widget is made."""
+    """A page of ours begins: from now on, remember for which page each widget is made."""
+    _watched.update(filter(None, [_asking()]))
     Widget.on_widget_constructed(lambda widget: _made.setdefault(_asking(), WeakSet()).add(widget))
 
 
@@ -30,6 +32,11 @@ def close(page: str) -> None:
     # IPython keeps what each cell showed, with all that hangs on it, for somebody who types code.
     with suppress(AttributeError, RuntimeError):  # no kernel, or no loop that runs
         asyncio.get_running_loop().call_later(QUIET, get_ipython().displayhook.flush)
+
+
+def is_watched() -> bool:
+    """Whether the page that asked for what runs now is shown as ours, and so has the look of the workbook."""
+    return _asking() in _watched
 
 
 def _asking() -> str:

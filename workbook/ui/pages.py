@@ -6,9 +6,11 @@ Only the standard library: the launcher and the server ask this before anything 
 import hashlib
 import json
 import re
-from functools import cache
+from functools import cache, lru_cache
 from pathlib import Path
 from typing import Any, NamedTuple
+
+from .changed import Stamp, stamp_of
 
 __all__ = [
     "CHAPTERS",
@@ -35,6 +37,7 @@ TRAINERS = CHAPTERS.parent / "trainer" / "pages"
 TRAINERS_OPENING = "01-set-work.ipynb"
 MARK = "wire_to_water"
 PLACES = ("*/*.ipynb", "*/*/*.ipynb")  # a set as it came, or as a packed folder opens
+MOST_SETS = 200  # that are remembered
 PRACTICE = re.compile(r'^page\.practice\("(\w+)"\)', re.MULTILINE)
 
 
@@ -120,12 +123,16 @@ def titles(folder: Path = CHAPTERS) -> dict[str, str]:
 def sets_of_work(folder: Path) -> list[tuple[str, str]]:
     """The pages that a trainer sent, below a folder: where each is, and its title."""
     pages = sorted(page for place in PLACES for page in folder.glob(place))
-    titled = [(page.relative_to(folder).as_posix(), _title_of_set(page)) for page in pages]
+    titled = [
+        (page.relative_to(folder).as_posix(), _title_of_set(stamp_of(page))) for page in pages
+    ]
     return [(at, title) for at, title in titled if title]
 
 
-def _title_of_set(path: Path) -> str:
+@lru_cache(maxsize=MOST_SETS)
+def _title_of_set(stamp: Stamp) -> str:
     """Empty where it is none: a set is called as its folder is, and has the mark of its writer."""
+    path = stamp.path
     if path.stem != path.parent.name:
         return ""
     try:

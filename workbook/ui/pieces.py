@@ -4,7 +4,6 @@ A panel shows them in a widget, a report or a printed page as they are.
 """
 
 from collections.abc import Iterable, Sequence
-from functools import cache
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -20,6 +19,7 @@ __all__ = [
     "css",
     "heard",
     "listed",
+    "rules",
     "say",
     "state_line",
     "table",
@@ -38,6 +38,7 @@ STATES = {  # a mark and a word
     "note": ("›", "Note"),
     "fault": ("!", "Something went wrong"),
 }
+LOOK = [Path(__file__).with_name(name) for name in ("theme.css", "look.css")]
 MOST_NUMBERS = 12  # named in a sentence
 
 
@@ -122,10 +123,14 @@ def listed(numbers: Iterable[int | str]) -> str:
     return f"{', '.join(first)} and {last}" if first else last
 
 
-@cache
 def css() -> Markup:
-    """The look of everything the workbook shows."""
-    return style(*(Path(__file__).with_name(name) for name in ("theme.css", "look.css")))
+    """The look of everything the workbook shows, for a page that does not have it."""
+    return style(*LOOK)
+
+
+def rules() -> str:
+    """The same as text, for pages of ours: there it comes with the page, once."""
+    return "\n".join(path.read_text(encoding="utf-8") for path in LOOK)
 
 
 class Shown:

@@ -13,6 +13,7 @@ What a page, a form, a printed sheet or a plot builds on:
 - `by_pump(records)`, then `trend(records)` of one pump, or `trend_of(examined)`: a `Trend` for each
   of `FOLLOWED`, with its `points` (day, years for an axis, value), `direction`, `change`, `sudden`,
   `rule`, `says` and `may_mean`. `limit_lines(name, examined)` has its limits as numbers.
+- `place_of(name)`: where a reading is taken, one of `PLACES`.
 - `lesson(examined)`: the problems whose givens a record knows; `like(exercise, ...)`: fresh ones.
 
 `days.py` reads dates. `check.py` works a check, `verdict.py` sets it against its limit; the checks of
@@ -31,6 +32,7 @@ from .entries import Fault, Record, read_entries
 from .examine import ALWAYS, CHECKS, Examined, Line, examine, limit_lines
 from .fields import FIELDS, GROUPS, Field, field_named
 from .lesson import Exercise, Lesson, lesson, like
+from .places import PLACES, Place, place_of
 from .trend import FOLLOWED, Followed, Trend, by_pump, trend, trend_of
 from .verdict import BEYOND, COARSE, LOOK, NO_LIMIT, NOT_MEASURED, STATES, WITHIN
 
@@ -45,6 +47,7 @@ __all__ = [
     "LOOK",
     "NOT_MEASURED",
     "NO_LIMIT",
+    "PLACES",
     "STATES",
     "WITHIN",
     "Examined",
@@ -55,6 +58,7 @@ __all__ = [
     "Followed",
     "Lesson",
     "Line",
+    "Place",
     "Record",
     "Trend",
     "by_pump",
@@ -63,6 +67,7 @@ __all__ = [
     "lesson",
     "like",
     "limit_lines",
+    "place_of",
     "read_entries",
     "trend",
     "trend_of",

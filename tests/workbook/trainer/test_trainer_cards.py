@@ -16,9 +16,10 @@ from workbook.log import NotKept, NotRead
 from workbook.trainer.coming_in.handed_in import read_handed
 from workbook.trainer.coming_in.packed import work_as_zip
 from workbook.trainer.learner.answer_sheet import SHEET, AnswerSheet, read_sheet
-from workbook.trainer.learner.own_set import SAY_WHO, OwnSet, due_in_words, standing
+from workbook.trainer.learner.own_set import SAY_WHO, OwnSet
 from workbook.trainer.learner.set_card import SetCard
 from workbook.trainer.learner.set_panel import HandIn, SetTop
+from workbook.trainer.learner.standing import due_in_words, standing
 from workbook.trainer.learner.who import PERSON, keep_person, person_at
 from workbook.trainer.marking.marked import mark
 from workbook.trainer.sets.notebook import write_source

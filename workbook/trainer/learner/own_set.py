@@ -8,8 +8,7 @@ told in sentences; points are not, before the work is marked.
 import atexit
 import shutil
 import tempfile
-from collections.abc import Callable, Mapping, Sequence
-from datetime import UTC, datetime
+from collections.abc import Callable, Mapping
 from functools import cache, cached_property
 from pathlib import Path
 from typing import Protocol, runtime_checkable
@@ -18,19 +17,17 @@ from solver import SolverError
 from solver.fault.case import FAMILY
 from solver.sets.work_set import case_for, cases_for, faults_for, person_id
 from solver.topics.catalogue import Refused
-from solver.units.show import counted
 from workbook.log import SHOWN, Attempt
 from workbook.trainer.course import CONFIG
 from workbook.trainer.sets.set_file import SET_FILE, Assigned, read_set_file
 from workbook.ui.pages import MARK, read_page
-from workbook.ui.pieces import listed
 
 from .answer_sheet import SHEET, AnswerSheet, Asked
 from .class_list import may_be_listed
 from .own_case import OwnCase
 from .who import Learner, keep_person, person_at
 
-__all__ = ["SAY_WHO", "NotListed", "NothingToShow", "OwnSet", "due_in_words", "own_set", "standing"]
+__all__ = ["SAY_WHO", "NotListed", "NothingToShow", "OwnSet", "own_set"]
 
 PROGRESS = ("top", "end")  # the parts that tell how the work stands
 COURSE_COPIES = ("source", "release")
@@ -251,39 +248,3 @@ def _answers(line: Attempt) -> bool:
 def own_set(folder: Path) -> OwnSet:
     """The set of a folder; one for all cards of a page."""
     return OwnSet(folder)
-
-
-def standing(own: OwnSet, now: datetime | None = None) -> Sequence[str]:
-    """The sentences, for a set whose person is known; times are told in the time of this computer.
-
-    Raises:
-        NotRead: the sheet is there and cannot be read; the sentence says why.
-    """
-    if own.sheet is None:
-        return []
-    assigned = own.sheet.assigned
-    count, left = assigned.work.asked, own.unanswered()
-    said = [_answered(count, left)]
-    if left and len(left) < count:
-        said.append(f"Not answered yet: {listed(left)}.")
-    if unchecked := own.unchecked():
-        said.append(f"Typed but not checked: {listed(unchecked)}. Press Check there.")
-    return [*said, *due_in_words(assigned, now or datetime.now(UTC))]
-
-
-def _answered(count: int, left: Sequence[int]) -> str:
-    if not left:
-        return "You have answered every question."
-    return f"You have answered {count - len(left)} of {counted(count, 'question')}."
-
-
-def due_in_words(assigned: Assigned, now: datetime) -> Sequence[str]:
-    """Until when the work is wanted, in the time of this computer, and what being late costs."""
-    if assigned.due is None:
-        return []
-    due = assigned.due.astimezone()
-    said = f"It is due {due:%A}, {due:%B} {due.day}, {due.year}, at {due:%H:%M} {due:%Z}."
-    if now <= assigned.due:
-        return [said]
-    share = f"{assigned.late:.0%} of the score is" if assigned.late else "Nothing is"
-    return [said, f"That time has passed. {share} taken off work turned in now."]

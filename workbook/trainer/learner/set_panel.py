@@ -15,7 +15,8 @@ from workbook.ui.markup import Markup, joined, tag
 from workbook.ui.pieces import say
 from workbook.ui.saving import link
 
-from .own_set import SAY_WHO, NotListed, OwnSet, standing
+from .own_set import SAY_WHO, NotListed, OwnSet
+from .standing import standing
 from .who import PERSON
 
 __all__ = ["HandIn", "SetTop"]

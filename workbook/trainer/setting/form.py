@@ -12,12 +12,12 @@ from solver.fault.case import LEVELS as FAULT_LEVELS
 from solver.sets.fault_part import MOST_FAULTS
 from solver.sets.paper import ANY_LEVEL, CHAPTERS
 from solver.sets.work_set import MOST, TOP
+from workbook.ui.chapter_ticks import ChapterTicks
 from workbook.ui.contents import titled
 from workbook.ui.controls import (
     AUTO,
     LABELLED,
     UNIT_CHOICES,
-    ChapterTicks,
     Panel,
     chooser,
     classed,

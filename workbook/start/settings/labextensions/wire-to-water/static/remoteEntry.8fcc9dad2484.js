@@ -9,7 +9,7 @@
   const HERE = document.currentScript.src;
   const at = (file) => new URL(file, HERE).href;
   const STYLES = ["page.5e16c10cd0aa.css", "bar.0f25d7726378.css"].map(at);
-  const PARTS = ["page.83db8b427d77.js", "start.439d3f5d1d94.js", "way.e8d074b0ed7c.js", "bar.f2c1d6e44bd7.js", "search.1a3b135faa60.js"].map(at);
+  const PARTS = ["page.3c4ae56aa8b1.js", "start.439d3f5d1d94.js", "way.e8d074b0ed7c.js", "bar.f2c1d6e44bd7.js", "search.1a3b135faa60.js"].map(at);
 
   const WIDGETS = ["base", "controls", "output"].map((part) => `@jupyter-widgets/${part}`);
 
@@ -68,6 +68,8 @@
       const inPlace = site || PageConfig.getOption("mode") === "single-document";
       const isPage = (path) => Object.hasOwn(shipped, path);
       document.head.append(...STYLES.map((href) => element("link", { rel: "stylesheet", href })));
+      // Last of all, as what widgets bring of their own yields to it.
+      document.body.append(element("style", {}, PageConfig.getOption("wireToWaterLook")));
       keepKeysOff(app, tracker);
       markKeyboardUse();
       const way = makeWay({

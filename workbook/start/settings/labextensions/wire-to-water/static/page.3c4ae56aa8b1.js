@@ -102,6 +102,27 @@ function codeButton(panel) {
   return button;
 }
 
+/* What widgets give no word for: whether a button's part is open, and what is told of a box. */
+function tellMore(node) {
+  let waits = false;
+  const tell = () => {
+    waits = false;
+    for (const button of node.querySelectorAll(".w2w-opens")) {
+      button.setAttribute("aria-expanded", String(button.classList.contains("w2w-opened")));
+    }
+    for (const box of node.querySelectorAll(".w2w-at :is(input, select):not([aria-describedby])")) {
+      const [, place] = box.closest(".w2w-at").className.match(/w2w-at-(\w+)/);
+      box.setAttribute("aria-describedby", `w2w-where-${place}`);
+    }
+  };
+  const soon = () => {
+    if (!waits) requestAnimationFrame(tell);
+    waits = true;
+  };
+  const what = { subtree: true, childList: true, attributes: true, attributeFilter: ["class"] };
+  new MutationObserver(soon).observe(node, what);
+}
+
 /* One can answer at once. Where a finger types, that would bring the keys of the screen up. */
 function focusAnswer({ node }) {
   const free = document.activeElement === document.body || document.activeElement.matches(".jp-Cell, .jp-Notebook");
@@ -132,6 +153,7 @@ export async function openPage(panel, shipped, { NotebookActions, AGAIN, makeSta
   panel.node.dataset.wireToWater = kind;
   if (kind === "other") return kind;
 
+  tellMore(panel.content.node);
   const say = makeStrip(panel, AGAIN, (afresh) => start(afresh));
   // What a run leaves on our page is made again on opening, so there is nothing to save. On one
   // that is handed in, the questions stay readable, and what was written into it must be kept.
