@@ -7,6 +7,7 @@ from .balance.formulas import BALANCE
 from .conversions.formulas import CONVERSIONS
 from .cost.formulas import COST
 from .drives.formulas import DRIVES
+from .electricity.formulas import ELECTRICITY
 from .head.formulas import HEAD
 from .horsepower.formulas import POWER
 from .insulation.formulas import INSULATION
@@ -19,6 +20,7 @@ __all__ = [
     "CONVERSIONS",
     "COST",
     "DRIVES",
+    "ELECTRICITY",
     "FORMULAS",
     "HEAD",
     "INSULATION",
@@ -38,5 +40,6 @@ FORMULAS = (
     *CONVERSIONS,
     *HEAD,
     *SPEED_AND_IMPELLER,
+    *ELECTRICITY,
     *DRIVES,
 )

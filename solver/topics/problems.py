@@ -10,6 +10,7 @@ from .conversions.problems import CONVERSIONS
 from .cost.problems import COST
 from .drives.problems import DRIVES
 from .efficiency.problems import EFFICIENCY
+from .electricity.problems import ELECTRICITY
 from .head.problems import HEAD
 from .horsepower.problems import HORSEPOWER
 from .insulation.problems import INSULATION
@@ -32,5 +33,6 @@ FAMILIES: tuple[Family, ...] = (
     *WET_WELL,
     *SPEED,
     *MACHINE,
+    *ELECTRICITY,
     *DRIVES,
 )

@@ -5,6 +5,7 @@ from .conversions.quantities import CONVERSIONS
 from .cost.quantities import COST
 from .drives.quantities import DRIVES
 from .efficiency.quantities import EFFICIENCY
+from .electricity.quantities import ELECTRICITY
 from .head.quantities import HEAD
 from .horsepower.quantities import POWER
 from .insulation.quantities import INSULATION
@@ -25,5 +26,6 @@ ALL = (
     *CONVERSIONS,
     *HEAD,
     *AFFINITY,
+    *ELECTRICITY,
     *DRIVES,
 )

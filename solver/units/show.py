@@ -57,6 +57,8 @@ WORDS = {
     **{one: (one, f"{one}s") for one in ("day", "week", "month", "year", "megohm", "ohm", "mil")},
     "h": ("hour", "hours"),
     "starts/h": ("start per hour", "starts per hour"),
+    "ohm/1000 ft": ("ohm per 1,000 ft", "ohms per 1,000 ft"),
+    "ohm/km": ("ohm per km", "ohms per km"),
     **{
         f"h/{per}": (f"hour per {per}", f"hours per {per}")
         for per in ("day", "week", "month", "year")
@@ -109,7 +111,7 @@ def unit_in_words(name: str) -> str:
 
 
 # Of numbers that belong to a rule, a table or an equation as it is learned.
-NOT_CANCELED = ("ft/100 ft", "m/100 m", "/ %", "ft/s in2 / gpm", "m/s mm2 / L/s")
+NOT_CANCELED = ("ft/100 ft", "m/100 m", "/ %", "milliohm / ohm", "ft/s in2 / gpm", "m/s mm2 / L/s")
 
 
 @cache

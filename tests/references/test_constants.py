@@ -103,6 +103,12 @@ EXACT = {
     ("rim_speed", "si"): [1 / in_units("millimeter/minute", "meter/second")],
     ("torque_constant", "us"): [in_units("horsepower", "foot*force_pound/minute") / math.tau],
     ("torque_constant", "si"): [in_units("kilowatt", "newton*meter/minute") / math.tau],
+    **both("milliamps_per_amp", 1 / si.milli),
+    **both("table_length", si.kilo),
+    **both("hours_per_day_of_a_bill", si.day / si.hour),
+    # Stranded copper at 75 °C: NEC Chapter 9 Table 8 (R), ohms times area; IEC 60228 times 1.216 (M).
+    ("copper", "us"): [0.0608 * 211.6, 0.491 * 26.24],
+    ("copper", "si"): [0.153 * 1.216 * 0.12, 7.41 * 1.216 * 0.0025],
 }
 # Rules of thumb, which nothing exact stands behind.
 RULES = {"rise_per_square": 2, "base_temperature": 40, "halving": 10, "ground_times": 4}

@@ -7,7 +7,7 @@ from solver.vocabulary import quantity_named
 from workbook.ui.controls import UNIT_CHOICES, Panel, chooser, classed
 from workbook.ui.markup import tag
 
-from . import absorption, column, cost, cycle, legs, lift, losses, slowing, triangle
+from . import absorption, column, cost, cycle, drop, legs, lift, losses, slowing, triangle
 from .beside import LOOK, Beside
 from .view import Figure, Slide
 
@@ -25,6 +25,7 @@ FIGURES = {
         slowing.SLOWING,
         absorption.ABSORPTION,
         cycle.CYCLE,
+        drop.DROP,
     )
 }
 

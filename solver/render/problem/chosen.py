@@ -10,8 +10,10 @@ from solver.vocabulary import quantity_named
 
 from .band import BAND
 from .bill import BILL
+from .circuit import BRANCHES, LOOP
 from .coupling import COUPLING, WEAR_RINGS
 from .curve import CURVE
+from .demand import DEMAND
 from .drawing import Drawing
 from .energy import ENERGY
 from .gauges import GAUGES
@@ -27,6 +29,7 @@ from .sheaves import SHEAVES
 from .shown import LEAST, Shown, words
 from .speeds import SPEEDS
 from .suction import SUCTION
+from .supply import RUN, TRANSFORMER
 from .tank import TANK
 from .triangle import TRIANGLE
 from .twice import TWICE
@@ -35,9 +38,10 @@ from .well import WELL
 __all__ = ["drawing_for", "picture_of"]
 
 DRAWINGS: tuple[Drawing, ...] = (
-    *(BAND, ENERGY, BILL, PEAKS),
+    *(BAND, ENERGY, BILL, PEAKS, DEMAND),
     *(WELL, GAUGES, SUCTION, PIPE, PROFILE, TANK),
     *(TRIANGLE, SPEEDS, PLATE, LEGS, ROLLED, OVER_TIME, CORRECTED),
+    *(BRANCHES, LOOP, RUN, TRANSFORMER),
     *(TWICE, CURVE, PUMP_PLATE),
     *(SHEAVES, SHAFT, COUPLING, WEAR_RINGS),
 )

@@ -13,6 +13,8 @@ END = 62.0  # percent: where kvar goes up
 FROM: Rows = (
     ("line_volts", "volts"),
     ("line_amps", "amps"),
+    ("single_volts", "volts"),
+    ("single_amps", "amps"),
     ("amps_a", "A"),
     ("amps_b", "B"),
     ("amps_c", "C"),

@@ -1,0 +1,209 @@
+"""Ohm's law, what goes in series and in parallel, watts, and single-phase power.
+
+`ELECTRICITY` has every formula of the chapter; those of the supply are in `formulas_supply.py`.
+"""
+
+from solver.algebra.expression import Constant, Figure, Known, Number
+from solver.algebra.formula import Formula, Slip
+from solver.topics.nameplate.formulas_running import ROOT_THREE, VA_PER_KVA
+
+from .formulas_supply import SUPPLY
+
+__all__ = ["ELECTRICITY"]
+
+DOE = "DOE Fundamentals Handbook, Electrical Science (DOE-HDBK-1011)"
+OHM = f"{DOE}, vol. 1: Ohm's law"
+SERIES_LAW = f"{DOE}, vol. 1: series circuits"
+PARALLEL_LAW = f"{DOE}, vol. 1: parallel circuits"
+POWER_LAW = f"{DOE}, vol. 1: the power of a circuit"
+SINGLE_LAW = "DOE Fundamentals Handbook, Electrical Science, vol. 3: single-phase power"
+
+MILLIAMPS = Constant(
+    "milliamps_per_amp",
+    "1,000 milliamps per amp",
+    us=Figure(1000, "mA / A", exact=1000.0),
+    si=Figure(1000, "mA / A", exact=1000.0),
+    source="arithmetic: milli is a thousandth",
+)
+
+volts, amps, ohms, watts = map(Known, ("load_volts", "circuit_amps", "load_ohms", "load_watts"))
+in_series = tuple(Known(f"series_ohms_{n}") for n in (1, 2, 3))
+branches = tuple(Known(f"parallel_ohms_{n}") for n in (1, 2, 3))
+single_volts, single_amps, factor = map(Known, ("single_volts", "single_amps", "power_factor"))
+loop_ohms, loop_current = Known("loop_ohms"), Known("loop_current")
+ONE = Number(1)
+SIDE_BY_SIDE = (
+    "Each branch is one more way through, so add one over each, then turn the sum over. "
+    "The total is less than the smallest."
+)
+ADDED = "You added the ohms, as in series. Side by side the current has more ways, so ohms go down."
+
+CIRCUIT = (
+    Formula(
+        "circuit_amps",
+        volts / ohms,
+        OHM,
+        "Volts push and ohms hold back, so divide volts by ohms to get amps.",
+        slips=(
+            Slip(
+                "upside_down",
+                ohms / volts,
+                "You divided ohms by volts. More ohms let less current through: volts go on top.",
+            ),
+            Slip(
+                "multiplied",
+                volts * ohms,
+                "You multiplied volts by ohms. More ohms let less current through, so divide.",
+            ),
+        ),
+        back="Amps are volts over ohms, turned around for what you need here.",
+    ),
+    Formula(
+        "load_watts",
+        volts * amps,
+        POWER_LAW,
+        "A heater or a lamp takes watts: volts times amps.",
+        slips=(
+            Slip(
+                "divided",
+                volts / amps,
+                "You divided volts by amps. That gives ohms; for watts, multiply.",
+            ),
+        ),
+        back="Watts are volts times amps, turned around for what you need here.",
+    ),
+    Formula(
+        "load_watts",
+        Known("rated_watts") * (volts / Known("rated_volts")) ** 2,
+        f"{POWER_LAW}: volts squared over ohms, and the element's ohms stay",
+        "Fewer volts also push fewer amps through the same element, so watts change with the square of the volts.",
+        slips=(
+            Slip(
+                "in_proportion",
+                Known("rated_watts") * volts / Known("rated_volts"),
+                "You used the ratio of the volts once. The amps change too, so use it twice: square it.",
+            ),
+            Slip(
+                "the_other_way",
+                Known("rated_watts") * (Known("rated_volts") / volts) ** 2,
+                "You turned the ratio of the volts upside down. What is there goes on top, rated below.",
+            ),
+            Slip(
+                "rated_anyway",
+                Known("rated_watts"),
+                "You gave the rated watts. The element makes those only at its rated volts.",
+            ),
+        ),
+    ),
+    Formula(
+        "input_power",
+        watts / VA_PER_KVA,
+        f"{POWER_LAW}; kilo is a thousand",
+        "A kilowatt is 1,000 watts, and energy is counted in kilowatts times hours.",
+        turns=(),
+    ),
+)
+
+LOOP = (
+    Formula(
+        "loop_ohms",
+        in_series[0] + in_series[1] + in_series[2],
+        SERIES_LAW,
+        "In series the same current goes through each one in turn, so the ohms add up.",
+        slips=(
+            Slip(
+                "as_in_parallel",
+                ONE / (ONE / in_series[0] + ONE / in_series[1] + ONE / in_series[2]),
+                "You combined them as in parallel. In one loop the current has a single way: add the ohms.",
+            ),
+            Slip(
+                "averaged",
+                (in_series[0] + in_series[1] + in_series[2]) / Number(3),
+                "You took the average. The current has to pass all of them, so add the ohms.",
+            ),
+        ),
+    ),
+    Formula(
+        "loop_drop",
+        loop_current * loop_ohms / MILLIAMPS,
+        f"{OHM}; {SERIES_LAW}",
+        "Volts are amps times ohms, and 1,000 milliamps make one amp.",
+        slips=(
+            Slip(
+                "one_of_three",
+                loop_current * in_series[0] / MILLIAMPS,
+                "You took the drop across one of them. The same current goes through all three.",
+            ),
+        ),
+    ),
+    Formula(
+        "transmitter_volts",
+        Known("loop_supply") - Known("loop_drop"),
+        f"{SERIES_LAW}: the drops add up to the supply",
+        "What the other parts of the loop use is gone: the transmitter gets the rest.",
+    ),
+)
+
+BRANCHES = (
+    Formula(
+        "parallel_ohms",
+        ONE / (ONE / branches[0] + ONE / branches[1] + ONE / branches[2]),
+        PARALLEL_LAW,
+        SIDE_BY_SIDE,
+        slips=(
+            Slip("added", branches[0] + branches[1] + branches[2], ADDED),
+            Slip(
+                "averaged",
+                (branches[0] + branches[1] + branches[2]) / Number(3),
+                "You took the average of the ohms. The total is less than the smallest branch.",
+            ),
+        ),
+        turns=(),
+    ),
+    Formula(
+        "parallel_ohms",
+        branches[0] * branches[1] / (branches[0] + branches[1]),
+        f"{PARALLEL_LAW}: product over sum",
+        "For two branches, product over sum is the short way: the total is less than the smaller one.",
+        slips=(
+            Slip("added", branches[0] + branches[1], ADDED),
+            Slip(
+                "averaged",
+                (branches[0] + branches[1]) / Number(2),
+                "You took the average of the ohms. The total is less than the smaller branch.",
+            ),
+        ),
+        unless=("parallel_ohms_3",),
+    ),
+    Formula(
+        "circuit_amps",
+        volts / Known("parallel_ohms"),
+        f"{OHM}; {PARALLEL_LAW}",
+        "Every branch gets the full volts, so the total amps are volts over the parallel ohms.",
+        turns=(),
+    ),
+)
+
+SINGLE_PHASE = (
+    Formula(
+        "input_power",
+        single_volts * single_amps * factor / VA_PER_KVA,
+        SINGLE_LAW,
+        "Single-phase kilowatts are volts times amps times power factor, over 1,000.",
+        slips=(
+            Slip(
+                "as_three_phase",
+                ROOT_THREE * single_volts * single_amps * factor / VA_PER_KVA,
+                "You multiplied by 1.732. That's for three phases. Single-phase power is plain volts times amps times power factor.",
+            ),
+            Slip(
+                "without_the_factor",
+                single_volts * single_amps / VA_PER_KVA,
+                "You left out the power factor. Volts times amps give kVA, not kilowatts.",
+            ),
+        ),
+        back="Amps are watts over volts and power factor, with 1,000 watts in a kilowatt.",
+    ),
+)
+
+ELECTRICITY = (*CIRCUIT, *LOOP, *BRANCHES, *SINGLE_PHASE, *SUPPLY)
