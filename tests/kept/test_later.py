@@ -84,8 +84,8 @@ def later(root, tmp_path_factory):
         shutil.copytree(root / part, copy / part, ignore=shutil.ignore_patterns("*.png"))
     catalogue = copy / "solver" / "topics" / "catalogue.py"
     text = catalogue.read_text("utf-8")
-    assert 1 == text.count('"machine",\n)')
-    catalogue.write_text(text.replace('"machine",\n)', '"machine", "valves",\n)'), "utf-8")
+    assert 1 == text.count('"order",\n)')
+    catalogue.write_text(text.replace('"order",\n)', '"order", "valves",\n)'), "utf-8")
     families = copy / "solver" / "topics" / "problems.py"
     as_it_is = families.read_text("utf-8")
 

@@ -33,7 +33,7 @@ __all__ = [
 CHAPTER = Chapter("electricity", (*ELECTRICITY, *POWER, *COST, *NAMEPLATE))
 worked = by(CHAPTER.formulas)
 
-HEATERS = {  # watts sold, by volts
+HEATERS: Mapping[str, Mapping[int, tuple[int, ...]]] = {  # watts sold, by volts
     "us": {120: (250, 375, 500, 750, 1000, 1500), 240: (750, 1000, 1500, 2000, 3000, 4000, 5000)},
     "si": {230: (250, 500, 750, 1000, 1500, 2000, 3000)},
 }
