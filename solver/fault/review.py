@@ -79,8 +79,8 @@ def against(way: Way, fault: str) -> str:
     telling = [act for act in way.case.acts if act not in way.taken and _tells(model, act, fault)]
     first = min(telling, key=way.cost) if telling else CHECK
     return (
-        f"“{label}” fits everything you read so far, and it still isn't that. It takes one reading more to "
-        f"tell: {way.case.acts[first].label}, {way.cost(first)} minutes."
+        f"“{label}” fits everything you read so far, and it still isn't that. One more reading would "
+        f"show it: {way.case.acts[first].label}, {way.cost(first)} minutes."
     )
 
 

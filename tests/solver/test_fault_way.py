@@ -91,12 +91,12 @@ def test_the_same_words_come_to_the_same_way():
 def test_a_wrong_name_is_told_what_speaks_against_it():
     wrong = next(name for name in CASE.suspects if name != CASE.fault)
     before = after(f"name:{wrong}").told[-1].says
-    assert "It takes one reading more to tell" in before
+    assert "One more reading would show it" in before
     every = [QUALIFIED, *(a for a in CASE.acts if CASE.acts[a].needs != "dead")]
     for name in CASE.suspects:
         if name != CASE.fault:
             says = after(*every, f"name:{name}").told[-1].says
-            assert says.startswith("Not “") or "one reading more" in says
+            assert says.startswith("Not “") or "One more reading" in says
     assert not after(f"name:{wrong}").ended
 
 

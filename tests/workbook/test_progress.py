@@ -106,7 +106,7 @@ def test_what_to_expect_is_told_of_the_kinds_that_were_tried_and_never_less_for_
 def test_readiness_is_in_two_parts_and_held_against_the_pass_mark():
     goal, nothing = Goal(pass_mark=80), Plan((), 0, None, None)
     few = told(*[one(days_ago=n / 1000) for n in range(9)])
-    assert "Work at 10 problems" in text(ready_block(few, goal))
+    assert "Work 10 problems" in text(ready_block(few, goal))
     half = [one(status=s, days_ago=n / 1000) for n, s in enumerate(["right", "wrong"] * 5)]
     tried = text(ready_block(told(*half), goal))
     assert "About 50 of 100 right That's below your pass mark of 80." in tried

@@ -13,7 +13,7 @@ class is marked without them. The engine beneath is solver/fault.
 
 from typing import TYPE_CHECKING
 
-from .story import Story, Worked, attempt_of_way, folder, story_of, way_in
+from .story import Story, Worked, attempt_of_way, begin, folder, story_of, way_in
 from .view import LOOK, head_html, review_html
 
 if TYPE_CHECKING:
@@ -25,6 +25,7 @@ __all__ = [
     "Story",
     "Worked",
     "attempt_of_way",
+    "begin",
     "folder",
     "head_html",
     "review_html",

@@ -124,16 +124,13 @@ def unfinished(where: Path) -> Story | None:
     return None
 
 
-def story_of(code: str, where: Path) -> Story:
-    """The story of the case of a code that was worked on last, ended or not; a new one where there is none.
-
-    Raises as `begin` does.
-    """
+def story_of(code: str, where: Path) -> Story | None:
+    """The story of the case of a code that was worked on last there, ended or not; None where there is none."""
     paths = sorted(where.glob(f"{code}-*.jsonl"), key=lambda path: path.stat().st_mtime)
     for path in reversed(paths):
         with contextlib.suppress(OSError, SolverError):
             return Story(path)
-    return begin(code, where)
+    return None
 
 
 def attempt_of_way(way: Way, of: str = "", who: str = "") -> Attempt:

@@ -8,6 +8,7 @@ from urllib.parse import urlencode, urlsplit
 from ipywidgets import HTML, Box
 
 from solver import SolverError
+from solver.fault.case import fault_case
 from solver.sets.paper import CHAPTERS, SEEDS, Paper, cases_of
 from solver.units.show import counted
 from workbook.ui import static_site
@@ -50,6 +51,7 @@ class MakePanel(Panel):
         drawing, making = Gate(self, self._draw), Gate(self, self._make)
         self._make_boxes(drawing, making, units)
         self.add = button("Add problems", drawing.click)
+        self.add_case = button("Add a case of find the fault", self.once(self._draw_case))
         self.make = button("Make the set", making.click, first=True)
         self.here = button("Open it on this page", self.once(self._open))
         self.made = HTML()
@@ -76,7 +78,7 @@ class MakePanel(Panel):
         return [
             HTML(tag("p", ABOUT, cls="w2w-about")),
             classed(Box(drawn), "w2w-grid"),
-            classed(Box([self.add]), "w2w-buttons"),
+            classed(Box([self.add, self.add_case]), "w2w-buttons"),
             classed(Box([self.codes.box]), "w2w-ask"),
             named,
             classed(Box([self.make]), "w2w-buttons"),
@@ -101,6 +103,20 @@ class MakePanel(Panel):
         self.codes.fill("\n".join([*before, *fresh]))
         many = counted(len(before) + count, "problem")
         self.said.value = say("note", f"{count} added. The set has {many} now; make it below.")
+
+    def _draw_case(self) -> None:
+        """Add a fresh case of the level chosen, or of level 1 where any will do."""
+        before = codes_in(self.codes.box.value)
+        if len(before) >= MOST:
+            self.said.value = say(
+                "missing", f"A set has at most {MOST} problems; {len(before)} are there."
+            )
+            return
+        case = fault_case(self.level.value or 1, self.units.value, self.pick(SEEDS))
+        self.codes.fill("\n".join([*before, str(case.code)]))
+        self.said.value = say(
+            "note", f"A case of level {case.level} was added; make the set below."
+        )
 
     def _make(self) -> None:
         try:

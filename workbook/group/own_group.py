@@ -7,10 +7,14 @@ a `redraw`.
 from collections.abc import Callable, Sequence
 from contextlib import suppress
 from functools import cache
+from hashlib import sha256
+from pathlib import Path
 from time import monotonic
 from typing import Protocol
 
-from workbook.log import SHOWN, Attempt, Log, NotRead
+from solver.fault.way import Way
+from workbook.fault import attempt_of_way
+from workbook.log import SHOWN, Attempt, Log, NotKept, NotRead
 from workbook.practice import Try, keep, own_log
 from workbook.ui.static_site import words_of_address
 
@@ -112,6 +116,28 @@ class OwnGroup:
         told = told._replace(seconds=min(told.seconds, now - self._since))
         self._since = now
         return keep(told, self.kept, self.problems.key if self.problems else "", self.name)
+
+    def keep_way(self, way: Way) -> str:
+        """Keep a way through a case as it stands in the log; a sentence where that is not possible."""
+        key = self.problems.key if self.problems else ""
+        try:
+            self.kept.keep(attempt_of_way(way, key, self.name))
+        except NotKept as fault:
+            return str(fault)
+        return ""
+
+    def stories(self) -> Sequence[Path]:
+        """Where cases of this set are kept under this name, and after it where without one."""
+        key = self.problems.key if self.problems else ""
+        names = dict.fromkeys((self.name, ""))
+        return [
+            self.kept.path.parent
+            / "faults"
+            / "group"
+            / key
+            / (sha256(name.encode()).hexdigest()[:12] if name else "none")
+            for name in names
+        ]
 
 
 @cache

@@ -92,6 +92,15 @@ class PosedCard(Panel):
         said = answering(self.answer, links, self.said)
         self.children = (self.problem, self.picture.box, said, self.help.box)
 
+    @property
+    def unsent(self) -> str:
+        """What was typed and not checked."""
+        return self.answer.unsent
+
+    def focus(self) -> None:
+        """To the answer box."""
+        self.answer.focus()
+
     def _answer(self, text: str) -> None:
         reply = self.practice.answer(text)
         self.said.value = said_of(self.practice.case, reply)

@@ -6,11 +6,15 @@ which try, and which mistakes were made.
 
 import re
 from collections.abc import Collection, Iterable, Iterator, Sequence
+from contextlib import suppress
 from typing import NamedTuple
 
 from solver import Case, SolverError, grade
 from solver.engine.telling import hints_of
+from solver.fault.case import FaultCase
+from solver.fault.way import Way
 from solver.units.show import counted
+from workbook.fault import way_in
 from workbook.log import SHOWN, Attempt, line_of, parse
 from workbook.ui.flaws import Flaw, Flaws
 
@@ -87,7 +91,13 @@ def _counts(attempts: Iterable[Attempt], problems: ProblemSet) -> bool:
     """Whether anything there is to be graded here; a set that cannot be opened here is not junk."""
     made = _by_code(attempts)
     asked = [(each.case, made[each.code]) for each in questions_of(problems) if each.code in made]
-    return any(case is None or any(_graded(case, tries)) for case, tries in asked)
+    return any(case is None or _any_counts(case, tries) for case, tries in asked)
+
+
+def _any_counts(case: Case | FaultCase, tries: Sequence[Attempt]) -> bool:
+    if isinstance(case, FaultCase):
+        return _way_cell(tries).state != UNTRIED
+    return any(_graded(case, tries))
 
 
 class Cell(NamedTuple):
@@ -135,7 +145,8 @@ def facts(
         row = [_cell(case, made.get(question.code, ())) for made in tried]
         for member, cell in zip(members, row, strict=True):
             for mistake in cell.mistakes:
-                flaws.take(Made(case, mistake, question.number), member.key)
+                if isinstance(case, Case):  # a case of find the fault has none
+                    flaws.take(Made(case, mistake, question.number), member.key)
         asked.append(question)
         rows.append(row)
     return GroupFacts(members, asked, rows, flaws.ranked)
@@ -148,8 +159,10 @@ def _by_code(attempts: Iterable[Attempt]) -> dict[str, list[Attempt]]:
     return found
 
 
-def _cell(case: Case, made: Iterable[Attempt]) -> Cell:
+def _cell(case: Case | FaultCase, made: Iterable[Attempt]) -> Cell:
     """Answers after the right one, or after the solution was opened, do not count."""
+    if isinstance(case, FaultCase):
+        return _way_cell(made)
     tries = hints = 0
     mistakes: dict[str, None] = {}
     for each, status, mistake in _graded(case, made):
@@ -170,3 +183,22 @@ def _graded(case: Case, made: Iterable[Attempt]) -> Iterator[tuple[Attempt, str,
             yield each, SHOWN, None
         elif (verdict := grade(case, each.typed)).counts:
             yield each, verdict.status, verdict.mistake
+
+
+def _way_cell(made: Iterable[Attempt]) -> Cell:
+    """How one member stands with a case of find the fault: by the longest way that can be gone through again.
+
+    A name given after something unsafe was tried is not found at the first try.
+    """
+    way: Way | None = None
+    for each in list(made)[:MOST_TRIES]:
+        with suppress(SolverError):
+            found = way_in(each)
+            if way is None or len(found.words) > len(way.words):
+                way = found
+    if way is None or not (way.names or way.ended):
+        return Cell(UNTRIED)
+    tries = len(way.names)
+    if way.named:
+        return Cell(AT_ONCE if tries == 1 and not way.unsafe else LATER, tries)
+    return Cell(NOT_YET, tries, shown=way.ended)

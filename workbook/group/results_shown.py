@@ -5,6 +5,7 @@ from collections.abc import Mapping, Sequence
 from hashlib import sha256
 from urllib.parse import quote
 
+from solver import Case
 from solver.units.show import counted
 from workbook.figures import View, table_html
 from workbook.ui.flaws import Flaw
@@ -133,7 +134,7 @@ def _state(cell: Cell) -> str:
 
 def _mistakes_in(question: Question, cell: Cell) -> list[str]:
     """A sentence for each mistake of a member that has a name."""
-    known = question.case.mistakes if question.case else ()
+    known = question.case.mistakes if isinstance(question.case, Case) else ()
     says = {mistake.id: mistake.says for mistake in known}
     return [says[mistake] for mistake in cell.mistakes if mistake in says]
 

@@ -16,6 +16,7 @@ from unicodedata import category, normalize
 
 from solver import BadCode, Case, SolverError, case_from_code
 from solver.engine.code import read_code
+from solver.fault.case import TAG, FaultCase, case_of
 from solver.units.show import counted
 
 __all__ = [
@@ -184,11 +185,11 @@ def read_set(text: str) -> ProblemSet:
 
 
 class Question(NamedTuple):
-    """A problem in its place, from 1. `fault` says why there is no case."""
+    """A problem, or a case of find the fault, in its place, from 1. `fault` says why there is none."""
 
     number: int
     code: str
-    case: Case | None
+    case: Case | FaultCase | None
     fault: str = ""
 
     @property
@@ -204,7 +205,8 @@ def questions_of(problems: ProblemSet) -> tuple[Question, ...]:
 
 
 def _question(number: int, code: str) -> Question:
+    of = case_of if read_code(code).tag == TAG else case_from_code
     try:
-        return Question(number, code, case_from_code(code))
+        return Question(number, code, of(code))
     except BadCode as refusal:
         return Question(number, code, None, str(refusal))

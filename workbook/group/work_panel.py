@@ -6,6 +6,7 @@ from time import monotonic
 from ipywidgets import HTML, Box, VBox
 
 from solver import Case
+from solver.fault.case import FaultCase
 from solver.units.show import counted
 from workbook.practice import Try
 from workbook.ui.controls import Panel, button, classed, show
@@ -16,6 +17,7 @@ from workbook.ui.saving import link
 
 from .own_group import OwnGroup
 from .posed import Posed, PosedCard
+from .posed_case import PosedCase
 from .results import KIND, result_file
 from .set_text import BadSet, ProblemSet, read_set
 
@@ -47,7 +49,7 @@ class WorkPanel(Panel):
     def __init__(self, own: OwnGroup, clock: Callable[[], float] = monotonic):
         super().__init__("w2w-together", clock=clock)
         self.own = own
-        self.cards: dict[str, PosedCard] = {}
+        self.cards: dict[str, PosedCard | PosedCase] = {}
         self._shown: ProblemSet | None = None
         self.head, self.stands, self.saved = HTML(), HTML(), HTML()
         self.faults, self.asked, self.named = HTML(), VBox(), HTML(say(""))
@@ -128,13 +130,16 @@ class WorkPanel(Panel):
     def _unchecked(self) -> str:
         """What was typed into the cards and never checked, before others take their place."""
         typed = [
-            f"“{unsent[:60]}” for {card.practice.case.code}"
-            for card in self.cards.values()
-            if (unsent := card.answer.unsent)
+            f"“{unsent[:60]}” for {code}"
+            for code, card in self.cards.items()
+            if (unsent := card.unsent)
         ]
         return f"You typed this but didn't check it: {', '.join(typed)}." if typed else ""
 
-    def _card(self, number: int, case: Case) -> PosedCard:
+    def _card(self, number: int, case: Case | FaultCase) -> PosedCard | PosedCase:
+        if isinstance(case, FaultCase):
+            code = str(case.code)
+            return PosedCase(number, case, self.own, lambda: self._kept(code))
         posed = Posed(case, self._tried, self.clock)
         return PosedCard(number, posed, self.clock, lambda: self._go_on(case.code))
 
@@ -142,14 +147,17 @@ class WorkPanel(Panel):
         """To the problem after this one; after the last, to the result."""
         codes = list(self.cards)
         after = codes[codes.index(code) + 1 :]
-        (self.cards[after[0]].answer if after else self.save).focus()
+        (self.cards[after[0]] if after else self.save).focus()
 
     def _tried(self, told: Try) -> str:
         fault = self.own.keep(told)
-        code = told.case.code
+        self._kept(told.case.code)
+        return fault
+
+    def _kept(self, code: str) -> None:
+        """Something was kept of this question."""
         self.cards[code].before = [each for each in self.own.made() if each.code == code]
         self._told()
-        return fault
 
     def _told(self) -> None:
         """How the work stands; a result made before no longer holds it all."""

@@ -17,7 +17,7 @@ __all__ = ["fits", "fits_shortly", "plan_table", "ready_block", "this_week", "to
 SURE_FROM = 10  # problems from which on something can be expected
 SHOWN = 8  # weeks in sight
 NAMED = 2  # chapters of a week that are named
-TOO_EARLY = f"Work at {SURE_FROM} problems, and this shows what to expect."
+TOO_EARLY = f"Work {SURE_FROM} problems, and you’ll see what to expect here."
 
 
 def this_week(plan: Plan) -> str:

@@ -97,7 +97,7 @@ def mark_typed_file(
     yield from typed.messages
     if options.csv:
         with whole_file(Path(options.csv)) as file:
-            file.write(marks_csv(marks, assigned.work.count))
+            file.write(marks_csv(marks, assigned.work.asked))
     said = [_said(mark) for mark in marks if mark.marked.needs_person or not options.csv]
     most = MOST_SAID if options.csv else len(said)
     yield from said[:most]
