@@ -15,7 +15,8 @@ class Credit(NamedTuple):
     """Shares of the points, 0 to 1. A wrong answer, and one that cannot be read, earn nothing.
 
     `by_mistake` has another share for the mistakes named there, by their id; `each_try` is taken
-    off for each try before.
+    off for each try before. `wrong_choice` is for a wrong one of several choices that has a name; None
+    takes it as any other mistake.
     """
 
     right: float = 1.0
@@ -23,20 +24,26 @@ class Credit(NamedTuple):
     mistake: float = 0.5
     by_mistake: Mapping[str, float] = MappingProxyType({})
     each_try: float = 0.0
+    wrong_choice: float | None = None
 
 
-def share_of(credit: Credit, verdict: Verdict, tries: int) -> float:
+def share_of(credit: Credit, verdict: Verdict, tries: int, choice: bool = False) -> float:
     """The share of the points that an answer earns, 0 to 1; `tries` counts this one too.
+
+    `choice` tells that it was one of several choices.
 
     >>> from solver import draw, grade
     >>> case = draw("water_power", 7)
     >>> share_of(Credit(each_try=0.1), grade(case, f"{case.answer:.4g} hp"), tries=3)
     0.8
     """
+    mistake = credit.mistake
+    if choice and credit.wrong_choice is not None:
+        mistake = credit.wrong_choice
     shares = {
         RIGHT: credit.right,
         NEAR: credit.close,
-        MISTAKE: credit.by_mistake.get(verdict.mistake or "", credit.mistake),
+        MISTAKE: credit.by_mistake.get(verdict.mistake or "", mistake),
     }
     return _within(shares.get(verdict.status, 0.0) - credit.each_try * max(0, tries - 1))
 

@@ -7,6 +7,7 @@ from pathlib import Path
 from secrets import randbelow
 
 from solver import SolverError
+from solver.sets.credit import Credit
 from solver.sets.work_set import plan_of, set_of
 from solver.topics.catalogue import CATALOGUE
 from solver.units.show import counted
@@ -20,7 +21,9 @@ from .learner.class_list import keep_class_list
 from .marking.bulk import Summary, mark_all
 from .marking.feedback_pages import write_feedback
 from .marking.sharding import shared
+from .sets.guessing import guessing
 from .sets.set_file import SET_FILE, Assigned, SetFault, parse_set_file, read_set_file
+from .sets.set_keys import FAIR, FAIR_CREDIT
 from .setting.keep import put
 
 __all__ = ["STEPS"]
@@ -47,6 +50,7 @@ def _set(options: argparse.Namespace) -> Iterator[str]:
     keep_class_list(course.folder("source", name), chosen.work.code, people_in(course))
     nbgrader_commands.validate(course, name)
     yield "Right answers get full points."
+    yield guessing(chosen)
     yield f"Give people the folder {nbgrader_commands.generate_assignment(course, name)}."
     if options.release:
         nbgrader_commands.release(course, name)
@@ -67,7 +71,9 @@ def _chosen(course: Course, options: argparse.Namespace) -> Assigned:
             units=options.units,
             seed=randbelow(DRAWS),
         )
-        return Assigned(name, name, work)
+        credit = Credit(each_try=FAIR_CREDIT["each_try"], wrong_choice=FAIR_CREDIT["wrong_choice"])
+        fair = Assigned(name, name, work, tries=FAIR["tries"], credit=credit)
+        return fair._replace(choice_tries=FAIR["choice_tries"])
     folder = course.folder("source", name)
     path = folder / SET_FILE
     if not path.exists():

@@ -37,6 +37,9 @@ def assigned(**keys):
         "numbers": "own for each person",
     } | keys
     credit = given.pop("credit", "")
+    given = {"tries": 0, "choice_tries": 0} | given
+    usual = {"each_try": 0, "wrong_choice": 0.5}
+    credit = "".join(f"{key} = {n}\n" for key, n in usual.items() if key not in credit) + credit
     lines = [f"{key} = {json.dumps(value)}" for key, value in given.items()]
     return parse_set_file("\n".join([*lines, "[credit]", credit]), "week-3", CATALOGUE)
 

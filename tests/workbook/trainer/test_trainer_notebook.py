@@ -168,7 +168,10 @@ def test_the_cautions_are_those_of_the_chapters_and_come_first(chapter, topic):
         ({"counts": "first"}, "Later ones show you where you stand."),
         ({"points": 1.0}, "Each is worth 1 point."),
         ({"points": 2.5}, "Each is worth 2.5 points."),
-        ({"credit": Credit(each_try=0.25)}, "Each try after the first takes 25% off."),
+        (
+            {"credit": Credit(each_try=0.25)},
+            "Each try after the first takes 25% off: right on the second try earns 75%.",
+        ),
         ({"work": replace(WORK, each=False)}, "Everyone has the same numbers."),
     ],
 )

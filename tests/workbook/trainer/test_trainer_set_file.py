@@ -405,9 +405,16 @@ SETS = st.builds(
     st.none() | MOMENTS,
     SHARES,
     st.builds(
-        Credit, SHARES, SHARES, SHARES, st.dictionaries(st.sampled_from(SLIPS), SHARES), SHARES
+        Credit,
+        SHARES,
+        SHARES,
+        SHARES,
+        st.dictionaries(st.sampled_from(SLIPS), SHARES),
+        SHARES,
+        st.none(),
     ),
     st.builds(FaultWork, st.floats(0.01, 1000), SHARES),
+    st.integers(0, 99),
 ).map(lambda assigned: assigned if assigned.work.faults else assigned._replace(faults=FaultWork()))
 
 

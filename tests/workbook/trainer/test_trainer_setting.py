@@ -14,7 +14,7 @@ from solver.sets.paper import CHAPTERS
 from solver.sets.work_set import cases_for, plan_of, read_set, set_of
 from workbook.start.folder import CannotWrite
 from workbook.trainer.course import make_course
-from workbook.trainer.sets.set_file import SET_FILE, Assigned, read_set_file, toml_of
+from workbook.trainer.sets.set_file import SET_FILE, read_set_file, toml_of
 from workbook.trainer.setting.draft import Draft, assigned_from, draft_of, folder_name
 from workbook.trainer.setting.keep import CannotPut, already_there, put, sets_in
 from workbook.trainer.setting.plant import EXAMPLE, plant_from
@@ -60,7 +60,12 @@ def test_a_title_and_a_chapter_are_enough():
     assigned, faults = assigned_from(GOOD)
     assert [] == faults
     work = set_of(chapters=["horsepower"], seed=48213)
-    assert Assigned("week-3-power", "Week 3: power", work) == assigned
+    assert ("week-3-power", "Week 3: power", work) == assigned[:3]
+    assert (3, 1, Credit(each_try=0.25, wrong_choice=0.0)) == (
+        assigned.tries,
+        assigned.choice_tries,
+        assigned.credit,
+    )
 
 
 @pytest.mark.parametrize(
@@ -101,7 +106,7 @@ def test_all_that_is_in_the_way_is_said_at_once():
 def test_shares_are_typed_in_percent_with_or_without_the_sign():
     typed = GOOD._replace(mistake="33.3 %", close="75%", each_try=" 5 ", late="12.5", due=NOW)
     assigned, _ = assigned_from(typed)
-    assert Credit(close=0.75, mistake=0.333, each_try=0.05) == assigned.credit
+    assert Credit(close=0.75, mistake=0.333, each_try=0.05, wrong_choice=0.0) == assigned.credit
     assert 0.125 == assigned.late
 
 

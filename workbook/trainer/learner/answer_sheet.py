@@ -150,7 +150,7 @@ class Asked:
     def answer(self, text: str) -> Reply:
         """Grade an answer and keep it. What does not count is told and not kept."""
         before = self.tries()
-        limit = self.assigned.tries
+        limit = self.assigned.tries_for(self.case)
         if limit and len(before) >= limit:
             said = f"You have used {in_words(limit)}. This answer doesn't count."
             return Reply(Verdict("note", said), False, "Your earlier answers are kept.")
@@ -176,10 +176,20 @@ class Asked:
     def _after(self, tries: Sequence[Attempt]) -> str:
         """Which try it was, and how many are left where that still matters."""
         said = f"Try {len(tries)}."
-        if tries[-1].status == "right" or not self.assigned.tries:
+        limit = self.assigned.tries_for(self.case)
+        if tries[-1].status == "right" or not (limit or self.assigned.credit.each_try):
             return said
-        left = max(self.assigned.tries - len(tries), 0)
-        return f"{said} You have {in_words(left)} left."
+        left = max(limit - len(tries), 0)
+        told = f"{said} You have {in_words(left)} left." if limit else said
+        return f"{told}{self._next_worth(len(tries) + 1)}" if left or not limit else told
+
+    def _next_worth(self, number: int) -> str:
+        """What a right answer earns at this try, where earlier ones cost something."""
+        credit = self.assigned.credit
+        if not credit.each_try or self.assigned.counts == "first":
+            return ""
+        share = max(0.0, credit.right - credit.each_try * (number - 1))
+        return f" A right answer now earns {share:.0%} of the points."
 
 
 def in_words(tries: int) -> str:

@@ -113,7 +113,7 @@ def _kept(asked: Asked, reply: Reply) -> Markup:
 
 
 def _how_many(asked: Asked) -> Markup:
-    limit = asked.assigned.tries
+    limit = asked.assigned.tries_for(asked.case)
     return _aside(f"You have {in_words(limit)} for this question.") if limit else Markup()
 
 

@@ -106,7 +106,7 @@ def by_plain_answer(
     """The mark of a question by an answer in words, which is a first try."""
     verdict = grade(case, text)
     odd = odd if verdict.counts else [*odd, NOT_READ]
-    return _marked(assigned, number, case, _tried(assigned, text, verdict, 1), odd, ())
+    return _marked(assigned, number, case, _tried(assigned, case, text, verdict, 1), odd, ())
 
 
 def by_tries(
@@ -118,7 +118,7 @@ def by_tries(
     tries, unread = _tries(assigned, case, lines, odd)
     if any(line.status != SHOWN for line in lines[len(tries) + len(unread) :]):
         said.append(AFTER_SOLUTION)
-    limit = assigned.tries or MOST_TRIES
+    limit = assigned.tries_for(case) or MOST_TRIES
     within = [each for each in tries if each.number <= limit]
     if len(within) < len(tries):
         said.append(f"Tries after the first {limit if limit > 1 else ''}".strip() + NOT_COUNTED)
@@ -143,12 +143,12 @@ def _tries(
         if line.status not in _may_be_called(assigned, verdict):
             odd.append(_edited(line, verdict))
         if not verdict.counts:
-            unread.append(_tried(assigned, line.typed, verdict, len(tries)))
+            unread.append(_tried(assigned, case, line.typed, verdict, len(tries)))
             continue
         place = len(tries) + 1
         if line.tries > place:
             odd.append(MISSING)
-        tries.append(_tried(assigned, line.typed, verdict, max(line.tries, place)))
+        tries.append(_tried(assigned, case, line.typed, verdict, max(line.tries, place)))
     return tries, unread
 
 
@@ -163,9 +163,11 @@ def _may_be_called(assigned: Assigned, verdict: Verdict) -> tuple[str, ...]:
     return (WRONG, MISTAKE) if wrong or mistake else (verdict.status,)
 
 
-def _tried(assigned: Assigned, typed: str, verdict: Verdict, number: int) -> _Try:
+def _tried(assigned: Assigned, case: Case, typed: str, verdict: Verdict, number: int) -> _Try:
     number = min(number, MOST_TRIES + 1)
-    return _Try(typed, verdict, number, share_of(assigned.credit, verdict, number))
+    return _Try(
+        typed, verdict, number, share_of(assigned.credit, verdict, number, bool(case.choices))
+    )
 
 
 def _counted(assigned: Assigned, tries: Sequence[_Try]) -> _Try:

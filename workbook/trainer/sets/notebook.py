@@ -134,10 +134,17 @@ def _worth(points: float) -> str:
 def _how(assigned: Assigned) -> str:
     tries, each_try = assigned.tries, assigned.credit.each_try
     lines = [f"- You have {in_words(tries)} for each question."] if tries else []
+    if choice := assigned.choice_tries:
+        lines = [f"- You have {in_words(tries)} for each question." if tries else ""]
+        lines = [line for line in lines if line]
+        lines.append(f"- Where you choose from several answers, you have {in_words(choice)}.")
     if tries != 1:
         lines.append(f"- {COUNTS[assigned.counts]}")
     if tries != 1 and each_try:
-        lines.append(f"- Each try after the first takes {each_try:.0%} off.")
+        second = f"{max(0.0, assigned.credit.right - each_try):.0%}"
+        lines.append(
+            f"- Each try after the first takes {each_try:.0%} off: right on the second try earns {second}."
+        )
     if assigned.work.faults:
         lines.append(CASES)
         if assigned.faults.unsafe:

@@ -20,7 +20,7 @@ from datetime import datetime
 from pathlib import Path
 from typing import Any, NamedTuple
 
-from solver import SolverError
+from solver import Case, SolverError
 from solver.sets.credit import Credit
 from solver.sets.fault_part import fault_part
 from solver.sets.own_plant import Plant, plant_of, table_of
@@ -28,7 +28,7 @@ from solver.sets.work_set import WorkSet, set_of
 from solver.topics.catalogue import CATALOGUE, FIRST, chapters_at, kinds_at, since_of
 
 from .set_checks import SET_FILE, SetFault, check_mistakes, got
-from .set_keys import EACH, SAME, read_table
+from .set_keys import EACH, FAIR, FAIR_CREDIT, SAME, read_table
 
 __all__ = [
     "SET_FILE",
@@ -69,7 +69,8 @@ class FaultWork(NamedTuple):
 class Assigned(NamedTuple):
     """Work set to a class. `name` is that of its folder; `points` are for each problem.
 
-    `tries` 0 is no limit. `counts` says which try does: "best", "last" or "first". `due` is in
+    `tries` 0 is no limit; `choice_tries` is the same where there are choices, 0 as for the others.
+    `counts` says which try does: "best", "last" or "first". `due` is in
     UTC. `late` is the share of the score that is taken off after that, 0 to 1.
     """
 
@@ -83,10 +84,15 @@ class Assigned(NamedTuple):
     late: float = 0.0
     credit: Credit = Credit()
     faults: FaultWork = FaultWork()
+    choice_tries: int = 0
 
     def worth(self, number: int) -> float:
         """The points of a question: a problem's, or after the problems a case's."""
         return self.points if number <= self.work.count else self.faults.points
+
+    def tries_for(self, case: Case) -> int:
+        """How many tries a question has, 0 for no limit: a choice can be found by trying each."""
+        return self.choice_tries if case.choices and self.choice_tries else self.tries
 
 
 def read_set_file(path: Path, catalogue: int | None = None) -> Assigned:
@@ -139,7 +145,8 @@ def parse_set_file(text: str, name: str, catalogue: int | None = None) -> Assign
     Raises:
         SetFault: it cannot be used; the sentence says what to write instead.
     """
-    found = read_table(_tables(text))
+    tables = _tables(text)
+    found = read_table(tables)
     faults = read_table(found.pop("faults"), "faults")
     part = fault_part(faults.pop("count"), faults.pop("level"))
     plan = {key: found.pop(key) for key in ("chapters", "families", "level", "units", "count")}
@@ -150,7 +157,13 @@ def parse_set_file(text: str, name: str, catalogue: int | None = None) -> Assign
     plant, numbers, seed = found.pop("plant"), found.pop("numbers"), found.pop("draw")
     plan |= {"catalogue": of, "faults": part}
     work = _work(plan, numbers == EACH, seed, _plant(plant, plan["units"]))
-    credit = Credit(**read_table(found.pop("credit"), "credit"))
+    shares = read_table(found.pop("credit"), "credit")
+    if of > FIRST:  # earlier sets keep what they were given out with
+        found |= {key: each for key, each in FAIR.items() if key not in tables}
+        shares |= {k: e for k, e in FAIR_CREDIT.items() if k not in tables.get("credit", {})}
+    if shares["wrong_choice"] == shares["mistake"]:
+        shares["wrong_choice"] = None  # as any other mistake
+    credit = Credit(**shares)
     check_mistakes(work, credit.by_mistake)
     title = found.pop("title") or name
     earns = FaultWork(**faults) if part else FaultWork()
@@ -216,6 +229,7 @@ def toml_of(assigned: Assigned) -> str:
         "catalogue": work.catalogue,
         "points": assigned.points,
         "tries": assigned.tries,
+        "choice_tries": assigned.choice_tries,
         "counts": assigned.counts,
         "due": assigned.due,
         "late": assigned.late,
@@ -223,6 +237,8 @@ def toml_of(assigned: Assigned) -> str:
     shares = credit._asdict()
     by_mistake = shares.pop("by_mistake")
     faults = {**asdict(work.faults), **assigned.faults._asdict()} if work.faults else {}
+    if work.catalogue > FIRST and credit.wrong_choice is None:
+        shares["wrong_choice"] = credit.mistake
     return "\n".join(
         [
             *_lines(top),

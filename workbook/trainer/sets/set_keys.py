@@ -27,12 +27,16 @@ from .set_checks import (
     whole,
 )
 
-__all__ = ["CREDIT", "EACH", "FAULTS", "PLAN", "SAME", "read_table"]
+__all__ = ["CREDIT", "EACH", "FAIR", "FAIR_CREDIT", "FAULTS", "PLAN", "SAME", "read_table"]
 
 EACH, SAME = "own for each person", "the same for all"
 NAMES = (*(family.name for family in FAMILIES), *(gone.name for gone in GONE))
 SHARE = "a share from 0 to 1, such as"
 USUAL = Credit()
+# What a new set has where its file says nothing: three tries with a cost, and one where a choice could
+# be found by trying each.
+FAIR = {"tries": 3, "choice_tries": 1}
+FAIR_CREDIT = {"each_try": 0.25, "wrong_choice": 0.0}
 
 
 class Key(NamedTuple):
@@ -72,6 +76,11 @@ PLAN: Mapping[str, Key] = {
     ),
     "points": Key(number(0.01, 1000), "a number from 0.01 to 1000, such as points = 5", 1.0),
     "tries": Key(whole(0, 99), "tries = 0 for no limit, or a whole number up to 99", 0),
+    "choice_tries": Key(
+        whole(0, 99),
+        "choice_tries = 1 for questions with choices, or 0 for as many as the others",
+        0,
+    ),
     "counts": Key(one_of("best", "last", "first"), 'counts = "best", "last" or "first"', "best"),
     "due": Key(due, "a day and time, such as due = 2026-12-01T18:00:00-06:00"),
     "late": Key(share, f"{SHARE} late = 0.1", 0.0),
@@ -84,6 +93,7 @@ CREDIT: Mapping[str, Key] = {
     "close": Key(share, f"{SHARE} close = 0.8", USUAL.close),
     "mistake": Key(share, f"{SHARE} mistake = 0.5", USUAL.mistake),
     "each_try": Key(share, f"{SHARE} each_try = 0.1", USUAL.each_try),
+    "wrong_choice": Key(share, f"{SHARE} wrong_choice = 0", None),
     "by_mistake": Key(
         shares, "[credit.by_mistake] on a line of its own, and shares below it", USUAL.by_mistake
     ),

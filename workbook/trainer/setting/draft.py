@@ -20,6 +20,7 @@ from solver.topics.catalogue import CATALOGUE, FIRST, chapters_at, kinds_at
 from solver.units.reading import read
 from solver.units.show import exact
 from workbook.trainer.sets.set_file import Assigned, FaultWork, chosen_names
+from workbook.trainer.sets.set_keys import FAIR, FAIR_CREDIT
 from workbook.ui.entry import whole_number
 
 __all__ = [
@@ -142,13 +143,13 @@ class Draft(NamedTuple):
     questions: str = "10"
     each: bool = True
     points: str = "1"
-    tries: str = ""
+    tries: str = str(FAIR["tries"])
     counts: str = "best"
     due: datetime | None = None
     late: str = ""
     close: str = "80"
     mistake: str = "50"
-    each_try: str = "0"
+    each_try: str = f"{FAIR_CREDIT['each_try']:.0%}".rstrip("%")
     seed: int = 0
     plant: Plant | None = None
     right: float = 1.0
@@ -158,6 +159,8 @@ class Draft(NamedTuple):
     case_level: int = 1
     case_points: str = "10"
     unsafe: str = "20"
+    choice_tries: str = str(FAIR["choice_tries"])
+    wrong_choice: str = "0"
 
 
 def assigned_from(draft: Draft) -> tuple[Assigned | None, list[str]]:
@@ -171,6 +174,8 @@ def assigned_from(draft: Draft) -> tuple[Assigned | None, list[str]]:
     points = tried(0.0, _points_in, "each question", draft.points)
     faults = _fault_work(draft, tried) if cases else FaultWork()
     tries = tried(0, whole_number, draft.tries, "tries", MOST_TRIES) if draft.tries.strip() else 0
+    choice = draft.choice_tries.strip()
+    choice_tries = tried(0, whole_number, choice, "tries", MOST_TRIES) if choice else 0
     late = tried(0.0, _share_in, "Taken off for being late", draft.late or "0")
     credit = _credit(draft, tried)
     due = draft.due and draft.due.astimezone(UTC)
@@ -178,7 +183,10 @@ def assigned_from(draft: Draft) -> tuple[Assigned | None, list[str]]:
         tried.faults.append(LATE_FOR_WHAT)
     if tried.faults or work is None:
         return None, tried.faults
-    return Assigned(name, title, work, points, tries, draft.counts, due, late, credit, faults), []
+    made = Assigned(
+        name, title, work, points, tries, draft.counts, due, late, credit, faults, choice_tries
+    )
+    return made, []
 
 
 class _Tried:
@@ -210,6 +218,9 @@ def _credit(draft: Draft, tried: _Tried) -> Credit:
         mistake=tried(0.0, _share_in, "A known slip earns", draft.mistake),
         by_mistake=dict(draft.by_mistake),
         each_try=tried(0.0, _share_in, "Taken off for each earlier try", draft.each_try),
+        wrong_choice=tried(0.0, _share_in, "A wrong choice earns", draft.wrong_choice)
+        if draft.wrong_choice.strip()
+        else None,
     )
 
 
@@ -268,6 +279,8 @@ def draft_of(assigned: Assigned) -> Draft:
         part.level if part else 1,
         exact(assigned.faults.points).replace(",", ""),
         _percent(assigned.faults.unsafe),
+        str(assigned.choice_tries or ""),
+        "" if credit.wrong_choice is None else _percent(credit.wrong_choice),
     )
 
 

@@ -20,6 +20,7 @@ from solver.topics.catalogue import Refused
 from solver.units.show import counted, exact
 from workbook.fault import head_html
 from workbook.practice import question_html, right_answer, worked_html
+from workbook.trainer.sets.guessing import guessing
 from workbook.trainer.sets.set_file import Assigned
 from workbook.ui.controls import Panel, button, chooser, classed
 from workbook.ui.entry import Entry, Gate
@@ -49,7 +50,8 @@ def summary(assigned: Assigned, now: datetime) -> list[str]:
         f"{counted(work.count, 'question')} {level}, in {UNITS[work.units]}, from {kinds} of problem.",
         whose,
         *_points(assigned),
-        _tries(assigned),
+        *_tries(assigned),
+        guessing(assigned),
         *_cases(assigned),
         *_due(assigned, now),
         *_plant(assigned),
@@ -75,7 +77,14 @@ def _percent(share: float) -> str:
     return f"{round(100 * share, 2):g}%"
 
 
-def _tries(assigned: Assigned) -> str:
+def _tries(assigned: Assigned) -> list[str]:
+    choice = assigned.choice_tries
+    many = "one try" if choice == 1 else f"up to {choice} tries"
+    more = [f"A question with choices has {many}."] if choice and choice != assigned.tries else []
+    return [_usual_tries(assigned), *more]
+
+
+def _usual_tries(assigned: Assigned) -> str:
     tries, off = assigned.tries, assigned.credit.each_try
     if tries == 1:
         return "There is one try for each question."
