@@ -35,9 +35,13 @@ NOTHING_TOLD: Mapping[str, str] = MappingProxyType({})
 
 
 class Wording(NamedTuple):
-    """What a question says besides its numbers; `told` stands in for the place and the person."""
+    """What a question says besides its numbers; `told` stands in for the place and the person.
+
+    `pictured` is what its picture shows, as rows.
+    """
 
     asks: str
+    pictured: tuple[tuple[str, str], ...]
     place: Place
     person: str
     told: Mapping[str, str]
@@ -106,7 +110,13 @@ class Case(_Case):
     @property
     def table(self) -> tuple[tuple[str, str], ...]:
         """What a long question says in a table: a label and a text in each row."""
-        return tuple(_row(self, row) for row in self.family.level(self.level).table)
+        rows = tuple(_row(self, row) for row in self.family.level(self.level).table)
+        return (*rows, *self.pictured)
+
+    @property
+    def pictured(self) -> tuple[tuple[str, str], ...]:
+        """What only the picture shows, as rows for somebody who cannot see it; none where all is given."""
+        return self.wording.pictured
 
     @property
     def asked(self) -> str:
@@ -208,9 +218,9 @@ def drawn_again(case: Case) -> Drawn | None:
         return None
     for attempt in range(ATTEMPTS):
         try:
-            drawn, _ = drawn_values(case.family, case.level, case.units, case.seed, attempt)
-            if all(drawn.values[name] == value for name, value in case.given.items()):
-                return drawn
+            drawn, chance = drawn_values(case.family, case.level, case.units, case.seed, attempt)
+            _case(case.family, case.level, case.units, case.seed, drawn, chance, NOTHING_TOLD)
+            return drawn
         except Unfit:
             continue
     return None
@@ -258,8 +268,8 @@ def _case(
     else:
         found = judged(judge, family, at, units, given, values, chance)
     place = drawn.place or chance.pick(family.places)
-    wording = Wording(found.asks, place, chance.pick(PEOPLE), dict(told))
-    return Case(family, level, units, seed, wording, given, *found[:-1])
+    wording = Wording(found.asks, found.table, place, chance.pick(PEOPLE), dict(told))
+    return Case(family, level, units, seed, wording, given, *found[:-2])
 
 
 def _row(case: Case, row: Row) -> tuple[str, str]:
@@ -269,7 +279,7 @@ def _row(case: Case, row: Row) -> tuple[str, str]:
 
 
 def _worded(case: Case, text: str) -> str:
-    asks, place, person, told = case.wording
+    asks, _, place, person, told = case.wording
     slots = {
         **{name: _shown(name, value, case.units) for name, value in case.given.items()},
         "place": f"{place.name} at {place.station}",

@@ -80,8 +80,9 @@ class Judgement:
 
     `numbers` may be empty where nothing is computed. The order of `wrong` does not matter: a
     draw shuffles all options by its code. `asks` is what the level's question has at {asks},
-    where each draw asks another thing; it may use {place}, {station} and {person}. A judge gives
-    None for a draw too close to call, which is then drawn again.
+    where each draw asks another thing; it may use {place}, {station} and {person}. `table` is what
+    only its picture shows, a label and a text in each row, for somebody who cannot see it. A judge
+    gives None for a draw too close to call, which is then drawn again.
 
     Raises:
         BadDefinition: a text names a quantity that there is not.
@@ -92,6 +93,7 @@ class Judgement:
     right: Option
     wrong: tuple[Option, ...]
     asks: str = ""
+    table: tuple[tuple[str, str], ...] = ()
 
     def __post_init__(self) -> None:
         spoken(self.rule + self.numbers + self.asks, "us")

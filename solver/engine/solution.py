@@ -35,8 +35,8 @@ TIE = 1e-9  # a value this near half way is rounded up by some and down by other
 class Solution(NamedTuple):
     """What a problem comes to, in `unit`; its mistakes are those of one link.
 
-    `asks` is what a judgement asks where each draw asks another thing. All before it are the last
-    fields of a Case, in the same order.
+    `asks` is what a judgement asks where each draw asks another thing, and `table` what its picture
+    shows. All before these are the last fields of a Case, in the same order.
     """
 
     known: Mapping[str, float]
@@ -48,6 +48,7 @@ class Solution(NamedTuple):
     mistakes: tuple[Mistake, ...]
     choices: tuple[str, ...] = ()
     asks: str = ""
+    table: tuple[tuple[str, str], ...] = ()
 
 
 def be_plausible(names: Iterable[str], values: Mapping[str, float], units: str) -> None:
@@ -161,7 +162,9 @@ def _choice(
     )
     choices = tuple(spoken(option.text, units) for option in options)
     at = (number, number, number)  # the answer, and its band
-    return Solution(known, "choice", *at, (*steps, last), mistakes, choices, judgement.asks)
+    shown = tuple((spoken(label, units), spoken(text, units)) for label, text in judgement.table)
+    told = judgement.asks, shown
+    return Solution(known, "choice", *at, (*steps, last), mistakes, choices, *told)
 
 
 class _Spans:

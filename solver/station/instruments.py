@@ -73,6 +73,7 @@ VIBROMETER = Instrument("vibration meter", ((ANY, 0.01),), ((ANY, 0.1),), 5.0, 0
 PERCENT = Instrument("worked out", ((ANY, 0.1),), ((ANY, 0.1),), 3.0, 0.3)
 WHOLE, HALF = ((ANY, 1),), ((ANY, 0.5),)
 CURVE = Instrument("pump curve", WHOLE, WHOLE, 0.0, 2.0)
+SHEET = Instrument("pump curve", ((ANY, 1),), ((ANY, 0.1),), 0.0, 0.5)
 MOTOR_DATA = Instrument("motor data sheet", HALF, HALF, 0.0, 1.0)
 EYE = Instrument("a look", ((ANY, 1),), ((ANY, 1),))
 LABORATORY = Instrument("a look at the oil", ((ANY, 0.1),), ((ANY, 0.1),), 0.0, 0.5)
@@ -87,14 +88,15 @@ BY_NAME: Mapping[str, Instrument] = MappingProxyType(
     | dict.fromkeys(("volts_ab", "volts_bc", "volts_ca", "volts_average", "line_volts"), VOLTMETER)
     | {"voltage_unbalance": Instrument("worked out", ((ANY, 0.1),), ((ANY, 0.1),), 0.0, 0.2)}
     | dict.fromkeys(("discharge_gauge", "discharge_gauge_now", "suction_gauge"), GAUGE)
-    | {"gauge_pressure": GAUGE}
+    | dict.fromkeys(("gauge_pressure", "shutoff_gauge", "closed_suction"), GAUGE)
     | {"suction_gauge_now": GAUGE, "suction_vacuum": VACUUM}
     | dict.fromkeys(("drawdown_read", "rise_read", "closed_rise_read"), TAPE)
     | dict.fromkeys(("water_depth", "on_level", "off_level", "working_depth"), LEVEL)
     | dict.fromkeys(("depth_to_water", "depth_to_floor", "depth_to_overflow"), LEVEL)
     | dict.fromkeys(("discharge_elevation", "suction_elevation"), LEVEL)
     | dict.fromkeys(("suction_loss", "dynamic_suction_lift"), HEAD)
-    | dict.fromkeys(("npsh_available", "npsh_required"), HEAD)
+    | dict.fromkeys(("npsh_available", "npsh_required", "tested_shutoff"), HEAD)
+    | {"curve_shutoff": SHEET}
     | {"storage_depth": LEVEL, "pump_hours": HOUR_METER}
     | dict.fromkeys(("drawdown_time", "rise_time", "closed_rise_time"), STOPWATCH)
     | {"rise_time_1": STOPWATCH, "rise_time_2": STOPWATCH}

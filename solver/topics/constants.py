@@ -8,6 +8,7 @@ from solver.algebra.expression import Constant, Figure
 
 __all__ = [
     "CENTIMETRES_PER_METRE",
+    "CIRCLE_IN_SQUARE",
     "GALLONS_PER_CUBIC_FOOT",
     "GPM_PER_MGD",
     "HEAD_PER_PRESSURE",
@@ -119,4 +120,11 @@ MINUTES_PER_HOUR = Constant(
     us=Figure(60, "min / h", exact=60.0),
     si=Figure(60, "min / h", exact=60.0),
     source="definition of the hour",
+)
+CIRCLE_IN_SQUARE = Constant(
+    "circle_in_square",
+    "0.785 of a circle",
+    us=Figure(0.785, "", also=(0.7854, 0.7853982), exact=0.78539816),
+    si=Figure(0.785, "", also=(0.7854, 0.7853982), exact=0.78539816),
+    source="geometry: a quarter of pi",
 )

@@ -6,6 +6,7 @@ Where two chains of equal depth lead to an answer, the formula that stands first
 from .balance.formulas import BALANCE
 from .conversions.formulas import CONVERSIONS
 from .cost.formulas import COST
+from .curves.formulas import CURVES
 from .drives.formulas import DRIVES
 from .electricity.formulas import ELECTRICITY
 from .head.formulas import HEAD
@@ -19,6 +20,7 @@ __all__ = [
     "BALANCE",
     "CONVERSIONS",
     "COST",
+    "CURVES",
     "DRIVES",
     "ELECTRICITY",
     "FORMULAS",
@@ -40,6 +42,7 @@ FORMULAS = (
     *CONVERSIONS,
     *HEAD,
     *SPEED_AND_IMPELLER,
+    *CURVES,
     *ELECTRICITY,
     *DRIVES,
 )

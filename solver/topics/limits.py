@@ -14,6 +14,7 @@ from solver.vocabulary import quantity_named
 
 __all__ = [
     "ABSORPTION",
+    "BEST_SHARE",
     "CURRENT_UNBALANCE",
     "DERATED",
     "FIELD_INSULATION",
@@ -34,6 +35,7 @@ __all__ = [
     "RANDOM_INSULATION",
     "RANDOM_OHMS",
     "SERVICE_LOAD",
+    "SHUTOFF_SHARE",
     "SPECIFIC_SPEED",
     "TIME_ON_GROUND",
     "VOLTAGE_UNBALANCE",
@@ -212,6 +214,20 @@ SPECIFIC_SPEED = Limits(
     9000,
     "low specific speed is radial, medium is mixed flow, high is axial",
     "common practice, no source, and books differ on the limits; in rpm, US gpm and feet",
+)
+SHUTOFF_SHARE = Limits(
+    "shutoff_share",
+    95,
+    105,
+    "within 5% of the curve is a match",
+    "ANSI/HI 14.6, the 5% of acceptance grade 2 (from memory)",
+)
+BEST_SHARE = Limits(
+    "best_share",
+    70,
+    120,
+    "the preferred operating region runs from 70% to 120% of best efficiency flow",
+    "ANSI/HI 9.6.3, for low and medium specific speeds (from memory)",
 )
 
 

@@ -8,6 +8,7 @@ from solver.engine.family import Family
 from .balance.problems import BALANCE
 from .conversions.problems import CONVERSIONS
 from .cost.problems import COST
+from .curves.problems import CURVES
 from .drives.problems import DRIVES
 from .efficiency.problems import EFFICIENCY
 from .electricity.problems import ELECTRICITY
@@ -33,6 +34,7 @@ FAMILIES: tuple[Family, ...] = (
     *WET_WELL,
     *SPEED,
     *MACHINE,
+    *CURVES,
     *ELECTRICITY,
     *DRIVES,
 )

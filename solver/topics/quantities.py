@@ -3,6 +3,7 @@
 from .balance.quantities import BALANCE
 from .conversions.quantities import CONVERSIONS
 from .cost.quantities import COST
+from .curves.quantities import CURVES
 from .drives.quantities import DRIVES
 from .efficiency.quantities import EFFICIENCY
 from .electricity.quantities import ELECTRICITY
@@ -26,6 +27,7 @@ ALL = (
     *CONVERSIONS,
     *HEAD,
     *AFFINITY,
+    *CURVES,
     *ELECTRICITY,
     *DRIVES,
 )

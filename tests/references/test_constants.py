@@ -54,6 +54,12 @@ def in_a_pipe(flow: str, diameter: str, velocity: str) -> float:
     return (UREG.Quantity(1, flow) / area).to(velocity).magnitude
 
 
+def rim(diameter: str, head: str) -> list[float]:
+    """Diameter times rpm, of a rim as fast as water that fell one unit of head."""
+    falls = ((2 * g * UREG.Quantity(1, head)) ** 0.5 for g in (STANDARD, TEXTBOOK))
+    return [(fall / math.pi).to(f"{diameter}/minute").magnitude for fall in falls]
+
+
 EXTREMES = [(rho, g) for rho in (DENSEST, WARM) for g in (STANDARD, TEXTBOOK)]
 EXACT = {
     ("water_power_constant", "us"): lifted("gallon/minute", "foot", "horsepower"),
@@ -66,6 +72,10 @@ EXACT = {
     ("hourly_volume", "us"): [(MILLION_GALLONS / UREG.hour).to("gallon/minute").magnitude],
     ("hourly_volume", "si"): [UREG.Quantity(1, "megaliter/hour").to("liter/second").magnitude],
     **both("circle_in_square", math.pi / 4),
+    ("stroke_constant", "us"): [in_units("gallon", "inch**3")],
+    ("stroke_constant", "si"): [in_units("liter", "millimeter**3")],
+    ("shutoff_constant", "us"): rim("inch", "foot"),
+    ("shutoff_constant", "si"): rim("millimeter", "meter"),
     ("gallons_per_cubic_foot", "us"): [UREG.Quantity(1, "foot**3").to("gallon").magnitude],
     ("inches_per_foot", "us"): [si.foot / si.inch],
     ("centimetres_per_metre", "si"): [1 / si.centi],

@@ -7,7 +7,7 @@ from solver.vocabulary import quantity_named
 from workbook.ui.controls import UNIT_CHOICES, Panel, chooser, classed
 from workbook.ui.markup import tag
 
-from . import absorption, column, cost, cycle, drop, legs, lift, losses, slowing, triangle
+from . import absorption, column, cost, cycle, drop, legs, lift, losses, on_curve, slowing, triangle
 from .beside import LOOK, Beside
 from .view import Figure, Slide
 
@@ -26,6 +26,7 @@ FIGURES = {
         absorption.ABSORPTION,
         cycle.CYCLE,
         drop.DROP,
+        on_curve.ON_CURVE,
     )
 }
 

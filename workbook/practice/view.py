@@ -78,10 +78,12 @@ def question_html(case: Case, choices: Sequence[str] = (), pictured: bool = Fals
     `pictured`: a picture comes after it, which has what is given where there is one.
     """
     said = given_rows(case.given, case.units) if pictured and drawing_for(case) else ()
-    rows = [row for row in question_rows(case) if row not in said]
+    drawn = case.pictured if pictured and drawing_for(case) else ()
+    rows = [row for row in question_rows(case) if row not in said and row not in drawn]
     return joined(
         tag("p", case.lead, cls="w2w-question"),
         table(rows, "" if said else "What is given"),
+        tag("details", tag("summary", "The picture as a table"), table(drawn)) if drawn else None,
         tag("ol", (tag("li", choice) for choice in choices), cls="w2w-choices")
         if choices
         else None,

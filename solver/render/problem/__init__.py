@@ -8,7 +8,7 @@ given is in a line under it. A problem without enough of any has no picture.
 - `chosen.py`: the list of drawings, and the picture with all that goes around one
 - power and money: `band`, `energy`, `bill`, `peaks`, `demand`; water: `well`, `gauges`, `suction`, `pipe`, `profile`, `tank`
 - circuits, wire and transformers: `circuit`, `supply`
-- the motor: `triangle`, `speeds`, `plate`, `legs`, `rolled`, `megohms`; the pump: `twice`, `curve`
+- the motor: `triangle`, `speeds`, `plate`, `legs`, `rolled`, `megohms`; the pump: `twice`, `curve`, `sheet`, `strokes`
 - between the two: `sheaves`, `shaft`, `coupling`
 
 To add one: a module with a `Drawing`, which names the quantities it has a place for, and its name in

@@ -26,8 +26,10 @@ from .profile import PROFILE
 from .rolled import ROLLED
 from .shaft import SHAFT
 from .sheaves import SHEAVES
+from .sheet import SHEET
 from .shown import LEAST, Shown, words
 from .speeds import SPEEDS
+from .strokes import STROKES
 from .suction import SUCTION
 from .supply import RUN, TRANSFORMER
 from .tank import TANK
@@ -42,7 +44,7 @@ DRAWINGS: tuple[Drawing, ...] = (
     *(WELL, GAUGES, SUCTION, PIPE, PROFILE, TANK),
     *(TRIANGLE, SPEEDS, PLATE, LEGS, ROLLED, OVER_TIME, CORRECTED),
     *(BRANCHES, LOOP, RUN, TRANSFORMER),
-    *(TWICE, CURVE, PUMP_PLATE),
+    *(TWICE, CURVE, PUMP_PLATE, SHEET, STROKES),
     *(SHEAVES, SHAFT, COUPLING, WEAR_RINGS),
 )
 FEWEST = 2  # quantities in their places that make a picture worth its room
@@ -51,6 +53,8 @@ WIDEST = 620  # px
 
 def drawing_for(case: Case) -> Drawing | None:
     """The drawing with a place for most of the problem's quantities; None where none says enough."""
+    if case.pictured:
+        return next((d for d in DRAWINGS if case.family.name in d.families), None)
     told = {*case.given} | ({case.asked} if not case.choices else set())
     fits = [
         (len(told.intersection(drawing.places)), drawing)
@@ -122,6 +126,8 @@ def _description(shown: Shown, mark: str) -> str:
         f"{quantity_named(name).label(case.units)} {shown.text(name)}" for name in case.given
     )
     sentences = [f"Given: {given}." if given else ""]
+    if case.pictured:
+        sentences.append("; ".join(f"{label}: {text}" for label, text in case.pictured) + ".")
     if not case.choices:
         asked = quantity_named(case.asked).label(case.units)
         value = shown.text(case.asked)

@@ -21,6 +21,7 @@ class Drawing(NamedTuple):
     """A drawing for every problem of its quantities; `named` are those it names without a value too.
 
     Where `core` has names, one of them at least is given or asked, or there would be little to see.
+    A family in `families` has this drawing whatever it gives: what is asked is read off it.
     """
 
     title: Text
@@ -28,3 +29,4 @@ class Drawing(NamedTuple):
     draw: Callable[[Shown], Drawn]
     named: tuple[str, ...] = ()
     core: tuple[str, ...] = ()
+    families: tuple[str, ...] = ()

@@ -14,14 +14,24 @@ SIDES: tuple[tuple[float, str, Rows, str, str], ...] = (
     (
         SUCTION,
         "suction",
-        (("suction_gauge", ""), ("suction_vacuum", "vacuum"), ("suction_gauge_now", "now")),
+        (
+            ("suction_gauge", ""),
+            ("suction_vacuum", "vacuum"),
+            ("suction_gauge_now", "now"),
+            ("closed_suction", "valve closed"),
+        ),
         "suction_gauge_height",
         "suction_velocity_head",
     ),
     (
         DISCHARGE,
         "discharge",
-        (("discharge_gauge", ""), ("discharge_gauge_now", "now")),
+        (
+            ("discharge_gauge", ""),
+            ("discharge_gauge_now", "now"),
+            ("shutoff_gauge", "valve closed"),
+            ("series_gauge", ""),
+        ),
         "discharge_gauge_height",
         "discharge_velocity_head",
     ),
@@ -29,6 +39,12 @@ SIDES: tuple[tuple[float, str, Rows, str, str], ...] = (
 VELOCITIES = tuple(velocity for *_, velocity in SIDES)
 UNDER: Rows = (
     ("pressure", "pressure rise"),
+    ("second_head", "second pump"),
+    ("tested_shutoff", "at shutoff"),
+    ("curve_shutoff", "on the curve"),
+    ("shutoff_share", "of the curve"),
+    ("pump_speed", "speed"),
+    ("impeller_estimate", "impeller"),
     ("flow", "flow"),
     ("pump_efficiency", "pump"),
     ("brake_power", Both("BHP", "shaft")),
@@ -93,5 +109,5 @@ GAUGES = Drawing(
     ),
     _draw,
     ("head",),
-    ("suction_gauge", "discharge_gauge", "suction_vacuum"),
+    ("suction_gauge", "discharge_gauge", "suction_vacuum", "shutoff_gauge"),
 )

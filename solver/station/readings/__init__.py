@@ -12,6 +12,7 @@ from .legs import LEGS
 from .money import MONEY
 from .power import POWER
 from .read import NotRead, Read, Reads
+from .shutoff import SHUTOFF
 from .speed import SPEED
 from .units import UNITS
 from .water import WATER
@@ -20,9 +21,23 @@ from .wet_well import WET_WELL
 __all__ = ["NOT_READ", "READINGS", "SIGNS", "NotRead", "Read", "Sign"]
 
 READINGS: Reads = MappingProxyType(
-    {**POWER, **LEGS, **MONEY, **INSULATION, **WET_WELL, **WATER, **SPEED, **UNITS, **BY_HAND}
+    {
+        **POWER,
+        **LEGS,
+        **MONEY,
+        **INSULATION,
+        **WET_WELL,
+        **WATER,
+        **SPEED,
+        **SHUTOFF,
+        **UNITS,
+        **BY_HAND,
+    }
 )
 _TANK = "a tank has its own small draw"
+_PAIR = "two pumps drawn for each other, not for a main"
+_STROKES = "a displacement pump has its own small draw"
+_RULE = "a rule of thumb from another reading"
 NOT_READ: Mapping[str, str] = MappingProxyType(
     {
         "tank_depth": _TANK,
@@ -33,5 +48,12 @@ NOT_READ: Mapping[str, str] = MappingProxyType(
         "volume_converted": _TANK,
         "water_weight": _TANK,
         "percent_full": _TANK,
+        **dict.fromkeys(("impeller_estimate", "shutoff_estimate"), _RULE),
+        **dict.fromkeys(("second_head", "series_head", "series_gauge"), _PAIR),
+        **dict.fromkeys(("second_flow", "combined_flow"), _PAIR),
+        **dict.fromkeys(("plunger_diameter", "stroke_length", "stroke_volume"), _STROKES),
+        **dict.fromkeys(("stroke_rate", "plungers", "turn_volume", "rotor_speed"), _STROKES),
+        **dict.fromkeys(("theoretical_output", "volumetric_efficiency"), _STROKES),
+        **dict.fromkeys(("pd_output", "pump_slip", "slip_flow"), _STROKES),
     }
 )

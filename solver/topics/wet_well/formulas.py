@@ -4,9 +4,10 @@
 own.
 """
 
-from solver.algebra.expression import Constant, Figure, Known, Number
+from solver.algebra.expression import Known, Number
 from solver.algebra.formula import Formula, Slip
 from solver.topics.constants import (
+    CIRCLE_IN_SQUARE,
     GALLONS_PER_CUBIC_FOOT,
     LITRES_PER_CUBIC_METRE,
     MINUTES_PER_HOUR,
@@ -22,14 +23,6 @@ ARITHMETIC = "arithmetic: a volume over a flow is a time"
 TURNS = "common practice, no source: alternating pumps share the hours"
 TAPE = "common practice, no source: depths taken from the rim"
 GEOMETRY = "geometry: floor area times depth; a circle has 0.785 of the square around it"
-
-CIRCLE_IN_SQUARE = Constant(
-    "circle_in_square",
-    "0.785 of a circle",
-    us=Figure(0.785, "", also=(0.7854, 0.7853982), exact=0.78539816),
-    si=Figure(0.785, "", also=(0.7854, 0.7853982), exact=0.78539816),
-    source="geometry: a quarter of pi",
-)
 
 diameter, length, width, area = map(
     Known, ("well_diameter", "well_length", "well_width", "well_area")

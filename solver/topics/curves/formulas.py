@@ -1,0 +1,247 @@
+"""Pump curves and kinds of pumps: the shutoff test, the best point, two pumps, output and slip.
+
+`CURVES` has every formula of the chapter.
+"""
+
+from solver.algebra.expression import Constant, Expr, Figure, Fraction, Known, Number, Percent
+from solver.algebra.formula import Formula, Slip
+from solver.topics.constants import CIRCLE_IN_SQUARE, HEAD_PER_PRESSURE, SECONDS_PER_MINUTE
+
+__all__ = ["CURVES"]
+
+RIM = Constant(
+    "shutoff_constant",
+    "shutoff head constant",
+    us=Figure(1840, "", also=(1838,)),
+    si=Figure(84_600, "", also=(84_580,)),
+    source="Abulencia & Theodore, Fluid Flow, Ex 22.4: the rim runs at the square root of 2gH; 1,840 for "
+    "inches, rpm and ft, 84,600 for mm, rpm and m",
+)
+CUBIC = Constant(
+    "stroke_constant",
+    "volume unit of a stroke",
+    us=Figure(231, "in2 in / gal", exact=231.0),
+    si=Figure(1e6, "mm2 mm / L", exact=1e6),
+    source="definition of the US gallon, 231 cubic inches; a liter is 1,000,000 cubic millimeters",
+)
+TEST = "Hydraulic Institute practice (from memory): with no flow, the gauges show the shutoff head"
+RIM_RULE = f"{RIM.source}; within about 10% for radial impellers (common practice, no source)"
+TOGETHER = "US DOE, Improving Pumping System Performance: A Sourcebook for Industry (from memory)"
+DISPLACED = "Sullivan, Fluid Power, ch. 7 and 9: displacement times speed"
+SLIPS = (
+    "Sullivan, Fluid Power, Ex 7.2: volumetric efficiency is the output over the theoretical output"
+)
+
+tested, speed = map(Known, ("tested_shutoff", "pump_speed"))
+diameter, stroke, per_stroke = map(Known, ("plunger_diameter", "stroke_length", "stroke_volume"))
+strokes, plungers = map(Known, ("stroke_rate", "plungers"))
+theory, output, slipped = map(Known, ("theoretical_output", "pd_output", "slip_flow"))
+head, second, series = map(Known, ("head", "second_head", "series_head"))
+flow, second_flow = map(Known, ("flow", "second_flow"))
+discharge, suction = map(Known, ("shutoff_gauge", "closed_suction"))
+share_out = Fraction(Known("volumetric_efficiency"))
+
+SHUTOFF = (
+    Formula(
+        "tested_shutoff",
+        (discharge - suction) * HEAD_PER_PRESSURE,
+        TEST,
+        "With no flow there is no friction. The rise from gauge to gauge is all the head the pump makes.",
+        slips=(
+            Slip(
+                "suction_left_out",
+                discharge * HEAD_PER_PRESSURE,
+                "You left out the suction gauge. Some of that pressure was there before the pump.",
+            ),
+            Slip(
+                "gauges_added",
+                (discharge + suction) * HEAD_PER_PRESSURE,
+                "You added the gauges. A positive suction pressure helps the pump, so subtract it.",
+            ),
+        ),
+    ),
+    Formula(
+        "shutoff_share",
+        Percent(tested / Known("curve_shutoff")),
+        "arithmetic: the measured head over the one on the curve",
+        "Compare what you measured with what the curve promises.",
+    ),
+    Formula(
+        "impeller_estimate",
+        RIM * tested**0.5 / speed,
+        RIM_RULE,
+        "The water leaves the impeller at rim speed, so the shutoff head tells you how big it is.",
+        slips=(
+            Slip(
+                "root_left_out",
+                RIM * tested / speed,
+                "You left out the square root. Head changes with the square of the rim speed.",
+            ),
+        ),
+        empirical=True,
+        turns=(),
+    ),
+    Formula(
+        "shutoff_estimate",
+        (Known("impeller_diameter") * speed / RIM) ** 2,
+        RIM_RULE,
+        "Diameter times speed is rim speed, and shutoff head changes with its square.",
+        slips=(
+            Slip(
+                "not_squared",
+                Known("impeller_diameter") * speed / RIM,
+                "You didn't square it. Head changes with the square of the rim speed.",
+            ),
+        ),
+        empirical=True,
+        turns=(),
+    ),
+    Formula(
+        "best_share",
+        Percent(flow / Known("best_flow")),
+        "arithmetic: the flow over the one at the best efficiency point",
+        "This tells you how far from its best efficiency point the pump runs.",
+    ),
+)
+
+TWO_PUMPS = (
+    Formula(
+        "series_head",
+        head + second,
+        TOGETHER,
+        "In series the same water goes through one pump after the other, so their heads add up.",
+        slips=(
+            Slip(
+                "averaged",
+                (head + second) / Number(2),
+                "You averaged the heads. In series they add up, because each pump lifts the water more.",
+            ),
+        ),
+    ),
+    Formula(
+        "series_gauge",
+        Known("suction_gauge") + series / HEAD_PER_PRESSURE,
+        HEAD_PER_PRESSURE.source,
+        "The pumps add their pressure to what was at the suction already.",
+        slips=(
+            Slip(
+                "suction_left_out",
+                series / HEAD_PER_PRESSURE,
+                "You left out the suction pressure. The pumps add to it.",
+            ),
+        ),
+    ),
+    Formula(
+        "combined_flow",
+        flow + second_flow,
+        TOGETHER,
+        "Side by side, each pump adds its own flow at the same head.",
+        slips=(
+            Slip(
+                "averaged",
+                (flow + second_flow) / Number(2),
+                "You averaged the flows. Side by side at one head, they add up.",
+            ),
+        ),
+    ),
+)
+
+
+def displaced(
+    at_a_time: Expr, why: str, slipped: Expr | None = None, unless: tuple[str, ...] = ()
+) -> tuple[Formula, Formula]:
+    """Theoretical output in each system from what is moved in a minute; `slipped` with one plunger."""
+
+    def in_system(units: str) -> Formula:
+        def a_unit(of: Expr) -> Expr:
+            return of / SECONDS_PER_MINUTE if units == "si" else of
+
+        says = "You counted one plunger. Count them all."
+        slips = (Slip("one_plunger", a_unit(slipped), says),) if slipped else ()
+        return Formula(
+            "theoretical_output",
+            a_unit(at_a_time),
+            DISPLACED,
+            why,
+            slips,
+            systems=(units,),
+            unless=unless,
+        )
+
+    return in_system("us"), in_system("si")
+
+
+STROKES = (
+    Formula(
+        "stroke_volume",
+        CIRCLE_IN_SQUARE * diameter**2 * stroke / CUBIC,
+        f"{CIRCLE_IN_SQUARE.source}; {CUBIC.source}",
+        "A stroke pushes out a round column as wide as the plunger and as long as the stroke.",
+        slips=(
+            Slip(
+                "radius_for_diameter",
+                CIRCLE_IN_SQUARE * (diameter / Number(2)) ** 2 * stroke / CUBIC,
+                "You squared the radius. With 0.785, square the diameter.",
+            ),
+            Slip(
+                "square_column",
+                diameter**2 * stroke / CUBIC,
+                "You left out the 0.785. A plunger is round, not square.",
+            ),
+        ),
+    ),
+    *displaced(
+        per_stroke * strokes * plungers,
+        "Every plunger pushes out its volume at each of its strokes.",
+        per_stroke * strokes,
+    ),
+    *displaced(
+        per_stroke * strokes,
+        "Every stroke pushes out the same volume, whatever the pressure.",
+        unless=("plungers",),
+    ),
+    *displaced(
+        Known("turn_volume") * Known("rotor_speed"),
+        "Every turn moves the same volume along, whatever the pressure.",
+    ),
+    Formula(
+        "pd_output",
+        theory * share_out,
+        SLIPS,
+        "Some of the volume slips back past the valves or the rotor, so less comes out.",
+        slips=(
+            Slip(
+                "divided",
+                theory / share_out,
+                "You divided by the volumetric efficiency. Slip takes some away, so multiply.",
+            ),
+        ),
+        back="Some of the volume slips back, so the pump has to displace more than comes out.",
+    ),
+    Formula(
+        "slip_flow",
+        theory - output,
+        "arithmetic: what is displaced, minus what comes out",
+        "What is displaced and doesn't come out has slipped back.",
+    ),
+    Formula(
+        "pump_slip",
+        Percent(slipped / theory),
+        SLIPS,
+        "Slip is counted against what the pump would move without any.",
+        slips=(
+            Slip(
+                "over_the_output",
+                Percent(slipped / output),
+                "You divided by the output. Divide by the theoretical output.",
+            ),
+            Slip(
+                "what_comes_out",
+                Percent(output / theory),
+                "You found the volumetric efficiency. Slip is the rest.",
+            ),
+        ),
+    ),
+)
+
+CURVES = (*SHUTOFF, *TWO_PUMPS, *STROKES)
