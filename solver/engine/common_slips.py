@@ -30,7 +30,7 @@ __all__ = ["common_slips"]
 FEET_PER_PSI, METERS_PER_KPA = 2.31, 0.102
 NEVER = (
     *("mW", "µA", "mV", "J", "kJ", "pu", "m3/s", "N/s", "ft-lb/s", "ft-lb/min", "hp-h", "in2"),
-    *("mil", "oz", "g", "in/s", "mm/s", "mL", "mL/min", "L/h"),
+    *("mil", "oz", "g", "in/s", "mm/s", "mL", "mL/min", "L/h", "L/day"),
 )
 # What is no unit of the same kind, and is mixed up with it all the same: (from, to) and the factor.
 ALSO = {

@@ -4,6 +4,7 @@ Where two chains of equal depth lead to an answer, the formula that stands first
 """
 
 from .balance.formulas import BALANCE
+from .chemical.formulas import CHEMICAL
 from .conversions.formulas import CONVERSIONS
 from .cost.formulas import COST
 from .curves.formulas import CURVES
@@ -18,6 +19,7 @@ from .wet_well.formulas import WET_WELL
 
 __all__ = [
     "BALANCE",
+    "CHEMICAL",
     "CONVERSIONS",
     "COST",
     "CURVES",
@@ -45,4 +47,5 @@ FORMULAS = (
     *CURVES,
     *ELECTRICITY,
     *DRIVES,
+    *CHEMICAL,
 )

@@ -17,6 +17,7 @@ __all__ = [
     "BEST_SHARE",
     "CURRENT_UNBALANCE",
     "DERATED",
+    "FEEDER_SHARE",
     "FIELD_INSULATION",
     "FLOW_SHARE",
     "FORM_INSULATION",
@@ -228,6 +229,14 @@ BEST_SHARE = Limits(
     120,
     "the preferred operating region runs from 70% to 120% of best efficiency flow",
     "ANSI/HI 9.6.3, for low and medium specific speeds (from memory)",
+)
+
+FEEDER_SHARE = Limits(
+    "capacity_share",
+    10,
+    100,
+    "a feed pump turns down to about a tenth of its capacity",
+    "common practice, no source; the pump's manual gives its own turndown",
 )
 
 

@@ -6,6 +6,7 @@ A new family is added to its chapter's tuple and nowhere else.
 from solver.engine.family import Family
 
 from .balance.problems import BALANCE
+from .chemical.problems import CHEMICAL
 from .conversions.problems import CONVERSIONS
 from .cost.problems import COST
 from .curves.problems import CURVES
@@ -37,4 +38,5 @@ FAMILIES: tuple[Family, ...] = (
     *CURVES,
     *ELECTRICITY,
     *DRIVES,
+    *CHEMICAL,
 )

@@ -1,6 +1,7 @@
 """Every quantity, one file a topic; vocabulary.py finds one by its name."""
 
 from .balance.quantities import BALANCE
+from .chemical.quantities import CHEMICAL
 from .conversions.quantities import CONVERSIONS
 from .cost.quantities import COST
 from .curves.quantities import CURVES
@@ -30,4 +31,5 @@ ALL = (
     *CURVES,
     *ELECTRICITY,
     *DRIVES,
+    *CHEMICAL,
 )

@@ -1,0 +1,272 @@
+"""Chemical feed pumps: pounds a day, solutions, drawdown cylinder, stroke and speed, dilution, questions.
+
+`CHEMICAL` has the whole chapter, in the order of teaching.
+"""
+
+from solver.engine.family import Level
+from solver.topics.limits import FEEDER_SHARE, against
+from solver.topics.questions import in_words
+
+from .small import (
+    ALUM,
+    CHAPTER,
+    CHLORINE,
+    DILUTED,
+    FERRIC,
+    IN_WORDS,
+    OVERSIZED,
+    SMALL_FLOW,
+)
+
+__all__ = ["CHEMICAL"]
+
+TREATS = "A plant treats {daily_flow} and doses it with {dose} of "
+HYPO = "sodium hypochlorite, counted as chlorine"
+DELIVERED = (
+    "The solution is {solution_strength} chemical by weight and has a specific gravity of "
+    "{specific_gravity}. "
+)
+POUNDS = (
+    CHAPTER.numeric(
+        "chemical_feed",
+        "XF",
+        "Pounds (kilograms) of chemical per day",
+        "chemical_feed",
+        FERRIC,
+        Level(
+            ("daily_flow", "dose"),
+            f"{TREATS}ferric chloride. How much ferric chloride is that per day, in {{unit}}?",
+        ),
+        Level(
+            ("flow", "dose"),
+            "{place} runs around the clock and moves {flow}. Ferric chloride is fed into it at a dose of "
+            "{dose}. How much ferric chloride is that per day, in {unit}?",
+            scene=SMALL_FLOW,
+        ),
+        Level(
+            ("daily_flow", "chlorine_demand", "chlorine_residual"),
+            "A plant treats {daily_flow}. The water has a chlorine demand of {chlorine_demand}, and the "
+            "residual should be {chlorine_residual}. How much chlorine is that per day, in {unit}?",
+            scene=CHLORINE,
+        ),
+        since=2,
+    ),
+    CHAPTER.numeric(
+        "dose_from_feed",
+        "XD",
+        "The dose from what was fed",
+        "dose",
+        FERRIC,
+        Level(
+            ("chemical_feed", "daily_flow"),
+            "A plant treats {daily_flow} and feeds {chemical_feed} of ferric chloride into it. What is the "
+            "dose?",
+        ),
+        Level(
+            ("solution_flow", "solution_strength", "specific_gravity", "daily_flow"),
+            "A plant treats {daily_flow} and uses {solution_flow} of alum solution. "
+            f"{DELIVERED}What is the dose of alum?",
+            scene=ALUM,
+        ),
+        since=2,
+    ),
+)
+SOLUTION = (
+    CHAPTER.numeric(
+        "solution_flow",
+        "XS",
+        "How much solution a dose takes",
+        "solution_flow",
+        FERRIC,
+        Level(
+            ("chemical_feed", "solution_strength", "solution_weight"),
+            "A plant needs {chemical_feed} of ferric chloride. Its solution is {solution_strength} ferric "
+            "chloride by weight and weighs {solution_weight}. How much solution is that per day, in {unit}?",
+        ),
+        Level(
+            ("daily_flow", "dose", "solution_strength", "specific_gravity"),
+            f"{TREATS}alum. {DELIVERED}How much solution is that per day, in {{unit}}?",
+            scene=ALUM,
+        ),
+        since=2,
+    ),
+    CHAPTER.numeric(
+        "feed_pump_rate",
+        "XM",
+        "What to set a feed pump to",
+        "solution_minute",
+        CHLORINE,
+        Level(
+            ("solution_hour",),
+            "A feed pump has to deliver {solution_hour} of hypochlorite. How much is that, in {unit}?",
+        ),
+        Level(
+            ("solution_flow",),
+            "A plant uses {solution_flow} of hypochlorite, fed evenly around the clock. How much is that, "
+            "in {unit}?",
+        ),
+        Level(
+            ("daily_flow", "dose", "solution_strength", "specific_gravity"),
+            f"{TREATS}{HYPO}. The solution is {{solution_strength}} chlorine by weight and has a specific "
+            "gravity of {specific_gravity}. What does the feed pump have to deliver, in {unit}?",
+        ),
+        since=2,
+    ),
+    CHAPTER.numeric(
+        "days_of_supply",
+        "XT",
+        "Days of supply",
+        "days_of_supply",
+        CHLORINE,
+        Level(
+            ("solution_on_hand", "solution_flow"),
+            "The tank holds {solution_on_hand} of hypochlorite, and the plant uses {solution_flow}. How "
+            "many days will it last?",
+        ),
+        Level(
+            ("solution_on_hand", "solution_minute"),
+            "The tank holds {solution_on_hand} of hypochlorite, and the feed pump delivers "
+            "{solution_minute} around the clock. How many days will it last?",
+        ),
+        since=2,
+    ),
+)
+PUMP = (
+    CHAPTER.numeric(
+        "drawdown_cylinder",
+        "XC",
+        "Output from a drawdown cylinder",
+        "solution_minute",
+        CHLORINE,
+        Level(
+            ("cylinder_volume", "cylinder_time"),
+            "{person} opens the drawdown cylinder to the feed pump and closes the tank. The level drops by "
+            "{cylinder_volume} in {cylinder_time}. What does the pump deliver, in {unit}?",
+        ),
+        Level(
+            ("cylinder_volume", "cylinder_time", "feeder_capacity"),
+            "{person} opens the drawdown cylinder to the feed pump and closes the tank. The level drops by "
+            "{cylinder_volume} in {cylinder_time}. The pump's nameplate says {feeder_capacity}. What percent "
+            "of that does it deliver?",
+            asked="capacity_share",
+        ),
+        Level(
+            (
+                "cylinder_volume",
+                "cylinder_time",
+                "solution_strength",
+                "specific_gravity",
+                "daily_flow",
+            ),
+            "A plant treats {daily_flow} at a steady rate. {person} draws the feed pump down by "
+            "{cylinder_volume} in {cylinder_time}. The hypochlorite is {solution_strength} chlorine by "
+            "weight and has a specific gravity of {specific_gravity}. What is the chlorine dose?",
+            asked="dose",
+        ),
+        since=2,
+    ),
+    CHAPTER.numeric(
+        "stroke_and_speed",
+        "XP",
+        "Stroke and speed settings",
+        "solution_hour",
+        FERRIC,
+        Level(
+            ("feeder_capacity", "stroke_setting", "speed_setting"),
+            "A feed pump delivers {feeder_capacity} with stroke and speed at 100%. It is set to "
+            "{stroke_setting} stroke and {speed_setting} speed. What should it deliver, in {unit}?",
+        ),
+        Level(
+            ("solution_hour", "feeder_capacity", "stroke_setting"),
+            "A feed pump delivers {feeder_capacity} with stroke and speed at 100%. It has to deliver "
+            "{solution_hour}, and its stroke is set to {stroke_setting}. What speed setting does it need?",
+            asked="speed_setting",
+        ),
+        Level(
+            ("cylinder_volume", "cylinder_time", "speed_setting", "wanted_minute"),
+            "At {speed_setting} speed, a feed pump draws {cylinder_volume} from the cylinder in "
+            "{cylinder_time}. It has to deliver {wanted_minute}, and the stroke stays as it is. What speed "
+            "setting does it need?",
+            asked="new_speed_setting",
+        ),
+        since=2,
+    ),
+    CHAPTER.judged(
+        "feed_pump_size",
+        "XZ",
+        "Does the feed pump fit the job",
+        against(
+            FEEDER_SHARE,
+            FEEDER_SHARE.rule,
+            (
+                "too_big",
+                "Too big: it would run at 10% of its capacity or less",
+                "So low, the strokes are too small or too far apart to feed evenly. Get a smaller pump.",
+            ),
+            (
+                "fits",
+                "It fits: the job takes more than 10% and not more than 100% of its capacity",
+                "It can be turned up and down from here. Prove the output with the cylinder.",
+            ),
+            (
+                "too_small",
+                "Too small: the job takes more than its whole capacity",
+                "At full stroke and speed it still feeds too little. Get a larger pump or a second one.",
+            ),
+        ),
+        OVERSIZED,
+        Level(
+            ("solution_hour", "feeder_capacity"),
+            "A job takes {solution_hour} of hypochlorite. The feed pump at hand delivers up to "
+            "{feeder_capacity} and turns down to a tenth of that. Does it fit?",
+            find=("capacity_share",),
+        ),
+        Level(
+            ("daily_flow", "dose", "solution_strength", "specific_gravity", "feeder_capacity"),
+            f"{TREATS}{HYPO}. The solution is {{solution_strength}} chlorine by weight and has a specific "
+            "gravity of {specific_gravity}. The feed pump at hand delivers up to {feeder_capacity} and "
+            "turns down to a tenth of that. Does it fit?",
+            find=("solution_hour", "capacity_share"),
+        ),
+        since=2,
+    ),
+    CHAPTER.numeric(
+        "dilution",
+        "XQ",
+        "Mixing a weaker solution",
+        "strong_volume",
+        DILUTED,
+        Level(
+            ("strong_strength", "mixed_strength", "mixed_volume"),
+            "{person} has to mix {mixed_volume} of {mixed_strength} hypochlorite from a solution of "
+            "{strong_strength}. How much of the strong solution does it take?",
+        ),
+        Level(
+            ("strong_strength", "mixed_strength", "strong_volume"),
+            "{person} has {strong_volume} of {strong_strength} hypochlorite and wants to make it "
+            "{mixed_strength} all at once. How much water goes with it?",
+            asked="added_water",
+        ),
+        since=2,
+    ),
+)
+WORDS = (
+    in_words(
+        CHAPTER,
+        "chemical_safety",
+        "XH",
+        "Chemicals: storing, handling, spills",
+        since=2,
+        scene=IN_WORDS,
+    ),
+    in_words(
+        CHAPTER,
+        "feed_pumps",
+        "XV",
+        "Feed pumps: valves, prime and trouble",
+        since=2,
+        scene=IN_WORDS,
+    ),
+)
+
+CHEMICAL = (*POUNDS, *SOLUTION, *PUMP, *WORDS)
