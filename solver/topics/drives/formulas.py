@@ -181,8 +181,7 @@ ALIGNMENT = (
         "shim_thickness",
         gap_difference * Known("foot_spacing") / coupling_diameter,
         ALIGNING,
-        "The angle is the same at the coupling and at the feet, so the shim is to the foot distance "
-        "what the gap is to the coupling diameter.",
+        "The angle is the same at the coupling and at the feet, so scale the gap up to the feet.",
         slips=(
             Slip(
                 "gap_alone",
