@@ -16,6 +16,7 @@ from .curve import CURVE
 from .demand import DEMAND
 from .drawing import Drawing
 from .energy import ENERGY
+from .feed import DILUTION, FEED
 from .gauges import GAUGES
 from .legs import LEGS
 from .megohms import CORRECTED, OVER_TIME
@@ -45,7 +46,7 @@ DRAWINGS: tuple[Drawing, ...] = (
     *(TRIANGLE, SPEEDS, PLATE, LEGS, ROLLED, OVER_TIME, CORRECTED),
     *(BRANCHES, LOOP, RUN, TRANSFORMER),
     *(TWICE, CURVE, PUMP_PLATE, SHEET, STROKES),
-    *(SHEAVES, SHAFT, COUPLING, WEAR_RINGS),
+    *(SHEAVES, SHAFT, COUPLING, WEAR_RINGS, FEED, DILUTION),
 )
 FEWEST = 2  # quantities in their places that make a picture worth its room
 WIDEST = 620  # px

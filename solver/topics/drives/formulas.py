@@ -181,7 +181,7 @@ ALIGNMENT = (
         "shim_thickness",
         gap_difference * Known("foot_spacing") / coupling_diameter,
         ALIGNING,
-        "The angle is the same at the coupling and at the feet, so scale the gap up to the feet.",
+        "The angle at the coupling is the angle at the feet, so scale the gap up.",
         slips=(
             Slip(
                 "gap_alone",
