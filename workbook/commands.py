@@ -138,11 +138,20 @@ COMMANDS = {
     "course": Command(
         "set up a course for a class", trainer.run, trainer.course_options, bootstrap.CLASS
     ),
+    "extend": Command(
+        "give somebody more time for a set", trainer.run, trainer.extend_options, bootstrap.CLASS
+    ),
     "links": Command("print the links that open it online", links.run, links.options),
     "mark": Command(
         "grade what a class turned in", trainer.run, trainer.mark_options, bootstrap.CLASS
     ),
     "open": Command("open the workbook; the same as no command", _open, _open_options),
+    "override": Command(
+        "give points for a question by hand",
+        trainer.run,
+        trainer.override_options,
+        bootstrap.CLASS,
+    ),
     "paper": Command("print a set on paper, and grade it", on_paper.run, on_paper.options),
     "record": Command("work out and check pump readings", _record, _record_options),
     "set": Command(

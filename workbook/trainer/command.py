@@ -14,8 +14,10 @@ from pathlib import Path
 __all__ = [
     "course_option",
     "course_options",
+    "extend_options",
     "mark_options",
     "open_course",
+    "override_options",
     "run",
     "say_in_utf8",
     "set_options",
@@ -125,6 +127,27 @@ def mark_options(parser: argparse.ArgumentParser) -> None:
         default="",
         help="share the grading with other computers, through this dask scheduler",
     )
+
+
+def extend_options(parser: argparse.ArgumentParser) -> None:
+    """What can be typed after `extend`."""
+    _set_and_course(parser)
+    parser.add_argument("person", help="the id of the person")
+    parser.add_argument("--due", type=_when, help="until when, such as 2026-12-05T18:00")
+    parser.add_argument("--note", metavar="TEXT", default="", help="why; the person reads it too")
+    parser.add_argument("--remove", action="store_true", help="take it back")
+
+
+def override_options(parser: argparse.ArgumentParser) -> None:
+    """What can be typed after `override`."""
+    _set_and_course(parser)
+    parser.add_argument("person", help="the id of the person")
+    parser.add_argument(
+        "--question", type=int, required=True, metavar="N", help="the number of the question"
+    )
+    parser.add_argument("--points", type=float, help="the points that count")
+    parser.add_argument("--reason", metavar="TEXT", default="", help="why; the person reads it too")
+    parser.add_argument("--remove", action="store_true", help="take it back")
 
 
 def _set_and_course(parser: argparse.ArgumentParser) -> None:

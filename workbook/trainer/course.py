@@ -32,6 +32,7 @@ __all__ = [
     "course_at",
     "keep_people",
     "make_course",
+    "names_in",
     "people_in",
     "read_people",
 ]
@@ -240,6 +241,14 @@ def keep_people(course: Course, people: list[Person]) -> Path:
     except OSError as error:
         raise CourseFault(f"{path} can't be written: {error.strerror}.") from error
     return path
+
+
+def names_in(course: Course) -> dict[str, str]:
+    """How each person of the list is called where a trainer reads it: "Ana Ruiz (op03)", by id."""
+    path = course.root / PEOPLE
+    people = read_people(path) if path.exists() else []
+    named = {one.id: " ".join(filter(None, (one.first_name, one.last_name))) for one in people}
+    return {person: f"{name} ({person})" for person, name in named.items() if name}
 
 
 def people_in(course: Course) -> set[str]:

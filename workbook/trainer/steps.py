@@ -17,9 +17,10 @@ from .coming_in.exchange_clock import keep_mailed, take_exchange_times
 from .coming_in.taking_in import take_in
 from .coming_in.times import RECEIVED
 from .course import Course, course_at, make_course, people_in
+from .giving import bring_up_to_date, extend, moved_lines, override
 from .learner.class_list import keep_class_list
-from .marking.bulk import Summary, mark_all
-from .marking.feedback_pages import write_feedback
+from .marking.bulk import Summary, mark_all, set_in
+from .marking.feedback_pages import sending_zip, write_feedback
 from .marking.sharding import shared
 from .sets.guessing import guessing
 from .sets.set_file import SET_FILE, Assigned, SetFault, parse_set_file, read_set_file
@@ -112,6 +113,7 @@ def _mark(options: argparse.Namespace) -> Iterator[str]:
     if options.nbgrader:
         yield from nbgrader_commands.autograde(course, name, options.again)
         yield f"nbgrader has graded “{name}”."
+        yield from bring_up_to_date(course, set_in(course, name))
     else:
         with shared(options.workers, options.scheduler) as mapper:
             found = mark_all(course.root, name, mapper=mapper)
@@ -143,9 +145,14 @@ def _people(many: int) -> str:
 def _summed_up(name: str, found: Summary) -> Iterator[str]:
     yield f"“{name}” is graded for {_people(found.people)}; {found.late:,} of them were late."
     yield from found.notes
-    if found.to_look_at:
-        yield f"You need to look at the work of {_people(len(found.to_look_at))}:"
-    yield from _some(f"  {person}: {reason}" for person, reason in found.to_look_at)
+    yield from moved_lines(found.moved)
+    new = set(found.new)
+    look = [(person, reason) for person, reason in found.to_look_at if person in new]
+    if look:
+        yield f"You need to look at the work of {_people(len(look))}:"
+    yield from _some(f"  {person}: {reason}" for person, reason in look)
+    if (before := len(found.to_look_at) - len(look)) > 0:
+        yield f"{_people(before)} you were told about before still need a look, or had one."
 
 
 def _some(lines: Iterable[str]) -> Iterator[str]:
@@ -165,6 +172,7 @@ def _given_out(course: Course, options: argparse.Namespace) -> Iterator[str]:
         made = write_feedback(course, name)
         are = "is" if made == 1 else "are"
         yield f"{counted(made, 'feedback page')} {are} in {course.root / 'feedback'}."
+        yield f"To send them out, unpack {sending_zip(course, name)}: each has its person's name."
     if options.release:
         nbgrader_commands.release_feedback(course, name)
         yield "The feedback is given out through the exchange."
@@ -173,4 +181,4 @@ def _given_out(course: Course, options: argparse.Namespace) -> Iterator[str]:
         yield f"The grades are in {options.grades}."
 
 
-STEPS = {"course": _course, "set": _set, "mark": _mark}
+STEPS = {"course": _course, "set": _set, "mark": _mark, "extend": extend, "override": override}

@@ -105,7 +105,7 @@ def test_marks_are_gone_through_once_and_in_any_order_come_to_the_same(marks, to
 
 
 def test_of_nobody_there_is_nothing_to_say():
-    assert ("", (), (), (), ()) == facts([])
+    assert ("", (), (), (), (), {}) == facts([])
     assert ["Nobody has turned in anything yet."] == report(facts([]), "A")[0].lines
     alone = facts([mark(WEEK, "zoe.q", b"")])
     assert () == alone.questions

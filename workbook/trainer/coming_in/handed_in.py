@@ -24,6 +24,7 @@ __all__ = [
     "ANSWER",
     "METADATA",
     "MOST_NOTEBOOK",
+    "ON_PAPER",
     "SECRET",
     "TIMESTAMP",
     "Handed",
@@ -32,6 +33,8 @@ __all__ = [
     "read_when",
 ]
 
+ON_PAPER = "on-paper.json"  # answers that a trainer typed from paper
+MOST_PAPER = 200_000  # bytes
 TIMESTAMP, SECRET = "timestamp.txt", "submission_secret.txt"  # nbgrader's own names
 # Links are not followed, and pipes not waited for; Windows has neither, and ends of lines to keep.
 AS_IT_IS = sum(getattr(os, name, 0) for name in ("O_NOFOLLOW", "O_NONBLOCK", "O_BINARY"))
@@ -48,7 +51,7 @@ class Handed(NamedTuple):
     """The answer sheet and the notebook of a person, None where missing.
 
     `when` is the time of handing in, in UTC and without an offset, as nbgrader keeps it. `note`
-    says what could not be read. `typed` is the name the person worked under, where it was another.
+    says what could not be read. `typed` is the name the person worked under, where it was another; `paper` has answers that were typed from paper.
     """
 
     person: str
@@ -57,6 +60,7 @@ class Handed(NamedTuple):
     when: datetime | None = None
     note: str = ""
     typed: str = ""
+    paper: bytes | None = None
 
 
 def read_handed(folder: Path, name: str, person: str) -> Handed:
@@ -70,7 +74,9 @@ def read_handed(folder: Path, name: str, person: str) -> Handed:
         except ValueError:
             note = f"{TIMESTAMP} has no time in it, so this doesn't count as late."
     sheet = _read(os.path.join(where, SHEET))
-    return Handed(person, sheet, _read(os.path.join(where, f"{name}.ipynb")), when, note)
+    notebook = _read(os.path.join(where, f"{name}.ipynb"))
+    paper = _read(os.path.join(where, ON_PAPER), MOST_PAPER)
+    return Handed(person, sheet, notebook, when, note, paper=paper)
 
 
 def _read(path: str, most: int = MOST_FILE) -> bytes | None:

@@ -4,6 +4,7 @@ Only the columns that marking needs stand here; a test holds them against nbgrad
 Importing those takes longer than marking a class.
 """
 
+import os
 from collections.abc import Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from datetime import datetime, timedelta
@@ -30,7 +31,9 @@ from solver import SolverError
 
 from .rules import Kept
 
-__all__ = ["Entry", "GradebookFault", "Graded", "SetRows", "entries_of", "opened", "set_rows"]
+__all__ = [
+    "Entry", "GradebookFault", "Graded", "SetRows", "entries_of", "new_id", "opened", "set_rows",
+]  # fmt: skip
 
 TABLES = MetaData()
 BY_NAME = {"paramstyle": "named"}
@@ -72,6 +75,11 @@ GRADE = _table(
 COMMENT = _table(
     "comment", cell_id=String, notebook_id=String, auto_comment=String, manual_comment=String
 )
+
+
+def new_id() -> str:
+    """A row's id, in the form of nbgrader's own."""
+    return os.urandom(16).hex()
 
 
 class GradebookFault(SolverError):

@@ -1,16 +1,13 @@
 """The marks of many people into nbgrader's gradebook at once: the rows that its autograde writes."""
 
-import os
 from collections.abc import Sequence
 from datetime import datetime
 from typing import NamedTuple
 
 from sqlalchemy import Connection, Table, bindparam, insert, select, update
 
-from workbook.trainer.sets.set_file import Assigned
-
-from .rules import NEW, Score, must_look, penalty, seconds_late
-from .tables import COMMENT, GRADE, PAGE, STUDENT, WORK, Entry, SetRows, entries_of
+from .rules import NEW, Score, must_look
+from .tables import COMMENT, GRADE, PAGE, STUDENT, WORK, Entry, SetRows, entries_of, new_id
 
 __all__ = ["Scored", "keep_scores"]
 
@@ -33,7 +30,7 @@ class _Rows:
         self._changed: dict[Table, list[dict]] = {t: [] for t in (WORK, PAGE, GRADE, COMMENT)}
 
     def add(self, table: Table, **values) -> str:
-        values.setdefault("id", os.urandom(16).hex())  # in the form of nbgrader's own
+        values.setdefault("id", new_id())
         self._new[table].append(values)
         return values["id"]
 
@@ -60,25 +57,25 @@ def _insert(connection: Connection, table: Table, rows: Sequence[dict]) -> None:
     connection.exec_driver_sql(str(compiled), rows)
 
 
-def keep_scores(
-    connection: Connection, assigned: Assigned, rows: SetRows, scored: Sequence[Scored]
-) -> int:
-    """Put what marking came to into the gradebook; how many of them were late.
+def keep_scores(connection: Connection, rows: SetRows, scored: Sequence[Scored]) -> list[str]:
+    """Put what marking came to into the gradebook; those of whom something in it is new.
 
-    A score, an extra or a comment given by hand stays as it is.
+    A score, an extra or a comment given by hand stays as it is. What being late costs is worked out
+    afterwards, by `applying.py`, which knows all that counts for it.
     """
     people = [each.person for each in scored]
     entries = entries_of(connection, rows, people)
     known = select(STUDENT.c.id).where(STUDENT.c.id.in_(people))
     found = set(connection.execute(known).scalars())
-    to_write, late = _Rows(), 0
+    to_write, new = _Rows(), []
     for each in scored:
         if each.person not in found:
             to_write.add(STUDENT, id=each.person)
         entry = entries.get(each.person) or _new_entry(to_write, rows, each)
-        late += _keep(to_write, assigned, rows, each, entry)
+        if _keep(to_write, rows, each, entry):
+            new.append(each.person)
     to_write.write(connection)
-    return late
+    return new
 
 
 def _new_entry(to_write: _Rows, rows: SetRows, scored: Scored) -> Entry:
@@ -92,35 +89,25 @@ def _new_entry(to_write: _Rows, rows: SetRows, scored: Scored) -> Entry:
     return Entry(work, None, scored.when, None, None, {})
 
 
-def _keep(to_write: _Rows, assigned: Assigned, rows: SetRows, scored: Scored, entry: Entry) -> bool:
-    """The rows of one person; whether they were late."""
+def _keep(to_write: _Rows, rows: SetRows, scored: Scored, entry: Entry) -> bool:
+    """The rows of one person; whether a score or a sentence is new."""
     when = scored.when or entry.when
     if when != entry.when:
         to_write.change(WORK, entry.work, timestamp=when)
-    is_late = seconds_late(when, rows.due, entry.extension) > 0
-    total = sum(_total(name, score, rows, entry) for name, score in scored.scores.items())
-    cost = penalty(assigned, total) if is_late else None
     page = entry.page or to_write.add(
         PAGE,
         assignment_id=entry.work,
         notebook_id=rows.notebook,
         flagged=False,
-        late_submission_penalty=cost,
+        late_submission_penalty=None,
     )
-    if entry.page and cost != entry.penalty:
-        to_write.change(PAGE, page, late_submission_penalty=cost)
+    new = False
     for name, score in scored.scores.items():
+        graded = entry.graded.get(rows.cells[name])
+        before = (graded.kept.score, graded.kept.said) if graded else None
+        new = new or before != (score.points, score.said)
         _keep_score(to_write, page, rows.cells[name], score, entry)
-    return is_late
-
-
-def _total(name: str, score: Score, rows: SetRows, entry: Entry) -> float:
-    """The points of a question as the gradebook counts them."""
-    graded = entry.graded.get(rows.cells[name])
-    if graded is None:
-        return score.points
-    by_hand = graded.kept.by_hand
-    return (score.points if by_hand is None else by_hand) + (graded.extra or 0.0)
+    return new
 
 
 def _keep_score(to_write: _Rows, page: str, cell: str, score: Score, entry: Entry) -> None:

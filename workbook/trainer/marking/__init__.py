@@ -4,5 +4,6 @@
 - `tries.py`: what becomes of the answers to one question; `ways.py`: of a case of find the fault; `odd.py`: why somebody must look, said shortly
 - `bulk.py`: a class at once; `sharding.py`: shared out among processes and computers
 - `feedback.py`: a mark in words; `feedback_pages.py`: a page for each person
+- `given.py`: marks with the points that a trainer gave by hand
 - `grade_cell.py`: the grade cells of a notebook, filled in or run
 """

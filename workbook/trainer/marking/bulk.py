@@ -4,7 +4,7 @@ It gives what `nbgrader autograde` gives in a settled course, score for score, a
 as fast: no notebook is opened for it and no kernel started.
 """
 
-from collections.abc import Callable, Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from functools import partial
 from itertools import islice
 from pathlib import Path
@@ -14,6 +14,7 @@ from solver import SolverError
 from workbook.trainer.coming_in.handed_in import Handed, read_handed
 from workbook.trainer.coming_in.typed_as import typed_as
 from workbook.trainer.course import Course, course_at
+from workbook.trainer.gradebook.applying import apply_given, totals
 from workbook.trainer.gradebook.rules import grade_id, scores_of
 from workbook.trainer.gradebook.tables import GradebookFault, SetRows, opened, set_rows
 from workbook.trainer.gradebook.writing import Scored, keep_scores
@@ -22,7 +23,7 @@ from workbook.trainer.sets.set_file import SET_FILE, Assigned, read_set_file
 from .marked import Marked, mark_handed
 from .odd import plain
 
-__all__ = ["Summary", "mark_all", "marks_of"]
+__all__ = ["Summary", "mark_all", "marks_of", "moved_between", "set_in"]
 
 AT_ONCE = 500  # people whose rows are held before they are written
 
@@ -30,13 +31,16 @@ AT_ONCE = 500  # people whose rows are held before they are written
 class Summary(NamedTuple):
     """What marking a class came to: how many people, how many late, whom to look at and why.
 
-    `notes` are sentences about what was left out, or could not be read.
+    `notes` are sentences about what was left out, or could not be read. `moved` are those whose points
+    are others than at the last grading, with both; `new` those of whom anything is new since.
     """
 
     people: int
     late: int
     to_look_at: tuple[tuple[str, str], ...]
     notes: tuple[str, ...]
+    moved: tuple[tuple[str, float, float], ...] = ()
+    new: tuple[str, ...] = ()
 
 
 def mark_all(
@@ -59,18 +63,29 @@ def mark_all(
     course = course_at(folder)
     assigned = set_in(course, name)
     found = mapper(partial(_score, assigned), _handed(course, name, people))
-    done, late, look, notes = 0, 0, [], []
+    done, look, notes, new = 0, [], [], []
     with opened(db or course.gradebook) as connection:
         rows = set_rows(connection, name)
         _check(rows, assigned)
+        before = totals(connection, rows)
         results = iter(found)
         while batch := list(islice(results, AT_ONCE)):
             notes += [each for _, note in batch for each in note]
             scored = [each for each, _ in batch if each]
-            late += keep_scores(connection, assigned, rows, scored)
+            new += keep_scores(connection, rows, scored)
             look += [(each.person, each.reason) for each in scored if each.to_look_at]
             done += len(scored)
-    return Summary(done, late, tuple(look), tuple(notes))
+        given = apply_given(connection, assigned, rows, course.root)
+        moved = moved_between(before, totals(connection, rows))
+    return Summary(done, given.late, tuple(look), (*given.notes, *notes), moved, tuple(new))
+
+
+def moved_between(
+    before: Mapping[str, float], after: Mapping[str, float]
+) -> tuple[tuple[str, float, float], ...]:
+    """Whose points are others now, with those before and those now; whoever is new has not moved."""
+    both = sorted(before.keys() & after.keys())
+    return tuple((one, before[one], after[one]) for one in both if before[one] != after[one])
 
 
 def set_in(course: Course, name: str) -> Assigned:

@@ -7,24 +7,29 @@ comment that somebody gave by hand stands as the gradebook has it.
 
 import json
 import os
-from collections.abc import Sequence
+from collections.abc import Callable, Iterator, Sequence
+from contextlib import contextmanager
 from itertools import islice
 from pathlib import Path
+from zipfile import ZIP_DEFLATED, ZipFile
 
 from solver.units.show import exact
 from workbook.trainer.coming_in.handed_in import SECRET, TIMESTAMP, Handed, plain_answers
-from workbook.trainer.course import Course, CourseFault
+from workbook.trainer.coming_in.times import in_words
+from workbook.trainer.course import Course, CourseFault, names_in
+from workbook.trainer.gradebook.given import Extension, extensions_of
 from workbook.trainer.gradebook.rules import grade_id, score_of
 from workbook.trainer.gradebook.tables import Entry, Graded, SetRows, entries_of, opened, set_rows
 from workbook.ui.markup import Child, Markup, joined, tag
 from workbook.ui.pieces import css
+from workbook.ui.saving import whole_file
 
 from .bulk import AT_ONCE, marks_of, set_in
 from .feedback import feedback_html
 from .grade_cell import fill_in, show_plain_answers
 from .marked import Marked, QuestionMark
 
-__all__ = ["write_feedback"]
+__all__ = ["sending_zip", "write_feedback"]
 
 LOOK = tag(
     "style",
@@ -46,17 +51,42 @@ def write_feedback(
     title, written = set_in(course, name).title, 0
     released = course.folder("release", name) / f"{name}.ipynb"
     blank = released.read_text(encoding="utf-8")
-    marks = marks_of(course, name, people)
-    with opened(db or course.gradebook) as connection:
+    marks, more = marks_of(course, name, people), extensions_of(course.root, name)
+    called = names_in(course)
+    with opened(db or course.gradebook) as connection, _sending(course, name) as send:
         rows = set_rows(connection, name)
         while batch := list(islice(marks, AT_ONCE)):
             entries = entries_of(connection, rows, [handed.person for handed, _ in batch])
             for handed, marked in batch:
                 if entry := entries.get(handed.person):
-                    page = _page(title, marked, _Kept(rows, entry))
+                    who = called.get(handed.person, handed.person)
+                    page = _page(title, who, marked, _Kept(rows, entry), more.get(handed.person))
+                    send(f"{name} {_plain(who)}.html", page)
                     _write(course, name, handed, page, _notebook(blank, handed, marked))
                     written += 1
     return written
+
+
+def sending_zip(course: Course, name: str) -> Path:
+    """The file that has the feedback of everybody, ready to send, each page with its person's name."""
+    return course.root / "to-send" / f"{name}-feedback.zip"
+
+
+@contextmanager
+def _sending(course: Course, name: str) -> Iterator[Callable[[str, str], None]]:
+    """What puts a page into that file; it holds the pages and nothing else."""
+    path = sending_zip(course, name)
+    try:
+        path.parent.mkdir(exist_ok=True)
+        with whole_file(path) as file, ZipFile(file, "w", ZIP_DEFLATED) as packed:
+            yield packed.writestr
+    except OSError as error:
+        raise CourseFault(f"{path} can't be written: {error.strerror}.") from error
+
+
+def _plain(who: str) -> str:
+    """A name as every system can have it in that of a file."""
+    return "".join(mark if mark.isalnum() or mark in " ._-@()" else "-" for mark in who)
 
 
 class _Kept:
@@ -78,16 +108,19 @@ class _Kept:
         return (score_of(question) if by_hand is None else by_hand) + (graded.extra or 0.0)
 
 
-def _page(title: str, marked: Marked, kept: _Kept) -> str:
+def _page(title: str, who: str, marked: Marked, kept: _Kept, more: Extension | None) -> str:
     points = sum(kept.points(each) for each in marked.questions) - kept.penalty
     notes = [f"It was late, which took {exact(kept.penalty)} off."] if kept.penalty else []
+    if more:
+        why = f": {more.note}" if more.note else "."
+        notes.append(f"Your trainer gave you until {in_words(more.due)}{why}")
     if marked.reason:
         notes.append(marked.reason)
     have = f"{exact(round(points, 4))} of {exact(marked.out_of)} points"
     return _document(
-        f"{title}: {marked.person}",
+        f"{title}: {who}",
         tag("h1", title),
-        tag("p", f"Graded for {marked.person}: ", tag("b", have), "."),
+        tag("p", f"Graded for {who}: ", tag("b", have), "."),
         (tag("p", note) for note in notes),
         (_question(each, kept) for each in marked.questions),
     )
@@ -113,6 +146,7 @@ def _question(question: QuestionMark, kept: _Kept) -> Markup:
     said = []
     if points != score_of(question):
         said.append(f"Your trainer gave {exact(points)} points for this question.")
+        question = question._replace(points=points, needs_person=False)
     if graded and graded.said_by_hand:
         said.append(f"Your trainer says: {graded.said_by_hand}")
     return joined((tag("p", tag("b", sentence)) for sentence in said), feedback_html(question))

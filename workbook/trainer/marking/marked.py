@@ -8,6 +8,7 @@ can show that something is odd, and never that a learner worked alone.
 `tries.py` says what becomes of the lines of one question; `feedback.py` puts a mark into words.
 """
 
+import json
 from collections.abc import Iterable, Mapping, Sequence
 from functools import lru_cache
 from types import MappingProxyType
@@ -27,9 +28,10 @@ from .tries import QuestionMark, by_plain_answer, by_tries, not_gradable, unansw
 from .ways import by_way, not_on_paper
 
 __all__ = [
-    "Marked", "QuestionMark", "comment_of", "feedback_html", "mark", "mark_handed", "mark_typed",
+    "Marked", "QuestionMark", "comment_of", "feedback_html", "mark", "mark_handed", "mark_paper", "mark_typed",
 ]  # fmt: skip
 
+TORN_PAPER = "The answers from paper can't be read. Type them in again."
 NO_SHEET = "No answer sheet was turned in."
 TYPED_AS = "This was typed as “{}”; your trainer says that is {}."
 TWICE = "Two lines with the same id say different things; one of them counted."
@@ -65,6 +67,8 @@ class _Sorted(NamedTuple):
 
 def mark_handed(assigned: Assigned, handed: Handed) -> Marked:
     """The marks for what a person handed in, as it lies in the course; it raises as `mark` does."""
+    if handed.paper and not handed.sheet:
+        return mark_paper(assigned, handed.person, *_from_paper(handed.paper))
     return mark(assigned, handed.person, handed.sheet, handed.notebook, handed.typed)
 
 
@@ -108,6 +112,39 @@ def mark(
         marks.append(by_way(assigned, number, fault, found.lines[code], found.odd.get(code, ())))
     said = [TYPED_AS.format(under, person)] if under != person else []
     return _whole(assigned, person, marks, not (sheet or b"").strip(), found.odd_whole, said)
+
+
+def mark_paper(
+    assigned: Assigned,
+    person: str,
+    answers: Mapping[int, str],
+    odd: Mapping[int, str],
+    odd_whole: Sequence[str],
+) -> Marked:
+    """The marks for answers typed from paper. One of which nobody can say what was meant earns nothing.
+
+    The arguments and what it raises are those of `mark_typed`.
+    """
+    whys = {number: (why,) for number, why in odd.items()}
+    found = mark_typed(assigned, person, answers, whys, odd_whole)
+    questions = tuple(_certain(each, odd.get(each.number, "")) for each in found.questions)
+    return found._replace(questions=questions)
+
+
+def _certain(mark: QuestionMark, odd: str) -> QuestionMark:
+    if not odd:
+        return mark
+    return mark._replace(points=0.0, status="unreadable", mistake="", says=odd, read_as="")
+
+
+def _from_paper(data: bytes) -> tuple[dict[int, str], dict[int, str], list[str]]:
+    """Answers, oddities by question and of the whole, as a file has them; a torn one has none."""
+    try:
+        held = json.loads(data)
+        parts = [{int(n): str(t) for n, t in held[key].items()} for key in ("answers", "odd")]
+        return parts[0], parts[1], [str(each) for each in held["whole"]]
+    except (ValueError, KeyError, TypeError, AttributeError, RecursionError):
+        return {}, {}, [TORN_PAPER]
 
 
 def mark_typed(

@@ -15,5 +15,6 @@ for work that is handed in otherwise.
 - `printed.py`: what is printed, as data for `sheets.typ`
 - `typed.py`: the file of answers read, from any spreadsheet
 - `marks.py`: whose sheet each row is, its marks, and the file of them
+- `keeping.py`: the answers kept in the course, to be graded with the rest
 - `command.py`, `steps.py`: the command paper, and what it does
 """

@@ -36,6 +36,11 @@ def options(parser: argparse.ArgumentParser) -> None:
     )
     parser.add_argument("--mark", metavar="CSV", help="grade the answers typed into this file")
     parser.add_argument(
+        "--keep",
+        action="store_true",
+        help="keep the answers in the course, to be graded with the rest",
+    )
+    parser.add_argument(
         "--csv", metavar="OUT", help="write the grades, question by question, to this file"
     )
     parser.add_argument("--report", action="store_true", help="print a report of how the class did")

@@ -5,14 +5,15 @@ code was not made for. A row that cannot be given to a person for certain gets n
 The marks are also a file for a spreadsheet.
 """
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from types import MappingProxyType
 from typing import NamedTuple
 
 from solver import SolverError
 from solver.sets.sheet_code import SheetCode, read_sheet_code, sheet_code
 from solver.sets.work_set import person_id
 from workbook.trainer.course import Person
-from workbook.trainer.marking.marked import Marked, QuestionMark, mark_typed
+from workbook.trainer.marking.marked import Marked, QuestionMark, mark_paper
 from workbook.trainer.marking.odd import quoted, told
 from workbook.trainer.sets.set_file import Assigned
 from workbook.ui.spreadsheet import csv_of
@@ -22,7 +23,6 @@ from .typed import TypedRow
 
 __all__ = ["RowMark", "marks_csv", "marks_of"]
 
-UNREAD = "unreadable"
 OTHER_SET = "This sheet is from another set, or from this set before it was changed."
 NOBODY = "Nobody on this list has this sheet. Use the list of people it was printed for."
 MOVED = (
@@ -38,12 +38,16 @@ TWICE = "Row {} has this sheet too, with other answers. Delete one of them."
 class RowMark(NamedTuple):
     """What came of a row: its number, the code as typed, and the marks.
 
-    `marked` has no person and no questions where nobody gets marks; its reason says why.
+    `marked` has no person and no questions where nobody gets marks; its reason says why. `answers` are
+    those typed, `odd` by question and `odd_whole` why somebody must look.
     """
 
     row: int
     sheet: str
     marked: Marked
+    answers: Mapping[int, str] = MappingProxyType({})
+    odd: Mapping[int, str] = MappingProxyType({})
+    odd_whole: tuple[str, ...] = ()
 
 
 class _Refused(SolverError):
@@ -160,18 +164,9 @@ def _same(who: str, person: Person) -> bool:
 
 def _marked(assigned: Assigned, whose: _Whose, more: Sequence[str]) -> RowMark:
     typed = whose.typed
-    odd = {number: (why,) for number, why in typed.odd.items()}
-    odd_whole = [*whose.odd, *more, *([] if typed.answers else [EMPTY])]
-    found = mark_typed(assigned, whose.person, typed.answers, odd, odd_whole)
-    questions = tuple(_certain(each, typed.odd.get(each.number, "")) for each in found.questions)
-    return _row(typed, found._replace(questions=questions))
-
-
-def _certain(mark: QuestionMark, odd: str) -> QuestionMark:
-    """No points for an answer of which nobody can say what was meant."""
-    if not odd:
-        return mark
-    return mark._replace(points=0.0, status=UNREAD, mistake="", says=odd, read_as="")
+    odd_whole = (*whose.odd, *more, *([] if typed.answers else [EMPTY]))
+    found = mark_paper(assigned, whose.person, typed.answers, typed.odd, odd_whole)
+    return RowMark(typed.row, typed.sheet, found, typed.answers, typed.odd, odd_whole)
 
 
 def _unmarked(assigned: Assigned, typed: TypedRow, reason: str) -> RowMark:

@@ -6,11 +6,12 @@ from pathlib import Path
 
 from solver import SolverError
 from solver.units.show import counted
-from workbook.trainer.course import Person
+from workbook.trainer.course import Person, course_at
 from workbook.trainer.marking.feedback import points_of
 from workbook.trainer.sets.set_file import Assigned
 from workbook.ui.saving import whole_file
 
+from .keeping import keep_answers
 from .marks import RowMark, marks_csv, marks_of
 from .printed import check_room, pdf_of
 from .sheets import Sheet, answers_csv, numbered, sheets_of
@@ -106,8 +107,18 @@ def mark_typed_file(
     yield from _in_all(marks, people)
     if options.csv:
         yield f"{options.csv} is written."
+    if options.keep:
+        yield from _kept(assigned, marks, options)
     if options.report:
         yield _report(assigned, marks, people)
+
+
+def _kept(
+    assigned: Assigned, marks: Sequence[RowMark], options: argparse.Namespace
+) -> Iterator[str]:
+    if assigned.work.faults:
+        raise CannotPrint("This set has cases of find the fault, which can't be answered on paper.")
+    yield from keep_answers(course_at(options.course), assigned, marks)
 
 
 def _with_progress(marks: Iterator[RowMark]) -> Iterator[RowMark]:

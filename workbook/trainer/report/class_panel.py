@@ -34,7 +34,7 @@ TOLD_EVERY = 2  # seconds
 NO_SETS = "There is no set in this course yet. Make one on the page “Set work”."
 ABOUT = (
     "It grades what was turned in again each time, by your own copy of the set, and writes nothing. "
-    "Points you changed by hand in nbgrader don't count here."
+    "Points you gave by hand count here too."
 )
 
 

@@ -6,6 +6,7 @@ Of a question it says too how well it tells those who know the work from those w
 from collections import Counter, defaultdict
 from collections.abc import Iterable, Mapping, Sequence
 from statistics import correlation, fmean
+from types import MappingProxyType
 from typing import TYPE_CHECKING, NamedTuple
 
 from solver import Family
@@ -116,13 +117,17 @@ class Question(NamedTuple):
 
 
 class ClassFacts(NamedTuple):
-    """All of it. People stand in the order of their ids, mistakes with the commonest first."""
+    """All of it. People stand in the order of their ids, mistakes with the commonest first.
+
+    `called` has the names of those on the list, by id, as a trainer reads them.
+    """
 
     code: str
     people: tuple[PersonFacts, ...]
     questions: tuple[Question, ...]
     flaws: tuple[Flaw, ...]
     ways: tuple[WayFacts, ...] = ()
+    called: Mapping[str, str] = MappingProxyType({})
 
     @property
     def there(self) -> list[PersonFacts]:

@@ -7,8 +7,9 @@ from typing import NamedTuple
 
 from solver import SolverError
 from solver.sets.work_set import person_id
-from workbook.trainer.course import Course, course_at, people_in
+from workbook.trainer.course import Course, course_at, names_in, people_in
 from workbook.trainer.marking.bulk import marks_of, set_in
+from workbook.trainer.marking.given import with_given
 from workbook.trainer.marking.marked import Marked
 from workbook.trainer.sets.set_file import Assigned
 
@@ -50,7 +51,8 @@ def gathered(
     left = set(people)
     # Before anybody has handed in, nobody is behind.
     absent = sorted(people_in(course) - _ids(people)) if people else []
-    told = facts(_marked(course, name, people, left, step), absent)
+    marks = with_given(course, name, _marked(course, name, people, left, step))
+    told = facts(marks, absent)._replace(called=names_in(course))
     return Gathered(assigned, told, len(people) - len(left), tuple(sorted(left)))
 
 

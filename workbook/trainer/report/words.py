@@ -95,7 +95,7 @@ def names_for(told: ClassFacts, hidden: bool) -> dict[str, str]:
     """
     ids = [person.person for person in told.people]
     if not hidden:
-        return {person: person for person in ids}
+        return {person: told.called.get(person, person) for person in ids}
     mixed = sorted(ids, key=lambda person: sha256(f"{told.code} {person}".encode()).digest())
     return {person: f"Person {number}" for number, person in enumerate(mixed, 1)}
 

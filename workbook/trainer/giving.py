@@ -1,0 +1,127 @@
+"""The commands extend and override: more time, and points by hand; what each does, in sentences."""
+
+import argparse
+from collections.abc import Callable, Iterator
+from datetime import datetime
+
+from sqlalchemy import Connection
+
+from solver import SolverError
+from solver.sets.work_set import person_id
+from solver.units.show import exact
+
+from .coming_in.times import in_words
+from .course import Course, course_at, people_in
+from .gradebook.applying import apply_given, take_back, take_back_time, totals
+from .gradebook.given import (
+    Extension,
+    Override,
+    extensions_of,
+    keep_extension,
+    keep_override,
+    overrides_of,
+)
+from .gradebook.tables import GradebookFault, SetRows, opened, set_rows
+from .marking.bulk import moved_between, set_in
+from .sets.set_file import Assigned
+
+__all__ = ["bring_up_to_date", "extend", "moved_lines", "override"]
+
+MOST_SAID = 20
+
+
+def extend(options: argparse.Namespace) -> Iterator[str]:
+    """Give somebody more time for a set, or take that away."""
+    course, assigned, person = _of_whom(options)
+    if not assigned.due:
+        raise SolverError(f"“{assigned.name}” has no due time, so nobody needs more time for it.")
+    if options.remove:
+        if person not in extensions_of(course.root, assigned.name):
+            raise SolverError(f"{person} has no more time for “{assigned.name}” than the others.")
+        keep_extension(course.root, assigned.name, person, None)
+        _in_gradebook(course, assigned, lambda here, rows: take_back_time(here, rows, person))
+        yield f"{person} has the same time for “{assigned.name}” as everybody now."
+    else:
+        until: datetime | None = options.due
+        if until is None:
+            raise SolverError("Type until when, such as --due 2026-12-05T18:00.")
+        keep_extension(course.root, assigned.name, person, Extension(until, options.note))
+        yield f"{person} has until {in_words(until)} for “{assigned.name}”."
+    yield from bring_up_to_date(course, assigned)
+
+
+def override(options: argparse.Namespace) -> Iterator[str]:
+    """Give points for a question by hand, or take that back."""
+    course, assigned, person = _of_whom(options)
+    number, most = options.question, assigned.work.asked
+    if not 1 <= number <= most:
+        raise SolverError(f"“{assigned.name}” has questions 1 to {most}; there is no {number}.")
+    if options.remove:
+        if number not in overrides_of(course.root, assigned.name).get(person, {}):
+            raise SolverError(f"{person} has no points by hand for question {number}.")
+        keep_override(course.root, assigned.name, person, number, None)
+        _in_gradebook(course, assigned, lambda here, rows: take_back(here, rows, person, number))
+        yield f"Question {number} of {person} counts as it was graded."
+    else:
+        given = _points(options, assigned.worth(number))
+        keep_override(course.root, assigned.name, person, number, given)
+        yield f"{person} has {exact(given.points)} points for question {number}: {given.reason}"
+    yield from bring_up_to_date(course, assigned)
+
+
+def _of_whom(options: argparse.Namespace) -> tuple[Course, Assigned, str]:
+    course = course_at(options.course)
+    assigned, person = set_in(course, options.set), person_id(options.person)
+    known = people_in(course)
+    if known and person not in known:
+        raise SolverError(
+            f"“{person}” isn't on the list of this class. Check the id in people.csv."
+        )
+    return course, assigned, person
+
+
+def _points(options: argparse.Namespace, worth: float) -> Override:
+    points, reason = options.points, " ".join(options.reason.split())
+    if points is None or not reason:
+        raise SolverError('Type the points and why: --points 2 --reason "shown at the board".')
+    if not 0 <= points <= worth:
+        raise SolverError(f"This question is worth {exact(worth)} points; you typed {points:g}.")
+    return Override(points, reason)
+
+
+def _in_gradebook(
+    course: Course, assigned: Assigned, change: Callable[[Connection, SetRows], None]
+) -> None:
+    try:
+        with opened(course.gradebook) as connection:
+            change(connection, set_rows(connection, assigned.name))
+    except GradebookFault:
+        return  # nothing is graded yet
+
+
+def bring_up_to_date(course: Course, assigned: Assigned) -> Iterator[str]:
+    """Bring into the gradebook what was given; whose points that moved."""
+    try:
+        with opened(course.gradebook) as connection:
+            rows = set_rows(connection, assigned.name)
+            before = totals(connection, rows)
+            notes = apply_given(connection, assigned, rows, course.root).notes
+            moved = moved_between(before, totals(connection, rows))
+    except GradebookFault:
+        yield "It counts as soon as the set is graded."
+        return
+    yield from notes
+    yield from moved_lines(moved)
+
+
+def moved_lines(moved: tuple[tuple[str, float, float], ...]) -> Iterator[str]:
+    """Whose points moved, and by how much."""
+    if not moved:
+        return
+    people = "1 person" if len(moved) == 1 else f"{len(moved):,} people"
+    yield f"The points of {people} changed:"
+    for person, before, now in moved[:MOST_SAID]:
+        step = now - before
+        yield f"  {person}: {exact(now)}, and it was {exact(before)} ({step:+.4g})"
+    if len(moved) > MOST_SAID:
+        yield f"  And {len(moved) - MOST_SAID:,} more."
