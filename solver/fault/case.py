@@ -52,7 +52,9 @@ class _Family(NamedTuple):
     chapter: str
 
 
-FAMILY = _Family("find_the_fault", "Find the fault", "fault")  # no family of problems has this name
+FAMILY = _Family(
+    "find_the_fault", "Find the fault", "find_the_fault"
+)  # no family of problems has this name
 ONE_SIZE = frozenset(("turned_supply", "swapped_leads", "open_leg"))
 
 

@@ -4,12 +4,12 @@
 
 holds, in this order: the chapters, the level and the units, how many questions, how many minutes,
 C for choices or T for typed answers, the catalogue it is drawn from (catalogue.py), the number drawn
-from, and three check letters.
+from, the cases of find the fault where there are any (fault_part.py), and three check letters.
 """
 
 import re
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from solver.engine.case import Case, draw
 from solver.engine.code import (
@@ -27,6 +27,7 @@ from solver.engine.code import (
 )
 from solver.engine.draw import Draw
 from solver.errors import BadCode, SolverError
+from solver.fault.case import FaultCase
 from solver.topics.catalogue import (
     BITS,
     CATALOGUE,
@@ -41,6 +42,8 @@ from solver.topics.catalogue import (
 )
 from solver.topics.first_catalogue import questions as questions_of_the_first
 
+from .fault_part import IN_CODE, FaultPart, part_in_code
+
 __all__ = [
     "CHAPTERS",
     "MOST",
@@ -49,6 +52,7 @@ __all__ = [
     "any_seed",
     "cases_of",
     "chapters_in",
+    "faults_of",
     "mask_of",
     "read_paper",
 ]
@@ -60,13 +64,16 @@ SEEDS = 100_000  # numbers that problems are drawn from
 TRIED = 50  # draws among which a question is not one that stands on the paper already
 _SHAPE = re.compile(
     rf"EXAM-({DIGIT}{{1,6}})-({DIGIT})([UM])-({DIGIT}{{1,3}})-({DIGIT}{{1,3}})-([CT])"
-    rf"-({DIGIT}{{1,3}})-({DIGIT}{{1,9}})-{CHECK}"
+    rf"-({DIGIT}{{1,3}})-({DIGIT}{{1,9}}){IN_CODE}-{CHECK}"
 )
 
 
 @dataclass(frozen=True)
 class Paper:
-    """What a paper is drawn from. `level` 0 is any; `choices` False is typed answers."""
+    """What a paper is drawn from. `level` 0 is any; `choices` False is typed answers.
+
+    `count` is of problems; `faults` are the cases of find the fault after them.
+    """
 
     chapters: tuple[str, ...]
     level: int
@@ -76,6 +83,17 @@ class Paper:
     choices: bool
     seed: int
     catalogue: int = CATALOGUE
+    faults: FaultPart | None = None
+
+    @property
+    def asked(self) -> int:
+        """How many questions there are: problems, then cases."""
+        return self.count + (self.faults.count if self.faults else 0)
+
+    @property
+    def drawn_from(self) -> str:
+        """The text that its questions are drawn from: those of the same paper without cases."""
+        return replace(self, faults=None).code if self.faults else self.code
 
     @property
     def code(self) -> str:
@@ -94,6 +112,7 @@ class Paper:
             "C" if self.choices else "T",
             self.catalogue,
             self.seed,
+            *([self.faults.in_code] if self.faults else []),
         )
 
 
@@ -143,24 +162,32 @@ def read_paper(text: str) -> Paper:
         BadCode: the sentence says what is wrong with it.
     """
     match = opened(text, _SHAPE, "an exam")
-    mask, level, units, count, minutes, way, catalogue, seed, _ = match.groups()
+    mask, level, units, count, minutes, way, catalogue, seed, *_ = match.groups()
     check_known(number(catalogue), text)
-    paper = Paper(
-        chapters_in(number(mask)),
-        number(level),
-        UNITS_BY_LETTER[units],
-        number(count),
-        number(minutes),
-        way == "C",
-        number(seed),
-        number(catalogue),
-    )
-    if paper.code != written(match):
-        raise BadCode(f"“{shown(text)}” {WRONG}")
     try:
+        paper = Paper(
+            chapters_in(number(mask)),
+            number(level),
+            UNITS_BY_LETTER[units],
+            number(count),
+            number(minutes),
+            way == "C",
+            number(seed),
+            number(catalogue),
+            part_in_code(match),
+        )
+        if paper.code != written(match):
+            raise BadCode(f"“{shown(text)}” {WRONG}")
         return checked(paper)
+    except BadCode:
+        raise
     except SolverError as fault:
         raise BadCode(f"“{shown(text)}” can't be used. {fault}") from None
+
+
+def faults_of(paper: Paper) -> tuple[FaultCase, ...]:
+    """The cases of find the fault, which come after the problems."""
+    return paper.faults.cases(paper.drawn_from, paper.units) if paper.faults else ()
 
 
 def cases_of(paper: Paper) -> tuple[Case | Refused, ...]:
@@ -174,9 +201,11 @@ def cases_of(paper: Paper) -> tuple[Case | Refused, ...]:
     checked(paper)
     chapters = [name for name in BITS if name in paper.chapters]  # as the code has them
     if paper.catalogue == FIRST:
-        drawn = questions_of_the_first(paper.code, chapters, paper.level, paper.units, paper.count)
+        drawn = questions_of_the_first(
+            paper.drawn_from, chapters, paper.level, paper.units, paper.count
+        )
         return tuple(drawn)
-    chance = Draw(f"plan {paper.code}")
+    chance = Draw(f"plan {paper.drawn_from}")
     heaps = [_heap(chapter, paper.catalogue, chance) for chapter in chance.shuffled(chapters)]
     cases: list[Case | Refused] = []
     for at in range(paper.count):
@@ -194,7 +223,7 @@ def _heap(chapter: str, catalogue: int, chance: Draw) -> Iterator[Kind]:
 def _question(
     kind: Kind, paper: Paper, at: int, before: Iterable[Case | Refused]
 ) -> Case | Refused:
-    chance = Draw(f"{paper.code} {at}")
+    chance = Draw(f"{paper.drawn_from} {at}")
     level = level_at(kind, paper.level, chance)
     if kind.family is None:
         return Refused(kind, level, paper.units, any_seed(chance))

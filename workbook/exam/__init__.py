@@ -3,7 +3,7 @@
     lines.py      the file of a sitting, a line for each thing that happens
     sitting.py    a sitting as its file has it; question.py, one question, read and marked
     earlier.py    sittings begun before, and how each stands
-    desk.py       where a reader is in it; clock.py, the time left;
+    desk.py       where a reader is in it; case_desk.py, a case of find the fault; clock.py, the time left;
                   overview.py, all questions at a glance
     outcome.py    what came of it, counted; result.py, the same as HTML
     start.py, sit.py, done.py   its views: set up, taken, seen through; practice_exam.py, all of them

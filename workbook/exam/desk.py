@@ -32,7 +32,7 @@ class Desk:
 
     def __init__(self, sitting: Sitting):
         self.sitting = sitting
-        self.count = sitting.paper.count
+        self.count = sitting.paper.asked
         self.unread: dict[int, str] = {}
         self.go(next(iter(self._empty()), 1))
 
@@ -115,7 +115,9 @@ class Desk:
             return "– left out"
         if number in self.unread:
             return "? not read"
-        return "✓ answered" if number in self.sitting.answers else "– empty"
+        if number in self.sitting.answers:
+            return "✓ answered"
+        return "… begun" if number in self.sitting.ways else "– empty"
 
     def unfinished(self) -> tuple[str, ...]:
         """What there is to do yet, in sentences."""

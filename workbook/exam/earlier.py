@@ -47,7 +47,7 @@ def stands(sitting: Sitting) -> str:
     """How far a sitting is: what is answered, and the time left."""
     left = max(sitting.left, 0)
     time = f"{duration(left)} left" if left else "time is up"
-    return f"{sitting.paper.count} questions, {len(sitting.answers)} answered, {time}"
+    return f"{sitting.paper.asked} questions, {len(sitting.answers)} answered, {time}"
 
 
 def duration(seconds: float) -> str:

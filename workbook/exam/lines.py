@@ -5,6 +5,11 @@
      "when": "2026-11-25T18:04:31.250000Z", "check": "…"}
     {"v": 2, "event": "flag", "at": 97.0, "question": 1, "on": true, "check": "…"}
 
+In a case of find the fault "did" is what was done, as words (`solver.fault.way`), after so many before:
+
+    {"v": 2, "event": "did", "at": 99.0, "question": 21, "after": 0, "words": "gauges",
+     "when": "…", "check": "…"}
+
 `check` is that of the log's lines. `at` is the time used when it happened, in seconds. "tick" only
 keeps that, and "end" is the last; its "marks" are what each question was graded.
 """
@@ -15,10 +20,11 @@ from typing import Any
 
 from workbook.log import NotALine, checked_line, default_path, fields_of
 
-__all__ = ["ANSWER", "BEGIN", "END", "FLAG", "TICK", "events", "folder", "line", "sittings"]
+__all__ = ["ANSWER", "BEGIN", "DID", "END", "FLAG", "TICK", "events", "folder", "line", "sittings"]
 
 VERSION = 2
 BEGIN, ANSWER, FLAG, TICK, END = "begin", "answer", "flag", "tick", "end"
+DID = "did"
 
 
 def folder() -> Path:

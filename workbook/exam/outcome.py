@@ -4,7 +4,8 @@ from collections.abc import Iterable
 from functools import cached_property
 from typing import NamedTuple
 
-from solver.topics.catalogue import Refused
+from solver import Case
+from solver.fault.case import FaultCase
 from workbook.study import Suggestion
 
 from .question import Marked
@@ -48,7 +49,7 @@ class Outcome:
         """Each chapter of the paper, in its order."""
         of: dict[str, list[Marked]] = {name: [] for name in self.sitting.paper.chapters}
         for mark in self.marks:
-            of[mark.question.case.family.chapter].append(mark)
+            of.setdefault(mark.question.case.family.chapter, []).append(mark)
         return {name: self._tally(marks) for name, marks in of.items() if marks}
 
     @cached_property
@@ -116,7 +117,7 @@ class Outcome:
         """The kinds of the questions that were not right, each once, at its level, and the mistake made."""
         found: dict[tuple[str, int], Suggestion] = {}
         for mark in self.missed:
-            if mark.question.why:
+            if mark.question.why or isinstance(mark.question.case, FaultCase):
                 continue
             case, number = mark.question.problem, mark.question.number
             mistake = (mark.verdict and mark.verdict.mistake) or ""
@@ -130,5 +131,5 @@ def _named(mark: Marked) -> str:
     """What the mistake of an answer is, in words without its numbers, so that the same ones are one."""
     assert mark.verdict is not None
     case, named = mark.question.case, mark.verdict.mistake
-    mistakes = () if isinstance(case, Refused) else case.mistakes
+    mistakes = case.mistakes if isinstance(case, Case) else ()
     return next((each.says for each in mistakes if each.id == named), mark.verdict.says)

@@ -4,7 +4,7 @@ from pathlib import Path
 from typing import Any
 
 from solver.render.text import ROUNDING
-from solver.sets.paper import Paper
+from solver.sets.paper import Paper, faults_of
 from workbook.reference import by_chapter, sheet_of
 from workbook.ui.cautions import caution_lines
 from workbook.ui.contents import titled
@@ -16,6 +16,10 @@ from .question import check_askable, questions_of
 
 __all__ = ["pdf_of", "pictures_of", "printed", "save_pdf"]
 
+CASES = (
+    "Then come its cases of find the fault. They don't fit on a question sheet: open each on the page "
+    "“Find the fault” by its code, or print it there."
+)
 TEMPLATE = Path(__file__).with_name("exam.typ")
 
 
@@ -41,7 +45,8 @@ def printed(paper: Paper) -> dict[str, Any]:
         SolverError: a question of it can't be asked any more.
     """
     check_askable(paper, all_of_it=True)
-    questions = questions_of(paper)
+    questions = questions_of(paper)[: paper.count]
+    cases = [str(case.code) for case in faults_of(paper)]
     return {
         "paper": PAPER[paper.units],
         "code": paper.code,
@@ -49,6 +54,7 @@ def printed(paper: Paper) -> dict[str, Any]:
         "chapters": list(titled(paper.chapters).values()),
         "always": caution_lines()[-1],
         "rounding": ROUNDING,
+        "cases": f"{CASES} {', '.join(cases)}." if cases else "",
         "questions": [asked(each.problem, each.texts) for each in questions],
         "key": [solved(each.problem, each.answer) for each in questions],
     }

@@ -6,9 +6,15 @@ from typing import NamedTuple
 from solver import Case, SolverError, Verdict, grade
 from solver.engine.choices import Choice, choices_of
 from solver.errors import Unreadable
-from solver.sets.paper import Paper, cases_of
+from solver.fault.case import FaultCase
+from solver.fault.stories import RIGHT as RIGHT_CALLS
+from solver.fault.way import Way, way_of
+from solver.render.fault import outcome
+from solver.sets.paper import Paper, cases_of, faults_of
+from solver.station.faults import FAULTS
 from solver.topics.catalogue import Refused
 from solver.units.reading import read
+from workbook.fault import attempt_of_way
 from workbook.log import Attempt, made
 from workbook.practice import right_answer
 
@@ -27,11 +33,11 @@ __all__ = [
 class Question(NamedTuple):
     """A question, and its choices where it has any.
 
-    `case` is Refused where its problem is not here any more; `why` says so.
+    `case` is Refused where its problem is not here any more; `why` says so. It may be a case of find the fault.
     """
 
     number: int
-    case: Case | Refused
+    case: Case | Refused | FaultCase
     choices: Sequence[Choice]
 
     @property
@@ -44,10 +50,12 @@ class Question(NamedTuple):
         """The problem that is asked.
 
         Raises:
-            Unreadable: it can't be asked any more; the sentence says why.
+            Unreadable: it can't be asked any more, the sentence says why; or it is no problem.
         """
         if isinstance(self.case, Refused):
             raise Unreadable(self.case.why)
+        if isinstance(self.case, FaultCase):
+            raise Unreadable("A case has no answer in one line.")
         return self.case
 
     @property
@@ -86,14 +94,12 @@ class Marked(NamedTuple):
 
 def questions_of(paper: Paper) -> tuple[Question, ...]:
     """The questions of a paper in order, numbered from 1."""
-    return tuple(
-        Question(number, case, _choices(paper, case))
-        for number, case in enumerate(cases_of(paper), 1)
-    )
+    asked = (*cases_of(paper), *faults_of(paper))
+    return tuple(Question(n, case, _choices(paper, case)) for n, case in enumerate(asked, 1))
 
 
-def _choices(paper: Paper, case: Case | Refused) -> Sequence[Choice]:
-    if isinstance(case, Refused):
+def _choices(paper: Paper, case: Case | Refused | FaultCase) -> Sequence[Choice]:
+    if not isinstance(case, Case):
         return ()
     return choices_of(case) if paper.choices or case.choices else ()
 
@@ -121,6 +127,8 @@ def said_of(question: Question, text: str) -> str:
     Raises:
         Unreadable: the sentence says what to type instead.
     """
+    if isinstance(question.case, FaultCase):
+        return answered_case(way_of(str(question.case.code), text.split()))
     problem = question.problem
     if question.choices:
         chosen = _chosen(question, text)
@@ -145,6 +153,8 @@ def marked(question: Question, answer: Answer | None, recorded: str = "") -> Mar
     in; it stands where the question cannot be graded any more."""
     if answer is None:
         return Marked(question, None, None, "")
+    if isinstance(question.case, FaultCase):
+        return marked_case(question, answer)
     if question.why:
         return Marked(question, answer, Verdict(recorded, question.why) if recorded else None, "")
     problem = question.problem
@@ -161,11 +171,29 @@ def marked(question: Question, answer: Answer | None, recorded: str = "") -> Mar
     return Marked(question, answer, verdict, choice.text)
 
 
+def answered_case(way: Way) -> str:
+    """What was answered in a case: the fault named, and the call where it was kept."""
+    return FAULTS[way.names[-1]].label if way.names else "nothing"
+
+
+def marked_case(question: Question, answer: Answer) -> Marked:
+    """A case is right with the fault named, the right call made, and nothing unsafe tried."""
+    way = way_of(str(question.case.code), answer.typed.split())
+    call = way.named and way.action in RIGHT_CALLS[way.case.fault][0]
+    right = call and not way.unsafe
+    verdict = Verdict("right" if right else "wrong", " ".join(outcome(way)))
+    return Marked(question, answer, verdict, answered_case(way))
+
+
 def attempt_of(mark: Marked, key: str, code: str) -> Attempt | None:
     """An answered question as it is in the log, None for any other; `code` is that of the paper."""
     answer, verdict = mark.answer, mark.verdict
     if mark.question.why or not answer or not verdict or not verdict.counts:
         return None
+    if isinstance(mark.question.case, FaultCase):
+        way = way_of(str(mark.question.case.code), answer.typed.split())
+        line = attempt_of_way(way, code)
+        return line._replace(id=key, when=answer.when, seconds=answer.seconds)
     case = mark.question.problem
     return made(
         code=case.code,

@@ -1,6 +1,8 @@
 """The result of an exam as HTML: what was missed and how, the chapters, every question."""
 
 from solver import grade
+from solver.fault.case import FaultCase
+from workbook.fault import LOOK, head_html, review_html
 from workbook.practice import after_state, question_html, worked_html
 from workbook.ui.contents import titled
 from workbook.ui.markup import Child, Markup, joined, tag
@@ -62,7 +64,7 @@ def missed_html(outcome: Outcome) -> Markup:
 def _missed(outcome: Outcome, mark: Marked) -> Markup:
     asked, state = mark.question, outcome.state(mark)
     sign, word, color = STATES[state]
-    title = "" if asked.why else f" {asked.problem.family.title}"
+    title = "" if asked.why else f" {asked.case.family.title}"
     head = tag(
         "p",
         tag("span", sign, cls="w2w-mark", aria_hidden="true"),
@@ -70,7 +72,7 @@ def _missed(outcome: Outcome, mark: Marked) -> Markup:
         title,
     )
     return tag(
-        "div", head, tag("p", _given(mark), " ", what_was_done(outcome, mark)), _solution(mark),
+        "div", head, tag("p", _given(mark), " ", what_was_done(outcome, mark)), _solution(outcome, mark),
         cls=f"w2w-missed w2w-{color}",
     )  # fmt: skip
 
@@ -80,7 +82,7 @@ def what_was_done(outcome: Outcome, mark: Marked) -> str:
     verdict, asked = mark.verdict, mark.question
     if verdict is None:
         return EMPTY
-    if outcome.state(mark) != "wrong":
+    if outcome.state(mark) != "wrong" or isinstance(asked.case, FaultCase):
         return verdict.says
     if not verdict.mistake:
         return f"{after_state(verdict.says)} {COMPARE}"
@@ -90,10 +92,12 @@ def what_was_done(outcome: Outcome, mark: Marked) -> str:
     return verdict.says
 
 
-def _solution(mark: Marked) -> Child:
+def _solution(outcome: Outcome, mark: Marked) -> Child:
     asked = mark.question
     if asked.why:
         return None
+    if isinstance(asked.case, FaultCase):
+        return tag("details", tag("summary", "The case and its review"), _case(outcome, mark))
     case = asked.problem
     return (
         tag("p", tag("b", f"The answer is {asked.answer}.")),
@@ -138,7 +142,7 @@ def _question(outcome: Outcome, mark: Marked) -> Markup:
         " ",
         _given(mark),
     )
-    return tag("details", head, _inside(mark), cls=f"w2w-marked w2w-{color}")
+    return tag("details", head, _inside(outcome, mark), cls=f"w2w-marked w2w-{color}")
 
 
 def _given(mark: Marked) -> str:
@@ -150,10 +154,18 @@ def _given(mark: Marked) -> str:
     return f"You answered {said_of(mark.question, typed) if read else f'“{typed[:60]}”'}."
 
 
-def _inside(mark: Marked) -> Child:
+def _case(outcome: Outcome, mark: Marked) -> Child:
+    """A case, and the review of what was done in it."""
+    way = outcome.sitting.way(mark.question.number)
+    return LOOK, head_html(way), tag("div", review_html(way), cls="w2w-review")
+
+
+def _inside(outcome: Outcome, mark: Marked) -> Child:
     asked = mark.question
     if asked.why:
         return tag("p", asked.why)
+    if isinstance(asked.case, FaultCase):
+        return _case(outcome, mark)
     case = asked.problem
     return (
         question_html(case, asked.texts),

@@ -5,6 +5,7 @@ from collections.abc import Callable
 from ipywidgets import HTML, HTMLMath, VBox
 
 from solver.algebra.formula import Formula
+from solver.fault.case import FaultCase
 from workbook.log import NotKept
 from workbook.practice import Drawing, answering, ask, question_html
 from workbook.reference import sheet_html
@@ -14,6 +15,7 @@ from workbook.ui.controls import Panel, button, marked, row, show, tick
 from workbook.ui.markup import tag
 from workbook.ui.pieces import heard, say
 
+from .case_desk import CaseDesk
 from .clock import Clock
 from .desk import Desk, Told
 from .overview import Overview
@@ -60,6 +62,7 @@ class Sit:
         self.said = HTML(say(""))
         self.clock, self.answer = Clock(panel), AnswerBox(panel, self._sent)
         before = self.answer.before
+        self.case = CaseDesk(panel, self._show_state)
         self.overview = Overview(lambda number: before(lambda told: self._go(number, told)))
         self.previous = button("Previous", before(lambda told: self._step(-1, told)))
         self.next = button("Next", before(lambda told: self._step(1, told)))
@@ -71,13 +74,15 @@ class Sit:
         self.box = row("w2w-exam", self._parts(), row("w2w-sheet", self.sheet))
 
     def _parts(self) -> VBox:
+        self.answering = answering(self.answer, row("w2w-links"), self.said)
         return VBox(
             [
                 row("w2w-top", self.head, self.clock.box),
                 self.clock.calm,
                 self.question,
                 self.picture.box,
-                answering(self.answer, row("w2w-links"), self.said),
+                self.case.box,
+                self.answering,
                 row("w2w-buttons", self.previous, self.next, self.flag),
                 row("w2w-buttons", self.formulas, self.pause, self.hand_in, self.not_yet),
                 self.overview.box,
@@ -102,7 +107,7 @@ class Sit:
         """To a question; the cursor waits in its answer box."""
         end = self.desk.go(number)
         self._show(told, end)
-        self.answer.focus()
+        (self.case if self.case.shown else self.answer).focus()
 
     def _show(self, told: Told, *more: str) -> None:
         desk, asked = self.desk, self.desk.asked
@@ -117,6 +122,14 @@ class Sit:
 
     def _ask(self, asked: Question, text: str) -> str:
         """Show a question and the text of its answer, or why it can't be asked; the same in words."""
+        is_case = isinstance(asked.case, FaultCase)
+        show(self.answer, not is_case)
+        if is_case:
+            self.question.value = ""
+            self.picture.clear()
+            self.answer.ask("No answer is typed here", text="")
+            return self.case.open(self.desk.sitting, self.desk.number)
+        self.case.close()
         if asked.why:
             self.question.value = tag("p", asked.why)
             self.picture.clear()

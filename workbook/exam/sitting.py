@@ -14,10 +14,12 @@ from time import monotonic
 from typing import Any
 
 from solver import BadCode, SolverError
-from solver.sets.paper import Paper, read_paper
+from solver.fault.case import FaultCase
+from solver.fault.way import Way
+from solver.sets.paper import Paper, faults_of, read_paper
 from workbook.log import Attempt, add_lines, now
 
-from .lines import ANSWER, BEGIN, END, FLAG, TICK, events, line
+from .lines import ANSWER, BEGIN, DID, END, FLAG, TICK, events, line
 from .question import Answer, Marked, Question, attempt_of, marked, questions_of, said_of
 
 __all__ = ["HandedIn", "Sitting", "begin"]
@@ -42,7 +44,9 @@ def begin(paper: Paper, where: Path, clock: Callable[[], float] = monotonic) -> 
 
 
 class Sitting:
-    """A sitting as its file has it. `answers` and `flagged` are by the number of the question.
+    """A sitting as its file has it. `answers`, `flagged` and `ways` are by the number of the question.
+
+    `ways` are those through cases of find the fault; a case is answered once its way has ended.
 
     `strange` are the numbers of lines that cannot be read, as they are torn or changed.
     Time counts, in seconds, while it goes on and its page is open in a browser, which `pulse` tells.
@@ -56,6 +60,8 @@ class Sitting:
         self._paper: Paper | None = None
         self.answers: dict[int, Answer] = {}
         self.flagged: set[int] = set()
+        self.ways: dict[int, Way] = {}
+        self._way_since: dict[int, float] = {}
         self.ended = False
         self.recorded: tuple[str, ...] = ()
         self._before = self._kept = 0.0
@@ -102,7 +108,7 @@ class Sitting:
         """What a line tells. Taking it twice does no harm; after the end nothing is taken."""
         at = float(at)
         if self.ended or (
-            event in (ANSWER, FLAG) and question not in range(1, self.paper.count + 1)
+            event in (ANSWER, FLAG, DID) and question not in range(1, self.paper.asked + 1)
         ):
             return
         if event == ANSWER:
@@ -110,9 +116,53 @@ class Sitting:
             self.answers[question] = Answer(str(typed), str(when), at, seconds)
         elif event == FLAG:
             (self.flagged.add if fields["on"] else self.flagged.discard)(question)
+        elif event == DID:
+            self._take_way(
+                question, at, int(fields["after"]), str(fields["words"]), str(fields["when"])
+            )
         if event == END:
             self.ended, self.recorded = True, tuple(map(str, fields.get("marks", ())))
         self._before = max(self._before, at)
+
+    def way(self, number: int) -> Way:
+        """The way so far through the case that is question `number`."""
+        return self.ways.get(number) or Way(self.cases[number])
+
+    @cached_property
+    def cases(self) -> dict[int, FaultCase]:
+        """The cases of find the fault, by the number of the question; no problem is drawn for them."""
+        return dict(enumerate(faults_of(self.paper), self.paper.count + 1))
+
+    def _take_way(self, number: int, at: float, after: int, words: str, when: str) -> None:
+        """What was done in a case; the same line again, or one that can't follow, changes nothing."""
+        if number not in self.cases:
+            return
+        way = self.way(number)
+        if after != len(way.words):
+            return
+        with contextlib.suppress(SolverError):
+            for word in words.split():
+                way = way.then(word)
+            self.ways[number] = way
+            since = self._way_since.setdefault(number, at)
+            if way.ended:
+                typed = " ".join(way.words)
+                self.answers[number] = Answer(typed, when, at, round(at - since, 1))
+
+    def did(self, number: int, *words: str) -> None:
+        """Do one thing more, or several at once, in the case that is question `number`.
+
+        Raises:
+            SolverError: it can't be done there; the sentence says what can.
+            NotKept: nothing was done.
+            HandedIn: nothing is taken any more.
+        """
+        self._read()
+        way = before = self.way(number)
+        for word in words:
+            way = way.then(word)
+        after = len(before.words)
+        self._keep(DID, question=number, after=after, words=" ".join(words), when=now())
 
     @property
     def elapsed(self) -> float:
@@ -188,7 +238,7 @@ class Sitting:
         self._count()
         self._read()
         if self.ended:
-            if kind in (ANSWER, FLAG):
+            if kind in (ANSWER, FLAG, DID):
                 raise HandedIn("You already turned this exam in, so its answers can't change.")
             return
         at = self._kept = round(self.elapsed, 1)

@@ -9,6 +9,8 @@ from pathlib import Path
 from ipywidgets import HTML, Box, Button, VBox, Widget
 
 from solver import SolverError
+from solver.fault.case import LEVELS as LEVELS_OF_CASES
+from solver.sets.fault_part import FaultPart
 from solver.sets.paper import ANY_LEVEL, CHAPTERS, LONGEST, MOST, SEEDS, Paper, checked, read_paper
 from solver.topics.catalogue import CATALOGUE
 from solver.units.show import counted
@@ -33,6 +35,14 @@ from .sitting import Sitting
 __all__ = ["Earlier", "Start", "fresh"]
 
 LEVELS = [("Any level", ANY_LEVEL), ("Level 1", 1), ("Level 2", 2), ("Level 3", 3)]
+CASES = [
+    ("None", None),
+    *(
+        (f"{counted(n, 'case')}, level {level}", FaultPart(n, level))
+        for level in LEVELS_OF_CASES
+        for n in (1, 2, 3)
+    ),
+]
 WAYS = [("Choices", True), ("Typed answers", False)]
 ABOUT = (
     "An exam covers every chapter unless you choose some. You can pause it, and nothing you answer is lost. "
@@ -66,6 +76,7 @@ class Start:
         self.level = chooser("Level", LEVELS)
         self.units = chooser("Units", UNIT_CHOICES, value=units)
         self.way = chooser("How to answer", WAYS)
+        self.cases = chooser("Cases of find the fault", CASES)
         self.gate = Gate(panel, lambda: self._with_paper(begin))
         self.count = self._number(panel, f"Questions, 1 to {MOST}", "20")
         self.minutes = self._number(panel, f"Minutes, 1 to {LONGEST}", "60")
@@ -87,7 +98,15 @@ class Start:
         return [
             HTML(tag("p", ABOUT, cls="w2w-about")),
             self.earlier.box,
-            row("w2w-grid", self.count.box, self.minutes.box, self.level, self.units, self.way),
+            row(
+                "w2w-grid",
+                self.count.box,
+                self.minutes.box,
+                self.level,
+                self.units,
+                self.way,
+                self.cases,
+            ),
             row("w2w-links", self.fold.button),
             self.fold.part,
             row("w2w-buttons", self.begin, self.print),
@@ -121,9 +140,8 @@ class Start:
         count = whole_number(self.count.box.value, "questions", MOST)
         minutes = whole_number(self.minutes.box.value, "minutes", LONGEST)
         chapters, level = self.chapters.chosen, self.level.value
-        return checked(
-            fresh(Paper(chapters, level, self.units.value, count, minutes, self.way.value, 0))
-        )
+        paper = Paper(chapters, level, self.units.value, count, minutes, self.way.value, 0)
+        return checked(fresh(replace(paper, faults=self.cases.value)))
 
     def _open(self, text: str) -> None:
         try:
@@ -182,4 +200,4 @@ class Earlier:
 def _named(sitting: Sitting) -> str:
     when = datetime.fromtimestamp(sitting.path.stat().st_mtime)
     code = sitting.path.stem.rpartition("-")[0]
-    return f"{when:%Y-%m-%d %H:%M}, {sitting.paper.count} questions, {code}"
+    return f"{when:%Y-%m-%d %H:%M}, {sitting.paper.asked} questions, {code}"
