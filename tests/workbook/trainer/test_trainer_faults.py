@@ -14,7 +14,8 @@ from workbook.log import line_of
 from workbook.trainer.learner.answer_sheet import SHEET, AnswerSheet, read_sheet
 from workbook.trainer.learner.fault_card import OVER, FaultCard
 from workbook.trainer.learner.own_case import OwnCase
-from workbook.trainer.learner.own_set import OwnSet, standing
+from workbook.trainer.learner.own_set import OwnSet
+from workbook.trainer.learner.standing import standing
 from workbook.trainer.marking.feedback import comment_of, feedback_html
 from workbook.trainer.marking.marked import mark, mark_typed
 from workbook.trainer.report.facts import facts
