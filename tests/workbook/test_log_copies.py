@@ -5,12 +5,14 @@ import re
 from base64 import b64decode
 from datetime import UTC, date, datetime
 from html import unescape
+from urllib.parse import quote
 
 import pytest
 
 from workbook.log import Log, line_of, made
 from workbook.practice import log_copies
 from workbook.practice.log_copies import LogCopies
+from workbook.ui import static_site
 
 FIELDS = {"code": "BP-2U1-7-KMZ", "family": "brake_power", "level": 2, "status": "wrong"}
 
@@ -167,3 +169,28 @@ def test_a_log_that_cannot_be_read_says_so_and_gives_no_copy(log, copies):
     copies.save.click()
     assert "Your log couldn't be read." in text(copies.said.value)
     assert "Your log couldn't be read." in bring(copies, lines(one("1")))
+
+
+def test_a_browser_that_promises_nothing_is_told_of_where_copies_are_made(log, monkeypatch):
+    monkeypatch.setattr(static_site, "_told", {})
+    assert "may clear your answers" not in text(LogCopies(log).children[1].value)
+    static_site.tell("", "", "no")
+    assert "This browser may clear your answers" in text(LogCopies(log).children[1].value)
+    static_site.tell("", "", "yes")
+    assert "" == text(LogCopies(log).children[1].value)
+
+
+def test_a_copy_that_was_shared_to_the_site_is_brought_in(log):
+    static_site.receive(quote(json.dumps([["a.txt", line_of(one("7"))]])))
+    panel = LogCopies(log)
+    assert "“a.txt”: 1 answer brought in" in text(panel.said.value)
+    assert ["7"] == [each.typed for each in log.attempts]
+
+
+def test_a_file_has_a_button_to_share_it_where_the_site_runs(log, copies, monkeypatch):
+    log.keep(one("7"))
+    copies.save.click()
+    assert "Share" not in copies.saved.value
+    monkeypatch.setattr("workbook.ui.saving.in_browser", lambda: True)
+    copies.save.click()
+    assert "w2w-share" in copies.saved.value

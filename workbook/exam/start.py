@@ -88,7 +88,7 @@ class Start:
         self.box = VBox(self._parts())
 
     def _number(self, panel: Panel, label: str, value: str) -> Entry:
-        entry = Entry(panel, label, lambda _: None, self.gate)
+        entry = Entry(panel, label, lambda _: None, self.gate).numbers()
         entry.fill(value)
         return entry
 

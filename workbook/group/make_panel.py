@@ -65,7 +65,7 @@ class MakePanel(Panel):
         self.chapter = chooser("Chapter", chapters, lambda _: None)
         self.level = chooser("Level", LEVELS, lambda _: None)
         self.units = chooser("Units", UNIT_CHOICES, lambda _: None, units)
-        self.count = Entry(self, f"How many, 1 to {MOST}", lambda _: None, drawing)
+        self.count = Entry(self, f"How many, 1 to {MOST}", lambda _: None, drawing).numbers()
         self.count.fill("5")
         self.codes = Paste("Codes of the problems, in order", drawing, making)
         self.title = Entry(self, "Title of the set", lambda _: None, making)

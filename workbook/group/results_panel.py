@@ -1,6 +1,6 @@
 """The results of a group put together: files brought in, and what they say, with names or without."""
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from functools import partial
 from time import monotonic
 from typing import Any
@@ -9,6 +9,7 @@ from ipywidgets import HTML, Box, FileUpload, VBox
 
 from solver.units.show import counted
 from workbook.figures import LOOK
+from workbook.ui import static_site
 from workbook.ui.controls import AUTO, Panel, Tick, button, classed, show, tick
 from workbook.ui.markup import joined, tag
 from workbook.ui.pieces import listed, say
@@ -47,7 +48,9 @@ class ResultsPanel(Panel):
         super().__init__("w2w-together", "w2w-results", clock=clock)
         self.own, self.problems = own, own.problems
         self.told: GroupFacts | None = None
-        self.upload = FileUpload(accept=".jsonl", multiple=True, description="Bring in results")
+        self.upload = FileUpload(
+            accept=".jsonl,.txt", multiple=True, description="Bring in results"
+        )
         self.upload.layout = AUTO
         classed(self.upload, "w2w-button").observe(self.safely(self._brought), "value")
         self.look = button("Look again", self.once(self.redraw))
@@ -82,6 +85,9 @@ class ResultsPanel(Panel):
         if not self.upload.value:
             return
         files, self.upload.value = self.upload.value, ()
+        self._bring_all(files)
+
+    def _bring_all(self, files: Sequence[dict[str, Any]]) -> None:
         problems = self.own.problems
         if not problems:
             self.said.value = say("missing", NO_SET)
@@ -125,6 +131,9 @@ class ResultsPanel(Panel):
         if self.problems != self.own.problems:
             self.problems = self.own.problems
             self.said.value = say("")
+        if self.problems and (shared := static_site.shared()):
+            self._bring_all([{"name": name, "content": data} for name, data in shared])
+            return
         mine = self._mine() if self.problems and self.mine.value else []
         results = [*self.own.results, *mine]
         self.told = facts(self.own.questions, results, self.own.one_person) if results else None

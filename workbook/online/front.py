@@ -92,7 +92,8 @@ def fill_worker(site: Path, first: Collection[str] = ()) -> None:
     """Tell the service worker of a site which files there are, and which come from elsewhere."""
     files = _marks(site) | {address: "" for address in first if "://" in address}
     edition = _mark(json.dumps(files).encode())
-    _fill(site / WORKER, files=json.dumps(files), edition=edition)
+    sizes = {path: (site / path).stat().st_size for path in files if "://" not in path}
+    _fill(site / WORKER, files=json.dumps(files), sizes=json.dumps(sizes), edition=edition)
 
 
 def _fill(path: Path, **words: str) -> None:

@@ -8,6 +8,7 @@ from ipywidgets import HTML, FileUpload
 
 from solver.units.show import counted
 from workbook.log import Log, NotKept, NotRead, line_of, parse
+from workbook.ui import static_site
 from workbook.ui.controls import AUTO, Panel, button, classed, row
 from workbook.ui.markup import tag
 from workbook.ui.pieces import say
@@ -16,6 +17,10 @@ from workbook.ui.saving import link
 __all__ = ["LogCopies"]
 
 MOST_BYTES = 100_000_000  # some 400,000 answers; the settings of the server let no more through
+MAY_BE_CLEARED = (
+    "This browser may clear your answers when the device runs low on space or after weeks without a visit. "
+    "Make a copy now and then, and keep the file somewhere else."
+)
 
 
 class LogCopies(Panel):
@@ -26,10 +31,13 @@ class LogCopies(Panel):
         self.kept, self.today = kept, today
         self.save = button("Make a copy to save", self.once(self._copy))
         self.saved = HTML()
-        self.upload = FileUpload(accept=".jsonl", multiple=True, description="Bring in a copy")
+        self.upload = FileUpload(accept=".jsonl,.txt", multiple=True, description="Bring in a copy")
         self.upload.layout = AUTO
         classed(self.upload, "w2w-button").observe(self.safely(self._brought), "value")
-        self.put(row("w2w-buttons", self.save, self.upload), self.saved, self.said)
+        notice = HTML(say("notice", MAY_BE_CLEARED) if static_site.may_be_cleared() else "")
+        if shared := static_site.shared():
+            self._bring_all([{"name": name, "content": data} for name, data in shared])
+        self.put(notice, row("w2w-buttons", self.save, self.upload), self.saved, self.said)
 
     def _copy(self) -> None:
         try:
@@ -51,6 +59,9 @@ class LogCopies(Panel):
         if not self.upload.value:
             return
         files, self.upload.value = self.upload.value, ()
+        self._bring_all(files)
+
+    def _bring_all(self, files: Sequence[Mapping[str, Any]]) -> None:
         said = [sentence for file in files for sentence in self._bring(file)]
         self.said.value = say("note", *said)
 

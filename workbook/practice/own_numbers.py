@@ -168,7 +168,8 @@ class OwnNumbers(Panel):
         shown, units = self.shown, self.units.value
         for name in shown:
             if name not in self.entries:
-                self.entries[name] = Entry(self, "", lambda _: None, self.gate)
+                entry = Entry(self, "", lambda _: None, self.gate)
+                self.entries[name] = entry.numbers(quantity_named(name).least >= 0)
             label = label_with_unit(quantity_named(name), units)
             self.entries[name].box.description = label
         self.boxes.children = [self.entries[name].box for name in shown]

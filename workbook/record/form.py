@@ -94,7 +94,9 @@ class Form:
             control = Dropdown(description=label, options=options, style=LABELLED, layout=AUTO)
             classed(control, "w2w-field").observe(self.gate.changed, "value")
         else:
-            control = Entry(self.panel, label, lambda _: None, self.gate).box
+            entry = Entry(self.panel, label, lambda _: None, self.gate)
+            quantity = field.quantity
+            control = entry.numbers(bool(quantity and quantity.least >= 0)).box
         control.observe(self.panel.safely(self._entered(field)), "value")
         # Shown only when it says something, or it would part the rows of boxes.
         self.controls[field.name] = control

@@ -13,7 +13,7 @@ from ipywidgets import Text, Textarea
 
 from solver import SolverError
 
-from .controls import AUTO, LABELLED, PAUSE, Panel, classed
+from .controls import AUTO, LABELLED, PAUSE, Panel, classed, marked
 
 __all__ = ["Entry", "Gate", "Paste", "whole_number"]
 
@@ -86,6 +86,11 @@ class Entry:
         self.gate = gate or Gate(panel, self._press)
         self.box.on_msg(self._message)
         self.box.observe(self.gate.changed, "value")
+
+    def numbers(self, on: bool = True) -> "Entry":
+        """Have a telephone show its number keys for this box, which have no letters and no minus."""
+        marked(self.box, "w2w-number", on)
+        return self
 
     def _message(self, _: object, content: dict[str, Any], buffers: object) -> None:
         if content.get("event") == "submit":

@@ -11,6 +11,7 @@ from pathlib import Path
 from typing import BinaryIO, TextIO
 
 from .markup import Markup, joined, tag
+from .static_site import in_browser
 
 __all__ = ["PART", "link", "whole_file", "whole_text"]
 
@@ -18,14 +19,18 @@ PART = ".part"
 
 
 def link(says: str, name: str, kind: str, data: bytes) -> Markup:
-    """A link that saves a file, and its name.
+    """A link that saves a file, and its name; in the static site also a button that shares it.
+
+    The button shows where the browser can share files (see online/labextension).
 
     >>> link("Save it", "a.txt", "text/plain", b"A")[:65]
     Markup('<a class="w2w-save" download="a.txt" href="data:text/plain;base64')
     """
     held = f"data:{kind};base64,{b64encode(data).decode()}"
     saves = tag("a", says, cls="w2w-save", download=name, href=held)
-    return joined(saves, " ", tag("span", name, cls="w2w-about"))
+    shares = tag("button", "Share", type="button", cls="w2w-button w2w-share")
+    named = tag("span", name, cls="w2w-about")
+    return joined(saves, " ", named, shares if in_browser() else None)
 
 
 @contextmanager

@@ -4,19 +4,25 @@ Its page tells the address when it starts (see online/labextension): a browser's
 the page and cannot see it.
 """
 
+import json
 import sys
 from urllib.parse import parse_qsl, unquote, urlencode
 
 __all__ = [
     "in_browser",
     "link_to_page",
+    "may_be_cleared",
+    "receive",
+    "shared",
     "site",
     "tell",
     "words_of_address",
 ]
 
 MOST_WORDS = 50
+
 _told: dict[str, str] = {}
+_shared: list[tuple[str, bytes]] = []
 
 
 def in_browser() -> bool:
@@ -24,17 +30,38 @@ def in_browser() -> bool:
     return sys.platform == "emscripten"
 
 
-def tell(base: str, query: str) -> None:
+def tell(base: str, query: str, kept: str = "") -> None:
     """Take the site's own address and what stands after the question mark, both percent-encoded.
 
-    Outside the static site `base` is empty, for nobody else could follow a link to there.
+    Outside the static site `base` is empty, for nobody else could follow a link to there. `kept` is
+    "yes" or "no": whether the browser has promised to keep what is written; empty if nobody asked.
     """
-    _told.update(base=unquote(base), query=unquote(query))
+    _told.update(base=unquote(base), query=unquote(query), kept=kept)
+
+
+def may_be_cleared() -> bool:
+    """Whether the browser was asked to promise that it keeps what is written, and didn't."""
+    return _told.get("kept") == "no"
 
 
 def site() -> str | None:
     """The site's own address, which ends in a slash; None outside the static site."""
     return _told.get("base") or None
+
+
+def receive(files: str) -> None:
+    """Take files that somebody shared to the installed site: a JSON list of names and texts, percent-encoded."""
+    _shared.extend((name, text.encode()) for name, text in json.loads(unquote(files)))
+
+
+def shared() -> list[tuple[str, bytes]]:
+    """The files that were shared to the site, names and contents, each handed over once.
+
+    They are whatever somebody shared: read them as data.
+    """
+    files = list(_shared)
+    _shared.clear()
+    return files
 
 
 def words_of_address() -> dict[str, str] | None:

@@ -6,6 +6,7 @@ import json
 import re
 from datetime import UTC, datetime
 from itertools import permutations
+from urllib.parse import quote
 
 import pytest
 
@@ -29,6 +30,7 @@ from workbook.group.results_panel import MOST_FILES, ResultsPanel
 from workbook.group.results_shown import names_for
 from workbook.group.set_text import ProblemSet, questions_of, set_of
 from workbook.log import checked_line, line_of
+from workbook.ui import static_site
 
 EVE = "=Eve<script>alert(1)</script>"
 
@@ -333,3 +335,13 @@ def test_a_member_who_tries_without_end_is_looked_at_only_so_far(together, tmp_p
     many = [attempt._replace(id=f"{at:04}", typed=f"{at + 1000}") for at in range(4999)]
     bring(together, {"a": "\n".join(map(line_of, many)).encode()})
     assert "not right yet after 20 tries" in words(together.all.value)
+
+
+def test_results_that_were_shared_to_the_site_wait_for_their_set(own, files):
+    name, data = next(iter(files.items()))
+    static_site.receive(quote(json.dumps([[name, data.decode()]])))
+    panel = slow(ResultsPanel(own))
+    assert [] == own.results
+    own.open(WEDNESDAY)
+    assert "1 member, 3 questions" in panel.top.value
+    assert "1 file looked at; 1 new." in words(panel.said.value)

@@ -1,5 +1,6 @@
 """The words in a page's address, and links to pages of the static site."""
 
+import json
 from urllib.parse import quote
 
 import pytest
@@ -49,3 +50,10 @@ def test_a_link_leads_back_to_the_same_words():
     base, _, query = link.partition("?")
     tell(query)
     assert (BASE, words) == (base, static_site.words_of_address())
+
+
+def test_what_was_shared_to_the_installed_site_is_handed_over_once():
+    files = [["a.txt", "line é\n"], ["<b>.jsonl", ""]]
+    static_site.receive(quote(json.dumps(files), safe=""))
+    assert [("a.txt", "line é\n".encode()), ("<b>.jsonl", b"")] == static_site.shared()
+    assert [] == static_site.shared()

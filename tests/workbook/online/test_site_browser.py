@@ -164,6 +164,13 @@ def first(reader):
     return reader
 
 
+def test_what_is_kept_is_said_at_the_foot_of_the_page(first):
+    kept = first.page.locator(".wtw-kept").locator("visible=true")
+    kept.get_by_text("Saved on this device: every page opens without a network.").wait_for()
+    kept.get_by_text("This browser may clear your answers").wait_for()
+    assert "14-your-study.ipynb" in kept.get_by_role("link").get_attribute("href")
+
+
 def test_a_wrong_answer_is_named_and_a_right_one_is_right(first):
     assert "Try 2." in first.card.inner_text()
 
@@ -305,6 +312,13 @@ def test_without_a_network_a_page_opens_and_answers_once_the_site_is_kept(other,
         other.card.locator(".w2w-right").wait_for()
     finally:
         site.start()
+
+
+def test_the_runtime_came_once_for_each_reader_though_these_browsers_are_private(
+    site, reader, other
+):
+    assert 2 == site.asked.count("/static/pyodide/pyodide.asm.wasm")
+    assert 2 == site.asked.count("/static/pyodide/python_stdlib.zip")
 
 
 def test_nothing_was_asked_of_any_other_address(reader, other):

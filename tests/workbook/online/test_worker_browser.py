@@ -13,7 +13,7 @@ pytestmark = pytest.mark.browser
 
 SHOW = """<title>Small</title><p id="edition">{edition}</p><script>
   navigator.serviceWorker.register("service-worker.js");
-  navigator.serviceWorker.onmessage = ({{ data }}) => document.body.append(data);
+  navigator.serviceWorker.onmessage = ({{ data }}) => document.body.append(data, " ");
 </script>"""
 KEEP = "navigator.serviceWorker.ready.then(({ active }) => active.postMessage('keep'))"
 
@@ -51,10 +51,12 @@ def keep(page):
 
 
 def look_for_a_newer_edition(page):
-    page.evaluate("navigator.serviceWorker.ready.then((found) => found.update())")
-    page.wait_for_function(
-        "() => navigator.serviceWorker.getRegistration().then(({ waiting }) => !!waiting)"
-    )
+    """Have the browser look, and wait until the newer worker has all of its edition."""
+    page.evaluate("""async () => {
+      const found = await navigator.serviceWorker.ready;
+      await found.update();
+      while (!found.waiting) await new Promise((done) => setTimeout(done, 50));
+    }""")
 
 
 def read(page, name):
@@ -73,12 +75,58 @@ def test_what_was_kept_is_there_without_a_network(small, page):
         small.start()
 
 
-def test_until_all_is_kept_every_file_comes_from_the_network(small, page, tmp_path):
+def controlled(page):
+    """Wait until what the page asks for goes through the worker."""
+    page.wait_for_function("() => navigator.serviceWorker.controller !== null")
+
+
+def test_a_file_serves_as_soon_as_it_is_kept_and_comes_once(small, page):
     page.goto(small.address)
-    page.evaluate("navigator.serviceWorker.ready.then(() => true)")
-    (tmp_path / "site" / "other.txt").write_text("changed meanwhile")
+    controlled(page)
+    both = "Promise.all([1, 2].map(() => fetch('other.txt').then((file) => file.text())))"
+    assert ["other of first"] * 2 == page.evaluate(both)
     page.reload()
-    assert "changed meanwhile" == read(page, "other.txt")
+    assert "other of first" == read(page, "other.txt")
+    keep(page)
+    assert 1 == small.asked.count("/other.txt")
+
+
+def test_before_all_is_kept_a_newer_edition_comes_whole_from_the_network(small, page, tmp_path):
+    page.goto(small.address)
+    controlled(page)
+    assert "other of first" == read(page, "other.txt")
+    write(tmp_path / "site", "second")
+    page.reload()
+    assert "second" == page.locator("#edition").inner_text()
+    page.evaluate("""async () => {
+      const text = () => fetch("other.txt").then((file) => file.text());
+      while (await text() !== "other of second") await new Promise((done) => setTimeout(done, 50));
+    }""")
+
+
+def test_a_file_that_the_host_adds_to_is_kept_as_it_comes(small, page, tmp_path):
+    (tmp_path / "site" / "other.txt").write_text("other of first, and a line of the host")
+    page.goto(small.address)
+    keep(page)
+    small.stop()
+    try:
+        assert "and a line of the host" in read(page, "other.txt")
+    finally:
+        small.start()
+
+
+def test_how_much_is_kept_is_told_meanwhile(small, page):
+    page.goto(small.address)
+    controlled(page)
+    told = page.evaluate("""() => new Promise((done) => {
+      const heard = [];
+      navigator.serviceWorker.addEventListener("message", ({ data }) =>
+        data === "kept" ? done(heard) : heard.push([data.kept, data.of]));
+      navigator.serviceWorker.controller.postMessage("keep");
+    })""")
+    assert 3 == len(told)
+    assert sorted(told) == told
+    assert told[-1][0] == told[-1][1] > 0
 
 
 def test_a_newer_edition_takes_over_whole_once_the_pages_are_closed(small, page, tmp_path):

@@ -8,7 +8,7 @@
   const NAME = "wire-to-water";
   const HERE = document.currentScript.src;
   const at = (file) => new URL(file, HERE).href;
-  const STYLES = ["page.5e16c10cd0aa.css", "bar.0f25d7726378.css"].map(at);
+  const STYLES = ["page.620b99068e5f.css", "bar.0f25d7726378.css"].map(at);
   const PARTS = ["page.3c4ae56aa8b1.js", "start.439d3f5d1d94.js", "way.e8d074b0ed7c.js", "bar.f2c1d6e44bd7.js", "search.1a3b135faa60.js"].map(at);
 
   const WIDGETS = ["base", "controls", "output"].map((part) => `@jupyter-widgets/${part}`);
@@ -49,6 +49,15 @@
     window.addEventListener("pointerdown", () => mark(false), true);
   }
 
+  /* A telephone shows its number keys for a number. */
+  function askForNumbers() {
+    const ask = ({ target }) => {
+      const box = target.closest?.(".w2w-number")?.querySelector("input");
+      if (box) box.inputMode = "decimal";
+    };
+    for (const event of ["pointerdown", "focusin"]) window.addEventListener(event, ask, true);
+  }
+
   const setting = (PageConfig, name) => JSON.parse(PageConfig.getOption(name) || "{}");
 
   async function makePlugin() {
@@ -72,6 +81,7 @@
       document.body.append(element("style", {}, PageConfig.getOption("wireToWaterLook")));
       keepKeysOff(app, tracker);
       markKeyboardUse();
+      askForNumbers();
       const way = makeWay({
         app, tracker, base, site, inPlace, isPage, plainPath, router, SessionAPI,
       });

@@ -7,6 +7,9 @@
  */
 (() => {
   const NAME = "wire-to-water-site";
+  const SHARE = new URL("share.a39ea4504d35.js", document.currentScript.src).href;
+  const KEPT = new URL("kept.c4c883d40759.js", document.currentScript.src).href;
+  const COPIES = { page: "14-your-study.ipynb", text: "open Your study, then choose Make a copy to save." };
 
   let shared; // JupyterLab's table of the modules it shares with extensions
 
@@ -21,21 +24,20 @@
     return pages.includes(path) ? path : pages[0];
   }
 
-  /* Once a page is there, all others are kept for when the network is away. */
-  const keepAll = () => void navigator.serviceWorker?.controller?.postMessage("keep");
-
   function run(kernel, code) {
     kernel?.requestExecute({ code, silent: true, store_history: false });
   }
 
   /* Python cannot see the page's address, and has no files yet. Percent signs end no string. */
-  function prepare(kernel, base) {
+  function prepare(kernel, base, kept, shared) {
     const [site, query] = [base, location.search.slice(1)].map(encodeURIComponent);
+    const files = encodeURIComponent(JSON.stringify(shared.splice(0)));
     run(
       kernel,
       `from workbook.log import journal
 from workbook.ui import static_site
-static_site.tell("${site}", "${query}")
+static_site.tell("${site}", "${query}", "${kept}")
+static_site.receive("${files}")
 await journal.open_journal(static_site.site())
 del journal, static_site`,
     );
@@ -56,13 +58,17 @@ del journal, static_site`,
     document.getElementById("opening")?.remove();
   }
 
-  function start({ commands, serviceManager, shell, started }, tracker, pages) {
+  function start({ commands, serviceManager, shell, started }, tracker, pages, { makeKept, shareFiles, sharedFiles }) {
     const base = new URL(".", location.href).href;
     const path = pageOf(location.href, pages);
+    const kept = makeKept(base, { href: `${base}?path=${COPIES.page}`, textContent: COPIES.text });
+    const shared = [];
+    void sharedFiles(base).then((files) => shared.push(...files)).catch(console.error);
+    shareFiles();
     tracker.widgetAdded.connect((_, { node, sessionContext }) => {
       const kernel = () => sessionContext.session?.kernel;
-      node.addEventListener("wire-to-water:starts", () => prepare(kernel(), base));
-      node.addEventListener("wire-to-water:settled", keepAll);
+      node.addEventListener("wire-to-water:starts", () => prepare(kernel(), base, kept.answersKept(), shared));
+      node.addEventListener("wire-to-water:settled", () => kept.showIn(node));
     });
     const python = startPython(serviceManager, path);
     void started.then(async () => {
@@ -76,13 +82,14 @@ del journal, static_site`,
   async function makePlugin() {
     const { INotebookTracker } = await borrow("@jupyterlab/notebook");
     const { PageConfig } = await borrow("@jupyterlab/coreutils");
+    const parts = { ...(await import(KEPT)), ...(await import(SHARE)) };
     return {
       id: `${NAME}:pages`,
       description: "Opens the first page of the website, and gets its Python ready.",
       autoStart: true,
       requires: [INotebookTracker],
       activate: (app, tracker) => {
-        start(app, tracker, Object.keys(JSON.parse(PageConfig.getOption("wireToWaterPages"))));
+        start(app, tracker, Object.keys(JSON.parse(PageConfig.getOption("wireToWaterPages"))), parts);
       },
     };
   }
