@@ -38,8 +38,9 @@ TURNS = {  # the page a link of the bar leads to, and what is used there
 
 @contextlib.contextmanager
 def opening(command, folder, home) -> Iterator[str]:
-    """The address that a command says."""
+    """The address that a command says. Both keep bytecode, as on a person's computer."""
     kept = {name: value for name, value in os.environ.items() if not name.startswith("XDG_")}
+    kept |= {"PYTHONDONTWRITEBYTECODE": "", "PYTHONPYCACHEPREFIX": str(home / "bytecode")}
     options = {"stdout": subprocess.PIPE, "stderr": subprocess.STDOUT, "text": True}
     with started(
         [sys.executable, "-u", "-m", *command],

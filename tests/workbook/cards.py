@@ -1,6 +1,13 @@
 """What a reader does with the card of a problem, in a browser: an answer, a code, a button."""
 
-__all__ = ["answer", "code_of", "focused", "open_code"]
+from collections.abc import Callable
+
+import pytest
+
+__all__ = ["SLOWER", "answer", "code_of", "focused", "open_code", "tab_to", "tab_to_part"]
+
+MOST_TABS = 120
+SLOWER = 400  # milliseconds: what comes sooner after a key is taken for a double press
 
 
 def answer(card, text: str) -> None:
@@ -41,3 +48,22 @@ FOCUSED = """() => {
   const named = at.type === "radio" ? at.closest("fieldset").querySelector("legend") : at.labels?.[0];
   return (named?.textContent ?? (at.ariaLabel || at.textContent)).trim();
 }"""
+
+
+def tab_to(page, name: str) -> None:
+    """Press Tab until the control of this name has the focus."""
+    _tab_until(page, name, lambda found: found == name)
+
+
+def tab_to_part(page, name: str) -> None:
+    """The same, where this is only the beginning of its name."""
+    _tab_until(page, name, lambda found: found.startswith(name))
+
+
+def _tab_until(page, name: str, meant: Callable[[str], bool]) -> None:
+    for _ in range(MOST_TABS):
+        page.keyboard.press("Tab")
+        if meant(focused(page)):
+            page.wait_for_timeout(SLOWER)
+            return
+    pytest.fail(f"Tab does not lead to {name!r}")

@@ -13,7 +13,7 @@ import pytest
 from solver import FAMILIES, case_from_code
 from workbook.figures.explorer import FIGURES
 from workbook.ui.chapter import formulas_of
-from workbook.ui.pages import OPENING, TRAINERS, shipped_pages
+from workbook.ui.pages import OPENING, TRAINERS, chapters, shipped_pages
 
 PAGES = shipped_pages()
 EVERY = [*PAGES, *shipped_pages(TRAINERS)]  # a trainer's pages keep the same rules
@@ -217,3 +217,7 @@ def test_every_page_runs_from_top_to_bottom_without_an_error(root, tmp_path):
     )
     total = sum(len(cells(path, "code")) for path in EVERY)
     assert re.search(rf"\b{total} passed in", told.stdout), told.stdout + told.stderr
+
+
+def test_every_chapter_is_told_by_a_sentence_in_the_list_of_pages():
+    assert [] == [one.file for one in chapters() if not re.match(r"[A-Z].*\.$", one.about)]

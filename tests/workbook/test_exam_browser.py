@@ -9,7 +9,7 @@ import psutil
 import pytest
 
 from solver.sets.paper import Paper
-from tests.workbook.cards import focused
+from tests.workbook.cards import SLOWER, focused, tab_to
 from tests.workbook.looking import in_theme
 from workbook.exam.question import questions_of
 
@@ -21,8 +21,6 @@ PAPER = Paper(("horsepower", "balance", "head"), 1, "us", 8, 60, True, 48213)
 QUESTIONS = questions_of(PAPER)
 MISTAKEN = (6,)  # answered wrong
 EMPTY = (8,)
-MOST_TABS = 120
-SLOWER = 400  # milliseconds: what comes sooner after a key is taken for a double press
 
 
 @pytest.fixture(scope="module")
@@ -49,16 +47,6 @@ def visit(served, new_page):
 
     with opened:
         yield window
-
-
-def tab_to(page, name):
-    """Press Tab until the control of this name has the focus."""
-    for _ in range(MOST_TABS):
-        page.keyboard.press("Tab")
-        if focused(page) == name:
-            page.wait_for_timeout(SLOWER)
-            return
-    pytest.fail(f"Tab does not lead to {name!r}")
 
 
 def wait_for(page, text):

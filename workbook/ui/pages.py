@@ -97,12 +97,13 @@ def title_of(path: Path) -> str:
 
 
 def _chapter(path: Path) -> Chapter:
-    """The title is the page's first heading; what it covers, the first paragraph after it."""
+    """The title is the page's first heading; what it covers, the first paragraph that is none."""
     cells = read_page(path)["cells"]
     texts = [_source(cell).strip() for cell in cells if cell["cell_type"] == "markdown"]
     heading, _, rest = "\n\n".join(texts).partition("\n")
-    about = " ".join(rest.strip().partition("\n\n")[0].split())
-    return Chapter(path.name, heading.lstrip("# ").strip(), about)
+    paragraphs = (part.strip() for part in rest.split("\n\n"))
+    about = next((part for part in paragraphs if part and not part.startswith("#")), "")
+    return Chapter(path.name, heading.lstrip("# ").strip(), " ".join(about.split()))
 
 
 @cache
