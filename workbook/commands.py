@@ -132,14 +132,26 @@ def _trainer(options: argparse.Namespace) -> int:
 
 
 COMMANDS = {
+    "attend": Command(
+        "keep the hours of a class meeting", trainer.run, trainer.attend_options, bootstrap.CLASS
+    ),
     "class": Command(
         "report how a class did on a set", report.run, report.options, bootstrap.CLASS
+    ),
+    "completion": Command(
+        "print records of completion", trainer.run, trainer.completion_options, bootstrap.CLASS
     ),
     "course": Command(
         "set up a course for a class", trainer.run, trainer.course_options, bootstrap.CLASS
     ),
     "extend": Command(
         "give somebody more time for a set", trainer.run, trainer.extend_options, bootstrap.CLASS
+    ),
+    "grades": Command(
+        "show or write everybody's grades over all sets",
+        trainer.run,
+        trainer.grades_options,
+        bootstrap.CLASS,
     ),
     "links": Command("print the links that open it online", links.run, links.options),
     "mark": Command(

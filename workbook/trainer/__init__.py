@@ -2,7 +2,7 @@
 
 A set goes through these rooms in this order:
 
-- `course.py`: the folder of a class, its settings for nbgrader, and its list of people
+- `course.py`: the folder of a class, its settings for nbgrader; `people.py`: its list of people
 - `sets/`: a set as the file `set.toml`, and the notebook of it
 - `setting/`: the page on which a trainer sets work
 - `learner/`: the set as one person has it: who they are, its cards, the answer sheet
@@ -10,6 +10,7 @@ A set goes through these rooms in this order:
 - `coming_in/`: work sent as files, taken into the course, and read as bytes
 - `marking/`: marks of one person or of a class, and the pages given back
 - `gradebook/`: what marking keeps in nbgrader's gradebook
+- `over_all/`: one person over all sets, hours in class, records of completion
 - `report/`: how the class did, as a page, as text and as files
 
 `command.py` and `steps.py` are the commands course, set and mark; `nbgrader_commands.py` runs

@@ -23,6 +23,7 @@ from .gradebook.given import (
 )
 from .gradebook.tables import GradebookFault, SetRows, opened, set_rows
 from .marking.bulk import moved_between, set_in
+from .people import listed
 from .sets.set_file import Assigned
 
 __all__ = ["bring_up_to_date", "extend", "moved_lines", "override"]
@@ -32,22 +33,46 @@ MOST_SAID = 20
 
 def extend(options: argparse.Namespace) -> Iterator[str]:
     """Give somebody more time for a set, or take that away."""
-    course, assigned, person = _of_whom(options)
+    course, assigned, people = _of_which(options)
     if not assigned.due:
         raise SolverError(f"“{assigned.name}” has no due time, so nobody needs more time for it.")
+    who = people[0] if len(people) == 1 else f"{len(people)} people"
+    has = "has" if len(people) == 1 else "have"
     if options.remove:
-        if person not in extensions_of(course.root, assigned.name):
-            raise SolverError(f"{person} has no more time for “{assigned.name}” than the others.")
-        keep_extension(course.root, assigned.name, person, None)
-        _in_gradebook(course, assigned, lambda here, rows: take_back_time(here, rows, person))
-        yield f"{person} has the same time for “{assigned.name}” as everybody now."
+        for person in people:
+            _take_back(course, assigned, person)
+        yield f"{who} {has} the same time for “{assigned.name}” as everybody now."
     else:
         until: datetime | None = options.due
         if until is None:
             raise SolverError("Type until when, such as --due 2026-12-05T18:00.")
-        keep_extension(course.root, assigned.name, person, Extension(until, options.note))
-        yield f"{person} has until {in_words(until)} for “{assigned.name}”."
+        for person in people:
+            keep_extension(course.root, assigned.name, person, Extension(until, options.note))
+        yield f"{who} {has} until {in_words(until)} for “{assigned.name}”."
     yield from bring_up_to_date(course, assigned)
+
+
+def _of_which(options: argparse.Namespace) -> tuple[Course, Assigned, list[str]]:
+    """The one person that is named, or everybody of a group."""
+    if not options.group:
+        course, assigned, person = _of_whom(options)
+        return course, assigned, [person]
+    course = course_at(options.course)
+    people = sorted(people_in(course, options.group))
+    if options.person or not people:
+        groups = sorted({one.group for one in listed(course) if one.group})
+        there = (
+            f"There are: {', '.join(groups)}." if groups else "people.csv has no column “group”."
+        )
+        raise SolverError(f"Type one person, or --group and one that there is. {there}")
+    return course, set_in(course, options.set), people
+
+
+def _take_back(course: Course, assigned: Assigned, person: str) -> None:
+    if person not in extensions_of(course.root, assigned.name):
+        raise SolverError(f"{person} has no more time for “{assigned.name}” than the others.")
+    keep_extension(course.root, assigned.name, person, None)
+    _in_gradebook(course, assigned, lambda here, rows: take_back_time(here, rows, person))
 
 
 def override(options: argparse.Namespace) -> Iterator[str]:

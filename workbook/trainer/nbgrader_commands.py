@@ -21,10 +21,11 @@ from pathlib import Path
 
 from solver import SolverError
 from workbook.start import child
+from workbook.ui.spreadsheet import csv_of
 
 from .coming_in.exchange_clock import inbound
 from .coming_in.handed_in import SECRET, TIMESTAMP, read_handed
-from .course import Course, CourseFault, keep_people, read_people
+from .course import Course, CourseFault, Person, keep_people, people_in, read_people
 
 __all__ = [
     "StepFailed",
@@ -40,6 +41,7 @@ __all__ = [
 ]
 
 LOG = "nbgrader.log"
+FOR_NBGRADER = "people-for-nbgrader.csv"
 PASSED = "Success! Your notebook passes all the tests."
 NOT_MARKED = re.compile(r"error processing assignment '.*' for student '(.*)'")
 SPOILT = TIMESTAMP + ".unreadable"
@@ -69,16 +71,24 @@ def _do(course: Course, what: str, *words: str) -> str:
     return said
 
 
-def enrol(course: Course, path: Path) -> int:
-    """Take the people of a CSV file into the course and the gradebook; how many they are.
+def enrol(course: Course, path: Path) -> tuple[int, list[str]]:
+    """Take the people of a list into the course and the gradebook; how many, and who is on it no more.
 
     Raises:
         SolverError: the file cannot be used, or nbgrader refuses it.
     """
     people = read_people(path)
-    kept = keep_people(course, people)
-    _do(course, "Adding the people", "db", "student", "import", kept.name)
-    return len(people)
+    gone = sorted(people_in(course) - {one.id for one in people})
+    keep_people(course, people)
+    # nbgrader's own list of grades knows no quotation marks, so a comma in a name goes there.
+    plain = [[part.replace(",", " ") for part in one[:4]] for one in people]
+    listed = course.root / FOR_NBGRADER
+    listed.write_bytes(csv_of([Person._fields[:4], *plain]).removeprefix(b"\xef\xbb\xbf"))
+    try:
+        _do(course, "Adding the people", "db", "student", "import", listed.name)
+    finally:
+        listed.unlink()
+    return len(people), gone
 
 
 def validate(course: Course, name: str) -> None:

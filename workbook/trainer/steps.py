@@ -22,6 +22,7 @@ from .learner.class_list import keep_class_list
 from .marking.bulk import Summary, mark_all, set_in
 from .marking.feedback_pages import sending_zip, write_feedback
 from .marking.sharding import shared
+from .over_all.steps import attend, completion, grades
 from .sets.guessing import guessing
 from .sets.set_file import SET_FILE, Assigned, SetFault, parse_set_file, read_set_file
 from .sets.set_keys import FAIR, FAIR_CREDIT
@@ -37,8 +38,11 @@ def _course(options: argparse.Namespace) -> Iterator[str]:
     course = make_course(options.folder, name=options.name, exchange=options.exchange)
     yield f"The course is in {course.root}."
     if options.people:
-        many = nbgrader_commands.enrol(course, Path(options.people).expanduser())
+        many, gone = nbgrader_commands.enrol(course, Path(options.people).expanduser())
         yield f"{many:,} {'person is' if many == 1 else 'people are'} on its list."
+        if gone:
+            named = ", ".join(gone[:MOST_SAID]) + ", …" * (len(gone) > MOST_SAID)
+            yield f"Not on it any more: {named}. They leave the grades, and their work stays kept."
 
 
 def _set(options: argparse.Namespace) -> Iterator[str]:
@@ -48,7 +52,9 @@ def _set(options: argparse.Namespace) -> Iterator[str]:
         if kind.why:
             raise SolverError(f"Question {number}: {kind.why} Make a new set, under another name.")
     yield from put(course.root, chosen, datetime.now(), replace=options.replace)
-    keep_class_list(course.folder("source", name), chosen.work.code, people_in(course))
+    keep_class_list(
+        course.folder("source", name), chosen.work.code, people_in(course, chosen.group)
+    )
     nbgrader_commands.validate(course, name)
     yield "Right answers get full points."
     yield guessing(chosen)
@@ -181,4 +187,13 @@ def _given_out(course: Course, options: argparse.Namespace) -> Iterator[str]:
         yield f"The grades are in {options.grades}."
 
 
-STEPS = {"course": _course, "set": _set, "mark": _mark, "extend": extend, "override": override}
+STEPS = {
+    "attend": attend,
+    "completion": completion,
+    "course": _course,
+    "extend": extend,
+    "grades": grades,
+    "mark": _mark,
+    "override": override,
+    "set": _set,
+}

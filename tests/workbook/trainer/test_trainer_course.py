@@ -106,16 +106,54 @@ def test_a_list_from_a_spreadsheet_is_read_too(tmp_path):
 @pytest.mark.parametrize(
     ("lines", "said"),
     [
-        (["name,first_name", "ana,Ana"], "has no column “id”. Its first line is: id,first_name"),
+        (
+            ["nickname,first_name", "ana,Ana"],
+            "has no column “id”. Its first line is: id,first_name",
+        ),
         (["id", "ana", "a na"], "line 3: An id has up to 40 letters"),
         (["id", "Ana", "ana"], "line 3: “ana” is already in line 2. Keep one of them."),
-        (["id,last_name", 'ana,"R, the second"'], "line 2: “R, the second” is too long, or has a"),
+        (["id,last_name", f"ana,{'x' * 200}"], "is too long, or has a line end"),
         ([], "has no column “id”"),
     ],
 )
 def test_a_list_that_cannot_be_used_is_refused_by_its_line(tmp_path, lines, said):
     with pytest.raises(CourseFault, match=said):
         read_people(people(tmp_path, *lines))
+
+
+RUIZ = Person("op03", "Ana", "Ruiz", "ana@example.org")
+
+
+@pytest.mark.parametrize(
+    "data",
+    [
+        "Name; ID; Email\nRuiz, Ana;op03;ana@example.org\n",
+        "sep=;\r\nName;ID;Email\r\nAna Ruiz;OP03;ana@example.org\r\n",
+        "Student ID\tFirst name\tSurname\tE-mail\nop03\tAna\tRuiz\tana@example.org\n",
+        "last name,first name,email,username\nRuiz,Ana,ana@example.org,op03\n",
+    ],
+)
+@pytest.mark.parametrize("coding", ["utf-8", "utf-8-sig", "utf-16", "cp1252"])
+def test_a_list_is_read_as_schools_and_spreadsheets_write_it(tmp_path, data, coding):
+    path = tmp_path / "class.csv"
+    path.write_bytes(data.encode(coding))
+    assert [RUIZ] == read_people(path)
+
+
+def test_letters_of_a_windows_spreadsheet_and_names_with_commas_are_kept(tmp_path, course):
+    path = tmp_path / "class.csv"
+    path.write_bytes('id;last name;group\nzoe;"Müller, Jr.";night\n'.encode("cp1252"))
+    (zoe,) = read_people(path)
+    assert ("Müller, Jr.", "night") == (zoe.last_name, zoe.group)
+    keep_people(course, [zoe])
+    assert [zoe] == read_people(course.root / "people.csv")
+
+
+def test_a_file_that_is_no_list_is_told(tmp_path):
+    path = tmp_path / "class.xlsx"
+    path.write_bytes(b"PK\x03\x04\x14\x00\x06\x00")
+    with pytest.raises(CourseFault, match="In the spreadsheet, save it as CSV"):
+        read_people(path)
 
 
 def test_a_list_that_is_not_there_is_told(tmp_path):

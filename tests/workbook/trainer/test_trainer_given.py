@@ -46,7 +46,7 @@ def course(ready, tmp_path):
 
 def told(step, course, person, **more):
     usual = {"set": NAME, "course": course.root, "person": person, "remove": False, "note": ""}
-    usual |= {"due": None, "question": 1, "points": None, "reason": ""}
+    usual |= {"group": "", "due": None, "question": 1, "points": None, "reason": ""}
     return list(step(argparse.Namespace(**(usual | more))))
 
 

@@ -415,6 +415,7 @@ SETS = st.builds(
     ),
     st.builds(FaultWork, st.floats(0.01, 1000), SHARES),
     st.integers(0, 99),
+    st.sampled_from(["", "night"]),
 ).map(lambda assigned: assigned if assigned.work.faults else assigned._replace(faults=FaultWork()))
 
 

@@ -50,7 +50,7 @@ def gathered(
     assigned, people = set_in(course, name), course.handed_in(name)
     left = set(people)
     # Before anybody has handed in, nobody is behind.
-    absent = sorted(people_in(course) - _ids(people)) if people else []
+    absent = sorted(people_in(course, assigned.group) - _ids(people)) if people else []
     marks = with_given(course, name, _marked(course, name, people, left, step))
     told = facts(marks, absent)._replace(called=names_in(course))
     return Gathered(assigned, told, len(people) - len(left), tuple(sorted(left)))

@@ -72,6 +72,7 @@ class Assigned(NamedTuple):
     `tries` 0 is no limit; `choice_tries` is the same where there are choices, 0 as for the others.
     `counts` says which try does: "best", "last" or "first". `due` is in
     UTC. `late` is the share of the score that is taken off after that, 0 to 1.
+    `group` is the part of the class it is for, as `people.csv` names it; "" is everybody.
     """
 
     name: str
@@ -85,6 +86,7 @@ class Assigned(NamedTuple):
     credit: Credit = Credit()
     faults: FaultWork = FaultWork()
     choice_tries: int = 0
+    group: str = ""
 
     def worth(self, number: int) -> float:
         """The points of a question: a problem's, or after the problems a case's."""
@@ -233,6 +235,7 @@ def toml_of(assigned: Assigned) -> str:
         "counts": assigned.counts,
         "due": assigned.due,
         "late": assigned.late,
+        **({"group": assigned.group} if assigned.group else {}),
     }
     shares = credit._asdict()
     by_mistake = shares.pop("by_mistake")

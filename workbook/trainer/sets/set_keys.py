@@ -83,6 +83,7 @@ PLAN: Mapping[str, Key] = {
     ),
     "counts": Key(one_of("best", "last", "first"), 'counts = "best", "last" or "first"', "best"),
     "due": Key(due, "a day and time, such as due = 2026-12-01T18:00:00-06:00"),
+    "group": Key(text, 'the group of people.csv that it is for, such as group = "night"', ""),
     "late": Key(share, f"{SHARE} late = 0.1", 0.0),
     "credit": Key(table, "[credit] on a line of its own, and its keys below it", {}),
     "faults": Key(table, "[faults] on a line of its own, and its keys below it", {}),

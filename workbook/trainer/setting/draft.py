@@ -161,6 +161,7 @@ class Draft(NamedTuple):
     unsafe: str = "20"
     choice_tries: str = str(FAIR["choice_tries"])
     wrong_choice: str = "0"
+    group: str = ""
 
 
 def assigned_from(draft: Draft) -> tuple[Assigned | None, list[str]]:
@@ -184,8 +185,9 @@ def assigned_from(draft: Draft) -> tuple[Assigned | None, list[str]]:
     if tried.faults or work is None:
         return None, tried.faults
     made = Assigned(
-        name, title, work, points, tries, draft.counts, due, late, credit, faults, choice_tries
-    )
+        name, title, work, points, tries, draft.counts, due, late, credit, faults, choice_tries,
+        " ".join(draft.group.split()),
+    )  # fmt: skip
     return made, []
 
 
@@ -281,6 +283,7 @@ def draft_of(assigned: Assigned) -> Draft:
         _percent(assigned.faults.unsafe),
         str(assigned.choice_tries or ""),
         "" if credit.wrong_choice is None else _percent(credit.wrong_choice),
+        assigned.group,
     )
 
 

@@ -112,6 +112,7 @@ class Form:
                 ("tries", "Tries at each (empty: no limit)"),
                 ("choice_tries", "Tries where there are choices (empty: the same)"),
                 ("wrong_choice", "A wrong choice earns, % (empty: as a slip)"),
+                ("group", "Only for this group of people.csv (empty: everybody)"),
                 ("late", "Taken off for being late, % of the score"),
                 ("close", "A close answer earns, %"),
                 ("mistake", "A known slip earns, %"),
@@ -148,7 +149,7 @@ class Form:
             _heading("Cases of find the fault, after the questions"),
             _grid(text["cases"], choice["case_level"], text["case_points"], text["unsafe"]),
             _heading("When it is due"),
-            _grid(self.due, text["late"]),
+            _grid(self.due, text["late"], text["group"]),
         ]
 
     def draft(self) -> Draft:
