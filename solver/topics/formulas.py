@@ -15,6 +15,7 @@ from .horsepower.formulas import POWER
 from .insulation.formulas import INSULATION
 from .nameplate.formulas import NAMEPLATE
 from .speed.formulas import SPEED_AND_IMPELLER
+from .standby.formulas import STANDBY
 from .wet_well.formulas import WET_WELL
 
 __all__ = [
@@ -31,6 +32,7 @@ __all__ = [
     "NAMEPLATE",
     "POWER",
     "SPEED_AND_IMPELLER",
+    "STANDBY",
     "WET_WELL",
 ]
 
@@ -48,4 +50,5 @@ FORMULAS = (
     *ELECTRICITY,
     *DRIVES,
     *CHEMICAL,
+    *STANDBY,
 )

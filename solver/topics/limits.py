@@ -22,6 +22,7 @@ __all__ = [
     "FLOW_SHARE",
     "FORM_INSULATION",
     "FORM_OHMS",
+    "GENERATOR_LOAD",
     "INDEX_CEILING",
     "LEAK_SHARE",
     "LOAD_BY_AMPS",
@@ -237,6 +238,14 @@ FEEDER_SHARE = Limits(
     100,
     "a feed pump turns down to about a tenth of its capacity",
     "common practice, no source; the pump's manual gives its own turndown",
+)
+
+GENERATOR_LOAD = Limits(
+    "generator_load",
+    30,
+    100,
+    "NFPA 110 8.4.2: the monthly test of a diesel runs at 30% of its nameplate kW or more",
+    "NFPA 110 8.4.2 (from memory); the nameplate",
 )
 
 

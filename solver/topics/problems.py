@@ -19,6 +19,7 @@ from .insulation.problems import INSULATION
 from .machine.problems import MACHINE
 from .nameplate.problems import NAMEPLATE
 from .speed.problems import SPEED
+from .standby.problems import STANDBY
 from .wet_well.problems import WET_WELL
 
 __all__ = ["FAMILIES"]
@@ -39,4 +40,5 @@ FAMILIES: tuple[Family, ...] = (
     *ELECTRICITY,
     *DRIVES,
     *CHEMICAL,
+    *STANDBY,
 )

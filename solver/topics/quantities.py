@@ -13,6 +13,7 @@ from .horsepower.quantities import POWER
 from .insulation.quantities import INSULATION
 from .nameplate.quantities import NAMEPLATE
 from .speed.quantities import AFFINITY
+from .standby.quantities import STANDBY
 from .wet_well.quantities import WET_WELL
 
 __all__ = ["ALL"]
@@ -32,4 +33,5 @@ ALL = (
     *ELECTRICITY,
     *DRIVES,
     *CHEMICAL,
+    *STANDBY,
 )
