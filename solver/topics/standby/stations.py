@@ -5,8 +5,9 @@ kilowatt-hour near full load and more when it is lightly loaded (common practice
 """
 
 from collections import ChainMap
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, MutableMapping
 from dataclasses import dataclass
+from typing import cast
 
 from solver.engine.draw import Draw
 from solver.engine.family import Drawn, Small
@@ -59,7 +60,8 @@ class Beside:
 
     def __call__(self, draw: Draw, units: str) -> Drawn:
         values, place = self.readings(draw, units)
-        return Drawn(ChainMap(self.more(values, draw, units), values), place)
+        read = cast("MutableMapping[str, float]", values)  # a chain writes to its first alone
+        return Drawn(ChainMap(self.more(values, draw, units), read), place)
 
 
 def generator(values: Mapping[str, float], draw: Draw, units: str) -> dict[str, float]:
