@@ -5,6 +5,7 @@ Where two chains of equal depth lead to an answer, the formula that stands first
 
 from .balance.formulas import BALANCE
 from .chemical.formulas import CHEMICAL
+from .controls.formulas import CONTROLS
 from .conversions.formulas import CONVERSIONS
 from .cost.formulas import COST
 from .curves.formulas import CURVES
@@ -21,6 +22,7 @@ from .wet_well.formulas import WET_WELL
 __all__ = [
     "BALANCE",
     "CHEMICAL",
+    "CONTROLS",
     "CONVERSIONS",
     "COST",
     "CURVES",
@@ -49,6 +51,7 @@ FORMULAS = (
     *CURVES,
     *ELECTRICITY,
     *DRIVES,
+    *CONTROLS,
     *CHEMICAL,
     *STANDBY,
 )

@@ -7,6 +7,7 @@ from solver.engine.family import Family
 
 from .balance.problems import BALANCE
 from .chemical.problems import CHEMICAL
+from .controls.problems import CONTROLS
 from .conversions.problems import CONVERSIONS
 from .cost.problems import COST
 from .curves.problems import CURVES
@@ -39,6 +40,7 @@ FAMILIES: tuple[Family, ...] = (
     *CURVES,
     *ELECTRICITY,
     *DRIVES,
+    *CONTROLS,
     *CHEMICAL,
     *STANDBY,
 )

@@ -2,6 +2,7 @@
 
 from .balance.quantities import BALANCE
 from .chemical.quantities import CHEMICAL
+from .controls.quantities import CONTROLS
 from .conversions.quantities import CONVERSIONS
 from .cost.quantities import COST
 from .curves.quantities import CURVES
@@ -32,6 +33,7 @@ ALL = (
     *CURVES,
     *ELECTRICITY,
     *DRIVES,
+    *CONTROLS,
     *CHEMICAL,
     *STANDBY,
 )
