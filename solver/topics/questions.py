@@ -9,6 +9,7 @@ A file is a list of [[question]], each with
     right   { text, why }
     wrong   three of { id, text, why }
     source  "29 CFR ..." or the like, or "common practice, no source"
+    rungs   only where it has a ladder drawing: each rung in words (rungs.py)
 
 One added, removed or moved gives old codes another question: add to the family's `revised`.
 `in_words` makes the family of a file.
@@ -24,6 +25,7 @@ from solver.engine.draw import Draw
 from solver.engine.family import Family, Judge, Judgement, Level, Option, Scene
 from solver.errors import BadDefinition
 from solver.topics.chapter import Chapter
+from solver.topics.rungs import rung_of
 from solver.topics.scenes import NO_NUMBERS
 from solver.topics.tables import text_of
 from solver.vocabulary import spoken
@@ -47,6 +49,7 @@ class Question(NamedTuple):
     right: Option
     wrong: tuple[Option, ...]
     source: str
+    rungs: tuple[str, ...] = ()
 
 
 def in_words(
@@ -68,7 +71,8 @@ def _judge(topic: str, level: int) -> Judge:
     def drawn(values: Mapping[str, float], units: str, draw: Draw) -> Judgement:
         found = draw.pick(questions(topic, level))
         right = replace(found.right, says=f"{found.right.says} Source: {found.source}.")
-        return Judgement(found.rule, "", right, found.wrong, found.asks)
+        drawing = tuple((f"Rung {n}", rung) for n, rung in enumerate(found.rungs, 1))
+        return Judgement(found.rule, "", right, found.wrong, found.asks, drawing)
 
     return drawn
 
@@ -116,7 +120,7 @@ def questions_of(topic: str, rows: list[dict[str, Any]]) -> tuple[Question, ...]
 
 def question_of(topic: str, row: dict[str, Any]) -> Question:
     """One row of a file as a question; BadDefinition says what is wrong with it, and where."""
-    kinds = {key: type(value) for key, value in row.items()}
+    kinds = {key: type(value) for key, value in row.items() if key != "rungs"}
     _expect(topic, row, kinds == KINDS, f"it has {', '.join(row)}; give it {', '.join(KINDS)}")
     _expect(topic, row, row["level"] in LEVELS, f"its level is {row['level']}; give it 1 or 2")
     _expect(topic, row, all(row[key].strip() for key in TEXT), "one of its texts is empty")
@@ -129,7 +133,10 @@ def question_of(topic: str, row: dict[str, Any]) -> Question:
         _expect(topic, row, len(given) == len(options), f"two of its choices share one {what}")
     right, *wrong = options
     told = {key: row[key] for key in ("id", "level", "asks", "rule", "source")}
-    return Question(topic=topic, right=right, wrong=tuple(wrong), **told)
+    rungs = tuple(row.get("rungs", ()))
+    for rung in rungs:
+        rung_of(rung)  # refuses what is none
+    return Question(topic=topic, right=right, wrong=tuple(wrong), rungs=rungs, **told)
 
 
 def _check_asks(topic: str, row: dict[str, Any]) -> None:

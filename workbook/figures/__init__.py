@@ -8,7 +8,7 @@ sentence and as rows, a `Chart` how; `Beside` has both on a page, and `printed` 
 - `share_bars.py`: shares as bars under their names; `drawing.py`: a chart on paper, by matplotlib
 - `beside.py`: the picture beside its table
 - `explorer.py`: the list of all figures to explore, and the frame of sliders around one
-- `losses`, `legs`, `cost`, `column`, `lift`, `triangle`, `slowing`, `absorption`, `cycle`, `drop`,
+- `losses`, `legs`, `cost`, `column`, `lift`, `triangle`, `slowing`, `absorption`, `cycle`, `drop`, `signal`,
   `on_curve`: a figure each
 """
 

@@ -7,7 +7,20 @@ from solver.vocabulary import quantity_named
 from workbook.ui.controls import UNIT_CHOICES, Panel, chooser, classed
 from workbook.ui.markup import tag
 
-from . import absorption, column, cost, cycle, drop, legs, lift, losses, on_curve, slowing, triangle
+from . import (
+    absorption,
+    column,
+    cost,
+    cycle,
+    drop,
+    legs,
+    lift,
+    losses,
+    on_curve,
+    signal,
+    slowing,
+    triangle,
+)
 from .beside import LOOK, Beside
 from .view import Figure, Slide
 
@@ -26,6 +39,7 @@ FIGURES = {
         absorption.ABSORPTION,
         cycle.CYCLE,
         drop.DROP,
+        signal.SIGNAL,
         on_curve.ON_CURVE,
     )
 }

@@ -11,6 +11,7 @@ from solver.vocabulary import quantity_named
 from .band import BAND
 from .bill import BILL
 from .circuit import BRANCHES, LOOP
+from .control import ALARM_BATTERY, CONTROL_LOAD, LEAD_LAG, SIGNAL
 from .coupling import COUPLING, WEAR_RINGS
 from .curve import CURVE
 from .demand import DEMAND
@@ -18,6 +19,7 @@ from .drawing import Drawing
 from .energy import ENERGY
 from .feed import DILUTION, FEED
 from .gauges import GAUGES
+from .ladder import LADDER
 from .legs import LEGS
 from .megohms import CORRECTED, OVER_TIME
 from .peaks import PEAKS
@@ -45,6 +47,7 @@ DRAWINGS: tuple[Drawing, ...] = (
     *(WELL, GAUGES, SUCTION, PIPE, PROFILE, TANK),
     *(TRIANGLE, SPEEDS, PLATE, LEGS, ROLLED, OVER_TIME, CORRECTED),
     *(BRANCHES, LOOP, RUN, TRANSFORMER),
+    *(LADDER, SIGNAL, LEAD_LAG, CONTROL_LOAD, ALARM_BATTERY),
     *(TWICE, CURVE, PUMP_PLATE, SHEET, STROKES),
     *(SHEAVES, SHAFT, COUPLING, WEAR_RINGS, FEED, DILUTION),
 )

@@ -5,6 +5,7 @@ Ranges are common practice, no source; motors come from the published tables.
 
 from solver.engine.draw import Draw
 from solver.engine.family import Small
+from solver.scenario import PUMPS, kind_of
 from solver.topics.chapter import Chapter
 from solver.topics.formulas import CONTROLS, NAMEPLATE
 from solver.topics.readings import noted
@@ -72,7 +73,7 @@ def off_delay(draw: Draw, units: str) -> dict[str, float]:
     return {
         "flow": one,
         "inflow": noted(one * draw.between(0.15, 0.5)),
-        "off_delay": draw.step(15, 90, 5),
+        "off_delay": draw.step(10, 60, 5),
         "volume_per_depth": noted(draw.between(*PER_DEPTH[units]), 3),
     }
 
@@ -108,7 +109,7 @@ def panel(draw: Draw, units: str) -> dict[str, float]:
         "coil_count": coils,
         "lamp_va": lamp,
         "lamp_count": lamps,
-        "secondary_volts": 120.0 if units == "us" else draw.pick((110.0, 230.0, 24.0)),
+        "secondary_volts": 120.0 if units == "us" else draw.pick((110.0, 230.0)),
         "transformer_va": float(draw.pick(sizes[:2])),
     }
 
@@ -126,6 +127,6 @@ def battery(draw: Draw, units: str) -> dict[str, float]:
     }
 
 
-LEVEL, DRIVE, LEAD_LAG, OFF_DELAY, START, PANEL, BATTERY = map(
-    Small, (level, drive, lead_lag, off_delay, start, panel, battery)
-)
+WITH_A_WELL = tuple(place for place in PUMPS if kind_of(place) != "booster")
+LEVEL, LEAD_LAG, OFF_DELAY = (Small(each, WITH_A_WELL) for each in (level, lead_lag, off_delay))
+DRIVE, START, PANEL, BATTERY = map(Small, (drive, start, panel, battery))
