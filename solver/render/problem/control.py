@@ -67,17 +67,15 @@ def _lead_lag(shown: Shown) -> Drawn:
     pieces = [block(left, right, LEVELS[1][1], foot - LEVELS[1][1], fill=WATER, fill_opacity=0.25)]
     pieces += [across(at, path((0, 14), (0, foot))) for at in (left, right)]
     pieces.append(line(left, right, foot))
-    for called, y in LEVELS:
+    for level, y in LEVELS:
         pieces.append(line(left, right, y, stroke=SOFT, stroke_width=1.2, stroke_dasharray="4 3"))
-        pieces.append(words(right + 2, y + 5, called))
-    name, called = shown.first(BETWEEN)
-    pieces.append(shown.note(50, 55, name, called, "middle"))
+        pieces.append(words(right + 2, y + 5, level))
+    between, said = shown.first(BETWEEN)
+    pieces.append(shown.note(50, 55, between, said, "middle"))
     pieces.append(shown.stacked(0, 34, "inflow", "inflow"))
-    name, called = shown.first(FLOWS)
-    pieces.append(shown.stacked(0, 92, name, called))
-    taken = {BETWEEN[0][0], name} if shown.has("lag_volume") else {name}
-    rest = [row for row in (*BETWEEN[1:], *FLOWS, *OF_WELL) if row[0] not in taken]
-    rest = [row for row in rest if row[0] != shown.first(BETWEEN)[0]]
+    pump, called = shown.first(FLOWS)
+    pieces.append(shown.stacked(0, 92, pump, called))
+    rest = [row for row in (*BETWEEN, *FLOWS, *OF_WELL) if row[0] not in (between, pump)]
     more, last = shown.flow(foot + LINE, rest)
     return Drawn(pieces + more, last)
 
