@@ -119,6 +119,10 @@ EXACT = {
     ("torque_constant", "us"): [in_units("horsepower", "foot*force_pound/minute") / math.tau],
     ("torque_constant", "si"): [in_units("kilowatt", "newton*meter/minute") / math.tau],
     **both("milliamps_per_amp", 1 / si.milli),
+    # ISA 50.00.01 (M): a signal goes from 4 to 20 mA.
+    **both("signal_bottom", 4),
+    **both("signal_top", 20),
+    **both("signal_range", 20 - 4),
     **both("table_length", si.kilo),
     **both("hours_per_day_of_a_bill", si.day / si.hour),
     # Stranded copper at 75 °C: NEC Chapter 9 Table 8 (R), ohms times area; IEC 60228 times 1.216 (M).
