@@ -32,6 +32,7 @@ from .sheaves import SHEAVES
 from .sheet import SHEET
 from .shown import LEAST, Shown, words
 from .speeds import SPEEDS
+from .standby import BYPASS, GENERATOR
 from .strokes import STROKES
 from .suction import SUCTION
 from .supply import RUN, TRANSFORMER
@@ -49,7 +50,7 @@ DRAWINGS: tuple[Drawing, ...] = (
     *(BRANCHES, LOOP, RUN, TRANSFORMER),
     *(LADDER, SIGNAL, LEAD_LAG, CONTROL_LOAD, ALARM_BATTERY),
     *(TWICE, CURVE, PUMP_PLATE, SHEET, STROKES),
-    *(SHEAVES, SHAFT, COUPLING, WEAR_RINGS, FEED, DILUTION),
+    *(SHEAVES, SHAFT, COUPLING, WEAR_RINGS, FEED, DILUTION, GENERATOR, BYPASS),
 )
 FEWEST = 2  # quantities in their places that make a picture worth its room
 WIDEST = 620  # px
