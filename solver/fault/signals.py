@@ -15,7 +15,7 @@ from solver.station.station import Station
 from solver.units.show import exact, with_unit
 from solver.vocabulary import quantity_named
 
-__all__ = ["SIGNALS", "TOO_LONG", "Signal", "Value", "worked"]
+__all__ = ["SIGNALS", "SMOOTH", "TOO_LONG", "Signal", "Value", "worked"]
 
 Value = float | str
 Read = Callable[[Station], Value]
@@ -27,6 +27,8 @@ DAILY = {
     **dict.fromkeys(("vibration", "bearing_temperature"), 0.08),
     **dict.fromkeys(("insulation_1min", "polarization_index"), 0.1),
 }
+SMOOTH = "smooth and steady"
+HUMS = 3.0  # % of voltage unbalance, from which a motor can be heard (common practice, no source)
 TOO_LONG = 3600.0  # seconds: nobody waits longer for the water to go down
 
 
@@ -80,7 +82,10 @@ class Signal:
         if self.name == "drawdown_time" and value >= TOO_LONG:
             return "the water hardly goes down"
         unit = self.unit(units)
-        return with_unit(exact(value, unit), unit)
+        told = (
+            float(f"{value:.3g}") if self.of else value
+        )  # what is worked out shows no more figures
+        return with_unit(exact(told, unit), unit)
 
 
 def spread(readings: tuple[float, ...], step: float) -> tuple[float, float]:
@@ -121,7 +126,7 @@ def arm_at_rest(station: Station) -> str:
 def sound(station: Station) -> str:
     """What is heard and felt at the pump and its riser."""
     pump = station.pump
-    if station.supply.open_leg:
+    if station.supply.open_leg or station.reading("voltage_unbalance") > HUMS:
         return "a loud electrical hum"
     if pump.air > 0.1:
         return "surging and gurgling"
@@ -137,7 +142,7 @@ def sound(station: Station) -> str:
         and station.reading("npsh_available") < 1.3 * (station.reading("npsh_required"))
     ):
         return "crackling, like gravel"
-    return "smooth and steady"
+    return SMOOTH
 
 
 def lug_rise(station: Station) -> float:
@@ -223,7 +228,7 @@ SIGNALS: Mapping[str, Signal] = MappingProxyType(
             Signal("off_level", "level where the pump stops", "ft", "m", stop_level),
             _words("arm", "check-valve arm, running", arm),
             _words("arm_at_rest", "check-valve arm, after the stop", arm_at_rest),
-            _words("sound", "what you hear and feel", sound),
+            _words("sound", "what you hear and feel as it runs", sound),
             Signal(
                 "lug_rise",
                 "hottest lug over the others",

@@ -11,6 +11,8 @@ from types import MappingProxyType
 
 from solver.station.station import Station
 
+from .signals import SMOOTH, sound
+
 __all__ = ["ACTIONS", "COMPLAINTS", "ODDITIES", "RIGHT", "SIMPLE", "Complaint", "Oddity"]
 
 
@@ -61,23 +63,20 @@ def tripped(station: Station) -> bool:
     """A leg over the overload's setting, or a fault that opens it in another way."""
     if station.fault in ("open_leg", "grounded_winding", "short_cycling"):
         return True
+    return over_setting(station)
+
+
+def over_setting(station: Station) -> bool:
+    """A leg that pulls more than the overload allows."""
     legs = [station.reading(f"amps_{leg}") for leg in "abc"]
     return max(legs) > 1.02 * station.condition.setting
 
 
 def noisy(station: Station) -> bool:
     """A pump that can be heard across the yard."""
-    pump = station.pump
-    hums = station.fault in ("open_leg", "unbalanced_supply")
-    return bool(
-        hums
-        or pump.backward
-        or pump.air > 0.1
-        or pump.clog > 0.08
-        or station.main.passing  # it slams
-        or station.condition.vibration > 1.8 * _sound(station).condition.vibration
-        or (station.suction is not None and station.suction.blocked)
-    )
+    return sound(station) != SMOOTH or bool(
+        station.main.passing
+    )  # a leaking valve slams as it stops
 
 
 def high_bill(station: Station) -> bool:
@@ -119,7 +118,7 @@ COMPLAINTS: Mapping[str, Complaint] = MappingProxyType(
         "annual": Complaint(
             "The annual check of {pump} is due",
             "Nobody has complained. Something is off, though, or will be soon.",
-            lambda station: True,
+            lambda station: not (high_water(station) or over_setting(station)),
         ),
     }
 )

@@ -161,19 +161,21 @@ def _review(way: Way) -> str:
         )
         for read, by_would in grouped(turn).items():
             rows.append(f"  {read}")
-            rows += [f"    Out: {', '.join(who)}. {would}" for would, who in by_would.items()]
+            rows += [f"    Out: {'; '.join(who)}. {would}" for would, who in by_would.items()]
         rows.append(f"  {best_text(way.case, turn)}")
     return "\n".join(rows)
 
 
 def best_text(case: FaultCase, turn: Turn) -> str:
     """Which reading would have told most at this point."""
-    best = turn.best
-    if best.taken >= best.bits - 0.05:
+    best, before = turn.best, len(turn.left) + len(turn.out)
+    left, taken = (f"{before / 2**bits:.1f}" for bits in (best.bits, best.taken))
+    if left == taken:
         return "No reading would have told more at this point."
+    label = case.acts[best.act].label
     return (
-        f"{capital(case.acts[best.act].label)} would have told more at this point: {best.bits:.1f} bits "
-        f"expected, against {best.taken:.1f}. One bit cuts the suspects in half."
+        f"More telling here: {label}. Of {before} suspects it leaves {left} on average; "
+        f"{case.acts[turn.found.act].label} leaves {taken}."
     )
 
 

@@ -7,6 +7,7 @@ from pypdf import PdfReader
 
 from solver import BadCode
 from solver.fault.review import sure_way
+from solver.fault.stories import ACTIONS, RIGHT
 from solver.sets.fault_part import FaultPart
 from solver.sets.paper import Paper, cases_of, faults_of, read_paper
 from tests.workbook.group.panels import slow
@@ -20,6 +21,7 @@ PAPER = Paper(("horsepower",), 1, "us", 2, 60, True, 48213, 2, FaultPart(2, 1))
 FIRST, SECOND = faults_of(PAPER)
 SURE = sure_way(str(FIRST.code)).words
 NAME, CALL = SURE[-2:]
+OTHER = next(f"do:{one}" for one in ACTIONS if one not in RIGHT[FIRST.fault][0])
 WRONG = next(name for name in FIRST.suspects if name != FIRST.fault)
 
 
@@ -70,7 +72,7 @@ def test_what_is_done_in_a_case_is_there_again(sitting):
     ("words", "right"),
     [
         (SURE, True),
-        ((*SURE[:-1], "do:watch"), False),
+        ((*SURE[:-1], OTHER), False),
         (("insulation", *SURE), False),
         ((f"name:{WRONG}", "review"), False),
     ],

@@ -185,4 +185,4 @@ def _ruled_out(turn: Turn) -> Markup:
 
 
 def _out(faults: list[str], would: str) -> Markup:
-    return tag("li", tag("b", capital(", ".join(faults))), f". {would}")
+    return tag("li", tag("b", capital("; ".join(faults))), f". {would}")

@@ -7,6 +7,7 @@ import pytest
 
 from solver import SolverError
 from solver.fault.review import sure_way
+from solver.fault.stories import ACTIONS, RIGHT
 from solver.fault.way import way_of
 from solver.sets.work_set import cases_for, faults_for, read_set
 from workbook.fault import attempt_of_way
@@ -33,7 +34,7 @@ CODE = str(FIRST.code)
 SURE = sure_way(CODE).words
 NAME, CALL = SURE[-2:]
 WRONG = next(f"name:{name}" for name in FIRST.suspects if name != FIRST.fault)
-OTHER = "do:watch"
+OTHER = next(f"do:{one}" for one in ACTIONS if one not in RIGHT[FIRST.fault][0])
 
 
 def lines(*words: str, who: str = ANA, code: str = CODE) -> bytes:
