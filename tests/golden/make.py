@@ -1,4 +1,4 @@
-"""The golden file: over 200 problems as they are, so that no change to one goes unnoticed.
+"""The golden files: over 200 problems, and cases of find the fault, as they are, so that no change goes unnoticed.
 
     python -m tests.golden.make
 
@@ -17,6 +17,8 @@ from zlib import crc32
 
 from solver import Case, draw
 from tests.solver.drawn import PROBLEMS
+
+from . import faults
 
 __all__ = ["COUNT", "FILE", "as_kept", "kept", "main"]
 
@@ -62,20 +64,30 @@ def kept() -> list[dict]:
 
 
 def main(arguments: list[str]) -> int:
-    """Write the file; 1 where that would hide a change."""
-    before = {row["code"]: row for row in kept()}
-    rows = [as_kept(case) for case in drawn()]
-    changed = [row["code"] for row in rows if before.get(row["code"], row) != row]
+    """Write the files; 1 where that would hide a change."""
+    files = (
+        (FILE, kept(), [as_kept(case) for case in drawn()]),
+        (faults.FILE, faults.kept(), [faults.as_kept(case) for case in faults.drawn()]),
+    )
+    changed = [code for _, before, rows in files for code in _changed(before, rows)]
     if changed and "--unreleased" not in arguments:
         print(f"{len(changed)} problems changed, and their codes did not: {', '.join(changed)}")
         print(
             "Add the next catalogue to `revised` of their families, or see the first lines of this file."
         )
         return 1
-    lines = ",\n".join(json.dumps(row, ensure_ascii=False, indent=1) for row in rows)
-    FILE.write_text(f"[\n{lines}\n]\n", "utf-8")
-    print(f"{len(rows)} problems written, {len(changed)} of them changed.")
+    for file, _, rows in files:
+        lines = ",\n".join(json.dumps(row, ensure_ascii=False, indent=1) for row in rows)
+        file.write_text(f"[\n{lines}\n]\n", "utf-8")
+    written = sum(len(rows) for _, _, rows in files)
+    print(f"{written} problems and cases written, {len(changed)} of them changed.")
     return 0
+
+
+def _changed(before: list[dict], rows: list[dict]) -> list[str]:
+    """The codes of rows that are not what they were."""
+    old = {row["code"]: row for row in before}
+    return [row["code"] for row in rows if old.get(row["code"], row) != row]
 
 
 if __name__ == "__main__":

@@ -4,14 +4,16 @@ A problem is named by what its code holds, for the form of a code may change: "B
 """
 
 import json
+import re
 from collections.abc import Callable
 from dataclasses import astuple
 from pathlib import Path
 
 from solver import FAMILIES, Case
 from solver.engine.code import read_code
-from solver.sets.paper import cases_of, read_paper
-from solver.sets.work_set import cases_for, read_set
+from solver.fault.case import REVISION, TAG, FaultCase
+from solver.sets.paper import cases_of, faults_of, read_paper
+from solver.sets.work_set import cases_for, faults_for, read_set
 from solver.topics.catalogue import Refused
 from tests.solver.sets import PLANT
 from workbook.exam.outcome import Outcome
@@ -44,6 +46,8 @@ def named(code: str) -> str:
 def changed(problem: str) -> bool:
     """Whether a problem, as it is named here, is of a kind that has changed since."""
     tag, _, _, revision, _ = problem.split()
+    if tag == TAG:
+        return int(revision) != REVISION
     return tag not in _BY_TAG or _BY_TAG[tag].revision != int(revision)
 
 
@@ -120,8 +124,8 @@ def _exam(sitting: Sitting) -> dict:
     }
 
 
-def _row(case: Case | Refused, *came_to: object) -> list:
-    return [named(case.code), *([REFUSED] if isinstance(case, Refused) else came_to)]
+def _row(case: Case | Refused | FaultCase, *came_to: object) -> list:
+    return [named(str(case.code)), *([REFUSED] if isinstance(case, Refused) else came_to)]
 
 
 def _set(where: Path) -> dict:
@@ -183,10 +187,11 @@ def _paper(where: Path) -> dict:
 def _drawn(where: Path) -> dict:
     """The problems of many codes of exams, and of sets for a person."""
     codes = json.loads((where / "codes.json").read_text("utf-8"))
-    found = {code: cases_of(read_paper(code)) for code in codes["exams"]}
+    papers = {code: read_paper(code) for code in codes["exams"]}
+    found = {code: (*cases_of(paper), *faults_of(paper)) for code, paper in papers.items()}
     for code, person in codes["sets"]:
-        work = read_set(code, PLANT if "-P" in code else None)
-        found[f"{code} {person}"] = cases_for(work, person)
+        work = read_set(code, PLANT if re.search(r"-P\d{6}-", code) else None)
+        found[f"{code} {person}"] = (*cases_for(work, person), *faults_for(work, person))
     return {name: {"questions": [_row(case) for case in cases]} for name, cases in found.items()}
 
 

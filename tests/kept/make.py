@@ -7,16 +7,21 @@ Run it once, with the version that is about to be released, and never again for 
 
 import json
 import sys
+from dataclasses import replace
 from pathlib import Path
 from random import Random
 from tempfile import TemporaryDirectory
 
 from solver import FAMILIES, draw, grade
+from solver.fault.case import fault_case
+from solver.fault.review import sure_way
+from solver.sets.fault_part import FaultPart
 from solver.sets.paper import CHAPTERS, Paper
-from solver.sets.work_set import TOP, cases_for, set_of
+from solver.sets.work_set import TOP, cases_for, faults_for, set_of
 from tests.solver.sets import PLANT
 from tests.workbook.trainer.sheets import line, mistaken, right, sheet, shown, wrong
 from workbook.exam.sitting import begin
+from workbook.fault import attempt_of_way
 from workbook.group.own_group import OwnGroup
 from workbook.group.posed import Posed
 from workbook.group.results import result_file
@@ -35,7 +40,7 @@ from .facts import of_kept
 __all__ = ["keep", "main"]
 
 HERE = Path(__file__).parent
-WORK = set_of(chapters=["horsepower", "head"], count=6, seed=48213)
+WORK = set_of(chapters=["horsepower", "head"], count=6, seed=48213, faults=FaultPart(1, 1))
 WEEK = Assigned("week-3", "Week 3: power and head", WORK, points=2.0)
 PEOPLE = (Person("ana.r", "Ana", "Rivet"), Person("ben.k", "Ben", "Keel"), Person("cy.p", "Cy"))
 DRAWN = 12  # codes of exams, and as many of sets
@@ -64,10 +69,13 @@ def _exams(where: Path) -> None:
     log = Log(where / "attempts.jsonl")
     for choices, level, answered in ((False, 2, 5), (True, 0, 9)):
         paper = Paper(("horsepower", "head", "speed"), level, "us", 10, 30, choices, 4821)
+        paper = replace(paper, faults=FaultPart(1, 1) if choices else None)
         sitting = begin(paper, where / "exams", lambda: next(ticks))
         sitting.go_on()
         for each in sitting.questions[:answered]:
             sitting.answer(each.number, _answer(each.case, each.choices, each.number % 3 > 0), 20.0)
+        for number, case in sitting.cases.items():
+            sitting.did(number, *sure_way(str(case.code)).words)
         sitting.flag(3, True)
         if choices:
             sitting.end()
@@ -88,6 +96,8 @@ def _set(where: Path) -> None:
     """A set of work in its course, and what three people handed in."""
     page = write_source(WEEK, where)
     ana = [line(WEEK, "ana.r", n, right) for n in range(1, 7)]
+    way = sure_way(str(faults_for(WORK, "ana.r")[0].code))
+    ana.append(attempt_of_way(way, WORK.code, "ana.r"))
     ben = [
         line(WEEK, "ben.k", 1, mistaken),
         line(WEEK, "ben.k", 1, right, 2),
@@ -112,7 +122,9 @@ def _set(where: Path) -> None:
 def _group(where: Path) -> None:
     """The text of a set for a group, and the results of two."""
     drawn = [draw(FAMILIES[n], n + 7, "us", 2) for n in (1, 0, 14)]
-    problems = group_set_of("Wednesday pumps", [case.code for case in drawn])
+    found = fault_case(1, "us", 7)
+    codes = [*(case.code for case in drawn), str(found.code)]
+    problems = group_set_of("Wednesday pumps", codes)
     (where / "group.txt").write_text(f"Here is ours:\n{problems.text}\n", "utf-8")
     for name, good in (("Ana", (True, True, True)), ("Ben", (False, True))):
         with TemporaryDirectory() as folder:
@@ -123,6 +135,7 @@ def _group(where: Path) -> None:
                 posed = Posed(case, own.keep)
                 posed.answer(right(case) if fine else mistaken(case))
                 posed.answer(right(case))
+            own.keep_way(sure_way(str(found.code)))
             data = result_file(problems, name, own.made())[1]
         (where / f"group-{name.lower()}.jsonl").write_bytes(data)
 
@@ -177,9 +190,11 @@ def _codes(where: Path) -> None:
             chance.choice(["us", "si"]),
             chance.randint(0, 99_999),
         )
-        exams.append(Paper(chapters, level, units, 40, 60, n % 2 == 0, seed).code)
+        part = FaultPart(n, n) if n in (1, 2, 3) else None
+        paper = Paper(chapters, level, units, 40, 60, n % 2 == 0, seed)
+        exams.append(replace(paper, faults=part).code)
         names = chance.sample([f.name for f in FAMILIES], 3)
-        keys = {"level": min(level, TOP), "units": units, "count": 30, "seed": seed}
+        keys = {"level": min(level, TOP), "units": units, "count": 30, "seed": seed, "faults": part}
         if n % 4 == 3:
             keys |= {"units": "us", "plant": PLANT}
             chapters, names = ("horsepower", "head"), ()

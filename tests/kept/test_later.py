@@ -35,11 +35,11 @@ def _new(family, tag, **changes):
     )
 
 FAMILIES = (
-    _new(SPEED[0], "QQ"),
+    _new(SPEED[0], "ZZQ"),
     *(_more(family) for family in HORSEPOWER),
     *FAMILIES[len(HORSEPOWER):],
-    _new(HORSEPOWER[0], "QR"),
-    _new(HEAD[0], "QS", chapter="valves"),
+    _new(HORSEPOWER[0], "ZZR"),
+    _new(HEAD[0], "ZZS", chapter="valves"),
 )
 """
 CHANGED = """
@@ -111,7 +111,7 @@ def test_new_kinds_levels_and_chapters_change_nothing_that_was_given_out(later, 
     folders, expected = copies(tmp_path, now, *VERSIONS)
     found = later(OPENED, MORE, *folders)
     assert NEXT == found["catalogue"]
-    assert {"QQ", "QR", "QS"} <= set(found["fresh"])
+    assert {"ZZQ", "ZZR", "ZZS"} <= set(found["fresh"])
     assert [still(each) for each in expected] == [still(each) for each in found["kept"]]
 
 
@@ -144,7 +144,8 @@ def test_where_every_kind_changed_all_still_opens_and_the_log_keeps_its_progress
     for before, after in zip(expected, found, strict=True):
         assert before["log"] == after["log"]
         for paper in after["exams"].values():
-            assert {"refused"} == {row[1] for row in paper["questions"]}
+            problems = [row for row in paper["questions"] if f"{row[0]}"[:3] != "FF "]
+            assert {"refused"} == {row[1] for row in problems}  # a case isn't of any family
     (name,) = (name for name, paper in expected[0]["exams"].items() if paper["ended"])
     right, of = expected[0]["exams"][name]["points"]
     empty = sum(not row[1] for row in expected[0]["exams"][name]["questions"])
