@@ -27,6 +27,7 @@ def watch() -> None:
 
 def close(page: str) -> None:
     """Close the widgets made for `page`; so too those of whom nobody could tell the page."""
+    _watched.discard(page)
     for widget in [*_made.pop(page, ()), *_made.pop("", ())]:
         widget.close()
     # IPython keeps what each cell showed, with all that hangs on it, for somebody who types code.
