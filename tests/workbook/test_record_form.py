@@ -219,7 +219,7 @@ def test_contradictions_what_to_check_next_cautions_and_what_was_not_measured_ar
     for line in (*examined.contradictions, *examined.next_checks):
         assert line in text
     assert f"Not measured Nameplate; {'; '.join(examined.not_measured)[11:]}." in text
-    assert "Caution: each of these can kill" in text
+    assert "can kill. Read this first." in text
 
 
 @pytest.mark.parametrize(

@@ -23,7 +23,7 @@ from solver.own.record import (
 from solver.render.html import step_html
 from solver.render.text import steps_text
 from solver.units.show import capital, exact, figures, with_unit
-from workbook.ui.cautions import caution_box, caution_lines
+from workbook.ui.cautions import caution_line, caution_lines
 from workbook.ui.markup import Markup, joined, tag
 
 from .reading import Message
@@ -207,4 +207,4 @@ def _in_a_row(title: str, names: Iterable[str]) -> Markup | None:
 
 
 def _cautions(topics: tuple[str, ...]) -> Markup | None:
-    return tag("div", Markup(caution_box(*topics).html), cls="w2w-minded") if topics else None
+    return tag("div", Markup(caution_line(*topics).html), cls="w2w-minded") if topics else None

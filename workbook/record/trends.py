@@ -32,7 +32,7 @@ GRID = tag(
     "style",
     Markup("""
 .w2w-trends { display: grid; gap: 1.2em 2em;
-  grid-template-columns: repeat(auto-fill, minmax(min(100%, 330px), 1fr)); }
+  grid-template-columns: repeat(auto-fill, minmax(min(100%, 360px), 1fr)); }
 .w2w-trends > div { min-width: 0; max-width: 440px; }
 .w2w-trends p { margin: 0.2em 0 0; }
 .w2w-panel .w2w-numbers { overflow-x: auto; margin-top: 1em; }
