@@ -44,7 +44,7 @@ def view(values: Values, units: str) -> View:
     ]
     low, high = BEST_SHARE.at({})
     where = (
-        "That is left of the preferred region: water recirculates inside, and the shaft bends."
+        "That is left of the preferred region: water recirculates inside, and the side load on the shaft grows."
         if share < low
         else "That is right of the preferred region: NPSHr is high, and so are the amps."
         if share > high
