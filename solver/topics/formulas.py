@@ -14,6 +14,7 @@ from .electricity.formulas import ELECTRICITY
 from .head.formulas import HEAD
 from .horsepower.formulas import POWER
 from .insulation.formulas import INSULATION
+from .mains.formulas import MAINS
 from .nameplate.formulas import NAMEPLATE
 from .speed.formulas import SPEED_AND_IMPELLER
 from .standby.formulas import STANDBY
@@ -31,6 +32,7 @@ __all__ = [
     "FORMULAS",
     "HEAD",
     "INSULATION",
+    "MAINS",
     "NAMEPLATE",
     "POWER",
     "SPEED_AND_IMPELLER",
@@ -53,5 +55,6 @@ FORMULAS = (
     *DRIVES,
     *CONTROLS,
     *CHEMICAL,
+    *MAINS,
     *STANDBY,
 )

@@ -15,6 +15,7 @@ from solver.vocabulary import quantity_named
 __all__ = [
     "ABSORPTION",
     "BEST_SHARE",
+    "CLOSING_RATIO",
     "CURRENT_UNBALANCE",
     "DERATED",
     "FEEDER_SHARE",
@@ -238,6 +239,13 @@ FEEDER_SHARE = Limits(
     100,
     "a feed pump turns down to about a tenth of its capacity",
     "common practice, no source; the pump's manual gives its own turndown",
+)
+CLOSING_RATIO = Limits(
+    "closing_ratio",
+    1,
+    10,
+    "up to the wave's time there and back, the surge is the full one; after that it shrinks with the time",
+    "Daugherty & Franzini, Fluid Mechanics, Ex 13.4; a tenth is common practice, no source",
 )
 
 GENERATOR_LOAD = Limits(

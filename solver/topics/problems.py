@@ -18,6 +18,7 @@ from .head.problems import HEAD
 from .horsepower.problems import HORSEPOWER
 from .insulation.problems import INSULATION
 from .machine.problems import MACHINE
+from .mains.problems import MAINS
 from .nameplate.problems import NAMEPLATE
 from .speed.problems import SPEED
 from .standby.problems import STANDBY
@@ -42,5 +43,6 @@ FAMILIES: tuple[Family, ...] = (
     *DRIVES,
     *CONTROLS,
     *CHEMICAL,
+    *MAINS,
     *STANDBY,
 )

@@ -12,6 +12,7 @@ from .electricity.quantities import ELECTRICITY
 from .head.quantities import HEAD
 from .horsepower.quantities import POWER
 from .insulation.quantities import INSULATION
+from .mains.quantities import MAINS
 from .nameplate.quantities import NAMEPLATE
 from .speed.quantities import AFFINITY
 from .standby.quantities import STANDBY
@@ -35,5 +36,6 @@ ALL = (
     *DRIVES,
     *CONTROLS,
     *CHEMICAL,
+    *MAINS,
     *STANDBY,
 )

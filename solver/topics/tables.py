@@ -16,6 +16,7 @@ from solver.errors import BadDefinition, NotSolvable
 
 __all__ = [
     "between_rows",
+    "by_column",
     "by_size",
     "derating_factor",
     "full_load_amps",
@@ -121,7 +122,20 @@ def by_size(table: str, column: str) -> Mapping[float, float]:
     >>> by_size("premium_motors_us", "4_poles")[100]
     95.4
     """
-    return {row["size"]: row[column] for row in table_rows(table)}
+    return by_column(table, "size", column)
+
+
+@cache
+def by_column(table: str, known: str, wanted: str) -> Mapping[float, float]:
+    """One column of a table by another.
+
+    Raises:
+        KeyError: the table has no such column.
+
+    >>> by_column("v_notch", "angle", "us")[90]
+    1122.0
+    """
+    return {row[known]: row[wanted] for row in table_rows(table)}
 
 
 def full_load_amps(size: float, volts: float, units: str) -> float:

@@ -72,6 +72,7 @@ EXACT = {
     ("hourly_volume", "us"): [(MILLION_GALLONS / UREG.hour).to("gallon/minute").magnitude],
     ("hourly_volume", "si"): [UREG.Quantity(1, "megaliter/hour").to("liter/second").magnitude],
     **both("circle_in_square", math.pi / 4),
+    ("square_millimetres", "si"): [in_units("meter**2", "millimeter**2")],
     ("stroke_constant", "us"): [in_units("gallon", "inch**3")],
     ("stroke_constant", "si"): [in_units("liter", "millimeter**3")],
     ("shutoff_constant", "us"): rim("inch", "foot"),
@@ -132,6 +133,7 @@ EXACT = {
 # Rules of thumb, which nothing exact stands behind.
 RULES = {"rise_per_square": 2, "base_temperature": 40, "halving": 10, "ground_times": 4}
 RULES |= {"grease_rule": 0.114, "hazen_williams": 1050}  # fitted to measurements
+RULES |= {"francis": 1495, "six_inch_flume": 924.6, "one_foot_flume": 1795}
 
 
 def all_constants() -> list[Constant]:

@@ -19,7 +19,7 @@ ROWS = [
     Row("2.933", "pump_slip", "us", {"turn_volume": 3.75 / INCHES, "rotor_speed": 3300, "pd_output": 52}, f"{SULLIVAN}, Ex 7.2, the rest to 100", "R2"),
     Row("866.25", "rotor_speed", "us", {"theoretical_output": 7.5, "turn_volume": 2 / INCHES}, f"{SULLIVAN}, Ex 9.2", "R2"),
     Row("8.095", "theoretical_output", "us", {"turn_volume": 0.55 / INCHES, "rotor_speed": 3400}, f"{SULLIVAN}, Ex 9.3", "R2"),
-    Row("14.688", "stroke_volume", "us", {"plunger_diameter": 6, "stroke_length": 120}, f"{SULLIVAN}, Ex 7.5", "R2", CONSTANT),
+    Row("14.688", "stroke_volume", "us", {"plunger_diameter": 6, "plunger_stroke": 120}, f"{SULLIVAN}, Ex 7.5", "R2", CONSTANT),
     Row("14.4", "impeller_estimate", "us", {"tested_shutoff": 200, "pump_speed": 1800}, ABULENCIA, "R2", rounded_to=0.12),
 ]  # fmt: skip
 

@@ -68,7 +68,7 @@ TURNS: dict[str, str] = {
         "US spelling"
     ),
     r"\b(?:recognis|organis|realis|minimis|maximis|summaris|analys)(?:e|ed|es|ing)\b": "US spelling",
-    r"\b(?:whilst|amongst|learnt|spelt|anticlockwise|earthed|earthing|mains|spanner|pliers)\b": (
+    r"\b(?:whilst|amongst|learnt|spelt|anticlockwise|earthed|earthing|(?<!force[ -])mains|spanner|pliers)\b": (
         "US words"
     ),
     # names of the trade

@@ -19,6 +19,7 @@ from . import (
     on_curve,
     signal,
     slowing,
+    surge,
     triangle,
 )
 from .beside import LOOK, Beside
@@ -41,6 +42,7 @@ FIGURES = {
         drop.DROP,
         signal.SIGNAL,
         on_curve.ON_CURVE,
+        surge.SURGE,
     )
 }
 

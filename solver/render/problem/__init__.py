@@ -6,7 +6,7 @@ given is in a line under it. A problem without enough of any has no picture.
 - `shown.py`: what may be said: givens, "?" or the answer, what to look at; and how it is written
 - `drawing.py`: what a drawing is: its places, and how it is drawn
 - `chosen.py`: the list of drawings, and the picture with all that goes around one
-- power and money: `band`, `energy`, `bill`, `peaks`, `demand`; water: `well`, `gauges`, `suction`, `pipe`, `profile`, `tank`
+- power and money: `band`, `energy`, `bill`, `peaks`, `demand`; water: `well`, `gauges`, `suction`, `pipe`, `profile`, `tank`, `weir`, `throat`
 - circuits, wire, transformers and controls: `circuit`, `supply`, `ladder`, `control`
 - the motor: `triangle`, `speeds`, `plate`, `legs`, `rolled`, `megohms`; the pump: `twice`, `curve`, `sheet`, `strokes`
 - between the two: `sheaves`, `shaft`, `coupling`; chemicals: `feed`; outages: `standby`

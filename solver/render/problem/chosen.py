@@ -37,8 +37,10 @@ from .strokes import STROKES
 from .suction import SUCTION
 from .supply import RUN, TRANSFORMER
 from .tank import TANK
+from .throat import THROAT
 from .triangle import TRIANGLE
 from .twice import TWICE
+from .weir import FLUME, WEIR
 from .well import WELL
 
 __all__ = ["drawing_for", "picture_of"]
@@ -50,6 +52,7 @@ DRAWINGS: tuple[Drawing, ...] = (
     *(BRANCHES, LOOP, RUN, TRANSFORMER),
     *(LADDER, SIGNAL, LEAD_LAG, CONTROL_LOAD, ALARM_BATTERY),
     *(TWICE, CURVE, PUMP_PLATE, SHEET, STROKES),
+    *(WEIR, FLUME, THROAT),
     *(SHEAVES, SHAFT, COUPLING, WEAR_RINGS, FEED, DILUTION, GENERATOR, BYPASS),
 )
 FEWEST = 2  # quantities in their places that make a picture worth its room

@@ -10,6 +10,17 @@ __all__ = ["PIPE"]
 TOP, TALL = 44.0, 46.0  # px: the pipe
 FLOWS: Rows = (("flow", ""), ("daily_flow", ""))
 SPEEDS: Rows = (("velocity", "velocity"),)
+STAYS: Rows = (
+    ("main_volume", "holds"),
+    ("main_time", "time in it"),
+    ("cycle_volume", "a cycle"),
+    ("clearing_cycles", "cycles"),
+    ("wave_speed", "wave at"),
+    ("wave_time", "there and back"),
+    ("closing_time", "closes in"),
+    ("surge_pressure", "surge"),
+    ("slow_surge", "surge"),
+)
 LOST: Rows = (("friction_head", "lost"), ("minor_loss", "lost"))
 ALONG: Rows = (("velocity_head", "velocity head"), ("friction_rate", "loses"), ("c_factor", "C"))
 FITTINGS: Rows = (
@@ -47,7 +58,7 @@ def _draw(shown: Shown) -> Drawn:
         pieces.append(shown.note(50, y, "pipe_length", "", "middle"))
         y += LINE + 2
     rest = [row for row in (*FLOWS, *SPEEDS) if row not in (flow, *above)]
-    more, y = shown.flow(y, (*ALONG, *FITTINGS, *rest))
+    more, y = shown.flow(y, (*ALONG, *FITTINGS, *rest, *STAYS))
     return Drawn(pieces + more, max(y, foot + 4))
 
 
@@ -78,7 +89,7 @@ PIPE = Drawing(
     "A pipe and what is lost in it",
     (
         *("pipe_diameter", "pipe_length"),
-        *(name for rows in (FLOWS, SPEEDS, LOST, ALONG, FITTINGS) for name, _ in rows),
+        *(name for rows in (FLOWS, SPEEDS, LOST, ALONG, FITTINGS, STAYS) for name, _ in rows),
     ),
     _draw,
     ("flow", "velocity", "friction_head"),
@@ -90,5 +101,6 @@ PIPE = Drawing(
         "friction_rate",
         "loss_coefficient",
         "elbows",
+        "wave_speed",
     ),
 )

@@ -18,7 +18,7 @@ TURNS: Rows = (("turn_volume", "a turn"), ("rotor_speed", "turns at"))
 SIZES: Rows = (
     ("plungers", "plungers"),
     ("plunger_diameter", "across"),
-    ("stroke_length", "stroke"),
+    ("plunger_stroke", "stroke"),
     ("stroke_volume", "a stroke"),
     ("stroke_rate", "at"),
 )

@@ -9,6 +9,7 @@ from types import MappingProxyType
 from .by_hand import BY_HAND, SIGNS, Sign
 from .insulation import INSULATION
 from .legs import LEGS
+from .mains import MAINS
 from .money import MONEY
 from .power import POWER
 from .read import NotRead, Read, Reads
@@ -30,6 +31,7 @@ READINGS: Reads = MappingProxyType(
         **WATER,
         **SPEED,
         **SHUTOFF,
+        **MAINS,
         **UNITS,
         **BY_HAND,
     }
@@ -37,6 +39,8 @@ READINGS: Reads = MappingProxyType(
 _TANK = "a tank has its own small draw"
 _PAIR = "two pumps drawn for each other, not for a main"
 _STROKES = "a displacement pump has its own small draw"
+_STOPPED = "what stops the water in the main has its own small draw"
+_OPEN = "a weir, a flume or a meter has its own small draw"
 _RULE = "a rule of thumb from another reading"
 NOT_READ: Mapping[str, str] = MappingProxyType(
     {
@@ -51,9 +55,18 @@ NOT_READ: Mapping[str, str] = MappingProxyType(
         **dict.fromkeys(("impeller_estimate", "shutoff_estimate"), _RULE),
         **dict.fromkeys(("second_head", "series_head", "series_gauge"), _PAIR),
         **dict.fromkeys(("second_flow", "combined_flow"), _PAIR),
-        **dict.fromkeys(("plunger_diameter", "stroke_length", "stroke_volume"), _STROKES),
+        **dict.fromkeys(("plunger_diameter", "plunger_stroke", "stroke_volume"), _STROKES),
         **dict.fromkeys(("stroke_rate", "plungers", "turn_volume", "rotor_speed"), _STROKES),
         **dict.fromkeys(("theoretical_output", "volumetric_efficiency"), _STROKES),
+        **dict.fromkeys(("wave_speed", "wave_time", "closing_time", "closing_ratio"), _STOPPED),
+        **dict.fromkeys(("surge_head", "surge_pressure", "slow_surge"), _STOPPED),
+        **dict.fromkeys(("weir_head", "upstream_depth", "crest_height", "notch_angle"), _OPEN),
+        **dict.fromkeys(("notch_constant", "crest_length", "contracted_crest"), _OPEN),
+        **dict.fromkeys(("effective_crest", "weir_flow", "flume_head", "foot_flume_head"), _OPEN),
+        **dict.fromkeys(("downstream_head", "submergence", "flume_flow", "throat_diameter"), _OPEN),
+        **dict.fromkeys(("meter_ratio", "differential_head", "throat_velocity"), _OPEN),
+        **dict.fromkeys(("discharge_coefficient", "meter_flow", "full_flow"), _OPEN),
+        **dict.fromkeys(("differential_share",), _OPEN),
         **dict.fromkeys(("pd_output", "pump_slip", "slip_flow"), _STROKES),
     }
 )

@@ -31,7 +31,7 @@ def theoretical(g: Given, u: str) -> float:
     if "rotor_speed" in g:
         return g["turn_volume"] * g["rotor_speed"] / PER[u]
     if "plunger_diameter" in g:
-        each = 0.785 * g["plunger_diameter"] ** 2 * g["stroke_length"] / CUBIC[u]
+        each = 0.785 * g["plunger_diameter"] ** 2 * g["plunger_stroke"] / CUBIC[u]
     else:
         each = g["stroke_volume"]
     return each * g["stroke_rate"] * g.get("plungers", 1) / PER[u]

@@ -33,7 +33,7 @@ SLIPS = (
 )
 
 tested, speed = map(Known, ("tested_shutoff", "pump_speed"))
-diameter, stroke, per_stroke = map(Known, ("plunger_diameter", "stroke_length", "stroke_volume"))
+diameter, stroke, per_stroke = map(Known, ("plunger_diameter", "plunger_stroke", "stroke_volume"))
 strokes, plungers = map(Known, ("stroke_rate", "plungers"))
 theory, output, slipped = map(Known, ("theoretical_output", "pd_output", "slip_flow"))
 head, second, series = map(Known, ("head", "second_head", "series_head"))

@@ -91,7 +91,7 @@ TOGETHER = CHAPTER.numeric(
 
 SIZES = (
     "A plunger pump for sludge has {plungers} plungers, each {plunger_diameter} across, with a stroke of "
-    "{stroke_length}. It runs at {stroke_rate}."
+    "{plunger_stroke}. It runs at {stroke_rate}."
 )
 
 PLUNGERS = CHAPTER.numeric(
@@ -106,11 +106,11 @@ PLUNGERS = CHAPTER.numeric(
         "{stroke_rate}. What is its theoretical output?",
     ),
     Level(
-        ("plunger_diameter", "stroke_length", "plungers", "stroke_rate"),
+        ("plunger_diameter", "plunger_stroke", "plungers", "stroke_rate"),
         f"{SIZES} What is its theoretical output?",
     ),
     Level(
-        ("plunger_diameter", "stroke_length", "plungers", "stroke_rate", "volumetric_efficiency"),
+        ("plunger_diameter", "plunger_stroke", "plungers", "stroke_rate", "volumetric_efficiency"),
         f"{SIZES} Its volumetric efficiency is {{volumetric_efficiency}}. What flow does it deliver?",
         asked="pd_output",
     ),
@@ -161,7 +161,7 @@ SLIP = CHAPTER.numeric(
         "flowmeter reads {pd_output}. What percent is its slip?",
     ),
     Level(
-        ("plunger_diameter", "stroke_length", "plungers", "stroke_rate", "pd_output"),
+        ("plunger_diameter", "plunger_stroke", "plungers", "stroke_rate", "pd_output"),
         f"{SIZES} The flowmeter reads {{pd_output}}. What percent is its slip?",
         scene=PLUNGER,
     ),

@@ -114,10 +114,10 @@ def plunger(draw: Draw, units: str) -> dict[str, float]:
     bore = draw.pick((7.0, 8.0, 9.0, 10.0, 11.0) if us else (180.0, 200.0, 230.0, 250.0, 280.0))
     stroke = draw.step(3, 6, 0.5) if us else draw.step(80, 150, 10)
     plungers, rate = float(draw.pick((2, 3))), draw.step(30, 60, 1)
-    each = worked({"plunger_diameter": bore, "stroke_length": stroke}, "stroke_volume", units)
+    each = worked({"plunger_diameter": bore, "plunger_stroke": stroke}, "stroke_volume", units)
     return {
         "plunger_diameter": bore,
-        "stroke_length": stroke,
+        "plunger_stroke": stroke,
         "stroke_volume": noted(each),
         "plungers": plungers,
         "stroke_rate": rate,

@@ -3,7 +3,7 @@
 from solver.algebra.expression import Constant, Expr, Figure, Known, Number
 from solver.algebra.formula import Formula, Slip
 
-__all__ = ["FITTINGS", "PIPES", "velocity_head_of", "velocity_of"]
+__all__ = ["FITTINGS", "GRAVITY", "PIPES", "VELOCITY", "velocity_head_of", "velocity_of"]
 
 VELOCITY = Constant(
     "velocity_constant",

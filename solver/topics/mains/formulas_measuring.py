@@ -1,0 +1,232 @@
+"""Measuring flow: weirs, Parshall flumes, Venturi tubes and orifices, and a meter against a test."""
+
+from solver.algebra.expression import (
+    Constant,
+    Expr,
+    Figure,
+    Fraction,
+    Known,
+    Lookup,
+    Number,
+    Percent,
+)
+from solver.algebra.formula import Formula, Slip
+from solver.errors import NotSolvable
+from solver.topics.head.formulas_pipes import GRAVITY, VELOCITY
+from solver.topics.tables import between_rows, table_source
+
+__all__ = ["MEASURING"]
+
+
+def constant(name: str, label: str, us: float, si: float, source: str) -> Constant:
+    """A constant of an equation that was fitted to measurements."""
+    return Constant(name, label, Figure(us, ""), Figure(si, ""), source)
+
+
+FRANCIS = constant(
+    "francis", "Francis constant", 1495, 1838,
+    "Francis, in Dighe, Hydraulics Made Easy, Ex 5.5: 3.33 for cfs and ft; 1,495 for gpm and ft, 1,838 for "
+    "L/s and m",
+)  # fmt: skip
+SIX = constant(
+    "six_inch_flume", "6-inch flume constant", 924.6, 381.2,
+    "US Bureau of Reclamation, Water Measurement Manual: 2.06 h^1.58 for cfs and ft (from memory); "
+    "924.6 for gpm and ft, 381.2 for L/s and m (ISO 9826)",
+)  # fmt: skip
+FOOT = constant(
+    "one_foot_flume", "1-foot flume constant", 1795, 690.9,
+    "US Bureau of Reclamation, Water Measurement Manual: 4.00 h^1.522 for cfs and ft (from memory); "
+    "1,795 for gpm and ft, 690.9 for L/s and m (ISO 9826)",
+)  # fmt: skip
+CONTRACTIONS = (
+    "Francis: each end contraction takes a tenth of the head off the crest, and there are two"
+)
+THROAT = "Bernoulli, in Choudhary & Om Prakash, Fluid Mechanics, Ex 5.17"
+SQUARE_ROOT = "common practice, no source: the differential of a Venturi or an orifice grows with the square of the flow"
+LEVELS = "arithmetic: the depth upstream, minus the height of the crest"
+
+head, flow, metered = map(Known, ("weir_head", "flow", "metered_flow"))
+ratio, across = map(Known, ("meter_ratio", "differential_head"))
+coefficient, throat = map(Known, ("discharge_coefficient", "throat_diameter"))
+throat_velocity = Known("throat_velocity")
+
+
+def of_notch(angle: float, units: str) -> float:
+    """The constant of a V-notch of this angle (degrees).
+
+    Raises:
+        NotSolvable: the table has no such notch.
+    """
+    found = between_rows("v_notch", "angle", units, angle)
+    if found is None:
+        raise NotSolvable(f"the table of V-notches has no {angle:g} degrees; it has 22.5 to 120")
+    return found
+
+
+def fitted(result: str, expr: Expr, source: str, why: str, *slips: Slip) -> Formula:
+    """An equation that was fitted to measurements."""
+    return Formula(result, expr, source, why, slips, empirical=True)
+
+
+WEIRS = (
+    Formula(
+        "weir_head",
+        Known("upstream_depth") - Known("crest_height"),
+        LEVELS,
+        "Only the water above the crest counts. Measure it upstream, where it isn't drawn down yet.",
+        slips=(
+            Slip(
+                "whole_depth",
+                Known("upstream_depth"),
+                "You used the whole depth. Count only what is above the crest.",
+            ),
+        ),
+    ),
+    Formula(
+        "notch_constant",
+        Lookup(Known("notch_angle"), of_notch, "the table of V-notches at", ("", ""), ("", "")),
+        table_source("v_notch"),
+        "A wider notch passes more at the same head.",
+        turns=(),
+    ),
+    fitted(
+        "weir_flow",
+        Known("notch_constant") * head**2.5,
+        table_source("v_notch"),
+        "The opening gets wider as the water gets higher, so the head goes to the power 2.5.",
+        Slip(
+            "rectangular_power",
+            Known("notch_constant") * head**1.5,
+            "You used the power 1.5. That is for a rectangular weir; a V-notch takes 2.5.",
+        ),
+    ),
+    fitted(
+        "weir_flow",
+        FRANCIS * Known("crest_length") * head**1.5,
+        f"{FRANCIS.source}; full width, no end contractions",
+        "Flow over a level crest grows with the power 1.5 of the head.",
+        Slip(
+            "notch_power",
+            FRANCIS * Known("crest_length") * head**2.5,
+            "You used the power 2.5. That is for a V-notch; a level crest takes 1.5.",
+        ),
+    ),
+    Formula(
+        "effective_crest",
+        Known("contracted_crest") - Number(0.2) * head,
+        CONTRACTIONS,
+        "The water bends in at both ends, so the crest works as if it was a little shorter.",
+        slips=(
+            Slip(
+                "one_end",
+                Known("contracted_crest") - Number(0.1) * head,
+                "You counted one end. The water bends in at both.",
+            ),
+        ),
+        turns=("contracted_crest",),
+    ),
+    fitted(
+        "weir_flow",
+        FRANCIS * Known("effective_crest") * head**1.5,
+        FRANCIS.source,
+        "Flow over a level crest grows with the power 1.5 of the head.",
+    ),
+)
+
+
+def flume(measured: str, constant: Constant, power: float) -> Formula:
+    """The flow through a Parshall flume, by the head upstream."""
+    read = Known(measured)
+    return fitted(
+        "flume_flow",
+        constant * read**power,
+        constant.source,
+        "In free flow the head at the upstream point tells the flow. Each size has its own equation.",
+        Slip(
+            "power_left_out",
+            constant * read,
+            "You left out the power. The head doesn't count in step; it goes to the flume's own power.",
+        ),
+    )
+
+
+FLUMES = (
+    flume("flume_head", SIX, 1.58),
+    flume("foot_flume_head", FOOT, 1.522),
+    Formula(
+        "submergence",
+        Percent(Known("downstream_head") / Known("foot_flume_head")),
+        "US Bureau of Reclamation, Water Measurement Manual (from memory)",
+        "The downstream head over the upstream head tells you whether water backs up into the throat.",
+    ),
+)
+
+METERS = (
+    Formula(
+        "meter_flow",
+        Known("full_flow") * Fraction(Known("differential_share")) ** 0.5,
+        SQUARE_ROOT,
+        "The differential grows with the square of the flow, so the flow goes with its square root.",
+        slips=(
+            Slip(
+                "root_left_out",
+                Known("full_flow") * Fraction(Known("differential_share")),
+                "You left out the square root. At a quarter of the differential, half the flow goes through.",
+            ),
+        ),
+    ),
+    Formula(
+        "meter_ratio",
+        throat / Known("pipe_diameter"),
+        "definition of the diameter ratio",
+        "This tells you how much the meter narrows the pipe.",
+    ),
+    Formula(
+        "throat_velocity",
+        (Number(2) * GRAVITY * across / (Number(1) - ratio**4)) ** 0.5,
+        THROAT,
+        "The head that is lost at the throat has become velocity. The water was moving before, so 1 minus "
+        "the ratio to the fourth.",
+        slips=(
+            Slip(
+                "two_left_out",
+                (GRAVITY * across / (Number(1) - ratio**4)) ** 0.5,
+                "You left out the 2. It's the square root of 2g times the head.",
+            ),
+        ),
+        turns=("differential_head",),
+    ),
+    Formula(
+        "meter_flow",
+        coefficient * throat_velocity * throat**2 / VELOCITY,
+        f"{THROAT}; {VELOCITY.source}",
+        "Velocity times the area of the throat, less what the coefficient takes off for the real meter.",
+        slips=(
+            Slip(
+                "coefficient_left_out",
+                throat_velocity * throat**2 / VELOCITY,
+                "You left out the discharge coefficient. A real meter passes a little less.",
+            ),
+            Slip(
+                "pipe_for_throat",
+                coefficient * throat_velocity * Known("pipe_diameter") ** 2 / VELOCITY,
+                "You used the diameter of the pipe. This velocity is in the throat.",
+            ),
+        ),
+    ),
+    Formula(
+        "meter_error",
+        Percent((metered - flow) / flow),
+        "common practice, no source: the error is counted against the tested flow",
+        "The test is what you trust, so divide by the tested flow.",
+        slips=(
+            Slip(
+                "over_the_meter",
+                Percent((metered - flow) / metered),
+                "You divided by the meter's reading. Divide by the tested flow.",
+            ),
+        ),
+    ),
+)
+
+MEASURING = (*WEIRS, *FLUMES, *METERS)

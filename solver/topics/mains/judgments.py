@@ -1,0 +1,110 @@
+"""How fast is too fast to close a valve, and whether a flume is submerged."""
+
+from collections.abc import Mapping
+
+from solver.engine.draw import Draw
+from solver.engine.family import Judgement, Level, Option
+from solver.topics.limits import CLOSING_RATIO, against
+from solver.units.show import figures, with_unit
+
+from .stations import CHAPTER, CLOSING, SUBMERGED
+
+__all__ = ["CLOSING_TOLD", "FLUME_TOLD"]
+
+MOST = 70.0  # percent: of a flume of 1 ft to 8 ft; 60 of smaller ones
+NEAR = 4.0  # percent
+
+judge_closing = against(
+    CLOSING_RATIO,
+    "the full surge comes when the valve closes before the wave is back",
+    (
+        "full",
+        "The full surge: as if it closed at once",
+        "The valve is closed before the wave is back to relieve it. Close it slower.",
+    ),
+    (
+        "part",
+        "Part of the full surge: less, the slower it closes",
+        "The wave is back before the valve is closed, and takes some of the surge away.",
+    ),
+    (
+        "little",
+        "A small part: a tenth of the full surge or less",
+        "The wave goes there and back ten times or more while the valve closes.",
+    ),
+)
+
+CLOSING_TOLD = CHAPTER.judged(
+    "closing_time",
+    "YC",
+    "Does the valve close too fast",
+    judge_closing,
+    CLOSING,
+    Level(
+        ("pipe_length", "wave_speed", "closing_time"),
+        "The force main from {station} is {pipe_length} long. A pressure wave runs through it at "
+        "{wave_speed}. Its valve closes evenly in {closing_time}. What surge does that make?",
+        find=("wave_time", "closing_ratio"),
+    ),
+    Level(
+        ("pipe_length", "wave_speed", "velocity", "closing_time"),
+        "Sewage moves at {velocity} through the force main from {station}. The main is {pipe_length} "
+        "long, and a pressure wave runs at {wave_speed}. A valve closes evenly in {closing_time}. What "
+        "surge does that make?",
+        find=("surge_head", "surge_pressure", "wave_time", "closing_ratio"),
+    ),
+    since=2,
+)
+
+
+def judge_flume(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
+    """Free or submerged, by the downstream head over the upstream one."""
+    share = values["submergence"]
+    if abs(share - MOST) < NEAR:
+        return None
+    said = f"the submergence is {with_unit(figures(share), '%')}"
+    free = Option(
+        "free",
+        "Free flow: the upstream head alone tells the flow",
+        f"{said.capitalize()}, under 70%. The water downstream doesn't reach back into the throat.",
+    )
+    less = Option(
+        "less",
+        "Submerged: the real flow is less than the upstream head says",
+        f"{said.capitalize()}, over 70%. Backed-up water raises the head without any more flow.",
+    )
+    more = Option(
+        "more",
+        "Submerged: the real flow is more than the upstream head says",
+        "Water that backs up holds the flow back. It can't add any.",
+    )
+    over = share > MOST
+    right = less if over else free
+    other = Option(
+        (free if over else less).id,
+        (free if over else less).text,
+        f"{said.capitalize()}. The limit for this flume is 70%.",
+    )
+    rule = "a flume of 1 ft to 8 ft flows free up to 70% submergence (Bureau of Reclamation)"
+    return Judgement(rule, f"{said}; the limit is 70%", right, (other, more))
+
+
+FLUME_TOLD = CHAPTER.judged(
+    "flume_submerged",
+    "YB",
+    "Is the flume submerged",
+    judge_flume,
+    SUBMERGED,
+    Level(
+        ("submergence",),
+        "The submergence of a 1-foot (305 mm) Parshall flume is {submergence}. What can you say about "
+        "its flow?",
+    ),
+    Level(
+        ("foot_flume_head", "downstream_head"),
+        "In a 1-foot (305 mm) Parshall flume, the upstream head is {foot_flume_head} and the downstream "
+        "head {downstream_head}, both above the level floor. What can you say about its flow?",
+        find=("submergence",),
+    ),
+    since=2,
+)

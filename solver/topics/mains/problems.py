@@ -1,0 +1,238 @@
+"""Force mains and measuring flow by numbers: volume, time and surge, weirs, flumes, meters.
+
+`MAINS` has the whole chapter, in the order of teaching; what is to be judged is in `judgments.py`, and
+questions in words are in the TOML files.
+"""
+
+from solver.engine.family import Level
+from solver.topics.questions import in_words
+
+from .judgments import CLOSING_TOLD, FLUME_TOLD
+from .stations import (
+    CHAPTER,
+    CREST,
+    FLUME,
+    FLUSH,
+    HIGH,
+    MAIN,
+    NOTCH,
+    ORIFICE,
+    SURGE,
+    VENTURI,
+)
+
+__all__ = ["MAINS"]
+
+PIPE = "The force main from {station} is {pipe_length} long and {pipe_diameter} inside."
+
+HOLDS = CHAPTER.numeric(
+    "what_a_main_holds",
+    "YV",
+    "What a force main holds",
+    "main_volume",
+    MAIN,
+    Level(("pipe_length", "pipe_diameter"), f"{PIPE} What volume does it hold?"),
+    Level(
+        ("pipe_length", "pipe_diameter", "flow"),
+        f"{PIPE} {{place}} pumps {{flow}} into it. How many minutes does the sewage take to get through?",
+        asked="main_time",
+    ),
+    Level(
+        ("pipe_length", "pipe_diameter", "cycle_volume"),
+        f"{PIPE} The pumps move {{cycle_volume}} in each cycle. How many cycles does it take to push out "
+        "what is in the main?",
+        asked="clearing_cycles",
+    ),
+    since=2,
+)
+
+FLUSHING = CHAPTER.numeric(
+    "flushing_flow",
+    "YF",
+    "The flow that flushes a force main",
+    "flow",
+    FLUSH,
+    Level(
+        ("pipe_diameter", "velocity"),
+        "A force main is {pipe_diameter} inside. What flow does it take to move the sewage at {velocity}?",
+    ),
+    Level(
+        ("flow", "velocity"),
+        "A pump moves {flow}. The sewage must move at {velocity} at least, so that the main stays clean. "
+        "What is the largest inside diameter the force main can have?",
+        asked="pipe_diameter",
+    ),
+    since=2,
+)
+
+STOPPED = "A pressure wave runs through the pipe at {wave_speed}."
+
+SURGED = CHAPTER.numeric(
+    "surge",
+    "YS",
+    "Surge in a force main",
+    "wave_time",
+    SURGE,
+    Level(
+        ("pipe_length", "wave_speed"),
+        f"The force main from {{station}} is {{pipe_length}} long. {STOPPED} How long does the wave take "
+        "to the far end and back?",
+    ),
+    Level(
+        ("velocity", "wave_speed"),
+        f"Sewage moves at {{velocity}} through the force main from {{station}}. {STOPPED} A check valve "
+        "slams and stops the flow at once. How high is the surge pressure?",
+        asked="surge_pressure",
+    ),
+    Level(
+        ("velocity", "wave_speed", "pipe_length", "closing_time"),
+        f"Sewage moves at {{velocity}} through {{pipe_length}} of force main from {{station}}. {STOPPED} "
+        "A valve closes evenly in {closing_time}, slower than the wave comes back. How high is the surge "
+        "pressure?",
+        asked="slow_surge",
+    ),
+    since=2,
+)
+
+V_NOTCH = CHAPTER.numeric(
+    "v_notch",
+    "YN",
+    "Flow over a V-notch weir",
+    "weir_flow",
+    NOTCH,
+    Level(
+        ("notch_constant", "weir_head"),
+        "Flow over a V-notch weir is its constant times the head to the power 2.5. This one has a "
+        "constant of {notch_constant}. The head is {weir_head}. What is the flow?",
+    ),
+    Level(
+        ("notch_angle", "weir_head"),
+        "The head over a {notch_angle}-degree V-notch weir is {weir_head}. What is the flow? The Formulas "
+        "page has the constants by angle.",
+    ),
+    Level(
+        ("notch_angle", "weir_flow"),
+        "At what head does {weir_flow} go over a {notch_angle}-degree V-notch weir? The Formulas page has "
+        "the constants by angle.",
+        asked="weir_head",
+    ),
+    since=2,
+)
+
+RECTANGULAR = CHAPTER.numeric(
+    "rectangular_weir",
+    "YR",
+    "Flow over a rectangular weir",
+    "weir_flow",
+    CREST,
+    Level(
+        ("crest_length", "weir_head"),
+        "A rectangular weir goes across the whole channel, without end contractions. Its crest is "
+        "{crest_length} long, and the head is {weir_head}. What is the flow, by Francis?",
+    ),
+    Level(
+        ("contracted_crest", "weir_head"),
+        "A rectangular weir has contractions at both ends. Its crest is {contracted_crest} long, and the "
+        "head is {weir_head}. What is the flow, by Francis?",
+    ),
+    Level(
+        ("contracted_crest", "upstream_depth", "crest_height"),
+        "A rectangular weir with contractions at both ends has a crest {contracted_crest} long, "
+        "{crest_height} above the floor. Upstream the water is {upstream_depth} deep. What is the flow, "
+        "by Francis?",
+    ),
+    since=2,
+)
+
+PARSHALL = CHAPTER.numeric(
+    "parshall_flume",
+    "YP",
+    "Flow through a Parshall flume",
+    "flume_flow",
+    FLUME,
+    Level(
+        ("flume_head",),
+        "The upstream head in a 6-inch (152 mm) Parshall flume is {flume_head}, in free flow. What is the "
+        "flow? The Formulas page has its equation.",
+    ),
+    Level(
+        ("foot_flume_head",),
+        "The upstream head in a 1-foot (305 mm) Parshall flume is {foot_flume_head}, in free flow. What "
+        "is the flow? The Formulas page has its equation.",
+    ),
+    Level(
+        ("flume_flow",),
+        "What upstream head should a 6-inch (152 mm) Parshall flume show at {flume_flow}, in free flow? "
+        "The Formulas page has its equation.",
+        asked="flume_head",
+    ),
+    since=2,
+)
+
+NARROW = (
+    "pipe is {pipe_diameter} inside, and its {what} {throat_diameter}. The differential is "
+    "{differential_head} of water, and the discharge coefficient {discharge_coefficient}."
+)
+GIVEN = ("pipe_diameter", "throat_diameter", "differential_head", "discharge_coefficient")
+
+THROAT = CHAPTER.numeric(
+    "throat_meter",
+    "YO",
+    "Venturi tubes and orifice plates",
+    "meter_flow",
+    VENTURI,
+    Level(
+        ("full_flow", "differential_share"),
+        "A Venturi tube shows {full_flow} at full scale. Its transmitter reads {differential_share} of the "
+        "full-scale differential. What is the flow?",
+    ),
+    Level(
+        GIVEN,
+        "A Venturi tube measures the plant's flow. Its "
+        + NARROW.replace("{what}", "throat")
+        + " What is the flow?",
+    ),
+    Level(
+        GIVEN,
+        "An orifice plate measures the flow in a pipe. The "
+        + NARROW.replace("{what}", "orifice")
+        + " What is the flow?",
+        scene=ORIFICE,
+    ),
+    since=2,
+)
+
+AGAINST = CHAPTER.numeric(
+    "meter_against_test",
+    "YD",
+    "A meter against a drawdown test",
+    "meter_error",
+    HIGH,
+    Level(
+        ("flow", "metered_flow"),
+        "A drawdown test of {place} gives {flow}. Its flowmeter reads {metered_flow}. What percent high "
+        "does the meter read?",
+    ),
+    Level(
+        ("volume_per_depth", "drawdown_read", "drawdown_time", "inflow", "metered_flow"),
+        "{person} tests the flowmeter of {place}. While the pump runs, the level drops {drawdown_read} in "
+        "{drawdown_time}, and {inflow} keeps flowing in. The wet well holds {volume_per_depth} of depth. "
+        "The meter reads {metered_flow}. What percent high is that?",
+    ),
+    since=2,
+)
+
+MAINS = (
+    HOLDS,
+    FLUSHING,
+    SURGED,
+    CLOSING_TOLD,
+    in_words(CHAPTER, "force_main_care", "YA", "Force mains, air and surge", since=2),
+    V_NOTCH,
+    RECTANGULAR,
+    PARSHALL,
+    FLUME_TOLD,
+    THROAT,
+    AGAINST,
+    in_words(CHAPTER, "flow_meters", "YM", "What a flowmeter needs", since=2),
+)
