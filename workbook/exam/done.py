@@ -10,6 +10,7 @@ from workbook.ui.controls import Panel, button, row, show
 from workbook.ui.markup import joined, tag
 from workbook.ui.pieces import say
 
+from .elsewhere import on_another_device
 from .outcome import Outcome
 from .result import missed_html, rest_html, summary
 from .sitting import Sitting
@@ -66,7 +67,8 @@ class Done:
         self.missed.value = missed_html(self.outcome)
         self.rest.value = rest_html(self.outcome)
         code = tag("b", sitting.paper.code)
-        self.code.value = tag("p", "Code of this exam: ", code, f". {SHARE}")
+        told = tag("p", "Code of this exam: ", code, f". {SHARE}")
+        self.code.value = joined(told, on_another_device(sitting.paper))
         show(self.practice, self.outcome.to_practice)
         (self.practice if self.outcome.to_practice else self.back).focus()
 

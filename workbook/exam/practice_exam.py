@@ -92,4 +92,4 @@ class ExamPanel(Panel):
     def _print(self, paper: Paper, told: HTML) -> None:
         """Make the PDF of a paper, and say so in this place."""
         told.value = say("note", "The PDF is being made.")
-        told.value = save_pdf(paper, self._pages)
+        told.value = save_pdf(paper, self._pages, self.start.site.box.value)

@@ -12,6 +12,7 @@ from workbook.ui.markup import Markup, tag
 from workbook.ui.printing import PAPER, UNITS, asked, compiled, pictures, saved_pdf, solved
 from workbook.ui.saving import link
 
+from .elsewhere import printed_qr
 from .question import check_askable, questions_of
 
 __all__ = ["pdf_of", "pictures_of", "printed", "save_pdf"]
@@ -23,14 +24,14 @@ CASES = (
 TEMPLATE = Path(__file__).with_name("exam.typ")
 
 
-def pdf_of(paper: Paper) -> bytes:
-    """The paper and its key.
+def pdf_of(paper: Paper, site: str = "") -> bytes:
+    """The paper and its key. `site` is the address of a static site, for the QR code on it.
 
     Raises:
         CannotPrint: typst is missing.
         SolverError: a question of it can't be asked any more.
     """
-    return compiled(TEMPLATE, printed(paper))
+    return compiled(TEMPLATE, printed(paper, site))
 
 
 def pictures_of(paper: Paper, dots: float = 96) -> list[bytes]:
@@ -38,11 +39,11 @@ def pictures_of(paper: Paper, dots: float = 96) -> list[bytes]:
     return pictures(TEMPLATE, printed(paper), dots)
 
 
-def printed(paper: Paper) -> dict[str, Any]:
+def printed(paper: Paper, site: str = "") -> dict[str, Any]:
     """All that is on the pages, as plain data.
 
     Raises:
-        SolverError: a question of it can't be asked any more.
+        SolverError: a question of it can't be asked any more, or the address is none.
     """
     check_askable(paper, all_of_it=True)
     questions = questions_of(paper)[: paper.count]
@@ -50,6 +51,7 @@ def printed(paper: Paper) -> dict[str, Any]:
     return {
         "paper": PAPER[paper.units],
         "code": paper.code,
+        "qr": printed_qr(paper, site),
         "about": f"{paper.count} questions, {paper.minutes} minutes, {UNITS[paper.units]}",
         "chapters": list(titled(paper.chapters).values()),
         "always": caution_lines()[-1],
@@ -60,10 +62,10 @@ def printed(paper: Paper) -> dict[str, Any]:
     }
 
 
-def save_pdf(paper: Paper, where: Path) -> Markup:
+def save_pdf(paper: Paper, where: Path, site: str = "") -> Markup:
     """Make the PDF, keep it in a folder, and say so in HTML, with links that save it and its formula sheet."""
     has = "The key comes after the questions."
-    return saved_pdf(lambda: pdf_of(paper), f"{paper.code}.pdf", where, has, _sheet(paper))
+    return saved_pdf(lambda: pdf_of(paper, site), f"{paper.code}.pdf", where, has, _sheet(paper))
 
 
 def _sheet(paper: Paper) -> Markup:

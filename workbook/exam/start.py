@@ -28,8 +28,10 @@ from workbook.ui.controls import (
 from workbook.ui.entry import Entry, Gate, whole_number
 from workbook.ui.markup import tag
 from workbook.ui.pieces import say
+from workbook.ui.static_site import in_browser
 
 from .earlier import found_in, stands
+from .elsewhere import SITE, in_address
 from .sitting import Sitting
 
 __all__ = ["Earlier", "Start", "fresh"]
@@ -83,6 +85,13 @@ class Start:
         self.begin = button("Start this exam", self.gate.click, first=True)
         on_paper = Gate(panel, lambda: self._with_paper(lambda one: print_(one, self.printed)))
         self.print = button("Print one like this", on_paper.click)
+        self.site = Entry(panel, SITE, lambda _: None, on_paper)
+        show(self.site.box, not in_browser())
+        linked, self.not_linked = in_address()
+        self.linked = button(
+            "Start the exam in your link", panel.once(lambda: begin(linked)), first=True
+        )
+        show(self.linked, linked)
         self.code = Entry(panel, "Exam code", self._open)
         self.open = button("Start the exam with this code", self.code.gate.click)
         self.box = VBox(self._parts())
@@ -97,6 +106,8 @@ class Start:
         code = row("w2w-ask", self.code.box, self.open)
         return [
             HTML(tag("p", ABOUT, cls="w2w-about")),
+            self.linked,
+            HTML(say("unreadable", self.not_linked) if self.not_linked else ""),
             self.earlier.box,
             row(
                 "w2w-grid",
@@ -110,6 +121,7 @@ class Start:
             row("w2w-links", self.fold.button),
             self.fold.part,
             row("w2w-buttons", self.begin, self.print),
+            self.site.box,
             self.said,
             self.printed,
             classed(VBox([share, code, self.code_said]), "w2w-code"),

@@ -3,7 +3,6 @@
 import secrets
 from collections.abc import Callable
 from time import monotonic
-from urllib.parse import urlencode, urlsplit
 
 from ipywidgets import HTML, Box
 
@@ -17,6 +16,7 @@ from workbook.ui.controls import UNIT_CHOICES, Panel, button, chooser, classed, 
 from workbook.ui.entry import Entry, Gate, Paste, whole_number
 from workbook.ui.markup import Markup, joined, tag
 from workbook.ui.pieces import say
+from workbook.ui.qr import elsewhere
 
 from .own_group import WORD, OwnGroup
 from .set_text import MOST, MOST_TITLE, BadSet, ProblemSet, codes_in, questions_of, set_of
@@ -32,7 +32,6 @@ ABOUT = (
 NO_CODES = "The list of codes is empty. Choose “Add problems” to fill it, or type the codes of problems you have seen. Then make the set."
 SEND = "Copy this text into a message to your group. Everyone who opens it gets the same problems."
 SITE = "Address of your group's site, if it has one"
-NO_SITE = "“{}” isn't a web address. A web address begins with https:// or http://, the way your browser shows it."
 
 
 class MakePanel(Panel):
@@ -175,7 +174,8 @@ class MakePanel(Panel):
         if not self.link:
             return None
         to = tag("a", self.link, cls="w2w-save", href=self.link, target="_blank", rel="noreferrer")
-        return tag("p", "Or send this link, which opens the set in a browser:", tag("br"), to)
+        sent = tag("p", "Or send this link, which opens the set in a browser:", tag("br"), to)
+        return joined(sent, elsewhere(self.link, "Open it on another device"))
 
     def _open(self) -> None:
         if self.problems is None:
@@ -194,13 +194,6 @@ def link_at(site: str, problems: ProblemSet) -> str:
         BadSet: the sentence says what an address is.
     """
     try:
-        parts = urlsplit(site)
-    except ValueError:
-        parts = urlsplit("")
-    if parts.scheme not in ("http", "https") or not parts.netloc or any(map(str.isspace, site)):
-        raise BadSet(NO_SITE.format(site[:60]))
-    folder = parts.path.removesuffix("index.html")
-    query = urlencode({"path": PAGE, WORD: problems.text})
-    return (
-        f"{parts.scheme}://{parts.netloc}{folder if folder.endswith('/') else f'{folder}/'}?{query}"
-    )
+        return static_site.link_at(site, PAGE, **{WORD: problems.text})
+    except ValueError as refusal:
+        raise BadSet(str(refusal)) from None

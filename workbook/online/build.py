@@ -14,7 +14,7 @@ from workbook.ui.pages import shipped_pages
 from . import NotBuilt
 from .front import OVERRIDES, page_config, write_front
 from .packages import gather, lock_of
-from .runtime import LOCK, Brought, Usual, to_bytecode
+from .runtime import LOCK, Runtime, place, to_bytecode
 
 __all__ = ["Built", "build"]
 
@@ -35,7 +35,7 @@ class Built(NamedTuple):
     quick: bool
 
 
-def build(out: Path, runtime: Brought | Usual) -> Built:
+def build(out: Path, runtime: Runtime) -> Built:
     """Build the site in `out`, a new folder or an earlier site.
 
     Raises:
@@ -46,10 +46,10 @@ def build(out: Path, runtime: Brought | Usual) -> Built:
         parts, site, ours = (Path(folder) / name for name in ("parts", "site", "ours"))
         wheels = gather(INSTALLED / KERNEL / "static" / "pypi", ours)
         quick = to_bytecode(ours, runtime)
-        lock = lock_of(runtime.lock(), wheels)
+        lock = lock_of(json.loads(runtime.read(LOCK)), wheels)
         _lay_out(parts)
         _lite(parts, site)
-        first = runtime.bring(site)
+        first = place(runtime, site)
         config = page_config(first[0], _place(wheels, lock, site), list(lock["packages"]))
         write_front(site, config, first)
         shutil.rmtree(out, ignore_errors=True)

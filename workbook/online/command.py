@@ -5,6 +5,7 @@ from argparse import ArgumentParser, Namespace
 from collections.abc import Iterator
 from pathlib import Path
 from typing import TYPE_CHECKING
+from urllib.parse import urlsplit
 
 from workbook.start.child import Say
 
@@ -12,7 +13,7 @@ from . import NotBuilt
 
 if TYPE_CHECKING:
     from .build import Built
-    from .runtime import Brought, Usual
+    from .runtime import Runtime
 
 __all__ = ["options", "run"]
 
@@ -25,6 +26,11 @@ def options(parser: ArgumentParser) -> None:
     parser.add_argument(
         "--runtime", metavar="DIR", help="a copy of Pyodide for the site to bring along"
     )
+    parser.add_argument(
+        "--usual-first",
+        action="store_true",
+        help="with --runtime: readers load Python from its usual address where they can reach it",
+    )
 
 
 def run(options: Namespace, say: Say = print) -> int:
@@ -34,7 +40,10 @@ def run(options: Namespace, say: Say = print) -> int:
 
     out = Path(options.out).expanduser().resolve()
     try:
-        runtime = Brought(Path(options.runtime).expanduser()) if options.runtime else Usual()
+        runtime: Runtime = Usual()
+        if options.runtime:
+            first = runtime if options.usual_first else None
+            runtime = Brought(Path(options.runtime).expanduser(), first)
         built = build(out, runtime)
     except NotBuilt as fault:
         print(fault, file=sys.stderr)
@@ -44,14 +53,20 @@ def run(options: Namespace, say: Say = print) -> int:
     return 0
 
 
-def sentences(built: "Built", runtime: "Brought | Usual") -> Iterator[str]:
+def sentences(built: "Built", runtime: "Runtime") -> Iterator[str]:
     """What there is to know of a site that is built."""
     size = sum(path.stat().st_size for path in built.out.rglob("*") if path.is_file())
     yield f"The site is in {built.out}. It is {size / 1e6:.0f} MB; put all of it on a web host."
     if runtime.outside:
         yield f"Readers' browsers load Python from {runtime.outside}"
+        yield f"{urlsplit(runtime.outside).netloc} sees each reader's internet address and your site's name, and nothing readers do."
+    if len(runtime.places) > 1:
+        yield "Where they can't reach that, they load your own host's copy of it instead."
+    elif runtime.outside:
+        yield "To serve that from your own host too, type the folder of a copy after --runtime."
+    yield "Your own host sees each reader's internet address and which files are loaded."
+    if runtime.outside:
         yield "Nothing else comes from outside, and nothing readers do is sent anywhere."
-        yield "To serve those from your own host too, type the folder of a copy after --runtime."
     else:
         yield "Readers' browsers load nothing from outside, and nothing readers do is sent anywhere."
     if not built.quick:

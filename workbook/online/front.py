@@ -17,6 +17,8 @@ from workbook.ui.bar import SEARCH, bar_of
 from workbook.ui.pages import OPENING, code_cells, shipped_pages
 from workbook.ui.pieces import rules
 
+from .runtime import COPY, LIBRARY, MODULE, STANDARD
+
 __all__ = ["KERNEL", "OVERRIDES", "PARTS", "WORKER", "fill_worker", "page_config", "write_front"]
 
 PARTS = Path(__file__).with_name("parts")
@@ -89,11 +91,27 @@ def write_front(site: Path, config: dict[str, Any], first: list[str]) -> None:
 
 
 def fill_worker(site: Path, first: Collection[str] = ()) -> None:
-    """Tell the service worker of a site which files there are, and which come from elsewhere."""
-    files = _marks(site) | {address: "" for address in first if "://" in address}
-    edition = _mark(json.dumps(files).encode())
-    sizes = {path: (site / path).stat().st_size for path in files if "://" not in path}
-    _fill(site / WORKER, files=json.dumps(files), sizes=json.dumps(sizes), edition=edition)
+    """Tell the service worker of a site which files there are, and which come from elsewhere.
+
+    What comes from elsewhere may have a copy in the site, for where it can't be reached; a standard
+    library as bytecode stands for the runtime's own.
+    """
+    marks = _marks(site)
+    copies = {
+        address: (COPY / address.rpartition("/")[2]).as_posix()
+        for address in first
+        if "://" in address
+    }
+    spare = {address: copy for address, copy in copies.items() if copy in marks}
+    unused = {
+        *spare.values(),
+        *[(COPY / STANDARD).as_posix()] * (site / MODULE.parent / LIBRARY).exists(),
+    }
+    files = {path: mark for path, mark in marks.items() if path not in unused}
+    sizes = {path: (site / path).stat().st_size for path in files}
+    words = {"files": files | dict.fromkeys(copies, ""), "sizes": sizes, "spare": spare}
+    edition = _mark(json.dumps(words["files"]).encode())
+    _fill(site / WORKER, edition=edition, **{name: json.dumps(of) for name, of in words.items()})
 
 
 def _fill(path: Path, **words: str) -> None:

@@ -1,14 +1,14 @@
-/* Runs to_bytecode.py on the browsers' own Python: node in_node.mjs RUNTIME SCRIPT WHEELS */
+/* Runs to_bytecode.py on the browsers' own Python: node in_node.mjs RUNTIME SCRIPT WHEELS-OR-ZIP */
 import { readFileSync } from "node:fs";
-import { resolve } from "node:path";
+import { basename, dirname, resolve } from "node:path";
 import { pathToFileURL } from "node:url";
 
-const [runtime, script, wheels] = process.argv.slice(2).map((path) => resolve(path));
+const [runtime, script, packed] = process.argv.slice(2).map((path) => resolve(path));
 const { loadPyodide } = await import(pathToFileURL(`${runtime}/pyodide.mjs`));
 const python = await loadPyodide({ indexURL: `${runtime}/` });
-python.mountNodeFS("/wheels", wheels);
+python.mountNodeFS("/packed", dirname(packed));
 try {
-  python.runPython("import sys; sys.argv = ['to_bytecode.py', '/wheels']");
+  python.runPython("import sys; sys.argv = ['to_bytecode.py', '/packed/" + basename(packed) + "']");
   python.runPython(readFileSync(script, "utf8")); // as a program: its name is __main__
 } catch (error) {
   console.error(error.message);

@@ -6,7 +6,6 @@ import subprocess
 import sys
 import urllib.request
 from pathlib import Path
-from typing import Any
 
 from jupyterlite_pyodide_kernel.constants import (
     PYODIDE_CDN_URL,
@@ -16,13 +15,28 @@ from jupyterlite_pyodide_kernel.constants import (
 
 from . import NotBuilt
 
-__all__ = ["LOCK", "Brought", "Usual", "to_bytecode"]
+__all__ = [
+    "COPY",
+    "LIBRARY",
+    "LOCK",
+    "MODULE",
+    "STANDARD",
+    "Brought",
+    "Runtime",
+    "Usual",
+    "place",
+    "to_bytecode",
+]
 
 PYTHON = tuple(map(int, PYODIDE_PYTHON_VERSION.split(".")))
 LOCK = "pyodide-lock.json"
 START = "pyodide.mjs"
-CORE = (START, "pyodide.asm.mjs", "pyodide.asm.wasm", "python_stdlib.zip")
+STANDARD = "python_stdlib.zip"
+CORE = (START, "pyodide.asm.mjs", "pyodide.asm.wasm", STANDARD)
 COPY = Path("static/pyodide")  # in the site
+MODULE = Path("static/loading.mjs")
+LIBRARY = "library.zip"  # beside our module
+LOADING = Path(__file__).with_name("loading.mjs")
 SCRIPT = Path(__file__).with_name("to_bytecode.py")
 IN_NODE = Path(__file__).with_name("in_node.mjs")
 FETCH = f"npm pack pyodide@{PYODIDE_VERSION}"
@@ -37,70 +51,106 @@ class Usual:
     def __init__(self, address: str = PYODIDE_CDN_URL):
         self.outside = address.rstrip("/")
 
-    def lock(self) -> dict[str, Any]:
-        """Its list of packages.
+    def read(self, file: str) -> bytes:
+        """One of its files.
 
         Raises:
             NotBuilt: it could not be fetched.
         """
+        address = f"{self.outside}/{file}"
         try:
-            with urllib.request.urlopen(self.where(LOCK), timeout=60) as answer:
-                return json.load(answer)
-        except (OSError, ValueError) as error:
+            with urllib.request.urlopen(address, timeout=60) as answer:
+                return answer.read()
+        except OSError as error:
             raise NotBuilt(
-                f"{self.where(LOCK)} couldn't be downloaded: {error}. Check that this computer is on "
+                f"{address} couldn't be downloaded: {error}. Check that this computer is on "
                 "the internet, or type the folder of a copy of the runtime after --runtime."
             ) from error
 
-    def where(self, file: str) -> str:
-        """The address of one of its files."""
-        return f"{self.outside}/{file}"
+    @property
+    def places(self) -> list[str]:
+        """Where browsers find it, the first to be tried first."""
+        return [f"{self.outside}/"]
 
-    def bring(self, site: Path) -> list[str]:
-        """Nothing of it is in the site; the addresses of what browsers load first."""
-        return [self.where(file) for file in CORE]
+    def bring(self, site: Path) -> None:
+        """Nothing of it is in the site."""
 
 
 class Brought:
-    """A copy of the runtime in a folder; the site serves it, and no reader needs the internet.
+    """A copy of the runtime in a folder, which the site serves, so no reader needs the internet.
+
+    With `first`, readers try that one's address first, and the copy where it can't be reached.
 
     Raises:
         NotBuilt: the folder lacks a file of it.
     """
 
-    outside = ""  # nothing of the site comes from another address
-
-    def __init__(self, folder: Path):
-        self.folder = folder
+    def __init__(self, folder: Path, first: Usual | None = None):
+        self.folder, self._first = folder, first
+        self.outside = first.outside if first else ""
         if lacking := [name for name in (*CORE, LOCK) if not (folder / name).is_file()]:
             raise NotBuilt(
                 f"The folder {folder} has no {', '.join(lacking)}. Unpack the runtime there, "
                 f"version {PYODIDE_VERSION}. To download it, type: {FETCH}"
             )
 
-    def lock(self) -> dict[str, Any]:
-        """Its list of packages."""
-        return json.loads((self.folder / LOCK).read_text(encoding="utf-8"))
+    def read(self, file: str) -> bytes:
+        """One of its files."""
+        return (self.folder / file).read_bytes()
 
-    def bring(self, site: Path) -> list[str]:
-        """Copy its core; the addresses of what browsers load first."""
+    @property
+    def places(self) -> list[str]:
+        """Where browsers find it, the first to be tried first; the copy is as our module sees it."""
+        return [*(self._first.places if self._first else ()), f"./{COPY.name}/"]
+
+    def bring(self, site: Path) -> None:
+        """Copy what browsers load of it into a site."""
         (site / COPY).mkdir(parents=True)
         for file in CORE:
             shutil.copy(self.folder / file, site / COPY)
-        return [f"./{(COPY / file).as_posix()}" for file in CORE]
 
 
-def to_bytecode(wheels: Path, runtime: Brought | Usual) -> bool:
-    """Put bytecode in place of the modules of all wheels in a folder; False where nothing can.
+Runtime = Usual | Brought
+
+
+def place(runtime: Runtime, site: Path) -> list[str]:
+    """Put the runtime into a site, our module that loads it, and the standard library as bytecode.
+
+    Returns the addresses that browsers load first; a site has its own library where that can be made.
+
+    Raises:
+        NotBuilt: the library could not be fetched or made.
+    """
+    runtime.bring(site)
+    folder = site / MODULE.parent
+    folder.mkdir(exist_ok=True)
+    library = folder / LIBRARY
+    library.write_bytes(runtime.read(STANDARD))
+    quick = to_bytecode(library, runtime)
+    if not quick:
+        library.unlink()
+    words = {"places": runtime.places, "library": f"./{LIBRARY}" if quick else ""}
+    text = LOADING.read_text(encoding="utf-8")
+    for name, value in words.items():
+        text = text.replace(f"{{{{{name}}}}}", json.dumps(value))
+    (site / MODULE).write_text(text, encoding="utf-8")
+    first = runtime.places[0]
+    base = first if "://" in first else f"./{COPY.as_posix()}/"
+    core = [f"{base}{file}" for file in CORE if not (quick and file == STANDARD)]
+    return [f"./{MODULE.as_posix()}", *core, *[f"./{(MODULE.parent / LIBRARY).as_posix()}"] * quick]
+
+
+def to_bytecode(packed: Path, runtime: Runtime) -> bool:
+    """Put bytecode in place of the modules of a zip, or of all wheels in a folder; False where nothing can.
 
     Raises:
         NotBuilt: it failed.
     """
     node = shutil.which("node")
     if sys.version_info[:2] == PYTHON:
-        command: list[str | Path] = [sys.executable, SCRIPT, wheels]
+        command: list[str | Path] = [sys.executable, SCRIPT, packed]
     elif node and isinstance(runtime, Brought):
-        command = [node, IN_NODE, runtime.folder, SCRIPT, wheels]
+        command = [node, IN_NODE, runtime.folder, SCRIPT, packed]
     else:
         return False
     done = subprocess.run(command, capture_output=True, text=True, check=False)

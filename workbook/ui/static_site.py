@@ -6,10 +6,11 @@ the page and cannot see it.
 
 import json
 import sys
-from urllib.parse import parse_qsl, unquote, urlencode
+from urllib.parse import parse_qsl, unquote, urlencode, urlsplit
 
 __all__ = [
     "in_browser",
+    "link_at",
     "link_to_page",
     "may_be_cleared",
     "receive",
@@ -20,6 +21,7 @@ __all__ = [
 ]
 
 MOST_WORDS = 50
+NO_SITE = "“{}” isn't a web address. A web address begins with https:// or http://, the way your browser shows it."
 
 _told: dict[str, str] = {}
 _shared: list[tuple[str, bytes]] = []
@@ -87,3 +89,23 @@ def link_to_page(page: str, **words: str) -> str | None:
     `page` is the file's name, like "00-start-here.ipynb".
     """
     return f"{base}?{urlencode({'path': page, **words})}" if (base := site()) else None
+
+
+def link_at(site: str, page: str, **words: str) -> str:
+    """The same on a static site whose address somebody typed.
+
+    >>> link_at("https://example.org/pumps?a=1", "a.ipynb", exam="E 1")
+    'https://example.org/pumps/?path=a.ipynb&exam=E+1'
+
+    Raises:
+        ValueError: the sentence says what an address is.
+    """
+    try:
+        parts = urlsplit(site)
+    except ValueError:
+        parts = urlsplit("")
+    if parts.scheme not in ("http", "https") or not parts.netloc or any(map(str.isspace, site)):
+        raise ValueError(NO_SITE.format(site[:60]))
+    folder = f"{parts.path.removesuffix('index.html').removesuffix('/')}/"
+    query = urlencode({"path": page, **words})
+    return f"{parts.scheme}://{parts.netloc}{folder}?{query}"

@@ -9,6 +9,8 @@
 const EDITION = "{{edition}}";
 const FILES = {{files}}; // address, as seen from the site -> mark of its content
 const SIZES = {{sizes}}; // address -> bytes, where they are known
+const SPARE = {{spare}}; // address of another host -> the site's own copy, for where that can't be reached
+const PATIENCE = 8_000; // ms for another host to begin to answer
 const SCOPE = self.registration.scope;
 const PREFIX = `wire-to-water ${SCOPE} `;
 const LIST = `${SCOPE}kept-files.json`;
@@ -45,8 +47,22 @@ const straight = (file) =>
   file.redirected ? new Response(file.body, { headers: file.headers, status: file.status }) : file;
 
 /* Ask again whether a file is still the same: all must be of one edition. */
+async function asked(url) {
+  const copy = SPARE[url];
+  if (!copy) return fetch(url, { cache: "no-cache" });
+  const late = new AbortController();
+  const wait = setTimeout(() => late.abort(), PATIENCE);
+  try {
+    const file = await fetch(url, { signal: late.signal });
+    if (file.ok) return file;
+  } catch { /* the copy is asked for */ } finally {
+    clearTimeout(wait);
+  }
+  return fetch(at(copy), { cache: "no-cache" });
+}
+
 async function fetched(url) {
-  const file = await fetch(url, { cache: "no-cache" });
+  const file = await asked(url);
   if (!file.ok) throw new Error(`${url}: ${file.status}`);
   return straight(file);
 }
