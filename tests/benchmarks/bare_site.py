@@ -33,7 +33,7 @@ def build_bare(runtime: Brought, out: Path, scratch: Path) -> None:
     cell = nbformat.v4.new_code_cell(CELL)
     named = {"kernelspec": {"name": "python", "display_name": "Python", "language": "python"}}
     nbformat.write(nbformat.v4.new_notebook(cells=[cell], metadata=named), source / NOTEBOOK)
-    theirs = runtime.lock()
+    theirs = json.loads(runtime.read(LOCK))
     _gather(theirs["packages"], wheels)
     lock = lock_of(theirs, wheels.iterdir())
     _lite(source, out, sorted(lock["packages"]))

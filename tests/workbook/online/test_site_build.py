@@ -12,7 +12,7 @@ from jupyterlite_pyodide_kernel.constants import PYODIDE_CDN_URL, PYODIDE_VERSIO
 
 from tests.workbook.online.serving import Served
 from workbook.online import NotBuilt, build, command, packages
-from workbook.online.runtime import Brought, Usual
+from workbook.online.runtime import LOCK, Brought, Usual
 from workbook.start.bootstrap import READER, pins
 from workbook.ui.pages import code_cells, shipped_pages
 
@@ -88,7 +88,8 @@ def test_versions_are_those_of_a_reader_but_for_what_a_browser_cannot_have():
 
 def test_a_site_with_its_own_python_names_no_other_address(built, runtime):
     kernel = config_of(built.out)["litePluginSettings"][KERNEL]
-    assert "./static/pyodide/pyodide.mjs" == kernel["pyodideUrl"]
+    assert "./static/loading.mjs" == kernel["pyodideUrl"]
+    assert ["./pyodide/"] == places(built.out)
     addresses = [e["file_name"] for e in lock_in(built.out)[0]["packages"].values()]
     assert [] == [address for address in addresses if "://" in address]
     said = list(command.sentences(built, Brought(runtime)))
@@ -96,6 +97,20 @@ def test_a_site_with_its_own_python_names_no_other_address(built, runtime):
         "Readers' browsers load nothing from outside, and nothing readers do is sent anywhere."
         in said
     )
+
+
+def places(site):
+    """Where a site's readers look for the runtime, in this order."""
+    text = (site / "static/loading.mjs").read_text(encoding="utf-8")
+    return json.loads(re.search(r"const PLACES = (\[.*?\]);", text)[1])
+
+
+def test_the_standard_library_is_bytecode_with_its_data_and_costs_less_than_2_mb(built, runtime):
+    plain, ours = runtime / "python_stdlib.zip", built.out / "static/library.zip"
+    names = {name.removesuffix("c") for name in ZipFile(ours).namelist()}
+    assert {name.removesuffix("c") for name in ZipFile(plain).namelist()} == names
+    assert [] == [name for name in ZipFile(ours).namelist() if name.endswith(".py")]
+    assert ours.stat().st_size - plain.stat().st_size < 2_000_000
 
 
 def test_views_and_maps_that_no_reader_asks_for_are_left_out(built):
@@ -117,6 +132,7 @@ def test_every_file_is_kept_for_when_the_network_is_away(built):
     kept = json.loads(re.search(r"const FILES = (\{.*?\});", text)[1])
     files = {p.relative_to(built.out).as_posix() for p in built.out.rglob("*") if p.is_file()}
     unasked = {file for file in files if file.endswith("third-party-licenses.json")}
+    unasked |= {"static/pyodide/python_stdlib.zip"}  # another stands for it
     assert files - unasked - {"service-worker.js"} == set(kept)
 
 
@@ -136,10 +152,7 @@ def from_outside(runtime, tmp_path_factory):
 
 def test_by_default_python_alone_comes_from_the_usual_address(from_outside):
     made, outside = from_outside
-    assert (
-        f"{outside.outside}/pyodide.mjs"
-        == (config_of(made.out)["litePluginSettings"][KERNEL]["pyodideUrl"])
-    )
+    assert [f"{outside.outside}/"] == places(made.out)
     addresses = {n: e["file_name"] for n, e in lock_in(made.out)[0]["packages"].items()}
     assert "wire-to-water" in addresses
     assert [] == [name for name, file in addresses.items() if "/" in file]
@@ -151,6 +164,7 @@ def test_by_default_the_command_says_what_comes_from_outside(from_outside):
     said = list(command.sentences(made, outside))
     assert f"Readers' browsers load Python from {outside.outside}" in said
     assert "Nothing else comes from outside, and nothing readers do is sent anywhere." in said
+    assert any(line.startswith("127.0.0.1:") and "internet address" in line for line in said)
 
 
 def test_by_default_only_what_is_first_loaded_from_outside_is_kept_ahead(from_outside):
@@ -220,4 +234,4 @@ def test_a_runtime_that_is_not_whole_says_what_is_missing_and_how_to_get_it(tmp_
 
 def test_an_address_that_does_not_answer_is_told(tmp_path):
     with Served(tmp_path) as empty, pytest.raises(NotBuilt, match=r"couldn't be downloaded: .*404"):
-        Usual(empty.address).lock()
+        Usual(empty.address).read(LOCK)
