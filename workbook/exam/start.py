@@ -87,11 +87,9 @@ class Start:
         self.print = button("Print one like this", on_paper.click)
         self.site = Entry(panel, SITE, lambda _: None, on_paper)
         show(self.site.box, not in_browser())
-        linked, self.not_linked = in_address()
-        self.linked = button(
-            "Start the exam in your link", panel.once(lambda: begin(linked)), first=True
-        )
-        show(self.linked, linked)
+        self._linked, self.not_linked = in_address()
+        self.linked = button("Start the exam in your link", panel.once(self._open_link), first=True)
+        show(self.linked, self._linked)
         self.code = Entry(panel, "Exam code", self._open)
         self.open = button("Start the exam with this code", self.code.gate.click)
         self.box = VBox(self._parts())
@@ -154,6 +152,10 @@ class Start:
         chapters, level = self.chapters.chosen, self.level.value
         paper = Paper(chapters, level, self.units.value, count, minutes, self.way.value, 0)
         return checked(fresh(replace(paper, faults=self.cases.value)))
+
+    def _open_link(self) -> None:
+        if self._linked:
+            self._begin(self._linked)
 
     def _open(self, text: str) -> None:
         try:

@@ -40,9 +40,10 @@ def run(options: Namespace, say: Say = print) -> int:
 
     out = Path(options.out).expanduser().resolve()
     try:
-        runtime: Runtime = Usual()
+        usual = Usual()
+        runtime: Runtime = usual
         if options.runtime:
-            first = runtime if options.usual_first else None
+            first = usual if options.usual_first else None
             runtime = Brought(Path(options.runtime).expanduser(), first)
         built = build(out, runtime)
     except NotBuilt as fault:

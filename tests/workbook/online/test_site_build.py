@@ -215,7 +215,7 @@ def test_a_lighter_wheel_has_no_tests_and_is_the_same_each_time(tmp_path):
 
 def test_a_folder_with_other_things_in_it_is_left_alone(tmp_path, capsys):
     (tmp_path / "mine.txt").write_text("mine")
-    options = Namespace(out=str(tmp_path), runtime=None)
+    options = Namespace(out=str(tmp_path), runtime=None, usual_first=False)
     assert 1 == command.run(options)
     assert (
         "has other files in it. Type the name of a new folder after --out."
@@ -225,7 +225,7 @@ def test_a_folder_with_other_things_in_it_is_left_alone(tmp_path, capsys):
 
 
 def test_a_runtime_that_is_not_whole_says_what_is_missing_and_how_to_get_it(tmp_path, capsys):
-    options = Namespace(out=str(tmp_path / "site"), runtime=str(tmp_path))
+    options = Namespace(out=str(tmp_path / "site"), runtime=str(tmp_path), usual_first=False)
     assert 1 == command.run(options)
     said = capsys.readouterr().err
     assert "has no pyodide.mjs, pyodide.asm.mjs, pyodide.asm.wasm, python_stdlib.zip" in said
