@@ -138,6 +138,9 @@ COMMANDS = {
     "class": Command(
         "report how a class did on a set", report.run, report.options, bootstrap.CLASS
     ),
+    "backup": Command(
+        "back up a course as one file", trainer.run, trainer.backup_options, bootstrap.CLASS
+    ),
     "completion": Command(
         "print records of completion", trainer.run, trainer.completion_options, bootstrap.CLASS
     ),

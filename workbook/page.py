@@ -8,6 +8,7 @@ __all__ = [
     "cautions_in_full",
     "class_report",
     "contents",
+    "course",
     "exam",
     "fault",
     "figure",
@@ -303,6 +304,15 @@ def setting():
     from .trainer.setting.setting_panel import SettingPanel
 
     return SettingPanel(Path.cwd())
+
+
+def course():
+    """The steps of the course whose folder this is: list, work given out and taken in, grades, records."""
+    from pathlib import Path
+
+    from .trainer.doing.course_panel import CoursePanel
+
+    return CoursePanel(Path.cwd())
 
 
 def class_report():

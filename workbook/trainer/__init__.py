@@ -10,6 +10,7 @@ A set goes through these rooms in this order:
 - `coming_in/`: work sent as files, taken into the course, and read as bytes
 - `marking/`: marks of one person or of a class, and the pages given back
 - `gradebook/`: what marking keeps in nbgrader's gradebook
+- `doing/`: the page that does all of it, by the same commands; `backup.py`: a course as one file
 - `over_all/`: one person over all sets, hours in class, records of completion
 - `report/`: how the class did, as a page, as text and as files
 

@@ -5,19 +5,22 @@ Only the standard library is imported at the top, for options are read before al
 
 import argparse
 import io
+import shlex
 import sys
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from datetime import UTC, date, datetime
 from functools import partial
 from pathlib import Path
 
 __all__ = [
     "attend_options",
+    "backup_options",
     "completion_options",
     "course_option",
     "course_options",
     "extend_options",
     "grades_options",
+    "line_of",
     "mark_options",
     "open_course",
     "override_options",
@@ -187,6 +190,14 @@ def completion_options(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--out", default="completion.html", help="the file to write")
 
 
+def backup_options(parser: argparse.ArgumentParser) -> None:
+    """What can be typed after `backup`."""
+    parser.add_argument("course", nargs="?", default=".", help="the folder of the course")
+    parser.add_argument(
+        "--out", default="", help="the file to write; next to the folder if left out"
+    )
+
+
 def _over_all(parser: argparse.ArgumentParser) -> None:
     course_option(parser)
     parser.add_argument(
@@ -248,6 +259,17 @@ def _when(text: str) -> datetime:
         raise argparse.ArgumentTypeError(
             f"{text} isn't a time; type one such as 2026-12-01T18:00"
         ) from None
+
+
+def line_of(words: Sequence[str]) -> str:
+    """The line that does the same in a terminal, from whatever folder that is in."""
+    from workbook.start import child
+
+    if sys.platform == "win32":
+        typed = " ".join(f'"{word}"' if " " in word or not word else word for word in words)
+        return f'cd /d "{child.ROOT}" && "{sys.executable}" -m workbook {typed}'
+    root, python = shlex.quote(str(child.ROOT)), shlex.quote(sys.executable)
+    return f"cd {root} && {python} -m workbook {shlex.join(words)}"
 
 
 def say_in_utf8() -> None:

@@ -13,6 +13,7 @@ from solver.topics.catalogue import CATALOGUE
 from solver.units.show import counted
 
 from . import nbgrader_commands
+from .backup import backup, packed_release
 from .coming_in.exchange_clock import keep_mailed, take_exchange_times
 from .coming_in.taking_in import take_in
 from .coming_in.times import RECEIVED
@@ -58,7 +59,9 @@ def _set(options: argparse.Namespace) -> Iterator[str]:
     nbgrader_commands.validate(course, name)
     yield "Right answers get full points."
     yield guessing(chosen)
-    yield f"Give people the folder {nbgrader_commands.generate_assignment(course, name)}."
+    folder = nbgrader_commands.generate_assignment(course, name)
+    yield f"Give people the folder {folder}."
+    yield f"As one file to send, it is {packed_release(course, name)}."
     if options.release:
         nbgrader_commands.release(course, name)
         yield f"It is given out through the exchange in {course.exchange}."
@@ -189,6 +192,7 @@ def _given_out(course: Course, options: argparse.Namespace) -> Iterator[str]:
 
 STEPS = {
     "attend": attend,
+    "backup": backup,
     "completion": completion,
     "course": _course,
     "extend": extend,

@@ -5,6 +5,7 @@ import re
 from dataclasses import replace
 from datetime import UTC, datetime, timedelta, timezone
 from html import unescape
+from pathlib import Path
 
 import pytest
 
@@ -209,9 +210,10 @@ def test_a_due_time_that_has_passed_is_told():
 def test_every_next_step_is_a_command_that_there_is():
     from workbook.commands import COMMANDS
 
-    words = [command.split() for _, command in next_steps(WEEK)]
-    assert [["python3", "-m", "workbook"]] * len(words) == [each[:3] for each in words]
-    assert {each[3] for each in words} <= set(COMMANDS)
+    lines = [command for _, command in next_steps(WEEK, Path("/srv/my class"))]
+    words = [line.partition("-m workbook ")[2].split() for line in lines]
+    assert {each[0] for each in words} <= set(COMMANDS)
+    assert all("--course '/srv/my class'" in line for line in lines)
     assert all("week-3-power" in each for each in words)
 
 
@@ -509,7 +511,7 @@ def test_single_kinds_of_several_chapters_are_set_beside_whole_chapters(panel):
 def test_another_set_of_the_name_is_replaced_only_by_the_button_for_it(panel, course):
     fill(panel)
     panel.writing.write.click()
-    assert "python3 -m workbook set week-3-power" in panel.writing.said.value
+    assert "-m workbook set week-3-power" in panel.writing.said.value
     place = course / "source" / "week-3-power" / SET_FILE
     before = place.read_bytes()
     panel.form.texts["questions"].box.value = "x"

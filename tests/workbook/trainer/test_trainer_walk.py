@@ -15,6 +15,7 @@ from tests.workbook.trainer.in_course import by_exchange, by_mail, kept_in, trai
 from tests.workbook.trainer.tampering import STOLEN
 from tests.workbook.trainer.week_three import COUNT, NAME, SET, WEEK, kind_of, kinds_of
 from workbook.trainer.marking.bulk import Summary, mark_all
+from workbook.trainer.sets.guessing import guessing
 
 PEOPLE = pytest.mark.parametrize("person", CLASS, ids=[f"{p.id}: {p.about}" for p in CLASS])
 
@@ -65,7 +66,9 @@ def test_the_commands_say_what_they_did_in_short_sentences(walked):
     assert f"The course is in {root}.\n30 people are on its list.\n" == walked.said["course"]
     assert (
         f"The set is saved in {root}/source/{NAME}/set.toml, with its notebook next to it.\n"
-        f"Right answers get full points.\nGive people the folder {root}/release/{NAME}.\n"
+        f"Right answers get full points.\n{guessing(WEEK)}\n"
+        f"Give people the folder {root}/release/{NAME}.\n"
+        f"As one file to send, it is {root}/to-send/{NAME}.zip.\n"
         f"It is given out through the exchange in {root.parent}/exchange.\n"
     ) == walked.said["set"]
     assert (

@@ -11,7 +11,7 @@ from pathlib import Path
 
 from workbook.trainer.command import course_option, say_in_utf8
 
-__all__ = ["options", "run"]
+__all__ = ["options", "run", "steps_of"]
 
 MOST_SAID = 20  # sentences about rows that are printed; all of them stand in the file
 NUMBERS = re.compile(r"([0-9]{1,5})(?:-([0-9]{1,5}))?")
@@ -63,7 +63,7 @@ def run(options: argparse.Namespace) -> int:
 
     say_in_utf8()
     try:
-        for sentence in _steps(options):
+        for sentence in steps_of(options):
             print(sentence, flush=True)
     except SolverError as refusal:
         print(refusal, file=sys.stderr)
@@ -77,7 +77,8 @@ def run(options: argparse.Namespace) -> int:
     return 0
 
 
-def _steps(options: argparse.Namespace) -> Iterator[str]:
+def steps_of(options: argparse.Namespace) -> Iterator[str]:
+    """Do what the options ask, a sentence for each thing done; errors are those of `steps.py`."""
     from solver import SolverError
     from workbook.trainer.course import read_people
     from workbook.trainer.sets.set_file import read_new_file, read_set_file

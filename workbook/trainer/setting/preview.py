@@ -5,6 +5,7 @@ A set is shown as people get it: one person's questions, or two beside each othe
 
 from collections.abc import Callable, Sequence
 from datetime import UTC, datetime
+from pathlib import Path
 
 from ipywidgets import HTML, Box, VBox
 
@@ -20,6 +21,7 @@ from solver.topics.catalogue import Refused
 from solver.units.show import counted, exact
 from workbook.fault import head_html
 from workbook.practice import question_html, right_answer, worked_html
+from workbook.trainer.command import line_of
 from workbook.trainer.sets.guessing import guessing
 from workbook.trainer.sets.set_file import Assigned
 from workbook.ui.controls import Panel, button, chooser, classed
@@ -133,16 +135,16 @@ def _plant(assigned: Assigned) -> list[str]:
     return [f"The problems are about “{plant.name}”, with {pumps}."]
 
 
-def next_steps(assigned: Assigned) -> Sequence[tuple[str, str]]:
-    """What to do now, each with the command to type in the course's folder."""
-    name = assigned.name
+def next_steps(assigned: Assigned, course: Path) -> Sequence[tuple[str, str]]:
+    """What to do now, each with the command for a terminal, wherever that is."""
+    name, at = assigned.name, ["--course", str(course)]
     return (
-        ("Make the folder to give to people", f"python3 -m workbook set {name}"),
+        ("Make what people get", line_of(["set", name, *at])),
         (
-            "Put what people send back into a folder, and grade it",
-            f"python3 -m workbook mark {name} --hand-in FOLDER",
+            "Put what people send back into the course's folder incoming, and grade it",
+            line_of(["mark", name, *at, "--hand-in", str(course / "incoming" / name)]),
         ),
-        ("See how the class did", f"python3 -m workbook class {name}"),
+        ("See how the class did", line_of(["class", name, *at])),
     )
 
 

@@ -92,9 +92,10 @@ class Writing:
             self.said.value = say("fault", "Nothing was saved.", str(fault))
             return
         steps = (
-            tag("li", f"{what}: ", tag("code", command)) for what, command in next_steps(assigned)
+            tag("li", f"{what}: ", tag("code", command))
+            for what, command in next_steps(assigned, self._course.absolute())
         )
-        now = tag("p", "Now, in a terminal in the folder of this course:")
+        now = tag("p", "Now go on with the page “The course”, or in a terminal:")
         html = joined(now, tag("ol", steps))
         self.said.value = say("worked", *said, html=html)
         self._written(assigned.name)
