@@ -79,6 +79,6 @@ class Step:
             why = f"{error.filename}: {error.strerror}. Check the name and the folder."
             self.said.value = say("fault", *said, why, html=shown)
             return
-        self.said.value = say("worked", *(said or ["Done."]), html=shown)
+        self.said.value = say("note", *(said or ["Done."]), html=shown)
         self.links.children = tuple(filter(None, map(saved_link, self._makes())))
         self._after()

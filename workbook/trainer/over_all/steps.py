@@ -25,7 +25,7 @@ def _over(options: argparse.Namespace) -> Over:
     names = [name.strip() for name in options.sets.split(",") if name.strip()]
     told = over_all(course_at(options.course), names)
     if not told.sets:
-        raise SolverError("No set of this course is graded yet. Type: python3 -m workbook mark SET")
+        raise SolverError("No set of this course is graded yet. Take work in and grade it first.")
     return told
 
 
