@@ -14,11 +14,28 @@ SIZING = (
 )
 THREE_PHASE = "three-phase power: kVA is 1.732 times volts times amps over 1,000"
 
-running_load, running_kva, starting_kva = map(
-    Known, ("running_load", "running_kva", "starting_kva")
-)
+running_load, running_kva = Known("running_load"), Known("running_kva")
 rating, fuel_rate, usable_fuel = map(Known, ("generator_rating", "fuel_rate", "usable_fuel"))
 inflow = Known("inflow")
+
+
+def at_the_start(start: str) -> Formula:
+    """What runs already plus a start."""
+    return Formula(
+        "starting_peak",
+        running_kva + Known(start),
+        SIZING,
+        "The largest motor starts while all else runs, and the generator has to carry both.",
+        slips=(
+            Slip(
+                "start_alone",
+                Known(start),
+                "You used the start alone. All else is running at the same time.",
+            ),
+        ),
+        back="What isn't the start is what runs already.",
+    )
+
 
 LOADS = (
     Formula(
@@ -55,7 +72,7 @@ LOADS = (
         back="Kilowatts are the part of the kVA that does work.",
     ),
     Formula(
-        "starting_kva",
+        "soft_start_kva",
         ROOT_THREE
         * Known("rated_volts")
         * Known("full_load_amps")
@@ -72,20 +89,8 @@ LOADS = (
         ),
         turns=("starting_percent",),
     ),
-    Formula(
-        "starting_peak",
-        running_kva + starting_kva,
-        SIZING,
-        "The largest motor starts while all else runs, and the generator has to carry both.",
-        slips=(
-            Slip(
-                "start_alone",
-                starting_kva,
-                "You used the start alone. All else is running at the same time.",
-            ),
-        ),
-        back="What isn't the start is what runs already.",
-    ),
+    at_the_start("starting_kva"),
+    at_the_start("soft_start_kva"),
     Formula(
         "generator_load",
         Percent(running_load / rating),
