@@ -3,6 +3,7 @@
 | file | what is in it |
 |---|---|
 | `family.py` | the definition of a kind of problem: what is given, what is asked, how it is worded |
+| `order.py` | steps to put in order: which must stand before which |
 | `draw.py` | chance that is the same on every machine |
 | `case.py` | a drawn problem, with its question and its whole solution |
 | `code.py` | how any code is typed, written and checked; the code of a problem |

@@ -21,6 +21,7 @@ from .code import MOST_SEED, Code
 from .draw import Draw
 from .family import Drawn, Family, Row
 from .mistake import Mistake, named_mistakes
+from .order import Pair
 from .plan import Plan, find_plan, in_one_line
 from .solution import be_plausible, judged, worked_out
 from .steps import Step
@@ -64,14 +65,15 @@ class _Case(NamedTuple):
     steps: tuple[Step, ...]
     single_mistakes: tuple[Mistake, ...]
     choices: tuple[str, ...] = ()
+    pairs: tuple[Pair, ...] = ()
 
 
 class Case(_Case):
     """A problem with its answer. `known` holds every quantity of the worked chain.
 
     `seed` is None, and `code` empty, where the values were given and not drawn. `single_mistakes`
-    are those that a draw keeps apart from the answer: a choice not taken, or one link of the
-    chain worked wrong. `mistakes` are all that have a name.
+    are those that a draw keeps apart from the answer: a choice not taken, one link of the chain worked
+    wrong, or one of the `pairs` of an order broken. `mistakes` are all that have a name.
     """
 
     @cached_property
@@ -97,6 +99,11 @@ class Case(_Case):
         return {}
 
     @property
+    def ordered(self) -> bool:
+        """Whether its choices are steps to put in order."""
+        return bool(self.pairs)
+
+    @property
     def question(self) -> str:
         """The whole question in words; written when it is asked for, which marking never does."""
         read = "; ".join(f"{label}: {text}" for label, text in self.table)
@@ -120,7 +127,7 @@ class Case(_Case):
 
     @property
     def asked(self) -> str:
-        """The name of the quantity asked for, or "choice"."""
+        """The name of the quantity asked for, or "choice" or "order"."""
         return self.family.asks(self.family.level(self.level))
 
     @property

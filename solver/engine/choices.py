@@ -38,14 +38,14 @@ class _Band(NamedTuple):
 def choices_of(case: Case, count: int = COUNT) -> tuple[Choice, ...]:
     """The choices of a problem, in an order that its code fixes.
 
-    A problem that is a choice by itself keeps its own.
+    A problem that is a choice by itself keeps its own; one of steps to put in order has none.
 
     >>> from solver import FAMILIES, case_from_code
     >>> [choice.text for choice in choices_of(case_from_code("BP-2U2-7-TBH"))]
     ['3.667 hp', '17.85 hp', '10.53 hp', '87.85 hp']
     """
     if case.choices:
-        return tuple(_own(case))
+        return () if case.ordered else tuple(_own(case))
     chance = Draw(f"choices {case.code_as_first}")
     kept = [_Band(case.low, case.high, _choice(case, case.answer, "", ""))]
     # Nobody believes an answer fifty times too large: those come only where others lack.

@@ -16,6 +16,7 @@ from solver.scenario import PUMPS, Place
 from solver.vocabulary import quantity_named, spoken
 
 from .draw import Draw
+from .order import Ordering
 
 __all__ = ["Drawn", "Family", "Judge", "Judgement", "Level", "Option", "Row", "Scene", "Small"]
 
@@ -99,7 +100,7 @@ class Judgement:
         spoken(self.rule + self.numbers + self.asks, "us")
 
 
-Judge = Callable[[Mapping[str, float], str, Draw], Judgement | None]
+Judge = Callable[[Mapping[str, float], str, Draw], Judgement | Ordering | None]
 
 
 @dataclass(frozen=True, slots=True)
@@ -135,7 +136,7 @@ class Family:
     `tag` opens its codes: two to four capital letters, never changed. `since` is the number of the
     catalogue (catalogue.py) that first had it, and `revised` those in which it changed so that an
     old code would give another problem. `scene` gives every quantity the levels give. `judge` makes it a
-    judgement (choose one); then `asked` is "choice".
+    judgement (choose one); then `asked` is "choice", or "order" where it gives steps to put in order.
 
     Raises:
         BadDefinition: it is not well formed; the sentence names the family, the level and what to do.
@@ -176,8 +177,8 @@ class Family:
                 f"family {self.name!r}: a code has one figure for the revision and one for the "
                 "level, 1 to 9; after revision 9 take a new tag"
             )
-        if (self.asked == "choice") is (self.judge is None):
-            raise BadDefinition(f"family {self.name!r}: 'choice' is asked just when it judges")
+        if (self.asked in ("choice", "order")) is (self.judge is None):
+            raise BadDefinition(f"family {self.name!r}: 'choice' is asked just when it judges, or 'order'")
         if len(self.levels) < 2:
             raise BadDefinition(f"family {self.name!r}: give it two levels or more")
         numbers = [self.since, *self.revised]
@@ -215,7 +216,7 @@ class Family:
         if self.judge is None:
             quantity_named(asked)
         elif level.asked:
-            raise BadDefinition(f"{where}: take out its asked=, as a judgment asks for a choice")
+            raise BadDefinition(f"{where}: take out its asked=, as a judgment asks for a choice or an order")
         rows = [text for row in level.table if not isinstance(row, str) for text in row]
         question = spoken(" ".join((*rows, level.question)), "us")
         slots = {slot for _, slot, _, _ in Formatter().parse(question) if slot is not None}
@@ -238,7 +239,7 @@ class Family:
             quantity_named(name)
 
     def asks(self, level: Level) -> str:
-        """The quantity that a level asks for, or "choice"."""
+        """The quantity that a level asks for, or "choice" or "order"."""
         return level.asked or self.asked
 
     def scene_at(self, number: int) -> Scene:

@@ -6,17 +6,22 @@ from typing import NamedTuple
 from solver.algebra.expression import Constant, Expr, Fraction, Known, Product
 from solver.algebra.tree import walk
 from solver.errors import Unreadable
+from solver.units.order import letters_of, read_order, steps_of
 from solver.units.reading import Reading, read
 from solver.units.show import figures, with_unit
 from solver.vocabulary import quantity_named
 
 from .case import Case
 from .mistake import CLOSE, Mistake
+from .order import broken
 from .telling import told
 
 __all__ = ["MISTAKE", "NEAR", "RIGHT", "WRONG", "Verdict", "grade"]
 
 RIGHT, MISTAKE, NEAR, WRONG, UNREADABLE = "right", "mistake", "close", "wrong", "unreadable"
+
+
+MORE_BROKEN = "Once you fix that, look at the other steps: this isn't the only one out of place."
 
 
 class Verdict(NamedTuple):
@@ -38,7 +43,7 @@ class Verdict(NamedTuple):
 def grade(case: Case, text: str) -> Verdict:
     """The verdict on an answer as typed. It never raises for what a learner types."""
     if case.choices:
-        return _grade_choice(case, text)
+        return _grade_order(case, text) if case.ordered else _grade_choice(case, text)
     asked = quantity_named(case.asked)
     try:
         reading = read(text, case.unit, bare_fraction=asked.is_efficiency, quantity=asked)
@@ -127,3 +132,17 @@ def _grade_choice(case: Case, text: str) -> Verdict:
         return Verdict(RIGHT, f"Right. {case.steps[-1].why}", None, float(number), "choice", echo)
     wrong = next(m for m in case.mistakes if m.value == number)
     return Verdict(MISTAKE, wrong.says, wrong.id, float(number), "choice", echo)
+
+
+def _grade_order(case: Case, text: str) -> Verdict:
+    """Right where every pair stands as it must; else the pair is told that is broken first."""
+    try:
+        number = read_order(text, len(case.choices))
+    except Unreadable as refusal:
+        return Verdict(UNREADABLE, str(refusal))
+    echo, wrong = letters_of(number), broken(case.pairs, steps_of(number))
+    if not wrong:
+        return Verdict(RIGHT, f"Right. {case.steps[-1].why}", None, number, case.unit, echo)
+    told = case.single_mistakes[wrong[0]]
+    says = f"{told.says} {MORE_BROKEN}" if wrong[1:] else told.says
+    return Verdict(MISTAKE, says, told.id, number, case.unit, echo)

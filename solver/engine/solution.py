@@ -22,6 +22,7 @@ from .changes import mistaken_changes
 from .draw import Draw
 from .family import Family, Judge, Judgement, Level
 from .mistake import Mistake, can_be_told, stands_alone
+from .order import Ordering, Pair, posed
 from .plan import Plan, find_plan
 from .steps import Step, worked_steps
 
@@ -35,8 +36,9 @@ TIE = 1e-9  # a value this near half way is rounded up by some and down by other
 class Solution(NamedTuple):
     """What a problem comes to, in `unit`; its mistakes are those of one link.
 
-    `asks` is what a judgement asks where each draw asks another thing, and `table` what its picture
-    shows. All before these are the last fields of a Case, in the same order.
+    `pairs` are those of steps to put in order, one for each mistake. `asks` is what a judgement asks
+    where each draw asks another thing, and `table` what its picture shows. All before these two are the
+    last fields of a Case, in the same order.
     """
 
     known: Mapping[str, float]
@@ -47,6 +49,7 @@ class Solution(NamedTuple):
     steps: tuple[Step, ...]
     mistakes: tuple[Mistake, ...]
     choices: tuple[str, ...] = ()
+    pairs: tuple[Pair, ...] = ()
     asks: str = ""
     table: tuple[tuple[str, str], ...] = ()
 
@@ -128,7 +131,7 @@ def judged(
     values: Mapping[str, float],
     chance: Draw,
 ) -> Solution:
-    """The choice that is right; the judge may look at all the `values` of a scene.
+    """The choice or the order that is right; the judge may look at all the `values` of a scene.
 
     Raises:
         Unfit: a value is not plausible, or it is too close to a limit.
@@ -143,6 +146,9 @@ def judged(
     judgement = judge(ChainMap(known, cast(dict[str, float], values)), units, chance)
     if judgement is None:
         raise Unfit("It is too close to a limit to be judged fairly.")
+    if isinstance(judgement, Ordering):
+        number, worked, *rest = posed(judgement, chance)
+        return Solution(known, "order", number, number, number, worked, *rest, judgement.asks)
     return _choice(judgement, known, steps, units, chance)
 
 
@@ -164,7 +170,7 @@ def _choice(
     at = (number, number, number)  # the answer, and its band
     shown = tuple((spoken(label, units), spoken(text, units)) for label, text in judgement.table)
     told = judgement.asks, shown
-    return Solution(known, "choice", *at, (*steps, last), mistakes, choices, *told)
+    return Solution(known, "choice", *at, (*steps, last), mistakes, choices, (), *told)
 
 
 class _Spans:

@@ -45,16 +45,25 @@ def hints_of(case: Case) -> tuple[Hint, ...]:
         hints.append(Hint("The way", _way(case, worked)))
         hints.append(Hint("The formula" if len(worked) == 1 else "The formulas", steps=worked))
     if case.choices:
-        return (*hints, Hint("The rule", steps=case.steps[-1:]))
+        hints.append(Hint("The rule", steps=case.steps[-1:]))
+        return (*hints, Hint("One pair", _one_pair(case))) if case.ordered else tuple(hints)
     return (*hints, Hint("The numbers", steps=worked, with_numbers=True))
 
 
 def _asks(case: Case) -> str:
+    if case.ordered:
+        return "Which step would hurt somebody, or prove nothing, if it came too early?"
     if case.choices:
         return "What does the question ask you to decide? Which reading or rule decides it?"
     given = [_named(name, case) for name in case.given]
     have = " and ".join(filter(None, (", ".join(given[:-1]), *given[-1:])))
     return f"You have the {have}. You need the {_named(case.asked, case)}. {_leads(case)}"
+
+
+def _one_pair(case: Case) -> str:
+    """Two of the steps, in the order in which they must stand."""
+    first, then = (case.choices[step] for step in case.pairs[0])
+    return f"“{first}” comes before “{then}”."
 
 
 def _leads(case: Case) -> str:

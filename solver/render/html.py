@@ -17,7 +17,7 @@ from solver.engine.steps import Step
 from solver.units.show import figures, with_unit
 from solver.vocabulary import quantity_named
 
-from .text import label_of, one_line_text, spoken_of, step_texts
+from .text import label_of, one_line_text, spoken_of, step_head, step_texts
 
 __all__ = [
     "formula_html",
@@ -93,7 +93,8 @@ def one_line_html(case: Case) -> str:
 
 def step_html(number: int, step: Step, known: Values, given: Values, units: str) -> str:
     """One worked step as a list item: what we want, formula, numbers, result, why."""
-    head = f'<div class="w2w-want">Step {number}: {escape(spoken_of(step.name, units))}</div>'
+    title = step_head(number, spoken_of(step.name, units))
+    head = f'<div class="w2w-want">{escape(title)}</div>'
     why = f'<div class="w2w-why">{escape(step.why)}</div>'
     if step.expr is None:
         rule, put_in, _ = step_texts(step, known, given, units)

@@ -10,6 +10,7 @@ from solver.engine.family import Family
 from solver.engine.grading import Verdict
 from solver.engine.steps import Step
 from solver.own.work import Work
+from solver.units.order import LETTERS, letters_of
 from solver.units.show import capital, exact, figures, with_unit
 from solver.vocabulary import quantity_named
 
@@ -21,6 +22,7 @@ __all__ = [
     "given_rows",
     "one_line_text",
     "question_rows",
+    "step_head",
     "step_lines",
     "step_texts",
     "steps_text",
@@ -29,26 +31,31 @@ __all__ = [
     "work_text",
 ]
 
+NO_QUANTITY = {"choice": "judgment", "order": "the order", "place": ""}
 ROUNDING = "Results are shown to four figures; each step uses the full values."
 
 
 def value_json(value: float, unit: str) -> dict[str, Any]:
-    """A value with its unit, at full precision."""
-    return {"value": value, "unit": unit}
+    """A value with its unit, at full precision; an order as its letters."""
+    return {"value": letters_of(value) if unit == "order" else value, "unit": unit}
 
 
 def label_of(name: str, units: str) -> str:
-    """What a step is called: a quantity's label, or "judgment"."""
-    return "judgment" if name == "choice" else quantity_named(name).label(units)
+    """What a step is called: a quantity's label, or "judgment"; a step in its place says itself what it is."""
+    return NO_QUANTITY[name] if name in NO_QUANTITY else quantity_named(name).label(units)
 
 
 def spoken_of(name: str, units: str) -> str:
     """The same with its abbreviation, for its first use: "water horsepower (WHP)"."""
-    return label_of(name, units) if name == "choice" else quantity_named(name).spoken(units)
+    return NO_QUANTITY[name] if name in NO_QUANTITY else quantity_named(name).spoken(units)
 
 
 def step_texts(step: Step, known: Values, given: Values, units: str) -> tuple[str, str, str]:
     """A step in plain text: the formula in words, the numbers put in, and the result."""
+    if step.unit == "place":
+        return step.rule, "", ""
+    if step.unit == "order":
+        return step.rule, f"A right order is {figures(step.value, step.unit)}", ""
     if step.expr is None:
         best = f"the best answer is choice {step.value:g}"
         return step.rule, f"{step.numbers}; {best}" if step.numbers else capital(best), ""
@@ -68,18 +75,23 @@ def step_lines(step: Step, known: Values, given: Values, units: str) -> tuple[st
     return title, formula, put_in if ends else f"{put_in} = {result}", step.why
 
 
+def step_head(number: int, title: str) -> str:
+    """The head of a step: its number, and what it is where that has a name."""
+    return f"Step {number}: {title}" if title else f"Step {number}"
+
+
 def steps_text(steps: Sequence[Step], known: Values, given: Values, units: str) -> str:
     """Worked steps as a good teacher's board has them."""
     lines = []
     for number, step in enumerate(steps, 1):
         title, formula, put_in, why = step_lines(step, known, given, units)
         lines += [
-            f"Step {number}: {title}",
+            step_head(number, title),
             f"  {formula}",
             f"  {put_in}" * bool(put_in),
             f"  {why}",
         ]
-    if len(steps) > 1:
+    if any(step.expr is not None for step in steps[:-1]):
         lines += [ROUNDING]
     return "\n".join(filter(None, lines))
 
@@ -115,7 +127,8 @@ def case_text(case: Case, *, solution: bool = True) -> str:
     """A problem for the terminal, with its solution where wanted."""
     lines = [f"{case.family.title} (level {case.level})", "", case.lead, ""]
     lines += [f"  {label}: {value}" for label, value in question_rows(case)]
-    lines += [f"  {number}) {choice}" for number, choice in enumerate(case.choices, 1)]
+    marks = LETTERS if case.ordered else "123456789"
+    lines += [f"  {mark}) {choice}" for mark, choice in zip(marks, case.choices, strict=False)]
     if solution:
         lines += ["", steps_text(case.steps, case.known, case.given, case.units)]
         if whole := one_line_text(case):
@@ -160,8 +173,9 @@ def case_json(case: Case) -> dict[str, Any]:
         "given": given_json(case.given, case.units),
         "asked": {"name": case.asked, "unit": case.unit},
         "answer": value_json(case.answer, case.unit),
-        "accepted": {"low": case.low, "high": case.high},
+        "accepted": {} if case.ordered else {"low": case.low, "high": case.high},
         "choices": list(case.choices),
+        "pairs": [[LETTERS[first], LETTERS[then]] for first, then in case.pairs],
         "steps": steps_json(case.steps, case.known, case.given, case.units),
         "one_line": one_line_text(case),
         "mistakes": [
@@ -176,10 +190,15 @@ def verdict_json(verdict: Verdict) -> dict[str, Any]:
         "status": verdict.status,
         "mistake": verdict.mistake,
         "says": verdict.says,
-        "value": verdict.value,
-        "unit": verdict.unit,
+        **_value_read(verdict),
         "echo": verdict.echo,
     }
+
+
+def _value_read(verdict: Verdict) -> dict[str, Any]:
+    if verdict.value is None or verdict.unit is None:
+        return {"value": verdict.value, "unit": verdict.unit}
+    return value_json(verdict.value, verdict.unit)
 
 
 def family_json(family: Family) -> dict[str, Any]:

@@ -13,7 +13,7 @@
 | `constants.py` | the constants that several topics use |
 | `limits.py` | the limits that readings are judged by, and the judge of one quantity |
 | `tables.py` | the published tables, read |
-| `questions.py` | questions in words, read |
+| `questions.py`, `orders.py` | questions in words, and steps to put in order, read |
 | `readings.py`, `scenes.py` | a reading worked by formulas and noted as people note it; stations that several chapters read |
 
 A chapter's folder has `quantities.py`, `formulas.py`, `problems.py` and `by_hand.py`: each numeric

@@ -1,6 +1,6 @@
 """What the families of one chapter share: its name and its formulas."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from solver.algebra.formula import Formula
 from solver.engine.family import Family, Judge, Level, Scene
@@ -53,6 +53,21 @@ class Chapter:
             name, tag, self.name, title, "choice", levels, scene,
             self.formulas, judge, since, self._revised(since, revised),
         )  # fmt: skip
+
+    def ordered(
+        self,
+        name: str,
+        tag: str,
+        title: str,
+        judge: Judge,
+        scene: Scene,
+        *levels: Level,
+        since: int = 1,
+        revised: tuple[int, ...] = (),
+    ) -> Family:
+        """A family that asks for steps to be put in order; its judges give orderings."""
+        chosen = self.judged(name, tag, title, judge, scene, *levels, since=since, revised=revised)
+        return replace(chosen, asked="order")
 
     def _revised(self, since: int, revised: tuple[int, ...]) -> tuple[int, ...]:
         return tuple(sorted({*(n for n in self.redrawn if n > since), *revised}))

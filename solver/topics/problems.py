@@ -20,6 +20,7 @@ from .insulation.problems import INSULATION
 from .machine.problems import MACHINE
 from .mains.problems import MAINS
 from .nameplate.problems import NAMEPLATE
+from .order.problems import ORDER
 from .speed.problems import SPEED
 from .standby.problems import STANDBY
 from .wet_well.problems import WET_WELL
@@ -45,4 +46,5 @@ FAMILIES: tuple[Family, ...] = (
     *CHEMICAL,
     *MAINS,
     *STANDBY,
+    *ORDER,
 )

@@ -10,6 +10,7 @@
 | `reading.py` | what was typed, read as one number with a unit that fits, or refused |
 | `typed.py` | the ordinary case of that, and the sentences that refuse |
 | `other_forms.py` | the other ways to write a number: 62 ft 6 in, 1:15, 12k |
+| `order.py` | an order of lettered steps, typed as C A B D and kept as a number |
 | `worked_sum.py` | a sum typed as an answer: 150*66/3960 |
 
 The quantities themselves are in their topics; `solver/vocabulary.py` finds one by its name and says

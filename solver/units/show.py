@@ -4,6 +4,7 @@ import re
 from functools import cache
 from math import floor, log10
 
+from .order import letters_of
 from .unit import units
 
 __all__ = [
@@ -28,7 +29,11 @@ def figures(value: float, name: str = "") -> str:
     ('0.00001234', '0.00025')
     >>> figures(0.23764, "%"), figures(2.3764, "%")
     ('0.24', '2.376')
+    >>> figures(3124.0, "order")
+    'C A B D'
     """
+    if name == "order":
+        return letters_of(value)
     size = abs(value)
     if size >= 1e12:
         return f"{value:.3e}"
@@ -79,7 +84,7 @@ def _frame(name: str) -> tuple[str, str]:
     shown = _raised(name)
     if name.startswith("$"):
         return "$", shown[1:]
-    return "", {"%": "%", "": "", "choice": ""}.get(name, f" {shown}")
+    return "", {"%": "%", "": "", "choice": "", "order": ""}.get(name, f" {shown}")
 
 
 def with_unit(number: str, name: str) -> str:

@@ -5,6 +5,7 @@ from urllib.parse import quote
 
 from solver import Case, Verdict
 from solver.engine.choices import Choice
+from solver.engine.order import right_orders
 from solver.engine.telling import Hint, hints_of
 from solver.own.work import Work
 from solver.render.html import numbers_html, one_line_html, rule_html, step_html
@@ -42,6 +43,8 @@ MISSED = ("mistake", "wrong")
 
 def answer_label(case: Case, choices: int = 0) -> str:
     """What the place for an answer asks for: the unit and how exactly; or one of the choices."""
+    if case.ordered:
+        return "Your order, first step first"
     if count := choices or len(case.choices):
         return f"Choose one, 1 to {count}"
     quantity = quantity_named(case.asked)
@@ -73,7 +76,7 @@ def picture_html(case: Case, verdict: Verdict | None = None) -> Markup:
 
 
 def question_html(case: Case, choices: Sequence[str] = (), pictured: bool = False) -> Markup:
-    """The question, the givens, and these choices, numbered.
+    """The question, the givens, and these choices, numbered; steps to put in order have letters.
 
     `pictured`: a picture comes after it, which has what is given where there is one.
     """
@@ -84,10 +87,15 @@ def question_html(case: Case, choices: Sequence[str] = (), pictured: bool = Fals
         tag("p", case.lead, cls="w2w-question"),
         table(rows, "" if said else "What is given"),
         tag("details", tag("summary", "The picture as a table"), table(drawn)) if drawn else None,
-        tag("ol", (tag("li", choice) for choice in choices), cls="w2w-choices")
+        tag("ol", (tag("li", choice) for choice in choices), cls="w2w-choices", type=numbering(case))
         if choices
         else None,
     )
+
+
+def numbering(case: Case) -> str | None:
+    """What its choices are numbered by: letters, where they are steps to put in order."""
+    return "A" if case.ordered else None
 
 
 def above_html(case: Case, why: str = "", number: int = 0) -> Markup:
@@ -199,8 +207,17 @@ def in_one_line(case: Case) -> Markup:
     return joined(tag("div", "In one line:", cls="w2w-why"), whole) if whole else Markup()
 
 
+def in_order(case: Case) -> str:
+    """The letters of a right order, and whether there are others."""
+    many = right_orders(len(case.choices), case.pairs)
+    letters = figures(case.answer, case.unit)
+    return f"{letters}, or another of {many} right orders" if many > 1 else letters
+
+
 def right_answer(case: Case, choices: Sequence[Choice] = ()) -> str:
     """The right answer in words; of choices, the number and the text of the right one."""
+    if case.ordered:
+        return in_order(case)
     if not choices:
         return with_unit(figures(case.answer, case.unit), case.unit)
     right = next(n for n, choice in enumerate(choices, 1) if not choice.mistake)

@@ -1,4 +1,5 @@
-/* The place for an answer: a box or choices, and the one main button that Enter presses.
+/* The place for an answer: a box, choices or steps to put in order (order.js), and the one main button
+ * that Enter presses.
  *
  * Each letter and each press is told as a message, in order, and a press carries its text along: so
  * a press never overtakes what was typed. What is asked comes from Python whole, as `asked`.
@@ -95,9 +96,10 @@ function render({ model, el }) {
   function build() {
     const asked = model.get("asked");
     const choosing = asked.choices.length > 0;
+    const make = asked.ordered ? makeOrder : makeChoices;
     const held = form.contains(document.activeElement);
     const before = field;
-    field = choosing ? makeChoices(name, changed, asked) : box;
+    field = choosing ? make(name, changed, asked) : box;
     field.ask?.(asked);
     if (field !== before) {
       form.classList.toggle("w2w-choosing", choosing);

@@ -1,6 +1,6 @@
-"""The place for an answer: a box or rows to choose from, and the main button that Enter presses.
+"""The place for an answer: a box, rows to choose from or to put in order, and the button that Enter presses.
 
-answer.js shows it and tells what is typed, letter by letter, and each press with the text it sends.
+answer.js, with order.js for rows in order, shows it and tells what is typed, letter by letter, and each press with the text it sends.
 """
 
 from collections.abc import Callable, Sequence
@@ -15,14 +15,16 @@ from .controls import PAUSE, Panel
 __all__ = ["NEXT", "Answer"]
 
 NEXT = "Next"
-SCRIPT = Path(__file__).with_name("answer.js").read_text(encoding="utf-8")
+SCRIPT = "".join(
+    Path(__file__).with_name(name).read_text(encoding="utf-8") for name in ("order.js", "answer.js")
+)
 MOST = 1000  # letters of an answer; no number has so many
 
 
 class Answer(AnyWidget):
     """What is asked, what was typed, and `send`, which gets the text at each press.
 
-    `value` is the text as it stands; of choices, the number of the chosen one. Whoever shows a new
+    `value` is the text as it stands; of choices, the number of the chosen one; of steps in order, their letters. Whoever shows a new
     question calls `ask`, which takes the place of what was typed. `checks` is what the main button
     says until `lead_on` makes it lead to what comes next; with another text typed, it checks again.
     """
@@ -44,11 +46,20 @@ class Answer(AnyWidget):
         self.ask("Your answer")
 
     def ask(
-        self, label: str, choices: Sequence[str] = (), number: bool = True, text: str = ""
+        self,
+        label: str,
+        choices: Sequence[str] = (),
+        number: bool = True,
+        text: str = "",
+        ordered: bool = False,
     ) -> None:
-        """Ask anew, with this text in place. `number`: a telephone shows its number keys."""
+        """Ask anew, with this text in place. `number`: a telephone shows its number keys.
+
+        `ordered`: the choices are steps to put in order.
+        """
         self._count += 1  # the same question again is a new one
         asked = {"label": label, "choices": list(choices), "number": number, "text": text}
+        asked["ordered"] = ordered
         self.value = self._sent = text
         self.lead_on(None)
         self.asked = {**asked, "count": self._count}
@@ -56,7 +67,7 @@ class Answer(AnyWidget):
     def fill(self, text: str) -> None:
         """Put a text in place that nobody typed."""
         asked = self.asked
-        self.ask(asked["label"], asked["choices"], asked["number"], text)
+        self.ask(asked["label"], asked["choices"], asked["number"], text, asked["ordered"])
 
     def lead_on(self, onward: Callable[[], object] | None) -> None:
         """Let the main button do this from now on, or check again."""
