@@ -178,7 +178,9 @@ class Family:
                 "level, 1 to 9; after revision 9 take a new tag"
             )
         if (self.asked in ("choice", "order")) is (self.judge is None):
-            raise BadDefinition(f"family {self.name!r}: 'choice' is asked just when it judges, or 'order'")
+            raise BadDefinition(
+                f"family {self.name!r}: 'choice' is asked just when it judges, or 'order'"
+            )
         if len(self.levels) < 2:
             raise BadDefinition(f"family {self.name!r}: give it two levels or more")
         numbers = [self.since, *self.revised]
@@ -216,7 +218,9 @@ class Family:
         if self.judge is None:
             quantity_named(asked)
         elif level.asked:
-            raise BadDefinition(f"{where}: take out its asked=, as a judgment asks for a choice or an order")
+            raise BadDefinition(
+                f"{where}: take out its asked=, as a judgment asks for a choice or an order"
+            )
         rows = [text for row in level.table if not isinstance(row, str) for text in row]
         question = spoken(" ".join((*rows, level.question)), "us")
         slots = {slot for _, slot, _, _ in Formatter().parse(question) if slot is not None}

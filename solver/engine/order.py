@@ -24,7 +24,10 @@ __all__ = ["Ordering", "Pair", "Posed", "Stage", "broken", "posed", "right_order
 
 FEWEST = 4
 TOO_EARLY = "You put “{}” before “{}”."
-ONE_ORDER, ORDERS = "No other order is right.", "{} orders are right, because some steps can trade places."
+ONE_ORDER, ORDERS = (
+    "No other order is right.",
+    "{} orders are right, because some steps can trade places.",
+)
 
 
 class Pair(NamedTuple):
@@ -172,4 +175,3 @@ def _mistake(ordering: Ordering, pair: Pair, value: float) -> Mistake:
     did = TOO_EARLY.format(then.text, first.text)
     why = f"{then.after[first.id]} Source: {then.source}."
     return Mistake(f"{ordering.id}.{then.id}_before_{first.id}", value, value, value, did, why)
-

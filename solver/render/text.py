@@ -10,7 +10,7 @@ from solver.engine.family import Family
 from solver.engine.grading import Verdict
 from solver.engine.steps import Step
 from solver.own.work import Work
-from solver.units.order import LETTERS, letters_of
+from solver.units.order import LETTERS
 from solver.units.show import capital, exact, figures, with_unit
 from solver.vocabulary import quantity_named
 
@@ -36,8 +36,8 @@ ROUNDING = "Results are shown to four figures; each step uses the full values."
 
 
 def value_json(value: float, unit: str) -> dict[str, Any]:
-    """A value with its unit, at full precision; an order as its letters."""
-    return {"value": letters_of(value) if unit == "order" else value, "unit": unit}
+    """A value with its unit, at full precision."""
+    return {"value": value, "unit": unit}
 
 
 def label_of(name: str, units: str) -> str:
@@ -161,7 +161,12 @@ def given_json(given: Values, units: str) -> dict[str, Any]:
 
 
 def case_json(case: Case) -> dict[str, Any]:
-    """Everything about a problem, its answer and its mistakes, at full precision."""
+    """Everything about a problem, its answer and its mistakes, at full precision.
+
+    Of steps to put in order, `order` has the letters of a right one; its value is that order's number
+    (units/order.py). `pairs` are the letters that must stand before one another: all that an order is
+    marked by.
+    """
     return {
         "code": case.code,
         "family": case.family.name,
@@ -173,8 +178,9 @@ def case_json(case: Case) -> dict[str, Any]:
         "given": given_json(case.given, case.units),
         "asked": {"name": case.asked, "unit": case.unit},
         "answer": value_json(case.answer, case.unit),
-        "accepted": {} if case.ordered else {"low": case.low, "high": case.high},
+        "accepted": {"low": case.low, "high": case.high},
         "choices": list(case.choices),
+        "order": figures(case.answer, case.unit) if case.ordered else "",
         "pairs": [[LETTERS[first], LETTERS[then]] for first, then in case.pairs],
         "steps": steps_json(case.steps, case.known, case.given, case.units),
         "one_line": one_line_text(case),
@@ -190,15 +196,10 @@ def verdict_json(verdict: Verdict) -> dict[str, Any]:
         "status": verdict.status,
         "mistake": verdict.mistake,
         "says": verdict.says,
-        **_value_read(verdict),
+        "value": verdict.value,
+        "unit": verdict.unit,
         "echo": verdict.echo,
     }
-
-
-def _value_read(verdict: Verdict) -> dict[str, Any]:
-    if verdict.value is None or verdict.unit is None:
-        return {"value": verdict.value, "unit": verdict.unit}
-    return value_json(verdict.value, verdict.unit)
 
 
 def family_json(family: Family) -> dict[str, Any]:

@@ -61,7 +61,7 @@ def read_order(text: str, count: int) -> float:
         raise Unreadable(f"The steps haven't been put in order yet. Move them. Or {_small(such)}")
     if not typed or not re.fullmatch("[A-Z]+", typed) or len(typed) > 2 * count:
         said = " ".join(text[:30].split())
-        raise Unreadable(f"“{said}” isn't an order of steps. {such}")
+        raise Unreadable(f'"{said}" isn\'t an order of steps. {such}')
     known = LETTERS[:count]
     if strange := [letter for letter in typed if letter not in known]:
         raise Unreadable(

@@ -9,6 +9,7 @@ from solver.engine.code import MOST_SEED
 __all__ = [
     "JUDGEMENTS",
     "NUMERIC",
+    "ORDERS",
     "PROBLEMS",
     "SEEDS",
     "named",
@@ -26,7 +27,8 @@ PROBLEMS: tuple[tuple[Family, int, str], ...] = tuple(
     for units in ("us", "si")
 )
 NUMERIC = tuple(problem for problem in PROBLEMS if problem[0].judge is None)
-JUDGEMENTS = tuple(problem for problem in PROBLEMS if problem[0].judge is not None)
+JUDGEMENTS = tuple(problem for problem in PROBLEMS if problem[0].asked == "choice")
+ORDERS = tuple(problem for problem in PROBLEMS if problem[0].asked == "order")
 # Each kind and level in one of the two systems, in turn: for what hangs little on the system.
 IN_TURN = tuple(problem for number, problem in enumerate(PROBLEMS) if number % 4 in (0, 3))
 NUMERIC_IN_TURN = tuple(problem for problem in IN_TURN if problem[0].judge is None)

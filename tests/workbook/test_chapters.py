@@ -35,11 +35,17 @@ PARTS = [
     *("example", "worked-example", "your-own", "own-numbers"),
     *("formulas-first", "formulas", "remember", "onward"),
 ]
-# A chapter without formulas has nothing to move or to put numbers into; it is read instead.
-PARTS_IN_WORDS = [
-    *("title", "practice", "why", "cautions-first", "cautions", "order", "rotation", "signs"),
-    *("example", "worked-example", "remember", "onward"),
-]
+# A chapter without formulas has nothing to move or to put numbers into; each is read instead.
+PARTS_IN_WORDS = {
+    "11-around-the-machine.ipynb": [
+        *("title", "practice", "why", "cautions-first", "cautions", "order", "rotation", "signs"),
+        *("example", "worked-example", "remember", "onward"),
+    ],
+    "26-order-of-steps.ipynb": [
+        *("title", "practice", "why", "how", "cautions-first", "cautions", "questions", "pairs"),
+        *("example", "worked-example", "remember", "onward"),
+    ],
+}
 LONGEST = 19  # words in a sentence: under 20
 FORMULA = re.compile(r"[=×÷√]|\$\$|\\[a-z]+|\d\s*[*/^]\s*\d|\w \* \w")
 
@@ -114,7 +120,7 @@ def test_code_is_one_hidden_line_under_a_friendly_comment_and_keeps_no_output(pa
 
 @by_name(CHAPTERS)
 def test_a_chapter_has_every_part_in_the_order_of_reading(path):
-    parts = PARTS if has_formulas(path) else PARTS_IN_WORDS
+    parts = PARTS if has_formulas(path) else PARTS_IN_WORDS[path.name]
     if "figure" not in dict(calls(path)):  # where nothing is worth a figure to move
         parts = [part for part in parts if part not in ("explore", "figure")]
     assert parts == [cell.id for cell in read(path).cells]
@@ -180,9 +186,9 @@ def test_practice_formulas_and_own_numbers_are_of_one_chapter_that_has_problems(
         assert said.get("figure", ["losses"])[0] in FIGURES
 
 
-def test_only_the_chapter_around_the_machine_has_no_formulas():
-    without = [path.stem for path in CHAPTERS if not has_formulas(path)]
-    assert ["11-around-the-machine"] == without
+def test_only_the_chapters_in_words_have_no_formulas():
+    without = [path.name for path in CHAPTERS if not has_formulas(path)]
+    assert list(PARTS_IN_WORDS) == without
 
 
 def test_the_chapters_together_practise_every_family():

@@ -60,7 +60,9 @@ class Question(NamedTuple):
 
     @property
     def texts(self) -> list[str]:
-        """The choices in words."""
+        """The choices in words, or the steps to put in order."""
+        if self.problem.ordered:
+            return list(self.problem.choices)
         return [choice.text for choice in self.choices]
 
     @property

@@ -27,6 +27,7 @@ __all__ = [
     "chain_html",
     "hints_html",
     "in_one_line",
+    "in_order",
     "lesson_html",
     "picture_html",
     "problem_html",
@@ -87,7 +88,9 @@ def question_html(case: Case, choices: Sequence[str] = (), pictured: bool = Fals
         tag("p", case.lead, cls="w2w-question"),
         table(rows, "" if said else "What is given"),
         tag("details", tag("summary", "The picture as a table"), table(drawn)) if drawn else None,
-        tag("ol", (tag("li", choice) for choice in choices), cls="w2w-choices", type=numbering(case))
+        tag(
+            "ol", (tag("li", choice) for choice in choices), cls="w2w-choices", type=numbering(case)
+        )
         if choices
         else None,
     )

@@ -139,6 +139,7 @@ def asked(
         "text": case.lead,
         "given": [[capital(label), value] for label, value in rows],
         "choices": list(choices),
+        "numbering": "A." if case.ordered else "1.",
         "asks": asks,
         "room": ROOM if case.given else LITTLE,
     }

@@ -10,7 +10,7 @@ from solver.topics.catalogue import Refused
 from solver.units.show import exact, figures, with_unit
 from workbook.fault import LOOK as FAULT_LOOK
 from workbook.fault import head_html, review_html
-from workbook.practice import after_state, chain_html, problem_html, worked_html
+from workbook.practice import after_state, chain_html, in_order, problem_html, worked_html
 from workbook.ui.markup import Child, Markup, tag
 from workbook.ui.pieces import STATES, state_line
 
@@ -123,6 +123,8 @@ def _typed(mark: QuestionMark) -> str:
 
 
 def _answer(case: Case) -> str:
+    if case.ordered:
+        return in_order(case)
     if case.choices:
         number = int(case.answer)
         return f"choice {number}: {case.choices[number - 1].rstrip('.')}"

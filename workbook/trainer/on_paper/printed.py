@@ -6,9 +6,10 @@ from pathlib import Path
 from typing import Any
 
 from solver import Case, SolverError
+from solver.engine.order import right_orders
 from solver.render.text import ROUNDING, label_of
 from solver.units.show import counted, exact, figures, with_unit
-from workbook.practice import answer_label
+from workbook.practice import answer_label, in_order
 from workbook.trainer.marking.odd import plain
 from workbook.trainer.sets.set_file import Assigned
 from workbook.ui.cautions import caution_lines
@@ -27,7 +28,8 @@ HOW = (
 CASES = "The cases of find the fault in this set are not on paper: work them on the screen."
 KEY_HOW = (
     "Under each answer is the range that is accepted, in the same unit. Any unit of the same kind is "
-    "right too. A choice is just its number."
+    "right too. A choice is just its number, and an order its letters. Where several orders are right, type "
+    "the answers in to have them graded."
 )
 EVERYBODY = "all"
 LONGEST_NAME = 60
@@ -143,15 +145,23 @@ def _key(sheets: Sequence[Sheet], each: bool) -> dict[str, Any]:
 
 
 def _short(case: Case) -> str:
-    return "choice" if case.choices else label_of(case.asked, case.units)
+    return "choice" if case.choices and not case.ordered else label_of(case.asked, case.units)
 
 
 def _answer(case: Case) -> tuple[str, str]:
     """The answer with its unit, and the lowest and the highest that are accepted."""
+    if case.ordered:
+        return figures(case.answer, case.unit), _others(case)
     if case.choices:
         return figures(case.answer), ""
     low, high = (figures(value, case.unit) for value in (case.low, case.high))
     return with_unit(figures(case.answer, case.unit), case.unit), f"{low} to {high}"
+
+
+def _others(case: Case) -> str:
+    """How many orders are right, where it is not the only one."""
+    many = right_orders(len(case.choices), case.pairs)
+    return f"one of {many} right orders" if many > 1 else ""
 
 
 def _solved(sheet: Sheet, each: bool) -> dict[str, Any]:
@@ -164,4 +174,6 @@ def _solved(sheet: Sheet, each: bool) -> dict[str, Any]:
 
 def _in_words(case: Case) -> str:
     answer, _ = _answer(case)
+    if case.ordered:
+        return in_order(case)
     return f"choice {answer}, {case.choices[int(case.answer) - 1]}" if case.choices else answer
