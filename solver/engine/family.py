@@ -18,7 +18,18 @@ from solver.vocabulary import quantity_named, spoken
 from .draw import Draw
 from .order import Ordering
 
-__all__ = ["Drawn", "Family", "Judge", "Judgement", "Level", "Option", "Row", "Scene", "Small"]
+__all__ = [
+    "Drawn",
+    "Family",
+    "Judge",
+    "Judgement",
+    "Level",
+    "Option",
+    "Orders",
+    "Row",
+    "Scene",
+    "Small",
+]
 
 Row = str | tuple[str, str]
 SLOTS = {"place", "station", "person", "unit"}
@@ -100,7 +111,8 @@ class Judgement:
         spoken(self.rule + self.numbers + self.asks, "us")
 
 
-Judge = Callable[[Mapping[str, float], str, Draw], Judgement | Ordering | None]
+Judge = Callable[[Mapping[str, float], str, Draw], Judgement | None]
+Orders = Callable[[Mapping[str, float], str, Draw], Ordering]
 
 
 @dataclass(frozen=True, slots=True)
@@ -124,7 +136,7 @@ class Level:
     find: tuple[str, ...] = ()
     table: tuple[Row, ...] = ()
     scene: Scene | None = None
-    judge: Judge | None = None
+    judge: Judge | Orders | None = None
     since: int = 0
     asked: str = ""
 
@@ -150,7 +162,7 @@ class Family:
     levels: tuple[Level, ...]
     scene: Scene
     formulas: tuple[Formula, ...]
-    judge: Judge | None = None
+    judge: Judge | Orders | None = None
     since: int = 1
     revised: tuple[int, ...] = ()
 

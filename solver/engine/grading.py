@@ -16,7 +16,7 @@ from .mistake import CLOSE, Mistake
 from .order import broken
 from .telling import told
 
-__all__ = ["MISTAKE", "NEAR", "RIGHT", "WRONG", "Verdict", "grade"]
+__all__ = ["MISTAKE", "NEAR", "RIGHT", "WRONG", "Verdict", "as_typed", "grade"]
 
 RIGHT, MISTAKE, NEAR, WRONG, UNREADABLE = "right", "mistake", "close", "wrong", "unreadable"
 
@@ -50,6 +50,11 @@ def grade(case: Case, text: str) -> Verdict:
     except Unreadable as refusal:
         return Verdict(UNREADABLE, str(refusal))
     return _numeric(case, reading)
+
+
+def as_typed(case: Case, value: float) -> str:
+    """What somebody types to give this value: a number in the unit asked, or the letters of an order."""
+    return letters_of(value) if case.ordered else f"{value:.10g}"
 
 
 def _numeric(case: Case, reading: Reading) -> Verdict:

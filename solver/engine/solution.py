@@ -20,7 +20,7 @@ from solver.vocabulary import quantity_named, spoken
 
 from .changes import mistaken_changes
 from .draw import Draw
-from .family import Family, Judge, Judgement, Level
+from .family import Family, Judge, Judgement, Level, Orders
 from .mistake import Mistake, can_be_told, stands_alone
 from .order import Ordering, Pair, posed
 from .plan import Plan, find_plan
@@ -123,7 +123,7 @@ def _mistakes(
 
 
 def judged(
-    judge: Judge,
+    judge: Judge | Orders,
     family: Family,
     level: Level,
     units: str,
@@ -147,8 +147,11 @@ def judged(
     if judgement is None:
         raise Unfit("It is too close to a limit to be judged fairly.")
     if isinstance(judgement, Ordering):
-        number, worked, *rest = posed(judgement, chance)
-        return Solution(known, "order", number, number, number, worked, *rest, judgement.asks)
+        found = posed(judgement, chance)
+        at, told = found.answer, (found.steps, found.mistakes)
+        return Solution(
+            known, "order", at, at, at, *told, found.choices, found.pairs, judgement.asks
+        )
     return _choice(judgement, known, steps, units, chance)
 
 

@@ -3,7 +3,7 @@
 from dataclasses import dataclass, replace
 
 from solver.algebra.formula import Formula
-from solver.engine.family import Family, Judge, Level, Scene
+from solver.engine.family import Family, Judge, Level, Orders, Scene
 
 __all__ = ["Chapter"]
 
@@ -42,7 +42,7 @@ class Chapter:
         name: str,
         tag: str,
         title: str,
-        judge: Judge,
+        judge: Judge | Orders,
         scene: Scene,
         *levels: Level,
         since: int = 1,
@@ -59,7 +59,7 @@ class Chapter:
         name: str,
         tag: str,
         title: str,
-        judge: Judge,
+        judge: Judge | Orders,
         scene: Scene,
         *levels: Level,
         since: int = 1,

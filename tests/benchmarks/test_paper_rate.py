@@ -12,6 +12,7 @@ import time
 
 import pytest
 
+from solver.engine.grading import as_typed
 from solver.sets.paper import CHAPTERS
 from solver.sets.work_set import cases_for, set_of
 from workbook.trainer.on_paper.marks import marks_of
@@ -77,7 +78,7 @@ def typed(count: int) -> bytes:
     sheets = sheets_of(WEEK, numbered(count))
     made = io.StringIO(newline="")
     head, *rows = csv.reader(io.StringIO(answers_csv(sheets).decode("utf-8-sig")))
-    answers = ([f"{case.answer:.5g}" for case in sheet.cases] for sheet in sheets)
+    answers = ([as_typed(case, case.answer) for case in sheet.cases] for sheet in sheets)
     filled = (row[:3] + more for row, more in zip(rows, answers, strict=True))
     csv.writer(made).writerows([head, *filled])
     return made.getvalue().encode()

@@ -13,7 +13,7 @@ from tomllib import loads
 from typing import NamedTuple
 
 from solver import FAMILIES, Case, draw
-from solver.engine.grading import grade
+from solver.engine.grading import as_typed, grade
 from solver.render.text import step_lines
 
 __all__ = ["ROOT", "Text", "chapter_texts", "file_texts", "reader_files"]
@@ -60,7 +60,7 @@ def case_texts(case: Case) -> Iterator[tuple[str, str]]:
         yield "step", " | ".join(lines)
         yield "why", why
     for mistake in case.mistakes:
-        yield "mistake", grade(case, f"{mistake.value:.12g}").says
+        yield "mistake", grade(case, as_typed(case, mistake.value)).says
 
 
 def reader_files() -> Iterator[Path]:

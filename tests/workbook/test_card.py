@@ -10,6 +10,7 @@ from operator import itemgetter
 import pytest
 
 from solver import FAMILIES, BadCode, draw, family_named
+from solver.engine.grading import as_typed
 from solver.units.show import figures
 from tests.workbook.said import type_in, words
 from workbook import page
@@ -46,7 +47,7 @@ def practice(*numbers, families=HORSEPOWER, **more):
 
 
 def right(case):
-    return f"{case.answer:.4g} {'' if case.choices else case.unit}"
+    return f"{as_typed(case, case.answer)} {'' if case.choices else case.unit}"
 
 
 @pytest.fixture

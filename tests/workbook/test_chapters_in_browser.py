@@ -9,6 +9,7 @@ import re
 import pytest
 
 from solver import case_from_code
+from solver.engine.grading import as_typed
 from tests.workbook.cards import answer, open_code
 from tests.workbook.looking import in_theme
 from tests.workbook.on_a_phone import faults_on_a_phone
@@ -47,7 +48,7 @@ def test_a_chapter_opens_its_card_marks_a_right_answer_and_opens_a_code_and_it_f
     case = case_from_code(EXAMPLES[request.node.callspec.params["opened"]])
     card = page.locator(".w2w-card")
     open_code(card, case)
-    answer(card, f"{case.answer:.4g}")
+    answer(card, as_typed(case, case.answer))
     card.locator(".w2w-right").wait_for()
     assert "Try 1." in card.inner_text()
     card.get_by_role("button", name="Show the steps").click()

@@ -6,6 +6,7 @@ from random import Random
 import pytest
 
 from solver import FAMILIES, case_from_code, draw, family_named
+from solver.engine.grading import as_typed
 from tests.workbook.cards import answer, code_of
 from tests.workbook.looking import in_theme
 from tests.workbook.on_a_phone import faults_on_a_phone
@@ -81,7 +82,8 @@ def opened(reader, new_page):
 
 
 def right_answer(card):
-    return f"{case_from_code(code_of(card)).answer:.6g}"
+    case = case_from_code(code_of(card))
+    return as_typed(case, case.answer)
 
 
 def problems(page, number):

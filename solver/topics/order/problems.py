@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 
 from solver.engine.draw import Draw
-from solver.engine.family import Family, Judge, Level, Scene, Small
+from solver.engine.family import Family, Level, Orders, Scene, Small
 from solver.engine.order import Ordering
 from solver.scenario import PUMPS, kind_of
 from solver.topics.chapter import Chapter
@@ -17,7 +17,7 @@ CHAPTER = Chapter("order", (), redrawn=())
 LIFT = Small(NO_NUMBERS.values, tuple(place for place in PUMPS if kind_of(place) == "lift"))
 
 
-def judge(topic: str, level: int) -> Judge:
+def judge(topic: str, level: int) -> Orders:
     """One ordering of a topic and level, drawn by chance."""
 
     def drawn(values: Mapping[str, float], units: str, draw: Draw) -> Ordering:

@@ -4,6 +4,7 @@ from collections.abc import Iterable, Sequence
 from pathlib import Path
 
 from solver import draw
+from solver.engine.grading import as_typed
 from workbook.group.own_group import OwnGroup
 from workbook.group.posed import Posed
 from workbook.group.results import result_file
@@ -28,7 +29,7 @@ def answer_text(case, how: str) -> str:
     """An answer that is right, the one mistake with a name here, far off, or not to be read."""
     if how == SLIPPED:
         return f"{next(one.value for one in case.mistakes if one.id == MULTIPLIED):.6g}"
-    return {RIGHT: f"{case.answer:.6g}", FAR: "987654321", UNREAD: "about twelve"}[how]
+    return {RIGHT: as_typed(case, case.answer), FAR: "987654321", UNREAD: "about twelve"}[how]
 
 
 def work(own: OwnGroup, done: Iterable[Sequence[object]]) -> None:

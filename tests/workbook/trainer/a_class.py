@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from math import exp
 
 from solver import grade
+from solver.engine.grading import as_typed
 from solver.sets.work_set import cases_for
 from workbook.log import Attempt, line_of
 from workbook.trainer.sets.set_file import Assigned
@@ -46,10 +47,12 @@ def _sheet(assigned: Assigned, person: str, chance: random.Random, able: float) 
     for number, case in enumerate(cases_for(assigned.work, person), 1):
         hard = (number % 5 - 2) / 2
         if chance.random() < 1 / (1 + exp(2 * (hard - able))):
-            lines.append(_line(assigned, person, number, case, f"{case.answer:.10g}", "right"))
+            lines.append(
+                _line(assigned, person, number, case, as_typed(case, case.answer), "right")
+            )
         elif chance.random() < 0.7 and case.mistakes:
             slip = case.mistakes[min(int(chance.expovariate(1)), len(case.mistakes) - 1)]
-            typed = f"{slip.value:.6g}"
+            typed = as_typed(case, slip.value)
             lines.append(_line(assigned, person, number, case, typed, "mistake", slip.id))
         elif chance.random() < 0.6 and not case.choices:
             typed = f"{case.answer * 1.4567:.6g}"

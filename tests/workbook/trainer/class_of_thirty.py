@@ -5,6 +5,7 @@ What each must get is written down here, question by question, and not worked ou
 
 from collections.abc import Iterator
 
+from solver.engine.grading import as_typed
 from solver.sets.work_set import cases_for
 from tests.workbook.trainer import tampering
 from tests.workbook.trainer.sheets import line, mistaken, right, sheet, shown, wrong
@@ -37,7 +38,7 @@ def slips() -> Iterator[tuple[str, bytes]]:
             single = case.single_mistakes
             slip = next((m for m in single if kind_of(m) not in used), single[0])
             used.add(kind_of(slip))
-            lines.append(line(WEEK, person, number, f"{slip.value:.10g}"))
+            lines.append(line(WEEK, person, number, as_typed(case, slip.value)))
         yield person, sheet(*lines)
 
 

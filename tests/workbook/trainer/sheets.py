@@ -1,6 +1,7 @@
 """Lines of answer sheets as cards keep them, and as nobody should."""
 
 from solver import grade
+from solver.engine.grading import as_typed
 from solver.sets.work_set import cases_for
 from workbook.log import SHOWN, Attempt, line_of
 
@@ -9,12 +10,12 @@ __all__ = ["choice", "line", "mistaken", "number", "right", "sheet", "shown", "w
 
 def right(case) -> str:
     """A right answer, as somebody would type it."""
-    return f"{case.answer:.0f}" if case.choices else f"{case.answer:.5g}"
+    return as_typed(case, case.answer)
 
 
 def mistaken(case) -> str:
     """An answer that a known mistake gives."""
-    return f"{case.mistakes[0].value:.10g}"
+    return as_typed(case, case.mistakes[0].value)
 
 
 def wrong(case) -> str:

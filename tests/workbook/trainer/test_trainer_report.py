@@ -12,6 +12,7 @@ import numpy as np
 import pytest
 from scipy import stats
 
+from solver.engine.grading import as_typed
 from solver.sets.work_set import cases_for, set_of
 from tests.workbook.trainer.a_class import answered, handed_in, people
 from workbook.figures import charts_svg
@@ -78,7 +79,9 @@ def test_the_spread_counts_everybody_who_answered_once_and_all_points_are_in_the
 
 def answered_right(assigned: Assigned, person: str) -> bytes:
     cases = enumerate(cases_for(assigned.work, person), 1)
-    return answered(assigned, person, {n: f"{case.answer:.10g}" for n, case in cases}, "right")
+    return answered(
+        assigned, person, {n: as_typed(case, case.answer) for n, case in cases}, "right"
+    )
 
 
 def test_three_of_ten_points_count_to_the_fourth_tenth_however_they_were_added_up(told):

@@ -12,6 +12,7 @@ from functools import cache
 from pathlib import Path
 
 from solver import Case, SolverError, grade
+from solver.engine.grading import as_typed
 from solver.fault.review import sure_way
 from solver.sets.work_set import cases_for, faults_for
 from solver.topics.catalogue import Refused
@@ -158,7 +159,7 @@ def _all_right(assigned: Assigned) -> bytes:
 
 
 def _right(case: Case, of: str) -> Attempt:
-    typed = f"{case.answer:.10g}"
+    typed = as_typed(case, case.answer)
     return made(
         code=case.code,
         family=case.family.name,
