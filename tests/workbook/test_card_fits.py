@@ -34,6 +34,7 @@ def laid_out(case):
         picture_html(case),
     )
     asks = {"label": answer_label(case), "choices": list(case.choices), "number": True, "text": ""}
+    asks["ordered"] = case.ordered
     place = f"<div class='w2w-answering'><div class='w2w-place' id='{case.code}'></div></div>"
     return f"<div class='w2w-panel w2w-card'>{''.join(shown)}{place}</div>", asks
 

@@ -76,7 +76,7 @@ def test_the_solver_and_the_workbook_are_bytecode_with_their_data(built):
     )
     assert {"workbook/ui/look.css", "workbook/chapters/00-start-here.ipynb"} <= set(names)
     left = [name for name in names if name.endswith((".py", ".png", ".js", ".typ"))]
-    assert ["workbook/ui/answer.js"] == left  # a widget's own script, which its page needs
+    assert ["workbook/ui/answer.js", "workbook/ui/order.js"] == left  # a widget's own script
     assert built.quick
 
 
