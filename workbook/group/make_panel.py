@@ -18,12 +18,12 @@ from workbook.ui.markup import Markup, joined, tag
 from workbook.ui.pieces import say
 from workbook.ui.qr import elsewhere
 
-from .own_group import WORD, OwnGroup
+from .own_group import OwnGroup
+from .set_link import PAGE, WORD, link_at
 from .set_text import MOST, MOST_TITLE, BadSet, ProblemSet, codes_in, questions_of, set_of
 
-__all__ = ["PAGE", "MakePanel"]
+__all__ = ["MakePanel"]
 
-PAGE = "17-group-study.ipynb"
 LEVELS = [("Level 1", 1), ("Level 2", 2), ("Level 3", 3), ("Any level", 0)]
 ABOUT = (
     "Type the codes of problems you have seen, or add random problems. "
@@ -182,18 +182,3 @@ class MakePanel(Panel):
             return
         self.own.open(self.problems)
         self.said.value = say("note", "The set is open above, under “Work on a set”.")
-
-
-def link_at(site: str, problems: ProblemSet) -> str:
-    """The link to a set on a static site whose address somebody typed.
-
-    >>> link_at("https://example.org/pumps?a=1", ProblemSet("A", ("BP-2U1-7-KMZ",)))[:63]
-    'https://example.org/pumps/?path=17-group-study.ipynb&set=W2W%5B'
-
-    Raises:
-        BadSet: the sentence says what an address is.
-    """
-    try:
-        return static_site.link_at(site, PAGE, **{WORD: problems.text})
-    except ValueError as refusal:
-        raise BadSet(str(refusal)) from None

@@ -19,11 +19,10 @@ from workbook.practice import Try, keep, own_log
 from workbook.ui.static_site import words_of_address
 
 from .members import Result
+from .set_link import WORD
 from .set_text import MOST_NAME, BadSet, ProblemSet, Question, plain, questions_of, read_set
 
-__all__ = ["WORD", "OwnGroup", "own_group"]
-
-WORD = "set"  # in the address of a page
+__all__ = ["OwnGroup", "own_group"]
 
 
 class Part(Protocol):

@@ -66,6 +66,12 @@ def set_options(parser: argparse.ArgumentParser) -> None:
         help="replace the set that has this name; a copy of the old one is kept",
     )
     parser.add_argument("--release", action="store_true", help="give it out through the exchange")
+    parser.add_argument(
+        "--site",
+        metavar="ADDRESS",
+        default="",
+        help="also print a link that opens the set on your website; all get the same numbers",
+    )
 
 
 def mark_options(parser: argparse.ArgumentParser) -> None:

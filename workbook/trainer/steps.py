@@ -24,6 +24,7 @@ from .marking.bulk import Summary, mark_all, set_in
 from .marking.feedback_pages import sending_zip, write_feedback
 from .marking.sharding import shared
 from .over_all.steps import attend, completion, grades
+from .sets import on_site
 from .sets.guessing import guessing
 from .sets.set_file import SET_FILE, Assigned, SetFault, parse_set_file, read_set_file
 from .sets.set_keys import FAIR, FAIR_CREDIT
@@ -65,6 +66,8 @@ def _set(options: argparse.Namespace) -> Iterator[str]:
     if options.release:
         nbgrader_commands.release(course, name)
         yield f"It is given out through the exchange in {course.exchange}."
+    if options.site:
+        yield from on_site.sentences(chosen, options.site)
 
 
 def _chosen(course: Course, options: argparse.Namespace) -> Assigned:
@@ -80,6 +83,7 @@ def _chosen(course: Course, options: argparse.Namespace) -> Assigned:
             level=options.level,
             units=options.units,
             seed=randbelow(DRAWS),
+            each=not options.site,
         )
         credit = Credit(each_try=FAIR_CREDIT["each_try"], wrong_choice=FAIR_CREDIT["wrong_choice"])
         fair = Assigned(name, name, work, tries=FAIR["tries"], credit=credit)

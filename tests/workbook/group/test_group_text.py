@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 
 from solver import FAMILIES, draw
 from solver.engine.code import Code
-from workbook.group.make_panel import PAGE, link_at
+from workbook.group.set_link import PAGE, link_at
 from workbook.group.set_text import (
     LONGEST,
     MOST,
