@@ -14,7 +14,6 @@
 | `limits.py` | the limits that readings are judged by, and the judge of one quantity |
 | `tables.py` | the published tables, read |
 | `questions.py`, `orders.py` | questions in words, and steps to put in order, read |
-| `questions.py` | questions in words, read |
 | `rungs.py` | a rung of a ladder drawing, in words |
 | `readings.py`, `scenes.py` | a reading worked by formulas and noted as people note it; stations that several chapters read |
 
