@@ -59,3 +59,11 @@ def test_the_learner_is_told_what_the_next_try_is_worth(tmp_path):
     note = asked.answer("0.0001").note
     assert "Try 1. You have 2 tries left. A right answer now earns 75% of the points." == note
     assert choice(week, "ana.r") != n
+
+
+def test_steps_in_any_order_earn_guessing_next_to_nothing_and_have_the_usual_tries():
+    week = parse_set_file('draw = 3\nchapters = ["order"]\ncount = 4', "w", CATALOGUE)
+    case = cases_for(week.work, "ana.r")[0]
+    assert case.ordered
+    assert 3 == week.tries_for(case)
+    assert 0 < guessing_share(week) < 0.1

@@ -94,7 +94,8 @@ class Assigned(NamedTuple):
 
     def tries_for(self, case: Case) -> int:
         """How many tries a question has, 0 for no limit: a choice can be found by trying each."""
-        return self.choice_tries if case.choices and self.choice_tries else self.tries
+        few = case.choices and not case.ordered and self.choice_tries
+        return self.choice_tries if few else self.tries
 
 
 def read_set_file(path: Path, catalogue: int | None = None) -> Assigned:
