@@ -180,6 +180,8 @@ efficiency = .82 | % | 82 | 0.82, which is 82%
 9.03 MHP | kW | 6.7336698403879 | 9.03 hp, which is 6.734 kW
 9.03 motor hp | hp | 9.03 | 9.03 hp
 12 bhp | hp | 12 | 12 hp
+120 ft-lb | lb-ft | 120 | 120 lb-ft
+120 foot pounds | lb-ft | 120 | 120 lb-ft
 12 water hp | hp | 12 | 12 hp
 12 water horsepower | hp | 12 | 12 hp
 12 brake horsepower. | hp | 12 | 12 hp
