@@ -62,7 +62,7 @@ class Sit:
         self.said = HTML(say(""))
         self.clock, self.answer = Clock(panel), AnswerBox(panel, self._sent)
         before = self.answer.before
-        self.case = CaseDesk(panel, self._show_state)
+        self.case = CaseDesk(panel, self._case_over)
         self.overview = Overview(lambda number: before(lambda told: self._go(number, told)))
         self.previous = button("Previous", before(lambda told: self._step(-1, told)))
         self.next = button("Next", before(lambda told: self._step(1, told)))
@@ -140,6 +140,11 @@ class Sit:
         self.picture.show(case)
         ask(self.answer, case, asked.texts, text)
         return case.question
+
+    def _case_over(self) -> None:
+        """A case was answered: on to what comes next."""
+        self._show_state()
+        (self.next if self.desk.number < self.desk.count else self.hand_in).focus()
 
     def _show_state(self, sure: bool = False) -> None:
         self.flag.put(self.desk.number in self.desk.sitting.flagged)

@@ -38,7 +38,7 @@ __all__ = ["Earlier", "Start", "fresh"]
 
 LEVELS = [("Any level", ANY_LEVEL), ("Level 1", 1), ("Level 2", 2), ("Level 3", 3)]
 CASES = [
-    ("None", None),
+    ("None", ""),
     *(
         (f"{counted(n, 'case')}, level {level}", FaultPart(n, level))
         for level in LEVELS_OF_CASES
@@ -78,7 +78,7 @@ class Start:
         self.level = chooser("Level", LEVELS)
         self.units = chooser("Units", UNIT_CHOICES, value=units)
         self.way = chooser("How to answer", WAYS)
-        self.cases = chooser("Cases of find the fault", CASES)
+        self.cases = chooser("Faults to find", CASES)
         self.gate = Gate(panel, lambda: self._with_paper(begin))
         self.count = self._number(panel, f"Questions, 1 to {MOST}", "20")
         self.minutes = self._number(panel, f"Minutes, 1 to {LONGEST}", "60")
@@ -151,7 +151,7 @@ class Start:
         minutes = whole_number(self.minutes.box.value, "minutes", LONGEST)
         chapters, level = self.chapters.chosen, self.level.value
         paper = Paper(chapters, level, self.units.value, count, minutes, self.way.value, 0)
-        return checked(fresh(replace(paper, faults=self.cases.value)))
+        return checked(fresh(replace(paper, faults=self.cases.value or None)))
 
     def _open_link(self) -> None:
         if self._linked:
