@@ -11,7 +11,7 @@ from solver.engine.family import Small
 from solver.station.need import Need
 from solver.station.scene import Readings
 
-__all__ = ["ANY", "BELTED", "DIRECT", "DRY", "NO_NUMBERS"]
+__all__ = ["ANY", "AT_A_WELL", "BELTED", "DIRECT", "DRY", "NO_NUMBERS"]
 
 ANY = Readings()
 DIRECT = Readings(Need(drives=("direct",)))
@@ -25,3 +25,4 @@ def _nothing(draw: Draw, units: str) -> Mapping[str, float]:
 
 NO_NUMBERS = Small(_nothing)
 DRY = Small(_nothing, BELTED.places)  # the same, at pumps that are not under water
+AT_A_WELL = Small(_nothing, Readings(Need(well=True)).places)  # the same, where sewage comes in

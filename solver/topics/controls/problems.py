@@ -5,6 +5,7 @@
 
 from solver.engine.family import Level
 from solver.topics.questions import in_words
+from solver.topics.scenes import AT_A_WELL
 
 from .scenes import BATTERY, CHAPTER, DRIVE, LEAD_LAG, LEVEL, OFF_DELAY, PANEL, START
 
@@ -80,7 +81,14 @@ SIGNALS = (
 )
 
 LEVELS = (
-    in_words(CHAPTER, "hand_off_auto", "TH", "Hand-off-auto, floats, lead and lag", since=2),
+    in_words(
+        CHAPTER,
+        "hand_off_auto",
+        "TH",
+        "Hand-off-auto, floats, lead and lag",
+        since=2,
+        scene=AT_A_WELL,
+    ),
     CHAPTER.numeric(
         "lag_call",
         "TL",
@@ -177,7 +185,7 @@ STARTERS = (
         ),
         since=2,
     ),
-    in_words(CHAPTER, "fail_safe", "TF", "Timers, alarms and fail-safe", since=2),
+    in_words(CHAPTER, "fail_safe", "TF", "Timers, alarms and fail-safe", since=2, scene=AT_A_WELL),
     CHAPTER.numeric(
         "alarm_battery",
         "TB",

@@ -20,9 +20,9 @@ ELECTRICITY = (
         also="nameplate watts, watts at rated volts"),
     # In series: a signal loop
     *(
-        same(f"series_ohms_{n}", f"series resistance {n}", f"R_{{s{n}}}", "ohm", (1, 1000),
-            also=f"ohms {n} in series")
-        for n in (1, 2, 3)
+        same(f"series_ohms_{n}", f"resistance of the {part}", f"R_{{s{n}}}", "ohm", (1, 1000),
+            also=f"series resistance {n}, ohms {n} in series, {part} ohms")
+        for n, part in ((1, "input card"), (2, "display"), (3, "wire in the loop"))
     ),
     same("loop_ohms", "loop resistance", r"R_\mathrm{s}", "ohm", (5, 2000),
         also="total series resistance, series ohms, ohms of the loop"),

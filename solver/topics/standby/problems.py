@@ -6,6 +6,7 @@
 from solver.engine.family import Level
 from solver.topics.limits import GENERATOR_LOAD, against
 from solver.topics.questions import in_words
+from solver.topics.scenes import AT_A_WELL
 
 from .stations import (
     BYPASSED,
@@ -237,7 +238,9 @@ BYPASS = (
 IN_WORDS = (
     in_words(CHAPTER, "transfer_switch", "ZS", "Transfer switches: tests and dangers", since=2),
     in_words(CHAPTER, "generator_care", "ZC", "Generators: care, fuel and fumes", since=2),
-    in_words(CHAPTER, "bypass_pumping", "ZP", "Bypass pumping and getting by", since=2),
+    in_words(
+        CHAPTER, "bypass_pumping", "ZP", "Bypass pumping and getting by", since=2, scene=AT_A_WELL
+    ),
 )
 
 STANDBY = (*SIZING, FUEL, *BYPASS, *IN_WORDS)
