@@ -58,7 +58,7 @@ PLACES = (
     Place("discharge_height", "From the pump's centerline up to the middle of the discharge gauge.", ("discharge_gauge_height",)),
     Place("discharge_pipe", "Inside the pipe where the discharge gauge is.", ("discharge_diameter",)),
     Place(
-        "suction", "At the gauge on the suction pipe, pump running. A submersible has none.",
+        "suction", "At the gauge on the suction pipe, pump running. A submersible doesn't have one.",
         ("suction_gauge", "suction_vacuum"),
     ),
     Place(
