@@ -32,9 +32,9 @@ def view(values: Values, units: str) -> View:
         for name in ("surge_pressure", "slow_surge", "wave_time", "closing_time")
     )
     if known["closing_time"] <= known["wave_time"]:
-        says = f"The wave needs {wave} there and back. Closed in {closing}, the full {full} comes."
+        says = f"The wave needs {wave} there and back. Closed in {closing}, the surge is the full {full}."
     else:
-        says = f"The wave needs {wave} there and back. Closed in {closing}, {slow} of the full {full} come."
+        says = f"The wave needs {wave} there and back. Closed in {closing}, the surge is {slow} of the full {full}."
     rows = (
         ("Wave there and back", wave),
         ("Closing time", closing),

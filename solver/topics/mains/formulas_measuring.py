@@ -15,7 +15,7 @@ from solver.errors import NotSolvable
 from solver.topics.head.formulas_pipes import GRAVITY, VELOCITY
 from solver.topics.tables import between_rows, table_source
 
-__all__ = ["MEASURING"]
+__all__ = ["LARGE", "MEASURING", "SMALL"]
 
 
 def constant(name: str, label: str, us: float, si: float, source: str) -> Constant:
@@ -38,6 +38,7 @@ FOOT = constant(
     "US Bureau of Reclamation, Water Measurement Manual: 4.00 h^1.522 for cfs and ft (from memory); "
     "1,795 for gpm and ft, 690.9 for L/s and m (ISO 9826)",
 )  # fmt: skip
+SMALL, LARGE = (SIX, 1.58), (FOOT, 1.522)
 CONTRACTIONS = (
     "Francis: each end contraction takes a tenth of the head off the crest, and there are two"
 )
@@ -134,9 +135,10 @@ WEIRS = (
 )
 
 
-def flume(measured: str, constant: Constant, power: float) -> Formula:
-    """The flow through a Parshall flume, by the head upstream."""
+def flume(measured: str, own: tuple[Constant, float], other: tuple[Constant, float]) -> Formula:
+    """The flow through a Parshall flume, by the head upstream; constants and powers of both sizes."""
     read = Known(measured)
+    (constant, power), (wrong_constant, wrong_power) = own, other
     return fitted(
         "flume_flow",
         constant * read**power,
@@ -147,12 +149,17 @@ def flume(measured: str, constant: Constant, power: float) -> Formula:
             constant * read,
             "You left out the power. The head doesn't count in step; it goes to the flume's own power.",
         ),
+        Slip(
+            "other_flume",
+            wrong_constant * read**wrong_power,
+            "You used the equation of the other flume. Each size has its own.",
+        ),
     )
 
 
 FLUMES = (
-    flume("flume_head", SIX, 1.58),
-    flume("foot_flume_head", FOOT, 1.522),
+    flume("flume_head", SMALL, LARGE),
+    flume("foot_flume_head", LARGE, SMALL),
     Formula(
         "submergence",
         Percent(Known("downstream_head") / Known("foot_flume_head")),

@@ -6,7 +6,9 @@ questions in words are in the TOML files.
 
 from solver.engine.family import Level
 from solver.topics.questions import in_words
+from solver.topics.tables import table_rows
 
+from .formulas_measuring import LARGE, SMALL
 from .judgments import CLOSING_TOLD, FLUME_TOLD
 from .stations import (
     CHAPTER,
@@ -14,6 +16,7 @@ from .stations import (
     FLUME,
     FLUSH,
     HIGH,
+    LONG,
     MAIN,
     NOTCH,
     ORIFICE,
@@ -23,6 +26,23 @@ from .stations import (
 
 __all__ = ["MAINS"]
 
+EITHER = "{us} for gpm and ft, {si} for L/s and m"
+NOTCHES = tuple(
+    (
+        f"constant at {row['angle']:g} degrees",
+        EITHER.format(us=f"{row['us']:,g}", si=f"{row['si']:,g}"),
+    )
+    for row in table_rows("v_notch")
+)
+FLUMES = tuple(
+    (
+        f"flow in a {size} flume",
+        EITHER.format(
+            us=f"{constant.us.value:,g} × head^{power}", si=f"{constant.si.value:,g} × head^{power}"
+        ),
+    )
+    for size, (constant, power) in (("6-inch", SMALL), ("1-foot", LARGE))
+)
 PIPE = "The force main from {station} is {pipe_length} long and {pipe_diameter} inside."
 
 HOLDS = CHAPTER.numeric(
@@ -42,6 +62,7 @@ HOLDS = CHAPTER.numeric(
         f"{PIPE} The pumps move {{cycle_volume}} in each cycle. How many cycles does it take to push out "
         "what is in the main?",
         asked="clearing_cycles",
+        scene=LONG,
     ),
     since=2,
 )
@@ -107,13 +128,13 @@ V_NOTCH = CHAPTER.numeric(
     ),
     Level(
         ("notch_angle", "weir_head"),
-        "The head over a {notch_angle}-degree V-notch weir is {weir_head}. What is the flow? The Formulas "
-        "page has the constants by angle.",
+        "The head over a {notch_angle}-degree V-notch weir is {weir_head}. What is the flow?",
+        table=NOTCHES,
     ),
     Level(
         ("notch_angle", "weir_flow"),
-        "At what head does {weir_flow} go over a {notch_angle}-degree V-notch weir? The Formulas page has "
-        "the constants by angle.",
+        "At what head does {weir_flow} go over a {notch_angle}-degree V-notch weir?",
+        table=NOTCHES,
         asked="weir_head",
     ),
     since=2,
@@ -153,17 +174,19 @@ PARSHALL = CHAPTER.numeric(
     Level(
         ("flume_head",),
         "The upstream head in a 6-inch (152 mm) Parshall flume is {flume_head}, in free flow. What is the "
-        "flow? The Formulas page has its equation.",
+        "flow?",
+        table=FLUMES,
     ),
     Level(
         ("foot_flume_head",),
         "The upstream head in a 1-foot (305 mm) Parshall flume is {foot_flume_head}, in free flow. What "
-        "is the flow? The Formulas page has its equation.",
+        "is the flow?",
+        table=FLUMES,
     ),
     Level(
         ("flume_flow",),
-        "What upstream head should a 6-inch (152 mm) Parshall flume show at {flume_flow}, in free flow? "
-        "The Formulas page has its equation.",
+        "What upstream head should a 6-inch (152 mm) Parshall flume show at {flume_flow}, in free flow?",
+        table=FLUMES,
         asked="flume_head",
     ),
     since=2,

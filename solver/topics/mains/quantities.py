@@ -25,7 +25,7 @@ MAINS = (
         also="detention time in the main, travel time"),
     Quantity("cycle_volume", "volume pumped each cycle", r"V_\mathrm{cyc}", "gal", "m3", (20, 60_000), (0.08, 240),
         also="volume per pump cycle"),
-    same("clearing_cycles", "cycles to clear the force main", r"N_\mathrm{c}", "", (0.05, 400), also="pump cycles to clear the main"),
+    same("clearing_cycles", "cycles to clear the force main", r"N_\mathrm{c}", "", (0.7, 400), also="pump cycles to clear the main"),
     # Surge
     Quantity("wave_speed", "speed of the pressure wave", "a", "ft/s", "m/s", (600, 4900), (180, 1500),
         also="wave speed, celerity, surge wave speed"),

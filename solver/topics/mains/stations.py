@@ -21,6 +21,7 @@ __all__ = [
     "FLUME",
     "FLUSH",
     "HIGH",
+    "LONG",
     "MAIN",
     "NOTCH",
     "ORIFICE",
@@ -37,6 +38,7 @@ PLANT = tuple(place for place in PUMPS if kind_of(place) == "plant")
 
 MAIN = Readings(Need(kinds=("lift",)))
 HIGH = Readings(Need(kinds=("lift",), pumps=2))
+LONG = Readings(Need(kinds=("lift",), part=(10, 62)))  # much friction: far to go
 BORES = {
     "us": (4.0, 6.0, 8.0, 10.0, 12.0, 14.0, 16.0, 18.0, 20.0, 24.0),
     "si": (100.0, 150.0, 200.0, 250.0, 300.0, 350.0, 400.0, 500.0, 600.0),
