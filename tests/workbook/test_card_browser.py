@@ -183,7 +183,7 @@ def test_ten_problems_in_numbers_and_choices_are_worked_by_keys_alone(card):
         keys.press("Enter")
         card.locator(".w2w-right").wait_for()
         times.append(time.monotonic() - begun)
-        card.get_by_role("button", name="Next").wait_for()
+        card.get_by_role("button", name="Next", exact=True).wait_for()
         page.wait_for_timeout(400)  # later than a double press
         keys.press("Enter")
         gone(card, case)

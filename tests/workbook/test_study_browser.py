@@ -101,7 +101,7 @@ def test_a_first_visit_begins_with_three_sentences_and_a_problem_and_is_another_
     card = home.locator(".w2w-card")
     assert FAMILIES[0].title == card.locator("h3").first.inner_text()
     answer(card, right_answer(card))
-    card.get_by_role("button", name="Next").wait_for()
+    card.get_by_role("button", name="Next", exact=True).wait_for()
     assert [("right", FAMILIES[0].name)] == [(a.status, a.family) for a in log_of(fresh).attempts]
     home.get_by_text("1 of 7 days").wait_for()
     home.get_by_role("button", name="Not now").click()

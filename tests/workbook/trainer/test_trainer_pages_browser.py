@@ -22,7 +22,7 @@ WEEK = Assigned(
     "week-3", "Week 3: power", set_of(chapters=["horsepower", "efficiency"], count=12, seed=48213)
 )
 NINE_POINTS = 12  # px
-WIDE, NARROW = 1200, 360
+WIDE, BETWEEN, NARROW = 1200, 700, 360
 # What ends to the right of the panel's own edge, but for what a region moves sideways.
 STICKING_OUT = """panel => {
   const edge = panel.getBoundingClientRect().right + 0.5;
@@ -261,10 +261,14 @@ def test_nothing_sticks_out_and_every_word_in_a_picture_is_whole_and_large_enoug
             assert NINE_POINTS <= round(picture.evaluate(SMALLEST), 1)
 
 
-def test_the_wide_table_is_moved_by_keyboard(opened):
+def test_the_wide_table_fits_a_telephone_and_is_moved_by_keyboard_where_it_is_wider(opened):
     page = opened[REPORT]
-    page.set_viewport_size({"width": NARROW, "height": 900})
     table = page.get_by_role("region", name="How the answers came out")
+    page.set_viewport_size({"width": NARROW, "height": 900})
+    page.wait_for_function(f"document.querySelector('.w2w-across').clientWidth < {NARROW}")
+    assert table.evaluate("node => node.scrollWidth <= node.clientWidth")
+    page.set_viewport_size({"width": BETWEEN, "height": 900})
+    page.wait_for_function(f"document.querySelector('.w2w-across').clientWidth > {NARROW}")
     assert table.evaluate("node => node.scrollWidth > node.clientWidth")
     table.focus()
     page.keyboard.press("ArrowRight")
