@@ -1,4 +1,4 @@
-"""The command line: `python -m solver families | draw | show | grade | station | fault | work`.
+"""The command line: `python -m solver families | draw | show | grade | exam | station | fault | work`.
 
 Exit status: 0 answered; 2 for bad usage or input that cannot be read, with one line on standard
 error that says what to type instead.
@@ -16,6 +16,7 @@ from .fault.case import fault_case
 from .fault.way import DO, NAME, REVIEW, way_of
 from .own.work import work
 from .render.fault import fault_json, fault_text
+from .render.paper import paper_json, paper_text
 from .render.station import station_json, station_text
 from .render.text import (
     case_json,
@@ -26,6 +27,8 @@ from .render.text import (
     work_json,
     work_text,
 )
+from .sets.paper import CHAPTERS, SEEDS, Paper, checked, read_paper
+from .sets.shares import read_shares
 from .station.drawn import seeded
 
 __all__ = ["main"]
@@ -34,6 +37,7 @@ EXAMPLES = {
     "draw": "python -m solver draw water_power --seed 7",
     "show": "python -m solver show WP-1U2-7-DHA",
     "grade": 'python -m solver grade WP-1U2-7-DHA "31.6 hp"',
+    "exam": 'python -m solver exam --shares "head 30, wet well 20" --count 50 --seed 7',
     "station": "python -m solver station --seed 7 --fault worn_rings",
     "fault": "python -m solver fault --level 1 --seed 7",
     "work": 'python -m solver work --given flow="450 gpm" --given head="62 ft" --find water_power',
@@ -76,6 +80,9 @@ def parser() -> Parser:
     one = command("grade", "grade an answer to the problem with this code")
     one.add_argument("code")
     one.add_argument("answer")
+    _exam_command(
+        command("exam", "what is in an exam: one by its code, or a new one by its shares")
+    )
     one = command("station", "show one pump station: nameplates, readings, curves")
     one.add_argument(
         "--seed",
@@ -97,6 +104,22 @@ def parser() -> Parser:
     one.add_argument("--find", required=True, metavar="NAME", help="what to calculate")
     one.add_argument("--units", choices=("us", "si"), default="us")
     return top
+
+
+def _exam_command(one: argparse.ArgumentParser) -> None:
+    one.add_argument("code", nargs="?", default="", help="an exam's code; else a new one is made")
+    one.add_argument(
+        "--shares",
+        default="",
+        metavar="TEXT",
+        help='a share for each chapter, such as "head 30, wet well 20"; all alike if left out',
+    )
+    one.add_argument("--count", type=int, default=20, help="how many questions")
+    one.add_argument("--minutes", type=int, default=60)
+    one.add_argument("--level", type=int, default=0, choices=range(4), help="0 mixes all levels")
+    one.add_argument("--units", choices=("us", "si"), default="us")
+    one.add_argument("--typed", action="store_true", help="typed answers in place of choices")
+    one.add_argument("--seed", type=int, default=0, help="any whole number, 0 to 99999")
 
 
 def _fault_command(one: argparse.ArgumentParser) -> None:
@@ -168,6 +191,32 @@ def _grade(options: argparse.Namespace) -> int:
     return 0
 
 
+def _exam(options: argparse.Namespace) -> int:
+    paper = read_paper(options.code) if options.code else _new_paper(options)
+    _print(options, paper_json(paper), paper_text(paper))
+    return 0
+
+
+def _new_paper(options: argparse.Namespace) -> Paper:
+    shares = read_shares(options.shares) if options.shares else {}
+    if not 0 <= options.seed < SEEDS:
+        raise SolverError(
+            f"A seed is a whole number from 0 to {SEEDS - 1}; you typed {options.seed}."
+        )
+    return checked(
+        Paper(
+            tuple(shares) or CHAPTERS,
+            options.level,
+            options.units,
+            options.count,
+            options.minutes,
+            not options.typed,
+            options.seed,
+            shares=tuple(shares.values()),
+        )
+    )
+
+
 def _station(options: argparse.Namespace) -> int:
     station = seeded(options.seed, options.units, options.fault)
     _print(options, station_json(station), station_text(station))
@@ -207,6 +256,7 @@ _COMMANDS = {
     "draw": _draw,
     "show": _show,
     "grade": _grade,
+    "exam": _exam,
     "station": _station,
     "fault": _fault,
     "work": _work,

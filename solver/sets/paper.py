@@ -2,7 +2,7 @@
 
     EXAM-33-2U-20-60-C-2-48213-TJK
 
-holds, in this order: the chapters, the level and the units, how many questions, how many minutes,
+holds, in this order: the chapters, their shares where they are not equal (shares.py), the level and the units, how many questions, how many minutes,
 C for choices or T for typed answers, the catalogue it is drawn from (catalogue.py), the number drawn
 from, the cases of find the fault where there are any (fault_part.py), and three check letters.
 """
@@ -43,6 +43,8 @@ from solver.topics.catalogue import (
 from solver.topics.first_catalogue import questions as questions_of_the_first
 
 from .fault_part import IN_CODE, FaultPart, part_in_code
+from .shares import IN_CODE as SHARES_IN_CODE
+from .shares import MOST_SHARE, counts_of, in_code
 
 __all__ = [
     "CHAPTERS",
@@ -52,6 +54,7 @@ __all__ = [
     "any_seed",
     "cases_of",
     "chapters_in",
+    "counts_by_chapter",
     "faults_of",
     "mask_of",
     "read_paper",
@@ -63,7 +66,7 @@ ANY_LEVEL = 0
 SEEDS = 100_000  # numbers that problems are drawn from
 TRIED = 50  # draws among which a question is not one that stands on the paper already
 _SHAPE = re.compile(
-    rf"EXAM-({DIGIT}{{1,6}})-({DIGIT})([UM])-({DIGIT}{{1,3}})-({DIGIT}{{1,3}})-([CT])"
+    rf"EXAM-({DIGIT}{{1,6}}){SHARES_IN_CODE}-({DIGIT})([UM])-({DIGIT}{{1,3}})-({DIGIT}{{1,3}})-([CT])"
     rf"-({DIGIT}{{1,3}})-({DIGIT}{{1,9}}){IN_CODE}-{CHECK}"
 )
 
@@ -72,7 +75,8 @@ _SHAPE = re.compile(
 class Paper:
     """What a paper is drawn from. `level` 0 is any; `choices` False is typed answers.
 
-    `count` is of problems; `faults` are the cases of find the fault after them.
+    `count` is of problems; `faults` are the cases of find the fault after them. `shares` has a share for
+    each chapter in the order of the catalogue's; without any, all have the same.
     """
 
     chapters: tuple[str, ...]
@@ -84,6 +88,7 @@ class Paper:
     seed: int
     catalogue: int = CATALOGUE
     faults: FaultPart | None = None
+    shares: tuple[int, ...] = ()
 
     @property
     def asked(self) -> int:
@@ -106,6 +111,7 @@ class Paper:
         return seal(
             "EXAM",
             mask_of(self.chapters),
+            *([in_code(self.shares)] if self.shares else []),
             f"{self.level}{UNIT_LETTERS[self.units]}",
             self.count,
             self.minutes,
@@ -145,11 +151,26 @@ def checked(paper: Paper) -> Paper:
         raise SolverError("Choose at least one chapter.")
     if unknown := set(paper.chapters) - set(chapters_at(paper.catalogue)):
         raise SolverError(f"There is no chapter “{min(unknown)}”.")
+    _check_shares(paper)
     if not 1 <= paper.count <= MOST:
         raise SolverError(f"A paper has 1 to {MOST} questions; you asked for {paper.count}.")
     if not 1 <= paper.minutes <= LONGEST:
         raise SolverError(f"A paper takes 1 to {LONGEST} minutes; you asked for {paper.minutes}.")
     return paper
+
+
+def _check_shares(paper: Paper) -> None:
+    if not paper.shares:
+        return
+    each = len(paper.shares) == len(paper.chapters) and paper.catalogue != FIRST
+    if not each or not all(1 <= share <= MOST_SHARE for share in paper.shares):
+        raise SolverError(f"Give each chapter a share from 1 to {MOST_SHARE}.")
+
+
+def counts_by_chapter(paper: Paper) -> dict[str, int]:
+    """How many questions each chapter gives, where the paper has shares."""
+    chapters = [name for name in BITS if name in paper.chapters]
+    return dict(zip(chapters, counts_of(paper.count, paper.shares), strict=True))
 
 
 def read_paper(text: str) -> Paper:
@@ -162,7 +183,7 @@ def read_paper(text: str) -> Paper:
         BadCode: the sentence says what is wrong with it.
     """
     match = opened(text, _SHAPE, "an exam")
-    mask, level, units, count, minutes, way, catalogue, seed, *_ = match.groups()
+    mask, shares, level, units, count, minutes, way, catalogue, seed, *_ = match.groups()
     check_known(number(catalogue), text)
     try:
         paper = Paper(
@@ -175,6 +196,7 @@ def read_paper(text: str) -> Paper:
             number(seed),
             number(catalogue),
             part_in_code(match),
+            tuple(number(pair) for pair in re.findall("..", shares or "")),
         )
         if paper.code != written(match):
             raise BadCode(f"“{shown(text)}” {WRONG}")
@@ -191,7 +213,9 @@ def faults_of(paper: Paper) -> tuple[FaultCase, ...]:
 
 
 def cases_of(paper: Paper) -> tuple[Case | Refused, ...]:
-    """The questions, in order: the chapters in turn, and no kind again before all have been.
+    """The questions, in order: the chapters in turn, or by their shares in an order of chance.
+
+    No kind of a chapter comes again before all have been.
 
     Each has a stream of chance of its own, so that none is moved by what becomes of another.
 
@@ -206,10 +230,14 @@ def cases_of(paper: Paper) -> tuple[Case | Refused, ...]:
         )
         return tuple(drawn)
     chance = Draw(f"plan {paper.drawn_from}")
-    heaps = [_heap(chapter, paper.catalogue, chance) for chapter in chance.shuffled(chapters)]
+    turns = chance.shuffled(chapters)
+    heaps = {chapter: _heap(chapter, paper.catalogue, chance) for chapter in turns}
+    if paper.shares:
+        each = counts_by_chapter(paper).items()
+        turns = chance.shuffled([name for name, count in each for _ in range(count)])
     cases: list[Case | Refused] = []
     for at in range(paper.count):
-        cases.append(_question(next(heaps[at % len(heaps)]), paper, at + 1, cases))
+        cases.append(_question(next(heaps[turns[at % len(turns)]]), paper, at + 1, cases))
     return tuple(cases)
 
 

@@ -476,3 +476,32 @@ def test_without_the_printer_a_sentence_says_what_to_type(panel, monkeypatch):
     monkeypatch.setattr(printed, "compiled", missing)
     panel.start.print.click()
     assert "A PDF needs the package typst" in words(panel.start.printed.value)
+
+
+def test_shares_typed_make_the_exam_and_are_there_again(panel, tmp_path):
+    start = panel.start
+    start.mixture.text.box.value = "horsepower 3, balance 1"
+    start.mixture.see.click()
+    shown = words(start.mixture.said.value)
+    assert "75%" in shown
+    assert "15" in shown
+    paper = start.paper()
+    assert (("horsepower", "balance"), (3, 1)) == (paper.chapters, paper.shares)
+    again = ExamPanel(panel.where, lambda made: None, tmp_path).start
+    assert ("horsepower 3, balance 1", True) == (again.mixture.text.box.value, again.mixed.open)
+
+
+def test_every_chapter_is_filled_in_beside_what_was_written(panel):
+    mixture = panel.start.mixture
+    mixture.text.box.value = "head 35"
+    mixture.fill.click()
+    assert "head 35" in mixture.text.box.value
+    assert set(CHAPTERS) == set(mixture.shares())
+
+
+def test_shares_that_cannot_be_read_are_told_and_stay(panel):
+    start = panel.start
+    start.mixture.text.box.value = "haed 3"
+    start.begin.click()
+    assert "There is no chapter “haed”." in words(start.said.value)
+    assert "haed 3" == start.mixture.text.box.value

@@ -6,6 +6,7 @@
     desk.py       where a reader is in it; case_desk.py, a case of find the fault; clock.py, the time left;
                   overview.py, all questions at a glance
     outcome.py    what came of it, counted; result.py, the same as HTML
+    mixture.py    a share for each chapter, as text to keep, to send and to paste
     start.py, sit.py, done.py   its views: set up, taken, seen through; practice_exam.py, all of them
     printed.py    the exam on paper
 

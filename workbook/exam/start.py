@@ -32,6 +32,7 @@ from workbook.ui.static_site import in_browser
 
 from .earlier import found_in, stands
 from .elsewhere import SITE, in_address
+from .mixture import NAME, Mixture
 from .sitting import Sitting
 
 __all__ = ["Earlier", "Start", "fresh"]
@@ -84,6 +85,10 @@ class Start:
         self.minutes = self._number(panel, f"Minutes, 1 to {LONGEST}", "60")
         self.begin = button("Start this exam", self.gate.click, first=True)
         on_paper = Gate(panel, lambda: self._with_paper(lambda one: print_(one, self.printed)))
+        self.mixture = Mixture(panel, where, lambda: self.count.box.value, self.gate)
+        self.mixed = Fold(panel, NAME, self.mixture.box)
+        if self.mixture.is_kept:
+            self.mixed.toggle()
         self.print = button("Print one like this", on_paper.click)
         self.site = Entry(panel, SITE, lambda _: None, on_paper)
         show(self.site.box, not in_browser())
@@ -116,8 +121,9 @@ class Start:
                 self.way,
                 self.cases,
             ),
-            row("w2w-links", self.fold.button),
+            row("w2w-links", self.fold.button, self.mixed.button),
             self.fold.part,
+            self.mixed.part,
             row("w2w-buttons", self.begin, self.print),
             self.site.box,
             self.said,
@@ -150,8 +156,12 @@ class Start:
         count = whole_number(self.count.box.value, "questions", MOST)
         minutes = whole_number(self.minutes.box.value, "minutes", LONGEST)
         chapters, level = self.chapters.chosen, self.level.value
+        if shares := self.mixture.shares():
+            chapters = tuple(shares)
         paper = Paper(chapters, level, self.units.value, count, minutes, self.way.value, 0)
-        return checked(fresh(replace(paper, faults=self.cases.value or None)))
+        faults, each = self.cases.value or None, tuple(shares.values())
+        self.mixture.keep()
+        return checked(fresh(replace(paper, faults=faults, shares=each)))
 
     def _open_link(self) -> None:
         if self._linked:
