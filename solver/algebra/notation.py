@@ -97,6 +97,7 @@ class Writer:
             case Fraction(of):
                 return notation.fraction(_bracketed(of, self.written(of), True), "100")
             case Percent(of):
+                of = _alone(of)
                 share = _bracketed(of, self.written(of), isinstance(of, Sum))
                 return share + notation.times + notation.percent
             case Product():
@@ -175,6 +176,15 @@ class Writer:
         strokes = self.notation.times in text or ("/" in text and not text.startswith("("))
         long = isinstance(factors[0], Constant) and strokes
         return len(factors) > 1 or isinstance(factors[0], Sum) or long
+
+
+def _alone(expr: Expr) -> Expr:
+    """What a product has where it has one factor, as where a slip left the others out."""
+    match expr:
+        case Product((factor,), ()):
+            return factor
+        case _:
+            return expr
 
 
 def _grouped(base: Expr, text: str, stacked: bool = False) -> str:

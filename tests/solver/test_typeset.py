@@ -55,6 +55,8 @@ GIVEN = {"flow", "head", "motor_power", "pump_efficiency"}
         (water / pump, "water horsepower / pump efficiency (as a decimal)", "19.57 hp / 0.75"),
         (Percent(water / brake), "water horsepower / brake horsepower × 100%",
          "19.57 hp / 26.09 hp × 100%"),
+        (Percent(Product((brake - water,))), "(brake horsepower − water horsepower) × 100%",
+         "(26.09 hp − 19.57 hp) × 100%"),
         (motor * KW_PER_HP, "motor horsepower × 0.746", "30 hp × 0.746"),
         (flow * FRICTION, "flow × 1.212 × 10^12", "1,250 gpm × 1.212 × 10^12"),
         (flow / FRICTION, "flow / (1.212 × 10^12)", "1,250 gpm / (1.212 × 10^12)"),

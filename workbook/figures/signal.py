@@ -55,7 +55,9 @@ SIGNAL = Figure(
     "From milliamps to level",
     (
         Slide("loop_current", Scale(4, 20, 0.1, 11.2), label="Signal, mA"),
-        Slide("signal_span", Scale(5, 40, 1, 20), Scale(2, 12, 0.5, 6)),
+        Slide(
+            "signal_span", Scale(5, 40, 1, 20), Scale(2, 12, 0.5, 6), label="Level range, {unit}"
+        ),
         Slide("signal_zero", Scale(0.5, 8, 0.5, 2), Scale(0.2, 2.4, 0.1, 0.6)),
     ),
     view,

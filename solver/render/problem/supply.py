@@ -1,13 +1,13 @@
 """What comes before a motor: a run of wire from its panel, and a transformer."""
 
-from solver.render.svg import ACCENT, INK, SOFT, across, block, circle, line, path
+from solver.render.svg import ACCENT, INK, PAGE, SOFT, across, block, circle, line, path
 
 from .drawing import Drawing, Drawn
 from .shown import LINE, Rows, Shown, words
 
 __all__ = ["RUN", "TRANSFORMER"]
 
-WIRE, PANEL, MOTOR = 46.0, 7.0, 94.0  # px down; percent along
+WIRE, PANEL, MOTOR = 46.0, 7.0, 92.0  # px down; percent along
 ON_IT: Rows = (("line_amps", ""), ("single_amps", ""))
 OF_RUN: Rows = (
     ("wire_ohms", "wire"),
@@ -35,16 +35,16 @@ OF_TRANSFORMER: Rows = (
 def _run(shown: Shown) -> Drawn:
     name, _ = shown.first(ON_IT)
     pieces = [
-        line(PANEL, MOTOR, WIRE, stroke=INK, stroke_width=3),
+        line(PANEL, 97, WIRE, stroke=INK, stroke_width=3),
         block(0, PANEL, WIRE - 18, 36, fill="none", stroke=INK, stroke_width=2.5),
-        across(MOTOR, circle(8, WIRE, 16, fill="none", stroke=INK, stroke_width=2.5)),
+        across(100, circle(-18, WIRE, 16, fill=PAGE, stroke=INK, stroke_width=2.5)),
         shown.note(0, 18, "supply_volts", "panel"),
         shown.note(100, 18, "far_volts", "far end", "end"),
         shown.note(50, WIRE - 8, name, "", "middle"),
-        line(PANEL + 3, MOTOR - 3, WIRE + 18, stroke=SOFT, stroke_width=1.2),
+        line(PANEL + 3, MOTOR, WIRE + 18, stroke=SOFT, stroke_width=1.2),
         *(
             across(share, path((0, WIRE + 13), (0, WIRE + 23), stroke=SOFT, width=1.2))
-            for share in (PANEL + 3, MOTOR - 3)
+            for share in (PANEL + 3, MOTOR)
         ),
         shown.note(50, WIRE + 36, "run_length", "one way", "middle"),
     ]
