@@ -37,7 +37,7 @@ from workbook.trainer.sets.set_file import Assigned
 
 NAME = "week-1"
 WEEK = Assigned(NAME, "Week 1", set_of(chapters=["horsepower", "head"], count=12, seed=5))
-SIZES = (100, 1_000, 10_000, 100_000)
+SIZES = (100, 1_000, 5_000, 10_000, 100_000)
 AT_ONCE = 250
 MARK = [sys.executable, "-m", "tests.benchmarks.class_size", "--mark"]
 HEAD = "people  workers  seconds  ms each  processor ms each  memory MB  gradebook MB"

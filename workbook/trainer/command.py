@@ -57,6 +57,9 @@ def set_options(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--families", metavar="A,B", default="", help="or from these kinds of problem"
     )
+    parser.add_argument(
+        "--exam", metavar="CODE", default="", help="or as the practice exam of this code is made"
+    )
     parser.add_argument("--count", type=int, default=10, help="how many questions; 10 if left out")
     parser.add_argument("--level", type=int, default=0, help="1 is the easiest; 0 mixes all")
     parser.add_argument("--units", choices=("us", "si"), default="us", help="units of the problems")

@@ -143,8 +143,8 @@ def moved_lines(moved: tuple[tuple[str, float, float], ...]) -> Iterator[str]:
     """Whose points moved, and by how much."""
     if not moved:
         return
-    people = "1 person" if len(moved) == 1 else f"{len(moved):,} people"
-    yield f"The points of {people} changed:"
+    who = "1 person" if len(moved) == 1 else f"{len(moved):,} people"
+    yield f"The points of {who} changed:"
     for person, before, now in moved[:MOST_SAID]:
         step = now - before
         yield f"  {person}: {exact(now)}, and it was {exact(before)} ({step:+.4g})"

@@ -8,7 +8,8 @@ from secrets import randbelow
 
 from solver import SolverError
 from solver.sets.credit import Credit
-from solver.sets.work_set import plan_of, set_of
+from solver.sets.paper import read_paper
+from solver.sets.work_set import MOST, plan_of, set_of
 from solver.topics.catalogue import CATALOGUE
 from solver.units.show import counted
 
@@ -24,6 +25,7 @@ from .marking.bulk import Summary, mark_all, set_in
 from .marking.feedback_pages import sending_zip, write_feedback
 from .marking.sharding import shared
 from .over_all.steps import attend, completion, grades
+from .over_all.steps import people as people_of
 from .sets import on_site
 from .sets.guessing import guessing
 from .sets.set_file import SET_FILE, Assigned, SetFault, parse_set_file, read_set_file
@@ -75,6 +77,8 @@ def _chosen(course: Course, options: argparse.Namespace) -> Assigned:
     name = options.set
     if options.file:
         return _from_file(course, Path(options.file).expanduser(), name)
+    if options.exam:
+        return _as_exam(name, options.exam)
     if options.chapters or options.families:
         work = set_of(
             chapters=_names(options.chapters),
@@ -96,6 +100,26 @@ def _chosen(course: Course, options: argparse.Namespace) -> Assigned:
         )
     made = (folder / f"{name}.ipynb").exists()
     return read_set_file(path, None if made else CATALOGUE)
+
+
+def _as_exam(name: str, code: str) -> Assigned:
+    """A set like a practice exam: its chapters, level and number of questions, one try at each.
+
+    Each person has numbers of their own, so nobody can copy; time is kept by whoever watches over it.
+    """
+    paper = read_paper(code)
+    work = set_of(
+        chapters=paper.chapters,
+        level=paper.level,
+        units=paper.units,
+        count=min(paper.count, MOST),
+        seed=paper.seed,
+        catalogue=CATALOGUE,
+        faults=paper.faults,
+    )
+    title = f"Practice exam, {paper.minutes} minutes"
+    credit = Credit(mistake=0.0, wrong_choice=0.0)
+    return Assigned(name, title, work, tries=1, counts="first", credit=credit)
 
 
 def _from_file(course: Course, path: Path, name: str) -> Assigned:
@@ -144,28 +168,24 @@ def _taken_in(course: Course, options: argparse.Namespace) -> Iterator[str]:
         said_as=dict(options.said_as),
     )
     if taken.people or not taken.again:
-        yield f"Work from {_people(len(taken.people))} was taken in."
+        yield f"Work from {people_of(len(taken.people))} was taken in."
     if taken.again:
         were = "file was" if taken.again == 1 else "files were"
         yield f"{taken.again:,} {were} taken in before, and nothing in them is new."
     yield from taken.notes
 
 
-def _people(many: int) -> str:
-    return f"{many:,} {'person' if many == 1 else 'people'}"
-
-
 def _summed_up(name: str, found: Summary) -> Iterator[str]:
-    yield f"“{name}” is graded for {_people(found.people)}; {found.late:,} of them were late."
+    yield f"“{name}” is graded for {people_of(found.people)}; {found.late:,} of them were late."
     yield from found.notes
     yield from moved_lines(found.moved)
     new = set(found.new)
     look = [(person, reason) for person, reason in found.to_look_at if person in new]
     if look:
-        yield f"You need to look at the work of {_people(len(look))}:"
+        yield f"You need to look at the work of {people_of(len(look))}:"
     yield from _some(f"  {person}: {reason}" for person, reason in look)
     if (before := len(found.to_look_at) - len(look)) > 0:
-        yield f"{_people(before)} you were told about before still need a look, or had one."
+        yield f"{people_of(before)} you were told about before still need a look, or had one."
 
 
 def _some(lines: Iterable[str]) -> Iterator[str]:

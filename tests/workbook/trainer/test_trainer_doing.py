@@ -73,7 +73,7 @@ def test_a_class_goes_from_its_list_to_the_record_of_completion_on_the_page_alon
     assert "op02 has 0.5 points for question 1" in said(panel, "override")
     panel.day.value, panel.topic.value, panel.hours.value = "2026-12-01", "Power", "2"
     assert "2026-12-01, Power, 2 hours is kept; 0 absent." in said(panel, "attend")
-    assert "has 2 people and 1 sets." in said(panel, "grades")
+    assert "has 2 people and 1 set." in said(panel, "grades")
     assert "Type your name" in said(panel, "completion")
     panel.trainer.value = "R. Vance"
     assert "has 2 records." in said(panel, "completion")

@@ -67,3 +67,19 @@ def test_steps_in_any_order_earn_guessing_next_to_nothing_and_have_the_usual_tri
     assert case.ordered
     assert 3 == week.tries_for(case)
     assert 0 < guessing_share(week) < 0.1
+
+
+def test_a_practice_exam_is_set_like_any_work_with_one_try_and_own_numbers():
+    from solver.sets.paper import Paper
+    from workbook import commands
+    from workbook.trainer.steps import _chosen
+
+    code = Paper(("horsepower", "head"), 2, "si", 20, 60, True, 48213).code
+    made = _chosen(None, commands._read(["set", "exam-1", "--exam", code]))
+    assert ("Practice exam, 60 minutes", 20, 2, "si") == (
+        made.title, made.work.count, made.work.level, made.work.units,
+    )  # fmt: skip
+    assert (1, "first", True) == (made.tries, made.counts, made.work.each)
+    ana, ben = (cases_for(made.work, person) for person in ("ana", "ben"))
+    assert [case.family for case in ana] == [case.family for case in ben]
+    assert [case.code for case in ana] != [case.code for case in ben]

@@ -86,7 +86,7 @@ def test_the_grades_are_told_and_written_without_who_left_the_list(course, tmp_p
     assert f"cleo: 0%, under the pass mark; not turned in: {NAME}" == said[2]
     assert said[3].startswith("Left out, as they aren't on the list: gone.g.")
     out = tmp_path / "all.csv"
-    assert f"{out} has 3 people and 1 sets." == typed(course, "grades", "--csv", str(out))[0]
+    assert f"{out} has 3 people and 1 set." == typed(course, "grades", "--csv", str(out))[0]
     assert b"gone.g" not in out.read_bytes()
 
 
@@ -108,7 +108,7 @@ def test_the_record_of_completion_has_names_topics_and_hours_and_claims_nothing(
     typed(course, "attend", "2026-12-01", "--topic", "Pump power", "--hours", "2")
     out = tmp_path / "records.html"
     said = typed(course, "completion", "--trainer", "R. Vance", "--out", str(out))
-    assert [f"{out} has 1 records. Open it in a browser and print it."] == said
+    assert [f"{out} has 1 record. Open it in a browser and print it."] == said
     page = out.read_text("utf-8")
     for part in ("Ana Ruiz, Jr.", "R. Vance, trainer", "December 1, 2026", "Pump power", "21.6"):
         assert part in page

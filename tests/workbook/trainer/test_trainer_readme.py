@@ -17,12 +17,16 @@ NAME = "week-3"
 WALK = re.compile(r"^    (python3 -m workbook (\w+) .*~/pumps.*)$", re.MULTILINE)
 
 
+MORE = ["extend", "override", "attend", "grades", "completion", "backup"]
+
+
 @pytest.fixture(scope="module")
 def walk(root):
     """The lines of the README, by the command they type."""
     readme = (root / "README.md").read_text(encoding="utf-8")
     lines = {found[2]: found[1] for found in WALK.finditer(readme)}
-    assert ["course", "set", "mark", "class", "trainer"] == list(lines)
+    first = ["course", "set", "mark", "class", "trainer"]
+    assert [*first, *MORE] == list(lines)
     return lines
 
 
@@ -73,3 +77,8 @@ def test_the_readmes_lines_take_a_class_from_its_list_to_feedback_grades_and_rep
     for case in cases_for(work, "ben.k"):
         assert case.code in page.read_text(encoding="utf-8")
     assert "2 people" in typed("class")
+    assert "ben.k has 1 points for question 3" in typed("override")
+    assert "Pump power, 2 hours is kept; 1 absent." in typed("attend")
+    assert "has 2 people and 1 set." in typed("grades")
+    assert "has 1 record." in typed("completion")
+    assert "files of the course" in typed("backup")

@@ -7,6 +7,7 @@ from pathlib import Path
 
 from solver import SolverError
 from solver.sets.work_set import person_id
+from solver.units.show import counted
 from workbook.trainer.course import course_at
 from workbook.trainer.people import people_in
 from workbook.ui.saving import whole_file
@@ -16,9 +17,14 @@ from .completion import completion_html
 from .files import lms_csv, passes, wide_csv
 from .rows import Over, over_all
 
-__all__ = ["attend", "completion", "grades"]
+__all__ = ["attend", "completion", "grades", "people"]
 
 SHOWN = 60  # people printed one by one
+
+
+def people(many: int) -> str:
+    """So many people, in words."""
+    return f"{many:,} {'person' if many == 1 else 'people'}"
 
 
 def _over(options: argparse.Namespace) -> Over:
@@ -37,7 +43,7 @@ def grades(options: argparse.Namespace) -> Iterator[str]:
         if out:
             with whole_file(Path(out)) as file:
                 file.write(data)
-            yield f"{out} has {len(told.rows):,} people and {len(told.sets)} sets."
+            yield f"{out} has {people(len(told.rows))} and {counted(len(told.sets), 'set')}."
     if not (options.csv or options.lms):
         for row in told.rows[:SHOWN]:
             missing = [each.name for each in told.sets if each.name not in row.sets]
@@ -90,4 +96,4 @@ def completion(options: argparse.Namespace) -> Iterator[str]:
     page = completion_html(told, rows, title, options.trainer.strip(), date.today())
     with whole_file(Path(options.out)) as file:
         file.write(page.encode())
-    yield f"{options.out} has {len(rows):,} records. Open it in a browser and print it."
+    yield f"{options.out} has {counted(len(rows), 'record')}. Open it in a browser and print it."
