@@ -3,8 +3,10 @@
 - `command.py`, `links.py`: the commands `site` and `links`.
 - `build.py`: the site, from its parts; `front.py`: its first page, its list of pages, its settings.
 - `packages.py`, `browser.txt`: what a page needs in the browser, fetched, made lighter, listed.
-- `runtime.py`: the Python of browsers, and modules as its bytecode (`to_bytecode.py`, `in_node.mjs`).
-- `parts/`, `labextension/`: the first page, the service worker, and what goes from page to page.
+- `runtime.py`: the Python of browsers, and modules as its bytecode (`to_bytecode.py`, `in_node.mjs`);
+  `loading.mjs` loads it in a browser.
+- `parts/`, `labextension/`: the first page, the service worker, what is kept and shared, and what goes from
+  page to page.
 - `sharing.md`: three ways to share, measured and on paper.
 """
 

@@ -318,7 +318,7 @@ def test_the_runtime_came_once_for_each_reader_though_these_browsers_are_private
     site, reader, other
 ):
     assert 2 == site.asked.count("/static/pyodide/pyodide.asm.wasm")
-    assert 2 == site.asked.count("/static/pyodide/python_stdlib.zip")
+    assert 2 == site.asked.count("/static/library.zip")
 
 
 def test_nothing_was_asked_of_any_other_address(reader, other):

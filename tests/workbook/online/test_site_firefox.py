@@ -1,0 +1,62 @@
+"""The static site in Firefox: pages, the log, a crash, no network, a set by its link.
+
+It is skipped where no Firefox is, as in CI: `apt-get install firefox-esr` brings one.
+"""
+
+import shutil
+from urllib.parse import urlencode
+
+import pytest
+
+from tests.workbook.group.members import WEDNESDAY
+from tests.workbook.online.firefox import Firefox
+from tests.workbook.online.serving import Served
+
+pytestmark = pytest.mark.browser
+
+READY = """document.querySelector('.wtw-page[data-state="ready"]')"""
+BOX = "document.querySelector('.w2w-card .w2w-asking input.w2w-box')"
+CHOICE = "document.querySelector('.w2w-card .w2w-choice input')"
+ANSWER = f"""(() => {{
+  const box = {BOX};
+  if (box) {{ box.value = "123.4"; box.dispatchEvent(new Event("input", {{ bubbles: true }})); }}
+  else {CHOICE}.click();
+  document.querySelector(".w2w-card .w2w-asking .w2w-first").click();
+}})()"""
+
+
+def says(text):
+    return f"document.body.innerText.includes({text!r})"
+
+
+def test_nothing_is_lost_in_firefox_by_a_crash_or_without_a_network(built, tmp_path):
+    program = shutil.which("firefox-esr") or shutil.which("firefox")
+    if program is None:
+        pytest.skip("no Firefox was found here")
+    profile = tmp_path / "profile"
+    profile.mkdir()
+    with Served(built.out) as site:
+        firefox = Firefox(program, profile)
+        try:
+            firefox.open(f"{site.address}/?path=01-three-horsepowers.ipynb")
+            firefox.wait(READY)
+            firefox.wait(f"{BOX} ?? {CHOICE}")
+            firefox.run(ANSWER)
+            firefox.wait("document.querySelector('.w2w-card .w2w-told .w2w-state')")
+            firefox.wait(says("Saved on this device"))
+            assert 1 == site.asked.count("/static/pyodide/pyodide.asm.wasm")
+        finally:
+            firefox.kill()
+        site.stop()
+        firefox = Firefox(program, profile)
+        try:
+            firefox.open(f"{site.address}/?path=14-your-study.ipynb")
+            firefox.wait(READY)
+            firefox.wait(says("You have worked on 1 problem, on 1 day."))
+            query = urlencode({"path": "17-group-study.ipynb", "set": WEDNESDAY.text})
+            firefox.open(f"{site.address}/?{query}")
+            firefox.wait(READY)
+            firefox.wait(says("“Wednesday pumps” is open below, with 3 questions."))
+        finally:
+            firefox.kill()
+            site.start()
