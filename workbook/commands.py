@@ -15,6 +15,7 @@ from workbook.online import command as site
 from workbook.online import links
 from workbook.start import bootstrap, child
 from workbook.trainer import command as trainer
+from workbook.trainer import more_options as more
 from workbook.trainer.on_paper import command as on_paper
 from workbook.trainer.report import command as report
 
@@ -133,27 +134,27 @@ def _trainer(options: argparse.Namespace) -> int:
 
 COMMANDS = {
     "attend": Command(
-        "keep the hours of a class meeting", trainer.run, trainer.attend_options, bootstrap.CLASS
+        "keep the hours of a class meeting", trainer.run, more.attend_options, bootstrap.CLASS
     ),
     "class": Command(
         "report how a class did on a set", report.run, report.options, bootstrap.CLASS
     ),
     "backup": Command(
-        "back up a course as one file", trainer.run, trainer.backup_options, bootstrap.CLASS
+        "back up a course as one file", trainer.run, more.backup_options, bootstrap.CLASS
     ),
     "completion": Command(
-        "print records of completion", trainer.run, trainer.completion_options, bootstrap.CLASS
+        "print records of completion", trainer.run, more.completion_options, bootstrap.CLASS
     ),
     "course": Command(
         "set up a course for a class", trainer.run, trainer.course_options, bootstrap.CLASS
     ),
     "extend": Command(
-        "give somebody more time for a set", trainer.run, trainer.extend_options, bootstrap.CLASS
+        "give somebody more time for a set", trainer.run, more.extend_options, bootstrap.CLASS
     ),
     "grades": Command(
         "show or write everybody's grades over all sets",
         trainer.run,
-        trainer.grades_options,
+        more.grades_options,
         bootstrap.CLASS,
     ),
     "links": Command("print the links that open it online", links.run, links.options),
@@ -164,7 +165,7 @@ COMMANDS = {
     "override": Command(
         "give points for a question by hand",
         trainer.run,
-        trainer.override_options,
+        more.override_options,
         bootstrap.CLASS,
     ),
     "paper": Command("print a set on paper, and grade it", on_paper.run, on_paper.options),

@@ -14,7 +14,7 @@ A set goes through these rooms in this order:
 - `over_all/`: one person over all sets, hours in class, records of completion
 - `report/`: how the class did, as a page, as text and as files
 
-`command.py` and `steps.py` are the commands course, set and mark; `nbgrader_commands.py` runs
+`command.py`, `more_options.py` and `steps.py` are the commands; `nbgrader_commands.py` runs
 nbgrader's own. `only_grade_cells.py` and `gradebook/saving.py` have the classes that a course's settings
 name: they stay where they are, as those settings stay with people. `pages/` are the trainer's notebooks,
 `hub/` the settings of a JupyterHub for a class.

@@ -8,25 +8,21 @@ import io
 import shlex
 import sys
 from collections.abc import Callable, Sequence
-from datetime import UTC, date, datetime
+from datetime import UTC, datetime
 from functools import partial
 from pathlib import Path
 
 __all__ = [
-    "attend_options",
-    "backup_options",
-    "completion_options",
     "course_option",
     "course_options",
-    "extend_options",
-    "grades_options",
     "line_of",
     "mark_options",
     "open_course",
-    "override_options",
     "run",
     "say_in_utf8",
+    "set_and_course",
     "set_options",
+    "when",
 ]
 
 
@@ -49,7 +45,7 @@ def course_options(parser: argparse.ArgumentParser) -> None:
 
 def set_options(parser: argparse.ArgumentParser) -> None:
     """What can be typed after `set`."""
-    _set_and_course(parser)
+    set_and_course(parser)
     parser.add_argument("--file", metavar="TOML", help="take the set from this file")
     parser.add_argument(
         "--chapters", metavar="A,B", default="", help="make a set from these chapters"
@@ -79,20 +75,20 @@ def set_options(parser: argparse.ArgumentParser) -> None:
 
 def mark_options(parser: argparse.ArgumentParser) -> None:
     """What can be typed after `mark`."""
-    _set_and_course(parser)
+    set_and_course(parser)
     parser.add_argument(
         "--hand-in", metavar="FOLDER", help="first take in the zip files and folders in here"
     )
-    when = parser.add_mutually_exclusive_group()
-    when.add_argument("--when", type=_when, help="when those were turned in, all of them")
-    when.add_argument(
+    times = parser.add_mutually_exclusive_group()
+    times.add_argument("--when", type=when, help="when those were turned in, all of them")
+    times.add_argument(
         "--received",
         dest="prefer",
         action="store_const",
         const="received",
         help="count the time each file was saved, which is the usual way",
     )
-    when.add_argument(
+    times.add_argument(
         "--said",
         dest="prefer",
         action="store_const",
@@ -144,94 +140,8 @@ def mark_options(parser: argparse.ArgumentParser) -> None:
     )
 
 
-def extend_options(parser: argparse.ArgumentParser) -> None:
-    """What can be typed after `extend`."""
-    _set_and_course(parser)
-    parser.add_argument("person", nargs="?", default="", help="the id of the person")
-    parser.add_argument("--group", default="", help="or everybody of this group of people.csv")
-    parser.add_argument("--due", type=_when, help="until when, such as 2026-12-05T18:00")
-    parser.add_argument("--note", metavar="TEXT", default="", help="why; the person reads it too")
-    parser.add_argument("--remove", action="store_true", help="take it back")
-
-
-def override_options(parser: argparse.ArgumentParser) -> None:
-    """What can be typed after `override`."""
-    _set_and_course(parser)
-    parser.add_argument("person", help="the id of the person")
-    parser.add_argument(
-        "--question", type=int, required=True, metavar="N", help="the number of the question"
-    )
-    parser.add_argument("--points", type=float, help="the points that count")
-    parser.add_argument("--reason", metavar="TEXT", default="", help="why; the person reads it too")
-    parser.add_argument("--remove", action="store_true", help="take it back")
-
-
-def grades_options(parser: argparse.ArgumentParser) -> None:
-    """What can be typed after `grades`."""
-    _over_all(parser)
-    parser.add_argument(
-        "--csv", metavar="OUT", help="write one row a person to this file, with all there is"
-    )
-    parser.add_argument(
-        "--lms",
-        metavar="OUT",
-        help="write this file for a learning-management system: id, email, a column a set",
-    )
-
-
-def attend_options(parser: argparse.ArgumentParser) -> None:
-    """What can be typed after `attend`."""
-    parser.add_argument("day", type=_day, help="the day of the meeting, such as 2026-12-01")
-    course_option(parser)
-    parser.add_argument("--topic", default="", help="what it was about")
-    parser.add_argument("--hours", type=float, default=0.0, help="how many hours it took")
-    parser.add_argument("--absent", metavar="A,B", default="", help="the ids of who wasn't there")
-
-
-def completion_options(parser: argparse.ArgumentParser) -> None:
-    """What can be typed after `completion`."""
-    _over_all(parser)
-    parser.add_argument("--trainer", default="", help="your name, as it is printed")
-    parser.add_argument("--title", default="", help="what the class is called; the course's name")
-    parser.add_argument(
-        "--people", metavar="A,B", default="", help="the ids to print; all who passed if left out"
-    )
-    parser.add_argument("--out", default="completion.html", help="the file to write")
-
-
-def backup_options(parser: argparse.ArgumentParser) -> None:
-    """What can be typed after `backup`."""
-    parser.add_argument("course", nargs="?", default=".", help="the folder of the course")
-    parser.add_argument(
-        "--out", default="", help="the file to write; next to the folder if left out"
-    )
-
-
-def _over_all(parser: argparse.ArgumentParser) -> None:
-    course_option(parser)
-    parser.add_argument(
-        "--sets", metavar="A,B", default="", help="only these sets; all that are graded if left out"
-    )
-    parser.add_argument(
-        "--pass",
-        dest="pass_mark",
-        type=float,
-        default=70,
-        metavar="PERCENT",
-        help="the percent of the points to pass; 70 if left out",
-    )
-
-
-def _day(text: str) -> date:
-    try:
-        return date.fromisoformat(text)
-    except ValueError:
-        raise argparse.ArgumentTypeError(
-            f"{text} isn't a day; type one such as 2026-12-01"
-        ) from None
-
-
-def _set_and_course(parser: argparse.ArgumentParser) -> None:
+def set_and_course(parser: argparse.ArgumentParser) -> None:
+    """The set, and the course it is in."""
     parser.add_argument("set", help="the name of the set, such as week-3")
     course_option(parser)
 
@@ -261,7 +171,8 @@ def _said_as(text: str) -> tuple[str, str]:
     )
 
 
-def _when(text: str) -> datetime:
+def when(text: str) -> datetime:
+    """A time that was typed, in UTC without an offset."""
     try:
         return datetime.fromisoformat(text).astimezone(UTC).replace(tzinfo=None)
     except (ValueError, OverflowError, OSError):

@@ -7,21 +7,21 @@ import argparse
 from collections.abc import Iterator, Sequence
 
 from solver import SolverError
-from workbook.trainer import command
+from workbook.trainer import command, more_options
 from workbook.trainer.on_paper import command as on_paper
 from workbook.trainer.steps import STEPS
 
 __all__ = ["do"]
 
 OPTIONS = {
-    "attend": command.attend_options,
-    "backup": command.backup_options,
-    "completion": command.completion_options,
+    "attend": more_options.attend_options,
+    "backup": more_options.backup_options,
+    "completion": more_options.completion_options,
     "course": command.course_options,
-    "extend": command.extend_options,
-    "grades": command.grades_options,
+    "extend": more_options.extend_options,
+    "grades": more_options.grades_options,
     "mark": command.mark_options,
-    "override": command.override_options,
+    "override": more_options.override_options,
     "paper": on_paper.options,
     "set": command.set_options,
 }
