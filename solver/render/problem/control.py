@@ -82,7 +82,7 @@ def _lead_lag(shown: Shown) -> Drawn:
 
 def _control_load(shown: Shown) -> Drawn:
     pieces = [line(0, 100, 14), line(0, 100, 74)]
-    for share, rows, called in ((25, COILS, "coils"), (75, LIGHTS, "pilot lights")):
+    for share, rows, called in ((10, COILS, "coils"), (58, LIGHTS, "pilot lights")):
         pieces.append(
             across(
                 share,
