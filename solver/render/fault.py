@@ -118,7 +118,10 @@ def outcome(way: Way) -> list[str]:
     case = way.case
     best, why = RIGHT[case.fault]
     said = [f"It was: {FAULTS[case.fault].label}."]
-    if not way.named:
+    if way.names and not way.named:
+        labels = "; ".join(FAULTS[name].label for name in dict.fromkeys(way.names))
+        said.append(f"You named: {labels}.")
+    elif not way.named:
         said.append("You ended before you named it." if way.ended else "You didn't name it.")
     elif len(way.names) > 1:
         said.append(f"You named it on try {len(way.names)}.")

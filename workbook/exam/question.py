@@ -183,7 +183,9 @@ def marked_case(question: Question, answer: Answer) -> Marked:
     way = way_of(str(question.case.code), answer.typed.split())
     call = way.named and way.action in RIGHT_CALLS[way.case.fault][0]
     right = call and not way.unsafe
-    verdict = Verdict("right" if right else "wrong", " ".join(outcome(way)))
+    it_was, named, *_, safety = outcome(way)  # the review beside it has the rest
+    says = " ".join([it_was, named, *[safety] * bool(way.unsafe)])
+    verdict = Verdict("right" if right else "wrong", says)
     return Marked(question, answer, verdict, answered_case(way))
 
 
