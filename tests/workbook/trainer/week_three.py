@@ -21,11 +21,13 @@ chapters = ["horsepower", "head"]
 count = 12
 points = 2
 tries = 3
+choice_tries = 0
 due = 2025-11-26T12:00:00Z
 late = 0.1
 
 [credit]
 each_try = 0.1
+wrong_choice = 0.5
 """
 WEEK = parse_set_file(SET, NAME)
 ALL = range(1, COUNT + 1)
