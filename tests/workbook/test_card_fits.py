@@ -35,7 +35,7 @@ def laid_out(case):
     )
     asks = {"label": answer_label(case), "choices": list(case.choices), "number": True, "text": ""}
     asks["ordered"] = case.ordered
-    place = f"<div class='w2w-answering'><div class='w2w-place' id='{case.code}'></div></div>"
+    place = f"<div class='w2w-answering'><div class='asked-here' id='{case.code}'></div></div>"
     return f"<div class='w2w-panel w2w-card'>{''.join(shown)}{place}</div>", asks
 
 
@@ -58,7 +58,7 @@ MEASURE = """async ([script, asked]) => {
   const { default: { render } } = await import(
     URL.createObjectURL(new Blob([script], { type: "text/javascript" })));
   const tall = {};
-  for (const place of document.querySelectorAll(".w2w-place")) {
+  for (const place of document.querySelectorAll(".asked-here")) {
     const state = { asked: asked[place.id], main: "Check", focus_asked: 0 };
     const model = { get: (name) => state[name], set: () => {}, send: () => {}, on: () => {}, off: () => {} };
     render({ model, el: place });
