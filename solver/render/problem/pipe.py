@@ -45,7 +45,8 @@ def _draw(shown: Shown) -> Drawn:
         shown.note(0, (top + foot) / 2 + 5, "pipe_diameter", dx=22),
     ]
     flow, speed = shown.first(FLOWS), SPEEDS[0]
-    pieces.append(shown.note(36, (top + foot) / 2 + 5, *flow, dx=6))
+    inside = () if shown.asks("pipe_diameter") else (flow,)  # what is asked has its name there
+    pieces += [shown.note(36, (top + foot) / 2 + 5, *one, dx=6) for one in inside]
     pieces.append(across(35, _arrow(), y=(top + foot) / 2))
     above = [] if shown.has(flow[0]) else [speed]  # a long flow leaves no room beside it
     pieces += [shown.note(100, (top + foot) / 2 + 5, *one, "end", dx=-8) for one in above]
@@ -57,7 +58,7 @@ def _draw(shown: Shown) -> Drawn:
         pieces += [across(x, path((0, y - 10), (0, y), stroke=SOFT, width=1)) for x in (0, 100)]
         pieces.append(shown.note(50, y, "pipe_length", "", "middle"))
         y += LINE + 2
-    rest = [row for row in (*FLOWS, *SPEEDS) if row not in (flow, *above)]
+    rest = [row for row in (*FLOWS, *SPEEDS) if row not in (*inside, *above)]
     more, y = shown.flow(y, (*ALONG, *FITTINGS, *rest, *STAYS))
     return Drawn(pieces + more, max(y, foot + 4))
 
