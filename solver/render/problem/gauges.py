@@ -18,7 +18,7 @@ SIDES: tuple[tuple[float, str, Rows, str, str], ...] = (
             ("suction_gauge", ""),
             ("suction_vacuum", "vacuum"),
             ("suction_gauge_now", "now"),
-            ("closed_suction", "valve closed"),
+            ("closed_suction", "closed"),
         ),
         "suction_gauge_height",
         "suction_velocity_head",
@@ -29,7 +29,7 @@ SIDES: tuple[tuple[float, str, Rows, str, str], ...] = (
         (
             ("discharge_gauge", ""),
             ("discharge_gauge_now", "now"),
-            ("shutoff_gauge", "valve closed"),
+            ("shutoff_gauge", "closed"),
             ("series_gauge", ""),
         ),
         "discharge_gauge_height",
