@@ -11,11 +11,11 @@ WIDE, TOP, SURFACE, CREST, FLOOR = 150.0, 8.0, 34.0, 74.0, 104.0  # px
 LEFT, RIGHT = 38.0, 112.0  # px: the opening at the surface
 BESIDE = WIDE + 24
 OVER: Rows = (
-    ("notch_angle", "notch, degrees"),
+    ("notch_angle", "degrees"),
     ("notch_constant", "constant"),
     ("crest_length", "crest"),
     ("contracted_crest", "crest"),
-    ("upstream_depth", "depth upstream"),
+    ("upstream_depth", "upstream"),
     ("crest_height", "crest at"),
     ("weir_head", "head"),
     ("weir_flow", "flow"),
