@@ -21,8 +21,8 @@ OVER: Rows = (
     ("weir_flow", "flow"),
 )
 THROUGH: Rows = (
-    ("flume_head", "head upstream"),
-    ("foot_flume_head", "head upstream"),
+    ("flume_head", "upstream"),
+    ("foot_flume_head", "upstream"),
     ("downstream_head", "downstream"),
     ("submergence", "submergence"),
     ("flume_flow", "flow"),
