@@ -449,9 +449,10 @@ def test_a_text_is_never_code_for_the_printer(monkeypatch):
 
 
 def test_every_family_can_be_printed():
-    whole = Paper(CHAPTERS, 0, "us", len(FAMILIES), 60, True, 5)
-    made = PdfReader(BytesIO(printed.pdf_of(whole)))
-    assert len(made.pages) > len(FAMILIES) / 6
+    for chapters in (CHAPTERS[:9], CHAPTERS[9:]):
+        count = sum(family.chapter in chapters for family in FAMILIES)
+        made = PdfReader(BytesIO(printed.pdf_of(Paper(chapters, 0, "us", count, 60, True, 5))))
+        assert len(made.pages) > count / 6
 
 
 def test_a_printed_exam_is_in_the_reader_s_folder_and_there_to_save(panel, tmp_path):

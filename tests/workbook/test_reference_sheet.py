@@ -81,8 +81,8 @@ def test_what_finds_no_room_is_counted_on_the_sheet_and_is_used_last(whole):
 
 
 @pytest.mark.parametrize("units", SYSTEMS)
-@pytest.mark.parametrize("chapters", [ALL[:5], ALL[5:]], ids=["the first five", "the last five"])
-def test_two_sheets_of_five_chapters_leave_out_nothing(chapters, units):
+@pytest.mark.parametrize("chapters", [ALL[at : at + 5] for at in range(0, len(ALL), 5)])
+def test_a_sheet_of_five_chapters_leaves_out_nothing(chapters, units):
     sheet = sheet_of(chapters, units)
     assert () == sheet.left
     assert MOST_PAGES >= len(read(sheet).pages)
