@@ -268,4 +268,13 @@ RINGS = (
     ),
 )
 
-DRIVES = (*BELTS, *TURNING, *ALIGNMENT, *GREASING, *RINGS)
+VIBRATION = (
+    Formula(
+        "vibration_change",
+        Known("bearing_vibration") - Known("earlier_vibration"),
+        "ISO 20816-1: the change of a reading at the same point, load and speed",
+        "A reading is compared with the one before it, taken at the same point, load and speed.",
+    ),
+)
+
+DRIVES = (*BELTS, *TURNING, *ALIGNMENT, *GREASING, *RINGS, *VIBRATION)

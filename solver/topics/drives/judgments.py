@@ -55,7 +55,7 @@ def _off(at: int, here: int, tops: tuple[float, ...], units: str) -> str:
 def judge_change(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
     """Whether a change matters where the zone alone would not say so."""
     now, then, tops = values["bearing_vibration"], values["earlier_vibration"], ZONES[units]
-    change, much = now - then, CHANGED * tops[1]
+    change, much = values["vibration_change"], CHANGED * tops[1]
     if change <= 0 or abs(change / much - 1) < 0.1 or any(too_near(now, top) for top in tops):
         return None
     rose = f"It went up by {_said(change, units)}. A quarter of zone B's limit is {_said(much, units)}."
@@ -113,6 +113,7 @@ VIBRATION = CHAPTER.judged(
         "A bearing of {place} reads {bearing_vibration} (rms). A year ago, at the same load and speed, it "
         "read {earlier_vibration}. A change of more than a quarter of zone B's limit is significant. "
         "What is your call?",
+        find=("vibration_change",),
         judge=judge_change,
         table=LIMITS,
     ),

@@ -76,4 +76,6 @@ DRIVES = (
         also="vibration, vibration reading, overall vibration"),
     Quantity("earlier_vibration", "earlier vibration velocity", r"v_\mathrm{rms}'", "in/s", "mm/s",
         (0.005, 1.2), (0.1, 30), also="earlier vibration, baseline vibration"),
+    Quantity("vibration_change", "change in vibration velocity", r"\Delta v_\mathrm{rms}", "in/s", "mm/s",
+        (0.0001, 1.2), (0.001, 30), also="vibration change, rise in vibration"),
 )  # fmt: skip
