@@ -91,6 +91,12 @@ class Paper:
     shares: tuple[int, ...] = ()
 
     @property
+    def by_share(self) -> dict[str, int]:
+        """The share of each chapter, by its name; empty where all have the same."""
+        chapters = [name for name in BITS if name in self.chapters]
+        return dict(zip(chapters, self.shares, strict=True)) if self.shares else {}
+
+    @property
     def asked(self) -> int:
         """How many questions there are: problems, then cases."""
         return self.count + (self.faults.count if self.faults else 0)
@@ -169,8 +175,7 @@ def _check_shares(paper: Paper) -> None:
 
 def counts_by_chapter(paper: Paper) -> dict[str, int]:
     """How many questions each chapter gives, where the paper has shares."""
-    chapters = [name for name in BITS if name in paper.chapters]
-    return dict(zip(chapters, counts_of(paper.count, paper.shares), strict=True))
+    return dict(zip(paper.by_share, counts_of(paper.count, paper.shares), strict=True))
 
 
 def read_paper(text: str) -> Paper:

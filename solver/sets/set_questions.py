@@ -29,6 +29,7 @@ from .fault_part import FaultPart
 from .kept_ranges import keeping
 from .own_plant import Plant, Pump, set_at
 from .paper import SEEDS, any_seed, mask_of
+from .shares import counts_of, in_code
 
 __all__ = ["WorkSet", "case_for", "cases_for", "faults_for", "person_id", "plan_of"]
 
@@ -49,6 +50,7 @@ class WorkSet:
 
     `families` are names, in the order of the catalogue; `level` 0 is any; `count` is of problems;
     without `each` everybody has the same numbers. `faults` are the cases of find the fault after them.
+    `shares` has a share for each chapter, in the order of the catalogue; without any, chapters take turns.
     """
 
     families: tuple[str, ...]
@@ -60,6 +62,13 @@ class WorkSet:
     plant: Plant | None = None
     catalogue: int = CATALOGUE
     faults: FaultPart | None = None
+    shares: tuple[int, ...] = ()
+
+    @property
+    def by_share(self) -> dict[str, int]:
+        """The share of each chapter, by its name; empty where chapters take turns."""
+        chapters = dict.fromkeys(kind.chapter for kind in _chosen(self))
+        return dict(zip(chapters, self.shares, strict=True)) if self.shares else {}
 
     @property
     def asked(self) -> int:
@@ -91,6 +100,7 @@ def _code(work: WorkSet) -> str:
     return seal(
         "SET",
         mask_of(whole),
+        *([in_code(work.shares)] if work.shares else []),
         *(kind.tag for kind in _chosen(work) if kind.chapter not in whole),
         f"{work.level}{UNIT_LETTERS[work.units]}",
         work.count,
@@ -109,12 +119,12 @@ def _chosen(work: WorkSet) -> list[Kind]:
 
 @lru_cache(maxsize=64)
 def plan_of(work: WorkSet) -> tuple[Asked, ...]:
-    """The kind of each question, the same for everybody: chapters in turn.
+    """The kind of each question, the same for everybody: chapters in turn, or by their shares.
 
-    No kind comes again before all have been asked.
+    No kind comes again before all (by shares: all of its chapter) have been asked.
     """
     chance = Draw(f"plan {work.drawn_from}")
-    turns = _in_turn(_chosen(work), chance)
+    turns = _by_share(work, chance) if work.shares else _in_turn(_chosen(work), chance)
     asked = []
     for number in range(1, work.count + 1):
         kind = next(turns)
@@ -132,6 +142,24 @@ def _in_turn(kinds: Sequence[Kind], chance: Draw) -> Iterator[Kind]:
         ]
         while heaps := [heap for heap in heaps if heap]:
             yield from (heap.pop() for heap in heaps)
+
+
+def _by_share(work: WorkSet, chance: Draw) -> Iterator[Kind]:
+    """As many of each chapter as its share gives, in an order of chance."""
+    each = counts_of(work.count, work.shares)
+    heaps = {
+        chapter: _around([kind for kind in _chosen(work) if kind.chapter == chapter], chance)
+        for chapter in work.by_share
+    }
+    turns = [chapter for chapter, many in zip(heaps, each, strict=True) for _ in range(many)]
+    for chapter in chance.shuffled(turns):
+        yield next(heaps[chapter])
+
+
+def _around(kinds: Sequence[Kind], chance: Draw) -> Iterator[Kind]:
+    """These kinds for ever, each time round in another order."""
+    while True:
+        yield from chance.shuffled(kinds)
 
 
 def person_id(text: str) -> str:

@@ -2,15 +2,17 @@
 
     SET-33-2U-10-E-2-48213-VNE
 
-holds, in this order: the whole chapters, the tags of other families, the level and the units, how
+holds, in this order: the whole chapters, their shares where they have any (shares.py), the tags of
+other families, the level and the units, how
 many questions, E for each their own numbers or S for the same ones, the catalogue it is drawn from
 (catalogue.py), the number drawn from, the cases of find the fault (fault_part.py) and the fingerprint
 of a plant of the trainer's own where there are any, and three check letters.
 """
 
 import re
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from difflib import get_close_matches
+from types import MappingProxyType
 
 from solver.engine.code import (
     CHECK,
@@ -34,6 +36,8 @@ from .kept_ranges import keeping
 from .own_plant import Plant, set_at
 from .paper import chapters_in
 from .set_questions import WorkSet, case_for, cases_for, faults_for, person_id, plan_of
+from .shares import IN_CODE as SHARES_IN_CODE
+from .shares import MOST_SHARE
 
 __all__ = [
     "MOST",
@@ -49,9 +53,10 @@ __all__ = [
 ]
 
 MOST = 60  # questions
+NO_SHARES: Mapping[str, int] = MappingProxyType({})
 TOP = max(len(family.levels) for family in FAMILIES)  # level
 _SHAPE = re.compile(
-    rf"SET-({DIGIT}{{1,6}})(?:-(?P<tags>[A-Z]{{2,4}}(?:-[A-Z]{{2,4}})*))?-({DIGIT})([UM])"
+    rf"SET-({DIGIT}{{1,6}}){SHARES_IN_CODE}(?:-(?P<tags>[A-Z]{{2,4}}(?:-[A-Z]{{2,4}})*))?-({DIGIT})([UM])"
     rf"-({DIGIT}{{1,2}})-([ES])-({DIGIT}{{1,3}})-({DIGIT}{{1,9}}){IN_CODE}(?:-P({DIGIT}{{6}}))?-{CHECK}"
 )
 _PLANTS = {  # whether the code has one, and whether one was given
@@ -71,7 +76,9 @@ def read_set(text: str, plant: Plant | None = None) -> WorkSet:
         BadCode: the sentence says what is wrong with the code.
     """
     match = opened(text, _SHAPE, "a set of work")
-    mask, tags, level, units, count, way, catalogue, seed, _, fingerprint, _ = match.groups()
+    mask, shares, tags, level, units, count, way, catalogue, seed, _, fingerprint, _ = (
+        match.groups()
+    )
     check_known(number(catalogue), text)
     if (fingerprint or "") != (plant.fingerprint[1:] if plant else ""):
         raise BadCode(f"“{shown(text)}” {_PLANTS[bool(fingerprint), bool(plant)]}")
@@ -81,9 +88,13 @@ def read_set(text: str, plant: Plant | None = None) -> WorkSet:
         raise BadCode(
             f"“{shown(text)}” has a kind of problem, {unknown[0]}, that isn't in this workbook."
         )
+    chapters = chapters_in(number(mask))
+    pairs = re.findall("..", shares or "")
+    if pairs and len(pairs) != len(chapters):
+        raise BadCode(f"“{shown(text)}” {WRONG}")
     try:
         work = set_of(
-            chapters=chapters_in(number(mask)),
+            chapters=chapters,
             families=[by_tag[tag] for tag in names],
             level=number(level),
             units=UNITS_BY_LETTER[units],
@@ -93,6 +104,7 @@ def read_set(text: str, plant: Plant | None = None) -> WorkSet:
             plant=plant,
             catalogue=number(catalogue),
             faults=part_in_code(match),
+            shares=dict(zip(chapters, map(number, pairs), strict=False)),
         )
     except SolverError as fault:
         raise BadCode(f"“{shown(text)}” can't be used. {fault}") from None
@@ -113,15 +125,17 @@ def set_of(
     plant: Plant | None = None,
     catalogue: int = CATALOGUE,
     faults: FaultPart | None = None,
+    shares: Mapping[str, int] = NO_SHARES,
 ) -> WorkSet:
     """A set of whole chapters and of single families, by their names; then cases of find the fault.
 
+    `shares` has the share of each chapter, and then no single families.
     `catalogue` is the number of the one it was made from; a new set is of the newest.
 
     Raises:
         SolverError: the sentence says what cannot be, and what to choose instead.
     """
-    chapters, families = tuple(chapters), tuple(families)
+    chapters, families = tuple(chapters) or tuple(shares), tuple(families)
     _within("catalogue", catalogue, 1, CATALOGUE)
     kinds = kinds_at(catalogue)
     _known("chapter", chapters, chapters_at(catalogue))
@@ -140,10 +154,36 @@ def set_of(
         raise SolverError(
             "A set of catalogue 1 has no cases of find the fault. Take the line with catalogue out, or the cases."
         )
-    work = WorkSet(chosen, level, units, count, each, seed, plant, catalogue, faults)
+    work = WorkSet(
+        chosen, level, units, count, each, seed, plant, catalogue, faults,
+        _shares(shares, chapters, families, catalogue),
+    )  # fmt: skip
     if plant:
         _check_plant(work, plant)
     return work
+
+
+def _shares(
+    shares: Mapping[str, int],
+    chapters: Sequence[str],
+    families: Sequence[str],
+    catalogue: int,
+) -> tuple[int, ...]:
+    """The shares in the order of the catalogue's chapters."""
+    if not shares:
+        return ()
+    if families or catalogue == FIRST:
+        raise SolverError(
+            "Shares are of whole chapters. Take out the single kinds of problems, or the shares."
+        )
+    if without := [name for name in chapters if name not in shares]:
+        raise SolverError(f"“{without[0]}” has no share. Give each chapter one, or take it out.")
+    if len(shares) > len(set(chapters)):
+        other = next(name for name in shares if name not in chapters)
+        raise SolverError(f"“{other}” has a share and isn't among the chapters. Add it there.")
+    for name, share in shares.items():
+        _within(f"the share of {name}", share, 1, MOST_SHARE)
+    return tuple(shares[name] for name in chapters_at(catalogue) if name in shares)
 
 
 def _known(kind: str, names: Sequence[str], known: Sequence[str]) -> None:

@@ -13,6 +13,7 @@ from solver.errors import BadCode, SolverError
 from solver.render.paper import paper_json, paper_text
 from solver.sets.paper import CHAPTERS, Paper, cases_of, checked, counts_by_chapter, read_paper
 from solver.sets.shares import counts_of, read_shares, shares_text
+from solver.sets.work_set import cases_for, plan_of, read_set, set_of
 
 LINE = "head 30, wet well 20, order 10"
 PAPER = Paper(("head", "wet_well", "order"), 2, "us", 25, 60, True, 4821, shares=(30, 20, 10))
@@ -95,3 +96,27 @@ def test_what_is_written_is_read_again(shares):
 def test_what_cannot_be_read_is_refused_with_what_to_write(text, says):
     with pytest.raises(SolverError, match=re.escape(says)):
         read_shares(text)
+
+
+def test_a_set_has_as_many_of_each_chapter_as_its_shares_say_and_so_has_its_code():
+    work = set_of(shares={"wet_well": 20, "head": 30, "order": 10}, count=12, seed=5)
+    asked = Counter(asked.kind.chapter for asked in plan_of(work))
+    assert {"head": 6, "wet_well": 4, "order": 2} == asked
+    assert work == read_set(work.code)
+    assert cases_for(work, "ana.r") == cases_for(read_set(work.code), "ana.r")
+
+
+@pytest.mark.parametrize(
+    "chosen",
+    [
+        {"shares": {"head": 0}},
+        {"shares": {"head": 100}},
+        {"shares": {"head": 5}, "families": ["brake_power"]},
+        {"shares": {"head": 5}, "chapters": ["head", "speed"]},
+        {"shares": {"head": 5, "speed": 3}, "chapters": ["head"]},
+        {"shares": {"head": 5}, "catalogue": 1},
+    ],
+)
+def test_shares_of_a_set_that_cannot_be_are_refused(chosen):
+    with pytest.raises(SolverError):
+        set_of(**chosen)

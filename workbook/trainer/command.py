@@ -51,6 +51,12 @@ def set_options(parser: argparse.ArgumentParser) -> None:
         "--chapters", metavar="A,B", default="", help="make a set from these chapters"
     )
     parser.add_argument(
+        "--shares",
+        metavar="TEXT",
+        default="",
+        help='or by a share of each chapter, such as "head 30, wet well 20"',
+    )
+    parser.add_argument(
         "--families", metavar="A,B", default="", help="or from these kinds of problem"
     )
     parser.add_argument(

@@ -9,6 +9,7 @@ from secrets import randbelow
 from solver import SolverError
 from solver.sets.credit import Credit
 from solver.sets.paper import read_paper
+from solver.sets.shares import read_shares
 from solver.sets.work_set import MOST, plan_of, set_of
 from solver.topics.catalogue import CATALOGUE
 from solver.units.show import counted
@@ -79,10 +80,11 @@ def _chosen(course: Course, options: argparse.Namespace) -> Assigned:
         return _from_file(course, Path(options.file).expanduser(), name)
     if options.exam:
         return _as_exam(name, options.exam)
-    if options.chapters or options.families:
+    if options.chapters or options.families or options.shares:
         work = set_of(
             chapters=_names(options.chapters),
             families=_names(options.families),
+            shares=read_shares(options.shares) if options.shares else {},
             count=options.count,
             level=options.level,
             units=options.units,
@@ -103,7 +105,7 @@ def _chosen(course: Course, options: argparse.Namespace) -> Assigned:
 
 
 def _as_exam(name: str, code: str) -> Assigned:
-    """A set like a practice exam: its chapters, level and number of questions, one try at each.
+    """A set like a practice exam: its chapters, shares, level and number of questions, one try at each.
 
     Each person has numbers of their own, so nobody can copy; time is kept by whoever watches over it.
     """
@@ -116,6 +118,7 @@ def _as_exam(name: str, code: str) -> Assigned:
         seed=paper.seed,
         catalogue=CATALOGUE,
         faults=paper.faults,
+        shares=paper.by_share,
     )
     title = f"Practice exam, {paper.minutes} minutes"
     credit = Credit(mistake=0.0, wrong_choice=0.0)

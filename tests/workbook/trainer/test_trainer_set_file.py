@@ -3,6 +3,7 @@
 import datetime
 import re
 import time
+from collections import Counter
 from datetime import UTC, timedelta, timezone
 from pathlib import Path
 
@@ -16,7 +17,7 @@ from solver.sets.credit import Credit
 from solver.sets.fault_part import MOST_FAULTS, FaultPart
 from solver.sets.own_plant import plant_of
 from solver.sets.paper import CHAPTERS
-from solver.sets.work_set import cases_for, set_of
+from solver.sets.work_set import cases_for, plan_of, set_of
 from solver.topics.catalogue import CATALOGUE
 from workbook.trainer.sets.set_file import (
     Assigned,
@@ -96,6 +97,17 @@ def test_every_key_says_what_it_says():
     assert expected == found
 
 
+def test_shares_say_how_many_of_each_chapter_there_are_and_stay_in_the_file():
+    text = 'draw = 7\ncount = 12\nshares = "wet well 20, head 30, order 10"'
+    week = parse_set_file(text, "week-3")
+    asked = Counter(asked.kind.chapter for asked in plan_of(week.work))
+    assert {"head": 6, "wet_well": 4, "order": 2} == asked
+    assert 'shares = "head 30, wet well 20, order 10"' in toml_of(week)
+    assert week == parse_set_file(toml_of(week), "week-3")
+    with pytest.raises(SetFault, match="shares: There is no chapter"):
+        parse_set_file('draw = 7\nshares = "haed 30"', "week-3")
+
+
 def test_the_same_file_gives_the_same_problems():
     one, other = (cases_for(parsed().work, "ana.r") for _ in range(2))
     assert one == other
@@ -111,7 +123,8 @@ def test_the_example_shows_every_key_and_every_chapter():
     keys = set(re.findall(r"^(\w+) =", text, re.MULTILINE))
     tables = set(re.findall(r"^\[+([\w.]+)\]", text, re.MULTILINE))
     assert "# catalogue = " in text  # which the workbook writes by itself
-    assert set() == {*PLAN, *CREDIT} - {"catalogue"} - keys - {
+    assert "# shares = " in text  # which goes without chapters and families
+    assert set() == {*PLAN, *CREDIT} - {"catalogue", "shares"} - keys - {
         name.split(".")[-1] for name in tables
     }
     listed = re.search(r"Chapters: (.+?)\.", text.replace("\n# ", " "))

@@ -13,12 +13,14 @@ from typing import Any
 from solver import Family, SolverError, draw
 from solver.engine.common_slips import common_slips
 from solver.engine.plan import find_plan
+from solver.sets.shares import read_shares
 from solver.sets.work_set import WorkSet
 from solver.topics.catalogue import kinds_at
 
 __all__ = [
     "SET_FILE",
     "SetFault",
+    "chapter_shares",
     "check_mistakes",
     "due",
     "got",
@@ -83,6 +85,20 @@ def number(low: float, high: float) -> Callable:
 
 
 share = number(0, 1)
+
+
+def chapter_shares(value: Any, key: str) -> dict[str, int] | None:
+    """The share of each chapter, from a line such as "head 30, wet well 20".
+
+    Raises:
+        SetFault: a piece of the line that is no chapter with its share.
+    """
+    if not isinstance(value, str):
+        return None
+    try:
+        return read_shares(value)
+    except SolverError as fault:
+        raise SetFault(f"{SET_FILE}: {key}: {fault}") from None
 
 
 def shares(value: Any, key: str) -> dict[str, float] | None:

@@ -24,6 +24,7 @@ from solver import Case, SolverError
 from solver.sets.credit import Credit
 from solver.sets.fault_part import fault_part
 from solver.sets.own_plant import Plant, plant_of, table_of
+from solver.sets.shares import shares_text
 from solver.sets.work_set import WorkSet, set_of
 from solver.topics.catalogue import CATALOGUE, FIRST, chapters_at, kinds_at, since_of
 
@@ -43,6 +44,14 @@ __all__ = [
     "toml_of",
 ]
 MOST = 200_000  # characters of a file
+CHOSEN = (
+    "chapters",
+    "shares",
+    "families",
+    "level",
+    "units",
+    "count",
+)  # keys that say what is asked
 COMPARE = "Compare it with the example."
 FAULTS = {  # what a fault is called by the reader of such files, and what to write
     "Expected '='": "Write = between a key and its value.",
@@ -152,10 +161,11 @@ def parse_set_file(text: str, name: str, catalogue: int | None = None) -> Assign
     found = read_table(tables)
     faults = read_table(found.pop("faults"), "faults")
     part = fault_part(faults.pop("count"), faults.pop("level"))
-    plan = {key: found.pop(key) for key in ("chapters", "families", "level", "units", "count")}
-    if not plan["chapters"] and not plan["families"]:
+    plan = {key: found.pop(key) for key in CHOSEN}
+    names = (*plan["chapters"], *plan["shares"], *plan["families"])
+    if not names:
         raise SetFault(f'{SET_FILE}: nothing is chosen. Write chapters = ["horsepower"].')
-    since = since_of((*plan["chapters"], *plan["families"]))
+    since = max(since_of(names), FIRST + 1) if plan["shares"] else since_of(names)
     of = found.pop("catalogue") or catalogue or (max(since, FIRST + 1) if part else since)
     plant, numbers, seed = found.pop("plant"), found.pop("numbers"), found.pop("draw")
     plan |= {"catalogue": of, "faults": part}
@@ -223,7 +233,7 @@ def toml_of(assigned: Assigned) -> str:
     work, credit = assigned.work, assigned.credit
     top = {
         "title": assigned.title,
-        **chosen_names(work.families, work.catalogue),
+        **_what(work),
         "level": work.level,
         "units": work.units,
         "count": work.count,
@@ -254,6 +264,12 @@ def toml_of(assigned: Assigned) -> str:
             "",
         ]
     )
+
+
+def _what(work: WorkSet) -> dict[str, Any]:
+    if work.shares:
+        return {"shares": shares_text(work.by_share)}
+    return chosen_names(work.families, work.catalogue)
 
 
 def chosen_names(families: Iterable[str], catalogue: int = CATALOGUE) -> dict[str, list[str]]:

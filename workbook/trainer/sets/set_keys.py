@@ -14,6 +14,7 @@ from solver.topics.problems import FAMILIES
 from .set_checks import (
     SET_FILE,
     SetFault,
+    chapter_shares,
     due,
     got,
     meant,
@@ -58,6 +59,7 @@ PLAN: Mapping[str, Key] = {
         'names in brackets, such as chapters = ["horsepower", "head"]',
         (),
     ),
+    "shares": Key(chapter_shares, 'a line such as shares = "head 30, wet well 20"', {}),
     "families": Key(
         names(NAMES, "To list them, type: python -m solver families"),
         'names in brackets, such as families = ["brake_power"]',

@@ -15,6 +15,7 @@ from solver import SolverError
 from solver.sets.credit import Credit
 from solver.sets.fault_part import MOST_FAULTS, FaultPart, fault_part
 from solver.sets.own_plant import Plant
+from solver.sets.shares import read_shares, shares_text
 from solver.sets.work_set import MOST, WorkSet, set_of
 from solver.topics.catalogue import CATALOGUE, FIRST, chapters_at, kinds_at
 from solver.units.reading import read
@@ -162,6 +163,7 @@ class Draft(NamedTuple):
     choice_tries: str = str(FAIR["choice_tries"])
     wrong_choice: str = "0"
     group: str = ""
+    shares: str = ""
 
 
 def assigned_from(draft: Draft) -> tuple[Assigned | None, list[str]]:
@@ -227,10 +229,11 @@ def _credit(draft: Draft, tried: _Tried) -> Credit:
 
 
 def _work(draft: Draft, count: int, faults: FaultPart | None) -> WorkSet:
-    if not (draft.chapters or draft.families):
+    shares = read_shares(draft.shares) if draft.shares.strip() else {}
+    if not (draft.chapters or draft.families or shares):
         raise SolverError("Nothing is chosen yet. Check a chapter or a kind of problem.")
     return set_of(
-        chapters=draft.chapters,
+        chapters=() if shares else draft.chapters,
         families=draft.families,
         level=draft.level,
         units=draft.units,
@@ -239,9 +242,10 @@ def _work(draft: Draft, count: int, faults: FaultPart | None) -> WorkSet:
         seed=draft.seed,
         plant=draft.plant,
         catalogue=draft.catalogue
-        if _had(draft) and not (faults and draft.catalogue == FIRST)
+        if _had(draft) and not ((faults or shares) and draft.catalogue == FIRST)
         else CATALOGUE,
         faults=faults,
+        shares=shares,
     )
 
 
@@ -284,6 +288,7 @@ def draft_of(assigned: Assigned) -> Draft:
         str(assigned.choice_tries or ""),
         "" if credit.wrong_choice is None else _percent(credit.wrong_choice),
         assigned.group,
+        shares_text(work.by_share),
     )
 
 

@@ -31,6 +31,10 @@ from .draft import Draft
 __all__ = ["Form"]
 
 NONE = "No single kind is chosen."
+SHARES = (
+    "Such as: head 30, wet well 20. It takes the place of the boxes above, and may be pasted from the "
+    "Practice exam page."
+)
 LEVELS = [("Any level", ANY_LEVEL), *((f"Level {n}", n) for n in range(1, TOP + 1))]
 NUMBERS = [("Each person's own", True), ("The same for all", False)]
 CASE_LEVELS = [(f"Level {n}", n) for n in FAULT_LEVELS]
@@ -107,6 +111,7 @@ class Form:
             for name, label in (
                 ("title", "Title"),
                 ("name", "Folder name (empty: from the title)"),
+                ("shares", "Share of each chapter (empty: in turn)"),
                 ("questions", f"Questions, 1 to {MOST}"),
                 ("points", "Points of each question"),
                 ("tries", "Tries at each (empty: no limit)"),
@@ -141,6 +146,7 @@ class Form:
             _grid(text["title"], text["name"]),
             classed(VBox([self.chapters.box]), "w2w-wanted"),
             classed(VBox([self.kinds.box]), "w2w-wanted"),
+            _grid(text["shares"], HTML(tag("p", SHARES, cls="w2w-about"))),
             _heading("The questions"),
             _grid(text["questions"], choice["level"], choice["units"], choice["each"]),
             _heading("Points and tries"),
