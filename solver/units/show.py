@@ -35,7 +35,7 @@ def figures(value: float, name: str = "") -> str:
     if name == "order":
         return letters_of(value)
     size = abs(value)
-    if size >= 1e12:
+    if size >= 1e12 or 0 < size < 1e-9:
         return f"{value:.3e}"
     if 0 < size < 0.001:
         return f"{value:.{3 - floor(log10(size))}f}".rstrip("0")

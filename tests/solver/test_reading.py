@@ -299,6 +299,7 @@ ANYTHING = st.one_of(
 @example("\ud800", "hp", False)
 @example("1/" + "9" * 118, "hp", False)
 @example("9" * 118 + "/1", "hp", False)
+@example("1E-200", "%", True)
 def test_any_text_gives_a_finite_reading_or_one_plain_sentence(text, asked, bare_fraction):
     try:
         reading = read(text, asked, bare_fraction=bare_fraction and asked == "%")

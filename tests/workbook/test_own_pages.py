@@ -142,7 +142,9 @@ def test_each_place_has_the_bar_of_its_pages(contents, root, tmp_path):
     ] == [place["name"] for place in bar["places"]]
     shutil.copy(TRAINERS / TRAINERS_OPENING, contents.root_dir)
     [bar] = bars_under(contents.root_dir).values()
-    assert ["Home", "Set work", "The class"] == [bar["places"][n]["name"] for n in (0, -2, -1)]
+    assert ["Home", "Set work", "The class", "The course"] == [
+        bar["places"][n]["name"] for n in (0, -3, -2, -1)
+    ]
     whole = bars_under(str(root))
     assert {path.relative_to(root).as_posix() for path in (CHAPTERS, TRAINERS)} == set(whole)
     assert {} == bars_under(str(tmp_path / "week-3"))
