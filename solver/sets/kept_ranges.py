@@ -68,11 +68,13 @@ class Keeping:
         return self._anywhere or place is None or kind_of(place) == self.pump.kind
 
     def _why_none(self) -> str:
-        which = f"{self.pump.name} at {self.pump.station} asks for"
-        problem = f"No problem of “{self.family.title}”, level {self.level}, has"
+        pump = f"{self.pump.name} at {self.pump.station}"
+        which, problem = f"{pump} asks for", f"No problem of “{self.family.title}”, level {self.level}"
         cases = (draw(self.family, seed, self.units, self.level) for seed in range(SHOWN))
         seen = [case.known for case in cases if self._is_there(case.wording.place)]
-        asked = [each for each in self.pump.ranges if each.quantity in seen[0]]
+        asked = [each for each in self.pump.ranges if seen and each.quantity in seen[0]]
+        if not asked:
+            return f"{problem}, is of a pump like {pump}. Leave that kind out, or add another pump."
         for each in asked:
             quantity, values = quantity_named(each.quantity), [k[each.quantity] for k in seen]
             least, most = min(values), max(values)
@@ -82,11 +84,11 @@ class Keeping:
                     for ends in ((least, most), (each.low, each.high))
                 )
                 return (
-                    f"{which} {quantity.label(self.units)} of {wanted}. {problem} that; most have {has}. "
+                    f"{which} {quantity.label(self.units)} of {wanted}. {problem}, has that; most have {has}. "
                     "Change the range, or take it out."
                 )
         labels = " and ".join(quantity_named(each.quantity).label(self.units) for each in asked)
-        return f"{which} {labels} in a narrow range. {problem} that. Widen a range, or take it out."
+        return f"{which} {labels} in a narrow range. {problem}, has that. Widen a range, or take it out."
 
 
 def _keeps(each: Range, known: Mapping[str, float]) -> bool:
