@@ -298,7 +298,7 @@ def _what_is_in_it() -> Iterator[Case]:
     called = sheet(line(WEEK, BEN, n, wrong, status="right"))
     yield Case("Wrong answers that the sheet calls right", _plain(called), 0.0, hint="it is wrong")
     third = sheet(line(WEEK, BEN, n, right, 3))
-    yield Case("Earlier tries taken out", _plain(third), 2.0, hint="An earlier try is missing")
+    yield Case("Earlier tries taken out", _plain(third), 1.0, hint="An earlier try is missing")
     own = {"set.toml": "draw = 1\npoints = 900"}
     yield Case("A set.toml worth 900 points", _ben(own), FULL)
     code = {"cell_type": "code", "metadata": {}, "source": "open('../../../stolen', 'w')"}
