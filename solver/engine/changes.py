@@ -7,7 +7,8 @@ are named where they are apart by themselves.
 """
 
 import re
-from collections.abc import Iterator
+from collections import Counter
+from collections.abc import Iterable, Iterator
 from functools import lru_cache
 from itertools import chain
 from typing import NamedTuple
@@ -52,7 +53,16 @@ class Change(NamedTuple):
 @lru_cache(maxsize=1024)
 def mistaken_changes(plan: Plan) -> tuple[Change, ...]:
     """Every mistake of one link: first the slips of its formulas, then those of its shape."""
-    return tuple(chain(_slips(plan), _generic(plan), _stopped_early(plan)))
+    return tuple(_told_apart(chain(_slips(plan), _generic(plan), _stopped_early(plan))))
+
+
+def _told_apart(changes: Iterable[Change]) -> Iterator[Change]:
+    """Each with an id of its own: of two terms left out of one sum, the second has a number."""
+    seen: Counter[str] = Counter()
+    for change in changes:
+        seen[change.id] += 1
+        again = seen[change.id]
+        yield change if again == 1 else change._replace(id=f"{change.id}.{again}")
 
 
 def _slips(plan: Plan) -> Iterator[Change]:

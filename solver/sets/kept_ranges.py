@@ -69,7 +69,10 @@ class Keeping:
 
     def _why_none(self) -> str:
         pump = f"{self.pump.name} at {self.pump.station}"
-        which, problem = f"{pump} asks for", f"No problem of “{self.family.title}”, level {self.level}"
+        which, problem = (
+            f"{pump} asks for",
+            f"No problem of “{self.family.title}”, level {self.level}",
+        )
         cases = (draw(self.family, seed, self.units, self.level) for seed in range(SHOWN))
         seen = [case.known for case in cases if self._is_there(case.wording.place)]
         asked = [each for each in self.pump.ranges if seen and each.quantity in seen[0]]

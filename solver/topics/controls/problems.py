@@ -18,8 +18,8 @@ RUNS_ON = (
     "on for another {off_delay}. "
 )
 IN_PANEL = (
-    "In the panel of {station}, {coil_count} coils of {coil_va} each and {lamp_count} pilot lights of "
-    "{lamp_va} each are on at the same time. "
+    "In the panel of {station}, {coil_count} coils of {coil_va} each are on. So are {lamp_count} pilot "
+    "lights of {lamp_va} each. "
 )
 LOADS = ("coil_va", "coil_count", "lamp_va", "lamp_count")
 
@@ -43,8 +43,7 @@ SIGNALS = (
         ),
         Level(
             ("loop_current", "signal_span", "signal_zero"),
-            TRANSMITTER
-            + "{signal_zero}, and 20 mA when the water is {signal_span} higher. It reads "
+            TRANSMITTER + "{signal_zero} and 20 mA at {signal_span} above that. It reads "
             "{loop_current}. What is the level?",
         ),
         Level(
@@ -148,7 +147,7 @@ STARTERS = (
         Level(
             ("full_load_amps", "current_limit"),
             "The soft starter of {place} is set to a current limit of {current_limit} of full-load "
-            "amps (FLA), which are {full_load_amps}. How many amps does it let the motor draw?",
+            "amps (FLA). The full-load amps are {full_load_amps}. How many amps does it let the motor draw?",
         ),
         Level(
             ("start_volts",),

@@ -127,8 +127,8 @@ TORQUE = (
     ),
 )
 RULE = (
-    "The rule is 0.114 times diameter times width for ounces and inches, or 0.005 times the same for "
-    "grams and millimeters. "
+    "For ounces and inches, the rule is 0.114 times diameter times width. For grams and millimeters, it's "
+    "0.005 times the same. "
 )
 MECHANIC = (
     CHAPTER.numeric(
@@ -139,8 +139,8 @@ MECHANIC = (
         ALIGNED,
         Level(
             ("rim_reading",),
-            "{person} has locked out {place} and turns both shafts together by hand, with a dial indicator "
-            "on the rim of the coupling. From top to bottom it moves by {rim_reading}, with bar sag taken "
+            "{person} has locked out {place} and put a dial indicator on the rim of the coupling. Both "
+            "shafts are turned together by hand. From top to bottom it moves by {rim_reading}, with bar sag taken "
             "out. How much higher is one shaft than the other?",
         ),
         Level(

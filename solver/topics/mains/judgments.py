@@ -102,8 +102,8 @@ FLUME_TOLD = CHAPTER.judged(
     ),
     Level(
         ("foot_flume_head", "downstream_head"),
-        "In a 1-foot (305 mm) Parshall flume, the upstream head is {foot_flume_head} and the downstream "
-        "head {downstream_head}, both above the level floor. What can you say about its flow?",
+        "In a 1-foot (305 mm) Parshall flume, the upstream head is {foot_flume_head}. The downstream head is "
+        "{downstream_head}, from the same level floor. What can you say about its flow?",
         find=("submergence",),
     ),
     since=2,

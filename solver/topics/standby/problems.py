@@ -45,7 +45,7 @@ SIZING = (
     CHAPTER.numeric(
         "largest_start",
         "ZG",
-        "kVA when the largest motor starts",
+        "Starting kVA of the largest motor",
         "starting_peak",
         ON_GENERATOR,
         Level(

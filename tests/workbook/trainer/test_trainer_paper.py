@@ -20,7 +20,9 @@ from workbook.trainer.on_paper.sheets import answers_csv, numbered, sheets_of
 from workbook.trainer.sets.set_file import Assigned
 from workbook.ui.printing import SHARED
 
-WEEK = Assigned("week-3", "Week 3: power", set_of(chapters=CHAPTERS[:11], count=7, seed=1), points=2.0)
+WEEK = Assigned(
+    "week-3", "Week 3: power", set_of(chapters=CHAPTERS[:11], count=7, seed=1), points=2.0
+)
 PEOPLE = [Person("ana.r", "Ana", "Rivet"), Person("ben.k", "Ben"), Person("00123")]
 HOSTILE = '#panic("run") $x$ *b* = h <l> \\ #read("/etc/hosts") ]#[ //'
 
