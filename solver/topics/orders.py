@@ -45,7 +45,7 @@ def orders(topic: str, level: int) -> tuple[Ordering, ...]:
         BadDefinition: one is not well formed; it names the file and the ordering.
 
     >>> orders("lock_and_try", 1)[0].stages[0].id
-    'prepare'
+    'stop'
     """
     return tuple(one.ordering for one in _read(topic) if one.level == level)
 

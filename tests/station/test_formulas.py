@@ -131,6 +131,7 @@ ALSO: Mapping[Key, When] = {
     ("spare_head", ("shutoff_head", "static_head")): to_a_free_end,
     ("flow", ("rated_flow", "spare_head", "curve_drop", "rated_friction")): at_rated,
     ("fill_time", ("working_volume", "inflow")): tight,
+    ("tested_shutoff", ("shutoff_gauge", "closed_suction")): level,
 }
 # Said in place of what a formula takes to be absent, where a station always has that.
 INSTEAD: Mapping[Key, When] = {

@@ -5,7 +5,7 @@ from typing import TYPE_CHECKING
 
 from solver.engine.draw import Draw
 
-from .read import Reads
+from .read import NotRead, Reads
 from .water import WATER
 from .wet_well import WET_WELL
 
@@ -14,6 +14,7 @@ if TYPE_CHECKING:
 
 __all__ = ["MAINS"]
 
+LEAST_CYCLES = 0.7
 OFF = (0.03, 0.16)  # of the flow: how far a meter reads high
 
 
@@ -35,6 +36,14 @@ def cycle(station: "Station") -> float:
     return WATER["flow"](station) * station.system.per_minute * run
 
 
+def clearing(station: "Station") -> float:
+    """Cycles that it takes to push out what is in the main; NotRead where a part of one does."""
+    cycles = holds(station) / cycle(station)
+    if cycles < LEAST_CYCLES:
+        raise NotRead("less than a cycle clears its main")
+    return cycles
+
+
 def metered(station: "Station") -> float:
     """What a meter that reads high shows (gpm | L/s)."""
     return WATER["flow"](station) * (1 + Draw(f"meter {station.chance}").between(*OFF))
@@ -45,7 +54,7 @@ MAINS: Reads = MappingProxyType(
         "main_volume": holds,
         "main_time": stays,
         "cycle_volume": cycle,
-        "clearing_cycles": lambda s: holds(s) / cycle(s),
+        "clearing_cycles": clearing,
         "metered_flow": metered,
         "meter_error": lambda s: 100 * (metered(s) / WATER["flow"](s) - 1),
     }

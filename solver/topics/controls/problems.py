@@ -48,8 +48,8 @@ SIGNALS = (
         ),
         Level(
             ("loop_current", "pressure_span"),
-            "The pressure transmitter at the bottom of a wet well at {station} has a range of 0 to "
-            "{pressure_span} for 4 to 20 mA. It reads {loop_current}. How deep is the water above it?",
+            "A pressure transmitter is at the bottom of a wet well at {station}. Its range of 0 to "
+            "{pressure_span} is 4 to 20 mA. It reads {loop_current}. How deep is the water above it?",
         ),
         since=2,
     ),

@@ -145,8 +145,8 @@ MECHANIC = (
         ),
         Level(
             ("wide_gap", "narrow_gap", "coupling_diameter", "foot_spacing"),
-            "{place} is locked out. Its coupling is {coupling_diameter} across, and the gap between the "
-            "halves is {wide_gap} at the top and {narrow_gap} at the bottom. The motor's front and "
+            "{place} is locked out. Its coupling is {coupling_diameter} across. The gap between its halves "
+            "is {wide_gap} at the top and {narrow_gap} at the bottom. The motor's front and "
             "back feet are {foot_spacing} apart. How thick a shim under the back feet squares the coupling?",
             asked="shim_thickness",
         ),

@@ -23,7 +23,7 @@ MAINS = (
         also="volume in the main, pipe volume"),
     same("main_time", "time in the force main", r"t_\mathrm{m}", "min", (0.2, 3000),
         also="detention time in the main, travel time"),
-    Quantity("cycle_volume", "volume pumped each cycle", r"V_\mathrm{cyc}", "gal", "m3", (20, 60_000), (0.08, 240),
+    Quantity("cycle_volume", "volume pumped each cycle", r"V_\mathrm{cyc}", "gal", "m3", (20, 150_000), (0.08, 600),
         also="volume per pump cycle"),
     same("clearing_cycles", "cycles to clear the force main", r"N_\mathrm{c}", "", (0.7, 400), also="pump cycles to clear the main"),
     # Surge

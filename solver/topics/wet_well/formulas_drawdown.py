@@ -156,6 +156,7 @@ DRAWDOWN = (
                 "You left out the inflow. Water keeps coming in while the pump runs.",
             ),
         ),
+        unless=("lag_volume", "lag_depth"),  # in a storm the level rises while the lead pump runs
     ),
     Formula(
         "leakage",
