@@ -53,6 +53,7 @@ def work_a_problem(page):
 
 def take_an_exam(page):
     panel = page.locator(".w2w-exams")
+    panel.get_by_text("Start this exam").locator("visible=true").first.wait_for()
     tab_to(page, "Questions, 1 to 200")
     page.keyboard.press("Control+a")
     page.keyboard.type(str(QUESTIONS))
@@ -74,7 +75,8 @@ def take_an_exam(page):
 
 
 def type_a_record(page):
-    day = page.locator(".w2w-day").first
+    day = page.locator(".w2w-day").locator("visible=true").first
+    day.get_by_text("Show volts and amps").locator("visible=true").first.wait_for()
     tab_to_part(page, "Show volts and amps")
     page.keyboard.press("Enter")
     day.get_by_label("Amps on leg A").wait_for()
