@@ -32,7 +32,7 @@ ORDERS = tuple(problem for problem in PROBLEMS if problem[0].asked == "order")
 # Each kind and level in one of the two systems, in turn: for what hangs little on the system.
 IN_TURN = tuple(problem for number, problem in enumerate(PROBLEMS) if number % 4 in (0, 3))
 NUMERIC_IN_TURN = tuple(problem for problem in IN_TURN if problem[0].judge is None)
-SEEDS = int(os.environ.get("W2W_SEEDS", "12"))
+SEEDS = int(os.environ.get("W2W_SEEDS", "8"))
 _GOLDEN_STEP = 618_033_989  # shares no factor with the count of seeds, so none repeats
 
 

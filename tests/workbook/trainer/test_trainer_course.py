@@ -250,6 +250,7 @@ def test_a_set_is_made_of_the_chapters_that_are_typed(course):
         level=1,
         units="si",
         exam="",
+        shares="",
         site="",
     )
     chosen = steps._chosen(course, options)
