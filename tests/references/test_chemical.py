@@ -11,7 +11,7 @@ SWRCB = "California SWRCB, Example Calculations of Chlorine Dosage, Feb 2018"
 ROWS = [
     Row("2252", "chemical_feed", "us", {"daily_flow": 15, "dose": 18}, VCCS, "R"),
     Row("50", "chemical_feed", "us", {"daily_flow": 1.5, "dose": 4}, NESC, "R"),
-    Row("18", "dose", "us", {"daily_flow": 15, "chemical_feed": 2252}, f"{VCCS}, turned round", "R"),
+    Row("18", "dose", "us", {"daily_flow": 15, "chemical_feed": 2252}, f"{VCCS}, solved for the dose", "R"),
     # 40 mL/min of 0.25 % hypochlorite into 35 gpm; as chlorine it is 0.9525 of that, and it weighs as water.
     Row(
         "0.72", "dose", "us",
