@@ -1,4 +1,4 @@
-"""Every CSV of the project is written here. What a person typed never becomes a formula there.
+"""Every CSV of the project is written here, and those it keeps are read here. What a person typed never becomes a formula there.
 
 A spreadsheet works a cell as a formula where it begins with = + - @, whoever typed it. So an
 apostrophe goes before it, which our own readers take away again: a file reads back as it was.
@@ -9,6 +9,7 @@ import csv
 import re
 from collections.abc import Callable, Iterable, Sequence
 from io import StringIO
+from pathlib import Path
 from typing import TextIO
 
 __all__ = [
@@ -18,6 +19,7 @@ __all__ = [
     "harmless",
     "may_be_thousands",
     "row_writer",
+    "rows_in",
     "with_point",
 ]
 
@@ -79,6 +81,16 @@ def csv_of(rows: Iterable[Sequence[object]]) -> bytes:
     for row in rows:
         write(row)
     return text.getvalue().encode(CODING)
+
+
+def rows_in(path: Path, heads: Sequence[str]) -> list[dict[str, str]]:
+    """The rows of a CSV file that `csv_of` wrote, by these heads as they were typed; no file has none."""
+    try:
+        text = path.read_text(encoding=CODING)
+    except OSError:
+        return []
+    rows = csv.DictReader(StringIO(text, newline=""))
+    return [{head: as_typed(row.get(head) or "") for head in heads} for row in rows]
 
 
 def may_be_thousands(text: str) -> bool:

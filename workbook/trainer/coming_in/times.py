@@ -5,15 +5,13 @@ in the course, in `received/SET.csv`, and a time that cannot be is said and neve
 All times are in UTC without an offset, as nbgrader keeps them.
 """
 
-import csv
 from collections.abc import Iterable, Mapping, Sequence
 from datetime import UTC, datetime, timedelta
-from io import StringIO
 from pathlib import Path
 from typing import NamedTuple
 
 from workbook.trainer.course import Course
-from workbook.ui.spreadsheet import as_typed, csv_of
+from workbook.ui.spreadsheet import csv_of, rows_in
 
 __all__ = [
     "FORM", "RECEIVED", "SAID", "TRAINER", "Times", "in_words", "keep_times", "kept_times",
@@ -108,16 +106,7 @@ def _path(course: Course, name: str) -> Path:
 
 def kept_times(course: Course, name: str) -> dict[str, dict[str, str]]:
     """The rows of the file, by person; empty where there is none."""
-    try:
-        text = _path(course, name).read_text(encoding="utf-8-sig")
-    except OSError:
-        return {}
-    rows = csv.DictReader(StringIO(text, newline=""))
-    return {
-        row["id"]: {head: as_typed(row.get(head) or "") for head in HEADS}
-        for row in rows
-        if row.get("id")
-    }
+    return {row["id"]: row for row in rows_in(_path(course, name), HEADS) if row["id"]}
 
 
 def keep_times(course: Course, name: str, found: Mapping[str, tuple[Times, str]]) -> None:

@@ -3,13 +3,11 @@
 Their questions were drawn for the name they typed, so their work is graded by it, under their own id.
 """
 
-import csv
-from io import StringIO
 from pathlib import Path
 
 from solver import SolverError
 from solver.sets.work_set import person_id
-from workbook.ui.spreadsheet import as_typed, csv_of
+from workbook.ui.spreadsheet import csv_of, rows_in
 
 __all__ = ["TYPED_AS", "keep_typed_as", "typed_as"]
 
@@ -23,18 +21,13 @@ def typed_as(course: Path, name: str) -> dict[str, str]:
 
 
 def _rows(course: Path) -> dict[tuple[str, str], str]:
-    try:
-        text = (course / TYPED_AS).read_text(encoding="utf-8-sig")
-    except OSError:
-        return {}
     found = {}
-    for row in csv.DictReader(StringIO(text, newline="")):
+    for row in rows_in(course / TYPED_AS, HEADS):
         try:
-            typed = person_id(as_typed(row.get("typed") or ""))
-            person = person_id(as_typed(row.get("id") or ""))
+            typed, person = person_id(row["typed"]), person_id(row["id"])
         except SolverError:
             continue
-        found[(row.get("set") or "", person)] = typed
+        found[(row["set"], person)] = typed
     return found
 
 

@@ -4,16 +4,14 @@
 question whose points the trainer gives. Each has the trainer's words. Every grading follows them.
 """
 
-import csv
 from collections.abc import Sequence
 from datetime import UTC, datetime
-from io import StringIO
 from pathlib import Path
 from typing import NamedTuple
 
 from solver import SolverError
 from solver.sets.work_set import person_id
-from workbook.ui.spreadsheet import as_typed, csv_of
+from workbook.ui.spreadsheet import csv_of, rows_in
 
 __all__ = [
     "EXTENSIONS", "OVERRIDES", "Extension", "Override", "extensions_of", "keep_extension",
@@ -42,12 +40,8 @@ class Override(NamedTuple):
 
 
 def _rows(course: Path, file: str) -> list[tuple[str, ...]]:
-    try:
-        text = (course / file).read_text(encoding="utf-8-sig")
-    except OSError:
-        return []
-    rows = csv.DictReader(StringIO(text, newline=""))
-    return [tuple(as_typed(row.get(head) or "").strip() for head in HEADS[file]) for row in rows]
+    rows = rows_in(course / file, HEADS[file])
+    return [tuple(cell.strip() for cell in row.values()) for row in rows]
 
 
 def _write(course: Path, file: str, rows: Sequence[Sequence[str]]) -> None:

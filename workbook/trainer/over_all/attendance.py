@@ -1,13 +1,11 @@
 """The meetings of a class, as the trainer types them: `attendance.csv` in the course, a row each."""
 
-import csv
 from collections.abc import Iterable, Sequence
 from datetime import date
-from io import StringIO
 from pathlib import Path
 from typing import NamedTuple
 
-from workbook.ui.spreadsheet import as_typed, csv_of
+from workbook.ui.spreadsheet import csv_of, rows_in
 
 __all__ = ["ATTENDANCE", "Meeting", "hours_of", "keep_meeting", "meetings"]
 
@@ -26,18 +24,13 @@ class Meeting(NamedTuple):
 
 def meetings(course: Path) -> list[Meeting]:
     """The meetings of a course by day; a row that cannot be read is left out."""
-    try:
-        text = (course / ATTENDANCE).read_text(encoding="utf-8-sig")
-    except OSError:
-        return []
     found = []
-    for row in csv.DictReader(StringIO(text, newline="")):
-        said = {head: as_typed(row.get(head) or "").strip() for head in HEADS}
+    for row in rows_in(course / ATTENDANCE, HEADS):
         try:
-            day, hours = date.fromisoformat(said["date"]), float(said["hours"])
+            day, hours = date.fromisoformat(row["date"].strip()), float(row["hours"])
         except ValueError:
             continue
-        found.append(Meeting(day, said["topic"], hours, tuple(said["absent"].split())))
+        found.append(Meeting(day, row["topic"].strip(), hours, tuple(row["absent"].split())))
     return sorted(found)
 
 
