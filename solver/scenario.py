@@ -3,7 +3,7 @@
 None of them exists. The pumps are ordinary ones.
 """
 
-from functools import lru_cache
+from functools import cache, lru_cache
 from typing import NamedTuple
 
 __all__ = [
@@ -12,6 +12,7 @@ __all__ = [
     "Place",
     "kind_of",
     "kinds_of",
+    "places_of",
 ]
 
 
@@ -46,3 +47,9 @@ PUMPS = (
 )
 
 PEOPLE = ("Inez", "Tobias", "Ruth", "Amadou", "Lena", "Callum")
+
+
+@cache
+def places_of(kind: str) -> tuple[Place, ...]:
+    """Where pumps of a kind stand in the invented town."""
+    return tuple(place for place in PUMPS if kind_of(place) == kind)

@@ -5,11 +5,10 @@ of what people build are in `built`; the rest of each machine is drawn in its ow
 """
 
 from dataclasses import replace
-from functools import cache
 
 from solver.engine.draw import Draw
 from solver.errors import NotSolvable
-from solver.scenario import PUMPS, Place, kind_of
+from solver.scenario import places_of
 
 from .faults import applies, fault_named, with_fault
 from .machines import Machines, draw_machines
@@ -92,12 +91,6 @@ def attempt(draw: Draw, units: str, need: Need = ANY) -> Station | None:
     return _around(draw, site, machines, need) if site and machines else None
 
 
-@cache
-def _places(kind: str) -> tuple[Place, ...]:
-    """Where pumps of a kind stand in the invented town."""
-    return tuple(place for place in PUMPS if kind_of(place) == kind)
-
-
 def _around(draw: Draw, site: Site, machines: Machines, need: Need) -> Station | None:
     """The rest of the station, around machines that fit their duty."""
     system, kind, main, suction, duty = site
@@ -112,7 +105,7 @@ def _around(draw: Draw, site: Site, machines: Machines, need: Need) -> Station |
     station = Station(
         system=system,
         kind=kind,
-        place=draw.pick(_places(kind.place)),
+        place=draw.pick(places_of(kind.place)),
         supply=supply,
         motor=motor,
         drive=drive,

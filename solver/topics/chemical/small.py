@@ -10,7 +10,7 @@ from typing import NamedTuple
 
 from solver.engine.draw import Draw
 from solver.engine.family import Small
-from solver.scenario import PUMPS, kind_of
+from solver.scenario import places_of
 from solver.topics.chapter import Chapter
 from solver.topics.formulas import CHEMICAL, POWER
 from solver.topics.readings import by, noted
@@ -134,7 +134,7 @@ def diluted(draw: Draw, units: str) -> dict[str, float]:
 
 
 # Feed pumps are at the plant.
-PLACES = tuple(place for place in PUMPS if kind_of(place) == "plant")
+PLACES = places_of("plant")
 CHLORINE, FERRIC, ALUM = (
     Small(fed(chemical), PLACES) for chemical in (HYPOCHLORITE, FERRIC_CHLORIDE, ALUM_SOLUTION)
 )

@@ -5,10 +5,10 @@ Ranges are common practice, no source; motors come from the published tables.
 
 from solver.engine.draw import Draw
 from solver.engine.family import Small
-from solver.scenario import PUMPS, kind_of
 from solver.topics.chapter import Chapter
 from solver.topics.formulas import CONTROLS, NAMEPLATE
 from solver.topics.readings import noted
+from solver.topics.scenes import AT_A_WELL
 from solver.topics.tables import by_size, full_load_amps
 
 __all__ = ["BATTERY", "CHAPTER", "DRIVE", "LEAD_LAG", "LEVEL", "OFF_DELAY", "PANEL", "START"]
@@ -127,6 +127,7 @@ def battery(draw: Draw, units: str) -> dict[str, float]:
     }
 
 
-WITH_A_WELL = tuple(place for place in PUMPS if kind_of(place) != "booster")
-LEVEL, LEAD_LAG, OFF_DELAY = (Small(each, WITH_A_WELL) for each in (level, lead_lag, off_delay))
+LEVEL, LEAD_LAG, OFF_DELAY = (
+    Small(each, AT_A_WELL.places) for each in (level, lead_lag, off_delay)
+)
 DRIVE, START, PANEL, BATTERY = map(Small, (drive, start, panel, battery))

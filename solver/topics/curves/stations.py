@@ -10,7 +10,7 @@ from dataclasses import replace
 from solver.engine.draw import Draw
 from solver.engine.family import Small
 from solver.errors import NotSolvable
-from solver.scenario import PUMPS, kind_of
+from solver.scenario import places_of
 from solver.station.need import Need
 from solver.station.scene import OneOf, Readings
 from solver.station.station import Station
@@ -73,8 +73,6 @@ def worn(low: float, high: float) -> Readings:
 AS_BUILT = worn(0.0, 0.005)
 TESTED = worn(0.0, 0.09)
 SHUTOFF_STORY = OneOf((worn(0.035, 0.11), worn(0.0, 0.015), worn(-0.08, -0.035)))
-
-BOOSTERS = tuple(place for place in PUMPS if kind_of(place) == "booster")
 
 
 def two(draw: Draw, units: str) -> dict[str, float]:
@@ -139,5 +137,5 @@ def rotor(draw: Draw, units: str) -> dict[str, float]:
     return {"turn_volume": each, "rotor_speed": rate, **driven(draw, units, each, rate, 70, 92)}
 
 
-TWO = Small(two, BOOSTERS)
+TWO = Small(two, places_of("booster"))
 PLUNGER, DIAPHRAGM, ROTOR = map(Small, (plunger, diaphragm, rotor))

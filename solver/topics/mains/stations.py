@@ -6,7 +6,7 @@ flumes and meters have sizes that are sold (common practice, no source).
 
 from solver.engine.draw import Draw
 from solver.engine.family import Small
-from solver.scenario import PUMPS, kind_of
+from solver.scenario import places_of
 from solver.station.need import Need
 from solver.station.scene import Readings
 from solver.topics.chapter import Chapter
@@ -33,8 +33,7 @@ __all__ = [
 
 CHAPTER = Chapter("mains", (*MAINS, *HEAD, *WET_WELL), redrawn=())
 worked = by(CHAPTER.formulas)
-LIFTS = tuple(place for place in PUMPS if kind_of(place) == "lift")
-PLANT = tuple(place for place in PUMPS if kind_of(place) == "plant")
+LIFTS, PLANT = places_of("lift"), places_of("plant")
 
 MAIN = Readings(Need(kinds=("lift",)))
 HIGH = Readings(Need(kinds=("lift",), pumps=2))

@@ -5,7 +5,7 @@ from collections.abc import Mapping
 from solver.engine.draw import Draw
 from solver.engine.family import Family, Level, Orders, Scene, Small
 from solver.engine.order import Ordering
-from solver.scenario import PUMPS, kind_of
+from solver.scenario import places_of
 from solver.topics.chapter import Chapter
 from solver.topics.orders import orders
 from solver.topics.scenes import NO_NUMBERS
@@ -14,7 +14,7 @@ __all__ = ["ORDER"]
 
 CHAPTER = Chapter("order", (), redrawn=())
 # Where there is a wet well with pumps on rails.
-LIFT = Small(NO_NUMBERS.values, tuple(place for place in PUMPS if kind_of(place) == "lift"))
+LIFT = Small(NO_NUMBERS.values, places_of("lift"))
 
 
 def judge(topic: str, level: int) -> Orders:

@@ -12,7 +12,7 @@ from typing import cast
 from solver.engine.draw import Draw
 from solver.engine.family import Drawn, Small
 from solver.errors import Unfit
-from solver.scenario import PUMPS, Place
+from solver.scenario import Place, places_of
 from solver.station.need import Need
 from solver.station.scene import Readings
 from solver.topics.chapter import Chapter
@@ -172,6 +172,6 @@ def trucked(draw: Draw, units: str) -> dict[str, float]:
 
 STATION = Readings(Need(drives=("direct",), sizes=(5, 100)))
 ON_GENERATOR, OVERLOADED = Beside(STATION, generator), Beside(STATION, overloaded)
-LIFTS = tuple(place for place in PUMPS if "lift" in place.station)
+LIFTS = places_of("lift")
 ENGINE, FUELED = Small(engine), Small(fueled)
 BYPASSED, TRUCKED = Small(bypassed, LIFTS), Small(trucked, LIFTS)
