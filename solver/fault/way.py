@@ -103,12 +103,15 @@ class Way:
         hoisted = any(self.case.acts[name].pull for name in self.taken)
         return one.minutes + (PULL_MINUTES if up and not hoisted else 0)
 
-    def then(self, word: str) -> "Way":
-        """The way with one word more.
+    def then(self, *words: str) -> "Way":
+        """The way with one word more, or with several.
 
         Raises:
             BadDefinition: no such word here, or the way is over; the sentence says what there is.
         """
+        return reduce(Way._with, words, self)
+
+    def _with(self, word: str) -> "Way":
         if self.ended:
             raise BadDefinition("This case is over. Start it again, or take a new one.")
         if len(self.told) >= MOST_WORDS:
@@ -168,4 +171,4 @@ def way_of(code: str, words: tuple[str, ...] | list[str] = ()) -> Way:
         BadCode: no such case.
         BadDefinition: a word that means nothing there.
     """
-    return reduce(Way.then, words, Way(case_of(code)))
+    return Way(case_of(code)).then(*words)

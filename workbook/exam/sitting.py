@@ -141,9 +141,7 @@ class Sitting:
         if after != len(way.words):
             return
         with contextlib.suppress(SolverError):
-            for word in words.split():
-                way = way.then(word)
-            self.ways[number] = way
+            self.ways[number] = way = way.then(*words.split())
             since = self._way_since.setdefault(number, at)
             if way.ended:
                 typed = " ".join(way.words)
@@ -158,9 +156,8 @@ class Sitting:
             HandedIn: nothing is taken any more.
         """
         self._read()
-        way = before = self.way(number)
-        for word in words:
-            way = way.then(word)
+        before = self.way(number)
+        before.then(*words)  # what can't be done is not written
         after = len(before.words)
         self._keep(DID, question=number, after=after, words=" ".join(words), when=now())
 

@@ -84,9 +84,7 @@ class Story:
             NotKept: nothing was done.
             BadDefinition: it can't be done here; the sentence says what can.
         """
-        way, when = self.way, now()
-        for word in words:
-            way = way.then(word)
+        way, when = self.way.then(*words), now()
         did = [{"event": DID, "word": word, "when": when} for word in words]
         add_lines(self.path, [checked_line(VERSION, each) for each in did])
         self.way = way

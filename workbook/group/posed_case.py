@@ -32,8 +32,7 @@ class OwnStory:
 
     def do(self, *words: str) -> None:
         """Do one thing more; raises as a story does."""
-        for word in words:
-            self.way.then(word)  # what can't be done begins nothing
+        self.way.then(*words)  # what can't be done begins nothing
         if self._story is None:
             self._story = begin(str(self._case.code), self._own.stories()[0])
         self._story.do(*words)

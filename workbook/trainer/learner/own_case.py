@@ -41,9 +41,7 @@ def replayed(case: FaultCase, lines: Iterable[Attempt]) -> Replayed:
             odd.append(APART)
             continue
         try:
-            longer = way
-            for word in words[len(held) :]:
-                longer = longer.then(word)
+            longer = way.then(*words[len(held) :])
         except SolverError:
             odd.append(NOT_DONE)
             continue
