@@ -63,7 +63,7 @@ class CaseDesk:
 
     def focus(self) -> None:
         """To the first reading."""
-        next(iter(self.stand.readings.acts.values())).focus()
+        self.stand.focus()
 
     def _say(self, way: Way) -> None:
         self.about.value = tag("p", OVER if way.ended else ABOUT, cls="w2w-about")

@@ -99,7 +99,7 @@ class FaultPanel(Panel):
         self.units.put(case.units)
         self._view(self.stand.box)
         self.stand.open(story)
-        next(iter(self.stand.readings.acts.values())).focus()
+        self.stand.focus()
 
     def _named(self, story: Worked) -> str:
         """Keep a name in the study log; a sentence where that can't be."""

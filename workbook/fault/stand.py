@@ -98,6 +98,10 @@ class Stand:
         self.told.value = said_of(story.way, last[0]) if last else say("")
         self._show()
 
+    def focus(self) -> None:
+        """To the first reading."""
+        next(iter(self.readings.acts.values())).focus()
+
     def _show(self) -> None:
         way = self.story.way
         self.station.value = station_html(way)

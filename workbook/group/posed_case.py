@@ -61,7 +61,7 @@ class PosedCase(Panel):
 
     def focus(self) -> None:
         """To the first reading."""
-        next(iter(self.stand.readings.acts.values())).focus()
+        self.stand.focus()
 
     def _show(self, way: Way) -> None:
         show(self.stand.box, not way.ended)
