@@ -47,7 +47,7 @@ class Mixture:
             self.text.fill(self._kept.read_text(encoding="utf-8"))
         about = [HTML(tag("p", text, cls="w2w-about")) for text in (ABOUT, KEEP)]
         buttons = row("w2w-buttons", self.see, self.fill)
-        parts = [about[0], self.text.box, buttons, self.said, about[1]]
+        parts = [about[0], row("w2w-ask", self.text.box), buttons, self.said, about[1]]
         self.box: Widget = classed(VBox(parts), "w2w-wanted")
 
     @property

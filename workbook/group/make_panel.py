@@ -114,7 +114,7 @@ class MakePanel(Panel):
         case = fault_case(self.level.value or 1, self.units.value, self.pick(SEEDS))
         self.codes.fill("\n".join([*before, str(case.code)]))
         self.said.value = say(
-            "note", f"A case of level {case.level} was added; make the set below."
+            "note", f"A case of level {case.level} was added. When all are there, make the set."
         )
 
     def _make(self) -> None:
