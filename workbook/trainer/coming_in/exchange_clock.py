@@ -13,6 +13,7 @@ from workbook.trainer.course import Course
 from workbook.trainer.learner.answer_sheet import SHEET
 from workbook.trainer.marking.odd import plain
 
+from .earlier import earlier_work, next_earlier
 from .handed_in import SECRET, TIMESTAMP, read_handed
 from .times import FORM, RECEIVED, Times, in_words, keep_times, kept_times, times_of
 
@@ -46,11 +47,9 @@ def keep_mailed(course: Course, name: str) -> None:
         place = course.folder("submitted", name, person)
         if not place.is_dir() or any(_same_secret(one, place) for one in folders):
             continue
-        folder = course.root / "earlier" / person
-        earlier = sorted(folder.glob(f"{name}-*"))
         here = read_handed(place, name, person)._replace(when=None)
-        if here not in [read_handed(one, name, person)._replace(when=None) for one in earlier]:
-            shutil.copytree(place, folder / f"{name}-{len(earlier) + 1}", symlinks=True)
+        if here not in [one._replace(when=None) for one in earlier_work(course, name, person)]:
+            shutil.copytree(place, next_earlier(course, name, person), symlinks=True)
 
 
 def take_exchange_times(course: Course, name: str, prefer: str = RECEIVED) -> list[str]:

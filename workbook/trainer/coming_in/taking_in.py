@@ -14,10 +14,12 @@ from typing import NamedTuple
 
 from solver import SolverError
 from solver.sets.work_set import person_id
-from workbook.trainer.course import PEOPLE, Course, CourseFault, read_people
+from workbook.trainer.course import Course, CourseFault
 from workbook.trainer.learner.answer_sheet import SHEET, read_sheet
 from workbook.trainer.marking.odd import plain
+from workbook.trainer.people import listed
 
+from .earlier import earlier_work, move_to_earlier
 from .handed_in import SECRET, TIMESTAMP, Handed, read_handed, read_when
 from .opened import CannotOpen, called, came_at
 from .times import (
@@ -37,7 +39,6 @@ from .whose import Class, Work, names, works_in
 
 __all__ = ["Taken", "take_in"]
 
-EARLIER = "earlier"  # where work goes that newer work takes the place of
 BATCH = (
     "These files were all saved within ten minutes, so their times show when you saved them, not "
     "when they came. The times people's own files say count. To count yours, type --received."
@@ -102,9 +103,7 @@ def take_in(
 
 
 def _class(course: Course, said: Mapping[str, str]) -> Class:
-    path = course.root / PEOPLE
-    people = read_people(path) if path.exists() else []
-    found = {}
+    people, found = listed(course), {}
     for typed, person in said.items():
         try:
             found[typed] = person_id(person)
@@ -165,7 +164,7 @@ def _put(into: _Into, item: Path, work: Work) -> None:
         return
     into.notes += work.notes
     if before:
-        where = _move_away(into, work.person, place)
+        where = move_to_earlier(into.course, into.name, work.person)
         came = f" of {in_words(before.when)}" if before.when else ""
         into.notes.append(
             f"{called(item)} takes the place of the work{came} that {work.person} turned in before. "
@@ -220,8 +219,8 @@ def _once_more(into: _Into, item: Path, work: Work, before: Handed, times: Times
 
 def _is_kept(into: _Into, work: Work) -> bool:
     """Whether this work was here before, and newer work took its place."""
-    folders = (into.course.root / EARLIER / work.person).glob(f"{into.name}-*")
-    return any(_same(read_handed(one, into.name, work.person), work, into.name) for one in folders)
+    earlier = earlier_work(into.course, into.name, work.person)
+    return any(_same(one, work, into.name) for one in earlier)
 
 
 def _why_not(work: Work, before: Handed, times: Times, into: _Into) -> str:
@@ -261,10 +260,3 @@ def _write(into: _Into, work: Work, place: Path, times: Times) -> None:
     (half / TIMESTAMP).write_text(times.counts.strftime(FORM), encoding="ascii")
     (half / SECRET).write_text(secrets.token_hex(64), encoding="ascii")
     half.rename(place)
-
-
-def _move_away(into: _Into, person: str, place: Path) -> Path:
-    folder = into.course.root / EARLIER / person
-    folder.mkdir(parents=True, exist_ok=True)
-    number = sum(1 for each in folder.glob(f"{into.name}-*")) + 1
-    return place.rename(folder / f"{into.name}-{number}")

@@ -6,8 +6,8 @@ nothing of it is late. Work that came from a computer stays, and is told.
 
 import json
 from collections.abc import Iterator, Sequence
-from pathlib import Path
 
+from workbook.trainer.coming_in.earlier import move_to_earlier
 from workbook.trainer.coming_in.handed_in import ON_PAPER, read_handed
 from workbook.trainer.course import Course, people_in
 from workbook.trainer.sets.set_file import Assigned
@@ -40,7 +40,7 @@ def keep_answers(course: Course, assigned: Assigned, marks: Sequence[RowMark]) -
             same += 1
         else:
             if there.paper:
-                where = _aside(course, assigned.name, person, place)
+                where = move_to_earlier(course, assigned.name, person)
                 yield f"{person} had other answers from paper before. They are kept in {where}."
             place.mkdir(parents=True, exist_ok=True)
             (place / ON_PAPER).write_bytes(data)
@@ -55,9 +55,3 @@ def _data(mark: RowMark) -> bytes:
     odd = {str(number): text for number, text in sorted(mark.odd.items())}
     held = {"answers": answers, "odd": odd, "whole": list(mark.odd_whole)}
     return json.dumps(held, ensure_ascii=False, indent=1).encode()
-
-
-def _aside(course: Course, name: str, person: str, place: Path) -> Path:
-    folder = course.root / "earlier" / person
-    folder.mkdir(parents=True, exist_ok=True)
-    return place.rename(folder / f"{name}-{len(list(folder.glob(f'{name}-*'))) + 1}")
