@@ -53,6 +53,11 @@ class Person(NamedTuple):
     email: str = ""
     group: str = ""
 
+    @property
+    def name(self) -> str:
+        """The first and the last name, as far as they are there."""
+        return " ".join(filter(None, (self.first_name, self.last_name)))
+
 
 def read_people(path: Path) -> list[Person]:
     """The people of a list, in its order.
@@ -167,9 +172,7 @@ def listed(course: "Course") -> list[Person]:
 
 def names_in(course: "Course") -> dict[str, str]:
     """How each person of the list is called where a trainer reads it: "Ana Ruiz (op03)", by id."""
-    people = listed(course)
-    named = {one.id: " ".join(filter(None, (one.first_name, one.last_name))) for one in people}
-    return {person: f"{name} ({person})" for person, name in named.items() if name}
+    return {one.id: f"{one.name} ({one.id})" for one in listed(course) if one.name}
 
 
 def people_in(course: "Course", group: str = "") -> set[str]:

@@ -124,8 +124,7 @@ def _not_on_list(item: Path, person: str, known: Class) -> str:
     near = known.near(person)
     said = f"{called(item)}: “{person}” isn't on the list of this class."
     if near:
-        who = " ".join(filter(None, (near.first_name, near.last_name)))
-        who = f"{near.id} ({who})" if who else near.id
+        who = f"{near.id} ({near.name})" if near.name else near.id
         return f"{said} If that is {who}, type: --as {person}={near.id}"
     return f"{said} Add them to people.csv, or say who it is: --as {person}=ID"
 

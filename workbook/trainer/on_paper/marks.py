@@ -18,7 +18,7 @@ from workbook.trainer.marking.odd import quoted, told
 from workbook.trainer.sets.set_file import Assigned
 from workbook.ui.spreadsheet import csv_of
 
-from .sheets import name_of, numbered_id
+from .sheets import numbered_id
 from .typed import TypedRow
 
 __all__ = ["RowMark", "marks_csv", "marks_of"]
@@ -157,7 +157,7 @@ def _id(text: str) -> str:
 def _same(who: str, person: Person) -> bool:
     """Whether a cell means this person: by id, which may have lost its zeros, or by name."""
     said = " ".join(who.split()).casefold()
-    return said in (person.id, name_of(person).casefold()) or (
+    return said in (person.id, person.name.casefold()) or (
         person.id.isdecimal() and said == person.id.lstrip("0")
     )
 

@@ -13,7 +13,7 @@ from workbook.trainer.course import Person
 from workbook.trainer.sets.set_file import Assigned
 from workbook.ui.spreadsheet import csv_of
 
-__all__ = ["Sheet", "answers_csv", "name_of", "numbered", "numbered_id", "sheets_of"]
+__all__ = ["Sheet", "answers_csv", "numbered", "numbered_id", "sheets_of"]
 
 
 class Sheet(NamedTuple):
@@ -54,11 +54,6 @@ def numbered(count: int) -> tuple[Person, ...]:
     return tuple(Person(numbered_id(number)) for number in range(1, count + 1))
 
 
-def name_of(person: Person) -> str:
-    """Somebody's first and last name; "" where neither is known."""
-    return " ".join(filter(None, (person.first_name, person.last_name)))
-
-
 def sheets_of(
     assigned: Assigned, people: Sequence[Person], first: int = 1, last: int | None = None
 ) -> tuple[Sheet, ...]:
@@ -76,7 +71,7 @@ def sheets_of(
         Sheet(
             sheet_code(work.code, number, each.id),
             each.id,
-            name_of(each),
+            each.name,
             same or _cases(work, each.id),
         )
         for number, each in enumerate(people[first - 1 : last], first)

@@ -40,7 +40,7 @@ def completion_html(told: Over, rows: Sequence[Row], course: str, trainer: str, 
 
 def _record(told: Over, row: Row, course: str, trainer: str, today: date) -> Markup:
     who = row.person
-    name = " ".join(filter(None, (who.first_name, who.last_name))) or who.id
+    name = who.name or who.id
     there = [meeting for meeting in told.held if who.id not in meeting.absent]
     share = f"{100 * told.share(row):.0f}%"
     points = f"{exact(row.points)} of {exact(told.worth(who))} points ({share})"
