@@ -7,7 +7,7 @@ from solver.units.show import exact
 from workbook.ui.markup import Child, Markup, tag
 from workbook.ui.pieces import css
 
-from .rows import Over, Row, worth_of
+from .rows import Over, Row
 
 __all__ = ["completion_html"]
 
@@ -65,7 +65,7 @@ def _day(day: date) -> str:
 def _work(told: Over, row: Row, number: int) -> tuple[str, str, str]:
     assigned = told.sets[number]
     one = row.sets.get(assigned.name)
-    return assigned.title, exact(one.points) if one else "–", exact(worth_of(assigned))
+    return assigned.title, exact(one.points) if one else "–", exact(assigned.out_of)
 
 
 def _table(heads: Sequence[str], rows: Sequence[Sequence[str]]) -> Child:

@@ -2,7 +2,7 @@
 
 from workbook.ui.spreadsheet import csv_of
 
-from .rows import Over, Row, worth_of
+from .rows import Over, Row
 
 __all__ = ["lms_csv", "passes", "wide_csv"]
 
@@ -35,7 +35,7 @@ def wide_csv(told: Over, mark: float | None = None) -> bytes:
 def _of_sets(told: Over, row: Row) -> list[object]:
     cells: list[object] = []
     for each in told.sets:
-        worth, one = worth_of(each), row.sets.get(each.name)
+        worth, one = each.out_of, row.sets.get(each.name)
         if one is None:
             cells += [""] * len(OF_A_SET)
             continue
@@ -54,7 +54,7 @@ def lms_csv(told: Over) -> bytes:
     That is the form that learning-management systems ask for: one row a person, one column an item,
     with what it is worth in its heading.
     """
-    heads = ["id", "email", *(f"{each.title} [{worth_of(each):g}]" for each in told.sets)]
+    heads = ["id", "email", *(f"{each.title} [{each.out_of:g}]" for each in told.sets)]
     rows = [
         [row.person.id, row.person.email, *(_points(row, each.name) for each in told.sets)]
         for row in told.rows

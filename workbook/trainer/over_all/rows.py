@@ -57,17 +57,12 @@ class Over(NamedTuple):
 
     def worth(self, person: Person | None = None) -> float:
         """The points there are to have, or that this person could have."""
-        return sum(worth_of(each) for each in self.sets if person is None or _is_for(each, person))
+        return sum(each.out_of for each in self.sets if person is None or _is_for(each, person))
 
     def share(self, row: Row) -> float:
         """The share of the points that a person has of what their sets are worth, 0 to 1."""
         worth = self.worth(row.person)
         return row.points / worth if worth else 0.0
-
-
-def worth_of(assigned: Assigned) -> float:
-    """The points there are to have in a set."""
-    return sum(assigned.worth(number) for number in range(1, assigned.work.asked + 1))
 
 
 def _is_for(assigned: Assigned, person: Person) -> bool:

@@ -101,6 +101,11 @@ class Assigned(NamedTuple):
         """The points of a question: a problem's, or after the problems a case's."""
         return self.points if number <= self.work.count else self.faults.points
 
+    @property
+    def out_of(self) -> float:
+        """The points there are to have in the whole set."""
+        return sum(self.worth(number) for number in range(1, self.work.asked + 1))
+
     def tries_for(self, case: Case) -> int:
         """How many tries a question has, 0 for no limit: a choice can be found by trying each."""
         few = case.choices and not case.ordered and self.choice_tries

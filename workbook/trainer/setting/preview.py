@@ -63,7 +63,7 @@ def summary(assigned: Assigned, now: datetime) -> list[str]:
 def _points(assigned: Assigned) -> list[str]:
     credit, each = assigned.credit, assigned.points
     noun = "point" if each == 1 else "points"
-    whole = exact(round(sum(map(assigned.worth, range(1, assigned.work.asked + 1))), 4))
+    whole = exact(round(assigned.out_of, 4))
     slip, close = _percent(credit.mistake), _percent(credit.close)
     lines = [
         f"Each is worth {exact(each)} {noun}, {whole} in all.",
