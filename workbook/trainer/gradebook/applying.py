@@ -15,7 +15,18 @@ from workbook.trainer.sets.set_file import Assigned
 
 from .given import Override, extensions_of, overrides_of
 from .rules import grade_id, penalty, seconds_late
-from .tables import ASSIGNMENT, COMMENT, GRADE, PAGE, WORK, Entry, SetRows, entries_of, new_id
+from .tables import (
+    ASSIGNMENT,
+    COMMENT,
+    GRADE,
+    PAGE,
+    WORK,
+    Entry,
+    SetRows,
+    entries_of,
+    everybody,
+    new_id,
+)
 
 __all__ = ["Applied", "apply_given", "take_back", "take_back_time", "totals"]
 
@@ -46,16 +57,13 @@ def apply_given(connection: Connection, assigned: Assigned, rows: SetRows, cours
     due = assigned.due.astimezone(UTC).replace(tzinfo=None) if assigned.due else None
     notes = _bring_due(connection, rows, due)
     more, by_hand = extensions_of(course, assigned.name), overrides_of(course, assigned.name)
-    people = select(WORK.c.student_id).where(WORK.c.assignment_id == rows.assignment)
-    ids = sorted(connection.execute(people).scalars())
     late = 0
-    for at in range(0, len(ids), 500):
-        for person, entry in entries_of(connection, rows, ids[at : at + 500]).items():
-            until = more[person].due - due if due and person in more else entry.extension
-            if until != entry.extension:
-                _change(connection, WORK, entry.work, extension=until)
-            scores = _bring_points(connection, rows, entry, by_hand.get(person, {}))
-            late += _bring_penalty(connection, assigned, due, until, entry, sum(scores))
+    for person, entry in everybody(connection, rows):
+        until = more[person].due - due if due and person in more else entry.extension
+        if until != entry.extension:
+            _change(connection, WORK, entry.work, extension=until)
+        scores = _bring_points(connection, rows, entry, by_hand.get(person, {}))
+        late += _bring_penalty(connection, assigned, due, until, entry, sum(scores))
     return Applied(late, tuple(notes))
 
 

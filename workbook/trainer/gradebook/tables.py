@@ -32,11 +32,13 @@ from solver import SolverError
 from .rules import Kept
 
 __all__ = [
-    "Entry", "GradebookFault", "Graded", "SetRows", "entries_of", "new_id", "opened", "set_rows",
+    "AT_ONCE", "Entry", "GradebookFault", "Graded", "SetRows", "entries_of", "everybody", "new_id",
+    "opened", "set_rows",
 ]  # fmt: skip
 
 TABLES = MetaData()
 BY_NAME = {"paramstyle": "named"}
+AT_ONCE = 500  # people whose rows are read or written together
 
 
 def _table(called: str, /, **columns) -> Table:
@@ -182,6 +184,14 @@ def entries_of(connection: Connection, rows: SetRows, people: Sequence[str]) -> 
             kept = Kept(score, by_hand, to_look_at, said)
             entry.graded[cell] = Graded(grade, remark, kept, extra, said_by_hand)
     return entries
+
+
+def everybody(connection: Connection, rows: SetRows) -> Iterator[tuple[str, Entry]]:
+    """What the gradebook has of each person with work for a set, in the order of ids; some are read at once."""
+    people = select(WORK.c.student_id).where(WORK.c.assignment_id == rows.assignment)
+    ids = sorted(connection.execute(people).scalars())
+    for at in range(0, len(ids), AT_ONCE):
+        yield from entries_of(connection, rows, ids[at : at + AT_ONCE]).items()
 
 
 def _kept(rows: SetRows, people: Sequence[str]):

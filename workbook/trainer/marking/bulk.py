@@ -16,7 +16,7 @@ from workbook.trainer.coming_in.typed_as import typed_as
 from workbook.trainer.course import Course, course_at
 from workbook.trainer.gradebook.applying import apply_given, totals
 from workbook.trainer.gradebook.rules import grade_id, scores_of
-from workbook.trainer.gradebook.tables import GradebookFault, SetRows, opened, set_rows
+from workbook.trainer.gradebook.tables import AT_ONCE, GradebookFault, SetRows, opened, set_rows
 from workbook.trainer.gradebook.writing import Scored, keep_scores
 from workbook.trainer.sets.set_file import SET_FILE, Assigned, read_set_file
 
@@ -24,8 +24,6 @@ from .marked import Marked, mark_handed
 from .odd import plain
 
 __all__ = ["Summary", "mark_all", "marks_of", "moved_between", "set_in"]
-
-AT_ONCE = 500  # people whose rows are held before they are written
 
 
 class Summary(NamedTuple):

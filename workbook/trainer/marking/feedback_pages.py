@@ -19,12 +19,20 @@ from workbook.trainer.coming_in.times import in_words
 from workbook.trainer.course import Course, CourseFault, names_in
 from workbook.trainer.gradebook.given import Extension, extensions_of
 from workbook.trainer.gradebook.rules import grade_id, score_of
-from workbook.trainer.gradebook.tables import Entry, Graded, SetRows, entries_of, opened, set_rows
+from workbook.trainer.gradebook.tables import (
+    AT_ONCE,
+    Entry,
+    Graded,
+    SetRows,
+    entries_of,
+    opened,
+    set_rows,
+)
 from workbook.ui.markup import Child, Markup, joined, tag
 from workbook.ui.pieces import css
 from workbook.ui.saving import whole_file
 
-from .bulk import AT_ONCE, marks_of, set_in
+from .bulk import marks_of, set_in
 from .feedback import feedback_html
 from .grade_cell import fill_in, show_plain_answers
 from .marked import Marked, QuestionMark

@@ -6,6 +6,7 @@ from itertools import islice
 from workbook.trainer.course import Course
 from workbook.trainer.gradebook.rules import grade_id
 from workbook.trainer.gradebook.tables import (
+    AT_ONCE,
     Entry,
     GradebookFault,
     SetRows,
@@ -14,7 +15,6 @@ from workbook.trainer.gradebook.tables import (
     set_rows,
 )
 
-from .bulk import AT_ONCE
 from .marked import Marked
 from .odd import told
 

@@ -8,7 +8,7 @@ from workbook.trainer.coming_in.handed_in import read_handed
 from workbook.trainer.course import Course
 from workbook.trainer.gradebook.applying import totals
 from workbook.trainer.gradebook.rules import seconds_late
-from workbook.trainer.gradebook.tables import GradebookFault, entries_of, opened, set_rows
+from workbook.trainer.gradebook.tables import GradebookFault, everybody, opened, set_rows
 from workbook.trainer.learner.answer_sheet import read_sheet
 from workbook.trainer.marking.bulk import set_in
 from workbook.trainer.people import Person, listed
@@ -19,7 +19,6 @@ from .attendance import Meeting, hours_of, meetings
 __all__ = ["OneSet", "Over", "Row", "over_all"]
 
 LONGEST = 1_800  # seconds of one answer that count; a page left open says nothing of the work
-AT_ONCE = 500
 
 
 class OneSet(NamedTuple):
@@ -107,9 +106,8 @@ def _of_set(course: Course, assigned: Assigned) -> dict[str, OneSet]:
     with opened(course.gradebook) as connection:
         rows = set_rows(connection, assigned.name)
         points = totals(connection, rows)
-        people = sorted(points)
-        for at in range(0, len(people), AT_ONCE):
-            for person, entry in entries_of(connection, rows, people[at : at + AT_ONCE]).items():
+        for person, entry in everybody(connection, rows):
+            if person in points:
                 late = seconds_late(entry.when, rows.due, entry.extension) > 0
                 found[person] = OneSet(points[person], late, *_work(course, assigned.name, person))
     return found
