@@ -69,6 +69,10 @@ class Pump:
         """Shaft power (hp | kW) at the best point."""
         return self.flow * self.head / self.system.water_power * 100 / self.efficiency
 
+    def best_flow(self, speed: float) -> float:
+        """The flow (gpm | L/s) at the best point at a speed (rpm)."""
+        return self.flow * speed / self.speed
+
     def _through(self, flow: float, speed: float) -> tuple[float, float]:
         """The speed that counts, and the flow inside the impeller as a share of its best flow."""
         ratio = speed / self.speed * (1 - self.worn)

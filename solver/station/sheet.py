@@ -47,7 +47,7 @@ class Sheet:
     @property
     def best_flow(self) -> float:
         """The flow at the best efficiency point (gpm | L/s), unrounded."""
-        return self.pump.flow * self.speed / self.pump.speed
+        return self.pump.best_flow(self.speed)
 
     @property
     def best_line(self) -> float:
@@ -62,15 +62,15 @@ def sheet_of(station: Station) -> Sheet:
         NotSolvable: its curve ends before the sheet does.
     """
     pump, speed = station.pump, station.running.speed
-    best = pump.flow * speed / pump.speed
-    step = _round_up(FURTHEST * best / FLOWS, ROUND)
+    best = pump.best_flow(speed)
+    step = _round_up(FURTHEST * best / FLOWS)
     flows = tuple(step * n for n in range(ceil(FURTHEST * best / step) + 1))
     points = [_at(pump, speed, flow) for flow in flows]
     heads, efficiencies, powers, npsh = zip(*points, strict=True)
     if min(heads) < 0.15 * max(heads):
         raise NotSolvable("its curve ends before the sheet does")
     steps = [
-        _round_up(max(row) * 1.02 / spaces, ROUND)
+        _round_up(max(row) * 1.02 / spaces)
         for row, spaces in ((heads, HIGH), (powers, LOW), (npsh, LOW))
     ]
     read = [
@@ -87,10 +87,10 @@ def _at(pump: Pump, speed: float, flow: float) -> tuple[float, float, float, flo
     return head, 100 * water / power, power, pump.npsh_at(flow, speed)
 
 
-def _round_up(value: float, rounds: tuple[int, ...]) -> float:
+def _round_up(value: float) -> float:
     """The least round number at or above a value."""
     ten = 10.0 ** floor(log10(value))
-    return round(next(n * ten for n in (*rounds, 10) if n * ten >= value * (1 - 1e-9)), 9)
+    return round(next(n * ten for n in ROUND if n * ten >= value * (1 - 1e-9)), 9)
 
 
 def _read(value: float, step: float) -> float:

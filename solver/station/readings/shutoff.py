@@ -41,7 +41,7 @@ def discharge_still(station: "Station") -> float:
 
 def best_flow(station: "Station") -> float:
     """The flow at the best efficiency point, at the speed it runs (gpm | L/s)."""
-    return station.pump.flow * station.running.speed / station.pump.speed
+    return station.pump.best_flow(station.running.speed)
 
 
 SHUTOFF: Reads = MappingProxyType(
