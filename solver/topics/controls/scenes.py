@@ -7,6 +7,7 @@ from solver.engine.draw import Draw
 from solver.engine.family import Small
 from solver.topics.chapter import Chapter
 from solver.topics.formulas import CONTROLS, NAMEPLATE
+from solver.topics.nameplate.formulas import TABLE_VOLTS
 from solver.topics.readings import noted
 from solver.topics.scenes import AT_A_WELL
 from solver.topics.tables import by_size, full_load_amps
@@ -18,7 +19,6 @@ CHAPTER = Chapter("controls", (*CONTROLS, *NAMEPLATE))
 SPANS = {"us": (10, 12, 15, 20, 25, 30), "si": (3, 4, 5, 6, 8, 10)}  # ft | m
 ZEROS = {"us": (0.5, 3), "si": (0.2, 1)}
 PRESSURES = {"us": (5, 10, 15), "si": (25, 40, 60, 100)}  # psi | kPa
-TABLE_VOLTS = {"us": 460, "si": 400}
 LOCKED = (5.8, 7.2)  # times full-load amps, where no table has locked-rotor amps
 FLOWS = {"us": (150, 900), "si": (9, 57)}  # gpm | L/s, of one pump
 DEPTHS = {"us": (0.5, 2.0, 0.25), "si": (0.15, 0.6, 0.05)}  # between two floats

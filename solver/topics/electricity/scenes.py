@@ -115,29 +115,30 @@ def _for_amps(seen: Mapping[str, float]) -> dict[str, float]:
     return {name: seen[name] for name in ("input_power", "power_factor", "single_volts")}
 
 
-def run(draw: Draw, units: str, panel: float, amps: float, ways: float) -> dict[str, float]:
-    """A run of copper that may carry its load (A), from a panel of some volts; `ways` is 2 or 1.732."""
+def run(draw: Draw, units: str, panel: float, load: str, amps: float) -> dict[str, float]:
+    """A run of copper that may carry its load (A), from a panel of some volts."""
     fitting = [row for row in named_rows(f"wire_{units}").values() if row[2] >= 1.25 * amps]
     area, ohms, _ = draw.pick(fitting[:3])
-    exact = panel * draw.between(0.01, 0.055) * 1000 / (ways * ohms * amps)
+    drop = panel * draw.between(0.01, 0.055)
+    seen = {"wire_ohms": ohms, load: amps}
+    exact = worked({"voltage_drop": drop, **seen}, "run_length", units)
     length = float(round(exact / STEP[units]) * STEP[units])
     if not 12 * STEP[units] <= length <= 200 * STEP[units]:
         raise Unfit("nobody would pull wire that short or that far for this load")
-    return {"run_length": length, "wire_ohms": ohms, "wire_area": area}
+    return {"run_length": length, "wire_area": area, **seen}
 
 
 def single_phase_run(draw: Draw, units: str) -> dict[str, float]:
     """A single-phase circuit: its length, its wire and its amps."""
     panel, amps = draw.pick(SINGLE_PANEL[units]), noted(draw.between(5, 26))
-    return {**run(draw, units, panel, amps, 2), "single_amps": amps}
+    return run(draw, units, panel, "single_amps", amps)
 
 
 def three_phase_run(draw: Draw, units: str) -> dict[str, float]:
     """A feeder of a motor: its length, its wire, its amps, and the volts at both ends."""
     panel, amps = draw.pick(PANEL[units]), noted(draw.between(8, 90 if units == "us" else 70))
     return {
-        **run(draw, units, panel, amps, 1.732),
-        "line_amps": amps,
+        **run(draw, units, panel, "line_amps", amps),
         "supply_volts": float(round(panel * draw.between(0.99, 1.02))),
         "far_volts": float(round(panel * draw.between(0.93, 0.975))),
     }
@@ -159,16 +160,16 @@ def control(draw: Draw, units: str) -> dict[str, float]:
 def feeder_plate(draw: Draw, units: str) -> dict[str, float]:
     """The plate of a three-phase transformer that feeds a station."""
     volts, size = draw.pick(FEEDER_VOLTS[units]), draw.pick(KVA_SIZES[units])
-    if size * 1000 / (1.732 * volts) > 1.3 * MOST_AMPS:
+    plate = {"transformer_kva": float(size), "line_volts": float(volts)}
+    if worked(plate, "transformer_amps", units) > 1.3 * MOST_AMPS:
         raise Unfit("that much takes more volts")
-    return {"transformer_kva": float(size), "line_volts": float(volts)}
+    return plate
 
 
 def feeder(draw: Draw, units: str) -> dict[str, float]:
     """A three-phase transformer that feeds a station, and what it carries."""
     plate = feeder_plate(draw, units)
-    full = plate["transformer_kva"] * 1000 / (1.732 * plate["line_volts"])
-    amps = noted(full * draw.between(0.35, 1.08))
+    amps = noted(worked(plate, "transformer_amps", units) * draw.between(0.35, 1.08))
     if amps > MOST_AMPS:
         raise Unfit("that is read through a current transformer")
     line = float(round(plate["line_volts"] * draw.between(0.98, 1.03)))

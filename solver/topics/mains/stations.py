@@ -143,13 +143,13 @@ def meter(
     narrow = step * round(bore * draw.between(*ratios) / step)
     pipe_velocity = draw.between(2.5, 7) if us else draw.between(0.8, 2.1)
     ratio = narrow / bore
-    gravity = 32.2 if us else 9.81
     ideal = pipe_velocity / ratio**2 / coefficient
+    seen = {"throat_velocity": ideal, "meter_ratio": ratio}
     return {
         "pipe_diameter": bore,
         "throat_diameter": float(narrow),
         "discharge_coefficient": coefficient,
-        "differential_head": noted(ideal**2 * (1 - ratio**4) / (2 * gravity)),
+        "differential_head": noted(worked(seen, "differential_head", units)),
     }
 
 

@@ -14,7 +14,7 @@ from solver.topics.tables import full_load_amps, named_rows, table_rows, table_s
 
 from .formulas_running import ROOT_THREE, SLIP, THREE_PHASE, VA_PER_KVA
 
-__all__ = ["NAMEPLATE", "code_letter"]
+__all__ = ["NAMEPLATE", "TABLE_VOLTS", "code_letter"]
 
 SERVICE = "NEMA MG 1 14.37: the service factor multiplies the rated load"
 STARTING = table_source("code_letters")
