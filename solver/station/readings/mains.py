@@ -18,16 +18,14 @@ LEAST_CYCLES = 0.7
 OFF = (0.03, 0.16)  # of the flow: how far a meter reads high
 
 
-def holds(station: "Station") -> float:
-    """Volume of the main (gal | m3)."""
-    flow = WATER["flow"](station)
-    seconds = station.main.run / station.main.velocity(flow)
-    return flow * station.system.per_minute * seconds / 60
-
-
 def stays(station: "Station") -> float:
     """Minutes that water is in the main while the pump runs."""
-    return holds(station) / (WATER["flow"](station) * station.system.per_minute)
+    return station.main.run / station.main.velocity(WATER["flow"](station)) / 60
+
+
+def holds(station: "Station") -> float:
+    """Volume of the main (gal | m3)."""
+    return WATER["flow"](station) * station.system.per_minute * stays(station)
 
 
 def cycle(station: "Station") -> float:

@@ -4,6 +4,7 @@ from solver.algebra.expression import Fraction, Known, Percent
 from solver.algebra.formula import Formula, Slip
 from solver.topics.constants import LITRES_PER_CUBIC_METRE, SECONDS_PER_MINUTE
 from solver.topics.nameplate.formulas_running import ROOT_THREE, SPEED_CONSTANT, VA_PER_KVA
+from solver.topics.wet_well.formulas_drawdown import both
 
 __all__ = ["STANDBY"]
 
@@ -177,19 +178,12 @@ BYPASS = (
         PLAIN,
         "Each one takes its share. Round up, and have one more standing by.",
     ),
-    Formula(
+    *both(
         "truck_rate",
         Known("truck_volume") / Known("round_trip"),
-        PLAIN,
-        "One truck takes one load in each round trip.",
-        systems=("us",),
-    ),
-    Formula(
-        "truck_rate",
         Known("truck_volume") * LITRES_PER_CUBIC_METRE / (Known("round_trip") * SECONDS_PER_MINUTE),
         PLAIN,
         "One truck takes one load in each round trip.",
-        systems=("si",),
     ),
     Formula(
         "trucks_needed",
