@@ -21,7 +21,7 @@ from typing import Any, NamedTuple
 
 from solver.engine.order import Ordering, Stage
 from solver.errors import BadDefinition
-from solver.topics.tables import text_of
+from solver.topics.tables import toml_rows
 
 __all__ = ["Graded", "graded_of", "orders"]
 
@@ -52,20 +52,10 @@ def orders(topic: str, level: int) -> tuple[Ordering, ...]:
 
 @cache
 def _read(topic: str) -> tuple[Graded, ...]:
-    # Not at the top: a page that draws none of these spends no time on it.
-    from tomllib import TOMLDecodeError, loads
-
-    where = f"{topic}.toml"
-    try:
-        rows = loads(text_of(topic, ".toml"))["order"]
-    except KeyError:
-        raise BadDefinition(f"no topic's folder has {where} with an [[order]]: add it") from None
-    except TOMLDecodeError as fault:
-        raise BadDefinition(f"{where} is not a list of [[order]] in TOML: {fault}") from None
-    found = tuple(graded_of(topic, row) for row in rows)
+    found = tuple(graded_of(topic, row) for row in toml_rows(topic, "order"))
     names = [one.ordering.id for one in found]
     if twice := {name for name in names if names.count(name) > 1}:
-        raise BadDefinition(f"{where}: two orderings are called {min(twice)!r}")
+        raise BadDefinition(f"{topic}.toml: two orderings are called {min(twice)!r}")
     return found
 
 

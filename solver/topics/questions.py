@@ -27,7 +27,7 @@ from solver.errors import BadDefinition
 from solver.topics.chapter import Chapter
 from solver.topics.rungs import rung_of
 from solver.topics.scenes import NO_NUMBERS
-from solver.topics.tables import text_of
+from solver.topics.tables import toml_rows
 from solver.vocabulary import spoken
 
 __all__ = ["Question", "in_words", "question_of", "questions", "questions_of"]
@@ -91,21 +91,7 @@ def questions(topic: str, level: int) -> tuple[Question, ...]:
 
 @cache
 def _read(topic: str) -> tuple[Question, ...]:
-    # Not at the top: a page that draws none of these spends no time on it.
-    from tomllib import TOMLDecodeError, loads
-
-    where = f"{topic}.toml"
-    try:
-        text = text_of(topic, ".toml")
-    except KeyError:
-        raise BadDefinition(
-            f"no topic's folder has {where}: add it to the one it belongs to"
-        ) from None
-    try:
-        rows = loads(text)["question"]
-    except (TOMLDecodeError, KeyError) as fault:
-        raise BadDefinition(f"{where} is not a list of [[question]] in TOML: {fault}") from None
-    return questions_of(topic, rows)
+    return questions_of(topic, toml_rows(topic, "question"))
 
 
 def questions_of(topic: str, rows: list[dict[str, Any]]) -> tuple[Question, ...]:

@@ -11,6 +11,7 @@ from importlib.resources import files
 from importlib.resources.abc import Traversable
 from itertools import pairwise
 from types import MappingProxyType
+from typing import Any
 
 from solver.errors import BadDefinition, NotSolvable
 
@@ -29,7 +30,7 @@ __all__ = [
     "table_names",
     "table_rows",
     "table_source",
-    "text_of",
+    "toml_rows",
 ]
 
 
@@ -59,6 +60,29 @@ def text_of(name: str, ending: str) -> str:
         KeyError: there is none of this name.
     """
     return data_files(ending)[name].read_text("utf-8")
+
+
+def toml_rows(name: str, kind: str) -> list[dict[str, Any]]:
+    """The [[kind]]s of the .toml file of this name.
+
+    Raises:
+        BadDefinition: there is no such file, or it is no list of them.
+    """
+    # Not at the top: a page that draws none of these spends no time on it.
+    from tomllib import TOMLDecodeError, loads
+
+    where = f"{name}.toml"
+    try:
+        text = text_of(name, ".toml")
+    except KeyError:
+        raise BadDefinition(
+            f"no topic's folder has {where}: add it to the one it belongs to"
+        ) from None
+    try:
+        rows: list[dict[str, Any]] = loads(text)[kind]
+    except (TOMLDecodeError, KeyError) as fault:
+        raise BadDefinition(f"{where} is not a list of [[{kind}]] in TOML: {fault}") from None
+    return rows
 
 
 @cache
