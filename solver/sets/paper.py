@@ -8,7 +8,7 @@ from, the cases of find the fault where there are any (fault_part.py), and three
 """
 
 import re
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from solver.engine.case import Case, draw
@@ -44,7 +44,7 @@ from solver.topics.first_catalogue import questions as questions_of_the_first
 
 from .fault_part import IN_CODE, FaultPart, part_in_code
 from .shares import IN_CODE as SHARES_IN_CODE
-from .shares import MOST_SHARE, counts_of, in_code
+from .shares import MOST_SHARE, counts_of, in_code, shares_in
 
 __all__ = [
     "CHAPTERS",
@@ -52,6 +52,7 @@ __all__ = [
     "SEEDS",
     "Paper",
     "any_seed",
+    "around",
     "cases_of",
     "chapters_in",
     "counts_by_chapter",
@@ -201,7 +202,7 @@ def read_paper(text: str) -> Paper:
             number(seed),
             number(catalogue),
             part_in_code(match),
-            tuple(number(pair) for pair in re.findall("..", shares or "")),
+            shares_in(shares),
         )
         if paper.code != written(match):
             raise BadCode(f"“{shown(text)}” {WRONG}")
@@ -236,7 +237,8 @@ def cases_of(paper: Paper) -> tuple[Case | Refused, ...]:
         return tuple(drawn)
     chance = Draw(f"plan {paper.drawn_from}")
     turns = chance.shuffled(chapters)
-    heaps = {chapter: _heap(chapter, paper.catalogue, chance) for chapter in turns}
+    kinds = kinds_at(paper.catalogue)
+    heaps = {chapter: around(kinds, chapter, chance) for chapter in turns}
     if paper.shares:
         each = counts_by_chapter(paper).items()
         turns = chance.shuffled([name for name, count in each for _ in range(count)])
@@ -246,9 +248,9 @@ def cases_of(paper: Paper) -> tuple[Case | Refused, ...]:
     return tuple(cases)
 
 
-def _heap(chapter: str, catalogue: int, chance: Draw) -> Iterator[Kind]:
-    """The kinds of a chapter for ever, each time round in another order."""
-    kinds = [kind for kind in kinds_at(catalogue) if kind.chapter == chapter]
+def around(kinds: Sequence[Kind], chapter: str, chance: Draw) -> Iterator[Kind]:
+    """Those of a chapter among these kinds for ever, each time round in another order."""
+    kinds = [kind for kind in kinds if kind.chapter == chapter]
     while True:
         yield from chance.shuffled(kinds)
 

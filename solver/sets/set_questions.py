@@ -28,7 +28,7 @@ from solver.topics.catalogue import (
 from .fault_part import FaultPart
 from .kept_ranges import keeping
 from .own_plant import Plant, Pump, set_at
-from .paper import SEEDS, any_seed, mask_of
+from .paper import SEEDS, any_seed, around, mask_of
 from .shares import counts_of, in_code
 
 __all__ = ["WorkSet", "case_for", "cases_for", "faults_for", "person_id", "plan_of"]
@@ -147,19 +147,11 @@ def _in_turn(kinds: Sequence[Kind], chance: Draw) -> Iterator[Kind]:
 def _by_share(work: WorkSet, chance: Draw) -> Iterator[Kind]:
     """As many of each chapter as its share gives, in an order of chance."""
     each = counts_of(work.count, work.shares)
-    heaps = {
-        chapter: _around([kind for kind in _chosen(work) if kind.chapter == chapter], chance)
-        for chapter in work.by_share
-    }
+    kinds = _chosen(work)
+    heaps = {chapter: around(kinds, chapter, chance) for chapter in work.by_share}
     turns = [chapter for chapter, many in zip(heaps, each, strict=True) for _ in range(many)]
     for chapter in chance.shuffled(turns):
         yield next(heaps[chapter])
-
-
-def _around(kinds: Sequence[Kind], chance: Draw) -> Iterator[Kind]:
-    """These kinds for ever, each time round in another order."""
-    while True:
-        yield from chance.shuffled(kinds)
 
 
 def person_id(text: str) -> str:

@@ -13,11 +13,19 @@ from collections.abc import Mapping, Sequence
 from difflib import get_close_matches
 from types import MappingProxyType
 
-from solver.engine.code import DIGIT
+from solver.engine.code import DIGIT, number
 from solver.errors import SolverError
 from solver.topics.catalogue import CHAPTERS
 
-__all__ = ["IN_CODE", "MOST_SHARE", "counts_of", "in_code", "read_shares", "shares_text"]
+__all__ = [
+    "IN_CODE",
+    "MOST_SHARE",
+    "counts_of",
+    "in_code",
+    "read_shares",
+    "shares_in",
+    "shares_text",
+]
 
 MOST_SHARE = 99
 IN_CODE = rf"(?:-S(?P<shares>(?:{DIGIT}{{2}})+))?"
@@ -48,6 +56,15 @@ def in_code(shares: Sequence[int]) -> str:
     'S3005'
     """
     return f"S{''.join(f'{share:02}' for share in shares)}"
+
+
+def shares_in(piece: str | None) -> tuple[int, ...]:
+    """The shares in the piece of a code that IN_CODE found; without one, none.
+
+    >>> shares_in("3005"), shares_in(None)
+    ((30, 5), ())
+    """
+    return tuple(number(pair) for pair in re.findall("..", piece or ""))
 
 
 def shares_text(shares: Mapping[str, int]) -> str:

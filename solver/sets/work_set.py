@@ -37,7 +37,7 @@ from .own_plant import Plant, set_at
 from .paper import chapters_in
 from .set_questions import WorkSet, case_for, cases_for, faults_for, person_id, plan_of
 from .shares import IN_CODE as SHARES_IN_CODE
-from .shares import MOST_SHARE
+from .shares import MOST_SHARE, shares_in
 
 __all__ = [
     "MOST",
@@ -89,8 +89,8 @@ def read_set(text: str, plant: Plant | None = None) -> WorkSet:
             f"“{shown(text)}” has a kind of problem, {unknown[0]}, that isn't in this workbook."
         )
     chapters = chapters_in(number(mask))
-    pairs = re.findall("..", shares or "")
-    if pairs and len(pairs) != len(chapters):
+    each_share = shares_in(shares)
+    if each_share and len(each_share) != len(chapters):
         raise BadCode(f"“{shown(text)}” {WRONG}")
     try:
         work = set_of(
@@ -104,7 +104,7 @@ def read_set(text: str, plant: Plant | None = None) -> WorkSet:
             plant=plant,
             catalogue=number(catalogue),
             faults=part_in_code(match),
-            shares=dict(zip(chapters, map(number, pairs), strict=False)),
+            shares=dict(zip(chapters, each_share, strict=False)),
         )
     except SolverError as fault:
         raise BadCode(f"“{shown(text)}” can't be used. {fault}") from None
