@@ -36,6 +36,9 @@ def horsepower(workbook_server, new_page):
 def card(horsepower):
     """The practice card with one known problem that nobody has tried."""
     found = horsepower.locator(".w2w-card")
+    left_open = found.get_by_role("button", name="Close: other kinds")
+    if left_open.count():  # by a test that failed and is tried again
+        left_open.click()
     open_code(found, draw("water_power", 7))
     open_code(found, CASE)
     return found
@@ -174,7 +177,7 @@ def test_ten_problems_in_numbers_and_choices_are_worked_by_keys_alone(card):
     press(card, "Close: other kinds")
     box(card).or_(card.get_by_role("radio").first).first.focus()
     kinds, times = set(), []
-    for _ in range(10):
+    while len(times) < 10 or len(kinds) < 2:  # they come by chance, and so may ten of one kind
         case = case_from_code(code_of(card))
         kinds.add(bool(case.choices))
         assert page.evaluate("document.activeElement.closest('.w2w-asking') !== null")
@@ -187,7 +190,6 @@ def test_ten_problems_in_numbers_and_choices_are_worked_by_keys_alone(card):
         page.wait_for_timeout(400)  # later than a double press
         keys.press("Enter")
         gone(card, case)
-    assert {True, False} == kinds
     print(f"\nanswer to result: {statistics.median(times):.3f} s, at most {max(times):.3f} s")
 
 

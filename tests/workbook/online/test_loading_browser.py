@@ -32,7 +32,7 @@ def made(runtime, tmp_path_factory):
     with Served(runtime) as usual:
         both = Brought(runtime, Usual(usual.address))
         first = place(both, folder)
-        (folder / "index.html").write_text("<title>Both</title>")
+        (folder / "index.html").write_text('<title>Both</title><link rel="icon" href="data:,">')
         (folder / "lock.json").write_bytes(both.read(LOCK))
         shutil.copy(PARTS / WORKER, folder)
         fill_worker(folder, first)
