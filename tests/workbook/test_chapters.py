@@ -121,8 +121,6 @@ def test_code_is_one_hidden_line_under_a_friendly_comment_and_keeps_no_output(pa
 @by_name(CHAPTERS)
 def test_a_chapter_has_every_part_in_the_order_of_reading(path):
     parts = PARTS if has_formulas(path) else PARTS_IN_WORDS[path.name]
-    if "figure" not in dict(calls(path)):  # where nothing is worth a figure to move
-        parts = [part for part in parts if part not in ("explore", "figure")]
     assert parts == [cell.id for cell in read(path).cells]
 
 

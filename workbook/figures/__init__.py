@@ -9,7 +9,7 @@ sentence and as rows, a `Chart` how; `Beside` has both on a page, and `printed` 
 - `beside.py`: the picture beside its table
 - `explorer.py`: the list of all figures to explore, and the frame of sliders around one
 - `losses`, `legs`, `cost`, `column`, `lift`, `triangle`, `slowing`, `absorption`, `cycle`, `drop`, `signal`,
-  `on_curve`, `surge`: a figure each
+  `on_curve`, `surge`, `sheave`, `feeding`, `starting`: a figure each
 """
 
 from typing import TYPE_CHECKING

@@ -13,12 +13,15 @@ from . import (
     cost,
     cycle,
     drop,
+    feeding,
     legs,
     lift,
     losses,
     on_curve,
+    sheave,
     signal,
     slowing,
+    starting,
     surge,
     triangle,
 )
@@ -42,7 +45,10 @@ FIGURES = {
         drop.DROP,
         signal.SIGNAL,
         on_curve.ON_CURVE,
+        sheave.SHEAVE,
+        feeding.FEEDING,
         surge.SURGE,
+        starting.STARTING,
     )
 }
 
