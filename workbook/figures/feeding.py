@@ -5,7 +5,7 @@ from solver.topics.limits import FEEDER_SHARE
 from solver.units.show import exact
 from solver.vocabulary import quantity_named
 
-from .chart import BLUE, GREEN, GREY, ORANGE, Axis, Bar, Chart, Dot, Line
+from .chart import GREEN, GREY, INK, ORANGE, Axis, Bar, Chart, Dot, Line
 from .view import Figure, Scale, Slide, Values, View, shown, told, worked
 
 __all__ = ["FEEDING"]
@@ -15,7 +15,12 @@ TALL = 210  # px
 # 10% to 12.5% (makers' data sheets, from memory).
 HEAVIER = 0.016
 JOB = ("daily_flow", "dose", "solution_strength", "specific_gravity")
-FLOW = Slide("daily_flow", Scale(0.2, 6, 0.1, 2.4), Scale(800, 24_000, 100, 9000))
+FLOW = Slide(
+    "daily_flow",
+    Scale(0.2, 6, 0.1, 2.4),
+    Scale(800, 24_000, 100, 9000),
+    label="Plant flow, {unit}",
+)
 
 
 def asked_of_it(values: Values, units: str) -> dict[str, float]:
@@ -100,7 +105,7 @@ def draw(view: View) -> tuple[Chart, ...]:
         Bar(0, least, far, most - least, GREEN, "the pump at this stroke", faint=True),
         Line([(0, known["feeder_capacity"]), (far, known["feeder_capacity"])], GREY,
              "full stroke and speed", dashed=True),
-        Line([(0, 0), (far, steep * far)], BLUE, "what the dose takes"),
+        Line([(0, 0), (far, steep * far)], INK, "what the dose takes"),
         Dot(known["daily_flow"], known["solution_hour"], ORANGE, label="now"),
     )  # fmt: skip
     return (chart,)

@@ -145,7 +145,7 @@ STARTING = Figure(
         Slide("full_load_amps", Scale(8, 100, 1, 34), label="Full-load amps of each"),
         Slide("starting_percent", Scale(100, 650, 25, 600), label="Starting amps, % of full load"),
         Slide("other_load", Scale(1, 40, 1, 6)),
-        Slide("rated_volts", Scale(200, 480, 5, 460)),
+        Slide("rated_volts", Scale(200, 480, 5, 460), label="Volts"),
     ),
     view,
     draw,
