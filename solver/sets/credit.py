@@ -7,8 +7,9 @@ from typing import NamedTuple
 from solver.engine.grading import MISTAKE, NEAR, RIGHT, Verdict
 from solver.fault.stories import RIGHT as RIGHT_CALLS
 from solver.fault.way import Way
+from solver.units.show import exact
 
-__all__ = ["Credit", "share_of", "share_of_way"]
+__all__ = ["Credit", "in_points", "share_of", "share_of_way"]
 
 
 class Credit(NamedTuple):
@@ -25,6 +26,15 @@ class Credit(NamedTuple):
     by_mistake: Mapping[str, float] = MappingProxyType({})
     each_try: float = 0.0
     wrong_choice: float | None = None
+
+
+def in_points(points: float) -> str:
+    """A number of points as it is said.
+
+    >>> in_points(1.0), in_points(0.5), in_points(0)
+    ('1 point', '0.5 points', '0 points')
+    """
+    return f"{exact(points)} point{'' if points == 1 else 's'}"
 
 
 def share_of(credit: Credit, verdict: Verdict, tries: int, choice: bool = False) -> float:

@@ -15,9 +15,9 @@ A set goes through these rooms in this order:
 - `report/`: how the class did, as a page, as text and as files
 
 `command.py`, `more_options.py` and `steps.py` are the commands; `nbgrader_commands.py` runs
-nbgrader's own. `only_grade_cells.py` and `gradebook/saving.py` have the classes that a course's settings
-name: they stay where they are, as those settings stay with people. `pages/` are the trainer's notebooks,
-`hub/` the settings of a JupyterHub for a class.
+nbgrader's own. `only_grade_cells.py`, `gradebook/saving.py` and `coming_in/by_nbgrader.py` have the
+classes that a course's settings name: they stay where they are, as those settings stay with people.
+`pages/` are the trainer's notebooks, `hub/` the settings of a JupyterHub for a class.
 
 Pages and commands import from these rooms when they need them; no other feature does.
 """

@@ -34,6 +34,7 @@ __all__ = [
     "Person",
     "course_at",
     "keep_people",
+    "lacks_taking_in",
     "make_course",
     "names_in",
     "people_in",
@@ -68,7 +69,12 @@ c.GenerateFeedback.preprocessors.insert(0, "workbook.trainer.only_grade_cells.On
 # When each set is due and what being late costs is in the file of that set.
 c.GenerateAssignment.preprocessors.append("workbook.trainer.gradebook.saving.SaveDue")
 c.AssignLatePenalties.plugin_class = "workbook.trainer.gradebook.saving.LateShare"
+
+# Work counts as turned in when it came, by nbgrader's own collect and zip_collect too.
+c.ExchangeFactory.collect = "workbook.trainer.coming_in.by_nbgrader.ReceivedCollect"
+c.ZipCollectApp.extractor_plugin = "workbook.trainer.coming_in.by_nbgrader.TakeIn"
 '''
+TAKING_IN = SETTINGS[SETTINGS.index("# Work counts as turned in") :]
 EXCHANGE = "c.Exchange.root = {!r}"
 NO_EXCHANGE = (
     '# c.Exchange.root = "/srv/exchange"  # a folder that everyone on this computer shares'
@@ -152,6 +158,17 @@ def course_at(folder: Path) -> Course:
         here.get("course_id", ""),
         here.get("db_url", f"sqlite:///{root / 'gradebook.db'}"),
         found.get("Exchange", {}).get("root", ""),
+    )
+
+
+def lacks_taking_in(course: Course) -> str:
+    """What to add to the settings of a course that an earlier version made; "" where nothing is missing."""
+    if "ExchangeFactory" in _read(course.root):
+        return ""
+    return (
+        "This class is from an earlier version. If you type nbgrader's own collect or zip_collect, they "
+        "count the time that people's own files say. To count when the work came, add these lines at "
+        f"the end of {course.root / CONFIG}:\n{TAKING_IN.rstrip()}"
     )
 
 

@@ -7,6 +7,7 @@ from datetime import datetime
 from sqlalchemy import Connection
 
 from solver import SolverError
+from solver.sets.credit import in_points
 from solver.sets.work_set import person_id
 from solver.units.show import exact
 
@@ -90,7 +91,7 @@ def override(options: argparse.Namespace) -> Iterator[str]:
     else:
         given = _points(options, assigned.worth(number))
         keep_override(course.root, assigned.name, person, number, given)
-        yield f"{person} has {exact(given.points)} points for question {number}: {given.reason}"
+        yield f"{person} has {in_points(given.points)} for question {number}: {given.reason}"
     yield from bring_up_to_date(course, assigned)
 
 
@@ -110,7 +111,7 @@ def _points(options: argparse.Namespace, worth: float) -> Override:
     if points is None or not reason:
         raise SolverError('Type the points and why: --points 2 --reason "shown at the board".')
     if not 0 <= points <= worth:
-        raise SolverError(f"This question is worth {exact(worth)} points; you typed {points:g}.")
+        raise SolverError(f"This question is worth {in_points(worth)}; you typed {points:g}.")
     return Override(points, reason)
 
 

@@ -19,7 +19,7 @@ from .backup import backup, packed_release
 from .coming_in.exchange_clock import keep_mailed, take_exchange_times
 from .coming_in.taking_in import take_in
 from .coming_in.times import RECEIVED
-from .course import Course, course_at, make_course, people_in
+from .course import Course, course_at, lacks_taking_in, make_course, people_in
 from .giving import bring_up_to_date, extend, moved_lines, override
 from .learner.class_list import keep_class_list
 from .marking.bulk import Summary, mark_all, set_in
@@ -48,6 +48,8 @@ def _course(options: argparse.Namespace) -> Iterator[str]:
         if gone:
             named = ", ".join(gone[:MOST_SAID]) + ", …" * (len(gone) > MOST_SAID)
             yield f"Not on it any more: {named}. They leave the grades, and their work stays kept."
+    if missing := lacks_taking_in(course):
+        yield missing
 
 
 def _set(options: argparse.Namespace) -> Iterator[str]:

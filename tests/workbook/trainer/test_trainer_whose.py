@@ -94,7 +94,9 @@ def test_both_times_are_kept_and_the_trainer_chooses_which_counts(course, mail):
     assert (RECEIVED, row["received"]) == (row["which"], row["counts"])
     place = course.folder("submitted", NAME, BEN)
     assert NOON + timedelta(hours=9) == read_handed(place, NAME, BEN).when
-    assert SAID == times_of(NOON, NOON, None, NOON, SAID).which
+    assert (BEN,) == take_in(course, NAME, mail, prefer=SAID).people
+    assert datetime(2025, 11, 26, 11) == read_handed(place, NAME, BEN).when
+    assert ((), 1) == take_in(course, NAME, mail)[::2]
 
 
 def test_files_saved_at_one_go_count_by_what_they_say_and_that_is_told(course, mail):

@@ -12,16 +12,16 @@ from datetime import UTC, datetime
 from pathlib import Path
 from typing import NamedTuple
 
-from solver import SolverError
-from solver.sets.work_set import person_id
 from workbook.trainer.course import Course, CourseFault
 from workbook.trainer.learner.answer_sheet import SHEET, read_sheet
 from workbook.trainer.marking.odd import plain
 from workbook.trainer.people import listed
 
-from .earlier import earlier_work, move_to_earlier
+from .earlier import move_to_earlier
 from .handed_in import SECRET, TIMESTAMP, Handed, read_handed, read_when
+from .known import Class, class_of
 from .opened import CannotOpen, called, came_at
+from .replacing import same_work, was_replaced, why_not
 from .times import (
     FORM,
     RECEIVED,
@@ -35,7 +35,7 @@ from .times import (
     times_of,
 )
 from .typed_as import keep_typed_as
-from .whose import Class, Work, names, works_in
+from .whose import Work, names, works_in
 
 __all__ = ["Taken", "take_in"]
 
@@ -60,6 +60,7 @@ class _Into:
         self, course: Course, name: str, when: datetime | None, prefer: str, now: datetime
     ):
         self.course, self.name, self.when, self.prefer, self.now = course, name, when, prefer, now
+        self.chosen = False  # the trainer said which time counts
         self.times: dict[str, tuple[Times, str]] = {}
         self.before = kept_times(course, name)
         self.taken: list[str] = []
@@ -92,7 +93,8 @@ def take_in(
     batch = not (prefer or when) and one_batch(saved)
     now = now or datetime.now(UTC).replace(tzinfo=None)
     into = _Into(course, name, when, prefer or (SAID if batch else RECEIVED), now)
-    known = _class(course, said_as or {})
+    into.chosen = bool(prefer)
+    known = class_of(listed(course), said_as or {})
     alone = Path(source).expanduser().is_file()
     for _, item in sorted(zip(saved, items, strict=True), key=lambda each: (each[0], each[1].name)):
         _take(into, item, known, alone)
@@ -100,27 +102,6 @@ def take_in(
         into.notes.append(BATCH)
     keep_times(course, name, into.times)
     return Taken(tuple(dict.fromkeys(into.taken)), tuple(into.notes), into.again)
-
-
-def _class(course: Course, said: Mapping[str, str]) -> Class:
-    people, found = listed(course), {}
-    for typed, person in said.items():
-        try:
-            found[typed] = person_id(person)
-            found[person_id(typed)] = found[typed]
-        except SolverError as fault:
-            if typed not in found:
-                raise CourseFault(f"--as {typed}={person}: {fault}") from None
-    known = Class(people, found)
-    for typed, person in found.items():
-        if not known.find(person):
-            raise CourseFault(f"--as {typed}={person}: “{person}” isn't on the list of this class.")
-        if known.has(typed) and typed != person:
-            raise CourseFault(
-                f"--as {typed}={person}: “{typed}” is somebody else on the list. To take one file "
-                "for somebody, type the file's name before the =."
-            )
-    return known
 
 
 def _items(source: Path) -> list[Path]:
@@ -153,13 +134,13 @@ def _put(into: _Into, item: Path, work: Work) -> None:
     place = into.course.folder("submitted", into.name, work.person)
     times = _times(into, item, work)
     before = read_handed(place, into.name, work.person) if place.exists() else None
-    if before and _same(before, work, into.name):
+    if before and same_work(before, work, into.name):
         _once_more(into, item, work, before, times)
         return
-    if before and _is_kept(into, work):
+    if before and was_replaced(into.course, into.name, work):
         into.again += 1
         return
-    if before and not work.sure and (why := _why_not(work, before, times, into)):
+    if before and not work.sure and (why := _why_not(into, work, before, times)):
         into.notes.append(f"{called(item)}: {why}")
         return
     into.notes += work.notes
@@ -197,14 +178,11 @@ def _say_times(into: _Into, item: Path, times: Times) -> None:
         into.notes.append(f"{called(item)}: {times.note} {counts}")
 
 
-def _same(before: Handed, work: Work, name: str) -> bool:
-    files = work.files
-    return (before.sheet, before.notebook) == (files.get(SHEET), files.get(f"{name}.ipynb"))
-
-
 def _once_more(into: _Into, item: Path, work: Work, before: Handed, times: Times) -> None:
     """Work that is there already: only a time or a name that the trainer says can be new."""
-    keep = into.when is None or before.when == into.when
+    was = into.before.get(work.person, {}).get("which", times.which)
+    other = into.chosen and times.which != was
+    keep = before.when == times.counts or not (into.when or other)
     if work.sure:
         keep_typed_as(into.course.root, into.name, work.person, work.typed)
         into.notes += work.notes
@@ -217,29 +195,12 @@ def _once_more(into: _Into, item: Path, work: Work, before: Handed, times: Times
     into.taken.append(work.person)
 
 
-def _is_kept(into: _Into, work: Work) -> bool:
-    """Whether this work was here before, and newer work took its place."""
-    earlier = earlier_work(into.course, into.name, work.person)
-    return any(_same(one, work, into.name) for one in earlier)
-
-
-def _why_not(work: Work, before: Handed, times: Times, into: _Into) -> str:
-    """Why work does not take the place of what is there; empty where it does.
-
-    It does where it goes on from that, or where its file's name says whose it is and that one's did not.
-    """
+def _why_not(into: _Into, work: Work, before: Handed, times: Times) -> str:
+    """Why work does not take the place of what is there; empty where it does."""
     if work.named and not _was_named(into, work.person):
         return ""
     then = before.when if before.when and before.when <= into.now else None
-    take = f"To take this one all the same, type: --as FILE={work.person}, with this file's name."
-    if then and then >= times.counts:
-        return f"{work.person} has already turned in newer work, which stays. {take}"
-    old = set((before.sheet or b"").split(b"\n"))
-    if old - {b""} and old <= set((work.files.get(SHEET) or b"").split(b"\n")):
-        return ""
-    if not before.sheet and work.named:
-        return ""
-    return f"{work.person} turned in answers before that this file doesn't have, so it was left out. {take}"
+    return why_not(work, before, then, times.counts)
 
 
 def _was_named(into: _Into, person: str) -> bool:

@@ -4,7 +4,7 @@ The due time is the one of the file; more time and points given by hand are thos
 what being late costs is worked out anew for everybody, so no number is left over from before.
 """
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from typing import NamedTuple
@@ -52,13 +52,23 @@ def totals(connection: Connection, rows: SetRows) -> dict[str, float]:
     return {person: round((score or 0.0) - (late or 0.0), 4) for person, score, late in found}
 
 
-def apply_given(connection: Connection, assigned: Assigned, rows: SetRows, course: Path) -> Applied:
-    """Bring the due time, more time, points by hand and the cost of being late up to date."""
+def apply_given(
+    connection: Connection,
+    assigned: Assigned,
+    rows: SetRows,
+    course: Path,
+    people: Sequence[str] = (),
+) -> Applied:
+    """Bring the due time, more time, points by hand and the cost of being late up to date.
+
+    It does so for these people, or for everybody.
+    """
     due = assigned.due.astimezone(UTC).replace(tzinfo=None) if assigned.due else None
     notes = _bring_due(connection, rows, due)
     more, by_hand = extensions_of(course, assigned.name), overrides_of(course, assigned.name)
     late = 0
-    for person, entry in everybody(connection, rows):
+    found = entries_of(connection, rows, people).items() if people else everybody(connection, rows)
+    for person, entry in found:
         until = more[person].due - due if due and person in more else entry.extension
         if until != entry.extension:
             _change(connection, WORK, entry.work, extension=until)

@@ -9,7 +9,9 @@ from nbgrader.preprocessors import NbGraderPreprocessor, SaveAutoGrades
 from workbook.trainer.only_grade_cells import MARKED
 from workbook.trainer.sets.set_file import SET_FILE, read_set_file
 
+from .applying import apply_given
 from .rules import Kept, must_look, penalty, scores_of
+from .tables import GradebookFault, opened, set_rows
 
 __all__ = ["LateShare", "SaveDue", "SaveMarks"]
 
@@ -20,7 +22,23 @@ class SaveMarks(SaveAutoGrades):
     def preprocess(self, nb, resources):
         """Save what the grade cells came to."""
         self.scores = scores_of(resources[MARKED]) if resources[MARKED] else {}
-        return super().preprocess(nb, resources)
+        saved = super().preprocess(nb, resources)
+        if resources[MARKED]:
+            self._apply_given(resources["nbgrader"])
+        return saved
+
+    def _apply_given(self, of: dict) -> None:
+        """Bring in what the trainer gave this person by hand, before what being late costs is saved."""
+        course, name = self.parent.parent.coursedir, of["assignment"]
+        assigned = read_set_file(
+            Path(course.format_path(course.source_directory, ".", name), SET_FILE)
+        )
+        try:
+            with opened(of["db_url"]) as connection:
+                rows = set_rows(connection, name)
+                apply_given(connection, assigned, rows, Path(course.root), [of["student"]])
+        except GradebookFault as fault:
+            self.log.warning(str(fault))
 
     def _add_score(self, cell, resources):
         if cell.cell_type != "code":

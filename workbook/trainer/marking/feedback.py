@@ -6,6 +6,7 @@ from typing import Protocol
 from solver import Case
 from solver.fault.case import FaultCase
 from solver.fault.way import Way
+from solver.sets.credit import in_points
 from solver.topics.catalogue import Refused
 from solver.units.show import exact, figures, with_unit
 from workbook.fault import LOOK as FAULT_LOOK
@@ -41,9 +42,7 @@ class Scored(Protocol):
 
 def points_of(mark: Scored) -> str:
     """The points as they are said: "8 of 10 points"."""
-    return (
-        f"{exact(mark.points)} of {exact(mark.out_of)} {'point' if mark.out_of == 1 else 'points'}"
-    )
+    return f"{exact(mark.points)} of {in_points(mark.out_of)}"
 
 
 def comment_of(mark: QuestionMark) -> str:

@@ -13,6 +13,7 @@ from itertools import islice
 from pathlib import Path
 from zipfile import ZIP_DEFLATED, ZipFile
 
+from solver.sets.credit import in_points
 from solver.units.show import exact
 from workbook.trainer.coming_in.handed_in import SECRET, TIMESTAMP, Handed, plain_answers
 from workbook.trainer.coming_in.times import in_words
@@ -124,7 +125,7 @@ def _page(title: str, who: str, marked: Marked, kept: _Kept, more: Extension | N
         notes.append(f"Your trainer gave you until {in_words(more.due)}{why}")
     if marked.reason:
         notes.append(marked.reason)
-    have = f"{exact(round(points, 4))} of {exact(marked.out_of)} points"
+    have = f"{exact(round(points, 4))} of {in_points(marked.out_of)}"
     return _document(
         f"{title}: {who}",
         tag("h1", title),
@@ -153,7 +154,7 @@ def _question(question: QuestionMark, kept: _Kept) -> Markup:
     graded, points = kept.of(question), kept.points(question)
     said = []
     if points != score_of(question):
-        said.append(f"Your trainer gave {exact(points)} points for this question.")
+        said.append(f"Your trainer gave {in_points(points)} for this question.")
         question = question._replace(points=points, needs_person=False)
     if graded and graded.said_by_hand:
         said.append(f"Your trainer says: {graded.said_by_hand}")

@@ -8,7 +8,8 @@ from typing import Any
 from solver import Case, SolverError
 from solver.engine.order import right_orders
 from solver.render.text import ROUNDING, label_of
-from solver.units.show import counted, exact, figures, with_unit
+from solver.sets.credit import in_points
+from solver.units.show import counted, figures, with_unit
 from workbook.practice import answer_label, in_order
 from workbook.trainer.marking.odd import plain
 from workbook.trainer.sets.set_file import Assigned
@@ -96,7 +97,7 @@ def printed(
 
 def _head(assigned: Assigned) -> dict[str, str]:
     work = assigned.work
-    points = f"{exact(assigned.points)} {'point' if assigned.points == 1 else 'points'} each"
+    points = f"{in_points(assigned.points)} each"
     return {
         "paper": PAPER[work.units],
         "title": _breakable(assigned.title),

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from datetime import date
 
+from solver.sets.credit import in_points
 from solver.units.show import exact
 from workbook.ui.markup import Child, Markup, tag
 from workbook.ui.pieces import css
@@ -43,7 +44,7 @@ def _record(told: Over, row: Row, course: str, trainer: str, today: date) -> Mar
     name = who.name or who.id
     there = [meeting for meeting in told.held if who.id not in meeting.absent]
     share = f"{100 * told.share(row):.0f}%"
-    points = f"{exact(row.points)} of {exact(told.worth(who))} points ({share})"
+    points = f"{exact(row.points)} of {in_points(told.worth(who))} ({share})"
     return tag(
         "section",
         tag("h1", "Record of completion"),

@@ -9,6 +9,7 @@ from collections.abc import Iterable, Iterator
 from pathlib import Path
 
 from solver import SolverError
+from solver.sets.credit import in_points
 from solver.sets.work_set import plan_of
 from solver.units.show import counted
 from workbook.start.folder import CannotWrite, state_of, write_page
@@ -118,17 +119,13 @@ def _opening(assigned: Assigned) -> Iterator[dict]:
 def _about(assigned: Assigned) -> str:
     count = counted(assigned.work.count, "question")
     whose = "You have your own numbers." if assigned.work.each else "Everyone has the same numbers."
-    said = f"Your trainer set you {count}. Each is worth {_worth(assigned.points)}. {whose}"
+    said = f"Your trainer set you {count}. Each is worth {in_points(assigned.points)}. {whose}"
     if part := assigned.work.faults:
-        cases, each = counted(part.count, "case"), _worth(assigned.faults.points)
+        cases, each = counted(part.count, "case"), in_points(assigned.faults.points)
         said += (
             f" Then you have {cases} of find the fault, worth {each}{' each' * (part.count > 1)}."
         )
     return said
-
-
-def _worth(points: float) -> str:
-    return f"{points:g} {'point' if points == 1 else 'points'}"
 
 
 def _how(assigned: Assigned) -> str:

@@ -15,6 +15,7 @@ from solver.fault.case import FaultCase
 from solver.fault.stories import ACTIONS, RIGHT
 from solver.fault.way import Way
 from solver.scenario import PEOPLE
+from solver.sets.credit import in_points
 from solver.sets.work_set import WorkSet, cases_for, faults_for, person_id, plan_of
 from solver.station.faults import FAULTS
 from solver.topics.catalogue import Refused
@@ -99,8 +100,8 @@ def _cases(assigned: Assigned) -> list[str]:
     """The cases of find the fault, where there are any."""
     if not (part := assigned.work.faults):
         return []
-    points, off = exact(assigned.faults.points), assigned.faults.unsafe
-    each = f"{points} {'point' if points == '1' else 'points'}{' each' * (part.count > 1)}"
+    off = assigned.faults.unsafe
+    each = f"{in_points(assigned.faults.points)}{' each' * (part.count > 1)}"
     unsafe = f" Each unsafe step takes off {_percent(off)}." if off else ""
     return [
         f"Then {counted(part.count, 'case')} of find the fault at level {part.level}, {each}.{unsafe}"
