@@ -10,7 +10,7 @@ import pytest
 from solver.own.record import by_pump, examine, limit_lines, read_entries
 from workbook.figures.chart_svg import ticks_of
 from workbook.record import PumpFile
-from workbook.record.demo import FAULTS, FILE
+from workbook.record.demo import FILE
 from workbook.record.trends import (
     TOO_FEW,
     page_svg,
@@ -18,7 +18,6 @@ from workbook.record.trends import (
     print_svg,
     table_of,
     trends_html,
-    trends_text,
 )
 
 
@@ -158,16 +157,9 @@ def test_the_page_has_each_picture_with_words_for_who_cannot_see_it(demo):
     assert [plot.view.alt for plot in plots] == labels
     for plot in plots:
         assert plot.view.headline in unescape(html)
+    assert "The insulation resistance at 40 °C is falling" in unescape(html)
     assert 1 == html.count("<table>")
     assert TOO_FEW in trends_html([])
-
-
-def test_plain_text_tells_what_each_picture_shows(demo):
-    fault = FAULTS[0]
-    text = trends_text(demo[f"{fault.station}, {fault.pump}"])
-    assert "The insulation resistance at 40 °C is falling" in text
-    assert 5 == len(text.splitlines())
-    assert TOO_FEW == trends_text([])
 
 
 def test_a_picture_for_paper_is_the_same_each_time_and_needs_no_fonts(demo):

@@ -63,22 +63,6 @@ class Outcome:
         return tuple(sorted(flaws, key=lambda flaw: -len(flaw.numbers)))
 
     @cached_property
-    def unnamed(self) -> tuple[int, ...]:
-        """The questions answered wrong by no mistake that is known."""
-        return tuple(
-            mark.question.number
-            for mark in self.marks
-            if mark.verdict and not mark.right and not mark.verdict.mistake
-        )
-
-    @cached_property
-    def empty(self) -> tuple[int, ...]:
-        """The questions without an answer."""
-        return tuple(
-            mark.question.number for mark in self.marks if not mark.answer and not mark.question.why
-        )
-
-    @cached_property
     def lost(self) -> tuple[int, ...]:
         """The questions that cannot be graded any more, and whose marks were not recorded."""
         return tuple(

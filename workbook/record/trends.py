@@ -22,7 +22,6 @@ __all__ = [
     "print_svg",
     "table_of",
     "trends_html",
-    "trends_text",
 ]
 
 FEWEST = 2  # readings: one alone shows no way it goes
@@ -155,8 +154,3 @@ def trends_html(examined: Sequence[Examined]) -> Markup:
         tag("div", pictures, cls="w2w-trends"),
         tag("div", table, cls="w2w-numbers", tabindex=0, role="region", aria_label=CAPTION),
     )
-
-
-def trends_text(examined: Sequence[Examined]) -> str:
-    """The same in plain text: what each trend says."""
-    return "\n".join(plot.view.headline for plot in plots_of(examined)) or TOO_FEW
