@@ -1,7 +1,11 @@
 """What the solver's tests share: every family, level and system, and answers as people type them."""
 
+import functools
 import os
+from collections.abc import Callable, Sequence
 from decimal import ROUND_HALF_UP, Decimal
+
+import pytest
 
 from solver import FAMILIES, Family
 from solver.engine.code import MOST_SEED
@@ -12,6 +16,7 @@ __all__ = [
     "ORDERS",
     "PROBLEMS",
     "SEEDS",
+    "each",
     "named",
     "rounded",
     "rounded_half_up",
@@ -19,8 +24,10 @@ __all__ = [
     "typed",
 ]
 
+Problem = tuple[Family, int, str]
+
 # Every problem there is: a family at one level in one system of units.
-PROBLEMS: tuple[tuple[Family, int, str], ...] = tuple(
+PROBLEMS: tuple[Problem, ...] = tuple(
     (family, level, units)
     for family in FAMILIES
     for level in range(1, len(family.levels) + 1)
@@ -36,10 +43,36 @@ SEEDS = int(os.environ.get("W2W_SEEDS", "8"))
 _GOLDEN_STEP = 618_033_989  # shares no factor with the count of seeds, so none repeats
 
 
-def named(problem: tuple[Family, int, str]) -> str:
+def named(problem: Problem) -> str:
     """What a test's name calls a problem."""
     family, level, units = problem
     return f"{family.name}-{level}-{units}"
+
+
+def each(problems: Sequence[Problem]) -> Callable[[Callable[[Problem], None]], Callable]:
+    """A test for each kind of problem, of all its levels and systems; a note says which one failed.
+
+    One for each level and system would be thirty thousand tests more, which take longer to tell of
+    than to run.
+    """
+    of_kind: dict[str, list[Problem]] = {}
+    for problem in problems:
+        of_kind.setdefault(problem[0].name, []).append(problem)
+
+    def tested(test: Callable[[Problem], None]) -> Callable:
+        @functools.wraps(test)
+        def over(kind: str) -> None:
+            for problem in of_kind[kind]:
+                try:
+                    test(problem)
+                except BaseException as failed:
+                    failed.add_note(f"of {named(problem)}")
+                    raise
+
+        del over.__wrapped__  # whose argument is none that pytest knows
+        return pytest.mark.parametrize("kind", of_kind, scope="module")(over)
+
+    return tested
 
 
 def seeds(count: int) -> list[int]:

@@ -14,7 +14,7 @@ import pytest
 
 from solver import draw, topics
 
-from .drawn import NUMERIC, SEEDS, named, seeds
+from .drawn import NUMERIC, SEEDS, each, seeds
 
 # A velocity is worked from the area of the pipe there, which the trade's 0.4085 rounds.
 NEAR = {"head": 0.0015}
@@ -30,7 +30,7 @@ BY_HAND = dict(WORKED)
 HELD = [problem for problem in NUMERIC if problem[0].name in BY_HAND]
 
 
-@pytest.mark.parametrize("problem", HELD, ids=named)
+@each(HELD)
 def test_the_answer_is_the_one_worked_by_hand(problem):
     family, level, units = problem
     for seed in seeds(SEEDS):

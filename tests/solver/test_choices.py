@@ -3,11 +3,9 @@
 from collections import Counter
 from itertools import combinations
 
-import pytest
-
 from solver import case_from_code, draw, grade
 from solver.engine.choices import choices_of
-from tests.solver.drawn import IN_TURN, JUDGEMENTS, NUMERIC, NUMERIC_IN_TURN, ORDERS, named, seeds
+from tests.solver.drawn import IN_TURN, JUDGEMENTS, NUMERIC, NUMERIC_IN_TURN, ORDERS, each, seeds
 
 EACH = seeds(6)
 
@@ -15,10 +13,6 @@ EACH = seeds(6)
 def cases(problem):
     family, level, units = problem
     return [draw(family, seed, units, level) for seed in EACH]
-
-
-def problems(among):
-    return pytest.mark.parametrize("problem", among, ids=map(named, among))
 
 
 def band(case, choice):
@@ -31,7 +25,7 @@ def band(case, choice):
     return next((m.low, m.high) for m in case.mistakes if m.id == choice.mistake)
 
 
-@problems([problem for problem in IN_TURN if problem not in ORDERS])
+@each([problem for problem in IN_TURN if problem not in ORDERS])
 def test_exactly_one_choice_is_right_and_every_text_differs(problem):
     for case in cases(problem):
         choices = choices_of(case)
@@ -40,7 +34,7 @@ def test_exactly_one_choice_is_right_and_every_text_differs(problem):
         assert all(choice.says for choice in choices if choice.mistake)
 
 
-@problems(NUMERIC_IN_TURN)
+@each(NUMERIC_IN_TURN)
 def test_a_number_has_four_choices_and_no_two_within_each_other_s_band(problem):
     for case in cases(problem):
         choices = choices_of(case)
@@ -50,7 +44,7 @@ def test_a_number_has_four_choices_and_no_two_within_each_other_s_band(problem):
             assert high < other_low or other_high < low, case.code
 
 
-@problems(NUMERIC_IN_TURN)
+@each(NUMERIC_IN_TURN)
 def test_the_text_of_a_choice_typed_as_an_answer_is_graded_as_the_choice_is(problem):
     for case in cases(problem):
         for choice in choices_of(case):
@@ -59,7 +53,7 @@ def test_the_text_of_a_choice_typed_as_an_answer_is_graded_as_the_choice_is(prob
             assert verdict.counts
 
 
-@problems(JUDGEMENTS)
+@each(JUDGEMENTS)
 def test_a_judgement_keeps_its_own_choices_and_their_order(problem):
     for case in cases(problem):
         choices = choices_of(case)
@@ -68,7 +62,7 @@ def test_a_judgement_keeps_its_own_choices_and_their_order(problem):
         assert case.answer == right
 
 
-@problems(NUMERIC[::7])
+@each(NUMERIC[::7])
 def test_the_code_fixes_the_order(problem):
     for case in cases(problem):
         assert choices_of(case) == choices_of(case_from_code(case.code))

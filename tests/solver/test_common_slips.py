@@ -13,7 +13,7 @@ from solver.engine.mistake import CLOSE, THIS, Mistake
 from solver.engine.plan import find_plan
 from solver.engine.telling import told as told_as
 
-from .drawn import NUMERIC, NUMERIC_IN_TURN, named
+from .drawn import NUMERIC, NUMERIC_IN_TURN, each
 from .slips_by_hand import KINDS, Slipped, slips_of
 from .test_mistakes import faults, sentences
 
@@ -53,7 +53,7 @@ def test_nine_in_ten_common_slips_are_named_by_what_was_done():
     assert named_right.total() >= 0.95 * made.total()
 
 
-@pytest.mark.parametrize("problem", NUMERIC_IN_TURN, ids=named)
+@each(NUMERIC_IN_TURN)
 def test_no_common_slip_is_near_the_right_answer_or_changes_a_mistake_of_one_link(problem):
     for case in cases(problem):
         single = len(case.single_mistakes)
@@ -66,7 +66,7 @@ def test_no_common_slip_is_near_the_right_answer_or_changes_a_mistake_of_one_lin
         assert len({one.id for one in case.mistakes}) == len(case.mistakes)
 
 
-@pytest.mark.parametrize("problem", NUMERIC_IN_TURN, ids=named)
+@each(NUMERIC_IN_TURN)
 def test_a_common_slip_is_told_in_short_plain_sentences(problem):
     family, level, units = problem
     given = family.level(level)
@@ -78,7 +78,7 @@ def test_a_common_slip_is_told_in_short_plain_sentences(problem):
         assert slip.why, f"{slip.id} has no reason"
 
 
-@pytest.mark.parametrize("problem", NUMERIC_IN_TURN[::5], ids=named)
+@each(NUMERIC_IN_TURN[::5])
 def test_choices_come_of_the_mistakes_of_one_link_so_that_old_exams_stay(problem):
     for case in cases(problem):
         single = {one.id for one in case.single_mistakes}
@@ -122,7 +122,7 @@ def test_a_slip_is_said_as_a_person_says_it(kind, level, units, slip, says):
     assert says in told_as(case, found, found.value)
 
 
-@pytest.mark.parametrize("problem", NUMERIC_IN_TURN, ids=named)
+@each(NUMERIC_IN_TURN)
 def test_no_number_out_of_proportion_is_told_as_a_computer_writes_it(problem):
     for case in cases(problem):
         for mistake in case.mistakes:

@@ -1,12 +1,10 @@
 """The judged families of drives, chemical feed and standby power: what is right is judged here by hand."""
 
-import pytest
-
 from solver import draw
 from solver.topics.chemical.by_hand import hour
 from solver.topics.standby.by_hand import load
 
-from .drawn import JUDGEMENTS, named, seeds
+from .drawn import JUDGEMENTS, each, seeds
 
 SEEDS = seeds(60)
 TOPS = {"us": (0.055, 0.11, 0.18), "si": (1.4, 2.8, 4.5)}  # ISO 20816-3, group 2, rigid
@@ -36,7 +34,7 @@ JUDGED_BY_HAND = {"vibration_zone": vibration, "feed_pump_size": feeder, "load_c
 PROBLEMS = [problem for problem in JUDGEMENTS if problem[0].name in JUDGED_BY_HAND]
 
 
-@pytest.mark.parametrize("problem", PROBLEMS, ids=named)
+@each(PROBLEMS)
 def test_the_right_choice_is_the_one_judged_by_hand_and_each_comes_to_be_right(problem):
     family, level, units = problem
     drawn = [draw(family, seed, units, level) for seed in SEEDS]

@@ -8,7 +8,7 @@ from solver import draw, grade
 from solver.topics.insulation.by_hand import at_40, index, kept, over, ratio, reading, uneven
 from solver.topics.insulation.problems import INSULATION
 
-from .drawn import named, seeds, typed
+from .drawn import each, named, seeds, typed
 
 SEEDS = seeds(60)
 PROBLEMS = [
@@ -77,7 +77,7 @@ JUDGED = [
 ]
 
 
-@pytest.mark.parametrize("problem", JUDGED, ids=named)
+@each(JUDGED)
 def test_the_right_choice_is_the_one_judged_by_hand(problem):
     drawn = [(case, {mistake.id for mistake in case.mistakes}) for case in cases(problem)]
     every_id = set().union(*(wrong for _, wrong in drawn))

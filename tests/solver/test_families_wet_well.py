@@ -10,7 +10,7 @@ from solver.topics.tables import motor_sizes
 from solver.topics.wet_well.by_hand import comes_in, cycle, fill, minutes, pumps, rises, working
 from solver.topics.wet_well.problems import WET_WELL
 
-from .drawn import named, seeds, typed
+from .drawn import each, named, seeds, typed
 
 SEEDS = seeds(60)
 PROBLEMS = [
@@ -130,7 +130,7 @@ def test_whoever_measures_a_level_reads_that_it_is_done_from_outside(problem):
             assert "permit-required confined space" in why, case.code
 
 
-@pytest.mark.parametrize("problem", PROBLEMS, ids=named)
+@each(PROBLEMS)
 def test_no_wet_well_stands_at_a_booster_station(problem):
     assert not any("booster" in case.question for case in cases(problem))
 

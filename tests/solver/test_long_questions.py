@@ -7,7 +7,7 @@ from solver.render.text import case_json, case_text, question_rows
 from workbook.practice import question_html
 from workbook.ui.printing import asked
 
-from .drawn import PROBLEMS, named
+from .drawn import PROBLEMS, each
 
 MOST_WORDS = 60
 TABLED = [
@@ -19,7 +19,7 @@ TABLED = [
 ]
 
 
-@pytest.mark.parametrize("problem", PROBLEMS, ids=named)
+@each(PROBLEMS)
 def test_no_question_has_more_than_sixty_words_beside_its_table(problem):
     family, level, units = problem
     for seed in range(3):

@@ -26,7 +26,7 @@ from solver.algebra.formula import Formula, Slip
 from solver.engine.changes import mistaken_changes
 from solver.engine.plan import find_plan
 
-from .drawn import JUDGEMENTS, NUMERIC_IN_TURN, named
+from .drawn import JUDGEMENTS, NUMERIC_IN_TURN, each
 
 water, brake, motor = map(Known, ("water_power", "brake_power", "motor_power"))
 pump, motor_share = (Fraction(Known(f"{part}_efficiency")) for part in ("pump", "motor"))
@@ -254,7 +254,7 @@ def faults(says: str) -> str:
     return "; ".join(found)
 
 
-@pytest.mark.parametrize("problem", NUMERIC_IN_TURN, ids=named)
+@each(NUMERIC_IN_TURN)
 def test_a_mistake_is_told_in_short_plain_sentences(problem):
     family, level, units = problem
     given = family.level(level)
@@ -265,7 +265,7 @@ def test_a_mistake_is_told_in_short_plain_sentences(problem):
         assert change.why, f"{change.id} has no reason"
 
 
-@pytest.mark.parametrize("problem", JUDGEMENTS, ids=named)
+@each(JUDGEMENTS)
 def test_a_wrong_choice_is_told_in_short_plain_sentences(problem):
     family, level, units = problem
     for seed in range(40):
@@ -274,7 +274,7 @@ def test_a_wrong_choice_is_told_in_short_plain_sentences(problem):
             assert "" == faults(says), f"{case.code}: {says}"
 
 
-@pytest.mark.parametrize("problem", NUMERIC_IN_TURN, ids=named)
+@each(NUMERIC_IN_TURN)
 def test_every_numeric_problem_has_mistakes_to_learn_from(problem):
     family, level, units = problem
     for seed in range(20):

@@ -15,7 +15,7 @@ from solver.render.text import case_json, case_text
 from solver.topics.order.problems import ORDER
 from solver.topics.orders import graded_of, orders
 from solver.units.order import kept_as, letters_of, read_order
-from tests.solver.drawn import ORDERS, named
+from tests.solver.drawn import ORDERS, each
 
 BANK = [one for family in ORDER for level in (1, 2) for one in orders(family.name, level)]
 STAGES = [(one, stage) for one in BANK for stage in one.stages]
@@ -25,7 +25,7 @@ CITED = re.compile(
     r"|FSA packing manual|manual|common practice, no source|common practice; follow your plant's rules"
 )
 each_order = pytest.mark.parametrize("one", BANK, ids=lambda one: one.id)
-each_problem = pytest.mark.parametrize("problem", ORDERS, ids=map(named, ORDERS))
+each_problem = each(ORDERS)
 DIAMOND = Ordering(
     "diamond",
     "Put them in order.",

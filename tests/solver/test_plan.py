@@ -12,7 +12,7 @@ from solver.errors import NotSolvable, SolverError
 from solver.topics.formulas import FORMULAS
 from solver.vocabulary import QUANTITIES
 
-from .drawn import NUMERIC_IN_TURN, named
+from .drawn import NUMERIC_IN_TURN, each
 
 water, brake = Known("water_power"), Known("brake_power")
 pump, motor_share, overall = (
@@ -123,7 +123,7 @@ def test_motor_power_and_meter_power_are_one_thing_in_metric_only(units, expecte
     assert expected is plan.only_renames(0)
 
 
-@pytest.mark.parametrize("problem", NUMERIC_IN_TURN, ids=named)
+@each(NUMERIC_IN_TURN)
 def test_a_familys_chain_uses_only_what_is_known_by_then_and_needs_every_step(problem):
     family, level, units = problem
     given = family.level(level)
@@ -137,7 +137,7 @@ def test_a_familys_chain_uses_only_what_is_known_by_then_and_needs_every_step(pr
     assert set(targets(plan)) <= used
 
 
-@pytest.mark.parametrize("problem", NUMERIC_IN_TURN, ids=named)
+@each(NUMERIC_IN_TURN)
 def test_a_familys_chain_uses_every_given_or_leaves_it_as_a_distractor_on_purpose(problem):
     """A given that no step needs may stand only where its being there is the lesson."""
     family, level, units = problem

@@ -1,6 +1,6 @@
 """What holds for every problem there is: each family, level and system, over many seeds.
 
-100 seeds each in the ordinary run. The long run, 10,000 seeds each, is its own command:
+A few seeds each in the ordinary run (SEEDS, in drawn.py). The long run, 10,000 each, is its own command:
 
     W2W_SEEDS=10000 python -m pytest tests/solver/test_properties.py -q
 
@@ -26,7 +26,7 @@ from .drawn import (
     NUMERIC,
     PROBLEMS,
     SEEDS,
-    named,
+    each,
     rounded,
     rounded_half_up,
     seeds,
@@ -37,9 +37,9 @@ from .drawn import (
 BROKEN = re.compile(r"[{}]|  | [.,]|\b(None|nan|inf)\b")
 # The order that losses allow (common practice, no source): each is at least the one before.
 UP_THE_CHAIN = ("water_power", "brake_power", "motor_output", "motor_power")
-every_problem = pytest.mark.parametrize("problem", PROBLEMS, ids=named, scope="module")
-every_numeric_problem = pytest.mark.parametrize("problem", NUMERIC, ids=named, scope="module")
-every_judgement = pytest.mark.parametrize("problem", JUDGEMENTS, ids=named, scope="module")
+every_problem = each(PROBLEMS)
+every_numeric_problem = each(NUMERIC)
+every_judgement = each(JUDGEMENTS)
 
 
 @lru_cache(maxsize=4)

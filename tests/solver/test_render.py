@@ -24,7 +24,7 @@ from solver.render.text import (
 from solver.topics.formulas import FORMULAS
 from solver.units.show import exact, with_unit
 
-from .drawn import IN_TURN, named, seeds
+from .drawn import IN_TURN, each, seeds
 
 BRAKE = draw("brake_power", 7, level=2)
 NASTY = """<script>alert("x")</script> & 'quotes' {braces} $5"""
@@ -67,7 +67,7 @@ def test_choices_are_numbered_for_the_terminal():
         assert f"  {number}) {choice}\n" in case_text(case)
 
 
-@pytest.mark.parametrize("problem", IN_TURN, ids=named)
+@each(IN_TURN)
 def test_each_step_is_numbered_named_and_told_why(problem):
     for case in cases(problem, 3):
         text = steps_text(case.steps, case.known, case.given, case.units)
@@ -76,7 +76,7 @@ def test_each_step_is_numbered_named_and_told_why(problem):
         assert all(step.why in text for step in case.steps)
 
 
-@pytest.mark.parametrize("problem", IN_TURN, ids=named)
+@each(IN_TURN)
 def test_json_keeps_every_figure_of_every_value(problem):
     for case in cases(problem):
         found = json.loads(json.dumps(case_json(case)))
@@ -87,7 +87,7 @@ def test_json_keeps_every_figure_of_every_value(problem):
         assert (case.low, case.high) == tuple(found["accepted"].values())
 
 
-@pytest.mark.parametrize("problem", IN_TURN, ids=named)
+@each(IN_TURN)
 def test_json_has_no_number_that_json_does_not_know(problem):
     for case in cases(problem):
         json.dumps(case_json(case), allow_nan=False)
@@ -117,7 +117,7 @@ def words_of(html: str) -> str:
     return "".join(reader.words)
 
 
-@pytest.mark.parametrize("problem", IN_TURN, ids=named)
+@each(IN_TURN)
 def test_a_step_is_well_formed_html_and_holds_its_result_and_why(problem):
     for case in cases(problem, 3):
         for number, step in enumerate(case.steps, 1):

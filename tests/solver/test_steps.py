@@ -11,10 +11,10 @@ from solver.engine.telling import hints_of
 from solver.render.text import one_line_text
 from solver.units.show import figures
 
-from .drawn import NUMERIC, NUMERIC_IN_TURN, PROBLEMS, named
+from .drawn import NUMERIC, NUMERIC_IN_TURN, PROBLEMS, each
 
 
-@pytest.mark.parametrize("problem", NUMERIC, ids=named)
+@each(NUMERIC)
 def test_each_step_uses_only_what_stands_before_it_and_the_last_is_the_answer(problem):
     family, level, units = problem
     case = draw(family, 4, units, level)
@@ -26,7 +26,7 @@ def test_each_step_uses_only_what_stands_before_it_and_the_last_is_the_answer(pr
     assert (case.asked, case.answer) == (step.name, pytest.approx(step.value, rel=1e-12))
 
 
-@pytest.mark.parametrize("problem", NUMERIC, ids=named)
+@each(NUMERIC)
 def test_the_one_line_gives_the_answer_from_what_is_given(problem):
     family, level, units = problem
     case = draw(family, 4, units, level)
@@ -41,7 +41,7 @@ def test_a_chain_stands_in_one_line_as_on_a_formula_sheet():
     assert "" == one_line_text(draw("water_power", 7))
 
 
-@pytest.mark.parametrize("problem", NUMERIC, ids=named)
+@each(NUMERIC)
 def test_no_step_only_gives_another_name_to_the_same_number(problem):
     family, level, units = problem
     for step in draw(family, 4, units, level).steps:
@@ -60,7 +60,7 @@ def figures_of(text):
     return set(re.findall(r"\d[\d,.]*\d|\d", text))
 
 
-@pytest.mark.parametrize("problem", PROBLEMS, ids=named)
+@each(PROBLEMS)
 def test_the_first_hint_is_a_question_with_no_formula_and_nothing_of_the_answer(problem):
     family, level, units = problem
     for seed in (4, 9):
@@ -75,7 +75,7 @@ def test_the_first_hint_is_a_question_with_no_formula_and_nothing_of_the_answer(
         assert others
 
 
-@pytest.mark.parametrize("problem", NUMERIC_IN_TURN, ids=named)
+@each(NUMERIC_IN_TURN)
 def test_the_first_hints_have_no_formula_and_no_hint_has_the_result(problem):
     family, level, units = problem
     case = draw(family, 4, units, level)

@@ -30,7 +30,7 @@ from solver.topics.constants import GPM_PER_MGD, KW_PER_HP, WATER_POWER
 from solver.topics.formulas import FORMULAS
 
 from .arithmetic import figures_in, worked_out
-from .drawn import IN_TURN, named, seeds
+from .drawn import IN_TURN, each, seeds
 
 flow, head, water, brake, motor = map(
     Known, ("flow", "head", "water_power", "brake_power", "motor_power")
@@ -141,7 +141,7 @@ def test_matplotlib_can_set_every_formula_in_latex(units):
             assert width > 10, formula.result
 
 
-@pytest.mark.parametrize("problem", IN_TURN, ids=named)
+@each(IN_TURN)
 def test_the_numbers_put_in_come_to_the_result_that_stands_beside_them(problem):
     """Each line is worked again from what is written; figures shown are rounded to four."""
     family, level, units = problem
@@ -160,7 +160,7 @@ def test_the_numbers_put_in_come_to_the_result_that_stands_beside_them(problem):
             )
 
 
-@pytest.mark.parametrize("problem", IN_TURN, ids=named)
+@each(IN_TURN)
 def test_words_and_numbers_have_one_shape(problem):
     """The numbers stand where the words stood: the same marks in the same order."""
     family, level, units = problem
