@@ -42,9 +42,9 @@ every_numeric_problem = each(NUMERIC)
 every_judgement = each(JUDGEMENTS)
 
 
-@lru_cache(maxsize=4)
+@lru_cache(maxsize=8)
 def cases(problem) -> tuple[Case, ...]:
-    """The problem's cases; the module's scope above has its tests follow one another."""
+    """The cases of a problem: the tests of a kind follow one another, and it has at most eight."""
     family, level, units = problem
     return tuple(draw(family, seed, units, level) for seed in seeds(SEEDS))
 
