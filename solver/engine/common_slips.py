@@ -5,7 +5,8 @@ several slips together (slips_together.py). Unlike the mistakes of one link (cha
 thrown away for them: one that comes near the right answer is left unnamed there.
 
 Other units are any of the same kind in the table of units; feet with psi and meters with
-kilopascals, for a head is both; minutes a day with hours a day.
+kilopascals, for a head is both; minutes a day with hours a day. A length that no water presses on
+(`NO_HEAD`) is never told to be psi.
 """
 
 import re
@@ -43,6 +44,13 @@ ALSO = {
     ("starts/h", "starts a day"): 24,
     ("starts/h", "starts a minute"): 1 / 60,
 }
+# Feet and meters that are no head. A length that was in 0.1.0 keeps what its problems named then.
+NO_HEAD = frozenset(
+    (
+        *("run_length", "lag_depth", "delay_drop", "crest_length", "crest_height", "contracted_crest"),
+        *("weir_head", "flume_head", "foot_flume_head", "upstream_depth", "downstream_head"),
+    )
+)
 # What a given reading is taken for: the units that stand beside its own on gauges and nameplates.
 BESIDE = {
     "hp": ("kW",), "kW": ("hp", "W"), "W": ("kW", "hp"), "kVA": ("VA",),
@@ -163,6 +171,8 @@ def _asked_in(quantity: Quantity, system: str) -> Iterator[_OtherUnit]:
             )
         return
     for name, to in _others(own):
+        if not _can_be(quantity, own, name):
+            continue
         said = unit_spoken(name)
         yield _OtherUnit(_key(name), said, f"in {said}", unit_spoken(own), to)
 
@@ -181,10 +191,17 @@ def _given_in(quantity: Quantity, system: str) -> Iterator[_OtherUnit]:
     """The units that a given reading may be taken for; what it then is in its own unit."""
     own = quantity.unit(system)
     for name in BESIDE.get(own, ()):
+        if not _can_be(quantity, own, name):
+            continue
         said = unit_spoken(name)
         yield _OtherUnit(
             _key(name), said, f"in {said}", unit_spoken(own), _to(name, own), _to(own, name)
         )
+
+
+def _can_be(quantity: Quantity, own: str, other: str) -> bool:
+    """Whether somebody may take it for this unit: a length that is no head is never a pressure."""
+    return (own, other) not in ALSO or quantity.name not in NO_HEAD
 
 
 def _to(start: str, end: str) -> Callable[[float], float]:

@@ -10,16 +10,20 @@ from functools import lru_cache
 from solver.engine.draw import Draw
 from solver.station.instruments import instrument_of
 from solver.station.readings import NotRead
+from solver.units.show import capital
 
 from .acts import CHECK
 from .case import FaultCase
 from .signals import SIGNALS, TOO_LONG, Signal, Value, worked
+from .stories import over_setting
 
 __all__ = ["Finding", "Shown", "finding", "may_be_off"]
 
 Chances = tuple[float, float, tuple[float, ...]]
 MAY_BE_OFF = 0.09  # of a reading, by an instrument that nobody has checked at level 3
 USED = 0.8  # of the told error, that chance may use
+LONG_RUNS = ("drawdown", "levels")  # longer than a motor lasts over its overload's setting
+TRIPPED = "{}: the overload tripped partway. The reading is from what the pump did until then."
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,7 +54,7 @@ class Shown:
 
 @dataclass(frozen=True, slots=True)
 class Finding:
-    """What an act found: its name, its readings, and what the instrument check said."""
+    """What an act found: its name, its readings, and what else it told."""
 
     act: str
     shown: tuple[Shown, ...]
@@ -89,7 +93,8 @@ def finding(case: FaultCase, act: str, checked: bool = False) -> Finding:
             shown.append(Shown(signal, value, value - off, value + off))
         else:
             shown.append(_measured(case, signal, true, (meter, day, chance), checked))
-    return Finding(act, tuple(shown))
+    trips = act in LONG_RUNS and over_setting(case.faulty)
+    return Finding(act, tuple(shown), TRIPPED.format(capital(case.acts[act].label)) if trips else "")
 
 
 def may_be_off(case: FaultCase, signal: Signal, value: float, checked: bool) -> float:

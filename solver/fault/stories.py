@@ -13,7 +13,7 @@ from solver.station.station import Station
 
 from .signals import SMOOTH, sound
 
-__all__ = ["ACTIONS", "COMPLAINTS", "ODDITIES", "RIGHT", "SIMPLE", "Complaint", "Oddity"]
+__all__ = ["ACTIONS", "COMPLAINTS", "ODDITIES", "RIGHT", "SIMPLE", "Complaint", "Oddity", "over_setting"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -102,7 +102,7 @@ COMPLAINTS: Mapping[str, Complaint] = MappingProxyType(
         ),
         "tripped": Complaint(
             "{pump} was found tripped",
-            "The overload was open this morning. Somebody reset it once, and it started again.",
+            "The overload was open this morning. Somebody reset it once, and the pump ran again for a while.",
             tripped,
         ),
         "noise": Complaint(
@@ -225,7 +225,7 @@ RIGHT: Mapping[str, tuple[tuple[str, ...], str]] = MappingProxyType(
         ),
         "open_leg": (
             ("call",),
-            "On two legs a motor burns out. Keep it off until a qualified electrician has found the open leg.",
+            "On two legs a motor overheats in minutes, and once stopped it only hums. Keep it off until a qualified electrician has found the open leg.",
         ),
         "loose_joint": (
             ("call",),

@@ -77,7 +77,7 @@ def _folded(title: str, *inside: object) -> Markup:
 
 
 def clipboard_html(way: Way) -> Markup:
-    """What was read, beside last year's; with what the instrument check said."""
+    """What was read, beside last year's; with what else was told."""
     units = way.case.units
     before = {one.signal.name: one.text(units) for one in last_year(way.case)}
     rows = [
@@ -127,7 +127,7 @@ def _found(way: Way, found: Finding, minutes: int) -> Markup:
     return tag(
         "div",
         state_line("✓", f"{capital(act.label)}, {counted(minutes, 'minute')}"),
-        tag("p", f"{capital(readings)}." if readings else found.says),
+        tag("p", " ".join(filter(None, (f"{capital(readings)}." if readings else "", found.says)))),
         tag("p", act.how, cls="w2w-foot"),
         cls="w2w-say w2w-note",
         role="status",
