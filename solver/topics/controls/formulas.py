@@ -3,14 +3,14 @@
 from solver.algebra.expression import Constant, Figure, Fraction, Known, Percent
 from solver.algebra.formula import Formula, Slip
 from solver.topics.constants import HEAD_PER_PRESSURE, LITRES_PER_CUBIC_METRE, SECONDS_PER_MINUTE
-from solver.topics.wet_well.formulas_drawdown import both, minutes
+from solver.topics.wet_well.formulas_drawdown import minutes
 
 __all__ = ["CONTROLS"]
 
 SIGNAL = "ISA 50.00.01: signals of 4 to 20 mA"
 FLOWS = "arithmetic: a volume over the difference of two flows is a time"
 MOTOR = "Hubert, Electric Machines, ch 5: reduced-voltage starting"
-SUMMED = "arithmetic: volt-amps of coils and lights, added as if they were alike"
+SUMMED = "arithmetic: volt-amps of coils and lights, added as if they had one power factor"
 CAPACITY = "arithmetic: amp-hours over amps"
 
 
@@ -135,6 +135,14 @@ LEAD_AND_LAG = (
         inflow - flow,
         FLOWS,
         "The lead pump takes part of the inflow away. Only the rest raises the level.",
+        wrong=(
+            (
+                "inflow_alone",
+                inflow,
+                "You divided by the inflow alone. The lead pump takes part of it away.",
+            ),
+            ("pump_alone", flow, "You divided by what the pump moves. The level rises by the rest of the inflow."),
+        ),
     ),
     *minutes(
         "both_time",
@@ -142,20 +150,30 @@ LEAD_AND_LAG = (
         both_flow - inflow,
         FLOWS,
         "Water keeps coming in, so only what the pumps move beyond that lowers the level.",
-    ),
-    *both(
-        "delay_volume",
-        (flow - inflow) * delay / SECONDS_PER_MINUTE,
-        (flow - inflow) * delay / LITRES_PER_CUBIC_METRE,
-        FLOWS,
-        "While the timer runs, the pump goes on taking more than comes in.",
-        (
-            Slip(
+        wrong=(
+            (
                 "inflow_left_out",
-                flow * delay / SECONDS_PER_MINUTE,
-                "You left out the inflow. It replaces part of what the pump takes.",
+                both_flow,
+                "You divided by what the pumps move. Water keeps coming in, so subtract the inflow.",
             ),
         ),
+    ),
+    *(
+        Formula(
+            "delay_volume",
+            (flow - inflow) * delay / a_unit,
+            FLOWS,
+            "While the timer runs, the pump goes on taking more than comes in.",
+            slips=(
+                Slip(
+                    "inflow_left_out",
+                    flow * delay / a_unit,
+                    "You left out the inflow. It replaces part of what the pump takes.",
+                ),
+            ),
+            systems=(units,),
+        )
+        for units, a_unit in (("us", SECONDS_PER_MINUTE), ("si", LITRES_PER_CUBIC_METRE))
     ),
     Formula(
         "delay_drop",
@@ -171,24 +189,17 @@ STARTING = (
         Known("full_load_amps") * Fraction(Known("current_limit")),
         "common practice, no source: the limit is a percent of the motor's full-load amps",
         "The soft starter holds the amps at this percent of full-load amps while the motor speeds up.",
-        slips=(
-            Slip(
-                "of_locked_rotor",
-                Known("locked_rotor_amps") * Fraction(Known("current_limit")),
-                "You took a percent of locked-rotor amps. The limit is set by full-load amps.",
-            ),
-        ),
     ),
     Formula(
         "start_torque",
         Percent(Fraction(Known("start_volts")) ** 2),
         MOTOR,
-        "Fewer volts also make fewer amps in the winding, so torque changes with the square of the volts.",
+        "Fewer volts also mean fewer amps in the winding, so torque changes with the square of the volts.",
         slips=(
             Slip(
                 "in_proportion",
                 Percent(Fraction(Known("start_volts"))),
-                "You let the torque drop as the volts do. It drops by their square.",
+                "You let the torque drop in step with the volts. It drops with their square.",
             ),
         ),
     ),
@@ -196,7 +207,7 @@ STARTING = (
         "tap_amps",
         Known("locked_rotor_amps") * Fraction(Known("tap")) ** 2,
         MOTOR,
-        "The motor gets fewer volts and so fewer amps, and the transformer steps those down once more.",
+        "Fewer volts mean fewer amps in the motor, and the transformer steps those down once more on the line side.",
         slips=(
             Slip(
                 "once",

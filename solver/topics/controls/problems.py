@@ -18,8 +18,8 @@ RUNS_ON = (
     "on for another {off_delay}. "
 )
 IN_PANEL = (
-    "In the panel of {station}, {coil_count} coils of {coil_va} each are on. So are {lamp_count} pilot "
-    "lights of {lamp_va} each. "
+    "In the panel of {station}, {coil_count} coils are pulled in, {coil_va} each, and {lamp_count} pilot "
+    "lights are on, {lamp_va} each. "
 )
 LOADS = ("coil_va", "coil_count", "lamp_va", "lamp_count")
 
@@ -32,7 +32,7 @@ SIGNALS = (
         LEVEL,
         Level(
             ("loop_current", "signal_span"),
-            TRANSMITTER + "an empty well and 20 mA at {signal_span}. It reads {loop_current}. "
+            TRANSMITTER + "an empty well and 20 mA at {signal_span}. Its signal is {loop_current}. "
             "What is the level?",
         ),
         Level(
@@ -43,13 +43,13 @@ SIGNALS = (
         ),
         Level(
             ("loop_current", "signal_span", "signal_zero"),
-            TRANSMITTER + "{signal_zero} and 20 mA at {signal_span} above that. It reads "
+            TRANSMITTER + "{signal_zero} and 20 mA at {signal_span} above that. Its signal is "
             "{loop_current}. What is the level?",
         ),
         Level(
             ("loop_current", "pressure_span"),
-            "A pressure transmitter is at the bottom of a wet well at {station}. Its range of 0 to "
-            "{pressure_span} is 4 to 20 mA. It reads {loop_current}. How deep is the water above it?",
+            "A pressure transmitter is at the bottom of the wet well at {station}. It puts out 4 mA at no "
+            "pressure and 20 mA at {pressure_span}. Its signal is {loop_current}. How deep is the water above it?",
         ),
         since=2,
     ),
@@ -61,7 +61,7 @@ SIGNALS = (
         DRIVE,
         Level(
             ("loop_current", "most_frequency"),
-            "The drive of {place} runs 0 Hz at 4 mA and {most_frequency} at 20 mA. Its signal is "
+            "The drive of {place} is set for 0 Hz at 4 mA and {most_frequency} at 20 mA. Its signal is "
             "{loop_current}. What is its output frequency?",
         ),
         Level(
@@ -97,19 +97,19 @@ LEVELS = (
         Level(
             ("inflow", "flow", "lag_volume"),
             STORM + "The wet well takes {lag_volume} from the lead-on level to the lag-on level. "
-            "How long after the lead pump does the lag pump start, in {unit}?",
+            "How many minutes after the lead pump does the lag pump start?",
         ),
         Level(
             ("inflow", "flow", "lag_depth", "volume_per_depth"),
             STORM
             + "Lag-on is {lag_depth} above lead-on, and the wet well holds {volume_per_depth}. "
-            "How long after the lead pump does the lag pump start, in {unit}?",
+            "How many minutes after the lead pump does the lag pump start?",
         ),
         Level(
             ("inflow", "parallel_flow", "lag_pump_down"),
             "The lag pump at {station} has just come on. Both pumps together move {parallel_flow}, and "
             "{inflow} comes in. From here down to pump-off the wet well holds {lag_pump_down}. "
-            "How long do both pumps run, in {unit}?",
+            "How many minutes do both pumps run?",
             asked="both_time",
         ),
         since=2,
@@ -158,7 +158,7 @@ STARTERS = (
         Level(
             ("locked_rotor_amps", "tap"),
             "The motor of {place} draws {locked_rotor_amps} when it starts on full volts. An "
-            "autotransformer starter uses its {tap} tap. How many amps does the line carry?",
+            "autotransformer starter uses its {tap} tap. How many amps does the line carry at the start?",
             asked="tap_amps",
         ),
         since=2,
@@ -172,7 +172,7 @@ STARTERS = (
         Level(LOADS, IN_PANEL + "What is the control load, in VA?"),
         Level(
             (*LOADS, "secondary_volts"),
-            IN_PANEL + "The control circuit has {secondary_volts}. How many amps does it draw?",
+            IN_PANEL + "The control circuit is {secondary_volts}. How many amps does it draw?",
             asked="control_load_amps",
         ),
         Level(
@@ -194,12 +194,12 @@ STARTERS = (
         Level(
             ("battery_ah", "standby_amps"),
             "The alarm panel at {station} draws {standby_amps} from its {battery_ah} battery when the "
-            "power is out. How many hours does the battery last?",
+            "power is out. If all of it could be used, how many hours would it last?",
         ),
         Level(
             ("battery_ah", "battery_volts", "standby_watts"),
             "The alarm panel and radio at {station} take {standby_watts} from a battery of "
-            "{battery_volts} and {battery_ah}. How many hours does the battery last?",
+            "{battery_volts} and {battery_ah}. If all of it could be used, how many hours would it last?",
         ),
         Level(
             ("battery_ah", "battery_volts", "standby_watts", "usable_share"),

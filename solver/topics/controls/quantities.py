@@ -44,7 +44,7 @@ CONTROLS = (
         also="off-delay time, delay at pump-off"),
     Quantity("delay_volume", "volume pumped in the delay", r"V_\mathrm{del}", "gal", "m3", (3, 10_000), (0.01, 40),
         also="volume during the delay"),
-    Quantity("delay_drop", "drop during the delay", r"h_\mathrm{del}", *LEVEL, (0.02, 8), (0.006, 2.5),
+    Quantity("delay_drop", "drop during the delay", r"h_\mathrm{del}", *LEVEL, (0.12, 4), (0.04, 1.2),
         also="level drop in the delay"),
     # Starting on less than full volts
     percent("current_limit", "current limit of the soft starter", r"k_\mathrm{ss}", (150, 600), most=1000.0,
@@ -60,7 +60,7 @@ CONTROLS = (
     same("tap_amps", "line amps on the tap", r"I_\mathrm{tap}", "A", (3, 2500),
         also="line amps with the autotransformer"),
     # What the control circuit takes
-    same("coil_va", "VA of one coil, held in", r"\mathrm{VA}_\mathrm{c}", "VA", (4, 80), also="coil VA, sealed VA"),
+    same("coil_va", "sealed VA of one coil", r"\mathrm{VA}_\mathrm{c}", "VA", (4, 80), also="coil VA, sealed VA, VA of one coil"),
     same("coil_count", "number of coils", r"n_\mathrm{c}", "", (1, 12), least=1.0, also="coils"),
     same("lamp_va", "VA of one pilot light", r"\mathrm{VA}_\mathrm{l}", "VA", (0.5, 12), also="pilot light VA, lamp VA"),
     same("lamp_count", "number of pilot lights", r"n_\mathrm{l}", "", (1, 30), least=1.0, also="pilot lights, lamps"),
@@ -76,5 +76,5 @@ CONTROLS = (
     same("battery_volts", "battery volts", Both(r"V_\mathrm{b}", r"U_\mathrm{b}"), "V", (6, 60), also="volts of the battery"),
     same("standby_watts", "standby load", r"P_\mathrm{sb}", "W", (1, 200), also="watts on the battery, standby watts"),
     same("standby_amps", "standby amps", r"I_\mathrm{sb}", "A", (0.05, 20), also="amps on the battery, battery load in amps"),
-    same("battery_time", "battery time", r"t_\mathrm{b}", "h", (0.5, 400), also="hours on the battery, battery hours, backup time"),
+    same("battery_time", "battery time", r"t_\mathrm{b}", "h", (3, 200), also="hours on the battery, battery hours, backup time"),
 )  # fmt: skip

@@ -42,7 +42,7 @@ def drive(draw: Draw, units: str) -> dict[str, float]:
     """A drive that follows a signal, and how its two ends are set."""
     most = {"us": 60.0, "si": 50.0}[units]
     low = draw.pick((15.0, 20.0, 25.0, 30.0))
-    share = draw.between(0.15, 0.92)
+    share = draw.between(0.4, 0.95)  # slower, most pumps move nothing
     return {
         "loop_current": round(4 + 16 * share, 1),
         "least_frequency": low,
@@ -117,7 +117,7 @@ def panel(draw: Draw, units: str) -> dict[str, float]:
 def battery(draw: Draw, units: str) -> dict[str, float]:
     """A battery that keeps an alarm panel up when the power is out."""
     volts = draw.pick((12.0, 24.0))
-    watts = draw.step(8, 45, 1)
+    watts = draw.step(6, 30, 1)
     return {
         "battery_ah": draw.pick((7.0, 12.0, 18.0, 26.0, 33.0, 40.0)),
         "usable_share": draw.step(50, 80, 5),

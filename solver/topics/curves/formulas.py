@@ -24,9 +24,9 @@ CUBIC = Constant(
     si=Figure(1e6, "mm2 mm / L", exact=1e6),
     source="definition of the US gallon, 231 cubic inches; a liter is 1,000,000 cubic millimeters",
 )
-TEST = "Hydraulic Institute practice (from memory): with no flow, the gauges show the shutoff head"
+TEST = "DOE Fundamentals Handbook, Mechanical Science (DOE-HDBK-1018), vol. 1: shutoff head (from memory)"
 RIM_RULE = f"{RIM.source}; within about 10% for radial impellers (common practice, no source)"
-TOGETHER = "US DOE, Improving Pumping System Performance: A Sourcebook for Industry (from memory)"
+TOGETHER = "DOE Fundamentals Handbook, Thermodynamics, Heat Transfer and Fluid Flow (DOE-HDBK-1012), vol. 3: centrifugal pumps in parallel and in series"
 DISPLACED = "Sullivan, Fluid Power, ch. 7 and 9: displacement times speed"
 SLIPS = (
     "Sullivan, Fluid Power, Ex 7.2: volumetric efficiency is the output over the theoretical output"
@@ -65,6 +65,13 @@ SHUTOFF = (
         Percent(tested / Known("curve_shutoff")),
         "arithmetic: the measured head over the one on the curve",
         "Compare what you measured with what the curve promises.",
+        slips=(
+            Slip(
+                "what_is_missing",
+                Percent((Known("curve_shutoff") - tested) / Known("curve_shutoff")),
+                "You found how far it is below the curve. The question asks for what it makes.",
+            ),
+        ),
     ),
     Formula(
         "impeller_estimate",
@@ -116,6 +123,11 @@ TWO_PUMPS = (
                 (head + second) / Number(2),
                 "You averaged the heads. In series they add up, because each pump lifts the water more.",
             ),
+            Slip(
+                "as_in_parallel",
+                head,
+                "You gave the head of one pump. That's for pumps side by side; in series the heads add up.",
+            ),
         ),
     ),
     Formula(
@@ -141,6 +153,11 @@ TWO_PUMPS = (
                 "averaged",
                 (flow + second_flow) / Number(2),
                 "You averaged the flows. Side by side at one head, they add up.",
+            ),
+            Slip(
+                "as_in_series",
+                flow,
+                "You gave the flow of one pump. That's for pumps in series; side by side the flows add up.",
             ),
         ),
     ),

@@ -20,6 +20,7 @@ __all__ = ["CURVE_TO_POWER", "NPSH_OFF_CURVE", "READ_CURVE", "clear_peak", "rows
 APART = 0.09  # of the larger of two choices: farther than a reading is off
 PEAK = 0.08  # how near the best flow is to a line of the sheet
 WORKING = (0.45, 1.15)  # of the best flow, where questions ask
+LEAST_NPSH = {"us": 8, "si": 2.4}  # ft | m: less is hardly left over a pump's own suction anywhere
 
 
 class Scale(NamedTuple):
@@ -105,6 +106,8 @@ def judge_reading(*names: str) -> Judge:
         )
         others = draw.shuffled([n for n in range(len(read)) if n != there])
         misread = SCALES[scale.beside].read(sheet)[there]
+        if scale.name == EFFICIENCY:
+            misread = round(misread)  # the others are whole: one with a decimal would stand out
         wrong = [
             (misread, Option(
                 "other_curve", shown(scale.name, misread, units),
@@ -223,7 +226,7 @@ def judge_power(asked: str) -> Judge:
                 (shutoff / efficiency * 100) if is_brake else shutoff,
                 f"You used the head at shutoff. At {at} the head is {shown(HEAD, head, units)}.",
             ),
-            power("no_constant", size * 10, "The decimal point is in the wrong place."),
+            power("no_constant", size * 10, "You put the decimal point in the wrong place."),
         ]
         found = chosen(right, size, wrong)
         numbers = f"at {at}: {read}"
@@ -293,7 +296,11 @@ def judge_most_flow(values: Mapping[str, float], units: str, draw: Draw) -> Judg
     sheet = sheet_in(values)
     if sheet is None:
         return None
-    there = draw.pick(at_work(sheet))
+    low = LEAST_NPSH[units]
+    deep = [n for n in at_work(sheet) if low <= sheet.npsh[n] < values["npsh_available"]]
+    if not deep:
+        return None
+    there = draw.pick(deep)
     has = shown("npsh_available", sheet.npsh[there], units)
     right = _flow(
         sheet, there, units, f"There NPSHr comes up to {has}. Beyond it the pump cavitates."

@@ -96,7 +96,7 @@ SHUTOFF_STORY_TOLD = CHAPTER.judged(
     SHUTOFF_STORY,
     Level(
         ("tested_shutoff", "curve_shutoff"),
-        "{person} tests {place} at shutoff for a few seconds. It makes {tested_shutoff}. Its curve says "
+        "{person} tests {place} at shutoff for a few seconds. It makes {tested_shutoff} of head. Its curve says "
         "{curve_shutoff} for this impeller and speed. What does the test tell you?",
         find=("shutoff_share",),
     ),

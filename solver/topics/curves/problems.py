@@ -14,8 +14,8 @@ from .stations import AS_BUILT, CHAPTER, DIAPHRAGM, PLUNGER, ROTOR, TESTED, TWO
 __all__ = ["CURVES"]
 
 GAUGES = (
-    "For a few seconds, {person} closes the discharge valve of {place} while it runs. The gauges, at one "
-    "height, read {shutoff_gauge} on the discharge and {closed_suction} on the suction."
+    "For a few seconds, {person} closes the discharge valve of {place} while it runs. Both gauges are at "
+    "the same height. They read {shutoff_gauge} on the discharge and {closed_suction} on the suction."
 )
 
 SHUTOFF_TEST = CHAPTER.numeric(
@@ -27,13 +27,13 @@ SHUTOFF_TEST = CHAPTER.numeric(
     Level(("shutoff_gauge", "closed_suction"), f"{GAUGES} What shutoff head does the pump make?"),
     Level(
         ("tested_shutoff", "curve_shutoff"),
-        "At shutoff {place} makes {tested_shutoff}. Its curve says {curve_shutoff}. What percent of the "
-        "curve's shutoff head is that?",
+        "At shutoff {place} makes {tested_shutoff} of head. Its curve says {curve_shutoff}. What percent of "
+        "the curve's shutoff head is that?",
         asked="shutoff_share",
     ),
     Level(
         ("shutoff_gauge", "closed_suction", "curve_shutoff"),
-        f"{GAUGES} The pump curve says {{curve_shutoff}}. What percent of that does the pump make?",
+        f"{GAUGES} The pump curve says {{curve_shutoff}} at shutoff. What percent of that does the pump make?",
         asked="shutoff_share",
     ),
     since=2,
@@ -42,7 +42,7 @@ SHUTOFF_TEST = CHAPTER.numeric(
 IMPELLER = CHAPTER.numeric(
     "impeller_from_shutoff",
     "QI",
-    "The impeller behind the shutoff head",
+    "Impeller diameter from the shutoff head",
     "impeller_estimate",
     AS_BUILT,
     Level(
@@ -83,7 +83,7 @@ TOGETHER = CHAPTER.numeric(
     Level(
         ("suction_gauge", "head", "second_head"),
         "The suction pressure at {station} is {suction_gauge}. Two pumps run in series. One adds {head} "
-        "of head, the other {second_head}. What does the gauge after the second pump read?",
+        "of head, the other {second_head}. What does the discharge gauge after the second pump read?",
         asked="series_gauge",
     ),
     since=2,
@@ -91,7 +91,7 @@ TOGETHER = CHAPTER.numeric(
 
 SIZES = (
     "A plunger pump for sludge has {plungers} plungers, each {plunger_diameter} across, with a stroke of "
-    "{plunger_stroke}. It runs at {stroke_rate}."
+    "{plunger_stroke}. It makes {stroke_rate}."
 )
 
 PLUNGERS = CHAPTER.numeric(
@@ -102,8 +102,8 @@ PLUNGERS = CHAPTER.numeric(
     PLUNGER,
     Level(
         ("stroke_volume", "plungers", "stroke_rate"),
-        "Each of the {plungers} plungers of a sludge pump displaces {stroke_volume} a stroke, at "
-        "{stroke_rate}. What is its theoretical output?",
+        "Each of the {plungers} plungers of a sludge pump displaces {stroke_volume} a stroke and "
+        "makes {stroke_rate}. What is its theoretical output?",
     ),
     Level(
         ("plunger_diameter", "plunger_stroke", "plungers", "stroke_rate"),
@@ -125,7 +125,7 @@ STROKES = CHAPTER.numeric(
     DIAPHRAGM,
     Level(
         ("stroke_volume", "stroke_rate", "volumetric_efficiency"),
-        "A diaphragm pump for sludge displaces {stroke_volume} a stroke at {stroke_rate}. Its volumetric "
+        "A diaphragm sludge pump displaces {stroke_volume} a stroke and makes {stroke_rate}. Its volumetric "
         "efficiency is {volumetric_efficiency}. What flow does it deliver?",
     ),
     Level(

@@ -19,10 +19,10 @@ def head(
 
 CURVES = (
     # The shutoff test
-    Quantity("shutoff_gauge", "discharge gauge with the valve closed", r"p_\mathrm{d,0}", "psi", "kPa", (3, 260), (20, 1800),
-        also="shutoff pressure, discharge gauge at shutoff"),
-    Quantity("closed_suction", "suction gauge with the discharge valve closed", r"p_\mathrm{s,0}", "psi", "kPa", (0.1, 90), (0.7, 600),
-        also="suction gauge at shutoff"),
+    Quantity("shutoff_gauge", "discharge gauge at shutoff", r"p_\mathrm{d,0}", "psi", "kPa", (3, 260), (20, 1800),
+        also="shutoff pressure, discharge gauge with the valve closed"),
+    Quantity("closed_suction", "suction gauge at shutoff", r"p_\mathrm{s,0}", "psi", "kPa", (0.1, 90), (0.7, 600),
+        also="suction gauge with the discharge valve closed"),
     head("tested_shutoff", "measured shutoff head", r"H_\mathrm{0,t}", "tested shutoff head, shutoff head by test"),
     head("curve_shutoff", "shutoff head on the pump curve", r"H_\mathrm{0,c}",
         "curve shutoff head, shutoff head of the curve"),

@@ -35,6 +35,7 @@ __all__ = [
 
 CHAPTER = Chapter("curves", (*CURVES, *POWER), redrawn=())
 worked = by(CHAPTER.formulas)
+MOST_BY_PLUNGERS = {"us": 270, "si": 1020}  # gal | L a minute, slip not counted
 RADIAL = ("lift", "flooded", "above", "booster")
 AT_GRADE = ("flooded", "booster")  # kinds with a pressure on the suction gauge
 
@@ -76,12 +77,12 @@ SHUTOFF_STORY = OneOf((worn(0.035, 0.11), worn(0.0, 0.015), worn(-0.08, -0.035))
 
 
 def two(draw: Draw, units: str) -> dict[str, float]:
-    """Two booster pumps, and the pressure before them."""
+    """Two booster pumps, and the pressure before them: at least the 20 psi of Ten States Standards (water)."""
     us = units == "us"
     flows, heads, gauge = (
-        ((120, 900, 10), (55, 190, 1), (8, 40, 0.5))
+        ((120, 900, 10), (45, 115, 1), (20, 45, 0.5))
         if us
-        else ((8, 60, 0.5), (17, 58, 0.5), (50, 280, 2))
+        else ((8, 60, 0.5), (14, 35, 0.5), (140, 310, 2))
     )
     flow, head = draw.step(*flows), draw.step(*heads)
     return {
@@ -111,8 +112,10 @@ def plunger(draw: Draw, units: str) -> dict[str, float]:
     us = units == "us"
     bore = draw.pick((7.0, 8.0, 9.0, 10.0, 11.0) if us else (180.0, 200.0, 230.0, 250.0, 280.0))
     stroke = draw.step(3, 6, 0.5) if us else draw.step(80, 150, 10)
-    plungers, rate = float(draw.pick((2, 3))), draw.step(30, 60, 1)
+    plungers = float(draw.pick((2, 3)))
     each = worked({"plunger_diameter": bore, "plunger_stroke": stroke}, "stroke_volume", units)
+    fastest = min(60, int(MOST_BY_PLUNGERS[units] / (each * plungers)))
+    rate = draw.step(30, fastest, 1)
     return {
         "plunger_diameter": bore,
         "plunger_stroke": stroke,

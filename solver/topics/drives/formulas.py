@@ -37,6 +37,14 @@ GREASE = Constant(
     source="bearing handbooks, from memory: 0.114 D B in ounces, 0.005 D B in grams",
 )
 
+OTHER_GREASE = Constant(
+    "other_grease_rule",
+    "grease rule of the other units",
+    us=Figure(0.005, ""),
+    si=Figure(0.114, ""),
+    source=GREASE.source,
+)
+
 motor_sheave, pump_sheave, new_motor_sheave = map(
     Known, ("motor_sheave", "pump_sheave", "new_motor_sheave")
 )
@@ -46,6 +54,20 @@ SWAPPED = "You put the sheaves in the wrong way around. The bigger sheave turns 
 SAME_BELT = "Diameter times speed is the same on both sheaves, because one belt runs around both."
 
 BELTS = (
+    Formula(
+        "pump_sheave",
+        motor_sheave * running_speed / pump_speed,
+        BELTS_SOURCE,
+        SAME_BELT,
+        slips=(
+            Slip(
+                "swapped",
+                motor_sheave * pump_speed / running_speed,
+                "You put the speeds in the wrong way around. A slower pump takes a bigger sheave.",
+            ),
+        ),
+        turns=(),
+    ),
     Formula(
         "pump_speed",
         motor_sheave * running_speed / pump_sheave,
@@ -74,12 +96,12 @@ BELTS = (
         "new_motor_sheave",
         motor_sheave * new_speed / pump_speed,
         BELTS_SOURCE,
-        "The pump's speed goes up and down with the motor sheave.",
+        "The pump's speed goes up and down with the motor sheave. Faster takes much more power, so check the motor first.",
         slips=(
             Slip(
                 "swapped",
                 motor_sheave * pump_speed / new_speed,
-                "You used old speed over new speed. A faster pump takes a bigger motor sheave.",
+                "You used old speed over new speed. A faster pump takes a bigger motor sheave: new speed on top.",
             ),
         ),
     ),
@@ -125,6 +147,20 @@ BELTS = (
 
 TURNING = (
     Formula(
+        "brake_power",
+        Known("shaft_torque") * pump_speed / TORQUE,
+        TORQUE.source,
+        "Power is torque times speed. The constant makes the units fit.",
+        slips=(
+            Slip(
+                "divided_by_speed",
+                TORQUE * Known("shaft_torque") / pump_speed,
+                "You divided by the speed and multiplied by the constant. For power it is the other way around.",
+            ),
+        ),
+        turns=(),
+    ),
+    Formula(
         "shaft_torque",
         TORQUE * Known("brake_power") / pump_speed,
         TORQUE.source,
@@ -156,7 +192,7 @@ TURNING = (
 )
 
 gap_difference, coupling_diameter = Known("gap_difference"), Known("coupling_diameter")
-ALIGNING = "rim-and-face alignment, as in NAVFAC MO-209 and pump handbooks (from memory)"
+ALIGNING = "rim-and-face alignment, as in makers' alignment instructions; ANSI/ASA S2.75 (from memory)"
 ALIGNMENT = (
     Formula(
         "parallel_offset",
@@ -168,6 +204,11 @@ ALIGNMENT = (
                 "whole_reading",
                 Known("rim_reading"),
                 "You used the whole reading. The shafts are off by half of it.",
+            ),
+            Slip(
+                "doubled",
+                Known("rim_reading") * 2,
+                "You doubled the reading. It shows the offset twice already, so halve it.",
             ),
         ),
     ),
@@ -204,13 +245,20 @@ GREASING = (
         "grease_amount",
         GREASE * Known("bearing_diameter") * Known("bearing_width"),
         GREASE.source,
-        "A bigger bearing holds more grease. The motor's or pump's manual comes before any rule.",
+        "A bigger bearing takes more grease. The motor's or pump's manual comes before any rule.",
+        slips=(
+            Slip(
+                "other_rule",
+                OTHER_GREASE * Known("bearing_diameter") * Known("bearing_width"),
+                "You used the number of the other rule. Inches take 0.114, and millimeters take 0.005.",
+            ),
+        ),
     ),
     Formula(
         "grease_strokes",
         Known("grease_amount") / Known("grease_per_stroke"),
         PLAIN,
-        "Weigh what ten strokes give, once. Then you know what one stroke gives.",
+        "Divide the grease the bearing takes by what one stroke gives. Weigh ten strokes once to know that.",
     ),
     Formula(
         "hours_since_greased",
@@ -251,7 +299,7 @@ RINGS = (
         "ring_gap",
         Known("case_ring_bore") - Known("impeller_ring_diameter"),
         "geometry: diametral clearance",
-        "The clearance is what the bore is wider than the ring that turns in it.",
+        "The clearance is how much wider the bore is than the ring that turns in it.",
         slips=(
             Slip(
                 "one_side",

@@ -16,7 +16,7 @@ RULE = "ISO 20816-3, group 2 on a rigid base: zones A to D by the vibration velo
 ACTS = (
     ("zone_a", "Zone A: as good as new", "Write it down with its date. It is the reading to compare with."),
     ("zone_b", "Zone B: fine for long running", "Run it, and keep watching how the reading moves."),
-    ("zone_c", "Zone C: not for long; plan a repair", "It may run for a while. Find the cause and plan a stop."),
+    ("zone_c", "Zone C: not for long running; plan a repair", "It may run for a while. Find the cause and plan a stop."),
     ("zone_d", "Zone D: stop it before it breaks", "At this level the machine can do itself damage."),
 )  # fmt: skip
 TOPS = [f"{inches} in/s ({mm} mm/s)" for inches, mm in zip(ZONES["us"], ZONES["si"], strict=True)]
@@ -104,13 +104,13 @@ VIBRATION = CHAPTER.judged(
     SHAKING,
     Level(
         ("bearing_vibration",),
-        "{person} reads {bearing_vibration} (rms) at a bearing of {place}. The motor is of middle size, "
-        "bolted to a rigid base. What does the reading say?",
+        "{person} reads {bearing_vibration} (rms) at a motor bearing of {place}. The motor is of medium size, "
+        "on a rigid base. What does the reading say?",
         table=LIMITS,
     ),
     Level(
         ("bearing_vibration", "earlier_vibration"),
-        "A bearing of {place} reads {bearing_vibration} (rms). A year ago, at the same load and speed, it "
+        "A motor bearing of {place} reads {bearing_vibration} (rms). A year ago, at the same load and speed, it "
         "read {earlier_vibration}. A change of more than a quarter of zone B's limit is significant. "
         "What is your call?",
         find=("vibration_change",),

@@ -127,8 +127,8 @@ TORQUE = (
     ),
 )
 RULE = (
-    "For ounces and inches, the rule is 0.114 times diameter times width. For grams and millimeters, it's "
-    "0.005 times the same. "
+    "The rule is 0.114 times diameter times width in inches, for ounces. For grams, it's 0.005 times "
+    "diameter times width in millimeters. "
 )
 MECHANIC = (
     CHAPTER.numeric(
@@ -185,9 +185,9 @@ MECHANIC = (
         ),
         Level(
             ("grease_interval", "hour_meter_greased", "hour_meter", "hours_per_day"),
-            "{place} gets grease every {grease_interval} of running. At the last greasing its hour meter "
+            "{place} is greased every {grease_interval} of running. At the last greasing its hour meter "
             "showed {hour_meter_greased}, and today it shows {hour_meter}. The pump runs {hours_per_day}. "
-            "In how many days is it due?",
+            "In how many days is it due again?",
         ),
         since=2,
     ),

@@ -60,7 +60,7 @@ DRIVES = (
         also="hours since greasing, hours since last greased"),
     same("hours_left", "run hours left", r"t_\mathrm{l}", "h", (5, 20_000), least=-float("inf"),
         also="hours left until greasing, hours to go"),
-    same("days_to_grease", "days until the next greasing", r"n_\mathrm{g}", "day", (2, 1000),
+    same("days_to_grease", "days until the next greasing", r"n_\mathrm{g}", "day", (5, 550),
         least=-float("inf"), also="days between greasings, days to go"),
     # Wear rings and vibration
     Quantity("case_ring_bore", "bore of the case wear ring", r"d_1", "in", "mm", (2, 24), (50, 600),

@@ -37,18 +37,19 @@ SPEEDS = {
     "si": ((1450, 1480, 5), (965, 985, 5)),
 }
 RATIOS = (1.15, 3.2)  # pump sheave over motor sheave
+ANOTHER = (0.75, 1.14)  # a new motor sheave over the old one: a third more speed takes twice the power
 RIM = {"us": (1800, 6000), "si": (9, 30)}  # ft/min | m/s
 
 
 def sheaves(draw: Draw, units: str) -> dict[str, float]:
-    """A motor and a pump with their sheaves, and another motor sheave one to three sizes off."""
+    """A motor and a pump with their sheaves, and another motor sheave that the motor may stand."""
     sold, speed = SOLD[units], draw.step(*draw.pick(SPEEDS[units]))
     drivers = [size for size in sold[1:-4] if _on_a_belt(size, speed, units)]
     motor = float(draw.pick(drivers))
     pump = float(draw.pick([s for s in sold if RATIOS[0] <= s / motor <= RATIOS[1]]))
     seen = {"motor_sheave": motor, "running_speed": speed, "pump_sheave": pump}
     turned = worked(seen, "pump_speed", units)
-    other = sold[max(sold.index(motor) + draw.pick((-3, -2, -1, 1, 2, 3)), 0)]
+    other = draw.pick([s for s in sold if s != motor and ANOTHER[0] <= s / motor <= ANOTHER[1]])
     return {
         **seen,
         "pump_speed": float(round(turned)),

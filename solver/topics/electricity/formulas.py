@@ -33,10 +33,10 @@ single_volts, single_amps, factor = map(Known, ("single_volts", "single_amps", "
 loop_ohms, loop_current = Known("loop_ohms"), Known("loop_current")
 ONE = Number(1)
 SIDE_BY_SIDE = (
-    "Each branch is one more way through, so add one over each, then turn the sum over. "
+    "Each branch is one more path, so add one over each, then turn the sum over. "
     "The total is less than the smallest."
 )
-ADDED = "You added the ohms, as in series. Side by side the current has more ways, so ohms go down."
+ADDED = "You added the ohms, as in series. Side by side the current has more paths, so the ohms go down."
 
 CIRCUIT = (
     Formula(
@@ -56,7 +56,45 @@ CIRCUIT = (
                 "You multiplied volts by ohms. More ohms let less current through, so divide.",
             ),
         ),
-        back="Amps are volts over ohms, turned around for what you need here.",
+        turns=(),
+    ),
+    Formula(
+        "load_ohms",
+        volts / amps,
+        OHM,
+        "Ohms are the volts it takes for each amp, so divide volts by amps.",
+        slips=(
+            Slip(
+                "upside_down",
+                amps / volts,
+                "You divided amps by volts. Many volts for few amps is a high resistance: volts go on top.",
+            ),
+            Slip(
+                "multiplied",
+                volts * amps,
+                "You multiplied volts by amps. That gives watts; for ohms, divide.",
+            ),
+        ),
+        turns=(),
+    ),
+    Formula(
+        "load_volts",
+        amps * ohms,
+        OHM,
+        "Each amp takes as many volts as there are ohms, so multiply amps by ohms.",
+        slips=(
+            Slip(
+                "divided",
+                ohms / amps,
+                "You divided ohms by amps. More amps through the same ohms take more volts: multiply.",
+            ),
+            Slip(
+                "divided_by_ohms",
+                amps / ohms,
+                "You divided amps by ohms. More ohms take more volts for the same amps: multiply.",
+            ),
+        ),
+        turns=(),
     ),
     Formula(
         "load_watts",
@@ -86,12 +124,12 @@ CIRCUIT = (
             Slip(
                 "the_other_way",
                 Known("rated_watts") * (Known("rated_volts") / volts) ** 2,
-                "You turned the ratio of the volts upside down. What is there goes on top, rated below.",
+                "You turned the ratio of the volts upside down. The volts that are there go on top.",
             ),
             Slip(
                 "rated_anyway",
                 Known("rated_watts"),
-                "You gave the rated watts. The element makes those only at its rated volts.",
+                "You gave the rated watts. The heater makes those only at its rated volts.",
             ),
         ),
     ),
@@ -114,12 +152,12 @@ LOOP = (
             Slip(
                 "as_in_parallel",
                 ONE / (ONE / in_series[0] + ONE / in_series[1] + ONE / in_series[2]),
-                "You combined them as in parallel. In one loop the current has a single way: add the ohms.",
+                "You combined them as if they were in parallel. A loop is one path, so add the ohms.",
             ),
             Slip(
                 "averaged",
                 (in_series[0] + in_series[1] + in_series[2]) / Number(3),
-                "You took the average. The current has to pass all of them, so add the ohms.",
+                "You took the average. The current goes through all of them, so add the ohms.",
             ),
         ),
     ),
@@ -132,7 +170,7 @@ LOOP = (
             Slip(
                 "one_of_three",
                 loop_current * in_series[0] / MILLIAMPS,
-                "You took the drop across one of them. The same current goes through all three.",
+                "You took the volts of the input card alone. The same current goes through all three.",
             ),
         ),
     ),
@@ -140,7 +178,7 @@ LOOP = (
         "transmitter_volts",
         Known("loop_supply") - Known("loop_drop"),
         f"{SERIES_LAW}: the drops add up to the supply",
-        "What the other parts of the loop use is gone: the transmitter gets the rest.",
+        "The other parts of the loop use up their share, and the transmitter gets the rest.",
     ),
 )
 
@@ -152,6 +190,16 @@ BRANCHES = (
         SIDE_BY_SIDE,
         slips=(
             Slip("added", branches[0] + branches[1] + branches[2], ADDED),
+            Slip(
+                "not_turned_over",
+                ONE / branches[0] + ONE / branches[1] + ONE / branches[2],
+                "You added one over each and stopped. Turn that sum over to get ohms.",
+            ),
+            Slip(
+                "product_over_sum",
+                branches[0] * branches[1] * branches[2] / (branches[0] + branches[1] + branches[2]),
+                "You used product over sum. That works for two branches only.",
+            ),
             Slip(
                 "averaged",
                 (branches[0] + branches[1] + branches[2]) / Number(3),
@@ -167,6 +215,11 @@ BRANCHES = (
         "For two branches, product over sum is the short way: the total is less than the smaller one.",
         slips=(
             Slip("added", branches[0] + branches[1], ADDED),
+            Slip(
+                "sum_over_product",
+                (branches[0] + branches[1]) / (branches[0] * branches[1]),
+                "You put the sum on top. The product goes on top.",
+            ),
             Slip(
                 "averaged",
                 (branches[0] + branches[1]) / Number(2),
@@ -194,7 +247,7 @@ SINGLE_PHASE = (
             Slip(
                 "as_three_phase",
                 ROOT_THREE * single_volts * single_amps * factor / VA_PER_KVA,
-                "You multiplied by 1.732. That's for three phases. Single-phase power is plain volts times amps times power factor.",
+                "You multiplied by 1.732. That's for three phases. Single-phase power is volts times amps times power factor.",
             ),
             Slip(
                 "without_the_factor",

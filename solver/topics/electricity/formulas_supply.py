@@ -103,7 +103,7 @@ RUN = (
         "voltage_drop",
         panel - Known("far_volts"),
         "arithmetic: what is lost on the way",
-        "What the panel has and the far end hasn't got was used up in the wire.",
+        "The volts that are missing at the far end were used up in the wire.",
     ),
     Formula(
         "drop_percent",
@@ -125,8 +125,8 @@ TRANSFORMER = (
         "turns_ratio",
         primary_volts / secondary_volts,
         RATIO,
-        "Volts go with turns: many turns on a side, many volts on that side.",
-        back="Volts go with turns: many turns on a side, many volts on that side.",
+        "Volts follow turns: the side with more turns has more volts.",
+        back="Volts follow turns: the side with more turns has more volts.",
     ),
     Formula(
         "primary_amps",
@@ -138,6 +138,11 @@ TRANSFORMER = (
                 "amps_as_volts",
                 secondary_amps * primary_volts / secondary_volts,
                 "You let the amps go up with the volts. The side with more volts carries fewer amps.",
+            ),
+            Slip(
+                "same_amps",
+                secondary_amps,
+                "You gave the amps of the secondary. The primary has more volts, so it carries fewer amps.",
             ),
         ),
         back="Volts times amps is about the same on both sides: fewer volts, more amps.",
@@ -192,13 +197,6 @@ TRANSFORMER = (
         Percent(Known("apparent_power") / kva),
         RATIO,
         "A transformer is rated in kVA, because its heat comes from amps, whatever the power factor.",
-        slips=(
-            Slip(
-                "by_kilowatts",
-                Percent(Known("input_power") / kva),
-                "You compared kilowatts with the rating. The rating is in kVA, so compare kVA.",
-            ),
-        ),
     ),
 )
 
@@ -243,7 +241,7 @@ DEMAND = (
             Slip(
                 "to_unity",
                 peak / factor,
-                "You divided by the power factor and stopped: that's kVA. Then multiply by the required one.",
+                "You divided by the power factor and stopped. That's kVA: multiply by the required power factor.",
             ),
         ),
     ),
@@ -264,7 +262,7 @@ DEMAND = (
         "load_factor",
         Percent(Known("average_demand") / peak),
         FACTOR,
-        "Load factor says how close the average comes to the peak.",
+        "Load factor is the average demand as a percent of the peak.",
         slips=(
             Slip(
                 "upside_down",

@@ -24,12 +24,14 @@ from .scenes import (
 __all__ = ["ELECTRICITY"]
 
 LOOP_OF = (
-    "The level signal at {station} is a loop of 4 to 20 mA. In series in it are the input card with "
-    "{series_ohms_1}, a display with {series_ohms_2}, and the wire with {series_ohms_3}. "
+    "The level transmitter at {station} is on a 4 to 20 mA loop. In series with it are the input card "
+    "({series_ohms_1}), a display ({series_ohms_2}) and the wire ({series_ohms_3}). "
 )
 THREE = ("series_ohms_1", "series_ohms_2", "series_ohms_3")
 SMALL_MOTOR = "A single-phase sump pump at {station} runs on {single_volts}. "
-WIRE_RUN = "The run from the panel to {place} is {run_length} one way, in copper with {wire_ohms}. "
+WIRE_RUN = (
+    "The run from the panel to {place} is {run_length} one way, in copper wire with {wire_ohms}. "
+)
 
 CIRCUITS = (
     CHAPTER.numeric(
@@ -40,19 +42,19 @@ CIRCUITS = (
         HEATER,
         Level(
             ("load_volts", "load_ohms"),
-            "The panel heater at {station} has an element of {load_ohms}. It is on {load_volts}. "
-            "How many amps does it draw?",
+            "An electric heater at {station} has a resistance of {load_ohms}. It is connected to "
+            "{load_volts}. How many amps does it draw?",
         ),
         Level(
             ("load_volts", "circuit_amps"),
-            "A panel heater at {station} draws {circuit_amps} on {load_volts}. "
-            "What is the resistance of its element?",
+            "An electric heater at {station} draws {circuit_amps} at {load_volts}. "
+            "What is its resistance?",
             asked="load_ohms",
         ),
         Level(
             ("circuit_amps", "load_ohms"),
-            "A heater element at {station} has {load_ohms}, and a clamp meter shows {circuit_amps} "
-            "in its wire. How many volts are across the element?",
+            "A heater element at {station} has a resistance of {load_ohms}. A clamp meter shows "
+            "{circuit_amps} through it. What is the voltage across the element?",
             asked="load_volts",
         ),
         since=2,
@@ -65,24 +67,24 @@ CIRCUITS = (
         HEATER,
         Level(
             ("load_volts", "circuit_amps"),
-            "The valve vault at {station} has a heater that draws {circuit_amps} on {load_volts}. "
+            "The heater in the valve vault at {station} draws {circuit_amps} at {load_volts}. "
             "How many watts is that?",
         ),
         Level(
             ("load_volts", "load_ohms"),
-            "The element of a vault heater at {station} has {load_ohms}. It is on {load_volts}. "
-            "How many watts does it make?",
+            "A vault heater at {station} has a resistance of {load_ohms}. It is connected to "
+            "{load_volts}. How many watts does it use?",
         ),
         Level(
             ("rated_watts", "rated_volts", "load_volts"),
-            "A heater at {station} is rated {rated_watts} at {rated_volts}. It was connected to "
+            "A heater at {station} is rated {rated_watts} at {rated_volts}. The supply is only "
             "{load_volts}. How many watts does it make there?",
             scene=LOW_VOLTS,
         ),
         Level(
             ("load_volts", "circuit_amps", "run_time"),
-            "The vault heater at {station} draws {circuit_amps} on {load_volts}. Last month its "
-            "thermostat had it on for {run_time}. How many kilowatt-hours did it use?",
+            "The vault heater at {station} draws {circuit_amps} at {load_volts}. Last month it was "
+            "on for {run_time}. How many kilowatt-hours did it use?",
             asked="energy",
         ),
         since=2,
@@ -93,7 +95,7 @@ CIRCUITS = (
         "Ohms in series: a signal loop",
         "loop_ohms",
         LOOP,
-        Level(THREE, LOOP_OF + "What is the total resistance of the loop?"),
+        Level(THREE, LOOP_OF + "What is the total resistance of the three?"),
         Level(
             (*THREE, "loop_current"),
             LOOP_OF + "At {loop_current}, how many volts do the three use together?",
@@ -101,7 +103,7 @@ CIRCUITS = (
         ),
         Level(
             (*THREE, "loop_current", "loop_supply"),
-            LOOP_OF + "The supply is {loop_supply} dc. At {loop_current}, how many volts are left "
+            LOOP_OF + "The power supply is {loop_supply} dc. At {loop_current}, how many volts are left "
             "for the transmitter?",
             asked="transmitter_volts",
         ),
@@ -169,7 +171,7 @@ SUPPLIES = (
         RUN,
         Level(
             ("run_length", "wire_ohms", "single_amps"),
-            "A single-phase circuit at {station} runs {run_length} one way, in copper with "
+            "A single-phase circuit at {station} runs {run_length} one way, in copper wire with "
             "{wire_ohms}. It carries {single_amps}. What is the voltage drop?",
             scene=SINGLE_RUN,
         ),
@@ -211,20 +213,19 @@ SUPPLIES = (
         CONTROL,
         Level(
             ("primary_volts", "turns_ratio"),
-            "A control transformer at {station} has {turns_ratio} primary turns for each secondary "
-            "turn. Its primary is on {primary_volts}. How many volts does its secondary give?",
+            "A control transformer at {station} has a turns ratio of {turns_ratio} to 1. Its primary "
+            "is connected to {primary_volts}. What is its secondary voltage?",
         ),
         Level(
             ("primary_volts", "secondary_volts", "secondary_amps"),
             "A control transformer at {station} takes {primary_volts} down to {secondary_volts}. "
-            "The controls draw {secondary_amps}. Losses aside, how many amps does the primary draw?",
+            "The controls draw {secondary_amps}. Ignoring losses, how many amps does the primary draw?",
             asked="primary_amps",
         ),
         Level(
             ("turns_ratio", "secondary_amps"),
-            "A control transformer at {station} has {turns_ratio} primary turns for each secondary "
-            "turn. The controls draw {secondary_amps}. Losses aside, how many amps does the primary "
-            "draw?",
+            "A control transformer at {station} steps the voltage down by {turns_ratio} to 1. The "
+            "controls draw {secondary_amps}. Ignoring losses, how many amps does the primary draw?",
             asked="primary_amps",
         ),
         since=2,
@@ -245,7 +246,7 @@ SUPPLIES = (
         Level(
             ("transformer_kva", "line_volts"),
             "A {transformer_kva} three-phase transformer feeds {station} at {line_volts}. "
-            "How many amps on each leg is its full load?",
+            "What are its full-load amps on each leg?",
             scene=FEEDER_PLATE,
         ),
         Level(

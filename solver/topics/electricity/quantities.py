@@ -36,8 +36,8 @@ ELECTRICITY = (
         also="transmitter volts, volts at the transmitter"),
     # In parallel: elements side by side
     *(
-        same(f"parallel_ohms_{n}", f"branch resistance {n}", f"R_{{p{n}}}", *OHMS,
-            also=f"ohms {n} in parallel")
+        same(f"parallel_ohms_{n}", f"resistance of branch {n}", f"R_{{p{n}}}", *OHMS,
+            also=f"ohms {n} in parallel, branch resistance {n}")
         for n in (1, 2, 3)
     ),
     same("parallel_ohms", "parallel resistance", r"R_\mathrm{p}", "ohm", (0.2, 1000),

@@ -40,16 +40,30 @@ def both(
 
 
 def minutes(
-    result: str, volume: Expr, rate: Expr, source: str, why: str, unless: tuple[str, ...] = ()
+    result: str,
+    volume: Expr,
+    rate: Expr,
+    source: str,
+    why: str,
+    unless: tuple[str, ...] = (),
+    wrong: tuple[tuple[str, Expr, str], ...] = (),
 ) -> tuple[Formula, Formula]:
-    """A volume over a flow, in minutes."""
+    """A volume over a flow, in minutes; `wrong`: flows divided by instead, each an id, itself, what to say."""
     multiplied = Slip(
         "multiplied",
         volume * rate,
         "You multiplied volume by flow. Time is volume divided by flow.",
     )
-    si = volume * LITRES_PER_CUBIC_METRE / rate / SECONDS_PER_MINUTE
-    return both(result, volume / rate, si, source, why, (multiplied,), unless)
+
+    def in_system(units: str) -> Formula:
+        def over(flow: Expr) -> Expr:
+            si = volume * LITRES_PER_CUBIC_METRE / flow / SECONDS_PER_MINUTE
+            return volume / flow if units == "us" else si
+
+        slips = (multiplied, *(Slip(id, over(flow), says) for id, flow, says in wrong))
+        return Formula(result, over(rate), source, why, slips, (units,), unless)
+
+    return in_system("us"), in_system("si")
 
 
 def over_time(rate: str, volume: Expr, time: Expr, why: str) -> tuple[Formula, Formula]:
