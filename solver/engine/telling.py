@@ -55,9 +55,9 @@ def _asks(case: Case) -> str:
         return "Which step would hurt somebody, or prove nothing, if it came too early?"
     if case.choices:
         return "What does the question ask you to decide? Which reading or rule decides it?"
-    given = [_named(name, case) for name in case.given]
+    given = [f"the {_named(name, case)}" for name in case.given]
     have = " and ".join(filter(None, (", ".join(given[:-1]), *given[-1:])))
-    return f"You have the {have}. You need the {_named(case.asked, case)}. {_leads(case)}"
+    return f"You have {have}. You need the {_named(case.asked, case)}. {_leads(case)}"
 
 
 def _one_pair(case: Case) -> str:

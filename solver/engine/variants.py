@@ -26,7 +26,7 @@ from solver.algebra.expression import (
     Sum,
 )
 from solver.algebra.notation import TOO_LONG
-from solver.algebra.tree import is_one
+from solver.algebra.tree import is_one, names
 from solver.units.show import exact
 from solver.units.unit import unit
 from solver.vocabulary import quantity_named
@@ -75,9 +75,18 @@ def _called(expr: Expr, units: str) -> _Called:
         case Smallest():
             return _Called("lowest", "the lowest reading", "the lowest reading")
         case Number() | Product() | Sum() | Exponential() | Abs() | Mean() | Lookup():
-            return _Called("term", "part of the formula", "part of the formula")
+            said = _part(expr)
+            return _Called("term", said, said)
         case _:
             assert_never(expr)
+
+
+def _part(expr: Expr) -> str:
+    """A part of a formula as people would point at it: by the quantity in it, where it has only one."""
+    match [*dict.fromkeys(names(expr))]:
+        case [name]:
+            return f"the part with the {{{name}:name}}"
+    return "part of the formula"
 
 
 def _can_move(factor: Expr, units: str) -> bool:

@@ -207,7 +207,7 @@ STARTING = (
         "tap_amps",
         Known("locked_rotor_amps") * Fraction(Known("tap")) ** 2,
         MOTOR,
-        "Fewer volts mean fewer amps in the motor, and the transformer steps those down once more on the line side.",
+        "Fewer volts mean fewer amps in the motor. On the line side, the transformer steps those down once more.",
         slips=(
             Slip(
                 "once",

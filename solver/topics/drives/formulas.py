@@ -37,14 +37,6 @@ GREASE = Constant(
     source="bearing handbooks, from memory: 0.114 D B in ounces, 0.005 D B in grams",
 )
 
-OTHER_GREASE = Constant(
-    "other_grease_rule",
-    "grease rule of the other units",
-    us=Figure(0.005, ""),
-    si=Figure(0.114, ""),
-    source=GREASE.source,
-)
-
 motor_sheave, pump_sheave, new_motor_sheave = map(
     Known, ("motor_sheave", "pump_sheave", "new_motor_sheave")
 )
@@ -240,19 +232,24 @@ ALIGNMENT = (
     ),
 )
 
+bearing = Known("bearing_diameter") * Known("bearing_width")
 GREASING = (
-    Formula(
-        "grease_amount",
-        GREASE * Known("bearing_diameter") * Known("bearing_width"),
-        GREASE.source,
-        "A bigger bearing takes more grease. The motor's or pump's manual comes before any rule.",
-        slips=(
-            Slip(
-                "other_rule",
-                OTHER_GREASE * Known("bearing_diameter") * Known("bearing_width"),
-                "You used the number of the other rule. Inches take 0.114, and millimeters take 0.005.",
+    *(
+        Formula(
+            "grease_amount",
+            GREASE * bearing,
+            GREASE.source,
+            "A bigger bearing takes more grease. The motor's or pump's manual comes before any rule.",
+            slips=(
+                Slip(
+                    "other_rule",
+                    Number(other) * bearing,
+                    "You used the number of the other rule. Inches take 0.114, and millimeters take 0.005.",
+                ),
             ),
-        ),
+            systems=(units,),
+        )
+        for units, other in (("us", 0.005), ("si", 0.114))
     ),
     Formula(
         "grease_strokes",
