@@ -54,7 +54,7 @@ class _Node:
         plus, minus = terms(_node(self))
         return Sum(plus, (*minus, _node(other)))
 
-    def __pow__(self, exponent: float) -> "Expr":
+    def __pow__(self, exponent: "Expr | float") -> "Expr":
         return Power(_node(self), exponent)
 
 
@@ -125,10 +125,10 @@ class Sum(_Node):
 
 @dataclass(frozen=True)
 class Power(_Node):
-    """A base to a constant exponent."""
+    """A base to an exponent: a number, or one that is looked up, such as a flume's."""
 
     base: "Expr"
-    exponent: float
+    exponent: "Expr | float"
 
 
 @dataclass(frozen=True)

@@ -186,7 +186,10 @@ def units_of(expr: Expr, system: str) -> Powers:
             above = [(units_of(factor, system), 1.0) for factor in over]
             return _multiplied([*above, *((units_of(factor, system), -1.0) for factor in under)])
         case Power(base, exponent):
-            return _multiplied([(units_of(base, system), exponent)])
+            if isinstance(exponent, int | float):
+                return _multiplied([(units_of(base, system), exponent)])
+            _expect(base, {}, system, "what a looked-up exponent stands on: ")
+            return _taken(exponent, "", "", system, "an exponent: ")
         case Fraction(of):
             return _taken(of, "%", "", system, "a percent put in as a decimal: ")
         case Percent(of):

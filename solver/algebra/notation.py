@@ -143,12 +143,22 @@ class Writer:
                 if exponent == 0.5:
                     return notation.root(within if notation.stacked else _grouped(base, within))
                 grouped = _grouped(base, within, notation.stacked)
-                return notation.power(grouped, _exponent(exponent, notation))
+                return notation.power(grouped, self._exponent(exponent))
             case Exponential(number, raised):
                 above = self.written(raised)
                 return notation.power(f"{number:g}", above if notation.stacked else f"({above})")
             case _:
                 assert_never(expr)
+
+    def _exponent(self, exponent: Expr | float) -> str:
+        """An exponent; a third is written as one."""
+        stacked = self.notation.stacked
+        if not isinstance(exponent, int | float):
+            raised = self.written(exponent)
+            return raised if stacked or len(raised) == 1 else f"({raised})"
+        if isclose(exponent, 1 / 3):
+            return "1/3" if stacked else "(1/3)"
+        return f"{exponent:g}"
 
     def _product(self, expr: Product) -> str:
         """Factors side by side, over a line where some divide; what is one in this system is left out."""
@@ -195,13 +205,6 @@ def _grouped(base: Expr, text: str, stacked: bool = False) -> str:
     one_sign = isinstance(base, Constant | Number) and text.isalnum()
     typeset = isinstance(base, Known | Constant | Number) and stacked
     return text if one_sign or typeset else f"({text})"
-
-
-def _exponent(exponent: float, notation: Notation) -> str:
-    """An exponent; a third is written as one."""
-    if isclose(exponent, 1 / 3):
-        return "1/3" if notation.stacked else "(1/3)"
-    return f"{exponent:g}"
 
 
 def _bracketed(node: Expr, text: str, needed: bool) -> str:

@@ -52,8 +52,8 @@ def children(expr: Expr) -> tuple[Expr, ...]:
             return over + under
         case Sum(plus, minus):
             return plus + minus
-        case Power(base, _):
-            return (base,)
+        case Power(base, exponent):
+            return (base,) if isinstance(exponent, int | float) else (base, exponent)
         case Exponential(_, exponent):
             return (exponent,)
         case Fraction(of) | Percent(of) | Abs(of) | Lookup(of):
@@ -74,7 +74,8 @@ def with_children(expr: Expr, inner: Sequence[Expr]) -> Expr:
         case Sum(plus, _):
             return Sum(tuple(inner[: len(plus)]), tuple(inner[len(plus) :]))
         case Power():
-            return replace(expr, base=inner[0])
+            base, *raised = inner
+            return Power(base, raised[0] if raised else expr.exponent)
         case Exponential():
             return replace(expr, exponent=inner[0])
         case Fraction() | Percent() | Abs() | Lookup():
@@ -130,8 +131,9 @@ def _undo(expr: Expr, holder: Expr, result: Expr) -> Expr | None:
             return Sum((*added, *minus), (*taken, *_without(plus, holder)))
         case Sum(plus, minus):
             return Sum(plus, (*_without(minus, holder), result))
-        case Power(_, exponent):
-            return Power(result, 1 / exponent)
+        case Power(base, exponent):
+            back = 1 / exponent if isinstance(exponent, int | float) else Number(1) / exponent
+            return Power(result, back) if holder == base else None
         case Fraction(_):
             return Percent(result)
         case Percent(_):
@@ -169,7 +171,10 @@ def compiled(expr: Expr, units: str, instead: Mapping[Constant, float] | None = 
             return lambda v: max(f(v) for f in inner)
         case Smallest(_):
             return lambda v: min(f(v) for f in inner)
-        case Power() | Exponential() | Fraction() | Percent() | Abs() | Lookup():
+        case Power(_, exponent):
+            raised = _always(exponent) if isinstance(exponent, int | float) else inner[1]
+            return lambda v: pow(inner[0](v), raised(v))
+        case Exponential() | Fraction() | Percent() | Abs() | Lookup():
             return _of_one(expr, inner[0], units)
         case _:
             assert_never(expr)
@@ -180,12 +185,10 @@ def _always(value: float) -> Compute:
 
 
 def _of_one(
-    expr: Power | Exponential | Fraction | Percent | Abs | Lookup, of: Compute, units: str
+    expr: Exponential | Fraction | Percent | Abs | Lookup, of: Compute, units: str
 ) -> Compute:
     """A node over one other."""
     match expr:
-        case Power(_, exponent):
-            return lambda v: pow(of(v), exponent)
         case Exponential(base, _):
             return lambda v: pow(base, of(v))
         case Fraction(_):

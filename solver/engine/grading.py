@@ -46,7 +46,7 @@ def grade(case: Case, text: str) -> Verdict:
         return _grade_order(case, text) if case.ordered else _grade_choice(case, text)
     asked = quantity_named(case.asked)
     try:
-        reading = read(text, case.unit, bare_fraction=asked.is_efficiency, quantity=asked)
+        reading = read(text, case.unit, bare_fraction=asked.takes_decimal, quantity=asked)
     except Unreadable as refusal:
         return Verdict(UNREADABLE, str(refusal))
     return _numeric(case, reading)

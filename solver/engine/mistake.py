@@ -88,7 +88,7 @@ def named_mistakes(
     down, up = (answer - low) / answer, (high - answer) / answer
     kept = {mistake.id: mistake for mistake in single}
     slips = common_slips(plan)
-    bare_decimal = quantity_named(plan.asked).is_efficiency
+    bare_decimal = quantity_named(plan.asked).takes_decimal
     near = _Neighbors(kept.values(), down, up)
     other_problem = None
     for slip in slips.values():

@@ -99,7 +99,7 @@ def _mistakes(
     """The mistakes with these values, no two alike; Unfit when one comes near the accepted band."""
     answer = known[plan.asked]
     down, up = (answer - low) / answer, (high - answer) / answer
-    bare_decimal = quantity_named(plan.asked).is_efficiency
+    bare_decimal = quantity_named(plan.asked).takes_decimal
     kept: list[Mistake] = []
     last = len(plan.links) - 1  # which gives what is asked
     for change in mistaken_changes(plan):

@@ -123,7 +123,7 @@ def variants(expr: Expr, units: str) -> Iterator[Variant]:
         case Power(base, exponent):
             key, the, *_ = _called(base, units)
             key, the = ("", "what is in the parentheses") if key == "term" else (key, the)
-            did, instead = _power_left_out(exponent, the)
+            did, instead = _power_left_out(exponent, the, units)
             yield Variant("power_left_out", key, base, did, instead)
             yield from (v._replace(expr=replace(expr, base=v.expr)) for v in variants(base, units))
         case Exponential(base, exponent):
@@ -141,7 +141,12 @@ def variants(expr: Expr, units: str) -> Iterator[Variant]:
             assert_never(expr)
 
 
-def _power_left_out(exponent: float, the: str) -> tuple[str, str]:
+def _power_left_out(exponent: Expr | float, the: str, units: str) -> tuple[str, str]:
+    if isinstance(exponent, Known):
+        called = _called(exponent, units)
+        return f"You left out {called.the}.", f"Take {the} to the power of {called.by}."
+    if not isinstance(exponent, int | float):
+        return "You left out the root.", f"Take {the} to the power of 1 over the exponent."
     match exponent:
         case 0.5:
             return "You left out the square root.", f"Take the square root of {the}."

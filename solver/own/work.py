@@ -121,5 +121,5 @@ def read_quantity(text: str, quantity: Quantity, units: str) -> Reading:
     Raises:
         Unreadable: the sentence says what was got and what to type instead.
     """
-    bare = quantity.is_efficiency
+    bare = quantity.takes_decimal
     return read(text, quantity.unit(units), bare_fraction=bare, quantity=quantity)

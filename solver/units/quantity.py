@@ -111,9 +111,14 @@ class Quantity:
         return sqrt(low * high) if low > 0 else (low + high) / 2
 
     @property
-    def is_efficiency(self) -> bool:
+    def takes_decimal(self) -> bool:
         """Whether a bare decimal such as .82 can only mean 82 %."""
         return self.us == "%" and self.us_range[0] > 1
+
+    @property
+    def is_efficiency(self) -> bool:
+        """Whether a machine passes on this percent of what it gets, and wastes the rest."""
+        return self.takes_decimal and self.name.endswith("efficiency")
 
     def be(self, units: str) -> str:
         """The verb after its label: "are" after "average amps", "is" after "friction loss"."""

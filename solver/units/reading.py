@@ -176,7 +176,7 @@ def _with_name(
 ) -> Typed | None:
     named = quantity_called(name)
     said = find_unit(name) if first else None
-    efficiency = wanted.name == "%" and (quantity is None or quantity.is_efficiency)
+    efficiency = wanted.name == "%" and (quantity is None or quantity.takes_decimal)
     general = efficiency and name.casefold() in _EFFICIENCY
     typed = other_form(without_hedge(number), wanted) if named or said or general else None
     if typed is None or (said and typed.unit):

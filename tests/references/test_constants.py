@@ -133,7 +133,7 @@ EXACT = {
 # Rules of thumb, which nothing exact stands behind.
 RULES = {"rise_per_square": 2, "base_temperature": 40, "halving": 10, "ground_times": 4}
 RULES |= {"grease_rule": 0.114, "hazen_williams": 1050}  # fitted to measurements
-RULES |= {"francis": 1495, "six_inch_flume": 924.6, "one_foot_flume": 1795}
+RULES |= {"francis": 1495}
 
 
 def all_constants() -> list[Constant]:

@@ -15,6 +15,7 @@ SCHASCHKE = "Schaschke, Fluid Mechanics Worked Examples, Ex 5.7"
 DIGHE = "Dighe, Hydraulics Made Easy, Ex 5.5 (12.98 cfs)"
 SKRENTER = "after Skrenter, Instrumentation Handbook, and ASTM D5242"
 BUREAU = "US Bureau of Reclamation, Water Measurement Manual"
+UTAH = "Utah State University, Flumes for Open-Channel Flow Measurement, lecture 2 (2005)"
 CFS = 448.831  # gpm
 STOPPED = 30 / (pi / 4 * 4**2)  # ft/s: 30 cfs in a 48 in pipe
 # A liquid of 1.43 GPa and 798.4 kg/m3 in a steel pipe (210 GPa) 80 cm across with walls of 80 mm.
@@ -37,8 +38,11 @@ ROWS = [
     Row("8.309", "weir_flow", "us", {"notch_angle": 45, "weir_head": 0.2}, SKRENTER, "R"),
     Row("22.90", "weir_flow", "us", {"notch_angle": 45, "weir_head": 0.3}, SKRENTER, "R"),
     Row(f"{12.98 * CFS:.0f}", "weir_flow", "us", {"crest_length": 6, "weir_head": 0.75}, DIGHE, "R2", 1e-3),
-    Row(f"{0.689 * CFS:.0f}", "flume_flow", "us", {"flume_head": 0.5}, f"{BUREAU}, 6 in at 0.5 ft (.689 cfs)", "M", CONSTANT),
-    Row(f"{4 * CFS:.0f}", "flume_flow", "us", {"foot_flume_head": 1}, f"{BUREAU}, 1 ft at 1 ft (4.00 cfs)", "M"),
+    *(
+        Row(f"{cfs * CFS:.0f}", "flume_flow", "us", {"flume_throat": throat, "flume_head": head}, f"{BUREAU}, {throat} in at {head} ft", "M", CONSTANT)
+        for throat, head, cfs in ((3, 0.5, 0.339), (6, 0.5, 0.689), (9, 0.5, 1.06), (12, 1, 4), (24, 1, 8), (36, 1, 12))
+    ),
+    Row("0.66", "flume_head", "si", {"flume_throat": 610, "flume_flow": 750}, UTAH, "R"),
     Row("59", "meter_flow", "si", {"pipe_diameter": 200, "throat_diameter": 100, "differential_head": 0.22 * 12.6, "discharge_coefficient": 0.98}, CHOUDHARY, "R2"),
     Row("4.59", "meter_flow", "si", {"pipe_diameter": 225, "throat_diameter": 75, "differential_head": 0.5 * (1075 / 860 - 1), "discharge_coefficient": 0.659}, SCHASCHKE, "R2", CONSTANT),
 ]  # fmt: skip

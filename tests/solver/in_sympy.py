@@ -58,7 +58,10 @@ def in_sympy(expr: Expr, units: str) -> sympy.Expr:
         case Sum(plus, minus):
             return sympy.Add(*each(plus)) - sympy.Add(*each(minus))
         case Power(base, exponent):
-            return in_sympy(base, units) ** exponent_of(exponent)
+            number = isinstance(exponent, int | float)
+            return in_sympy(base, units) ** (
+                exponent_of(exponent) if number else in_sympy(exponent, units)
+            )
         case Exponential(base, exponent):
             return exactly(base) ** in_sympy(exponent, units)
         case Fraction(of):

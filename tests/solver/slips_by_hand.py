@@ -77,7 +77,7 @@ def slips_of(case: Case) -> Iterator[Slipped]:
     plan = find_plan(level.given, case.asked, case.family.formulas, case.units)
     seen: set[tuple[str, str]] = set()
     for kind, value in _all(case, plan):
-        percent = quantity_named(case.asked).is_efficiency and value <= 1
+        percent = quantity_named(case.asked).takes_decimal and value <= 1
         told = isfinite(value) and 1e-9 < value < 1e15 and not percent
         typed = f"{value:.4g}" if told else ""
         if told and not case.low <= float(typed) <= case.high and (kind, typed) not in seen:

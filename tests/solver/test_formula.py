@@ -89,7 +89,10 @@ def in_pint(expr: Expr, units: str, values):
                 first = first - term
             return first
         case Power(base, exponent):
-            return in_pint(base, units, values) ** exponent
+            number = isinstance(exponent, int | float)
+            return in_pint(base, units, values) ** (
+                exponent if number else in_pint(exponent, units, values)
+            )
         case Exponential(base, exponent):
             return base ** in_pint(exponent, units, values).to("dimensionless")
         case Fraction(of):

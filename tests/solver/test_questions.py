@@ -23,7 +23,7 @@ CITED = re.compile(
     r"29 CFR 1910\.\d+|OSHA|NFPA 70E|NEC \d+|NEMA MG 1|IEEE 43|DOE|NAVFAC MO-209|maker's manual"
     r"|the drive's own manual|ANSI/ASA S2\.75|API RP 686|EPA \d+-|ANSI/HI|Hydraulic Institute|UFC 3-"
     r"|EPA, Process Design Manual|NFPA 110|Ten States Standards|40 CFR \d+|ISA 50|US EPA|AWWA Manual"
-    r"|US Bureau of Reclamation"
+    r"|US Bureau of Reclamation|FHWA, MUTCD"
 )
 each_question = pytest.mark.parametrize("question", BANK, ids=lambda q: f"{q.topic}-{q.id}")
 

@@ -148,6 +148,7 @@ def test_a_name_that_is_not_in_an_equation_cannot_be_its_answer():
         (head - (flow + power), "flow"),
         (Power(flow, 2), "flow"),
         (Power(flow, 0.5) * head, "flow"),
+        (Power(flow, head) * power, "flow"),
         (Mean((flow, head, power)), "head"),
         ((flow + head) / power, "head"),
         (power / (flow - head), "head"),

@@ -149,7 +149,7 @@ class _Found(NamedTuple):
             plain = OVER.sub("", typed, count=1)
         bare = self.written_in.get(one.name, unit)
         quantity = quantity_named(one.name)
-        fraction = quantity.is_efficiency and bare == "%"
+        fraction = quantity.takes_decimal and bare == "%"
         got = read(plain, bare, bare_fraction=fraction, quantity=quantity)
         value = got.value if bare == unit else convert(got.value, bare, unit)
         if one.name == "suction_gauge" and (value < 0 or "inHg" in (got.typed_unit, bare)):

@@ -22,7 +22,6 @@ OVER: Rows = (
 )
 THROUGH: Rows = (
     ("flume_head", "upstream"),
-    ("foot_flume_head", "upstream"),
     ("downstream_head", "downstream"),
     ("submergence", "submergence"),
     ("flume_flow", "flow"),
@@ -81,5 +80,5 @@ FLUME = Drawing(
     "A flume from the side",
     tuple(name for name, _ in THROUGH),
     _flume,
-    core=("flume_head", "foot_flume_head", "submergence"),
+    core=("flume_head", "submergence"),
 )

@@ -113,13 +113,13 @@ SOLUTIONS = (
     Formula(
         "solution_feed",
         chemical_feed / strength,
-        "strength by weight, any operators' course",
+        "definition: strength by weight is pounds of chemical in 100 pounds of solution",
         "Only part of the solution is chemical, so it takes more solution than chemical.",
         slips=(
             Slip(
                 "multiplied_by_strength",
                 chemical_feed * strength,
-                "You multiplied by the strength. It takes more pounds of solution than of chemical, so divide.",
+                "You multiplied by the strength. It takes more solution than chemical, so divide.",
             ),
         ),
         back="Only part of the solution is chemical.",
@@ -161,7 +161,7 @@ SOLUTIONS = (
         "solution_minute",
         Known("cylinder_volume") / Known("cylinder_time") * SECONDS_PER_MINUTE,
         "drawdown calibration, any feed pump's manual",
-        "The pump takes all it feeds out of the cylinder, so the drop over the time is its output.",
+        "All that the pump feeds comes out of the cylinder, so the drop over the time is its output.",
         slips=(
             Slip(
                 "seconds_as_minutes",
@@ -201,7 +201,7 @@ SETTINGS = (
             Slip(
                 "upside_down",
                 Known("speed_setting") * minute / Known("wanted_minute"),
-                "You scaled by measured over wanted. To feed more, the setting has to go up.",
+                "You scaled by measured over wanted. To feed more the setting goes up, and to feed less it goes down.",
             ),
         ),
     ),
@@ -223,7 +223,7 @@ DILUTION = (
     Formula(
         "strong_volume",
         Known("mixed_volume") * mixed / strong,
-        "dilution, C1 V1 = C2 V2: any operators' course",
+        "conservation of the chemical: C1 V1 = C2 V2",
         "The chemical in both is the same. Adding water only spreads it out.",
         slips=(
             Slip(

@@ -140,14 +140,14 @@ PUMP = (
         CHLORINE,
         Level(
             ("cylinder_volume", "cylinder_time"),
-            "{person} opens the drawdown cylinder to the feed pump and closes the tank. The level drops by "
-            "{cylinder_volume} in {cylinder_time}. What does the pump deliver, in {unit}?",
+            "{person} opens the drawdown cylinder to the feed pump and closes the tank. The pump draws "
+            "{cylinder_volume} in {cylinder_time}. What does it deliver, in {unit}?",
         ),
         Level(
             ("cylinder_volume", "cylinder_time", "feeder_capacity"),
-            "{person} opens the drawdown cylinder to the feed pump and closes the tank. The level drops by "
-            "{cylinder_volume} in {cylinder_time}. The pump's nameplate says {feeder_capacity}. What percent "
-            "of that does it deliver?",
+            "{person} opens the drawdown cylinder to the feed pump and closes the tank. The pump draws "
+            "{cylinder_volume} in {cylinder_time}. Its nameplate says {feeder_capacity}. What percent of that "
+            "does it deliver?",
             asked="capacity_share",
         ),
         Level(
@@ -158,8 +158,8 @@ PUMP = (
                 "specific_gravity",
                 "daily_flow",
             ),
-            "A plant treats {daily_flow} at a steady rate. {person} draws the feed pump down by "
-            "{cylinder_volume} in {cylinder_time}. The hypochlorite is {solution_strength} chlorine by "
+            "A plant treats {daily_flow} at a steady rate. The hypochlorite pump draws {cylinder_volume} "
+            "from the cylinder in {cylinder_time}. The solution is {solution_strength} chlorine by "
             "weight and has a specific gravity of {specific_gravity}. What is the chlorine dose?",
             asked="dose",
         ),
@@ -200,12 +200,12 @@ PUMP = (
             FEEDER_SHARE.rule,
             (
                 "too_big",
-                "Too big: it would run at 10% of its capacity or less",
+                "Too big: it would run under 10% of its capacity",
                 "So low, the strokes are too small or too far apart to feed evenly. Get a smaller pump.",
             ),
             (
                 "fits",
-                "It fits: the job takes more than 10% and not more than 100% of its capacity",
+                "It fits: the job takes 10% to 100% of its capacity",
                 "It can be turned up and down from here. Prove the output with the cylinder.",
             ),
             (
@@ -217,14 +217,14 @@ PUMP = (
         OVERSIZED,
         Level(
             ("solution_hour", "feeder_capacity"),
-            "A job takes {solution_hour} of hypochlorite. The feed pump at hand delivers up to "
+            "A job takes {solution_hour} of hypochlorite. The spare feed pump delivers up to "
             "{feeder_capacity} and turns down to a tenth of that. Does it fit?",
             find=("capacity_share",),
         ),
         Level(
             ("daily_flow", "dose", "solution_strength", "specific_gravity", "feeder_capacity"),
             f"{TREATS}{HYPO}. The solution is {{solution_strength}} chlorine by weight and has a specific "
-            "gravity of {specific_gravity}. The feed pump at hand delivers up to {feeder_capacity} and "
+            "gravity of {specific_gravity}. The spare feed pump delivers up to {feeder_capacity} and "
             "turns down to a tenth of that. Does it fit?",
             find=("solution_hour", "capacity_share"),
         ),
@@ -243,8 +243,8 @@ PUMP = (
         ),
         Level(
             ("strong_strength", "mixed_strength", "strong_volume"),
-            "{person} has {strong_volume} of {strong_strength} hypochlorite and wants to make it "
-            "{mixed_strength} all at once. How much water goes with it?",
+            "{person} has {strong_volume} of {strong_strength} hypochlorite and waters all of it down to "
+            "{mixed_strength}. How much water does that take?",
             asked="added_water",
         ),
         since=2,

@@ -81,7 +81,7 @@ def _noted(seen: dict[str, float], draw: Draw, units: str) -> dict[str, float]:
     capacity = float(draw.pick(sold[:2]))
     stroke = draw.step(40, 100, 5)
     speed = draw.step(25, 95, 5)
-    seconds = draw.pick((30.0, 60.0) if minute > 900 else (60.0, 120.0))
+    seconds = _timed(draw, minute)
     drawn = minute * seconds / 60
     step = next(size for size in (1, 2, 5, 10, 20, 50, 100) if drawn < 200 * size)
     residual = draw.step(0.5, 2.5, 0.1)
@@ -101,6 +101,12 @@ def _noted(seen: dict[str, float], draw: Draw, units: str) -> dict[str, float]:
         "chlorine_residual": residual,
         "chlorine_demand": round(max(seen["dose"] - residual, 1.2), 1),
     }
+
+
+def _timed(draw: Draw, minute: float) -> float:
+    """How long (s) a cylinder of 1 L or less is drawn down; a full minute would leave nothing to work out."""
+    fits = [time for time in (20.0, 30.0, 40.0, 45.0, 90.0, 120.0) if minute * time / 60 <= 1000]
+    return draw.pick(fits[-3:] or [15.0])
 
 
 def _tanks(daily: float, units: str) -> list[float]:

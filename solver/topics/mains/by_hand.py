@@ -2,7 +2,8 @@
 
 A cubic foot holds 7.48 gal, and a round pipe has 0.785 of the square around it. Velocity is 0.4085 gpm over
 inches squared, or 1,273 L/s over mm squared. Surge is wave speed times velocity over g (Joukowsky). A weir
-takes Francis' 3.33 in cfs and ft, 1,495 in gpm; a Parshall flume its own power (Bureau of Reclamation).
+takes Francis' 3.33 in cfs and ft, 1,495 in gpm; a Parshall flume its own power, and from 1 ft up
+4 W h^(1.522 W^0.026) in cfs and ft (Bureau of Reclamation).
 """
 
 from math import sqrt
@@ -16,7 +17,9 @@ __all__ = ["BY_HAND"]
 GRAVITY = {"us": 32.2, "si": 9.81}
 VELOCITY = {"us": 0.4085, "si": 1273}
 FRANCIS = {"us": 1495, "si": 1838}
-SIX, FOOT = {"us": 924.6, "si": 381.2}, {"us": 1795, "si": 690.9}
+# Parshall flumes by their throats, in cfs with the head in feet: constant and exponent.
+INCHES = {3: (0.992, 1.547), 6: (2.06, 1.58), 9: (3.07, 1.53)}
+METRIC = {76: 3, 152: 6, 229: 9, 305: 12, 457: 18, 610: 24, 914: 36}
 
 
 def volume(g: Given, u: str) -> float:
@@ -68,12 +71,16 @@ def crest(g: Given, u: str) -> float:
 
 
 def flume(g: Given, u: str) -> float:
-    """The flow through a flume, or the head in it."""
+    """The flow through a flume, or the head in it: worked in cfs and feet, whatever the units are."""
+    if "flume_constant" in g:
+        return float(g["flume_constant"] * g["flume_head"] ** g["flume_exponent"])
+    inches = g["flume_throat"] if u == "us" else METRIC[round(g["flume_throat"])]
+    wide = inches / 12
+    constant, exponent = INCHES.get(round(inches), (4 * wide, 1.522 * wide**0.026))
+    foot, cfs = (1, 448.83) if u == "us" else (0.3048, 28.317)
     if "flume_flow" in g:
-        return float((g["flume_flow"] / SIX[u]) ** (1 / 1.58))
-    if "flume_head" in g:
-        return float(SIX[u] * g["flume_head"] ** 1.58)
-    return float(FOOT[u] * g["foot_flume_head"] ** 1.522)
+        return float((g["flume_flow"] / cfs / constant) ** (1 / exponent) * foot)
+    return float(constant * (g["flume_head"] / foot) ** exponent * cfs)
 
 
 def throat(g: Given, u: str) -> float:

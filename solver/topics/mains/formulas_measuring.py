@@ -1,5 +1,7 @@
 """Measuring flow: weirs, Parshall flumes, Venturi tubes and orifices, and a meter against a test."""
 
+from collections.abc import Callable, Mapping
+
 from solver.algebra.expression import (
     Constant,
     Expr,
@@ -13,9 +15,9 @@ from solver.algebra.expression import (
 from solver.algebra.formula import Formula, Slip
 from solver.errors import NotSolvable
 from solver.topics.head.formulas_pipes import GRAVITY, VELOCITY
-from solver.topics.tables import between_rows, table_source
+from solver.topics.tables import between_rows, table_rows, table_source
 
-__all__ = ["LARGE", "MEASURING", "SMALL"]
+__all__ = ["MEASURING", "flume_row"]
 
 
 def constant(name: str, label: str, us: float, si: float, source: str) -> Constant:
@@ -28,20 +30,13 @@ FRANCIS = constant(
     "Francis, in Dighe, Hydraulics Made Easy, Ex 5.5: 3.33 for cfs and ft; 1,495 for gpm and ft, 1,838 for "
     "L/s and m",
 )  # fmt: skip
-SIX = constant(
-    "six_inch_flume", "6-inch flume constant", 924.6, 381.2,
-    "US Bureau of Reclamation, Water Measurement Manual: 2.06 h^1.58 for cfs and ft (from memory); "
-    "924.6 for gpm and ft, 381.2 for L/s and m (ISO 9826)",
-)  # fmt: skip
-FOOT = constant(
-    "one_foot_flume", "1-foot flume constant", 1795, 690.9,
-    "US Bureau of Reclamation, Water Measurement Manual: 4.00 h^1.522 for cfs and ft (from memory); "
-    "1,795 for gpm and ft, 690.9 for L/s and m (ISO 9826)",
-)  # fmt: skip
-SMALL, LARGE = (SIX, 1.58), (FOOT, 1.522)
 CONTRACTIONS = (
     "Francis: each end contraction takes a tenth of the head off the crest, and there are two"
 )
+BY_THROAT = (
+    ("in", "mm"),
+    ("", ""),
+)  # what a flume's row is found by, and that its numbers are plain
 THROAT = "Bernoulli, in Choudhary & Om Prakash, Fluid Mechanics, Ex 5.17"
 SQUARE_ROOT = "common practice, no source: the differential of a Venturi or an orifice grows with the square of the flow"
 LEVELS = "arithmetic: the depth upstream, minus the height of the crest"
@@ -62,6 +57,32 @@ def of_notch(angle: float, units: str) -> float:
     if found is None:
         raise NotSolvable(f"the table of V-notches has no {angle:g} degrees; it has 22.5 to 120")
     return found
+
+
+def flume_row(throat: float, units: str, beside: int = 0) -> Mapping[str, float]:
+    """The row of a Parshall flume by its throat (in | mm), or of one `beside` it in the table.
+
+    Raises:
+        NotSolvable: the table has no such flume.
+    """
+    rows = table_rows("parshall")
+    throats = [row[f"{units}_throat"] for row in rows]
+    if throat not in throats:
+        sizes = ", ".join(f"{size:g}" for size in throats)
+        raise NotSolvable(
+            f"the table of Parshall flumes has no throat of {throat:g}; it has {sizes}"
+        )
+    at = throats.index(throat) + beside
+    return rows[at if at < len(rows) else at - 2 * beside]
+
+
+def of_flume(what: str, beside: int = 0) -> Callable[[float, str], float]:
+    """What reads the constant or the exponent of a flume by its throat."""
+
+    def read(throat: float, units: str) -> float:
+        return flume_row(throat, units, beside)[units if what == "constant" else what]
+
+    return read
 
 
 def fitted(result: str, expr: Expr, source: str, why: str, *slips: Slip) -> Formula:
@@ -135,38 +156,46 @@ WEIRS = (
 )
 
 
-def flume(measured: str, own: tuple[Constant, float], other: tuple[Constant, float]) -> Formula:
-    """The flow through a Parshall flume, by the head upstream; constants and powers of both sizes."""
-    read = Known(measured)
-    (constant, power), (wrong_constant, wrong_power) = own, other
-    return fitted(
-        "flume_flow",
-        constant * read**power,
-        constant.source,
-        "In free flow the head at the upstream point tells the flow. Each size has its own equation.",
-        Slip(
-            "power_left_out",
-            constant * read,
-            "You left out the power. The head doesn't count in step; it goes to the flume's own power.",
-        ),
-        Slip(
-            "other_flume",
-            wrong_constant * read**wrong_power,
-            "You used the equation of the other flume. Each size has its own.",
-        ),
-    )
-
-
 FLUMES = (
-    flume("flume_head", SMALL, LARGE),
-    flume("foot_flume_head", LARGE, SMALL),
+    Formula(
+        "flume_constant",
+        Lookup(Known("flume_throat"), of_flume("constant"), "the constant of a Parshall flume of", *BY_THROAT),
+        table_source("parshall"),
+        "A wider flume passes more at the same head.",
+        slips=(
+            Slip(
+                "other_flume",
+                Lookup(
+                    Known("flume_throat"), of_flume("constant", 1), "the next constant to a Parshall flume of",
+                    *BY_THROAT,
+                ),
+                "You used the constant of another flume. Each size has its own.",
+            ),
+        ),
+        turns=(),
+    ),
+    Formula(
+        "flume_exponent",
+        Lookup(Known("flume_throat"), of_flume("exponent"), "the exponent of a Parshall flume of", *BY_THROAT),
+        table_source("parshall"),
+        "Each size of flume has its own exponent, a little over 1.5.",
+        turns=(),
+    ),
+    Formula(
+        "flume_flow",
+        Known("flume_constant") * Known("flume_head") ** Known("flume_exponent"),
+        table_source("parshall"),
+        "In free flow the upstream head alone tells the flow. Twice the head is about three times the flow.",
+        empirical=True,
+        turns=("flume_head",),
+    ),
     Formula(
         "submergence",
-        Percent(Known("downstream_head") / Known("foot_flume_head")),
-        "US Bureau of Reclamation, Water Measurement Manual (from memory)",
+        Percent(Known("downstream_head") / Known("flume_head")),
+        "US Bureau of Reclamation, Water Measurement Manual, ch. 8 (from memory)",
         "The downstream head over the upstream head tells you whether water backs up into the throat.",
     ),
-)
+)  # fmt: skip
 
 METERS = (
     Formula(

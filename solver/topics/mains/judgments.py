@@ -7,12 +7,16 @@ from solver.engine.family import Judgement, Level, Option
 from solver.topics.limits import CLOSING_RATIO, against
 from solver.units.show import figures, with_unit
 
+from .formulas_measuring import flume_row
 from .stations import CHAPTER, CLOSING, SUBMERGED
 
 __all__ = ["CLOSING_TOLD", "FLUME_TOLD"]
 
-MOST = 70.0  # percent: of a flume of 1 ft to 8 ft; 60 of smaller ones
 NEAR = 4.0  # percent
+LIMITS = (
+    "a Parshall flume flows free up to a submergence of 50% with a throat of 3 in (76 mm), 60% with 6 or 9 in "
+    "(152 or 229 mm), and 70% from 1 ft to 8 ft (305 to 2,438 mm)"
+)
 
 judge_closing = against(
     CLOSING_RATIO,
@@ -60,33 +64,33 @@ CLOSING_TOLD = CHAPTER.judged(
 def judge_flume(values: Mapping[str, float], units: str, draw: Draw) -> Judgement | None:
     """Free or submerged, by the downstream head over the upstream one."""
     share = values["submergence"]
-    if abs(share - MOST) < NEAR:
+    most = flume_row(values["flume_throat"], units)["submergence"]
+    if abs(share - most) < NEAR:
         return None
     said = f"the submergence is {with_unit(figures(share), '%')}"
     free = Option(
         "free",
         "Free flow: the upstream head alone tells the flow",
-        f"{said.capitalize()}, under 70%. The water downstream doesn't reach back into the throat.",
+        f"{said.capitalize()}, under {most:g}%. The water downstream doesn't reach back into the throat.",
     )
     less = Option(
         "less",
         "Submerged: the real flow is less than the upstream head says",
-        f"{said.capitalize()}, over 70%. Backed-up water raises the head without any more flow.",
+        f"{said.capitalize()}, over {most:g}%. Backed-up water raises the head without any more flow.",
     )
     more = Option(
         "more",
         "Submerged: the real flow is more than the upstream head says",
         "Water that backs up holds the flow back. It can't add any.",
     )
-    over = share > MOST
+    over = share > most
     right = less if over else free
     other = Option(
         (free if over else less).id,
         (free if over else less).text,
-        f"{said.capitalize()}. The limit for this flume is 70%.",
+        f"{said.capitalize()}. The limit for this flume is {most:g}%.",
     )
-    rule = "a flume of 1 ft to 8 ft flows free up to 70% submergence (Bureau of Reclamation)"
-    return Judgement(rule, f"{said}; the limit is 70%", right, (other, more))
+    return Judgement(LIMITS, f"{said}; the limit is {most:g}%", right, (other, more))
 
 
 FLUME_TOLD = CHAPTER.judged(
@@ -96,14 +100,14 @@ FLUME_TOLD = CHAPTER.judged(
     judge_flume,
     SUBMERGED,
     Level(
-        ("submergence",),
-        "The submergence of a 1-foot (305 mm) Parshall flume is {submergence}. What can you say about "
-        "its flow?",
+        ("flume_throat", "submergence"),
+        "A Parshall flume with a throat of {flume_throat} has a submergence of {submergence}. What can you "
+        "say about its flow?",
     ),
     Level(
-        ("foot_flume_head", "downstream_head"),
-        "In a 1-foot (305 mm) Parshall flume, the upstream head is {foot_flume_head}. The downstream head is "
-        "{downstream_head}, from the same level floor. What can you say about its flow?",
+        ("flume_throat", "flume_head", "downstream_head"),
+        "In a Parshall flume with a throat of {flume_throat}, the upstream head is {flume_head}. The "
+        "downstream head is {downstream_head}, above the same floor. What can you say about its flow?",
         find=("submergence",),
     ),
     since=2,

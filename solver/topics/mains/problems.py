@@ -4,11 +4,12 @@
 questions in words are in the TOML files.
 """
 
+from collections.abc import Mapping
+
 from solver.engine.family import Level
 from solver.topics.questions import in_words
 from solver.topics.tables import table_rows
 
-from .formulas_measuring import LARGE, SMALL
 from .judgments import CLOSING_TOLD, FLUME_TOLD
 from .stations import (
     CHAPTER,
@@ -26,24 +27,23 @@ from .stations import (
 
 __all__ = ["MAINS"]
 
-EITHER = "{us} for gpm and ft, {si} for L/s and m"
+
+def constant_of(row: Mapping[str, float]) -> str:
+    """The constant of a weir or a flume, in both systems."""
+    return f"{row['us']:,g} for gpm and ft, {row['si']:,g} for L/s and m"
+
+
 NOTCHES = tuple(
-    (
-        f"constant at {row['angle']:g} degrees",
-        EITHER.format(us=f"{row['us']:,g}", si=f"{row['si']:,g}"),
-    )
-    for row in table_rows("v_notch")
+    (f"constant at {row['angle']:g} degrees", constant_of(row)) for row in table_rows("v_notch")
 )
 FLUMES = tuple(
     (
-        f"flow in a {size} flume",
-        EITHER.format(
-            us=f"{constant.us.value:,g} × head^{power}", si=f"{constant.si.value:,g} × head^{power}"
-        ),
+        f"throat of {row['us_throat']:g} in ({row['si_throat']:g} mm)",
+        f"constant {constant_of(row)}; exponent {row['exponent']:g}",
     )
-    for size, (constant, power) in (("6-inch", SMALL), ("1-foot", LARGE))
+    for row in table_rows("parshall")
 )
-PIPE = "The force main from {station} is {pipe_length} long and {pipe_diameter} inside."
+PIPE = "The force main from {station} is {pipe_length} long, with an inside diameter of {pipe_diameter}."
 
 HOLDS = CHAPTER.numeric(
     "what_a_main_holds",
@@ -54,7 +54,7 @@ HOLDS = CHAPTER.numeric(
     Level(("pipe_length", "pipe_diameter"), f"{PIPE} What volume does it hold?"),
     Level(
         ("pipe_length", "pipe_diameter", "flow"),
-        f"{PIPE} {{place}} pumps {{flow}} into it. How many minutes does the sewage take to get through?",
+        f"{PIPE} One pump moves {{flow}} through it. How many minutes does the sewage take to get through?",
         asked="main_time",
     ),
     Level(
@@ -75,11 +75,12 @@ FLUSHING = CHAPTER.numeric(
     FLUSH,
     Level(
         ("pipe_diameter", "velocity"),
-        "A force main is {pipe_diameter} inside. What flow does it take to move the sewage at {velocity}?",
+        "A force main has an inside diameter of {pipe_diameter}. What flow does it take to move the sewage at "
+        "{velocity}?",
     ),
     Level(
         ("flow", "velocity"),
-        "A pump moves {flow}. The sewage must move at {velocity} at least, so that the main stays clean. "
+        "A pump moves {flow}. To keep the main clean, the sewage has to move at {velocity} or faster. "
         "What is the largest inside diameter the force main can have?",
         asked="pipe_diameter",
     ),
@@ -97,19 +98,19 @@ SURGED = CHAPTER.numeric(
     Level(
         ("pipe_length", "wave_speed"),
         f"The force main from {{station}} is {{pipe_length}} long. {STOPPED} How long does the wave take "
-        "to the far end and back?",
+        "to run to the far end and back?",
     ),
     Level(
         ("velocity", "wave_speed"),
-        f"Sewage moves at {{velocity}} through the force main from {{station}}. {STOPPED} A check valve "
-        "slams and stops the flow at once. How high is the surge pressure?",
+        f"Sewage moves at {{velocity}} through the force main from {{station}}. {STOPPED} A valve "
+        "slams shut and stops the flow at once. How much pressure does the surge add?",
         asked="surge_pressure",
     ),
     Level(
         ("velocity", "wave_speed", "pipe_length", "closing_time"),
         f"Sewage moves at {{velocity}} through {{pipe_length}} of force main from {{station}}. {STOPPED} "
-        "A valve closes evenly in {closing_time}, slower than the wave comes back. How high is the surge "
-        "pressure?",
+        "A valve closes evenly in {closing_time}, slower than the wave comes back. How much pressure does the "
+        "surge add?",
         asked="slow_surge",
     ),
     since=2,
@@ -149,18 +150,18 @@ RECTANGULAR = CHAPTER.numeric(
     Level(
         ("crest_length", "weir_head"),
         "A rectangular weir goes across the whole channel, without end contractions. Its crest is "
-        "{crest_length} long, and the head is {weir_head}. What is the flow, by Francis?",
+        "{crest_length} long, and the head is {weir_head}. What is the flow by the Francis formula?",
     ),
     Level(
         ("contracted_crest", "weir_head"),
         "A rectangular weir has contractions at both ends. Its crest is {contracted_crest} long, and the "
-        "head is {weir_head}. What is the flow, by Francis?",
+        "head is {weir_head}. What is the flow by the Francis formula?",
     ),
     Level(
         ("contracted_crest", "upstream_depth", "crest_height"),
         "A rectangular weir with contractions at both ends has a crest {contracted_crest} long, "
-        "{crest_height} above the floor. Upstream the water is {upstream_depth} deep. What is the flow, "
-        "by Francis?",
+        "{crest_height} above the floor. Upstream the water is {upstream_depth} deep. What is the flow "
+        "by the Francis formula?",
     ),
     since=2,
 )
@@ -172,20 +173,21 @@ PARSHALL = CHAPTER.numeric(
     "flume_flow",
     FLUME,
     Level(
-        ("flume_head",),
-        "The upstream head in a 6-inch (152 mm) Parshall flume is {flume_head}, in free flow. What is the "
-        "flow?",
+        ("flume_constant", "flume_exponent", "flume_head"),
+        "In free flow, a Parshall flume passes its constant times the upstream head to the power of its "
+        "exponent. The constant of this one is {flume_constant}, and its exponent is {flume_exponent}. The "
+        "head is {flume_head}. What is the flow?",
+    ),
+    Level(
+        ("flume_throat", "flume_head"),
+        "A Parshall flume has a throat of {flume_throat} and flows free. The upstream head is {flume_head}. "
+        "What is the flow?",
         table=FLUMES,
     ),
     Level(
-        ("foot_flume_head",),
-        "The upstream head in a 1-foot (305 mm) Parshall flume is {foot_flume_head}, in free flow. What "
-        "is the flow?",
-        table=FLUMES,
-    ),
-    Level(
-        ("flume_flow",),
-        "What upstream head should a 6-inch (152 mm) Parshall flume show at {flume_flow}, in free flow?",
+        ("flume_throat", "flume_flow"),
+        "{flume_flow} goes through a Parshall flume with a throat of {flume_throat}, in free flow. What "
+        "should the upstream head be?",
         table=FLUMES,
         asked="flume_head",
     ),
@@ -193,8 +195,8 @@ PARSHALL = CHAPTER.numeric(
 )
 
 NARROW = (
-    "pipe is {pipe_diameter} inside, and its {what} {throat_diameter}. The differential is "
-    "{differential_head} of water, and the discharge coefficient {discharge_coefficient}."
+    "pipe has an inside diameter of {pipe_diameter}, and the {what} is {throat_diameter} across. The "
+    "differential is {differential_head} of water, and the discharge coefficient is {discharge_coefficient}."
 )
 GIVEN = ("pipe_diameter", "throat_diameter", "differential_head", "discharge_coefficient")
 
@@ -206,18 +208,18 @@ THROAT = CHAPTER.numeric(
     VENTURI,
     Level(
         ("full_flow", "differential_share"),
-        "A Venturi tube shows {full_flow} at full scale. Its transmitter reads {differential_share} of the "
+        "A Venturi tube reads {full_flow} at full scale. Its transmitter shows {differential_share} of the "
         "full-scale differential. What is the flow?",
     ),
     Level(
         GIVEN,
-        "A Venturi tube measures the plant's flow. Its "
+        "A Venturi tube measures the plant's flow. The "
         + NARROW.replace("{what}", "throat")
         + " What is the flow?",
     ),
     Level(
         GIVEN,
-        "An orifice plate measures the flow in a pipe. The "
+        "An orifice plate measures clean plant water. The "
         + NARROW.replace("{what}", "orifice")
         + " What is the flow?",
         scene=ORIFICE,

@@ -4,6 +4,8 @@ Pressure waves run at about 1,000 to 1,500 ft/s in plastic and 3,300 to 4,100 ft
 flumes and meters have sizes that are sold (common practice, no source).
 """
 
+from math import ceil
+
 from solver.engine.draw import Draw
 from solver.engine.family import Small
 from solver.scenario import places_of
@@ -13,6 +15,8 @@ from solver.topics.chapter import Chapter
 from solver.topics.formulas import HEAD, MAINS, WET_WELL
 from solver.topics.readings import by, noted
 from solver.topics.tables import table_rows
+
+from .formulas_measuring import flume_row
 
 __all__ = [
     "CHAPTER",
@@ -61,7 +65,7 @@ def flush(draw: Draw, units: str) -> dict[str, float]:
 
 
 def surge(draw: Draw, units: str) -> dict[str, float]:
-    """A main whose flow is stopped by a valve that closes slower than its wave."""
+    """A main whose flow is stopped by a valve that closes slower than its wave comes back."""
     us = units == "us"
     length = draw.step(800, 7000, 50) if us else draw.step(250, 2200, 10)
     wave = draw.step(*draw.pick(WAVES[units]))
@@ -79,7 +83,7 @@ def surge(draw: Draw, units: str) -> dict[str, float]:
 def closing(draw: Draw, units: str) -> dict[str, float]:
     """The same, and a valve that closes faster than the wave, slower, or far slower."""
     drawn = surge(draw, units)
-    times = draw.between(*draw.pick(((0.2, 0.8), (1.5, 7), (13, 40))))
+    times = draw.between(*draw.pick(((0.4, 0.85), (1.5, 7), (13, 30))))
     time = times * 2 * drawn["pipe_length"] / drawn["wave_speed"]
     return {**drawn, "closing_time": float(f"{time:.2g}")}
 
@@ -97,12 +101,13 @@ def notch(draw: Draw, units: str) -> dict[str, float]:
 
 
 def crest(draw: Draw, units: str) -> dict[str, float]:
-    """A rectangular weir, with the head at most a third of its crest."""
+    """A rectangular weir: a head of a third of its crest at most, and twice that or more below the crest."""
     us = units == "us"
     length = draw.step(1.5, 8, 0.5) if us else draw.step(0.5, 2.5, 0.1)
     most = min(length / 3, 1.2 if us else 0.36)
     head = round(draw.between(0.2 if us else 0.06, most), 2 if us else 3)
-    floor = draw.step(0.8, 2.5, 0.1) if us else draw.step(0.25, 0.8, 0.05)
+    least = ceil(2 * head * 10) / 10 if us else ceil(2 * head * 20) / 20
+    floor = draw.step(max(least, 1), 3.5, 0.1) if us else draw.step(max(least, 0.3), 1.1, 0.05)
     return {
         "crest_length": length,
         "contracted_crest": length,
@@ -113,21 +118,28 @@ def crest(draw: Draw, units: str) -> dict[str, float]:
 
 
 def flume(draw: Draw, units: str) -> dict[str, float]:
-    """The head in a 6-inch and in a 1-foot flume, and a flow through the first."""
-    us = units == "us"
-    small = draw.step(0.15, 1.4, 0.01) if us else draw.step(0.05, 0.42, 0.005)
-    large = draw.step(0.2, 2.2, 0.01) if us else draw.step(0.07, 0.65, 0.005)
-    flow = worked({"flume_head": small}, "flume_flow", units)
-    return {"flume_head": small, "foot_flume_head": large, "flume_flow": noted(flow)}
+    """A Parshall flume of the table, with a head in the range in which it is free."""
+    row = draw.pick(table_rows("parshall"))
+    least, most = row[f"{units}_least"], row[f"{units}_most"]
+    head = round(draw.between(1.5 * least, 0.9 * most), 2 if units == "us" else 3)
+    seen = {"flume_throat": row[f"{units}_throat"], "flume_head": head}
+    return {
+        **seen,
+        "flume_constant": row[units],
+        "flume_exponent": row["exponent"],
+        "flume_flow": noted(worked(seen, "flume_flow", units)),
+    }
 
 
 def submerged(draw: Draw, units: str) -> dict[str, float]:
-    """A 1-foot flume, with little water behind it or much."""
-    head = flume(draw, units)["foot_flume_head"]
-    share = draw.between(*draw.pick(((0.2, 0.64), (0.76, 0.93))))
+    """A flume of some size, with little water behind it or much."""
+    seen = flume(draw, units)
+    head = seen["flume_head"]
+    limit = flume_row(seen["flume_throat"], units)["submergence"] / 100
+    share = draw.between(*draw.pick(((0.2, limit - 0.06), (limit + 0.06, 0.93))))
     behind = round(head * share, 2 if units == "us" else 3)
     return {
-        "foot_flume_head": head,
+        **seen,
         "downstream_head": behind,
         "submergence": float(round(100 * behind / head)),
     }

@@ -133,13 +133,13 @@ FUEL = (
         "fuel_rate",
         running_load * Known("fuel_per_energy"),
         PLAIN,
-        "It burns so much for each kilowatt-hour, so kilowatts times that is fuel per hour.",
+        "It burns that much fuel for each kilowatt-hour, so kilowatts times that is fuel per hour.",
     ),
     Formula(
         "usable_fuel",
         Known("fuel_tank") * (Fraction(Known("fuel_level")) - Fraction(Known("fuel_reserve"))),
         PLAIN,
-        "Below the pickup pipe the fuel stays in the tank, so take that off what the gauge shows.",
+        "The fuel below the pickup pipe can't be drawn, so subtract it from what the gauge shows.",
         slips=(
             Slip(
                 "all_of_it",

@@ -36,7 +36,7 @@ SIZING = (
         Level(
             ("running_pumps", "input_power", "other_load", "load_power_factor"),
             "On the generator of {station}, {running_pumps} pumps run at once, and each draws "
-            "{input_power}. Lights, controls and heaters draw {other_load}. The power factor of it all is "
+            "{input_power}. Lights, controls and heaters draw {other_load}. The overall power factor is "
             "{load_power_factor}. How many kVA is that?",
             asked="running_kva",
         ),
@@ -51,19 +51,21 @@ SIZING = (
         Level(
             ("running_kva", "starting_kva"),
             "The generator of {station} carries {running_kva}. Then one more pump starts, and it takes "
-            "{starting_kva} at the start. Added up on the safe side, what does the generator have to supply?",
+            "{starting_kva} at the start. Just add them, which is on the safe side: how many kVA does the generator "
+            "have to supply?",
         ),
         Level(
             ("running_kva", "rated_volts", "locked_rotor_amps"),
             "The generator of {station} carries {running_kva}. Then one more pump starts across the line. "
-            "Its motor is rated {rated_volts} and takes {locked_rotor_amps} with its rotor locked. Added up on "
-            "the safe side, how many kVA does the generator have to supply?",
+            "Its motor is rated {rated_volts} and takes {locked_rotor_amps} with its rotor locked. Just add the "
+            "kVA, which is on the safe side: how many does the generator have to supply?",
         ),
         Level(
             ("running_kva", "rated_volts", "full_load_amps", "starting_percent"),
             "The generator of {station} carries {running_kva}. Then one more pump starts, on a soft starter "
             "set to {starting_percent} of full-load amps. Its motor is rated {rated_volts} and "
-            "{full_load_amps}. Added up on the safe side, how many kVA does the generator have to supply?",
+            "{full_load_amps}. Just add the kVA, which is on the safe side: how many does the generator have to "
+            "supply?",
         ),
         since=2,
     ),
@@ -96,12 +98,12 @@ SIZING = (
             GENERATOR_LOAD.rule,
             (
                 "too_light",
-                "Too light: 30% of its rating or less, so it can wet stack",
+                "Too light: under 30% of its rating, so it can wet stack",
                 "A diesel that idles along leaves unburned fuel in its exhaust. Add load, or use a load bank.",
             ),
             (
                 "right",
-                "Right: more than 30% and not more than its rating",
+                "Right: 30% to 100% of its rating",
                 "Warm enough to burn clean, and within what it can carry.",
             ),
             (
@@ -222,14 +224,14 @@ BYPASS = (
         TRUCKED,
         Level(
             ("truck_volume", "round_trip"),
-            "Nothing pumps at {station}, and a truck of {truck_volume} hauls from its wet well. Filling, "
-            "driving, emptying and coming back takes {round_trip}. What flow does one truck keep up with, in "
+            "The pumps of {station} are out of service, and a truck that holds {truck_volume} hauls from its wet "
+            "well. Filling, driving, emptying and coming back take {round_trip}. What flow does one truck keep up with, in "
             "{unit}?",
         ),
         Level(
             ("truck_volume", "round_trip", "inflow"),
-            "Nothing pumps at {station}, and {inflow} is coming in. Trucks of {truck_volume} haul from the wet "
-            "well, and each round trip takes {round_trip}. How many trucks does that take, before rounding up?",
+            "The pumps of {station} are out of service, and {inflow} is coming in. Trucks that hold "
+            "{truck_volume} haul from the wet well, and each round trip takes {round_trip}. How many trucks does that take, before rounding up?",
             asked="trucks_needed",
         ),
         since=2,

@@ -89,7 +89,7 @@ def generator(values: Mapping[str, float], draw: Draw, units: str) -> dict[str, 
 def overloaded(values: Mapping[str, float], draw: Draw, units: str) -> dict[str, float]:
     """The same with a set that is far too large for its load, fits it, or is too small."""
     seen = generator(values, draw, units)
-    low, high = draw.pick(((0.08, 0.28), (0.35, 0.92), (1.05, 1.6)))
+    low, high = draw.pick(((0.12, 0.28), (0.35, 0.92), (1.05, 1.4)))
     fitting = [size for size in SETS if low <= seen["running_load"] / size <= high]
     if not fitting:
         raise Unfit("No set of this size is sold.")
