@@ -71,16 +71,16 @@ def crest(g: Given, u: str) -> float:
 
 
 def flume(g: Given, u: str) -> float:
-    """The flow through a flume, or the head in it: worked in cfs and feet, whatever the units are."""
+    """The flow through a flume, or the head in it, by a constant worked from that for cfs and feet."""
     if "flume_constant" in g:
         return float(g["flume_constant"] * g["flume_head"] ** g["flume_exponent"])
     inches = g["flume_throat"] if u == "us" else METRIC[round(g["flume_throat"])]
     wide = inches / 12
-    constant, exponent = INCHES.get(round(inches), (4 * wide, 1.522 * wide**0.026))
-    foot, cfs = (1, 448.83) if u == "us" else (0.3048, 28.317)
+    cfs, exponent = INCHES.get(round(inches), (4 * wide, round(1.522 * wide**0.026, 3)))
+    constant = float(f"{cfs * (448.83 if u == 'us' else 28.317 / 0.3048**exponent):.4g}")
     if "flume_flow" in g:
-        return float((g["flume_flow"] / cfs / constant) ** (1 / exponent) * foot)
-    return float(constant * (g["flume_head"] / foot) ** exponent * cfs)
+        return float((g["flume_flow"] / constant) ** (1 / exponent))
+    return float(constant * g["flume_head"] ** exponent)
 
 
 def throat(g: Given, u: str) -> float:

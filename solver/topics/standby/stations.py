@@ -1,7 +1,7 @@
 """What the problems read of a station, and what stands beside it: a generator, its fuel, bypass pumps, trucks.
 
 Sizes of sets, tanks and trucks are those that are sold; a diesel burns about 0.07 gal (0.27 L) for each
-kilowatt-hour near full load and more when it is lightly loaded (common practice, no source).
+kilowatt-hour near full load and more when it is lightly loaded (charts of approximate use, tests/references).
 """
 
 from collections import ChainMap
