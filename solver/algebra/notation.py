@@ -155,7 +155,7 @@ class Writer:
         stacked = self.notation.stacked
         if not isinstance(exponent, int | float):
             raised = self.written(exponent)
-            return raised if stacked or len(raised) == 1 else f"({raised})"
+            return raised if stacked or isinstance(exponent, Known) else f"({raised})"
         if isclose(exponent, 1 / 3):
             return "1/3" if stacked else "(1/3)"
         return f"{exponent:g}"

@@ -77,7 +77,7 @@ GIVEN = {"flow", "head", "motor_power", "pump_efficiency", "flume_head", "flume_
         (Power(water / brake, 2), "(water horsepower / brake horsepower)^2", "(19.57 hp / 26.09 hp)^2"),
         (Number(2) * Power(water, 2), "2 × (water horsepower)^2", "2 × (19.57 hp)^2"),
         (Power(water * brake, 0.5), "√(water horsepower × brake horsepower)", "√(19.57 hp × 26.09 hp)"),
-        (Power(Known("flume_head"), Known("flume_exponent")), "(head in the flume)^(exponent of the flume)",
+        (Power(Known("flume_head"), Known("flume_exponent")), "(head in the flume)^exponent of the flume",
          "(0.42 ft)^1.522"),
         (Number(4) * water, "4 × water horsepower", "4 × 19.57 hp"),
         (Product((), (water,)), "1 / water horsepower", "1 / 19.57 hp"),
