@@ -8,6 +8,7 @@ SARKAR = "B.K. Sarkar, Theory of Machines, ch 2 illustration 2 p.57"
 WENTZELL = "T.H. Wentzell, Machine Design, Ex 14.2 p.310"
 HUBERT = "C.I. Hubert, Electric Machines"
 SULLIVAN = "J. Sullivan, Fluid Power, Ex 7.1 p.135, at 5250"
+SHIMS = "a machine maker's alignment instructions: 30 in of 5 in, times 0.012 in, is 0.072 in"
 HANDBOOK = "bearing handbooks: 0.005 D B, for a 6310 (110 by 27 mm)"
 
 ROWS = [
@@ -34,6 +35,10 @@ ROWS = [
     ),
     Row(
         "15.217", "shaft_torque", "us", {"brake_power": 5, "pump_speed": 1725}, SULLIVAN, "R2", 0.0004,
+    ),
+    Row(
+        "72", "shim_thickness", "us",
+        {"wide_gap": 132, "narrow_gap": 120, "coupling_diameter": 5, "foot_spacing": 30}, SHIMS, "R",
     ),
     Row("14.85", "grease_amount", "si", {"bearing_diameter": 110, "bearing_width": 27}, HANDBOOK, "M"),
 ]  # fmt: skip

@@ -10,6 +10,9 @@ BEISER = "Beiser, Basic Mathematics for Electricity"
 KOSOW = "Kosow, Electric Machinery and Transformers, Ex 14.11, p. 504"
 DOE = "DOE Fundamentals Handbook, Electrical Science, transformers, voltage ratio"
 MEHTA = "Mehta, Principles of Power System"
+NEETS = "Navy Electricity and Electronics Training Series, module 1, ch. 3 (from memory)"
+COURSE = "an electrician's course on NEC Chapter 9 Table 8: No. 16, 4.99 ohms per 1,000 ft"
+FULL_LOAD = "a transformer maker's table of full-load amperes, three-phase"
 OD_1633 = "US Army Ordnance OD 1633, Ohm's law, figure 6"
 PEAK = {"peak_demand": 240, "power_factor": 0.8}
 
@@ -24,7 +27,29 @@ ROWS = [
         "2.7", "energy", "us", {"load_volts": 240, "circuit_amps": 15, "run_time": 0.75},
         f"{BEISER}, 3.15", "R2",
     ),
+    # Series and parallel
+    Row(
+        "55", "loop_ohms", "us", {"series_ohms_1": 10, "series_ohms_2": 15, "series_ohms_3": 30},
+        NEETS, "M",
+    ),
+    Row("12", "parallel_ohms", "us", {"parallel_ohms_1": 20, "parallel_ohms_2": 30}, NEETS, "M"),
+    Row(
+        "9.23", "parallel_ohms", "us",
+        {"parallel_ohms_1": 20, "parallel_ohms_2": 30, "parallel_ohms_3": 40}, NEETS, "M",
+    ),
+    # Voltage drop
+    Row(
+        "4.0", "voltage_drop", "us", {"run_length": 100, "wire_ohms": 4.99, "single_amps": 4},
+        COURSE, "R",
+    ),
     # Transformers
+    *(
+        Row(
+            amps, "transformer_amps", "us", {"transformer_kva": kva, "line_volts": volts},
+            f"{FULL_LOAD}: {kva:g} kVA, {volts} V", "R", rounded_to=2,
+        )
+        for kva, volts, amps in ((75, 480, "90"), (112.5, 208, "312"), (150, 480, "180"), (500, 480, "601"))
+    ),
     Row(
         "600", "secondary_volts", "us", {"primary_volts": 120, "turns_ratio": 100 / 500},
         f"{BEISER}, 13.9", "R2",

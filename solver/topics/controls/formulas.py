@@ -9,7 +9,7 @@ __all__ = ["CONTROLS"]
 
 SIGNAL = "ISA 50.00.01: signals of 4 to 20 mA"
 FLOWS = "arithmetic: a volume over the difference of two flows is a time"
-MOTOR = "Hubert, Electric Machines, ch 5: reduced-voltage starting"
+MOTOR = "EASA Electrical Engineering Handbook: reduced-voltage starting; Hubert, Electric Machines, ch 5"
 SUMMED = "arithmetic: volt-amps of coils and lights, added as if they had one power factor"
 CAPACITY = "arithmetic: amp-hours over amps"
 
