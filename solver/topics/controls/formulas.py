@@ -258,7 +258,7 @@ BATTERY = (
         "battery_time",
         Known("battery_ah") * Fraction(Known("usable_share")) / Known("standby_amps"),
         f"{CAPACITY}; the battery's data for how far it may go down",
-        "Only part of the amp-hours can be used. Each amp uses up one of them in an hour.",
+        "Only part of the amp-hours can be used. Each amp uses up one amp-hour every hour.",
         slips=(
             Slip(
                 "all_of_it",
@@ -271,7 +271,7 @@ BATTERY = (
         "battery_time",
         Known("battery_ah") / Known("standby_amps"),
         CAPACITY,
-        "Each amp uses up one amp-hour in an hour, so divide.",
+        "Each amp uses up one amp-hour every hour, so divide.",
         unless=("usable_share",),
         slips=(
             Slip(

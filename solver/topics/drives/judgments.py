@@ -75,11 +75,13 @@ def judge_change(values: Mapping[str, float], units: str, draw: Draw) -> Judgeme
         f"It reads {_said(now, units)}, zone D.",
     )
     right = stop if now > tops[2] else act if change > much else keep
+    if right is keep and now > tops[1]:
+        return None  # in zone C a repair is planned, however little it rose
     says = {
         "find_out": f"{rose} That is too little to act on."
         if right is keep
         else f"It reads {_said(now, units)}, zone D. It shouldn't keep running.",
-        "keep_on": rose if right is act else f"It reads {_said(now, units)}, zone D.",
+        "keep_on": rose if right is act else f"It reads {_said(now, units)}. That's zone D.",
         "stop": f"It reads {_said(now, units)}. Zone D begins above {_said(tops[2], units)}.",
     }
     wrong = tuple(

@@ -34,7 +34,7 @@ loop_ohms, loop_current = Known("loop_ohms"), Known("loop_current")
 ONE = Number(1)
 SIDE_BY_SIDE = (
     "Each branch is one more path, so add one over each, then turn the sum over. "
-    "The total is less than the smallest."
+    "The total is less than the smallest branch."
 )
 ADDED = "You added the ohms, as in series. Side by side the current has more paths, so the ohms go down."
 
@@ -223,7 +223,7 @@ BRANCHES = (
             Slip(
                 "averaged",
                 (branches[0] + branches[1]) / Number(2),
-                "You took the average of the ohms. The total is less than the smaller branch.",
+                "You took the average of the ohms. The total is always less than the smaller branch.",
             ),
         ),
         unless=("parallel_ohms_3",),
