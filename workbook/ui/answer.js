@@ -7,6 +7,7 @@
 const KEYS = "123456789";
 const LETTERS = "abcdefghi";
 const LOOKS = 120; // frames in which a new place comes on the page
+const SHORT = 12; // letters of a choice that fits twice beside each other on a phone
 const SOON = 30; // ms in which what was said before the message is on the page
 
 function element(tag, attributes = {}, ...children) {
@@ -47,7 +48,8 @@ function makeChoices(name, changed, { label, choices }) {
     element("label", { class: "w2w-choice" }, dots[at],
       element("span", { class: "w2w-key", "aria-hidden": "true" }, KEYS[at] ?? ""),
       element("span", {}, choice)));
-  const group = element("fieldset", {}, element("legend", { class: "w2w-asks" }, label), ...rows);
+  const short = choices.every((choice) => choice.length <= SHORT);
+  const group = element("fieldset", short ? { class: "w2w-pairs" } : {}, element("legend", { class: "w2w-asks" }, label), ...rows);
   const choose = (dot) => {
     dot.checked = true;
     dot.focus();

@@ -8,8 +8,8 @@ given is in a line under it. A problem without enough of any has no picture.
 - `chosen.py`: the list of drawings, and the picture with all that goes around one
 - power and money: `band`, `energy`, `bill`, `peaks`, `demand`; water: `well`, `gauges`, `suction`, `pipe`, `profile`, `tank`, `weir`, `throat`
 - circuits, wire, transformers and controls: `circuit`, `supply`, `ladder`, `control`
-- the motor: `triangle`, `speeds`, `plate`, `legs`, `rolled`, `megohms`; the pump: `twice`, `curve`, `sheet`, `strokes`
-- between the two: `sheaves`, `shaft`, `coupling`; chemicals: `feed`; outages: `standby`
+- the motor: `triangle`, `speeds`, `plate`, `legs`, `rolled`, `megohms`; the pump: `twice`, `curve`, `sheet`, `strokes`, `together`, `closed`
+- between the two: `sheaves`, `shaft`, `coupling`, `greasing`; chemicals: `feed`; outages: `standby`
 
 To add one: a module with a `Drawing`, which names the quantities it has a place for, and its name in
 `chosen.py`. Nothing of it may be as long or as high as what is asked; the tests hold it to that, and to

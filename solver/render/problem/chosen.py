@@ -11,14 +11,16 @@ from solver.vocabulary import quantity_named
 from .band import BAND
 from .bill import BILL
 from .circuit import BRANCHES, LOOP
+from .closed import CLOSED
 from .control import ALARM_BATTERY, CONTROL_LOAD, LEAD_LAG, SIGNAL
 from .coupling import COUPLING, WEAR_RINGS
-from .curve import CURVE
+from .curve import BEST_POINT, CURVE
 from .demand import DEMAND
 from .drawing import Drawing
 from .energy import ENERGY
 from .feed import DILUTION, FEED
 from .gauges import GAUGES
+from .greasing import BEARING, HOUR_METER
 from .ladder import LADDER
 from .legs import LEGS
 from .megohms import CORRECTED, OVER_TIME
@@ -38,6 +40,7 @@ from .suction import SUCTION
 from .supply import RUN, TRANSFORMER
 from .tank import TANK
 from .throat import THROAT
+from .together import TOGETHER
 from .triangle import TRIANGLE
 from .twice import TWICE
 from .weir import FLUME, WEIR
@@ -51,9 +54,9 @@ DRAWINGS: tuple[Drawing, ...] = (
     *(TRIANGLE, SPEEDS, PLATE, LEGS, ROLLED, OVER_TIME, CORRECTED),
     *(BRANCHES, LOOP, RUN, TRANSFORMER),
     *(LADDER, SIGNAL, LEAD_LAG, CONTROL_LOAD, ALARM_BATTERY),
-    *(TWICE, CURVE, PUMP_PLATE, SHEET, STROKES),
+    *(TWICE, CURVE, BEST_POINT, PUMP_PLATE, SHEET, STROKES, TOGETHER, CLOSED),
     *(WEIR, FLUME, THROAT),
-    *(SHEAVES, SHAFT, COUPLING, WEAR_RINGS, FEED, DILUTION, GENERATOR, BYPASS),
+    *(SHEAVES, SHAFT, COUPLING, WEAR_RINGS, BEARING, HOUR_METER, FEED, DILUTION, GENERATOR, BYPASS),
 )
 FEWEST = 2  # quantities in their places that make a picture worth its room
 WIDEST = 620  # px

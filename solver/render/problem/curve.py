@@ -1,6 +1,7 @@
 """Head against flow: the pump's curve, the system's, the point where they cross, or a point beside the rated one.
 
-The curves are the same in every problem. Only a reading that is given beside the rated one is where it is.
+The curves are the same in every problem. Only a reading that is given beside the rated one, or beside the
+best, is where it is.
 """
 
 from solver.render.svg import ACCENT, LOOK, SOFT, Look, across, circle, element, line, path
@@ -8,14 +9,14 @@ from solver.render.svg import ACCENT, LOOK, SOFT, Look, across, circle, element,
 from .drawing import Drawing, Drawn
 from .shown import LINE, Rows, Shown, words
 
-__all__ = ["CURVE"]
+__all__ = ["BEST_POINT", "CURVE"]
 
 TOP, FOOT, LEFT = 8.0, 108.0, 0.6  # px and percent: the axes
 STEPS = 24
 SHUTOFF, STATIC = 28.0, 84.0  # px: where the curves begin
 PUMP, SYSTEM = 72 / 95**2, -44 / 80**2  # px down by the square of a percent along
 PAIR = PUMP / 4  # two pumps give twice the flow at the same head
-DUTY, BOTH_PUMPS, RATED, FAR = 62.0, 75.0, 74.0, 88.0  # percent
+DUTY, BOTH_PUMPS, RATED, BEST, FAR = 62.0, 75.0, 74.0, 58.0, 88.0  # percent
 UNDER: Rows = (
     ("rated_head", "rated head"),
     ("rated_flow", "rated flow"),
@@ -117,6 +118,26 @@ def _beside_rated(shown: Shown) -> Drawn:
     return Drawn(pieces, low)
 
 
+def _beside_best(shown: Shown) -> Drawn:
+    """The flow of the best efficiency point, and the pump's flow, on its curve."""
+    given = shown.case.given
+    along = min(BEST * given["flow"] / given["best_flow"], 98)
+    pieces = [*_axes(), _curve(SHUTOFF, PUMP, 98, ACCENT)]
+    for share, color in ((BEST, ACCENT), (along, LOOK)):
+        height = SHUTOFF + PUMP * share**2
+        pieces += [
+            across(share, path((0, height), (0, FOOT), stroke=SOFT, width=1, dash="3 3")),
+            _dot(share, height, color),
+        ]
+    more, low = shown.flow(FOOT + 19, (("best_flow", "BEP at"), ("flow", "now at")))
+    pieces += [
+        words(BEST, SHUTOFF + PUMP * BEST**2 - 11, "BEP", "middle"),
+        words(along, SHUTOFF + PUMP * along**2 + 24, "now", "end", dx=-8),
+        words(LEFT, TOP + 10, "head", dx=8),
+    ]
+    return Drawn([*pieces, words(100, FOOT + 19, "flow", "end"), *more], low)
+
+
 def _dot(share: float, y: float, color: str = LOOK) -> str:
     return across(share, circle(0, y, 5.5, fill=color))
 
@@ -135,4 +156,7 @@ CURVE = Drawing(
     _draw,
     ("flow", "static_head"),
     ("rated_head", "rated_flow", "rated_friction", "shutoff_head", "parallel_flow"),
+)
+BEST_POINT = Drawing(
+    "The pump's curve and its best point", ("best_flow", "flow"), _beside_best, (), ("best_flow",)
 )

@@ -30,7 +30,6 @@ SIDES: tuple[tuple[float, str, Rows, str, str], ...] = (
             ("discharge_gauge", ""),
             ("discharge_gauge_now", "now"),
             ("shutoff_gauge", "closed"),
-            ("series_gauge", ""),
         ),
         "discharge_gauge_height",
         "discharge_velocity_head",
@@ -39,7 +38,6 @@ SIDES: tuple[tuple[float, str, Rows, str, str], ...] = (
 VELOCITIES = tuple(velocity for *_, velocity in SIDES)
 UNDER: Rows = (
     ("pressure", "pressure rise"),
-    ("second_head", "second pump"),
     ("tested_shutoff", "at shutoff"),
     ("curve_shutoff", "on the curve"),
     ("shutoff_share", "of the curve"),

@@ -17,10 +17,11 @@ from .shown import Shown, words
 __all__ = ["SHEET"]
 
 LEFT, RIGHT = 11.0, 89.0  # percent: the axes
-TOP, TALL, SMALL, BETWEEN = 24.0, 160.0, 104.0, 40.0  # px: the pictures, and what is between them
+TOP, TALL, SMALL, BETWEEN = 24.0, 140.0, 104.0, 40.0  # px: the pictures, and what is between them
 POINTS = 48
 NARROW = 3  # signs of a flow that fits under every line
-WITHOUT_POWER = ("curve_to_power",)  # families that ask for it
+# Families that ask for the power, or for what only the upper curves tell.
+WITHOUT_POWER = ("curve_to_power", "operating_region")
 Value = Callable[[float], float]
 
 

@@ -33,7 +33,13 @@ BETWEEN: Rows = (
     ("least_depth", "min. depth"),
 )
 IN: Rows = (("inflow", "in"), ("daily_inflow", "in"))
-OUT: Rows = (("flow", "out"), ("drawdown_rate", "drawdown"), ("rise_rate", "fills at"))
+OUT: Rows = (
+    ("flow", "out"),
+    ("drawdown_rate", "drawdown"),
+    ("rise_rate", "fills at"),
+    ("metered_flow", "meter"),
+    ("meter_error", "error"),
+)
 SIZES: Rows = (
     ("well_diameter", "diameter"),
     ("well_length", ""),

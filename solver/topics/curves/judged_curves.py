@@ -15,7 +15,14 @@ from solver.topics.readings import noted, shown
 
 from .stations import CHAPTER, SHEETS, SHEETS_AT_PUMP, worked
 
-__all__ = ["CURVE_TO_POWER", "NPSH_OFF_CURVE", "READ_CURVE", "clear_peak", "rows"]
+__all__ = [
+    "CURVE_TO_POWER",
+    "NPSH_OFF_CURVE",
+    "READ_CURVE",
+    "WITHOUT_POWER",
+    "clear_peak",
+    "rows",
+]
 
 APART = 0.09  # of the larger of two choices: farther than a reading is off
 PEAK = 0.08  # how near the best flow is to a line of the sheet

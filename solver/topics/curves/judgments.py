@@ -8,7 +8,7 @@ from solver.engine.family import Judgement, Level
 from solver.topics.limits import BEST_SHARE, SHUTOFF_SHARE, against
 from solver.topics.readings import shown
 
-from .judged_curves import clear_peak, rows
+from .judged_curves import WITHOUT_POWER, clear_peak, rows
 from .stations import CHAPTER, MISPLACED, SHUTOFF_STORY
 
 __all__ = ["OPERATING_REGION", "SHUTOFF_STORY_TOLD"]
@@ -45,7 +45,7 @@ def judge_region_off_curve(values: Mapping[str, float], units: str, draw: Draw) 
         return None
     moves = f"It moves {shown('flow', flow, units)}. Find its best efficiency point."
     asks = f"{moves} Where on its curve does the pump run?"
-    return replace(as_read, asks=asks, table=rows(sheet, units))
+    return replace(as_read, asks=asks, table=rows(sheet, units, WITHOUT_POWER))
 
 
 OPERATING_REGION = CHAPTER.judged(
