@@ -51,6 +51,8 @@ def test_nine_problems_in_ten_are_seen_whole_with_their_button(page, width, heig
     print(f"\n{width} x {height}: {share:.1%} of {len(cards)} problems, over: {json.dumps(over)}")
     assert len(cards) == len(tall)
     assert SHARE <= share
+    # What is read off a picture has to be on the screen with it.
+    assert [] == [case.code for case in CASES if case.pictured and case.code in over]
 
 
 # Each card's height from its top to the foot of its button, by its code.
