@@ -4,9 +4,11 @@ A family says what it needs of its station so that its problems come out of it. 
 as a level whose draws are thrown away. The lowest shares are printed when the run ends.
 """
 
+import pytest
+
 from solver.engine.case import tried
 from solver.errors import Unfit
-from tests.solver.drawn import PROBLEMS, SEEDS, each
+from tests.solver.drawn import PROBLEMS, SEEDS, named
 
 from .conftest import SHARE
 
@@ -22,7 +24,7 @@ def is_fair(family, level, units, seed) -> bool:
     return True
 
 
-@each(PROBLEMS)
+@pytest.mark.parametrize("problem", PROBLEMS, ids=named)  # each has its share in the summary
 def test_half_of_the_draws_of_a_level_or_more_make_a_fair_problem(problem, record_property):
     share = sum(is_fair(*problem, seed) for seed in range(DRAWS)) / DRAWS
     record_property(SHARE, share)
