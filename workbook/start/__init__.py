@@ -11,5 +11,5 @@ These run once all is installed:
 - `launcher.py`: the reader's folder, a free port, JupyterLab, the browser; `settings/`: its settings.
 - `folder.py`: the reader's pages, answers and settings.
 - `serve.py`, `server.py`: Jupyter's server, and what the workbook adds to it; `own_pages.py`: which pages are its own;
-  `contents.py`: those stay as they are; `sessions.py`: they share one program.
+  `contents.py`: those stay as they are; `sessions.py`: they share one program; `kernels.py`: which kernels there are.
 """

@@ -16,7 +16,6 @@ import shutil
 import subprocess
 import sys
 import sysconfig
-from importlib import metadata
 from pathlib import Path
 
 from .causes import SetupFailed, failure, in_words
@@ -78,6 +77,8 @@ def unmet(needs: str) -> list[str]:
 
 
 def _version(name: str) -> str | None:
+    from importlib import metadata  # slow to load, and asked for only where .venv is not used
+
     try:
         return metadata.version(name)
     except metadata.PackageNotFoundError:

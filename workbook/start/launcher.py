@@ -34,6 +34,7 @@ HOST = "127.0.0.1"
 PORTS = range(8790, 8890)
 # These draw in the terminal: they would take its window over, and cannot run the pages.
 TEXT_BROWSERS = {"www-browser", "links", "elinks", "lynx", "w3m"}
+ASK_AGAIN = 0.03  # seconds
 PATIENCE = 180  # seconds; the first start on an old laptop reads every file from a slow disk
 LAST_RESORT = (
     "This was the only folder the workbook could write to, and the computer may empty it when it restarts. Before you stop, save "
@@ -195,7 +196,7 @@ def _wait_for(server: subprocess.Popen, port: int, token: str, log: str) -> None
             raise CannotOpen(f"The workbook couldn't start. The reason is in {log}")
         with suppress(OSError), direct.open(address, timeout=5):
             return
-        time.sleep(0.1)
+        time.sleep(ASK_AGAIN)
     raise CannotOpen(f"The workbook didn't start in {PATIENCE} seconds. The reason is in {log}")
 
 

@@ -1,15 +1,19 @@
 """What the workbook adds to Jupyter's server: which pages may run when opened, the bar, what it finds.
 
+And what it puts off: the forms that a notebook can be exported to.
+
 Jupyter loads it by name, from settings/jupyter_server_config.json.
 """
 
 import asyncio
+import importlib
 import subprocess
 import sys
 from functools import cache
 from typing import Any
 
 from jupyter_server.base.handlers import APIHandler
+from jupyter_server.services.nbconvert.handlers import NbconvertRootHandler
 from jupyter_server.utils import url_path_join
 from tornado.web import authenticated
 
@@ -17,6 +21,25 @@ from workbook.ui.bar import SEARCH
 from workbook.ui.pieces import rules
 
 from .own_pages import bars_under, opening_of, pages_under
+
+EXPORTS = "nbconvert.exporters"
+EXPORTS_AFTER = 10  # seconds; the first problem is there by then, on a slow laptop too
+
+
+class ExportsHandler(NbconvertRootHandler):
+    """Says for the menus of a notebook which forms it can be exported to.
+
+    JupyterLab asks as soon as the first page opens. What these forms need takes long to load, and
+    the page would wait for it; so it is loaded later, beside whatever else the server does.
+    """
+
+    @authenticated
+    async def get(self) -> None:
+        """Send the list, late the first time."""
+        if EXPORTS not in sys.modules:
+            await asyncio.sleep(EXPORTS_AFTER)
+            await asyncio.to_thread(importlib.import_module, EXPORTS)
+        await super().get()
 
 
 class SearchHandler(APIHandler):
@@ -45,8 +68,9 @@ def _load_jupyter_server_extension(app: Any) -> None:
     settings["wireToWaterPages"] = pages_under(app.root_dir)
     settings["wireToWaterBars"] = bars_under(app.root_dir)
     settings["wireToWaterLook"] = rules()
-    address = url_path_join(app.base_url, SEARCH)
-    app.web_app.add_handlers(".*$", [(address, SearchHandler)])
+    handlers = {SEARCH: SearchHandler, "api/nbconvert": ExportsHandler}
+    added = [(url_path_join(app.base_url, at), handler) for at, handler in handlers.items()]
+    app.web_app.add_handlers(".*$", added)
 
 
 async def _start_jupyter_server_extension(app: Any) -> None:
