@@ -45,21 +45,32 @@ OF_BATTERY: Rows = (
 
 
 def _signal(shown: Shown) -> Drawn:
-    """A scale with its two ends, and a mark that stands at the same place in every problem."""
+    """A scale with its two ends, and the signal at its place, or anywhere where that isn't given."""
+    at = _place(shown.number("loop_current"))
     pieces = [
         line(0, 100, SCALE, stroke=INK, stroke_width=2.5),
-        *(across(at, path((0, SCALE - 8), (0, SCALE + 8))) for at in (0, 100)),
-        across(MARK, path((-6, SCALE - 13), (6, SCALE - 13), (0, SCALE - 2), (-6, SCALE - 13))),
-        words(0, SCALE - 14, "4 mA"),
-        words(100, SCALE - 14, "20 mA", "end"),
-        shown.note(MARK, SCALE - 24, "loop_current", "signal", "middle"),
+        *(across(end, path((0, SCALE - 8), (0, SCALE + 8))) for end in (0, 100)),
+        across(at, path((-6, SCALE - 13), (6, SCALE - 13), (0, SCALE - 2), (-6, SCALE - 13))),
+        words(0, SCALE + 23, "4 mA"),
+        words(100, SCALE + 23, "20 mA", "end"),
+        shown.note(at, SCALE - 20, "loop_current", "signal", _anchor(at)),
     ]
     for rows, share, anchor in ((AT_FOUR, 0, "start"), (AT_TWENTY, 100, "end")):
         name, called = shown.first(rows)
         if shown.has(name):
-            pieces.append(shown.note(share, SCALE + 26, name, called, anchor))
-    more, foot = shown.flow(SCALE + 28 + LINE, AT_MARK)
+            pieces.append(shown.note(share, SCALE + 23 + LINE, name, called, anchor))
+    more, foot = shown.flow(SCALE + 25 + 2 * LINE, AT_MARK)
     return Drawn(pieces + more, foot)
+
+
+def _place(current: float | None) -> float:
+    """Percent along the scale from 4 to 20 mA."""
+    return MARK if current is None else min(max((current - 4) / 16 * 100, 0), 100)
+
+
+def _anchor(at: float) -> str:
+    """A text near an end of the scale begins or ends at its mark."""
+    return "start" if at < 20 else "end" if at > 80 else "middle"
 
 
 def _lead_lag(shown: Shown) -> Drawn:

@@ -48,7 +48,8 @@ def _draw(shown: Shown) -> Drawn:
     inside = () if shown.asks("pipe_diameter") else (flow,)  # what is asked has its name there
     pieces += [shown.note(36, (top + foot) / 2 + 5, *one, dx=6) for one in inside]
     pieces.append(across(35, _arrow(), y=(top + foot) / 2))
-    above = [] if shown.has(flow[0]) else [speed]  # a long flow leaves no room beside it
+    # A long flow leaves no room beside it.
+    above = [speed] if shown.works(speed[0]) and not shown.has(flow[0]) else []
     pieces += [shown.note(100, (top + foot) / 2 + 5, *one, "end", dx=-8) for one in above]
     if loses:
         pieces += _grade_line(shown)
