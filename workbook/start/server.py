@@ -35,11 +35,11 @@ class ExportsHandler(NbconvertRootHandler):
 
     @authenticated
     async def get(self) -> None:
-        """Send the list, late the first time."""
+        """Send the list; the first time, wait and load what it needs."""
         if EXPORTS not in sys.modules:
             await asyncio.sleep(EXPORTS_AFTER)
             await asyncio.to_thread(importlib.import_module, EXPORTS)
-        await super().get()
+        await super().get()  # type: ignore[misc]  # a coroutine, under two decorators
 
 
 class SearchHandler(APIHandler):
