@@ -10,16 +10,21 @@ from math import sqrt
 
 from solver.topics.by_hand import ByHand, Given
 from solver.topics.horsepower.by_hand import PER_PRESSURE
-from solver.topics.tables import by_column
 
 __all__ = ["BY_HAND"]
 
 GRAVITY = {"us": 32.2, "si": 9.81}
 VELOCITY = {"us": 0.4085, "si": 1273}
 FRANCIS = {"us": 1495, "si": 1838}
-# Parshall flumes by their throats, in cfs with the head in feet: constant and exponent.
+# In cfs with the head in feet: V-notches by their angle, and Parshall flumes by their throat, with the exponent.
+NOTCHES = {22.5: 0.497, 30: 0.676, 45: 1.035, 60: 1.443, 90: 2.5, 120: 4.33}
 INCHES = {3: (0.992, 1.547), 6: (2.06, 1.58), 9: (3.07, 1.53)}
 METRIC = {76: 3, 152: 6, 229: 9, 305: 12, 457: 18, 610: 24, 914: 36}
+
+
+def in_system(cfs: float, exponent: float, u: str) -> float:
+    """A constant for gpm and feet, or for L/s and meters, to four figures as tables have it."""
+    return float(f"{cfs * (448.83 if u == 'us' else 28.317 / 0.3048**exponent):.4g}")
 
 
 def volume(g: Given, u: str) -> float:
@@ -57,7 +62,7 @@ def surge(g: Given, u: str) -> float:
 
 def notch(g: Given, u: str) -> float:
     """The flow over a V-notch, or the head that it takes."""
-    at = g.get("notch_constant") or by_column("v_notch", "angle", u)[g["notch_angle"]]
+    at = g.get("notch_constant") or in_system(NOTCHES[g["notch_angle"]], 2.5, u)
     if "weir_flow" in g:
         return float((g["weir_flow"] / at) ** 0.4)
     return float(at * g["weir_head"] ** 2.5)
@@ -77,7 +82,7 @@ def flume(g: Given, u: str) -> float:
     inches = g["flume_throat"] if u == "us" else METRIC[round(g["flume_throat"])]
     wide = inches / 12
     cfs, exponent = INCHES.get(round(inches), (4 * wide, round(1.522 * wide**0.026, 3)))
-    constant = float(f"{cfs * (448.83 if u == 'us' else 28.317 / 0.3048**exponent):.4g}")
+    constant = in_system(cfs, exponent, u)
     if "flume_flow" in g:
         return float((g["flume_flow"] / constant) ** (1 / exponent))
     return float(constant * g["flume_head"] ** exponent)

@@ -168,7 +168,7 @@ BYPASS = (
     Formula(
         "peak_inflow",
         inflow * Known("peaking_factor"),
-        "peaking factor: peak flow over average flow (Ten States Standards and design manuals)",
+        "peaking factor: peak flow over average flow (Ten States Standards, from memory)",
         "The bypass has to take the peak, not the average.",
         back="The average is the peak over the peaking factor.",
     ),
