@@ -9,6 +9,7 @@ import json
 import sys
 from collections.abc import Sequence
 from io import TextIOWrapper
+from pathlib import Path
 from typing import NoReturn
 
 from . import FAMILIES, Case, SolverError, case_from_code, draw, family_named, grade
@@ -27,8 +28,8 @@ from .render.text import (
     work_json,
     work_text,
 )
+from .sets.mixtures import mixture_of, read_mixtures
 from .sets.paper import CHAPTERS, SEEDS, Paper, checked, read_paper
-from .sets.shares import read_shares
 from .station.drawn import seeded
 
 __all__ = ["main"]
@@ -114,6 +115,11 @@ def _exam_command(one: argparse.ArgumentParser) -> None:
         metavar="TEXT",
         help='a share for each chapter, such as "head 30, wet well 20"; all alike if left out',
     )
+    one.add_argument(
+        "--mixtures",
+        metavar="FILE",
+        help='a file of mixtures, a line each: "Grade 2: head 30"; then --shares may name one of them',
+    )
     one.add_argument("--count", type=int, default=20, help="how many questions")
     one.add_argument("--minutes", type=int, default=60)
     one.add_argument("--level", type=int, default=0, choices=range(4), help="0 mixes all levels")
@@ -198,7 +204,8 @@ def _exam(options: argparse.Namespace) -> int:
 
 
 def _new_paper(options: argparse.Namespace) -> Paper:
-    shares = read_shares(options.shares) if options.shares else {}
+    kept = _mixtures_in(options.mixtures) if options.mixtures else {}
+    shares = mixture_of(options.shares, kept) if options.shares else {}
     if not 0 <= options.seed < SEEDS:
         raise SolverError(
             f"A seed is a whole number from 0 to {SEEDS - 1}; you typed {options.seed}."
@@ -215,6 +222,15 @@ def _new_paper(options: argparse.Namespace) -> Paper:
             shares=tuple(shares.values()),
         )
     )
+
+
+def _mixtures_in(name: str) -> dict[str, dict[str, int]]:
+    try:
+        return read_mixtures(Path(name).read_text(encoding="utf-8"))
+    except (OSError, UnicodeDecodeError) as fault:
+        raise SolverError(f"The file {name} can't be read: {fault}.") from None
+    except SolverError as fault:
+        raise SolverError(f"{name}: {fault}") from None
 
 
 def _station(options: argparse.Namespace) -> int:

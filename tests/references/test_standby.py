@@ -15,7 +15,12 @@ HUBERT = "C.I. Hubert, Electric Machines, Ex 4.1 p.140: 6 poles at 51 Hz, 1020 r
 INPUT = "C.I. Hubert, Electric Machines, Ex 4.6 p.159: 81,978 W at a power factor of 0.830, 230 V, 248 A"
 SIZES = "a page of generator examples: 75 % of 50 kW, at 0.08 gal/kWh"
 # A chart of approximate diesel use: kW, then L/h at 50, 75 and 100 % of it (R). One for gallons says as much.
-CHART = {60: (11, 14.4, 18.2), 200: (29.2, 41.7, 54.6), 500: (70.1, 100, 135.2), 1000: (137.8, 197.3, 269.2)}
+CHART = {
+    60: (11, 14.4, 18.2),
+    200: (29.2, 41.7, 54.6),
+    500: (70.1, 100, 135.2),
+    1000: (137.8, 197.3, 269.2),
+}
 
 ROWS = [
     Row("1412", "starting_peak", "us", {"running_kva": RUNNING, "starting_kva": 1200}, MAGAZINE, "R"),

@@ -506,3 +506,51 @@ def test_shares_that_cannot_be_read_are_told_and_stay(panel):
     start.begin.click()
     assert "There is no chapter “haed”." in words(start.said.value)
     assert "haed 3" == start.mixture.text.box.value
+
+
+def test_mixtures_are_kept_by_name_chosen_sent_and_dropped(panel, tmp_path):
+    mixture = panel.start.mixture
+    mixture.text.box.value = "Grade 1: head 1\nGrade 2: head 30, wet well 20"
+    mixture.store.click()
+    assert "Kept: “Grade 1”, “Grade 2”." in words(mixture.said.value)
+    again = ExamPanel(panel.where, lambda made: None, tmp_path).start.mixture
+    assert ["", "Grade 1", "Grade 2", "*"] == [value for _, value in again.choose.options]
+    again.choose.value = "Grade 2"
+    assert "Grade 2: head 30, wet well 20" == again.text.box.value
+    assert {"head": 30, "wet_well": 20} == again.shares()
+    again.choose.value = "*"
+    assert "Grade 1: head 1\nGrade 2: head 30, wet well 20" == again.text.box.value
+    again.see.click()
+    assert "These are 2 mixtures: Grade 1, Grade 2." in words(again.said.value)
+    again.choose.value = "Grade 1"
+    again.drop.click()
+    assert ["Grade 2"] == list(again.kept.read())
+    assert "Grade 1: head 1" == again.text.box.value
+    again.text.box.value = "grade 2: head 5"
+    again.store.click()
+    assert "It takes the place of the earlier “Grade 2”." in words(again.said.value)
+    assert {"grade 2": {"head": 5}} == again.kept.read()
+
+
+def test_a_mixture_without_a_name_is_not_kept_and_a_strange_line_stays(panel, tmp_path):
+    mixture = panel.start.mixture
+    mixture.text.box.value = "head 30"
+    mixture.store.click()
+    assert "It has no name yet." in words(mixture.said.value)
+    mixture.kept.path.write_text("what is this\nA: head 1\n", encoding="utf-8")
+    again = ExamPanel(panel.where, lambda made: None, tmp_path).start.mixture
+    assert "a line that can't be read: “what is this”" in words(again.said.value)
+    again.text.box.value = "B: head 2"
+    again.store.click()
+    assert "A: head 1\nB: head 2\nwhat is this\n" == mixture.kept.path.read_text(encoding="utf-8")
+
+
+def test_the_name_of_a_kept_mixture_is_enough_to_start_an_exam(panel):
+    mixture = panel.start.mixture
+    mixture.kept.keep({"Grade 2": {"balance": 3, "head": 1}})
+    mixture.text.box.value = "grade 2"
+    paper = panel.start.paper()
+    assert (("balance", "head"), (3, 1)) == (paper.chapters, paper.shares)
+    mixture.text.box.value = "Grade 2: balance 3"
+    mixture.fill.click()
+    assert mixture.text.box.value.startswith("Grade 2: ")

@@ -1,6 +1,7 @@
 """The mixture of an exam: a share for each chapter, as text to keep, to send and to paste.
 
-The text of the last exam that was started with one is kept beside the exams, and is there again.
+Several are kept by a name in front of their line (workbook/ui/kept_mixtures.py). The text of the last exam that
+was started with one is kept beside the exams, and is there again.
 """
 
 from collections.abc import Callable, Mapping
@@ -10,11 +11,13 @@ from pathlib import Path
 from ipywidgets import HTML, VBox, Widget
 
 from solver import SolverError
+from solver.sets.mixtures import Mixtures, mixture_named, mixture_of, mixtures_text, read_mixtures
 from solver.sets.paper import CHAPTERS, MOST
-from solver.sets.shares import counts_of, read_shares, shares_text
+from solver.sets.shares import counts_of
 from workbook.ui.contents import titled
-from workbook.ui.controls import Panel, button, classed, row
+from workbook.ui.controls import Panel, button, chooser, classed, row, show
 from workbook.ui.entry import Gate, Paste, whole_number
+from workbook.ui.kept_mixtures import KeptMixtures, chapters_called
 from workbook.ui.markup import Markup, tag
 from workbook.ui.pieces import say, table
 
@@ -27,28 +30,42 @@ ABOUT = (
     "Chapters you don't name aren't asked. To use the checked chapters again, empty this box."
 )
 KEEP = (
-    "This line is all there is to keep. Save it in a file, or send it to your class: pasted here, it gives the same "
-    "mixture. An exam's code has the mixture in it too."
+    "To keep several, write a name and a colon in front: “Grade 2: head 30, wet well 20”. Then press Keep it, and "
+    "choose it here next time. The line is all there is to it. Send it to your class: pasted here, it gives the "
+    "same mixture. Several lines, one mixture each, can be kept at once."
 )
 EVEN = 10  # the share of every chapter, where all are filled in to be changed
+CHOOSE = ("Choose one", "")
+ALL = ("All of them, as text to send", "*")
+NO_NAME = "It has no name yet. Write one in front, with a colon: “Grade 2: head 30, wet well 20”."
 
 
 class Mixture:
     """A place for the shares; `count` gives how many questions were typed, for the table of them."""
 
     def __init__(self, panel: Panel, where: Path, count: Callable[[], str], start: Gate):
-        self._kept, self._count = where / "shares.txt", count
-        see = Gate(panel, self._see)
-        self.text = Paste("Shares", see, start)
+        self._last, self._count = where / "shares.txt", count
+        self.kept = KeptMixtures(where.parent)
+        see, keep = Gate(panel, self._see), Gate(panel, self._keep)
+        self.choose = chooser("Mixtures you keep", [CHOOSE], panel.safely(self._chosen))
+        self.text = Paste("Shares", see, keep, start)
         self.fill = button("Fill in every chapter", panel.once(self._fill))
         self.see = button("Show the mixture", see.click)
+        self.store = button("Keep it", keep.click)
+        self.drop = button("Keep it no more", panel.once(self._drop))
         self.said = HTML(say(""))
         with suppress(OSError, UnicodeDecodeError):
-            self.text.fill(self._kept.read_text(encoding="utf-8"))
+            self.text.fill(self._last.read_text(encoding="utf-8"))
+        self._list()
         about = [HTML(tag("p", text, cls="w2w-about")) for text in (ABOUT, KEEP)]
-        buttons = row("w2w-buttons", self.see, self.fill)
-        parts = [about[0], row("w2w-ask", self.text.box), buttons, self.said, about[1]]
+        buttons = row("w2w-buttons", self.see, self.fill, self.store, self.drop)
+        shares = row("w2w-ask", self.text.box)
+        parts = [self.choose, about[0], shares, buttons, self.said, about[1]]
         self.box: Widget = classed(VBox(parts), "w2w-wanted")
+        if strange := self.kept.strange():
+            self._tell(
+                "notice", f"{self.kept.path} has a line that can't be read: “{strange[0][:60]}”."
+            )
 
     @property
     def is_kept(self) -> bool:
@@ -62,37 +79,91 @@ class Mixture:
             SolverError: they can't be read; the sentence says what to write.
         """
         text = self.text.box.value
-        return read_shares(text, _called()) if text.strip() else {}
+        return mixture_of(text, self.kept.read(), chapters_called()) if text.strip() else {}
 
     def keep(self) -> None:
         """Keep the text for the next time; an exam starts all the same where it can't be."""
         with suppress(OSError):
-            self._kept.parent.mkdir(parents=True, exist_ok=True)
-            self._kept.write_text(self.text.box.value, encoding="utf-8")
+            self._last.parent.mkdir(parents=True, exist_ok=True)
+            self._last.write_text(self.text.box.value, encoding="utf-8")
+
+    def _list(self, chosen: str = "") -> None:
+        """The names in the list as they are kept now, with this one chosen."""
+        names = list(self.kept.read())
+        several = [ALL] if len(names) > 1 else []
+        self.choose.put(chosen, [CHOOSE, *((name, name) for name in names), *several])
+        show(self.choose, names)
+        show(self.drop, chosen in names)
+
+    def _chosen(self, name: str) -> None:
+        there = self.kept.read()
+        if name == ALL[1] or name in there:
+            self.text.fill(mixtures_text(there if name == ALL[1] else {name: there[name]}))
+            self.said.value = say("")
+        show(self.drop, name in there)
+
+    def _keep(self) -> None:
+        try:
+            mixtures = read_mixtures(self.text.box.value, chapters_called())
+            if "" in mixtures:
+                raise SolverError(NO_NAME)
+            replaced = self.kept.keep(mixtures)
+        except SolverError as refusal:
+            self._tell("missing", str(refusal))
+            return
+        except OSError as fault:
+            self._tell("fault", f"It couldn't be kept in {self.kept.path}: {fault.strerror}.")
+            return
+        *_, last = mixtures
+        self._list(last)
+        old = [f"It takes the place of the earlier “{name}”." for name in replaced]
+        self._tell("worked", f"Kept: {_names(mixtures)}.", *old)
+
+    def _drop(self) -> None:
+        """Keep the chosen one no more; its line stays in the box."""
+        name = mixture_named(self.choose.value, self.kept.read())
+        if not name:
+            return
+        try:
+            self.kept.drop(name)
+        except OSError as fault:
+            self._tell("fault", f"{self.kept.path} couldn't be changed: {fault.strerror}.")
+            return
+        self._list()
+        back = "Its line is still in the box. To have it back, press Keep it."
+        self._tell("worked", f"“{name}” isn't kept any more.", back)
 
     def _fill(self) -> None:
-        """Add the chapters that aren't in the text yet; what is written stays."""
+        """Add the chapters that aren't in the text yet; what is written stays, with its name."""
         try:
             written = self.shares()
+            name = (
+                next(iter(read_mixtures(self.text.box.value, chapters_called())), "")
+                if written
+                else ""
+            )
         except SolverError as refusal:
-            self.said.value = say("missing", str(refusal))
+            self._tell("missing", str(refusal))
             return
-        self.text.fill(shares_text({name: written.get(name, EVEN) for name in CHAPTERS}))
+        every = {one: written.get(one, EVEN) for one in CHAPTERS}
+        self.text.fill(mixtures_text({name: every}))
         self._see()
 
     def _see(self) -> None:
         try:
-            shares = self.shares() or read_shares(self.text.box.value)
+            shares = self.shares() or mixture_of(self.text.box.value)
             count = whole_number(self._count(), "questions", MOST)
         except SolverError as refusal:
-            self.said.value = say("missing", str(refusal))
+            self._tell("missing", str(refusal))
             return
         self.said.value = say("note", html=mixture_html(shares, count))
 
+    def _tell(self, state: str, *sentences: str) -> None:
+        self.said.value = say(state, *sentences)
 
-def _called() -> dict[str, str]:
-    """The chapters by their titles, without a number in front."""
-    return {title.partition(". ")[2] or title: name for name, title in titled(CHAPTERS).items()}
+
+def _names(mixtures: Mixtures) -> str:
+    return ", ".join(f"“{name}”" for name in mixtures)
 
 
 def mixture_html(shares: Mapping[str, int], count: int) -> Markup:

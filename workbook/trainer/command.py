@@ -54,7 +54,7 @@ def set_options(parser: argparse.ArgumentParser) -> None:
         "--shares",
         metavar="TEXT",
         default="",
-        help='or by a share of each chapter, such as "head 30, wet well 20"',
+        help='or by a share of each chapter, such as "head 30, wet well 20", or the name of a mixture you keep',
     )
     parser.add_argument(
         "--families", metavar="A,B", default="", help="or from these kinds of problem"

@@ -9,10 +9,10 @@ from secrets import randbelow
 from solver import SolverError
 from solver.sets.credit import Credit
 from solver.sets.paper import read_paper
-from solver.sets.shares import read_shares
 from solver.sets.work_set import MOST, plan_of, set_of
 from solver.topics.catalogue import CATALOGUE
 from solver.units.show import counted
+from workbook.ui.kept_mixtures import mixture_asked
 
 from . import nbgrader_commands
 from .backup import backup, packed_release
@@ -86,7 +86,7 @@ def _chosen(course: Course, options: argparse.Namespace) -> Assigned:
         work = set_of(
             chapters=_names(options.chapters),
             families=_names(options.families),
-            shares=read_shares(options.shares) if options.shares else {},
+            shares=mixture_asked(options.shares) if options.shares else {},
             count=options.count,
             level=options.level,
             units=options.units,

@@ -13,7 +13,7 @@ from typing import Any
 from solver import Family, SolverError, draw
 from solver.engine.common_slips import common_slips
 from solver.engine.plan import find_plan
-from solver.sets.shares import read_shares
+from solver.sets.mixtures import mixture_of
 from solver.sets.work_set import WorkSet
 from solver.topics.catalogue import kinds_at
 
@@ -88,7 +88,7 @@ share = number(0, 1)
 
 
 def chapter_shares(value: Any, key: str) -> dict[str, int] | None:
-    """The share of each chapter, from a line such as "head 30, wet well 20".
+    """The share of each chapter, from a line such as "head 30, wet well 20", with a name in front or without.
 
     Raises:
         SetFault: a piece of the line that is no chapter with its share.
@@ -96,7 +96,7 @@ def chapter_shares(value: Any, key: str) -> dict[str, int] | None:
     if not isinstance(value, str):
         return None
     try:
-        return read_shares(value)
+        return mixture_of(value)
     except SolverError as fault:
         raise SetFault(f"{SET_FILE}: {key}: {fault}") from None
 

@@ -15,7 +15,7 @@ from solver import SolverError
 from solver.sets.credit import Credit
 from solver.sets.fault_part import MOST_FAULTS, FaultPart, fault_part
 from solver.sets.own_plant import Plant
-from solver.sets.shares import read_shares, shares_text
+from solver.sets.shares import shares_text
 from solver.sets.work_set import MOST, WorkSet, set_of
 from solver.topics.catalogue import CATALOGUE, FIRST, chapters_at, kinds_at
 from solver.units.reading import read
@@ -23,6 +23,7 @@ from solver.units.show import exact
 from workbook.trainer.sets.set_file import Assigned, FaultWork, chosen_names
 from workbook.trainer.sets.set_keys import FAIR, FAIR_CREDIT
 from workbook.ui.entry import whole_number
+from workbook.ui.kept_mixtures import mixture_asked
 
 __all__ = [
     "Draft",
@@ -229,7 +230,7 @@ def _credit(draft: Draft, tried: _Tried) -> Credit:
 
 
 def _work(draft: Draft, count: int, faults: FaultPart | None) -> WorkSet:
-    shares = read_shares(draft.shares) if draft.shares.strip() else {}
+    shares = mixture_asked(draft.shares) if draft.shares.strip() else {}
     if not (draft.chapters or draft.families or shares):
         raise SolverError("Nothing is chosen yet. Check a chapter or a kind of problem.")
     return set_of(

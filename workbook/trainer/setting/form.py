@@ -10,6 +10,7 @@ from ipywidgets import HTML, Box, DatetimePicker, VBox
 from solver import FAMILIES
 from solver.fault.case import LEVELS as FAULT_LEVELS
 from solver.sets.fault_part import MOST_FAULTS
+from solver.sets.mixtures import mixtures_text
 from solver.sets.paper import ANY_LEVEL, CHAPTERS
 from solver.sets.work_set import MOST, TOP
 from workbook.ui.chapter_ticks import ChapterTicks
@@ -21,9 +22,11 @@ from workbook.ui.controls import (
     Panel,
     chooser,
     classed,
+    show,
     tick,
 )
 from workbook.ui.entry import Entry, Gate
+from workbook.ui.kept_mixtures import KeptMixtures
 from workbook.ui.markup import tag
 
 from .draft import Draft
@@ -32,9 +35,10 @@ __all__ = ["Form"]
 
 NONE = "No single kind is chosen."
 SHARES = (
-    "Such as: head 30, wet well 20. It takes the place of the boxes above, and may be pasted from the "
-    "Practice exam page."
+    "Such as: head 30, wet well 20. Or the name of a mixture that you keep on the Practice exam page. It takes the "
+    "place of the boxes above."
 )
+TYPED = ("The shares as typed", "")
 LEVELS = [("Any level", ANY_LEVEL), *((f"Level {n}", n) for n in range(1, TOP + 1))]
 NUMBERS = [("Each person's own", True), ("The same for all", False)]
 CASE_LEVELS = [(f"Level {n}", n) for n in FAULT_LEVELS]
@@ -100,6 +104,7 @@ class Form:
         self.kinds = Kinds(panel)
         self._make_texts(panel, gate)
         self._make_choices()
+        self._make_mixtures(panel)
         self.due = DatetimePicker(description="Due, in your own time", style=LABELLED, layout=AUTO)
         classed(self.due, "w2w-field")
         self.box = VBox(self._parts())
@@ -140,13 +145,24 @@ class Form:
             )
         }
 
+    def _make_mixtures(self, panel: Panel) -> None:
+        """A list of the mixtures that are kept, each of which fills the box of the shares."""
+        self._mixtures = KeptMixtures().read()
+        options = [TYPED, *((name, name) for name in self._mixtures)]
+        self.mixture = chooser("A mixture you keep", options, panel.safely(self._mix))
+        show(self.mixture, self._mixtures)
+
+    def _mix(self, name: str) -> None:
+        if name:
+            self.texts["shares"].fill(mixtures_text({name: self._mixtures[name]}))
+
     def _parts(self) -> list:
         text, choice = {name: entry.box for name, entry in self.texts.items()}, self.choices
         return [
             _grid(text["title"], text["name"]),
             classed(VBox([self.chapters.box]), "w2w-wanted"),
             classed(VBox([self.kinds.box]), "w2w-wanted"),
-            _grid(text["shares"], HTML(tag("p", SHARES, cls="w2w-about"))),
+            _grid(self.mixture, text["shares"], HTML(tag("p", SHARES, cls="w2w-about"))),
             _heading("The questions"),
             _grid(text["questions"], choice["level"], choice["units"], choice["each"]),
             _heading("Points and tries"),
@@ -177,6 +193,7 @@ class Form:
             entry.fill(getattr(draft, name))
         for name, box in self.choices.items():
             box.value = getattr(draft, name)
+        self.mixture.put(TYPED[1])
         for name, box in self.chapters.boxes.items():
             box.value = name in draft.chapters
         self.kinds.choose(draft.families)
