@@ -14,6 +14,7 @@ from typing import NamedTuple
 from solver.algebra.expression import Expr
 from solver.errors import BadDefinition, NotSolvable, SolverError, Unfit
 from solver.scenario import PEOPLE, Place
+from solver.units.quantity import in_system
 from solver.units.show import capital, exact, with_unit
 from solver.vocabulary import quantity_named, spoken
 
@@ -282,7 +283,8 @@ def _case(
 def _row(case: Case, row: Row) -> tuple[str, str]:
     if isinstance(row, str):
         return quantity_named(row).spoken(case.units), _shown(row, case.given[row], case.units)
-    return _worded(case, row[0]), _worded(case, row[1])
+    label, text = (in_system(one, case.units) for one in row)
+    return _worded(case, label), _worded(case, text)
 
 
 def _worded(case: Case, text: str) -> str:

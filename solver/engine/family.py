@@ -13,6 +13,7 @@ from typing import NamedTuple, Protocol
 from solver.algebra.formula import Formula
 from solver.errors import BadDefinition
 from solver.scenario import PUMPS, Place
+from solver.units.quantity import Text, in_system
 from solver.vocabulary import quantity_named, spoken
 
 from .draw import Draw
@@ -31,7 +32,7 @@ __all__ = [
     "Small",
 ]
 
-Row = str | tuple[str, str]
+Row = str | tuple[Text, Text]
 SLOTS = {"place", "station", "person", "unit"}
 
 
@@ -128,7 +129,8 @@ class Level:
     number of the catalogue (catalogue.py) that first had it; 0 is that of the family.
 
     A question of more than 60 words is a short lead-in, with the rest in a `table` under it: the
-    name of a given, which then needs no slot, or a row of two texts, which may have slots.
+    name of a given, which then needs no slot, or a row of two texts, which may have slots, and each be
+    Both(us, si).
     """
 
     given: tuple[str, ...]
@@ -233,7 +235,8 @@ class Family:
             raise BadDefinition(
                 f"{where}: take out its asked=, as a judgment asks for a choice or an order"
             )
-        rows = [text for row in level.table if not isinstance(row, str) for text in row]
+        told = [text for row in level.table if not isinstance(row, str) for text in row]
+        rows = [in_system(text, units) for text in told for units in ("us", "si")]
         question = spoken(" ".join((*rows, level.question)), "us")
         slots = {slot for _, slot, _, _ in Formatter().parse(question) if slot is not None}
         judged = {"asks"} if level.judge or self.judge else set()

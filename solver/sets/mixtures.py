@@ -110,7 +110,7 @@ def mixture_of(
         raise SolverError(_unknown(text, kept) if near else str(fault)) from None
     if len(found) > 1:
         raise SolverError(
-            f"These are {len(found)} mixtures: {', '.join(found)}. Leave one of them."
+            f"These are {len(found)} mixtures: {', '.join(found)}. Leave only one of them."
         )
     (shares,) = found.values()
     return shares

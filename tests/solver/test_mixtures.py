@@ -45,7 +45,7 @@ def test_a_name_a_line_with_a_name_or_shares_alone_give_a_mixture(text, shares):
         ("", "There are no shares here."),
         ("Grade 5: haed 3", "There is no chapter “haed”. Did you mean “head”?"),
         ("head 30, wet wel: 20", "There is no chapter “wet wel”."),
-        ("A: head 3\nB: head 4", "These are 2 mixtures: A, B. Leave one of them."),
+        ("A: head 3\nB: head 4", "These are 2 mixtures: A, B. Leave only one of them."),
         ("A: head 3\nmains 4", "Line 2: It has no name."),
         ("A: head 3\na: mains 4", "Line 2: “a” is there twice."),
         (f"{'A' * 41}: head 3", "longer than 40 characters"),

@@ -52,7 +52,7 @@ class Mixture:
         self.fill = button("Fill in every chapter", panel.once(self._fill))
         self.see = button("Show the mixture", see.click)
         self.store = button("Keep it", keep.click)
-        self.drop = button("Keep it no more", panel.once(self._drop))
+        self.drop = button("Delete it from the list", panel.once(self._drop))
         self.said = HTML(say(""))
         with suppress(OSError, UnicodeDecodeError):
             self.text.fill(self._last.read_text(encoding="utf-8"))
@@ -114,8 +114,7 @@ class Mixture:
         except OSError as fault:
             self._tell("fault", f"It couldn't be kept in {self.kept.path}: {fault.strerror}.")
             return
-        *_, last = mixtures
-        self._list(last)
+        self._list("" if len(mixtures) > 1 else next(iter(mixtures)))
         old = [f"It takes the place of the earlier “{name}”." for name in replaced]
         self._tell("worked", f"Kept: {_names(mixtures)}.", *old)
 

@@ -21,6 +21,9 @@ OVER: Rows = (
     ("weir_flow", "flow"),
 )
 THROUGH: Rows = (
+    ("flume_throat", "throat"),
+    ("flume_constant", "constant"),
+    ("flume_exponent", "exponent"),
     ("flume_head", "upstream"),
     ("downstream_head", "downstream"),
     ("submergence", "submergence"),

@@ -4,11 +4,10 @@
 questions in words are in the TOML files.
 """
 
-from collections.abc import Mapping
-
 from solver.engine.family import Level
 from solver.topics.questions import in_words
 from solver.topics.tables import table_rows
+from solver.units.quantity import Both
 
 from .judgments import CLOSING_TOLD, FLUME_TOLD
 from .stations import (
@@ -28,18 +27,20 @@ from .stations import (
 __all__ = ["MAINS"]
 
 
-def constant_of(row: Mapping[str, float]) -> str:
-    """The constant of a weir or a flume, in both systems."""
-    return f"{row['us']:,g} for gpm and ft, {row['si']:,g} for L/s and m"
-
-
 NOTCHES = tuple(
-    (f"constant at {row['angle']:g} degrees", constant_of(row)) for row in table_rows("v_notch")
+    (
+        f"constant at {row['angle']:g} degrees",
+        Both(f"{row['us']:,g} for gpm and ft", f"{row['si']:,g} for L/s and m"),
+    )
+    for row in table_rows("v_notch")
 )
 FLUMES = tuple(
     (
-        f"throat of {row['us_throat']:g} in ({row['si_throat']:g} mm)",
-        f"constant {constant_of(row)}; exponent {row['exponent']:g}",
+        Both(f"throat of {row['us_throat']:g} in", f"throat of {row['si_throat']:g} mm"),
+        Both(
+            f"constant {row['us']:,g} for gpm and ft, exponent {row['exponent']:g}",
+            f"constant {row['si']:,g} for L/s and m, exponent {row['exponent']:g}",
+        ),
     )
     for row in table_rows("parshall")
 )

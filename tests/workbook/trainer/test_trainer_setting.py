@@ -21,6 +21,7 @@ from workbook.trainer.setting.keep import CannotPut, already_there, put, sets_in
 from workbook.trainer.setting.plant import EXAMPLE, plant_from
 from workbook.trainer.setting.preview import CARDS, LIST, next_steps, preview_html, summary
 from workbook.trainer.setting.setting_panel import SettingPanel
+from workbook.ui.kept_mixtures import KeptMixtures
 
 NOW = datetime(2026, 11, 25, 19, tzinfo=UTC)
 GOOD = Draft(title="Week 3: power", chapters=("horsepower",), seed=48213)
@@ -102,6 +103,21 @@ def test_what_is_in_the_way_is_said_with_what_was_typed_and_what_to_type(changes
 def test_all_that_is_in_the_way_is_said_at_once():
     _, faults = assigned_from(Draft(questions="x", points="y", late="z"))
     assert 5 == len(faults)
+
+
+def test_a_mixture_that_is_kept_is_chosen_in_the_form_typed_by_its_name_and_named_in_a_set(
+    course, tmp_path, monkeypatch
+):
+    monkeypatch.setattr("workbook.ui.kept_mixtures.default_path", lambda: tmp_path / "log.jsonl")
+    KeptMixtures().keep({"Grade 2": {"head": 30, "wet_well": 20}})
+    form = SettingPanel(course, lambda: NOW, lambda most: 7).form
+    form.mixture.value = "Grade 2"
+    assert "Grade 2: head 30, wet well 20" == form.draft().shares
+    for typed in ("grade 2", "Grade 2: head 30, wet well 20"):
+        assigned, faults = assigned_from(GOOD._replace(shares=typed))
+        assert ([], {"head": 30, "wet_well": 20}) == (faults, assigned.work.by_share)
+    _, faults = assigned_from(GOOD._replace(shares="Grade 3"))
+    assert "There is no mixture “Grade 3”. The kept ones are “Grade 2”." in faults[0]
 
 
 def test_shares_are_typed_in_percent_with_or_without_the_sign():
