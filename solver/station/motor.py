@@ -13,6 +13,7 @@ the same torque takes the same slip (Hubert, ch. 5, from memory).
 
 from dataclasses import dataclass
 from math import pow, sqrt
+from typing import NamedTuple
 
 from solver.engine.draw import Draw
 from solver.topics.tables import by_size, table_rows
@@ -48,8 +49,7 @@ OWN = (0.2, 0.9)  # percent of its amps that a sound motor is uneven by itself
 ROOT_THREE = sqrt(3)
 
 
-@dataclass(frozen=True, slots=True)
-class Load:
+class Load(NamedTuple):
     """A motor at work: input (kW), reactive power (kvar), amps, share of its size, slip (share)."""
 
     kilowatts: float
@@ -110,16 +110,15 @@ class Motor:
 
     def at(self, shaft: float, supply: Supply, turned: float = 1.0) -> Load:
         """What it takes with a load (hp | kW) on its shaft; `turned`: frequency over that of the line."""
-        ratio = supply.ratio
+        ratio, unit, rated = supply.ratio, self.system.kilowatts, self.rated_input
         share = (shaft + self.drag) / self.size
         torque = share / turned
         pull = (torque / ratio) ** 2
-        output = shaft * self.system.kilowatts
-        losses = self.rated_input * (1 - self.efficiency / 100)
+        losses = rated * (1 - self.efficiency / 100)
         heat = 1 + 0.02 * supply.unbalance**2  # NEMA MG 1: rise grows by twice the square
         lost = losses * (FIXED_LOSS * turned * ratio**2 + (1 - FIXED_LOSS) * pull) * heat
-        kilowatts = output + self.drag * self.system.kilowatts + lost
-        full = self.rated_input * sqrt(1 / self.power_factor**2 - 1)
+        kilowatts = shaft * unit + self.drag * unit + lost
+        full = rated * sqrt(1 / self.power_factor**2 - 1)
         at_rest = MAGNETIZING[self.poles]
         kvar = full * turned * (at_rest * ratio**2 + (1 - at_rest) * pull)
         amps = 1000 * sqrt(kilowatts**2 + kvar**2) / (ROOT_THREE * supply.volts)

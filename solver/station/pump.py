@@ -14,6 +14,7 @@
 - NPSHr from a suction specific speed of 7,000 to 9,500 (common practice, no source).
 """
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from math import log
 
@@ -81,10 +82,20 @@ class Pump:
 
     def head_at(self, flow: float, speed: float) -> float:
         """Head (ft | m) at a flow and a speed (rpm), by the affinity laws off its own speed."""
-        ratio, inside = self._through(flow, speed)
+        return self.curve(speed)(flow)
+
+    def curve(self, speed: float) -> Callable[[float], float]:
+        """Head (ft | m) by flow, at a speed (rpm)."""
+        ratio = speed / self.speed * (1 - self.worn)
+        best, head = self.flow * ratio * (1 - self.clog), self.head * ratio**2
         lost = (1 - self.air) * (1 - self.clog / 2) * (BACKWARD_HEAD if self.backward else 1)
-        curve: float = self.shutoff - (self.shutoff - 1) * inside**self.bend
-        return self.head * ratio**2 * curve * lost
+        shutoff, above, leak, bend = self.shutoff, self.shutoff - 1, self.leak, self.bend
+
+        def at(flow: float) -> float:
+            falls: float = (flow / best + leak) ** bend
+            return head * (shutoff - above * falls) * lost
+
+        return at
 
     def power_at(self, flow: float, speed: float) -> float:
         """Shaft power (hp | kW) at a flow and a speed (rpm)."""

@@ -96,13 +96,14 @@ def operate(
     before = suction.law() if suction else (0.0, 0.0)
 
     def spare(flow: float) -> float:
-        head = pump.head_at(flow, speed)
+        head = curve(flow)
         into = kept(flow, head)
         asked = lift + rubbed * pow(into, EXPONENT) + stirred * into**2
         return head - asked - before[0] * pow(flow, EXPONENT) - before[1] * flow**2
 
     speed, flow = pump.speed, rated[0]
     for _ in range(50):
+        curve = pump.curve(speed)
         flow = crossing(spare, flow or rated[0], rated[1])
         shaft = pump.power_at(flow, speed)
         given = shaft / (1 if drive.is_variable else drive.efficiency)

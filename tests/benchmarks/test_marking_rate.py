@@ -5,7 +5,7 @@
 A figure is the time of one submission, of twelve questions: the best of some rounds, all in one run,
 and without the start of a program. The empty notebook has one cell, and its course nbgrader's own settings.
 The goals: 1.15 times its time at most in a settled course, and a five-hundredth of it for a class
-marked at once.
+marked at once, as the command does: by all processors that are at hand. What one of them takes is told too.
 """
 
 import shutil
@@ -24,6 +24,7 @@ from workbook.trainer.course import CONFIG, course_at, make_course
 from workbook.trainer.learner.answer_sheet import SHEET
 from workbook.trainer.marking.bulk import mark_all
 from workbook.trainer.marking.feedback_pages import write_feedback
+from workbook.trainer.marking.sharding import shared
 from workbook.trainer.sets.notebook import write_source
 
 FEW, MANY, ROUNDS = 6, 1000, 3
@@ -37,6 +38,12 @@ started = time.perf_counter()
 app.start()
 print(time.perf_counter() - started)
 """
+
+
+def marked(course: Path):
+    """Marks a class as the command does."""
+    with shared() as mapper:
+        return mark_all(course, NAME, mapper=mapper)
 
 
 def run(course: Path, *words: str) -> str:
@@ -96,8 +103,9 @@ def seconds(tmp_path_factory) -> dict[str, float]:
             found.setdefault(way, []).append(float(run(course, "-c", AUTOGRADE, NAME)) / FEW)
         (many / "gradebook.db").write_bytes(empty)
         for way, step in {
-            "a class at once": lambda: mark_all(many, NAME),
-            "a class at once, again": lambda: mark_all(many, NAME),
+            "a class at once": lambda: marked(many),
+            "a class at once, again": lambda: marked(many),
+            "again, by one processor": lambda: mark_all(many, NAME),
             "feedback pages besides": lambda: write_feedback(course_at(many), NAME),
         }.items():
             started = time.perf_counter()

@@ -23,7 +23,7 @@ from .course import Course, course_at, lacks_taking_in, make_course, people_in
 from .giving import bring_up_to_date, extend, moved_lines, override
 from .learner.class_list import keep_class_list
 from .marking.bulk import Summary, mark_all, set_in
-from .marking.feedback_pages import sending_zip, write_feedback
+from .marking.feedback_pages import pack_feedback, sending_zip, write_feedback
 from .marking.sharding import shared
 from .over_all.steps import attend, completion, grades
 from .over_all.steps import people as people_of
@@ -203,11 +203,12 @@ def _some(lines: Iterable[str]) -> Iterator[str]:
 
 def _given_out(course: Course, options: argparse.Namespace) -> Iterator[str]:
     name = options.set
-    if options.feedback and options.nbgrader:
-        nbgrader_commands.generate_feedback(course, name)
-        yield f"The feedback is in {course.root / 'feedback'}."
-    elif options.feedback:
-        made = write_feedback(course, name)
+    if options.feedback:
+        if options.nbgrader:
+            nbgrader_commands.generate_feedback(course, name)
+            made = pack_feedback(course, name)
+        else:
+            made = write_feedback(course, name)
         are = "is" if made == 1 else "are"
         yield f"{counted(made, 'feedback page')} {are} in {course.root / 'feedback'}."
         yield f"To send them out, unpack {sending_zip(course, name)}: each has its person's name."

@@ -191,6 +191,49 @@ def test_without_its_packages_it_is_said_what_to_type(monkeypatch):
         pass
 
 
-def test_without_workers_or_scheduler_it_is_the_ordinary_map():
+# Without workers or a scheduler: copies of the program.
+
+
+@pytest.fixture
+def two_copies(monkeypatch):
+    """Two processors are at hand, and nothing forbids copies: the tests themselves may have threads."""
+    monkeypatch.setattr(sharding, "copies", lambda: 2)
+
+
+def with_copies(score, handed):
     with shared() as mapper:
-        assert map is mapper
+        yield from mapper(score, handed)
+
+
+@pytest.mark.usefixtures("small_pieces", "two_copies")
+def test_copies_of_the_program_give_the_marks_that_one_gives(course, alone):
+    used = set()
+
+    def watched(score, handed):
+        for pid, result in with_copies(partial(_with_pid, score), handed):
+            used.add(pid)
+            yield result
+
+    assert alone == marked(course, "copies.db", watched)
+    assert used
+    assert os.getpid() not in used
+
+
+def _with_pid(score, handed):
+    return os.getpid(), score(handed)
+
+
+@pytest.mark.usefixtures("small_pieces", "two_copies")
+def test_a_copy_that_ends_suddenly_is_told_and_nothing_is_written(course):
+    with pytest.raises(NotShared, match=r"came to a sudden end while it graded\. Nothing in the"):
+        marked(course, "broken.db", lambda score, handed: with_copies(_end, handed))
+    assert [] == kept_in(course.root / "broken.db")
+
+
+@pytest.mark.usefixtures("two_copies")
+def test_a_small_class_and_a_program_with_threads_are_marked_without_copies(monkeypatch):
+    few = [sharding.Handed(f"p{number}", b"", None) for number in range(100)]
+    assert {os.getpid()} == {pid for pid, _ in with_copies(partial(_with_pid, len), few)}
+    monkeypatch.undo()
+    monkeypatch.setattr(sharding.os, "listdir", lambda _: ["1", "2"])
+    assert 1 == sharding.copies()

@@ -6,6 +6,7 @@ import shutil
 import sys
 from pathlib import Path
 from typing import NamedTuple
+from zipfile import ZipFile
 
 import pytest
 
@@ -76,7 +77,8 @@ def test_the_commands_say_what_they_did_in_short_sentences(walked):
         "week-3-eve.f.zip: not part of the work, so not taken: “eve.f/week-3/workbook.py”, "
         "“eve.f/week-3/ipykernel_launcher.py”, “eve.f/week-3/sitecustomize.py”.\n"
         "quin.r: no notebook was turned in. The answer sheet counts without it.\n"
-        f"nbgrader has graded “{NAME}”.\nThe feedback is in {root}/feedback.\n"
+        f"nbgrader has graded “{NAME}”.\n30 feedback pages are in {root}/feedback.\n"
+        f"To send them out, unpack {root}/to-send/{NAME}-feedback.zip: each has its person's name.\n"
         "The feedback is given out through the exchange.\nThe grades are in grades.csv.\n"
     ) == walked.said["mark"]
 
@@ -165,6 +167,15 @@ def test_feedback_has_the_worked_solutions_of_ones_own_numbers(walked, person):
         else f"(Score: {person.score:.1f} / 24.0)"
     )
     assert score in page
+
+
+def test_the_feedback_that_nbgrader_made_is_one_file_to_send_with_names(walked):
+    with ZipFile(walked.root / f"to-send/{NAME}-feedback.zip") as packed:
+        assert {
+            f"{NAME} {p.id.split('.')[0].title()} Invented ({p.id}).html" for p in CLASS
+        } == set(packed.namelist())
+        page = packed.read(f"{NAME} Ada Invented (ada.b).html")
+    assert (walked.root / f"feedback/ada.b/{NAME}/{NAME}.html").read_bytes() == page
 
 
 def test_who_handed_in_by_the_exchange_can_fetch_the_feedback(walked):

@@ -38,7 +38,7 @@ from .feedback import feedback_html
 from .grade_cell import fill_in, show_plain_answers
 from .marked import Marked, QuestionMark
 
-__all__ = ["sending_zip", "write_feedback"]
+__all__ = ["pack_feedback", "sending_zip", "write_feedback"]
 
 LOOK = tag(
     "style",
@@ -74,6 +74,23 @@ def write_feedback(
                     _write(course, name, handed, page, _notebook(blank, handed, marked))
                     written += 1
     return written
+
+
+def pack_feedback(course: Course, name: str) -> int:
+    """Pack the pages that nbgrader made of a set, of whoever handed it in, ready to send; how many.
+
+    Raises:
+        CourseFault: the file cannot be written.
+    """
+    called, packed = names_in(course), 0
+    with _sending(course, name) as send:
+        for person in course.handed_in(name):
+            page = course.folder("feedback", name, person) / f"{name}.html"
+            if page.is_file():
+                who = called.get(person, person)
+                send(f"{name} {_plain(who)}.html", page.read_text(encoding="utf-8"))
+                packed += 1
+    return packed
 
 
 def sending_zip(course: Course, name: str) -> Path:

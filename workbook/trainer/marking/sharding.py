@@ -27,7 +27,7 @@ from workbook.trainer.coming_in.handed_in import Handed
 if TYPE_CHECKING:
     from distributed import Client, Future, LocalCluster
 
-__all__ = ["NotShared", "at_hand", "shared"]
+__all__ = ["NotShared", "at_hand", "copies", "shared"]
 
 T = TypeVar("T")
 Mapper = Callable[[Callable[[Handed], T], Iterable[Handed]], Iterable[T]]
@@ -72,7 +72,7 @@ def at_hand(score: Callable[[Handed], T], handed: Iterable[Handed]) -> Iterator[
     They start at once, and so before a gradebook is opened. It is Python's own `map` for a small class.
     """
     pieces = _pieces(handed)
-    first, many = list(islice(pieces, WORTH_IT)), _copies()
+    first, many = list(islice(pieces, WORTH_IT)), copies()
     pieces = chain(first, pieces)
     if len(first) < WORTH_IT or many < 2:
         return map(score, chain.from_iterable(pieces))
@@ -82,7 +82,7 @@ def at_hand(score: Callable[[Handed], T], handed: Iterable[Handed]) -> Iterator[
     return _of_copies(pool, waiting, pieces)
 
 
-def _copies() -> int:
+def copies() -> int:
     """How many copies of this program may run: one for each processor that it may use.
 
     A copy of a program with threads could wait for them forever; on Windows and macOS there are none.
