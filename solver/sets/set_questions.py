@@ -170,9 +170,11 @@ def person_id(text: str) -> str:
         sign in "._-@" or category(sign)[0] in "LM" or category(sign) == "Nd" for sign in name
     )
     if not (1 <= len(name) <= LONGEST_ID and letters and name[0].isalnum() and name[-1] != "."):
+        wrote = " ".join(text[:LONGEST_ID].split())
+        shown = "".join(sign if sign.isprintable() else "?" for sign in wrote)
         raise SolverError(
             f"An id has up to {LONGEST_ID} letters, digits and . _ - @, and begins with a letter "
-            f"or a digit; you wrote “{' '.join(text[:LONGEST_ID].split())}”."
+            f"or a digit; you wrote “{shown}”."
         )
     return name
 

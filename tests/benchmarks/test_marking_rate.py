@@ -11,7 +11,6 @@ marked at once, as the command does: by all processors that are at hand. What on
 import shutil
 import subprocess
 import sys
-import time
 from pathlib import Path
 
 import nbformat
@@ -20,11 +19,9 @@ import pytest
 from tests.workbook.trainer.a_class import handed_in, people
 from tests.workbook.trainer.week_three import NAME, WEEK
 from workbook.start import child
-from workbook.trainer.course import CONFIG, course_at, make_course
+from workbook.trainer.course import CONFIG, make_course
 from workbook.trainer.learner.answer_sheet import SHEET
 from workbook.trainer.marking.bulk import mark_all
-from workbook.trainer.marking.feedback_pages import write_feedback
-from workbook.trainer.marking.sharding import shared
 from workbook.trainer.sets.notebook import write_source
 
 FEW, MANY, ROUNDS = 6, 1000, 3
@@ -38,12 +35,44 @@ started = time.perf_counter()
 app.start()
 print(time.perf_counter() - started)
 """
+MARK = """
+import sys, time
+from pathlib import Path
+from workbook.trainer.course import course_at
+from workbook.trainer.marking.bulk import mark_all
+from workbook.trainer.marking.feedback_pages import write_feedback
+from workbook.trainer.marking.sharding import shared
+
+root, name = Path.cwd(), sys.argv[1]
+course = course_at(root)
+gradebook = root / "gradebook.db"
+empty = gradebook.read_bytes()
 
 
-def marked(course: Path):
-    """Marks a class as the command does."""
+def at_hand():
     with shared() as mapper:
-        return mark_all(course, NAME, mapper=mapper)
+        mark_all(root, name, mapper=mapper)
+
+
+def timed(step):
+    started = time.perf_counter()
+    step()
+    print(time.perf_counter() - started)
+
+
+timed(at_hand)
+timed(at_hand)
+timed(lambda: write_feedback(course, name))
+gradebook.write_bytes(empty)
+timed(lambda: mark_all(root, name))
+gradebook.write_bytes(empty)
+"""
+AT_ONCE = (
+    "a class at once",
+    "a class at once, again",
+    "feedback pages besides",
+    "by one processor",
+)
 
 
 def run(course: Path, *words: str) -> str:
@@ -94,23 +123,14 @@ def seconds(tmp_path_factory) -> dict[str, float]:
         run(course, "-m", "nbgrader", "generate_assignment", NAME)
     many = base / "many"
     shutil.copytree(courses["our set, settled course"], many)
-    empty = (many / "gradebook.db").read_bytes()
     handed_in_by(many, MANY)
     for course in courses.values():
         handed_in_by(course, FEW)
     for _ in range(ROUNDS):
         for way, course in courses.items():
             found.setdefault(way, []).append(float(run(course, "-c", AUTOGRADE, NAME)) / FEW)
-        (many / "gradebook.db").write_bytes(empty)
-        for way, step in {
-            "a class at once": lambda: marked(many),
-            "a class at once, again": lambda: marked(many),
-            "again, by one processor": lambda: mark_all(many, NAME),
-            "feedback pages besides": lambda: write_feedback(course_at(many), NAME),
-        }.items():
-            started = time.perf_counter()
-            step()
-            found.setdefault(way, []).append((time.perf_counter() - started) / MANY)
+        for way, took in zip(AT_ONCE, run(many, "-c", MARK, NAME).split(), strict=True):
+            found.setdefault(way, []).append(float(took) / MANY)
     assert MANY == mark_all(many, NAME).people
     return {way: min(times) for way, times in found.items()}
 

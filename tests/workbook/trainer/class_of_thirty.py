@@ -47,7 +47,8 @@ def _honest() -> Iterator[Person]:
     half = answers("ben.c", right, which=range(1, 7))
     yield Person("ben.c", "half of it", half, at(range(1, 7), 2.0), way="exchange", late=True)
     second = answers("cleo.d", mistaken, right)
-    yield Person("cleo.d", "right at the second try", second, (1.8,) * COUNT)
+    scripts = {"notebook": tampering.with_scripts}
+    yield Person("cleo.d", "right at the second try", second, (1.8,) * COUNT, **scripts)
     numbers = numeric("dov.e")
     yield Person("dov.e", "all wrong", answers("dov.e", wrong, which=numbers), NOTHING)
     for person, slipped in slips():

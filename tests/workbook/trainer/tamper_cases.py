@@ -16,18 +16,19 @@ from zipfile import ZIP_BZIP2, ZIP_DEFLATED, ZIP_STORED, ZipFile, ZipInfo
 from solver.topics.catalogue import CATALOGUE
 from tests.workbook.trainer.sheets import line, number, right, sheet, wrong
 from workbook.trainer.learner.answer_sheet import SHEET
-from workbook.trainer.sets.set_file import parse_set_file
+from workbook.trainer.sets.set_file import Assigned, parse_set_file
 
 __all__ = [
     "ANA",
     "BEN",
-    "CASES",
     "DUE",
     "FULL",
     "MARIA",
     "NAME",
+    "PARTS",
     "WEEK",
     "Case",
+    "Part",
     "packed",
     "right_sheet",
 ]
@@ -58,6 +59,14 @@ class Case(NamedTuple):
     late: bool = False
     said_as: Mapping[str, str] = {}
     whose: str = BEN
+    week: Assigned = WEEK
+
+
+class Part(NamedTuple):
+    """Cases of one sort."""
+
+    title: str
+    cases: tuple[Case, ...]
 
 
 def right_sheet(person: str, which=(1, 2, 3)) -> bytes:
@@ -185,7 +194,12 @@ def _plain(sheet_of_ben: bytes, more: Mapping[str, bytes | str] = {}):
 
 
 def _tricks_with_files() -> Iterator[Case]:
-    yield Case("A zip entry with a name of 300 letters", _ben({"x" * 300 + ".txt": "a"}), FULL)
+    yield Case(
+        "A zip entry with a name of 300 letters",
+        _ben({"x" * 300 + ".txt": "a"}),
+        FULL,
+        "not taken: “",
+    )
     yield Case("Zip entries “a” and “a/b”", _ben({"a": "1", "a/b": "2"}), FULL, "not taken: “")
     yield Case(
         "A zip that claims 1,000 bytes and unpacks to 100 MB", bomb, None, "isn't what it says"
@@ -197,15 +211,17 @@ def _tricks_with_files() -> Iterator[Case]:
     config = {"nbgrader_config.py": "import os; os.abort()"}
     yield Case("nbgrader_config.py inside the set", _ben(config), FULL, "nbgrader_config.py”")
     up = {"../../../op03/week-3/answer-sheet.jsonl": "x"}
-    yield Case("A name that leads out of the folder (../..)", _ben(up), FULL)
-    yield Case("The same with backslashes", _ben({"..\\..\\op03\\week-3\\x": "x"}), FULL)
+    yield Case("A name that leads out of the folder (../..)", _ben(up), FULL, "not taken: “")
+    yield Case(
+        "The same with backslashes", _ben({"..\\..\\op03\\week-3\\x": "x"}), FULL, "not taken: “"
+    )
     yield Case("A zip of 30,000 empty files", _many_names, None, "more than 200 files")
     yield Case("A zip with a password", _locked, None, "it has a password")
     yield Case("Half of a zip file", _half, None, "Ask for it again")
     yield Case("A text file called .zip", _bytes(b"my homework"), None, "isn't a whole zip file")
     yield Case("An empty file", _bytes(b""), None, "Ask for it again")
     yield Case("A zip with nothing in it", _ben_nothing, None, "no answer sheet")
-    yield Case("A link inside the zip to /etc/passwd", _link_inside, FULL)
+    yield Case("A link inside the zip to /etc/passwd", _link_inside, FULL, "not taken: “")
     yield Case("A link in place of a file", _link_for_file, None, "is a link or a device")
     yield Case("A pipe that never ends, in place of a file", _pipe, None, "is a link or a device")
     yield Case("Folders 90 deep", _deep, FULL)
@@ -316,4 +332,9 @@ def _what_is_in_it() -> Iterator[Case]:
     yield Case("400 tries at one question", _plain(many), 0.0)
 
 
-CASES = (*_tricks_with_files(), *_whose_it_is(), *_times(), *_what_is_in_it())
+PARTS = (
+    Part("Files", tuple(_tricks_with_files())),
+    Part("Whose it is", tuple(_whose_it_is())),
+    Part("Times", tuple(_times())),
+    Part("What is in it", tuple(_what_is_in_it())),
+)

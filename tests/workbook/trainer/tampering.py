@@ -90,6 +90,18 @@ def with_code(*code: str) -> Callable[[Page], bytes]:
     return put_in
 
 
+def with_scripts(page: Page) -> bytes:
+    """Scripts for the browser of whoever opens it: as plain answers, in headings, and as what cells put out."""
+    put = {"output_type": "display_data", "data": {"text/html": SCRIPT}, "metadata": {}}
+    for cell in page["cells"]:
+        if cell["cell_type"] == "code":
+            cell["outputs"] = [put]
+        else:
+            cell["source"] = f"{''.join(cell['source'])} {SCRIPT}"
+    return json.dumps(page).encode()
+
+
+SCRIPT = "<img src=x onerror=\"document.title='taken'\"><script>document.title='taken'</script>"
 _CODE = {"cell_type": "code", "metadata": {}, "outputs": [], "execution_count": None}
 STOLEN = "stolen.txt"
 STEALS = f"""

@@ -130,7 +130,9 @@ def test_both_ways_give_every_kind_of_question_the_points_that_are_due(ways):
         assert {penalty} == {row.penalty for row in rows}
 
 
-def test_more_time_and_points_by_hand_are_the_same_in_both_and_stay_when_nbgrader_grades_again(ways):
+def test_more_time_and_points_by_hand_are_the_same_in_both_and_stay_when_nbgrader_grades_again(
+    ways,
+):
     for course in ways:
         by_hand(course)
     nbgrader(ways[1].root, NAME, *(f"autograde {person}" for person in (BEN, CLEO)))

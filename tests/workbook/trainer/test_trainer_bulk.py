@@ -117,8 +117,9 @@ def test_a_folder_that_can_be_nobodys_is_told_and_the_others_are_marked(course):
     assert (1, True) == (found.people, found.notes[0].startswith("no one: not graded. An id has"))
 
 
-def test_a_time_that_cannot_be_read_is_told_and_counts_as_in_time(course):
-    hand_in(course, ANA, answers(ANA, right), "yesterday, I think")
+@pytest.mark.parametrize("when", ["yesterday, I think", "0001-01-01T00:00:00+14:00"])
+def test_a_time_that_cannot_be_read_is_told_and_counts_as_in_time(course, when):
+    hand_in(course, ANA, answers(ANA, right), when)
     found = mark_all(course.root, NAME)
     assert (
         "ana.r: timestamp.txt has no time in it, so this doesn't count as late.",

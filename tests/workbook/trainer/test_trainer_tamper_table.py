@@ -1,11 +1,12 @@
 """Nothing one person sends stops or changes another's, and every case is told; see tamper_cases.py."""
 
+import re
 import tracemalloc
 
 import pytest
 
-from tests.workbook.trainer.tamper_cases import CASES, FULL, bomb
-from tests.workbook.trainer.tamper_table import outcome_of
+from tests.workbook.trainer.tamper_cases import bomb
+from tests.workbook.trainer.tamper_table import EVERY, outcome_of
 
 KNOWN = {
     "answer-sheet.jsonl", "person.txt", "set.toml", "submission_secret.txt", "timestamp.txt",
@@ -13,10 +14,13 @@ KNOWN = {
 }  # fmt: skip
 
 
+CASES = [case for part in EVERY for case in part.cases]
+
+
 @pytest.mark.parametrize("case", CASES, ids=[case.about for case in CASES])
 def test_what_is_sent_counts_as_it_must_and_harms_nobody_else(case, tmp_path):
     outcome = outcome_of(case, tmp_path)
-    assert FULL == outcome.ana
+    assert outcome.ana_has_all
     assert (case.counts, case.late) == (outcome.counts, outcome.late)
     assert case.says in " ".join(outcome.said)
     assert case.hint in outcome.reason
@@ -24,7 +28,8 @@ def test_what_is_sent_counts_as_it_must_and_harms_nobody_else(case, tmp_path):
     assert not list(tmp_path.rglob("stolen"))
     if case.counts is None:
         assert outcome.said
-    assert all(sentence.isprintable() for sentence in outcome.said)
+    assert all(sentence.isprintable() for sentence in (*outcome.said, outcome.reason))
+    assert not re.search("<(script|img)", outcome.feedback)
 
 
 def test_a_zip_that_unpacks_to_far_more_than_it_says_takes_little_memory(tmp_path):

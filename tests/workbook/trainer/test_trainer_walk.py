@@ -178,6 +178,16 @@ def test_the_feedback_that_nbgrader_made_is_one_file_to_send_with_names(walked):
     assert (walked.root / f"feedback/ada.b/{NAME}/{NAME}.html").read_bytes() == page
 
 
+@pytest.mark.browser
+def test_no_script_that_came_with_a_notebook_runs_where_its_feedback_is_read(walked, page):
+    feedback = walked.root / f"feedback/cleo.d/{NAME}/{NAME}.html"
+    assert "document.title=" in feedback.read_text(encoding="utf-8")  # it is shown, as text
+    page.goto(feedback.as_uri())
+    assert "taken" != page.title()
+    assert page.evaluate("[...document.scripts].every(one => !one.text.includes('taken'))")
+    assert 0 == page.locator("img[src=x]").count()
+
+
 def test_who_handed_in_by_the_exchange_can_fetch_the_feedback(walked):
     own = walked.home / "ada.b"
     typed(

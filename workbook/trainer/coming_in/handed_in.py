@@ -118,7 +118,10 @@ def read_when(text: str) -> datetime:
         found = datetime.fromisoformat(text.removesuffix(" UTC"))
     except ValueError:
         return _as_nbgrader_reads(text)
-    return found.astimezone(UTC).replace(tzinfo=None) if found.tzinfo else found
+    try:
+        return found.astimezone(UTC).replace(tzinfo=None) if found.tzinfo else found
+    except OverflowError as fault:  # in the first year or the last, by another zone
+        raise ValueError(str(fault)) from fault
 
 
 def _as_nbgrader_reads(text: str) -> datetime:

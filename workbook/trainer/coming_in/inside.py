@@ -18,14 +18,21 @@ __all__ = ["by_person", "left_out", "packed_at", "unused", "without_folder", "wo
 SAID = 3  # names of files that a sentence repeats
 
 
-def by_person(files: dict[PurePosixPath, bytes], name: str) -> dict[str, dict]:
-    """The files that stand under PERSON/SET, wherever that is."""
-    found: dict[str, dict] = {}
+def by_person(
+    files: dict[PurePosixPath, bytes], name: str
+) -> tuple[dict[str, dict[PurePosixPath, bytes]], list[str]]:
+    """The files that stand under PERSON/SET, wherever that is; and those that are there once more."""
+    found: dict[str, dict[PurePosixPath, bytes]] = {}
+    twice = []
     for path, data in files.items():
         at = next((i for i, part in enumerate(path.parts[:-1]) if i and part == name), 0)
         if at and (person := possible(path.parts[at - 1])):
-            found.setdefault(person, {})[PurePosixPath(*path.parts[at + 1 :])] = data
-    return found
+            theirs, within = found.setdefault(person, {}), PurePosixPath(*path.parts[at + 1 :])
+            if within in theirs:
+                twice.append(str(path))
+            else:
+                theirs[within] = data
+    return found, twice
 
 
 def without_folder(files: dict[PurePosixPath, bytes]) -> dict[PurePosixPath, bytes]:

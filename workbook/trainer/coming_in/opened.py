@@ -55,10 +55,13 @@ class Opened(NamedTuple):
 
 
 class _Found(NamedTuple):
-    """A file of what was sent: where it is there, and what reads it, to a number of bytes."""
+    """A file of what was sent: where it is there, and what reads it, to a number of bytes.
+
+    Nothing reads a link, or a name that leads out of what was sent.
+    """
 
     path: PurePosixPath
-    read: Callable[[int], bytes]
+    read: Callable[[int], bytes] | None
 
 
 def called(item: Path) -> str:
@@ -106,7 +109,7 @@ def _limited(name: str, found: Iterator[_Found]) -> Opened:
         if count > MOST_FILES:
             raise _too_much(name)
         most = BY_NAME.get(path.name) or BY_ENDING.get(path.suffix.lower())
-        if most is None or path in files:
+        if most is None or path in files or read is None:
             others.append(str(path))
             continue
         data = read(min(most, left) + 1)
@@ -149,8 +152,8 @@ def _of_folder(folder: Path) -> Iterator[_Found]:
         for name in sorted(names):
             path = Path(where, name)
             inner = PurePosixPath(path.relative_to(folder).as_posix())
-            if stat.S_ISREG(path.lstat().st_mode):
-                yield _Found(inner, partial(_begin_of, path))
+            plain_file = stat.S_ISREG(path.lstat().st_mode)
+            yield _Found(inner, partial(_begin_of, path) if plain_file else None)
 
 
 def _begin_of(path: Path, most: int) -> bytes:
@@ -162,8 +165,9 @@ def _of_zip(packed: ZipFile) -> Iterator[_Found]:
     for info in packed.infolist():
         path = PurePosixPath(info.filename.replace("\\", "/"))
         plain_file = stat.S_IFMT(info.external_attr >> 16) in (0, stat.S_IFREG)
-        if plain_file and not info.is_dir() and _is_safe(path):
-            yield _Found(path, partial(_unpacked, packed, info))
+        if not info.is_dir() and not SKIPPED & set(path.parts):
+            taken = plain_file and _is_safe(path)
+            yield _Found(path, partial(_unpacked, packed, info) if taken else None)
 
 
 def _unpacked(packed: ZipFile, info: ZipInfo, most: int) -> bytes:
@@ -178,9 +182,7 @@ def _unpacked(packed: ZipFile, info: ZipInfo, most: int) -> bytes:
 def _is_safe(path: PurePosixPath) -> bool:
     odd = any(part == ".." or ":" in part or not part.isprintable() for part in path.parts)
     short = len(str(path)) <= LONGEST_NAME
-    return (
-        bool(path.name) and short and not (odd or path.is_absolute() or SKIPPED & set(path.parts))
-    )
+    return bool(path.name) and short and not (odd or path.is_absolute())
 
 
 def came_at(item: Path) -> datetime:

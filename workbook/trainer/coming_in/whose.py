@@ -20,6 +20,10 @@ from .opened import CannotOpen, called, opened
 
 __all__ = ["Work", "names", "works_in"]
 
+BARE = (
+    " ()._-@"  # besides letters and digits, what a name in quotation marks may have in any terminal
+)
+
 
 class Work(NamedTuple):
     """One person's work as it came: its two or four files by name, the time they were packed.
@@ -45,7 +49,7 @@ def works_in(item: Path, name: str, known: Class, *, alone: bool) -> Iterator[Wo
             what to type.
     """
     files, others = opened(item)
-    inside = by_person(files, name)
+    inside, twice = by_person(files, name)
     if not inside:
         inside = {_stem(item, name)[0]: without_folder(files)}
     if len(inside) > 1 and not alone:
@@ -56,7 +60,7 @@ def works_in(item: Path, name: str, known: Class, *, alone: bool) -> Iterator[Wo
         )
     for claimed, sent in inside.items():
         work = _whose(item, name, claimed, sent, known, single=len(inside) == 1)
-        left = left_out(item, [*others, *unused(sent, work.files)])
+        left = left_out(item, [*others, *twice, *unused(sent, work.files)])
         yield work._replace(notes=(*left, *work.notes))
 
 
@@ -77,7 +81,7 @@ def _whose(
     if single and of_other and not (by_file or by_name):
         raise CannotOpen(
             f"{called(item)} has the work of {person} in it. Nothing of it was taken. Ask who sent "
-            f"it. If it is the work of {person}, type: --as {_typed(item.name)}={person}"
+            f"it. If it is the work of {person}, {_to_say(item, person)}"
         )
     if not known.find(person):
         raise CannotOpen(_not_on_list(item, person, known))
@@ -116,8 +120,13 @@ def _under(
     return "", (said,)
 
 
-def _typed(name: str) -> str:
-    return f'"{name}"' if " " in name else name
+def _to_say(item: Path, person: str) -> str:
+    """What a trainer does to say whose a file is. A name that a terminal could run is not repeated."""
+    name = item.name
+    if not all(mark.isalnum() or mark in BARE for mark in name):
+        return f"rename the file to {person}.zip"
+    shown = name if set(name).isdisjoint(" ()") else f'"{name}"'
+    return f"type: --as {shown}={person}"
 
 
 def _stem(item: Path, name: str) -> tuple[str, bool]:
@@ -142,5 +151,5 @@ def _id_of(item: Path, text: str) -> str:
     except SolverError as fault:
         raise CannotOpen(
             f"{called(item)}: the file name doesn't say whose work this is. {fault} If you know, "
-            f"type: --as {_typed(item.name)}=ID"
+            f"{_to_say(item, 'ID')}"
         ) from None
