@@ -25,7 +25,7 @@ from .gradebook.given import (
 from .gradebook.tables import GradebookFault, SetRows, opened, set_rows
 from .marking.bulk import moved_between, set_in
 from .people import listed
-from .sets.set_file import Assigned
+from .sets.set_file import SET_FILE, Assigned
 
 __all__ = ["bring_up_to_date", "extend", "moved_lines", "override"]
 
@@ -36,7 +36,11 @@ def extend(options: argparse.Namespace) -> Iterator[str]:
     """Give somebody more time for a set, or take that away."""
     course, assigned, people = _of_which(options)
     if not assigned.due:
-        raise SolverError(f"“{assigned.name}” has no due time, so nobody needs more time for it.")
+        path = course.folder("source", assigned.name) / SET_FILE
+        raise SolverError(
+            f"“{assigned.name}” has no due time, so nobody needs more time for it. To give it one, put a "
+            f"line such as due = 2026-12-01T18:00:00 into {path}, above the first [."
+        )
     who = people[0] if len(people) == 1 else f"{len(people)} people"
     has = "has" if len(people) == 1 else "have"
     if options.remove:

@@ -72,7 +72,7 @@ def test_a_class_goes_from_its_list_to_the_record_of_completion_on_the_page_alon
     panel.points.value, panel.reason.value = "0.5", "copied at the board"
     assert "op02 has 0.5 points for question 1" in said(panel, "override")
     panel.day.value, panel.topic.value, panel.hours.value = "2026-12-01", "Power", "2"
-    assert "2026-12-01, Power, 2 hours is kept; 0 absent." in said(panel, "attend")
+    assert "2026-12-01 is kept: Power, 2 hours, 0 absent." in said(panel, "attend")
     assert "has 2 people and 1 set." in said(panel, "grades")
     assert "Type your name" in said(panel, "completion")
     panel.trainer.value = "R. Vance"
@@ -93,7 +93,7 @@ def test_the_line_that_a_step_prints_runs_as_it_is_from_any_folder(panel, tmp_pa
         line, shell=True, cwd=tmp_path, env=environment, capture_output=True, text=True
     )
     assert (0, "") == (done.returncode, done.stderr)
-    assert "2026-12-01, Power & head, 2 hours is changed; 0 absent." in done.stdout
+    assert "2026-12-01 is changed: Power & head, 2 hours, 0 absent." in done.stdout
 
 
 def test_words_that_cannot_be_read_are_told_and_not_the_end_of_the_page(panel):

@@ -95,7 +95,7 @@ def test_hours_are_those_of_the_meetings_somebody_was_at(course):
     said = typed(
         course, "attend", "2026-12-03", "--topic", "Head", "--hours", "1.5", "--absent", BEN
     )
-    assert "2026-12-03, Head, 1.5 hours is kept; 1 absent." == said[0]
+    assert "The meeting of 2026-12-03 is kept: Head, 1.5 hours, 1 absent." == said[0]
     typed(course, "attend", "2026-12-01", "--topic", "Pump power", "--hours", "3")
     assert {ANA: 4.5, BEN: 3.0} == hours_of(meetings(course.root), [ANA, BEN])
     with pytest.raises(SolverError, match="“zed” isn't on the list"):

@@ -77,8 +77,8 @@ def test_the_readmes_lines_take_a_class_from_its_list_to_feedback_grades_and_rep
     for case in cases_for(work, "ben.k"):
         assert case.code in page.read_text(encoding="utf-8")
     assert "2 people" in typed("class")
-    assert "ben.k has 1 points for question 3" in typed("override")
-    assert "Pump power, 2 hours is kept; 1 absent." in typed("attend")
+    assert "ben.k has 1 point for question 3" in typed("override")
+    assert "is kept: Pump power, 2 hours, 1 absent." in typed("attend")
     assert "has 2 people and 1 set." in typed("grades")
     assert "has 1 record." in typed("completion")
     assert "files of the course" in typed("backup")

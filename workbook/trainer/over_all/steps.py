@@ -69,10 +69,11 @@ def attend(options: argparse.Namespace) -> Iterator[str]:
     topic = " ".join(options.topic.split())
     replaced = keep_meeting(course.root, Meeting(options.day, topic, options.hours, absent))
     were = "is changed" if replaced else "is kept"
-    yield f"{options.day}, {topic}, {options.hours:g} hours {were}; {len(absent)} absent."
+    long = f"{options.hours:g} hour{'' if options.hours == 1 else 's'}"
+    yield f"The meeting of {options.day} {were}: {topic}, {long}, {len(absent)} absent."
     if known:
         most = max(hours_of(meetings(course.root), known).values())
-        yield f"Who was there every time has {most:g} hours now."
+        yield f"Whoever was there every time now has {most:g} hour{'' if most == 1 else 's'}."
 
 
 def completion(options: argparse.Namespace) -> Iterator[str]:

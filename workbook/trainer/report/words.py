@@ -156,7 +156,7 @@ def telling_lines(people: int) -> list[str]:
     if people < ENOUGH:
         return [
             f"With under {ENOUGH} people, this report doesn't say whether a question tells people apart.",
-            "One person alone could reverse this number.",
+            "With so few, one person alone could turn the answer around.",
         ]
     lines = [
         "“Tells apart” shows whether people who did well on the rest did well here too.",
