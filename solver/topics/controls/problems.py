@@ -18,8 +18,8 @@ RUNS_ON = (
     "on for another {off_delay}. "
 )
 IN_PANEL = (
-    "In the panel of {station}, {coil_count} coils are pulled in, {coil_va} each, and {lamp_count} pilot "
-    "lights are on, {lamp_va} each. "
+    "At {station}, {coil_count} control coils are pulled in, {coil_va} each, and {lamp_count} pilot lights "
+    "are on, {lamp_va} each. "
 )
 LOADS = ("coil_va", "coil_count", "lamp_va", "lamp_count")
 
