@@ -47,7 +47,14 @@ ALSO = {
 # Feet and meters that are no head. A length that was in 0.1.0 keeps what its problems named then.
 NO_HEAD = frozenset(
     (
-        *("run_length", "lag_depth", "delay_drop", "crest_length", "crest_height", "contracted_crest"),
+        *(
+            "run_length",
+            "lag_depth",
+            "delay_drop",
+            "crest_length",
+            "crest_height",
+            "contracted_crest",
+        ),
         *("weir_head", "flume_head", "foot_flume_head", "upstream_depth", "downstream_head"),
     )
 )

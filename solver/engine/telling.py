@@ -71,7 +71,9 @@ def _leads(case: Case) -> str:
     used = {name for step in case.steps if step.expr is not None for name in names(step.expr)}
     machines = {name.removeprefix("new_") for name in used if name.endswith("_efficiency")}
     if "volumetric_efficiency" in used:
-        return "Less comes out than is displaced. Which of the two do you have, and which do you need?"
+        return (
+            "Less comes out than is displaced. Which of the two do you have, and which do you need?"
+        )
     if not machines or case.asked.endswith("_efficiency"):
         return "What leads from one to the other?"
     one = len(machines) == 1 and "overall_efficiency" not in machines

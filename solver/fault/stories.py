@@ -13,7 +13,16 @@ from solver.station.station import Station
 
 from .signals import SMOOTH, sound
 
-__all__ = ["ACTIONS", "COMPLAINTS", "ODDITIES", "RIGHT", "SIMPLE", "Complaint", "Oddity", "over_setting"]
+__all__ = [
+    "ACTIONS",
+    "COMPLAINTS",
+    "ODDITIES",
+    "RIGHT",
+    "SIMPLE",
+    "Complaint",
+    "Oddity",
+    "over_setting",
+]
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,7 +5,9 @@ import pytest
 from .published import Row, every, worked
 
 ISA = "ISA 50.00.01: 4 mA is 0 %, 12 mA is 50 %, 20 mA is 100 % of the range"
-SOCIETY = "International Society of Automation, linear transmitters: 50 to 250 psi, at 150 psi 12 mA"
+SOCIETY = (
+    "International Society of Automation, linear transmitters: 50 to 250 psi, at 150 psi 12 mA"
+)
 WORKSHEET = "a worksheet for instrument technicians: 150 to 400 psi, at 10.6 mA"
 EASA = "EASA Electrical Engineering Handbook, starting of squirrel-cage motors, autotransformer"
 AT_TAPS = {80: "64", 65: "42", 50: "25"}  # percent of full-voltage amps and torque

@@ -141,7 +141,11 @@ LEAD_AND_LAG = (
                 inflow,
                 "You divided by the inflow alone. The lead pump takes part of it away.",
             ),
-            ("pump_alone", flow, "You divided by what the pump moves. The level rises by the rest of the inflow."),
+            (
+                "pump_alone",
+                flow,
+                "You divided by what the pump moves. The level rises by the rest of the inflow.",
+            ),
         ),
     ),
     *minutes(

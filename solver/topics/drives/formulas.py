@@ -184,7 +184,9 @@ TURNING = (
 )
 
 gap_difference, coupling_diameter = Known("gap_difference"), Known("coupling_diameter")
-ALIGNING = "rim-and-face alignment, as in makers' alignment instructions; ANSI/ASA S2.75 (from memory)"
+ALIGNING = (
+    "rim-and-face alignment, as in makers' alignment instructions; ANSI/ASA S2.75 (from memory)"
+)
 ALIGNMENT = (
     Formula(
         "parallel_offset",

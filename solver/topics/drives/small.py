@@ -37,7 +37,10 @@ SPEEDS = {
     "si": ((1450, 1480, 5), (965, 985, 5)),
 }
 RATIOS = (1.15, 3.2)  # pump sheave over motor sheave
-ANOTHER = (0.75, 1.14)  # a new motor sheave over the old one: a third more speed takes twice the power
+ANOTHER = (
+    0.75,
+    1.14,
+)  # a new motor sheave over the old one: a third more speed takes twice the power
 RIM = {"us": (1800, 6000), "si": (9, 30)}  # ft/min | m/s
 
 

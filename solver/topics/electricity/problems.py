@@ -103,7 +103,8 @@ CIRCUITS = (
         ),
         Level(
             (*THREE, "loop_current", "loop_supply"),
-            LOOP_OF + "The power supply is {loop_supply} dc. At {loop_current}, how many volts are left "
+            LOOP_OF
+            + "The power supply is {loop_supply} dc. At {loop_current}, how many volts are left "
             "for the transmitter?",
             asked="transmitter_volts",
         ),

@@ -37,7 +37,10 @@ HEATERS: Mapping[str, Mapping[int, tuple[int, ...]]] = {  # watts sold, by volts
     "us": {120: (250, 375, 500, 750, 1000, 1500), 240: (750, 1000, 1500, 2000, 3000, 4000, 5000)},
     "si": {230: (250, 500, 750, 1000, 1500, 2000, 3000)},
 }
-LOW = {"us": (240, (203, 214)), "si": (230, (202, 216))}  # rated volts, and what is there: 208 V in the US
+LOW = {
+    "us": (240, (203, 214)),
+    "si": (230, (202, 216)),
+}  # rated volts, and what is there: 208 V in the US
 SINGLE_PANEL = {"us": (120, 240, 240), "si": (230,)}
 SINGLE_SIZES = {"us": (0.5, 0.75, 1, 1.5, 2, 3, 5), "si": (0.37, 0.55, 0.75, 1.1, 1.5, 2.2)}
 SINGLE_VOLTS = {"us": (226, 246), "si": (222, 240)}

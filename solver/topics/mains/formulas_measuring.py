@@ -1,6 +1,7 @@
 """Measuring flow: weirs, Parshall flumes, Venturi tubes and orifices, and a meter against a test."""
 
 from collections.abc import Callable, Mapping
+from math import isclose
 
 from solver.algebra.expression import (
     Constant,
@@ -59,6 +60,9 @@ def of_notch(angle: float, units: str) -> float:
     return found
 
 
+SAME_THROAT = 0.01  # 3 in is 76.2 mm, and 76 in the table; 1.5 ft is 18 in but for the last figure
+
+
 def flume_row(throat: float, units: str, beside: int = 0) -> Mapping[str, float]:
     """The row of a Parshall flume by its throat (in | mm), or of one `beside` it in the table.
 
@@ -67,12 +71,13 @@ def flume_row(throat: float, units: str, beside: int = 0) -> Mapping[str, float]
     """
     rows = table_rows("parshall")
     throats = [row[f"{units}_throat"] for row in rows]
-    if throat not in throats:
+    here = [n for n, size in enumerate(throats) if isclose(size, throat, rel_tol=SAME_THROAT)]
+    if not here:
         sizes = ", ".join(f"{size:g}" for size in throats)
         raise NotSolvable(
             f"the table of Parshall flumes has no throat of {throat:g}; it has {sizes}"
         )
-    at = throats.index(throat) + beside
+    at = here[0] + beside
     return rows[at if at < len(rows) else at - 2 * beside]
 
 
