@@ -158,6 +158,21 @@ def test_the_opening_page_leads_to_the_chapters_and_every_chapter_on_and_back():
         assert {*(page.name for page in beside), OPENING} == set(links(path))
 
 
+def test_the_chapters_are_numbered_in_a_row_and_no_other_page_has_a_number():
+    titles = [one.title for one in chapters()]
+    assert [f"{n}." for n in range(1, len(CHAPTERS) + 1)] == [
+        title.split()[0] for title in titles[: len(CHAPTERS)]
+    ]
+    assert [] == [title for title in titles[len(CHAPTERS) :] if title[0].isdigit()]
+
+
+def test_a_link_to_a_chapter_says_its_number():
+    number = {path.name: f"chapter {at}" for at, path in enumerate(CHAPTERS, 1)}
+    texts = [cell.source for path in PAGES for cell in cells(path, "markdown")]
+    said = re.findall(r"(chapter \d+)\]\(([^)]+)\)", "\n".join(texts))
+    assert [] == [(words, page) for words, page in said if number[page] != words]
+
+
 def test_the_pages_that_are_no_chapters_stay_where_they_were_given_out():
     assert list(AFTER) == [page.name for page in PAGES[12 : 12 + len(AFTER)]]
 

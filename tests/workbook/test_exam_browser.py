@@ -166,6 +166,7 @@ def view(request, window):
         answer(window, 1)
     elif request.param == "formulas":
         press("Show the formulas")
+        panel.locator(".w2w-sheet summary").first.click()
         panel.locator(".w2w-sheet mjx-container").first.wait_for()
     elif request.param == "handing in":
         press("Hide the formulas")

@@ -4,13 +4,11 @@ from collections.abc import Callable
 
 from ipywidgets import HTML, HTMLMath, VBox
 
-from solver.algebra.formula import Formula
 from solver.fault.case import FaultCase
 from workbook.log import NotKept
 from workbook.practice import Drawing, answering, ask, question_html
-from workbook.reference import sheet_html
+from workbook.reference import chapters_html
 from workbook.ui.answer import Answer
-from workbook.ui.chapter import formulas_of
 from workbook.ui.controls import Panel, button, marked, row, show, tick
 from workbook.ui.markup import tag
 from workbook.ui.pieces import heard, say
@@ -210,10 +208,5 @@ class Sit:
     def _show_sheet(self, on: bool) -> None:
         paper = self.desk.sitting.paper
         self.formulas.description = NO_SHEET if on else SHEET
-        self.sheet.value = sheet_html(_formulas(paper.chapters), paper.units) if on else ""
+        self.sheet.value = chapters_html(paper.chapters, paper.units) if on else ""
         marked(self.box, "w2w-with-sheet", on)
-
-
-def _formulas(chapters: tuple[str, ...]) -> list[Formula]:
-    """The formulas of these chapters, each once."""
-    return list({id(f): f for chapter in chapters for f in formulas_of(chapter)}.values())

@@ -37,13 +37,14 @@ WORKER = "service-worker.js"  # JupyterLite asks for it by this name
 LAB = Path(__file__).parents[1] / "start" / "settings" / "labconfig"
 OVERRIDES = LAB / "default_setting_overrides.json"
 KERNEL = "@jupyterlite/pyodide-kernel-extension:kernel"
-# Bars and marks that pages do not show; what asks for parts that are switched off; JupyterLite's own
+# Bars and marks that pages do not show; what makes a long cell a box that scrolls; what asks for parts that are switched off; JupyterLite's own
 # service worker, which shows files to Python: pages need none, and ours keeps the site.
 SWITCHED_OFF = (
     "@jupyterlite/notebook-application-extension:logo",
     "@jupyter-notebook/application-extension:top",
     "@jupyter-notebook/notebook-extension:kernel-logo",
     "@jupyter-notebook/notebook-extension:tab-icon",
+    "@jupyter-notebook/notebook-extension:scroll-output",
     "@jupyterlite/application-extension:lsp-connection-manager",
     "@jupyterlite/application-extension:service-worker-manager",
 )

@@ -63,7 +63,10 @@ def _found(day: Examined, check: str) -> Finding | None:
 
 
 def _cell(days: Sequence[Examined], check: str) -> Markup:
-    """The marks of the days, and the newest value under them; in words for who can't see them."""
+    """The marks of the days, and the newest value under them; in words for who can't see them.
+
+    The words begin with the check: on a telephone the columns have no heads to be read.
+    """
     found = [(day.record.texts.get("date", "no date"), _found(day, check)) for day in days]
     marks = (_mark(one, newest=at == len(found)) for at, (_, one) in enumerate(found, 1))
     last = next((one for _, one in reversed(found) if one), None)
@@ -71,8 +74,13 @@ def _cell(days: Sequence[Examined], check: str) -> Markup:
     return tag(
         "td",
         tag("span", marks, aria_hidden="true", cls="w2w-marks"),
-        tag("span", value_said(last) if last else "not measured", aria_hidden="true"),
-        tag("span", spoken or "not measured", cls="w2w-heard"),
+        tag(
+            "span",
+            value_said(last) if last else "not measured",
+            aria_hidden="true",
+            cls="w2w-newest",
+        ),
+        tag("span", f"{LABELS[check].label(days[0].record.units)}: {spoken or 'not measured'}", cls="w2w-heard"),
         title=spoken,
     )
 
@@ -85,5 +93,7 @@ def _mark(found: Finding | None, *, newest: bool) -> Markup:
 def _legend() -> Markup:
     states = (f"{sign} {state}" for state, (sign, _) in MARKS.items())
     return joined(
-        f"{', '.join(states)}, {NOT_THERE} not measured. The newest day is last, its value under it."
+        f"{', '.join(states)}, {NOT_THERE} not measured. The newest day is last",
+        tag("span", ", its value under it", cls="w2w-newest"),
+        ". Choose a pump below to see its values.",
     )

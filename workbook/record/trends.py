@@ -26,6 +26,7 @@ __all__ = [
 
 FEWEST = 2  # readings: one alone shows no way it goes
 CAPTION = "The same numbers"
+LIMITS = "Limits"
 TOO_FEW = "It takes two or more dated readings of one pump to see a trend."
 GRID = tag(
     "style",
@@ -106,7 +107,7 @@ def table_of(plots: Sequence[Plot]) -> tuple[tuple[str, ...], tuple[tuple[str, .
     days = sorted({point.day for plot in plots for point in plot.trend.points})
     rows = [(str(day), *(_on(plot.trend, day) for plot in plots)) for day in days]
     if any(plot.lines for plot in plots):
-        rows.append(("Limits", *(_limits(plot) or "none known" for plot in plots)))
+        rows.append((LIMITS, *(_limits(plot) or "none known" for plot in plots)))
     heads = (
         f"{plot.trend.label}{f' ({plot.trend.unit})' * bool(plot.trend.unit)}" for plot in plots
     )
@@ -147,10 +148,13 @@ def trends_html(examined: Sequence[Examined]) -> Markup:
         for plot in plots
     )
     columns, rows = table_of(plots)
-    table = table_html(View("", "", columns, rows, {}, ""), CAPTION)
+    days = tuple(row for row in rows if row[0] != LIMITS)
+    table = table_html(View("", "", columns, days, {}, ""), CAPTION)
+    limits = [f"{plot.trend.label}: {said}" for plot in plots if (said := _limits(plot))]
     return joined(
         LOOK,
         GRID,
         tag("div", pictures, cls="w2w-trends"),
         tag("div", table, cls="w2w-numbers", tabindex=0, role="region", aria_label=CAPTION),
+        tag("p", f"{LIMITS} for {'; '.join(limits)}.", cls="w2w-about") if limits else None,
     )

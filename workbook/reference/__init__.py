@@ -8,8 +8,8 @@
 - `reference_panel.py`: the page, and a chapter's formulas on its own page
 """
 
-from .formulas import by_chapter, sheet_html
+from .formulas import by_chapter, chapters_html
 from .search import search_json
 from .sheet import sheet_of
 
-__all__ = ["by_chapter", "search_json", "sheet_html", "sheet_of"]
+__all__ = ["by_chapter", "chapters_html", "search_json", "sheet_of"]

@@ -22,7 +22,7 @@ from workbook.ui.pieces import asked_for
 
 from .entry import Entry, Part, folded, plain, with_source
 
-__all__ = ["by_chapter", "formula_parts", "sheet_html"]
+__all__ = ["by_chapter", "chapters_html", "formula_parts", "sheet_html"]
 
 DECIMALS = "An efficiency goes in as a decimal: 82% is 0.82."
 BESIDE = "For judgments, your own numbers and the record"
@@ -72,6 +72,17 @@ def sheet_html(formulas: Iterable[Formula], units: str) -> Markup:
     said = _decimals_said(shown)
     items = (tag("li", _item(formula, units)) for formula in shown)
     return joined(tag("p", said) if said else None, tag("ol", items, cls="w2w-steps"))
+
+
+def chapters_html(chapters: Iterable[str], units: str) -> Markup:
+    """The formulas of these chapters, a part to open for each; of one chapter it is open."""
+    named = titles()
+    lists = [(named.get(name) or in_words(name), formulas_of(name)) for name in chapters]
+    there = [(title, formulas) for title, formulas in lists if formulas]
+    return joined(
+        tag("details", tag("summary", title), sheet_html(formulas, units), open=len(there) == 1)
+        for title, formulas in there
+    )
 
 
 def _item(formula: Formula, units: str) -> Markup:

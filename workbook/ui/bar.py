@@ -6,7 +6,7 @@ Only the standard library: the server asks this before anything is shown.
 from pathlib import Path
 from typing import Any
 
-from .pages import CHAPTERS, OPENING, TRAINERS, shipped_pages, title_of
+from .pages import CHAPTERS, OPENING, TRAINERS, chapters, shipped_pages
 
 __all__ = ["FORMULAS", "SEARCH", "bar_of"]
 
@@ -28,14 +28,11 @@ PLACES = {
 
 def bar_of(folder: Path = CHAPTERS) -> dict[str, Any]:
     """The places in the bar over a folder's pages, each with its page or its list of pages; what to search."""
-    pages = {path.name: title_of(path) for path in shipped_pages(folder)}
+    pages = {path.name for path in shipped_pages(folder)}
+    named = [{"name": one.title, "page": one.file} for one in chapters(folder)]
     if folder == TRAINERS:
-        return {"places": [{"name": title, "page": page} for page, title in pages.items()]}
-    listed = [
-        {"name": title, "page": page}
-        for page, title in pages.items()
-        if page not in PLACES.values()
-    ]
+        return {"places": named}
+    listed = [one for one in named if one["page"] not in PLACES.values()]
     places = [
         {"name": name, "pages": listed} if name == IN_LIST else {"name": name, "page": page}
         for name, page in PLACES.items()

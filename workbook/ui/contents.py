@@ -4,8 +4,8 @@ from collections.abc import Iterable
 from pathlib import Path
 from urllib.parse import quote
 
-from .markup import tag
-from .pages import CHAPTERS, chapters, titles
+from .markup import Markup, joined, tag
+from .pages import CHAPTERS, Chapter, chapters, lessons, titles
 from .pieces import Shown
 
 __all__ = ["in_words", "list_of_chapters", "titled"]
@@ -30,8 +30,14 @@ def titled(chapters: Iterable[str]) -> dict[str, str]:
 
 
 def list_of_chapters(folder: Path = CHAPTERS) -> Shown:
-    """The chapters as links beside the opening page, each with what it covers."""
-    found = chapters(folder)
-    items = (tag("li", tag("a", c.title, href=quote(c.file)), tag("br"), c.about) for c in found)
-    shown = tag("ul", items, cls="w2w-contents")
+    """The chapters as links beside the opening page, then the other pages, each with what it covers."""
+    found, numbered = chapters(folder), len(lessons(folder))
+    shown = joined(
+        _list(found[:numbered]), tag("h3", "More pages"), _list(found[numbered:])
+    )
     return Shown(shown, "\n".join(f"{c.title}: {c.about} ({c.file})" for c in found))
+
+
+def _list(pages: Iterable[Chapter]) -> Markup:
+    items = (tag("li", tag("a", c.title, href=quote(c.file)), tag("br"), c.about) for c in pages)
+    return tag("ul", items, cls="w2w-contents")

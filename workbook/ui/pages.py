@@ -27,7 +27,6 @@ __all__ = [
     "read_page",
     "sets_of_work",
     "shipped_pages",
-    "title_of",
     "titles",
 ]
 
@@ -42,7 +41,7 @@ PRACTICE = re.compile(r'^page\.practice\("(\w+)"\)', re.MULTILINE)
 
 
 def shipped_pages(folder: Path = CHAPTERS) -> list[Path]:
-    """List the pages in their order of reading."""
+    """List the pages by their files' names, which stay as they were given out."""
     return sorted(folder.glob("*.ipynb"))
 
 
@@ -87,13 +86,10 @@ class Chapter(NamedTuple):
 
 
 def chapters(folder: Path = CHAPTERS) -> list[Chapter]:
-    """Every chapter in order of reading, but for the opening page."""
-    return [_chapter(path) for path in shipped_pages(folder) if path.name != OPENING]
-
-
-def title_of(path: Path) -> str:
-    """What a page is called: its first heading."""
-    return _chapter(path).title
+    """Every page but the opening page: the chapters in order of reading, then those without a number."""
+    found = [_chapter(path) for path in shipped_pages(folder) if path.name != OPENING]
+    numbered = {page.file for page in lessons(folder).values()}
+    return sorted(found, key=lambda page: page.file not in numbered)
 
 
 def _chapter(path: Path) -> Chapter:
