@@ -24,6 +24,7 @@ __all__ = [
     "progress",
     "record",
     "reference",
+    "sent_set",
     "set_fault",
     "set_mark",
     "set_question",
@@ -257,6 +258,13 @@ def set_work(part: str = "top"):
         return HandIn(own)
     own.read()
     return SetTop(own)
+
+
+def sent_set():
+    """A set that a trainer sent as a link or a text: opened, worked, and sent back as a file."""
+    from .trainer.learner.sent_panel import SentPanel
+
+    return SentPanel()
 
 
 def set_question(number: int):

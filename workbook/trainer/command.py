@@ -75,7 +75,7 @@ def set_options(parser: argparse.ArgumentParser) -> None:
         "--site",
         metavar="ADDRESS",
         default="",
-        help="also print a link that opens the set on your website; all get the same numbers",
+        help="also print a link that opens the set on your website",
     )
 
 

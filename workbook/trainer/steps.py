@@ -72,7 +72,8 @@ def _set(options: argparse.Namespace) -> Iterator[str]:
         nbgrader_commands.release(course, name)
         yield f"It is given out through the exchange in {course.exchange}."
     if options.site:
-        yield from on_site.sentences(chosen, options.site)
+        listed = people_in(course, chosen.group)
+        yield from on_site.sentences(on_site.linked(chosen, options.site, listed))
 
 
 def _chosen(course: Course, options: argparse.Namespace) -> Assigned:
@@ -91,7 +92,6 @@ def _chosen(course: Course, options: argparse.Namespace) -> Assigned:
             level=options.level,
             units=options.units,
             seed=randbelow(DRAWS),
-            each=not options.site,
         )
         credit = Credit(each_try=FAIR_CREDIT["each_try"], wrong_choice=FAIR_CREDIT["wrong_choice"])
         fair = Assigned(name, name, work, tries=FAIR["tries"], credit=credit)

@@ -1,4 +1,4 @@
-"""A zip file or a folder that somebody sent, opened with hard limits: only names we know are read.
+"""A zip file, a folder or an answer sheet that somebody sent, opened with hard limits: only names we know are read.
 
 What a zip file says of its own sizes is not believed; reading stops at the limit. So no file that is
 sent takes more memory than the work of a set may, whatever it holds.
@@ -17,6 +17,7 @@ from zipfile import ZIP_DEFLATED, ZIP_STORED, BadZipFile, ZipFile, ZipInfo
 
 from solver import SolverError
 from workbook.trainer.learner.answer_sheet import MOST as MOST_SHEET
+from workbook.trainer.learner.answer_sheet import SHEET
 from workbook.trainer.learner.who import PERSON
 from workbook.trainer.marking.odd import plain
 from workbook.trainer.sets.set_file import SET_FILE
@@ -29,6 +30,7 @@ MOST_FILES, MOST_BYTES = 200, 50_000_000
 MOST_SENT, MOST_INDEX = 100_000_000, 1_000_000  # bytes of a zip file, and of its list of names
 LONGEST_NAME = 200  # characters of a path
 BY_ENDING = {".ipynb": MOST_NOTEBOOK, ".jsonl": MOST_SHEET}
+SHEETS = {".jsonl", ".txt"}
 BY_NAME = {SET_FILE: 200_000, PERSON: 1_000, TIMESTAMP: 1_000}
 SKIPPED = {"__MACOSX", ".ipynb_checkpoints", "__pycache__"}
 SPOILT = (
@@ -70,7 +72,7 @@ def called(item: Path) -> str:
 
 
 def opened(item: Path) -> Opened:
-    """What a zip file or a folder holds. Links, and names that lead out of it, are left out.
+    """What a zip file, a folder or an answer sheet holds. Links, and names that lead out of it, are left out.
 
     Raises:
         CannotOpen: it is neither, it is spoilt, or it holds far more than work for a set.
@@ -81,6 +83,8 @@ def opened(item: Path) -> Opened:
             raise CannotOpen(f"{name} is a link or a device, not a file. Ask for the file itself.")
         if item.is_dir():
             return _limited(name, _of_folder(item))
+        if item.suffix.lower() in SHEETS:  # a telephone shares it as plain text
+            return _limited(name, iter([_Found(PurePosixPath(SHEET), partial(_begin_of, item))]))
         _check_index(name, item)
         with ZipFile(item) as packed:
             return _limited(name, _of_zip(packed))

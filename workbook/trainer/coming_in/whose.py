@@ -4,7 +4,8 @@ Nobody's work is taken for somebody else's but where the trainer says so. The tr
 `--as maria=op01`, for a name that was typed wrong, or `--as FILE=op01`, for one file.
 """
 
-from collections.abc import Iterator
+import re
+from collections.abc import Iterator, Mapping
 from datetime import datetime
 from pathlib import Path, PurePosixPath
 from typing import NamedTuple
@@ -51,7 +52,7 @@ def works_in(item: Path, name: str, known: Class, *, alone: bool) -> Iterator[Wo
     files, others = opened(item)
     inside, twice = by_person(files, name)
     if not inside:
-        inside = {_stem(item, name)[0]: without_folder(files)}
+        inside = {_claimed(item, name, files): without_folder(files)}
     if len(inside) > 1 and not alone:
         raise CannotOpen(
             f"{called(item)} has the work of {len(inside)} people in it: "
@@ -129,11 +130,25 @@ def _to_say(item: Path, person: str) -> str:
     return f"type: --as {shown}={person}"
 
 
+def _claimed(item: Path, name: str, files: Mapping[PurePosixPath, bytes]) -> str:
+    """Whom the name of a file names; of an answer sheet alone that names nobody, who wrote its lines."""
+    stem = _stem(item, name)[0]
+    if possible(stem) or list(files) != [PurePosixPath(SHEET)]:
+        return stem
+    under = {line.who for line in read_sheet(files[PurePosixPath(SHEET)]).lines}
+    return under.pop() if len(under) == 1 else stem
+
+
 def _stem(item: Path, name: str) -> tuple[str, bool]:
-    """Whom the name of a file names, and whether it begins as our own files do."""
+    """Whom the name of a file names, and whether it begins as our own files do.
+
+    A browser puts a number behind the name of a file that it saved before.
+    """
     stem = item.name if item.is_dir() else item.stem
     claimed = stem.removeprefix(f"{name}-")
-    return claimed, claimed != stem
+    if claimed == stem:
+        return stem, False
+    return re.sub(r" ?\(\d{1,3}\)$", "", claimed), True
 
 
 def names(file: str, name: str) -> str:
@@ -142,7 +157,7 @@ def names(file: str, name: str) -> str:
     >>> names("week-3-ana.r.zip", "week-3"), names("download (4).zip", "week-3")
     ('ana.r', '')
     """
-    return possible(PurePosixPath(file).stem.removeprefix(f"{name}-"))
+    return possible(_stem(Path(file), name)[0])
 
 
 def _id_of(item: Path, text: str) -> str:

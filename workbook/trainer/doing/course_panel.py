@@ -8,11 +8,13 @@ from ipywidgets import HTML, FileUpload, Text
 
 from solver import SolverError
 from workbook.trainer.coming_in.times import RECEIVED, SAID
-from workbook.trainer.course import CONFIG
-from workbook.trainer.people import PEOPLE
+from workbook.trainer.course import CONFIG, course_at
+from workbook.trainer.people import PEOPLE, people_in
+from workbook.trainer.sets.on_site import linked, page_html
+from workbook.trainer.sets.set_file import SET_FILE, read_set_file
 from workbook.trainer.setting.keep import sets_in
 from workbook.ui.controls import AUTO, LABELLED, Panel, chooser, classed
-from workbook.ui.markup import joined, tag
+from workbook.ui.markup import Markup, joined, tag
 
 from .sent import INCOMING, kept_files
 from .step import Step
@@ -26,6 +28,7 @@ TIMES = [
 ]
 SEND = "to-send"
 NO_SET = "There is no set in this course yet. Make one on the page “Set work”."
+NO_SITE = "Type the address of your website first, such as https://example.org/pumps/."
 WHERE = (
     "The course is the folder {}. To open it on another day, start the workbook with that folder. To "
     "close it, close the program. To move it to another computer, copy the folder."
@@ -52,6 +55,7 @@ class CoursePanel(Panel):
         self.steps: dict[str, Step] = {}
         self._list()
         self._give_out()
+        self._on_site()
         self._take_in()
         self._by_hand()
         self._paper()
@@ -113,8 +117,30 @@ class CoursePanel(Panel):
             makes=lambda: self._sent(f"{self._set()}.zip"),
         )  # fmt: skip
 
+    def _on_site(self) -> None:
+        self.site = _text("Address of your website")
+        about = (
+            "Makes a link, a QR code and a text that open the set on your website, with each person's own "
+            "numbers. Their files come back to you, and you take them in below."
+        )
+        self._step(
+            "on site", "Put it on your website", about, "Make the link", self._on_site_words,
+            [self.site], shows=self._linked,
+        )  # fmt: skip
+
+    def _on_site_words(self) -> Sequence[str]:
+        if not (site := self.site.value.strip()):
+            raise SolverError(NO_SITE)
+        return ["set", self._set(), *self._at(), "--site", site]
+
+    def _linked(self) -> Markup:
+        name = self._set()
+        assigned = read_set_file(self.course / "source" / name / SET_FILE)
+        listed = people_in(course_at(self.course), assigned.group)
+        return page_html(linked(assigned, self.site.value, listed))
+
     def _take_in(self) -> None:
-        self.files = _upload("Choose what people sent", ".zip,.jsonl,.ipynb", many=True)
+        self.files = _upload("Choose what people sent", ".zip,.jsonl,.txt", many=True)
         self.times = chooser("Which time counts", TIMES)
         self.said_as = _text("Whose it is, such as maria=op01 (if asked for)")
         about = (

@@ -8,7 +8,7 @@ from ipywidgets import HTML, Box, VBox, Widget
 from solver import SolverError
 from workbook.trainer.command import line_of
 from workbook.ui.controls import Panel, button, classed
-from workbook.ui.markup import joined, tag
+from workbook.ui.markup import Markup, joined, tag
 from workbook.ui.pieces import say
 from workbook.ui.saving import link
 
@@ -31,7 +31,8 @@ def saved_link(path: Path) -> Widget | None:
 class Step:
     """`words` gives the words of the command, as they would be typed, or raises with what is missing.
 
-    `makes` are the files it makes, of which links are shown; `after` is told once it is done.
+    `makes` are the files it makes, of which links are shown, and `shows` is shown before them; `after`
+    is told once it is done.
     """
 
     def __init__(
@@ -44,8 +45,9 @@ class Step:
         boxes: Sequence[Widget] = (),
         makes: Callable[[], Sequence[Path]] = tuple,
         after: Callable[[], None] = lambda: None,
+        shows: Callable[[], Markup] = Markup,
     ):
-        self._words, self._makes, self._after = words, makes, after
+        self._words, self._makes, self._after, self._shows = words, makes, after, shows
         self.said, self.links = HTML(say("")), VBox()
         self.run = button(does, panel.once(self._run), first=True)
         self.box = VBox(
@@ -80,5 +82,6 @@ class Step:
             self.said.value = say("fault", *said, why, html=shown)
             return
         self.said.value = say("note", *(said or ["Done."]), html=shown)
-        self.links.children = tuple(filter(None, map(saved_link, self._makes())))
+        shown = [HTML(html)] if (html := self._shows()) else []
+        self.links.children = (*shown, *filter(None, map(saved_link, self._makes())))
         self._after()

@@ -8,16 +8,17 @@ told in sentences; points are not, before the work is marked.
 import atexit
 import shutil
 import tempfile
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from functools import cache, cached_property
 from pathlib import Path
-from typing import Protocol, runtime_checkable
+from typing import NamedTuple, Protocol, runtime_checkable
 
 from solver import SolverError
 from solver.fault.case import FAMILY
 from solver.sets.work_set import case_for, cases_for, faults_for, person_id
 from solver.topics.catalogue import Refused
 from workbook.log import SHOWN, Attempt
+from workbook.trainer.coming_in.packed import work_as_zip
 from workbook.trainer.course import CONFIG
 from workbook.trainer.sets.set_file import SET_FILE, Assigned, read_set_file
 from workbook.ui.pages import MARK, read_page
@@ -27,7 +28,7 @@ from .class_list import may_be_listed
 from .own_case import OwnCase
 from .who import Learner, keep_person, person_at
 
-__all__ = ["SAY_WHO", "NotListed", "NothingToShow", "OwnSet", "own_set"]
+__all__ = ["SAY_WHO", "NotListed", "NothingToShow", "OwnSet", "Packed", "own_set"]
 
 PROGRESS = ("top", "end")  # the parts that tell how the work stands
 COURSE_COPIES = ("source", "release")
@@ -64,6 +65,15 @@ class Answering(Part, Protocol):
         """What stands in the box and was not checked, or could not be read."""
 
 
+class Packed(NamedTuple):
+    """A file to send: its name, its kind, what is in it, and what of the work it lacks."""
+
+    name: str
+    kind: str
+    data: bytes
+    lacks: Sequence[str] = ()
+
+
 class NothingToShow(SolverError):
     """A question or a sheet that cannot be shown yet; the sentence says what to do."""
 
@@ -74,6 +84,8 @@ class NotListed(SolverError):
 
 class OwnSet:
     """The set of a folder. `fault` says why there is none to show; it is empty where there is."""
+
+    by_file = "Save this page. Then press the button below, and send the file to your trainer."
 
     def __init__(self, folder: Path):
         self.folder = folder
@@ -128,7 +140,21 @@ class OwnSet:
         self.person, self.sheet = person, None
         self.__dict__.pop("codes", None)
         if person.id:
-            self.sheet = AnswerSheet(self.keeps_in / SHEET, assigned, person.id)
+            self.sheet = AnswerSheet(self.sheet_at(person.id), assigned, person.id)
+
+    def sheet_at(self, person: str) -> Path:
+        """Where the answer sheet of this person is."""
+        return self.keeps_in / SHEET
+
+    def packed(self) -> Packed:
+        """The work of this person as one file.
+
+        Raises:
+            NotRead: a file is there and cannot be read; the sentence says why.
+        """
+        assigned, person = self._set(), self.person.id
+        data, lacks = work_as_zip(self.folder, person)
+        return Packed(f"{assigned.name}-{person}.zip", "application/zip", data, lacks)
 
     def begin_as(self, text: str, sure: bool = False) -> None:
         """This is the name or number of the person; `sure` where they said so once more.

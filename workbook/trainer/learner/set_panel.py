@@ -8,7 +8,6 @@ from ipywidgets import HTML, Box, VBox
 
 from solver import SolverError
 from workbook.log import NotKept, NotRead
-from workbook.trainer.coming_in.packed import work_as_zip
 from workbook.ui.controls import PAUSE, Panel, button, classed, show
 from workbook.ui.entry import Entry
 from workbook.ui.markup import Markup, joined, tag
@@ -29,7 +28,6 @@ BY_HAND = f"If there is no box, type it into a file named {PERSON} next to this 
 ON_A_HUB = (
     "Save this page. Then open Assignment List in the Nbgrader menu, and choose Submit there."
 )
-BY_FILE = "Save this page. Then press the button below, and send the file to your trainer."
 
 
 class SetTop(Panel):
@@ -138,7 +136,7 @@ class HandIn(Panel):
         """How it stands now; a file made before is no longer all of it."""
         own = self.own
         ready = not own.fault and bool(own.person.id)
-        how = ON_A_HUB if own.person.signed_in else BY_FILE
+        how = ON_A_HUB if own.person.signed_in else own.by_file
         show(self.packing, ready and not own.course_copy)
         self.saved.value, self.said.value = "", say("")
         self.stands.value = joined(_standing(own), tag("p", how)) if ready else ""
@@ -146,17 +144,18 @@ class HandIn(Panel):
             self.stands.value = tag("p", own.fault or SAY_WHO, cls="w2w-about")
 
     def _pack(self) -> None:
-        person, assigned = self.own.person.id, self.own.assigned
-        if assigned is None:
-            return
         try:
-            data, lacks = work_as_zip(self.own.folder, person)
+            file = self.own.packed()
+        except SolverError as nothing:
+            self.said.value = say("note", str(nothing))
+            return
         except NotRead as fault:
             self.said.value = say("fault", str(fault))
             return
-        name = f"{assigned.name}-{person}.zip"
-        self.saved.value = tag("p", link("Save the file", name, "application/zip", data))
-        missing = [f"It doesn't have {each}, because that isn't in the folder." for each in lacks]
+        self.saved.value = tag("p", link("Save the file", file.name, file.kind, file.data))
+        missing = [
+            f"It doesn't have {each}, because that isn't in the folder." for each in file.lacks
+        ]
         self.said.value = say("note", "The file is ready. Click the link to save it.", *missing)
 
     def plain(self) -> dict[str, str]:

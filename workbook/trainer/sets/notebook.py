@@ -11,15 +11,14 @@ from pathlib import Path
 from solver import SolverError
 from solver.sets.credit import in_points
 from solver.sets.work_set import plan_of
-from solver.units.show import counted
 from workbook.start.folder import CannotWrite, state_of, write_page
 from workbook.trainer.coming_in.handed_in import ANSWER
 from workbook.trainer.gradebook.rules import grade_id
-from workbook.trainer.learner.answer_sheet import in_words
 from workbook.ui.cautions import topics
 from workbook.ui.pages import MARK, PRACTICE, code_cells, fingerprint, shipped_pages
 
 from .set_file import SET_FILE, Assigned, name_catalogue, read_set_file, toml_of
+from .told import about, how
 
 __all__ = ["NotOurs", "notebook_of", "write_source"]
 
@@ -29,16 +28,6 @@ KERNEL = {"display_name": "Python 3", "language": "python", "name": "python3"}
 KEPT = {"deletable": False}
 LOCKED = {**KEPT, "editable": False}
 HIDDEN = {"jupyter": {"source_hidden": True}, "tags": ["hide-input"]}
-COUNTS = {
-    "best": "Your best answer to a question counts.",
-    "last": "Your last answer to a question counts.",
-    "first": "Your first answer to a question counts. Later ones show you where you stand.",
-}
-HOW = """- Work each question on paper first, with the units.
-- Then type your answer and choose Check. Each answer is saved in this folder right away.
-- An answer that can't be read never counts as a try."""
-CASES = """- In a case, everything you do is saved right away and can't be taken back. Name the fault, then say
-  what you do about it. Naming a fault is a try."""
 TROUBLE = "If no question shows below, choose Run and then Run All Cells."
 PLAIN = (
     "*Use this cell only if there is no box above. Double-click here, and type after the colon.*"
@@ -108,14 +97,15 @@ def notebook_of(assigned: Assigned) -> dict:
 
 
 def _opening(assigned: Assigned) -> Iterator[dict]:
-    yield _words("title", f"# {_plain(assigned.title)}\n\n{_about(assigned)}")
+    yield _words("title", f"# {_plain(assigned.title)}\n\n{about(assigned)}")
     yield _words("cautions-first", "## Before you go near a machine")
     wanted = ", ".join(f'"{topic}"' for topic in _topics(assigned))
     yield _code("cautions", "This line shows the cautions.", f"page.cautions({wanted})")
-    yield _words("how", f"## How it works\n\n{_how(assigned)}\n\n{TROUBLE}")
+    yield _words("how", f"## How it works\n\n{_listed(how(assigned))}\n\n{TROUBLE}")
     yield _code("who", "This line asks who you are.", "page.set_work()")
 
 
+<<<<<<< HEAD
 def _about(assigned: Assigned) -> str:
     count = counted(assigned.work.count, "question")
     whose = "You have your own numbers." if assigned.work.each else "Everyone has the same numbers."
@@ -147,6 +137,11 @@ def _how(assigned: Assigned) -> str:
         if assigned.faults.unsafe:
             lines.append(f"- Each unsafe step in a case takes {assigned.faults.unsafe:.0%} off.")
     return "\n".join([HOW, *lines])
+=======
+
+def _listed(lines: Iterable[str]) -> str:
+    return "\n".join(f"- {line}" for line in lines)
+>>>>>>> ce4207f (A set as a link, a text or a QR code: each person's own numbers on the site, a sheet to send back, taken in and graded like any other work)
 
 
 def _topics(assigned: Assigned) -> Iterable[str]:
