@@ -80,7 +80,11 @@ def _cell(days: Sequence[Examined], check: str) -> Markup:
             aria_hidden="true",
             cls="w2w-newest",
         ),
-        tag("span", f"{LABELS[check].label(days[0].record.units)}: {spoken or 'not measured'}", cls="w2w-heard"),
+        tag(
+            "span",
+            f"{LABELS[check].label(days[0].record.units)}: {spoken or 'not measured'}",
+            cls="w2w-heard",
+        ),
         title=spoken,
     )
 

@@ -32,9 +32,7 @@ def titled(chapters: Iterable[str]) -> dict[str, str]:
 def list_of_chapters(folder: Path = CHAPTERS) -> Shown:
     """The chapters as links beside the opening page, then the other pages, each with what it covers."""
     found, numbered = chapters(folder), len(lessons(folder))
-    shown = joined(
-        _list(found[:numbered]), tag("h3", "More pages"), _list(found[numbered:])
-    )
+    shown = joined(_list(found[:numbered]), tag("h3", "More pages"), _list(found[numbered:]))
     return Shown(shown, "\n".join(f"{c.title}: {c.about} ({c.file})" for c in found))
 
 

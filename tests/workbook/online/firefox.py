@@ -5,6 +5,7 @@ import json
 import re
 import subprocess
 import time
+from collections.abc import Iterable
 from pathlib import Path
 
 from websocket import create_connection
@@ -54,6 +55,14 @@ class Firefox:
         while not self.run(f"Boolean({script})"):
             assert time.monotonic() < end, f"{script}: {self.run('document.body.innerText')}"
             time.sleep(0.25)
+
+    def choose(self, selector: str, files: Iterable[Path]) -> None:
+        """Put files into a place that takes them, as its file dialog would."""
+        script = f"document.querySelector({json.dumps(selector)})"
+        target = {"context": self._tab}
+        told = self.ask("script.evaluate", expression=script, target=target, awaitPromise=False)
+        element = {"sharedId": told["result"]["sharedId"]}
+        self.ask("input.setFiles", context=self._tab, element=element, files=[*map(str, files)])
 
     def kill(self) -> None:
         """End it as a crash would."""

@@ -10,10 +10,15 @@ from urllib.parse import urlencode
 import pytest
 
 from solver import case_from_code, draw
+from solver.engine.grading import as_typed
+from solver.sets.work_set import cases_for, set_of
 from tests.workbook.cards import answer, open_code
 from tests.workbook.group.members import WEDNESDAY, results
 from tests.workbook.online.serving import Served
 from workbook.log import read_line
+from workbook.trainer.marking.marked import mark
+from workbook.trainer.sets.as_text import text_of
+from workbook.trainer.sets.set_file import Assigned
 from workbook.ui import printing
 from workbook.ui.pages import shipped_pages
 
@@ -271,6 +276,34 @@ def test_a_link_to_a_set_opens_its_problems_and_five_results_are_put_together(ot
         other.page.get_by_role("button", name="Bring in results").click()
     choosing.value.set_files(sorted(sent.iterdir()))
     other.page.get_by_text("5 members, 3 questions:").wait_for()
+    assert [] == other.faults
+
+
+def test_a_trainers_link_opens_ones_own_numbers_and_the_file_that_goes_back_is_graded(
+    other, tmp_path
+):
+    week = Assigned("week-3", "Week 3", set_of(chapters=["horsepower"], count=2, seed=7))
+    text, page = text_of(week, ("op01", "op02")), other.page
+    address = f"{other.address}/?{urlencode({'path': '27-from-your-trainer.ipynb', 'class': text})}"
+    page.goto(address)
+    other.wait()
+    page.get_by_label("Your name or number").fill("op02")
+    page.get_by_role("button", name="Use this name").click()
+    page.get_by_text("Your questions are below.").wait_for()
+    case = cases_for(week.work, "op02")[0]
+    card = page.locator(".w2w-asked").first
+    answer(card, as_typed(case, case.answer))
+    card.locator(".w2w-right").wait_for()
+    page.goto(address)
+    other.wait()
+    page.get_by_text("You have answered 1 of 2 questions.").first.wait_for()
+    page.get_by_role("button", name="Save your work as one file").click()
+    with page.expect_download() as saving:
+        page.get_by_role("link", name="Save the file").click()
+    sent = tmp_path / saving.value.suggested_filename
+    saving.value.save_as(sent)
+    marked = mark(week, "op02", sent.read_bytes())
+    assert ("week-3-op02.jsonl", 1.0, False) == (sent.name, marked.points, marked.needs_person)
     assert [] == other.faults
 
 

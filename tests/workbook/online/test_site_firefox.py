@@ -1,4 +1,4 @@
-"""The static site in Firefox: pages, the log, a crash, no network, a set by its link.
+"""The static site in Firefox: pages, the log, a crash, no network, a set by its link, a group's results.
 
 It is skipped where no Firefox is, as in CI: `apt-get install firefox-esr` brings one.
 """
@@ -8,7 +8,7 @@ from urllib.parse import urlencode
 
 import pytest
 
-from tests.workbook.group.members import WEDNESDAY
+from tests.workbook.group.members import WEDNESDAY, results
 from tests.workbook.online.firefox import Firefox
 from tests.workbook.online.serving import Served
 
@@ -32,9 +32,13 @@ def says(text):
 def test_nothing_is_lost_in_firefox_by_a_crash_or_without_a_network(built, tmp_path):
     program = shutil.which("firefox-esr") or shutil.which("firefox")
     if program is None:
-        pytest.skip("no Firefox was found here")
+        pytest.skip("there is no firefox-esr and no firefox here; apt-get install firefox-esr")
     profile = tmp_path / "profile"
     profile.mkdir()
+    sent = []
+    for name, data in results(tmp_path / "members").items():
+        sent.append(tmp_path / name)
+        sent[-1].write_bytes(data)
     with Served(built.out) as site:
         firefox = Firefox(program, profile)
         try:
@@ -57,6 +61,8 @@ def test_nothing_is_lost_in_firefox_by_a_crash_or_without_a_network(built, tmp_p
             firefox.open(f"{site.address}/?{query}")
             firefox.wait(READY)
             firefox.wait(says("“Wednesday pumps” is open below, with 3 questions."))
+            firefox.choose(".w2w-results input[type=file]", sent)
+            firefox.wait(says("5 members, 3 questions:"))
         finally:
             firefox.kill()
             site.start()

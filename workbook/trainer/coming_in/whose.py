@@ -52,7 +52,7 @@ def works_in(item: Path, name: str, known: Class, *, alone: bool) -> Iterator[Wo
     files, others = opened(item)
     inside, twice = by_person(files, name)
     if not inside:
-        inside = {_claimed(item, name, files): without_folder(files)}
+        inside = {_claimed(item, name, files, known): without_folder(files)}
     if len(inside) > 1 and not alone:
         raise CannotOpen(
             f"{called(item)} has the work of {len(inside)} people in it: "
@@ -130,12 +130,13 @@ def _to_say(item: Path, person: str) -> str:
     return f"type: --as {shown}={person}"
 
 
-def _claimed(item: Path, name: str, files: Mapping[PurePosixPath, bytes]) -> str:
+def _claimed(item: Path, name: str, files: Mapping[PurePosixPath, bytes], known: Class) -> str:
     """Whom the name of a file names; of an answer sheet alone that names nobody, who wrote its lines."""
-    stem = _stem(item, name)[0]
-    if possible(stem) or list(files) != [PurePosixPath(SHEET)]:
+    stem, prefixed = _stem(item, name)
+    sheet = files.get(PurePosixPath(SHEET)) if len(files) == 1 else None
+    if not sheet or (prefixed and possible(stem)) or known.has(stem):
         return stem
-    under = {line.who for line in read_sheet(files[PurePosixPath(SHEET)]).lines}
+    under = {line.who for line in read_sheet(sheet).lines}
     return under.pop() if len(under) == 1 else stem
 
 

@@ -82,6 +82,6 @@ class Step:
             self.said.value = say("fault", *said, why, html=shown)
             return
         self.said.value = say("note", *(said or ["Done."]), html=shown)
-        shown = [HTML(html)] if (html := self._shows()) else []
-        self.links.children = (*shown, *filter(None, map(saved_link, self._makes())))
+        above = [HTML(html)] if (html := self._shows()) else []
+        self.links.children = (*above, *filter(None, map(saved_link, self._makes())))
         self._after()

@@ -1,6 +1,7 @@
 """The page for a set that a trainer sent as a link or a text: opened, worked, and sent back as a file."""
 
 from collections.abc import Callable
+from contextlib import suppress
 from time import monotonic
 
 from ipywidgets import HTML, Box, VBox, Widget
@@ -42,36 +43,38 @@ class SentPanel(Panel):
         gate = Gate(self, lambda: self._open(self.pasted.box.value))
         self.pasted = Paste("Text of the set", gate)
         self.open = button("Open this set", gate.click, first=True)
-        self.before = chooser("Sets you opened here", [("Choose one", "")], self.safely(self._again))
+        self.before = chooser(
+            "Sets you opened here", [("Choose one", "")], self.safely(self._again)
+        )
+        self.another = button("Open another set", self.once(lambda: self._ask(True)))
         self.head, self.work = HTML(), VBox()
-        self.asking = VBox(
-            [
-                HTML(tag("p", ABOUT, cls="w2w-about")),
-                classed(Box([self.pasted.box, self.open]), "w2w-ask"),
-            ]
-        )
-        self.put(
-            self.asking,
+        self.asking = [
+            HTML(tag("p", ABOUT, cls="w2w-about")),
+            classed(Box([self.pasted.box, self.open]), "w2w-ask"),
             self.before,
-            classed(self.said, "w2w-told"),
-            self.head,
-            self.work,
-        )
-        self._list()
+        ]
+        self.going_on = classed(Box([self.another]), "w2w-buttons")
+        told = classed(self.said, "w2w-told")
+        self.put(*self.asking, told, self.head, self.work, self.going_on)
+        self._ask(True)
         if text := (words_of_address() or {}).get(WORD, ""):
             self._open(text)
 
-    def _list(self) -> None:
+    def _ask(self, on: bool) -> None:
+        """Show where a set is opened, or with a set open the button that leads there."""
+        self.before.put("", options := self._opened())
+        for part in self.asking:
+            show(part, on)
+        show(self.before, on and len(options) > 1)
+        show(self.going_on, not on)
+
+    def _opened(self) -> list[tuple[str, str]]:
         """The sets that can be gone on with; those of another version are left out."""
         options = [("Choose one", "")]
-        for text in (one.text for one in opened_before().values()):
-            try:
-                title = sent_set(text).title
-            except (SolverError, OSError):
-                continue
-            options.append((title, text))
-        self.before.put("", options)
-        show(self.before, len(options) > 1)
+        for one in opened_before().values():
+            with suppress(SolverError, OSError):
+                options.append((sent_set(one.text).title, one.text))
+        return options
 
     def _again(self, _: object = None) -> None:
         if self.before.value:
@@ -89,7 +92,7 @@ class SentPanel(Panel):
             return
         self.said.value = say("") if lasting() else say("notice", FORGETS)
         self.work.children = self._parts(own)
-        self._list()
+        self._ask(False)
 
     def _parts(self, own: OwnSet) -> list[Widget]:
         own.parts.clear()

@@ -9,7 +9,6 @@ from collections.abc import Iterable, Iterator
 from pathlib import Path
 
 from solver import SolverError
-from solver.sets.credit import in_points
 from solver.sets.work_set import plan_of
 from workbook.start.folder import CannotWrite, state_of, write_page
 from workbook.trainer.coming_in.handed_in import ANSWER
@@ -105,43 +104,8 @@ def _opening(assigned: Assigned) -> Iterator[dict]:
     yield _code("who", "This line asks who you are.", "page.set_work()")
 
 
-<<<<<<< HEAD
-def _about(assigned: Assigned) -> str:
-    count = counted(assigned.work.count, "question")
-    whose = "You have your own numbers." if assigned.work.each else "Everyone has the same numbers."
-    said = f"Your trainer set you {count}. Each is worth {in_points(assigned.points)}. {whose}"
-    if part := assigned.work.faults:
-        cases, each = counted(part.count, "case"), in_points(assigned.faults.points)
-        said += (
-            f" Then you have {cases} of find the fault, worth {each}{' each' * (part.count > 1)}."
-        )
-    return said
-
-
-def _how(assigned: Assigned) -> str:
-    tries, each_try = assigned.tries, assigned.credit.each_try
-    lines = [f"- You have {in_words(tries)} for each question."] if tries else []
-    if choice := assigned.choice_tries:
-        lines = [f"- You have {in_words(tries)} for each question." if tries else ""]
-        lines = [line for line in lines if line]
-        lines.append(f"- Where you choose from several answers, you have {in_words(choice)}.")
-    if tries != 1:
-        lines.append(f"- {COUNTS[assigned.counts]}")
-    if tries != 1 and each_try:
-        second = f"{max(0.0, assigned.credit.right - each_try):.0%}"
-        lines.append(
-            f"- Each try after the first takes {each_try:.0%} off: right on the second try earns {second}."
-        )
-    if assigned.work.faults:
-        lines.append(CASES)
-        if assigned.faults.unsafe:
-            lines.append(f"- Each unsafe step in a case takes {assigned.faults.unsafe:.0%} off.")
-    return "\n".join([HOW, *lines])
-=======
-
 def _listed(lines: Iterable[str]) -> str:
     return "\n".join(f"- {line}" for line in lines)
->>>>>>> ce4207f (A set as a link, a text or a QR code: each person's own numbers on the site, a sheet to send back, taken in and graded like any other work)
 
 
 def _topics(assigned: Assigned) -> Iterable[str]:

@@ -63,10 +63,17 @@ def sentences(one: Linked) -> list[str]:
 
 def page_html(one: Linked) -> Markup:
     """The link, its QR code and the text, to show or to send."""
-    box = {"readonly": True, "rows": 4, "aria_label": f"Text of {one.title}, to copy"}
+    copied = tag(
+        "textarea",
+        one.text,
+        cls="w2w-copy",
+        readonly=True,
+        rows=4,
+        aria_label=f"Text of {one.title}, to copy",
+    )
     return joined(
         tag("p", "The link:", tag("br"), tag("a", one.link, cls="w2w-save", href=one.link)),
         elsewhere(one.link, SCAN),
         tag("p", "Or this text, to paste on the page “From your trainer”:"),
-        tag("textarea", one.text, cls="w2w-copy", **box),
+        copied,
     )

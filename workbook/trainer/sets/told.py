@@ -1,5 +1,6 @@
 """What people are told of a set above its questions: how much it is, and how tries and points count."""
 
+from solver.sets.credit import in_points
 from solver.units.show import counted
 from workbook.trainer.learner.answer_sheet import in_words
 
@@ -22,17 +23,13 @@ def about(assigned: Assigned) -> str:
     """How many questions there are, what each is worth, and whose numbers they have."""
     count = counted(assigned.work.count, "question")
     whose = "You have your own numbers." if assigned.work.each else "Everyone has the same numbers."
-    said = f"Your trainer set you {count}. Each is worth {_worth(assigned.points)}. {whose}"
+    said = f"Your trainer set you {count}. Each is worth {in_points(assigned.points)}. {whose}"
     if part := assigned.work.faults:
-        cases, each = counted(part.count, "case"), _worth(assigned.faults.points)
+        cases, each = counted(part.count, "case"), in_points(assigned.faults.points)
         said += (
             f" Then you have {cases} of find the fault, worth {each}{' each' * (part.count > 1)}."
         )
     return said
-
-
-def _worth(points: float) -> str:
-    return f"{points:g} {'point' if points == 1 else 'points'}"
 
 
 def how(assigned: Assigned, where: str = "in this folder") -> list[str]:
