@@ -262,8 +262,6 @@ def test_a_set_is_made_of_the_chapters_that_are_typed(course):
     )
     with pytest.raises(SolverError, match=r"There is no chapter “haed”. Did you mean “head”"):
         steps._chosen(course, argparse.Namespace(**{**vars(options), "chapters": "haed"}))
-    on_site = argparse.Namespace(**{**vars(options), "site": "https://example.org/pumps"})
-    assert (True, False) == (chosen.work.each, steps._chosen(course, on_site).work.each)
 
 
 # A course's settings stay as version 0.1.0 wrote them, whatever becomes of our own modules.

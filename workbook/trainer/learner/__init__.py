@@ -7,4 +7,5 @@
 - `own_case.py`: a case of find the fault, worked; `fault_card.py`: its card
 - `set_card.py`: the card of a question
 - `set_panel.py`: above the questions who works here, below them handing in
+- `sent_set.py`: a set that came as a link or a text; `sent_panel.py`: the page of it
 """
