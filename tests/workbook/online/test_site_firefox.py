@@ -17,6 +17,7 @@ pytestmark = pytest.mark.browser
 READY = """document.querySelector('.wtw-page[data-state="ready"]')"""
 BOX = "document.querySelector('.w2w-card .w2w-asking input.w2w-box')"
 CHOICE = "document.querySelector('.w2w-card .w2w-choice input')"
+BRING_IN = "[...document.querySelectorAll('button')].find(one => one.innerText.includes('Bring in results'))"
 ANSWER = f"""(() => {{
   const box = {BOX};
   if (box) {{ box.value = "123.4"; box.dispatchEvent(new Event("input", {{ bubbles: true }})); }}
@@ -61,7 +62,7 @@ def test_nothing_is_lost_in_firefox_by_a_crash_or_without_a_network(built, tmp_p
             firefox.open(f"{site.address}/?{query}")
             firefox.wait(READY)
             firefox.wait(says("“Wednesday pumps” is open below, with 3 questions."))
-            firefox.choose(".w2w-results input[type=file]", sent)
+            firefox.choose(BRING_IN, sent)
             firefox.wait(says("5 members, 3 questions:"))
         finally:
             firefox.kill()
