@@ -19,7 +19,7 @@ PAGES = {
     "14-your-study.ipynb": ([], ".w2w-calendar"),
     "15-practice-exam.ipynb": (
         ["Start this exam", "Show the formulas"],
-        ".w2w-sheet mjx-container",
+        ".w2w-sheet summary",
     ),
     "16-formulas-and-tables.ipynb": ([], ".w2w-reference"),
     "17-group-study.ipynb": (["Open this set"], ".w2w-posed"),
