@@ -24,7 +24,7 @@ from workbook.trainer.sets.set_file import SET_FILE
 
 from .handed_in import MOST_NOTEBOOK, TIMESTAMP
 
-__all__ = ["CannotOpen", "Opened", "called", "came_at", "opened"]
+__all__ = ["SHEETS", "CannotOpen", "Opened", "called", "came_at", "opened"]
 
 MOST_FILES, MOST_BYTES = 200, 50_000_000
 MOST_SENT, MOST_INDEX = 100_000_000, 1_000_000  # bytes of a zip file, and of its list of names

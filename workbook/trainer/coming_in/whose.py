@@ -17,7 +17,7 @@ from workbook.trainer.marking.odd import quoted
 
 from .inside import by_person, left_out, packed_at, unused, without_folder, work_files
 from .known import Class, possible
-from .opened import CannotOpen, called, opened
+from .opened import SHEETS, CannotOpen, called, opened
 
 __all__ = ["Work", "names", "works_in"]
 
@@ -125,18 +125,18 @@ def _to_say(item: Path, person: str) -> str:
     """What a trainer does to say whose a file is. A name that a terminal could run is not repeated."""
     name = item.name
     if not all(mark.isalnum() or mark in BARE for mark in name):
-        return f"rename the file to {person}.zip"
+        ending = item.suffix if item.suffix.lower() in SHEETS else ".zip"
+        return f"rename the file to {person}{ending}"
     shown = name if set(name).isdisjoint(" ()") else f'"{name}"'
     return f"type: --as {shown}={person}"
 
 
 def _claimed(item: Path, name: str, files: Mapping[PurePosixPath, bytes], known: Class) -> str:
-    """Whom the name of a file names; of an answer sheet alone that names nobody, who wrote its lines."""
+    """Whom the name of a file names; of a plain answer sheet that names nobody, who wrote its lines."""
     stem, prefixed = _stem(item, name)
-    sheet = files.get(PurePosixPath(SHEET)) if len(files) == 1 else None
-    if not sheet or (prefixed and possible(stem)) or known.has(stem):
+    if item.suffix.lower() not in SHEETS or (prefixed and possible(stem)) or known.has(stem):
         return stem
-    under = {line.who for line in read_sheet(sheet).lines}
+    under = {line.who for line in read_sheet(files.get(PurePosixPath(SHEET))).lines}
     return under.pop() if len(under) == 1 else stem
 
 
