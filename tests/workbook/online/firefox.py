@@ -72,4 +72,5 @@ class Firefox:
         """End it as a crash would."""
         self._run.kill()
         self._run.wait()
+        self._line.shutdown()
         self._run.stderr.close()
