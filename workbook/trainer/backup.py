@@ -13,7 +13,7 @@ from zipfile import ZIP_DEFLATED, ZipFile
 from solver import SolverError
 from workbook.ui.saving import whole_file
 
-from .course import Course, course_at
+from .course import SEND, Course, course_at
 
 __all__ = ["backup", "packed_release"]
 
@@ -65,7 +65,7 @@ def _gradebook(path: Path) -> bytes:
 
 def packed_release(course: Course, name: str) -> Path:
     """What people get for a set, as one zip file; where it is."""
-    folder, out = course.folder("release", name), course.root / "to-send" / f"{name}.zip"
+    folder, out = course.folder("release", name), course.root / SEND / f"{name}.zip"
     out.parent.mkdir(exist_ok=True)
     with whole_file(out) as file, ZipFile(file, "w", ZIP_DEFLATED) as packed:
         for path in sorted(folder.rglob("*")):

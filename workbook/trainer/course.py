@@ -29,6 +29,7 @@ from .people import (
 __all__ = [
     "CONFIG",
     "PEOPLE",
+    "SEND",
     "Course",
     "CourseFault",
     "Person",
@@ -42,6 +43,7 @@ __all__ = [
 ]
 
 CONFIG = "nbgrader_config.py"
+SEND = "to-send"  # the folder for what is given to people, and for what is saved
 NAME = re.compile(r"[\w.-]{1,60}", re.ASCII)
 SETTINGS = '''\
 """How nbgrader grades this class. Wire to Water wrote it once; what you change here stays."""

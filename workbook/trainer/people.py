@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from .course import Course
 
 __all__ = [
-    "PEOPLE", "CourseFault", "Person", "keep_people", "listed", "names_in", "people_in",
+    "PEOPLE", "CourseFault", "Person", "counted_people", "keep_people", "listed", "names_in", "people_in",
     "read_people",
 ]  # fmt: skip
 
@@ -146,6 +146,15 @@ def _checked(where: str, text: str) -> str:
             f"{where}: “{text[:40]}” is too long, or has a line end. Fix or remove it."
         )
     return text
+
+
+def counted_people(many: int) -> str:
+    """A number of people.
+
+    >>> counted_people(1), counted_people(1200)
+    ('1 person', '1,200 people')
+    """
+    return "1 person" if many == 1 else f"{many:,} people"
 
 
 def keep_people(course: "Course", people: list[Person]) -> Path:

@@ -26,7 +26,7 @@ from .marking.bulk import Summary, mark_all, set_in
 from .marking.feedback_pages import pack_feedback, sending_zip, write_feedback
 from .marking.sharding import shared
 from .over_all.steps import attend, completion, grades
-from .over_all.steps import people as people_of
+from .people import counted_people
 from .sets import on_site
 from .sets.guessing import guessing
 from .sets.set_file import SET_FILE, Assigned, SetFault, parse_set_file, read_set_file
@@ -173,7 +173,7 @@ def _taken_in(course: Course, options: argparse.Namespace) -> Iterator[str]:
         said_as=dict(options.said_as),
     )
     if taken.people or not taken.again:
-        yield f"Work from {people_of(len(taken.people))} was taken in."
+        yield f"Work from {counted_people(len(taken.people))} was taken in."
     if taken.again:
         were = "file was" if taken.again == 1 else "files were"
         yield f"{taken.again:,} {were} taken in before, and nothing in them is new."
@@ -181,16 +181,16 @@ def _taken_in(course: Course, options: argparse.Namespace) -> Iterator[str]:
 
 
 def _summed_up(name: str, found: Summary) -> Iterator[str]:
-    yield f"“{name}” is graded for {people_of(found.people)}; {found.late:,} of them were late."
+    yield f"“{name}” is graded for {counted_people(found.people)}; {found.late:,} of them were late."
     yield from found.notes
     yield from moved_lines(found.moved)
     new = set(found.new)
     look = [(person, reason) for person, reason in found.to_look_at if person in new]
     if look:
-        yield f"You need to look at the work of {people_of(len(look))}:"
+        yield f"You need to look at the work of {counted_people(len(look))}:"
     yield from _some(f"  {person}: {reason}" for person, reason in look)
     if (before := len(found.to_look_at) - len(look)) > 0:
-        yield f"{people_of(before)} you were told about before still need a look, or had one."
+        yield f"{counted_people(before)} you were told about before still need a look, or had one."
 
 
 def _some(lines: Iterable[str]) -> Iterator[str]:

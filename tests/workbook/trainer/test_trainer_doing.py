@@ -61,21 +61,28 @@ def test_a_class_goes_from_its_list_to_the_record_of_completion_on_the_page_alon
         assert {f"{NAME}/{NAME}.ipynb", f"{NAME}/set.toml", f"{NAME}/class-list.txt"} <= set(
             out.namelist()
         )
+    assert "Not yet: Ana Ruiz (op01), Ben Kay (op02)." in panel.stand.value
     panel.files.value = tuple(upload(f"{NAME}-{p}.zip", packed(p)) for p in ("op01", "op02"))
     marked = said(panel, "take in")
     assert "Work from 2 people was taken in." in marked
     assert () == panel.files.value
     assert 1 == len(panel.steps["take in"].links.children)
+    assert "2 people have turned it in.</p><p>Nobody is missing." in panel.stand.value
     again = said(panel, "take in")
     assert "2 files were taken in before, and nothing in them is new." in again
-    panel.whose.value, panel.number.value = "op02", "1"
-    panel.points.value, panel.reason.value = "0.5", "copied at the board"
+    assert panel.hand.whose.options == ("Ana Ruiz (op01)", "Ben Kay (op02)")
+    panel.hand.whose.value, panel.hand.number.value = "Ben Kay (op02)", "1"
+    panel.hand.points.value, panel.hand.reason.value = "0.5", "copied at the board"
     assert "op02 has 0.5 points for question 1" in said(panel, "override")
-    panel.day.value, panel.topic.value, panel.hours.value = "2026-12-01", "Power", "2"
+    panel.over.day.value, panel.over.topic.value, panel.over.hours.value = (
+        "2026-12-01",
+        "Power",
+        "2",
+    )
     assert "2026-12-01 is kept: Power, 2 hours, 0 absent." in said(panel, "attend")
     assert "has 2 people and 1 set." in said(panel, "grades")
     assert "Type your name" in said(panel, "completion")
-    panel.trainer.value = "R. Vance"
+    panel.over.trainer.value = "R. Vance"
     assert "has 2 records." in said(panel, "completion")
     assert "Ana Ruiz" in (root / "to-send" / "completion.html").read_text("utf-8")
     assert "all" in said(panel, "backup")
@@ -85,7 +92,11 @@ def test_a_class_goes_from_its_list_to_the_record_of_completion_on_the_page_alon
 
 
 def test_the_line_that_a_step_prints_runs_as_it_is_from_any_folder(panel, tmp_path):
-    panel.day.value, panel.topic.value, panel.hours.value = "2026-12-01", "Power & head", "2"
+    panel.over.day.value, panel.over.topic.value, panel.over.hours.value = (
+        "2026-12-01",
+        "Power & head",
+        "2",
+    )
     said(panel, "attend")
     line = unescape(re.search("<code>(.+?)</code>", panel.steps["attend"].said.value)[1])
     environment = child.environment(WIRE_TO_WATER_SET_UP_FOR="requirements-class.txt")
@@ -97,7 +108,7 @@ def test_the_line_that_a_step_prints_runs_as_it_is_from_any_folder(panel, tmp_pa
 
 
 def test_words_that_cannot_be_read_are_told_and_not_the_end_of_the_page(panel):
-    panel.day.value = "tomorrow"
+    panel.over.day.value = "tomorrow"
     assert "tomorrow isn't a day; type one such as 2026-12-01" in said(panel, "attend")
     with pytest.raises(SolverError, match="Unrecognized arguments: --what"):
         list(do(["grades", "--what"]))

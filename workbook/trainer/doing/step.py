@@ -6,7 +6,7 @@ from pathlib import Path
 from ipywidgets import HTML, Box, VBox, Widget
 
 from solver import SolverError
-from workbook.trainer.command import line_of
+from workbook.trainer.terminal import in_terminal
 from workbook.ui.controls import Panel, button, classed
 from workbook.ui.markup import Markup, joined, tag
 from workbook.ui.pieces import say
@@ -52,7 +52,7 @@ class Step:
         self.run = button(does, panel.once(self._run), first=True)
         self.box = VBox(
             [
-                HTML(joined(tag("h3", title), tag("p", about, cls="w2w-about"))),
+                HTML(joined(tag("h4", title), tag("p", about, cls="w2w-about"))),
                 *([classed(Box(list(boxes)), "w2w-grid")] if boxes else []),
                 classed(Box([self.run]), "w2w-buttons"),
                 self.said,
@@ -67,7 +67,7 @@ class Step:
         except SolverError as missing:
             self.said.value = say("missing", str(missing))
             return
-        shown = tag("p", "The same in a terminal: ", tag("code", line_of(words)))
+        shown = in_terminal(words)
         said: list[str] = []
         self.said.value = say("note", "Working on it.", html=shown)
         try:

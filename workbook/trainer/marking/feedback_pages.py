@@ -17,7 +17,7 @@ from solver.sets.credit import in_points
 from solver.units.show import exact
 from workbook.trainer.coming_in.handed_in import SECRET, TIMESTAMP, Handed, plain_answers
 from workbook.trainer.coming_in.times import in_words
-from workbook.trainer.course import Course, CourseFault, names_in
+from workbook.trainer.course import SEND, Course, CourseFault, names_in
 from workbook.trainer.gradebook.given import Extension, extensions_of
 from workbook.trainer.gradebook.rules import grade_id, score_of
 from workbook.trainer.gradebook.tables import (
@@ -95,7 +95,7 @@ def pack_feedback(course: Course, name: str) -> int:
 
 def sending_zip(course: Course, name: str) -> Path:
     """The file that has the feedback of everybody, ready to send, each page with its person's name."""
-    return course.root / "to-send" / f"{name}-feedback.zip"
+    return course.root / SEND / f"{name}-feedback.zip"
 
 
 @contextmanager

@@ -9,7 +9,7 @@ from solver import SolverError
 from solver.sets.work_set import person_id
 from solver.units.show import counted
 from workbook.trainer.course import course_at
-from workbook.trainer.people import people_in
+from workbook.trainer.people import counted_people, people_in
 from workbook.ui.saving import whole_file
 
 from .attendance import Meeting, hours_of, keep_meeting, meetings
@@ -17,14 +17,9 @@ from .completion import completion_html
 from .files import lms_csv, passes, wide_csv
 from .rows import Over, over_all
 
-__all__ = ["attend", "completion", "grades", "people"]
+__all__ = ["attend", "completion", "grades"]
 
 SHOWN = 60  # people printed one by one
-
-
-def people(many: int) -> str:
-    """So many people, in words."""
-    return f"{many:,} {'person' if many == 1 else 'people'}"
 
 
 def _over(options: argparse.Namespace) -> Over:
@@ -43,7 +38,7 @@ def grades(options: argparse.Namespace) -> Iterator[str]:
         if out:
             with whole_file(Path(out)) as file:
                 file.write(data)
-            yield f"{out} has {people(len(told.rows))} and {counted(len(told.sets), 'set')}."
+            yield f"{out} has {counted_people(len(told.rows))} and {counted(len(told.sets), 'set')}."
     if not (options.csv or options.lms):
         for row in told.rows[:SHOWN]:
             missing = [each.name for each in told.sets if each.name not in row.sets]

@@ -13,8 +13,10 @@ from ipywidgets import HTML, Box, VBox, Widget
 from solver import SolverError
 from solver.units.show import counted
 from workbook.figures import LOOK, Beside, View, table_html
+from workbook.trainer.course import SEND
 from workbook.trainer.sets.set_file import SET_FILE
 from workbook.trainer.setting.keep import sets_in
+from workbook.trainer.terminal import in_terminal
 from workbook.ui.controls import Panel, button, chooser, classed, show, tick
 from workbook.ui.markup import Child, Markup, joined, tag
 from workbook.ui.pages import chapters, titles
@@ -122,7 +124,7 @@ class ClassPanel(Panel):
         self.see = button("Grade and show", self.once(self.look), first=True)
         self.hidden = tick("No names", False, self.safely(lambda _: self._show()))
         self.low = chooser("Needs help", UNDERS, self.safely(lambda _: self._show()), LOW)
-        self.parts, self.saves = Parts(), HTML()
+        self.parts, self.saves, self.line = Parts(), HTML(), HTML()
         self.save = button("Make files to save", self.once(self._save))
         self.keep = VBox(
             [HTML(tag("h3", "Keep it")), classed(Box([self.save]), "w2w-buttons"), self.saves]
@@ -130,7 +132,7 @@ class ClassPanel(Panel):
         self.put(
             HTML(joined(tag("h3", "The class"), tag("p", ABOUT, cls="w2w-about"))),
             classed(Box([self.sets, self.low, self.hidden]), "w2w-grid"),
-            classed(Box([self.see]), "w2w-buttons"), self.said, self.parts.box, self.keep,
+            classed(Box([self.see]), "w2w-buttons"), self.said, self.line, self.parts.box, self.keep,
         )  # fmt: skip
         self._show()
         if not self.sets.options:
@@ -169,27 +171,39 @@ class ClassPanel(Panel):
     def _show(self) -> None:
         """What was found, with names or without."""
         found = self.found
-        self.saves.value = ""
+        self.saves.value = self.line.value = ""
         show(self.keep, found and found.facts.people)
         if found:
             hidden, low = self.hidden.value, self.low.value
             notes = found.notes(hidden)
+            self.line.value = in_terminal(
+                self._words(found.assigned.name, ["--low", f"{low * 100:.0f}"])
+            )
             title = found.assigned.title
             self.parts.show(report(found.facts, title, notes, hidden=hidden, low=low))
+
+    def _words(self, name: str, more: Sequence[str]) -> list[str]:
+        """The words of the command that shows this set as it is shown here, with more of them."""
+        hidden = ["--no-names"] * self.hidden.value
+        return ["class", name, "--course", str(self.course.absolute()), *hidden, *more]
 
     def _save(self) -> None:
         if self.found is None:
             return
         name, told, hidden = self.found.assigned.name, self.found.facts, self.hidden.value
+        made = [one for one in FILES if one.name != "cases" or told.ways]
         links = [
             link(one.says, f"{name}-{one.name}.csv", "text/csv", one.made(told, hidden))
-            for one in FILES
-            if one.name != "cases" or told.ways
+            for one in made
         ]
+        folder = self.course.absolute() / SEND
+        folder.mkdir(exist_ok=True)
+        files = ((f"--{one.name}", str(folder / f"{name}-{one.name}.csv")) for one in made)
+        line = in_terminal(self._words(name, [word for pair in files for word in pair]))
         names = (
             "They have no names in them."
             if hidden
             else "They have people's ids in them: keep them safe."
         )
         items = (tag("li", each) for each in links)
-        self.saves.value = joined(tag("ul", items, cls="w2w-saves"), tag("p", names))
+        self.saves.value = joined(tag("ul", items, cls="w2w-saves"), tag("p", names), line)

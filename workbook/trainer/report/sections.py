@@ -10,6 +10,7 @@ from textwrap import wrap
 from typing import NamedTuple
 
 from workbook.figures import BLUE, Axis, Bar, Chart, Note, View, shares, steps
+from workbook.trainer.people import counted_people
 from workbook.ui.pages import titles
 
 from .facts import BINS, ClassFacts, Question
@@ -18,7 +19,6 @@ from .words import (
     HAND_HEADS,
     LOW,
     QUESTION_HEADS,
-    counted_people,
     flaw_lines,
     hand_rows,
     hands,

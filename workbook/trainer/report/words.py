@@ -6,6 +6,7 @@ from statistics import median
 from typing import NamedTuple
 
 from solver.units.show import counted, figures
+from workbook.trainer.people import counted_people
 from workbook.ui.flaws import Flaw
 from workbook.ui.pieces import listed
 
@@ -16,7 +17,6 @@ __all__ = [
     "LOW",
     "QUESTION_HEADS",
     "Hand",
-    "counted_people",
     "flaw_lines",
     "hand_rows",
     "hands",
@@ -77,15 +77,6 @@ def percent(share: float) -> str:
     if 0 < share < 1:
         whole = min(max(whole, 1), 99)
     return f"{whole}%"
-
-
-def counted_people(many: int) -> str:
-    """A number of people.
-
-    >>> counted_people(1), counted_people(1200)
-    ('1 person', '1,200 people')
-    """
-    return "1 person" if many == 1 else f"{many:,} people"
 
 
 def names_for(told: ClassFacts, hidden: bool) -> dict[str, str]:

@@ -27,6 +27,7 @@ __all__ = ["SettingPanel"]
 
 ANOTHER = "To keep both, type another folder name. To replace the old one, choose Replace it."
 NEW = [("A new set", "")]
+COURSE_PAGE = "03-the-course.ipynb"
 
 
 class Writing:
@@ -95,7 +96,8 @@ class Writing:
             tag("li", f"{what}: ", tag("code", command))
             for what, command in next_steps(assigned, self._course.absolute())
         )
-        now = tag("p", "Now go on with the page “The course”, or in a terminal:")
+        page = tag("a", "The course", cls="w2w-save", href=COURSE_PAGE)
+        now = tag("p", "Now go on with the page ", page, ", or in a terminal:")
         html = joined(now, tag("ol", steps))
         self.said.value = say("worked", *said, html=html)
         self._written(assigned.name)
