@@ -7,11 +7,12 @@ from time import monotonic
 
 from solver import SolverError
 from workbook.ui.changed import Stamp, stamp_of
+from workbook.ui.time_left import duration
 
 from .lines import sittings
 from .sitting import Sitting
 
-__all__ = ["begun_in", "duration", "found_in", "stands"]
+__all__ = ["begun_in", "found_in", "stands"]
 
 LOOKED_AT = 40  # files that are read
 
@@ -48,13 +49,3 @@ def stands(sitting: Sitting) -> str:
     left = max(sitting.left, 0)
     time = f"{duration(left)} left" if left else "time is up"
     return f"{sitting.paper.asked} questions, {len(sitting.answers)} answered, {time}"
-
-
-def duration(seconds: float) -> str:
-    """A time in minutes and seconds.
-
-    >>> duration(2480.7), duration(42)
-    ('41 min 20 s', '42 s')
-    """
-    minutes, rest = divmod(int(seconds), 60)
-    return f"{minutes} min {rest} s" if minutes else f"{rest} s"

@@ -7,8 +7,8 @@ from workbook.practice import after_state, question_html, worked_html
 from workbook.ui.contents import titled
 from workbook.ui.markup import Child, Markup, joined, tag
 from workbook.ui.pieces import listed, table
+from workbook.ui.time_left import duration
 
-from .earlier import duration
 from .outcome import Outcome
 from .question import Marked, said_of
 

@@ -92,7 +92,7 @@ class Sit:
         self.desk = Desk(sitting)
         self.overview.fill(self.desk.count)
         self._show_sheet(False)
-        self.clock.start(sitting)
+        self.clock.begin(sitting)
         self._go(self.desk.number, self.desk.opened())
 
     def _go_on(self) -> None:

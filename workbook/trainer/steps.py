@@ -107,9 +107,9 @@ def _chosen(course: Course, options: argparse.Namespace) -> Assigned:
 
 
 def _as_exam(name: str, code: str) -> Assigned:
-    """A set like a practice exam: its chapters, shares, level and number of questions, one try at each.
+    """A set like a practice exam: its chapters, shares, level, questions and minutes, one try at each.
 
-    Each person has numbers of their own, so nobody can copy; time is kept by whoever watches over it.
+    Each person has numbers of their own, so nobody can copy.
     """
     paper = read_paper(code)
     work = set_of(
@@ -124,7 +124,9 @@ def _as_exam(name: str, code: str) -> Assigned:
     )
     title = f"Practice exam, {paper.minutes} minutes"
     credit = Credit(mistake=0.0, wrong_choice=0.0)
-    return Assigned(name, title, work, tries=1, counts="first", credit=credit)
+    return Assigned(
+        name, title, work, tries=1, counts="first", credit=credit, minutes=paper.minutes
+    )
 
 
 def _from_file(course: Course, path: Path, name: str) -> Assigned:

@@ -5,6 +5,7 @@ It stands beside the set's notebook and is handed in with it. Its lines carry th
 """
 
 from collections.abc import Callable, Sequence
+from datetime import datetime
 from pathlib import Path
 from time import monotonic
 from typing import NamedTuple
@@ -14,6 +15,8 @@ from solver.sets.work_set import case_for, person_id
 from workbook.log import SHOWN, Attempt, Log, NotKept, Strange, made, parse
 from workbook.practice import Reply
 from workbook.trainer.sets.set_file import Assigned
+
+from .timing import after_said, opened_at
 
 __all__ = ["SHEET", "AnswerSheet", "Asked", "Sheet", "in_words", "read_sheet"]
 
@@ -62,6 +65,14 @@ class AnswerSheet:
         self._log.read()
         ours = (self.assigned.work.code, self.person)
         return [line for line in self._log.attempts if (line.of, line.who) == ours]
+
+    def opened(self) -> datetime | None:
+        """When the questions of a set with a time limit were opened; None before.
+
+        Raises:
+            NotRead: the sheet is there and cannot be read; the sentence says why.
+        """
+        return opened_at(self.read())
 
     def tries(self, number: int) -> list[Attempt]:
         """This person's answers to question `number`, from 1, in order of time.
@@ -174,8 +185,8 @@ class Asked:
         return ""
 
     def _after(self, tries: Sequence[Attempt]) -> str:
-        """Which try it was, and how many are left where that still matters."""
-        said = f"Try {len(tries)}."
+        """Which try it was, and how many are left where that still matters; and whether time was up."""
+        said = f"Try {len(tries)}.{after_said(self.assigned, self.sheet.read(), tries[-1])}"
         limit = self.assigned.tries_for(self.case)
         if tries[-1].status == "right" or not (limit or self.assigned.credit.each_try):
             return said

@@ -8,10 +8,9 @@ told in sentences; points are not, before the work is marked.
 import atexit
 import shutil
 import tempfile
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Mapping
 from functools import cache, cached_property
 from pathlib import Path
-from typing import NamedTuple, Protocol, runtime_checkable
 
 from solver import SolverError
 from solver.fault.case import FAMILY
@@ -26,6 +25,8 @@ from workbook.ui.pages import MARK, read_page
 from .answer_sheet import SHEET, AnswerSheet, Asked
 from .class_list import may_be_listed
 from .own_case import OwnCase
+from .parts import Answering, NothingToShow, NotListed, Packed, Part
+from .timing import opening_line
 from .who import Learner, keep_person, person_at
 
 __all__ = ["SAY_WHO", "NotListed", "NothingToShow", "OwnSet", "Packed", "own_set"]
@@ -44,42 +45,8 @@ NOT_LISTED = (
     "“{}” isn't on your trainer's list, so your work might not be found under it. Check how your "
     "trainer has you, and type that. If it's right, press Use this name once more."
 )
+OPEN_FIRST = "First open the questions, at the top of this page. Your time starts then."
 SAY_WHO = "First type who you are, at the top of this page."
-
-
-class Part(Protocol):
-    """Something that shows the set as it stands."""
-
-    def redraw(self) -> None:
-        """Show it as it is now."""
-
-
-@runtime_checkable
-class Answering(Part, Protocol):
-    """A part with a box: the number of its question, and what was typed there and is no answer yet."""
-
-    number: int
-
-    @property
-    def unsent(self) -> str:
-        """What stands in the box and was not checked, or could not be read."""
-
-
-class Packed(NamedTuple):
-    """A file to send: its name, its kind, what is in it, and what of the work it lacks."""
-
-    name: str
-    kind: str
-    data: bytes
-    lacks: Sequence[str] = ()
-
-
-class NothingToShow(SolverError):
-    """A question or a sheet that cannot be shown yet; the sentence says what to do."""
-
-
-class NotListed(SolverError):
-    """A name that is not on the trainer's list; the sentence says what to do."""
 
 
 class OwnSet:
@@ -201,11 +168,10 @@ class OwnSet:
         count = work.count
         if not 1 <= number <= count:
             raise NothingToShow(f"There is no question {number}; this set has 1 to {count}.")
-        if self.sheet is None:
-            raise NothingToShow(SAY_WHO)
+        sheet = self._open_sheet()
         if isinstance(case := case_for(work, self.person.id, number), Refused):
             raise NothingToShow(f"Question {number}. {case.why} Tell your trainer.")
-        return Asked(self.sheet, number, case, clock)
+        return Asked(sheet, number, case, clock)
 
     def case(self, number: int) -> OwnCase:
         """Question `number` of this person where it is a case of find the fault.
@@ -218,10 +184,27 @@ class OwnSet:
             raise NothingToShow(
                 f"Question {number} isn't a case of find the fault in this set. Ask your trainer for the folder again."
             )
+        sheet = self._open_sheet()
+        case = faults_for(work, self.person.id)[number - work.count - 1]
+        return OwnCase(sheet, number, case)
+
+    def _open_sheet(self) -> AnswerSheet:
         if self.sheet is None:
             raise NothingToShow(SAY_WHO)
-        case = faults_for(work, self.person.id)[number - work.count - 1]
-        return OwnCase(self.sheet, number, case)
+        if self._set().minutes and self.sheet.opened() is None:
+            raise NothingToShow(OPEN_FIRST)
+        return self.sheet
+
+    def open_questions(self) -> None:
+        """The time of the set begins now, where it has one and that has not begun.
+
+        Raises:
+            NotKept: it cannot be written; the sentence says why.
+            NotRead: the sheet is there and cannot be read; the sentence says why.
+        """
+        if self.sheet and self.sheet.opened() is None:
+            self.sheet.add(opening_line(self._set(), self.person.id))
+        self._changed()
 
     @cached_property
     def codes(self) -> Mapping[int, str]:

@@ -2,6 +2,7 @@
 
 from collections.abc import Callable, Sequence
 from contextlib import suppress
+from datetime import UTC, datetime
 from time import monotonic
 
 from ipywidgets import HTML, Box, VBox
@@ -13,9 +14,11 @@ from workbook.ui.entry import Entry
 from workbook.ui.markup import Markup, joined, tag
 from workbook.ui.pieces import say
 from workbook.ui.saving import link
+from workbook.ui.time_left import TimeLeft
 
 from .own_set import SAY_WHO, NotListed, OwnSet
 from .standing import standing
+from .timing import limit_in_words, over_said, time_end
 from .who import PERSON
 
 __all__ = ["HandIn", "SetTop"]
@@ -45,7 +48,14 @@ class SetTop(Panel):
         ask = classed(Box([self.name.box, self.use]), "w2w-ask")
         self.asking = VBox([classed(HTML(tag("p", self._about())), "w2w-about"), ask])
         self.changing = classed(Box([self.other]), "w2w-buttons")
-        self.put(self.head, self.asking, classed(self.said, "w2w-told"), self.stands, self.changing)
+        self.open = button("Open the questions", self.once(self._open), first=True)
+        self.opening = VBox([HTML(tag("p", _limit(own))), classed(Box([self.open]), "w2w-buttons")])
+        self.clock_left = TimeLeft(self, self._beat, _over(own))
+        self.timing = VBox([self.clock_left.box, self.clock_left.calm])
+        self.put(
+            self.head, self.asking, classed(self.said, "w2w-told"), self.opening, self.timing,
+            self.stands, self.changing,
+        )  # fmt: skip
         own.parts["top"] = self
         self.redraw()
 
@@ -62,12 +72,34 @@ class SetTop(Panel):
         show(self.changing, ready and bool(person.id) and not person.signed_in)
         self.head.value = self._head()
         self.stands.value = _standing(own) if ready and person.id else ""
+        self._redraw_time(ready and bool(person.id))
         if own.fault:
             self.said.value = say("missing", own.fault)
         elif person.note:
             self.said.value = say("notice", person.note)
         elif _begun(own):
             self.said.value = say("")
+
+    def _redraw_time(self, ready: bool) -> None:
+        """The button that opens the questions of a timed set, or the time that is left."""
+        timed = ready and bool(self.own.assigned and self.own.assigned.minutes)
+        left = _seconds_left(self.own) if timed else None
+        show(self.opening, timed and left is None)
+        show(self.timing, left is not None)
+        if left is None:
+            self.clock_left.stop()
+        elif not self.clock_left.pulse.playing:
+            self.clock_left.start(left)
+
+    def _beat(self) -> None:
+        if (left := _seconds_left(self.own)) is not None:
+            self.clock_left.show(left)
+
+    def _open(self) -> None:
+        try:
+            self.own.open_questions()
+        except (NotKept, NotRead) as fault:
+            self.said.value = say("fault", str(fault))
 
     def _head(self) -> Markup:
         if not (name := self.own.person.id):
@@ -89,9 +121,12 @@ class SetTop(Panel):
         except NotKept as fault:
             self.said.value = say("fault", str(fault))
             return
+        timed = bool(self.own.assigned and self.own.assigned.minutes)
         self.said.value = say(
             "note",
-            "Your questions are below.",
+            "Your time starts when you open the questions."
+            if timed
+            else "Your questions are below.",
             "If the name is wrong, change it before you answer.",
         )
         self._begun = self.clock()
@@ -161,6 +196,24 @@ class HandIn(Panel):
     def plain(self) -> dict[str, str]:
         """What a page that can show no widgets has in their place."""
         return {**super().plain(), "text/html": self.stands.value}
+
+
+def _limit(own: OwnSet) -> str:
+    if not (assigned := own.assigned) or not assigned.minutes:
+        return ""
+    return f"{limit_in_words(assigned)} The clock goes on when you close the page."
+
+
+def _over(own: OwnSet) -> str:
+    return f"Time is up. {over_said(own.assigned)}" if own.assigned else ""
+
+
+def _seconds_left(own: OwnSet) -> float | None:
+    """The seconds that are left; None before the questions are opened, or where the sheet can't be read."""
+    with suppress(NotRead):
+        if own.assigned and own.sheet and (opened := own.sheet.opened()):
+            return (time_end(own.assigned, opened) - datetime.now(UTC)).total_seconds()
+    return None
 
 
 def _begun(own: OwnSet) -> bool:

@@ -9,7 +9,7 @@ can show that something is odd, and never that a learner worked alone.
 """
 
 import json
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from functools import lru_cache
 from types import MappingProxyType
 from typing import NamedTuple
@@ -17,13 +17,14 @@ from typing import NamedTuple
 from solver import Case
 from solver.sets.work_set import WorkSet, cases_for, faults_for, person_id
 from solver.topics.catalogue import Refused
-from workbook.log import Attempt, Strange, merged
 from workbook.trainer.coming_in.handed_in import Handed, plain_answers
-from workbook.trainer.learner.answer_sheet import Sheet, read_sheet
+from workbook.trainer.learner.answer_sheet import read_sheet
 from workbook.trainer.sets.set_file import Assigned
 
 from .feedback import comment_of, feedback_html
-from .odd import plain, quoted, told
+from .lines import sorted_lines
+from .odd import told
+from .timed import NO_TIME, in_time
 from .tries import QuestionMark, by_plain_answer, by_tries, not_gradable, unanswered
 from .ways import by_way, not_on_paper
 
@@ -34,7 +35,6 @@ __all__ = [
 TORN_PAPER = "The answers from paper can't be read. Type them in again."
 NO_SHEET = "No answer sheet was turned in."
 TYPED_AS = "This was typed as “{}”; your trainer says that is {}."
-TWICE = "Two lines with the same id say different things; one of them counted."
 
 
 class Marked(NamedTuple):
@@ -55,14 +55,6 @@ class Marked(NamedTuple):
     def out_of(self) -> float:
         """The points there are to have."""
         return round(sum(each.out_of for each in self.questions), 6)
-
-
-class _Sorted(NamedTuple):
-    """The lines that count, by problem, and what is odd: at a problem, or at the whole sheet."""
-
-    lines: dict[str, list[Attempt]]
-    odd: dict[str, list[str]]
-    odd_whole: list[str]
 
 
 def mark_handed(assigned: Assigned, handed: Handed) -> Marked:
@@ -92,26 +84,31 @@ def mark(
     cases, faults = _cases(work, under), faults_for(work, under)
     codes = [case.code for case in cases]
     every = [*codes, *(str(case.code) for case in faults)]
-    found = _sorted(read_sheet(sheet), every, work.code, under)
+    found = sorted_lines(read_sheet(sheet), every, work.code, under)
+    timed = in_time(assigned, found.opening, found.lines)
     in_words = {} if all(found.lines.values()) else plain_answers(notebook)
     marks = []
     for number, (code, case) in enumerate(zip(codes, cases, strict=True), 1):
-        odd = found.odd.get(code, ())
-        lines = found.lines[code]
+        odd, said = found.odd.get(code, ()), timed.said.get(code, ())
+        lines = timed.lines[code]
         if isinstance(case, Refused):
             typed = in_words.get(number, "")
             marks.append(not_gradable(assigned, number, case, odd, lines, typed))
         elif lines:
-            marks.append(by_tries(assigned, number, case, lines, odd))
+            marks.append(by_tries(assigned, number, case, lines, odd, said))
         elif number in in_words:
+            odd = [*odd, NO_TIME] if assigned.minutes else odd
             marks.append(by_plain_answer(assigned, number, case, in_words[number], odd))
         else:
-            marks.append(unanswered(assigned, number, case, odd))
+            marks.append(unanswered(assigned, number, case, odd, said))
     for number, fault in enumerate(faults, len(cases) + 1):
         code = str(fault.code)
-        marks.append(by_way(assigned, number, fault, found.lines[code], found.odd.get(code, ())))
-    said = [TYPED_AS.format(under, person)] if under != person else []
-    return _whole(assigned, person, marks, not (sheet or b"").strip(), found.odd_whole, said)
+        odd, said = found.odd.get(code, ()), timed.said.get(code, ())
+        marks.append(by_way(assigned, number, fault, timed.lines[code], odd, said))
+    whole = [TYPED_AS.format(under, person)] if under != person else []
+    odd_whole = [*found.odd_whole, *timed.odd_whole]
+    no_sheet = not (sheet or b"").strip()
+    return _whole(assigned, person, marks, no_sheet, odd_whole, [*whole, *timed.said_whole])
 
 
 def mark_paper(
@@ -200,54 +197,3 @@ def _whole(
     nothing = no_sheet and all(each.status == "blank" for each in marks)
     needs = bool(odd or look or nothing)
     return Marked(person, assigned.work.code, tuple(marks), told(reasons), needs)
-
-
-def _sorted(sheet: Sheet, codes: Iterable[str], of: str, person: str) -> _Sorted:
-    """Every line where it belongs; those of one id count once."""
-    found = _Sorted({code: [] for code in codes}, {}, [])
-    lines = merged(sheet.lines)
-    for line in lines:
-        if why := _why_not(line, of, person):
-            _odd(found, line.code, why)
-        elif line.code in found.lines:
-            found.lines[line.code].append(line)
-        else:
-            found.odd_whole.append(
-                f"The problem {quoted(line.code)} was answered, but this person didn't get that problem."
-            )
-    if len(lines) < len(sheet.lines):
-        _tell_of_twins(found, sheet.lines, lines)
-    _tell_of_strange(found, sheet.strange)
-    return found
-
-
-def _tell_of_twins(found: _Sorted, lines: Iterable[Attempt], counted: Iterable[Attempt]) -> None:
-    """A line that is there twice is one; two of one id that differ are not."""
-    by_id = {line.id: line for line in counted}
-    for line in lines:
-        if line != by_id[line.id]:
-            _odd(found, line.code, TWICE)
-
-
-def _tell_of_strange(found: _Sorted, strange: Iterable[Strange]) -> None:
-    """A torn line may still show which problem it is of."""
-    for number, why, text in strange:
-        code = next((code for code in found.lines if code.encode() in text), "")
-        _odd(found, code, f"Line {number} of the sheet was not counted: {plain(why, 100)}.")
-
-
-def _odd(found: _Sorted, code: str, why: str) -> None:
-    if code in found.lines:
-        found.odd.setdefault(code, []).append(why)
-    else:
-        found.odd_whole.append(why)
-
-
-def _why_not(line: Attempt, of: str, person: str) -> str:
-    """Why a line is not of this set or not of this person; empty where it is."""
-    if line.of != of:
-        other = f"the set {quoted(line.of)}" if line.of else "no set"
-        return f"Answers to {other} were not counted; this set is {of}."
-    if line.who != person:
-        return f"Answers of {quoted(line.who)} were not counted; this is the work of {person}."
-    return ""

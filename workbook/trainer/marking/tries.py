@@ -110,11 +110,15 @@ def by_plain_answer(
 
 
 def by_tries(
-    assigned: Assigned, number: int, case: Case, lines: Sequence[Attempt], odd: Sequence[str]
+    assigned: Assigned,
+    number: int,
+    case: Case,
+    lines: Sequence[Attempt],
+    odd: Sequence[str],
+    said: Sequence[str] = (),
 ) -> QuestionMark:
-    """The mark of a question by its lines, in order of time; `odd` is what is odd besides."""
-    odd = [*odd]
-    said: list[str] = []
+    """The mark of a question by its lines, in order of time; `odd` is what is odd besides, `said` what isn't."""
+    odd, said = [*odd], [*said]
     tries, unread = _tries(assigned, case, lines, odd)
     if any(line.status != SHOWN for line in lines[len(tries) + len(unread) :]):
         said.append(AFTER_SOLUTION)

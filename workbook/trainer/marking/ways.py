@@ -34,13 +34,14 @@ def by_way(
     case: FaultCase,
     lines: Sequence[Attempt],
     odd: Sequence[str],
+    said: Sequence[str] = (),
 ) -> QuestionMark:
-    """The mark of a case by its lines, in order of time; `odd` is what is odd besides."""
+    """The mark of a case by its lines, in order of time; `odd` is what is odd besides, `said` what isn't."""
     way, strange = replayed(case, lines)
     odd = [*odd, *strange]
     out_of = assigned.faults.points
     share = share_of_way(assigned.credit, way, assigned.tries, assigned.faults.unsafe)
-    status, said = _state(assigned, way)
+    status, why = _state(assigned, way)
     return QuestionMark(
         number,
         min(round(share * out_of, 6), out_of),
@@ -49,7 +50,7 @@ def by_way(
         "",
         "; ".join(FAULTS[name].label for name in way.names),
         " ".join(outcome(way)) if way.words else NOTHING_DONE,
-        told((*odd, *said)),
+        told((*odd, *said, *why)),
         bool(odd),
         case,
         len(way.names),

@@ -29,7 +29,7 @@ from solver.sets.work_set import WorkSet, set_of
 from solver.topics.catalogue import CATALOGUE, FIRST, chapters_at, kinds_at, since_of
 
 from .set_checks import SET_FILE, SetFault, check_mistakes, got
-from .set_keys import EACH, FAIR, FAIR_CREDIT, SAME, read_table
+from .set_keys import COUNTS_NOT, EACH, FAIR, FAIR_CREDIT, SAME, read_table
 
 __all__ = [
     "SET_FILE",
@@ -82,6 +82,8 @@ class Assigned(NamedTuple):
     `counts` says which try does: "best", "last" or "first". `due` is in
     UTC. `late` is the share of the score that is taken off after that, 0 to 1.
     `group` is the part of the class it is for, as `people.csv` names it; "" is everybody.
+    `minutes` is the time from when the questions are opened, 0 for no limit; `after_time` says what becomes of
+    answers after it: "counts" or "doesn't count".
     """
 
     name: str
@@ -96,6 +98,8 @@ class Assigned(NamedTuple):
     faults: FaultWork = FaultWork()
     choice_tries: int = 0
     group: str = ""
+    minutes: int = 0
+    after_time: str = COUNTS_NOT
 
     def worth(self, number: int) -> float:
         """The points of a question: a problem's, or after the problems a case's."""
@@ -252,6 +256,7 @@ def toml_of(assigned: Assigned) -> str:
         "due": assigned.due,
         "late": assigned.late,
         **({"group": assigned.group} if assigned.group else {}),
+        **_time(assigned),
     }
     shares = credit._asdict()
     by_mistake = shares.pop("by_mistake")
@@ -269,6 +274,12 @@ def toml_of(assigned: Assigned) -> str:
             "",
         ]
     )
+
+
+def _time(assigned: Assigned) -> dict[str, Any]:
+    if not assigned.minutes:
+        return {}
+    return {"minutes": assigned.minutes, "after_time": assigned.after_time}
 
 
 def _what(work: WorkSet) -> dict[str, Any]:

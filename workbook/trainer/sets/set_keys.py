@@ -28,8 +28,22 @@ from .set_checks import (
     whole,
 )
 
-__all__ = ["CREDIT", "EACH", "FAIR", "FAIR_CREDIT", "FAULTS", "PLAN", "SAME", "read_table"]
+__all__ = [
+    "COUNTS",
+    "COUNTS_NOT",
+    "CREDIT",
+    "EACH",
+    "FAIR",
+    "FAIR_CREDIT",
+    "FAULTS",
+    "MOST_MINUTES",
+    "PLAN",
+    "SAME",
+    "read_table",
+]
 
+COUNTS, COUNTS_NOT = "counts", "doesn't count"  # what is answered after the time
+MOST_MINUTES = 600
 EACH, SAME = "own for each person", "the same for all"
 NAMES = (*(family.name for family in FAMILIES), *(gone.name for gone in GONE))
 SHARE = "a share from 0 to 1, such as"
@@ -86,6 +100,14 @@ PLAN: Mapping[str, Key] = {
     "counts": Key(one_of("best", "last", "first"), 'counts = "best", "last" or "first"', "best"),
     "due": Key(due, "a day and time, such as due = 2026-12-01T18:00:00-06:00"),
     "group": Key(text, 'the group of people.csv that it is for, such as group = "night"', ""),
+    "minutes": Key(
+        whole(0, MOST_MINUTES), "minutes = 0 for no time limit, or a whole number up to 600", 0
+    ),
+    "after_time": Key(
+        one_of(COUNTS, COUNTS_NOT),
+        f'after_time = "{COUNTS}" or after_time = "{COUNTS_NOT}"',
+        COUNTS_NOT,
+    ),
     "late": Key(share, f"{SHARE} late = 0.1", 0.0),
     "credit": Key(table, "[credit] on a line of its own, and its keys below it", {}),
     "faults": Key(table, "[faults] on a line of its own, and its keys below it", {}),

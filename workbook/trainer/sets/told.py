@@ -3,6 +3,7 @@
 from solver.sets.credit import in_points
 from solver.units.show import counted
 from workbook.trainer.learner.answer_sheet import in_words
+from workbook.trainer.learner.timing import limit_in_words
 
 from .set_file import Assigned
 
@@ -40,6 +41,7 @@ def how(assigned: Assigned, where: str = "in this folder") -> list[str]:
         "An answer that can't be read never counts as a try.",
         *_tries(assigned),
         *_cases(assigned),
+        *_time(assigned),
     ]
 
 
@@ -56,6 +58,12 @@ def _tries(assigned: Assigned) -> list[str]:
             f"Each try after the first takes {each_try:.0%} off: right on the second try earns {second}."
         )
     return lines
+
+
+def _time(assigned: Assigned) -> list[str]:
+    if not assigned.minutes:
+        return []
+    return [f"{limit_in_words(assigned)} The clock goes on when you close the page."]
 
 
 def _cases(assigned: Assigned) -> list[str]:

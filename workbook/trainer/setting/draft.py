@@ -21,7 +21,7 @@ from solver.topics.catalogue import CATALOGUE, FIRST, chapters_at, kinds_at
 from solver.units.reading import read
 from solver.units.show import exact
 from workbook.trainer.sets.set_file import Assigned, FaultWork, chosen_names
-from workbook.trainer.sets.set_keys import FAIR, FAIR_CREDIT
+from workbook.trainer.sets.set_keys import COUNTS_NOT, FAIR, FAIR_CREDIT, MOST_MINUTES
 from workbook.ui.entry import whole_number
 from workbook.ui.kept_mixtures import mixture_asked
 
@@ -165,6 +165,8 @@ class Draft(NamedTuple):
     wrong_choice: str = "0"
     group: str = ""
     shares: str = ""
+    minutes: str = ""
+    after_time: str = COUNTS_NOT
 
 
 def assigned_from(draft: Draft) -> tuple[Assigned | None, list[str]]:
@@ -182,6 +184,8 @@ def assigned_from(draft: Draft) -> tuple[Assigned | None, list[str]]:
     choice_tries = tried(0, whole_number, choice, "tries", MOST_TRIES) if choice else 0
     late = tried(0.0, _share_in, "Taken off for being late", draft.late or "0")
     credit = _credit(draft, tried)
+    limit = draft.minutes.strip()
+    minutes = tried(0, whole_number, limit, "minutes", MOST_MINUTES) if limit else 0
     due = draft.due and draft.due.astimezone(UTC)
     if late and not due:
         tried.faults.append(LATE_FOR_WHAT)
@@ -189,7 +193,7 @@ def assigned_from(draft: Draft) -> tuple[Assigned | None, list[str]]:
         return None, tried.faults
     made = Assigned(
         name, title, work, points, tries, draft.counts, due, late, credit, faults, choice_tries,
-        " ".join(draft.group.split()),
+        " ".join(draft.group.split()), minutes, draft.after_time,
     )  # fmt: skip
     return made, []
 
@@ -290,6 +294,8 @@ def draft_of(assigned: Assigned) -> Draft:
         "" if credit.wrong_choice is None else _percent(credit.wrong_choice),
         assigned.group,
         shares_text(work.by_share),
+        str(assigned.minutes or ""),
+        assigned.after_time,
     )
 
 

@@ -13,6 +13,8 @@ from solver.sets.fault_part import MOST_FAULTS
 from solver.sets.mixtures import mixtures_text
 from solver.sets.paper import ANY_LEVEL, CHAPTERS
 from solver.sets.work_set import MOST, TOP
+from workbook.trainer.sets.set_keys import COUNTS as COUNTED
+from workbook.trainer.sets.set_keys import COUNTS_NOT
 from workbook.ui.chapter_ticks import ChapterTicks
 from workbook.ui.contents import titled
 from workbook.ui.controls import (
@@ -42,6 +44,7 @@ TYPED = ("The shares as typed", "")
 LEVELS = [("Any level", ANY_LEVEL), *((f"Level {n}", n) for n in range(1, TOP + 1))]
 NUMBERS = [("Each person's own", True), ("The same for all", False)]
 CASE_LEVELS = [(f"Level {n}", n) for n in FAULT_LEVELS]
+AFTER = [("Don't count", COUNTS_NOT), ("Count too, and show", COUNTED)]
 COUNTS = [("The best try", "best"), ("The last try", "last"), ("The first try", "first")]
 
 
@@ -123,6 +126,7 @@ class Form:
                 ("choice_tries", "Tries where there are choices (empty: the same)"),
                 ("wrong_choice", "A wrong choice earns, % (empty: as a slip)"),
                 ("group", "Only for this group of people.csv (empty: everybody)"),
+                ("minutes", "Minutes from opening the questions (empty: no limit)"),
                 ("late", "Taken off for being late, % of the score"),
                 ("close", "A close answer earns, %"),
                 ("mistake", "A known slip earns, %"),
@@ -141,6 +145,7 @@ class Form:
                 ("units", "Units", UNIT_CHOICES),
                 ("each", "Numbers", NUMBERS),
                 ("counts", "Which try counts", COUNTS),
+                ("after_time", "Answers after the time", AFTER),
                 ("case_level", "Level of the cases", CASE_LEVELS),
             )
         }
@@ -172,6 +177,8 @@ class Form:
             _grid(text["cases"], choice["case_level"], text["case_points"], text["unsafe"]),
             _heading("When it is due"),
             _grid(self.due, text["late"], text["group"]),
+            _heading("A time limit, as for an exam"),
+            _grid(text["minutes"], choice["after_time"]),
         ]
 
     def draft(self) -> Draft:

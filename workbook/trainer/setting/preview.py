@@ -25,6 +25,7 @@ from workbook.practice import question_html, right_answer, worked_html
 from workbook.trainer.command import line_of
 from workbook.trainer.sets.guessing import guessing
 from workbook.trainer.sets.set_file import Assigned
+from workbook.trainer.sets.set_keys import COUNTS as COUNTED
 from workbook.ui.controls import Panel, button, chooser, classed
 from workbook.ui.entry import Entry, Gate
 from workbook.ui.markup import Markup, joined, tag
@@ -56,6 +57,7 @@ def summary(assigned: Assigned, now: datetime) -> list[str]:
         *_tries(assigned),
         guessing(assigned),
         *_cases(assigned),
+        *_time(assigned),
         *_due(assigned, now),
         *_plant(assigned),
     ]
@@ -105,6 +107,20 @@ def _cases(assigned: Assigned) -> list[str]:
     unsafe = f" Each unsafe step takes off {_percent(off)}." if off else ""
     return [
         f"Then {counted(part.count, 'case')} of find the fault at level {part.level}, {each}.{unsafe}"
+    ]
+
+
+def _time(assigned: Assigned) -> list[str]:
+    """The time limit, where there is one, and what it can prove."""
+    if not assigned.minutes:
+        return []
+    counts = (
+        "counts too, and you are told which" if assigned.after_time == COUNTED else "doesn't count"
+    )
+    return [
+        f"{counted(assigned.minutes, 'minute')} from when a person opens the questions. What they answer "
+        f"after that {counts}.",
+        "Each person's own computer keeps the time, so it can be set back. If the grade matters, watch.",
     ]
 
 
