@@ -13,6 +13,7 @@ class is marked without them. The engine beneath is solver/fault.
 
 from typing import TYPE_CHECKING
 
+from .printed import printed as case_on_paper
 from .story import Story, Worked, attempt_of_way, begin, folder, story_of, way_in
 from .view import LOOK, head_html, review_html
 
@@ -26,6 +27,7 @@ __all__ = [
     "Worked",
     "attempt_of_way",
     "begin",
+    "case_on_paper",
     "folder",
     "head_html",
     "review_html",

@@ -10,15 +10,24 @@ from solver.fault.review import sure_way
 from solver.fault.stories import ACTIONS, RIGHT
 from solver.fault.way import way_of
 from solver.sets.work_set import cases_for, faults_for, read_set
+from solver.station.faults import FAULTS
 from workbook.fault import attempt_of_way
 from workbook.log import line_of
+from workbook.trainer.coming_in.handed_in import read_handed
+from workbook.trainer.course import Person, make_course
 from workbook.trainer.learner.answer_sheet import SHEET, AnswerSheet, read_sheet
 from workbook.trainer.learner.fault_card import OVER, FaultCard
 from workbook.trainer.learner.own_case import OwnCase
 from workbook.trainer.learner.own_set import OwnSet
 from workbook.trainer.learner.standing import standing
 from workbook.trainer.marking.feedback import comment_of, feedback_html
-from workbook.trainer.marking.marked import mark, mark_typed
+from workbook.trainer.marking.marked import mark, mark_handed, mark_typed
+from workbook.trainer.marking.paper_case import LETTERS, answer_on_paper
+from workbook.trainer.on_paper.keeping import keep_answers
+from workbook.trainer.on_paper.marks import marks_of
+from workbook.trainer.on_paper.printed import pdf_of, printed
+from workbook.trainer.on_paper.sheets import answers_csv, sheets_of
+from workbook.trainer.on_paper.typed import TypedFile
 from workbook.trainer.report.facts import facts
 from workbook.trainer.report.files import FILES
 from workbook.trainer.report.sections import report, report_text
@@ -35,6 +44,10 @@ SURE = sure_way(CODE).words
 NAME, CALL = SURE[-2:]
 WRONG = next(f"name:{name}" for name in FIRST.suspects if name != FIRST.fault)
 OTHER = next(f"do:{one}" for one in ACTIONS if one not in RIGHT[FIRST.fault][0])
+
+
+BEST = answer_on_paper(FIRST)  # number and letter
+NOT_SO = next(letter for letter, act in LETTERS.items() if act == OTHER.removeprefix("do:"))
 
 
 def lines(*words: str, who: str = ANA, code: str = CODE) -> bytes:
@@ -127,10 +140,55 @@ def test_another_persons_case_is_not_ones_own():
     assert "this person didn't get that problem" in marked.reason
 
 
-def test_cases_typed_back_from_paper_are_the_trainers_to_give():
-    marked = mark_typed(WEEK, ANA, {})
-    assert "Give its points by hand." in marked.questions[3].reason
-    assert (4, 22) == (len(marked.questions), marked.out_of)
+def on_paper(text):
+    """The mark of the first case, of what was written on paper."""
+    return mark_typed(WEEK, ANA, {3: text}).questions[2]
+
+
+@pytest.mark.parametrize(
+    ("text", "points", "status", "look"),
+    [
+        (BEST, 10.0, "right", False),
+        (f" {BEST[:-1]} - {BEST[-1].lower()}.", 10.0, "right", False),
+        (BEST[:-1], 8.0, "close", False),
+        (f"{BEST[:-1]}{NOT_SO}", 8.0, "close", False),
+        (f"{FIRST.suspects.index(WRONG[5:]) + 1}B", 0.0, "wrong", False),
+        ("99A", 0.0, "unreadable", True),
+        ("1E5", 0.0, "unreadable", True),
+        ("worn", 0.0, "unreadable", True),
+        ("", 0.0, "blank", False),
+    ],
+)
+def test_a_case_on_paper_is_a_number_and_a_letter(text, points, status, look):
+    found = on_paper(text)
+    assert (points, status, look) == (found.points, found.status, found.needs_person)
+    assert (10.0, None) == (found.out_of, found.way)
+    assert not look or "such as 2B" in found.reason
+
+
+def test_the_feedback_of_a_case_on_paper_says_what_was_meant_and_which_readings_tell():
+    page = feedback_html(on_paper(BEST))
+    assert f"You typed “{BEST}”, which was read as {FAULTS[FIRST.fault].label}" in page
+    assert "With these readings alone you can be sure: " in page
+
+
+def test_sheets_have_each_persons_cases_and_their_answers_reach_the_gradebook(tmp_path):
+    course = make_course(tmp_path / "pumps")
+    sheets = sheets_of(WEEK, [Person(ANA), Person("ben")])
+    held = printed(WEEK, sheets, [ANA])
+    assert [FIRST.report, SECOND.report] == [each["report"] for each in held["questions"][0][2:]]
+    assert BEST == held["key"]["rows"][0][2][2][0]
+    assert BEST in held["solved"][0]["questions"][2]["answer"]
+    assert pdf_of(WEEK, sheets[:1], [ANA]).startswith(b"%PDF")
+    row = [str(sheets[0].code), ANA, "", "", "", BEST, ""]
+    heads, *_ = answers_csv(sheets).decode("utf-8-sig").splitlines()
+    assert "sheet,person,name,1,2,3,4" == heads
+    file = io.BytesIO(f"{heads}\n{','.join(row)}\n".encode())
+    marks = list(marks_of(WEEK, TypedFile(file, WEEK.work.asked)))
+    said = list(keep_answers(course, WEEK, marks))
+    assert "1 sheet is new in the course; 0 were there already." == said[0]
+    handed = read_handed(course.folder("submitted", "week-3", ANA), "week-3", ANA)
+    assert 10.0 == mark_handed(WEEK, handed).points
 
 
 def test_the_feedback_is_the_review():

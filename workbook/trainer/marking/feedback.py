@@ -5,7 +5,9 @@ from typing import Protocol
 
 from solver import Case
 from solver.fault.case import FaultCase
+from solver.fault.review import sure_way
 from solver.fault.way import Way
+from solver.render.fault import way_in_words
 from solver.sets.credit import in_points
 from solver.topics.catalogue import Refused
 from solver.units.show import exact, figures, with_unit
@@ -57,6 +59,8 @@ def feedback_html(mark: QuestionMark) -> Markup:
     """
     if isinstance(mark.case, Refused):
         return _section(mark, tag("p", comment_of(mark)))
+    if isinstance(mark.case, FaultCase) and mark.read_as:
+        return _section(mark, *_of_paper_case(mark, mark.case))
     if isinstance(mark.case, FaultCase):
         return _section(mark, *_of_case(mark, mark.way or Way(mark.case)))
     case = mark.case
@@ -97,6 +101,16 @@ def _of_case(mark: QuestionMark, way: Way) -> Sequence[Child]:
     )
     reviewed = tag("div", review_html(way), cls="w2w-review")
     return FAULT_LOOK, head_html(way), became, reviewed
+
+
+def _of_paper_case(mark: QuestionMark, case: FaultCase) -> Sequence[Child]:
+    """A case that was answered on paper: what became of it, and which readings would have told."""
+    sign, color = _sign(mark)
+    said = (tag("p", sentence) for sentence in _said(mark))
+    became = tag("div", state_line(sign, _head(mark)), said, cls=f"w2w-say w2w-{color}")
+    sure = way_in_words(sure_way(str(case.code)))
+    told = tag("p", f"With these readings alone you can be sure: {sure}. Case {case.code}.")
+    return FAULT_LOOK, became, told
 
 
 def _section(mark: QuestionMark, *parts: Child) -> Markup:

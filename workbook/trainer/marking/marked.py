@@ -24,9 +24,10 @@ from workbook.trainer.sets.set_file import Assigned
 from .feedback import comment_of, feedback_html
 from .lines import sorted_lines
 from .odd import told
+from .paper_case import by_paper
 from .timed import NO_TIME, in_time
 from .tries import QuestionMark, by_plain_answer, by_tries, not_gradable, unanswered
-from .ways import by_way, not_on_paper
+from .ways import by_way
 
 __all__ = [
     "Marked", "QuestionMark", "comment_of", "feedback_html", "mark", "mark_handed", "mark_paper", "mark_typed",
@@ -167,7 +168,8 @@ def mark_typed(
         else:
             marks.append(unanswered(assigned, number, case, strange))
     for number, fault in enumerate(faults_for(assigned.work, person), assigned.work.count + 1):
-        marks.append(not_on_paper(assigned, number, fault))
+        text, strange = answers.get(number, ""), odd.get(number, ())
+        marks.append(by_paper(assigned, number, fault, text, strange))
     return _whole(assigned, person, marks, False, odd_whole)
 
 

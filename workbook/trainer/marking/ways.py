@@ -19,13 +19,12 @@ from workbook.trainer.sets.set_file import Assigned
 from .odd import told
 from .tries import QuestionMark
 
-__all__ = ["by_way", "not_on_paper"]
+__all__ = ["by_way"]
 
 BLANK = "blank"
 NOTHING_DONE = "Nothing was done in this case."
 NO_NAME = "No fault was named."
 PAST_LIMIT = "It was named after the {} tries that count."
-PAPER = "A case of find the fault can't be typed back from paper. Give its points by hand."
 
 
 def by_way(
@@ -68,8 +67,3 @@ def _state(assigned: Assigned, way: Way) -> tuple[str, list[str]]:
     if way.case.fault not in names[: assigned.tries or None]:
         return "wrong", [PAST_LIMIT.format(assigned.tries)] * way.named
     return ("right" if way.action in RIGHT[way.case.fault][0] else "close"), []
-
-
-def not_on_paper(assigned: Assigned, number: int, case: FaultCase) -> QuestionMark:
-    """The mark of a case in work that was done on paper: the trainer's to give."""
-    return QuestionMark(number, 0.0, assigned.faults.points, BLANK, "", "", "", PAPER, True, case)

@@ -7,11 +7,18 @@ from typing import Any
 
 from solver import Case, SolverError
 from solver.engine.order import right_orders
+from solver.fault.case import FaultCase
+from solver.fault.review import sure_way
+from solver.fault.stories import ACTIONS, RIGHT
+from solver.render.fault import way_in_words
 from solver.render.text import ROUNDING, label_of
 from solver.sets.credit import in_points
+from solver.station.faults import FAULTS
 from solver.units.show import counted, figures, with_unit
+from workbook.fault import case_on_paper
 from workbook.practice import answer_label, in_order
 from workbook.trainer.marking.odd import plain
+from workbook.trainer.marking.paper_case import answer_on_paper
 from workbook.trainer.sets.set_file import Assigned
 from workbook.ui.cautions import caution_lines
 from workbook.ui.printing import PAPER, UNITS, asked, compiled, solved
@@ -26,7 +33,11 @@ HOW = (
     "Show your work. Write each answer on its line, with its unit. Keep three figures or more in "
     "every step."
 )
-CASES = "The cases of find the fault in this set are not on paper: work them on the screen."
+CASES = (
+    "A case of find the fault gives you all of its readings. Write the number of what is behind it and the "
+    "letter of what to do, such as 2B."
+)
+PAGES = 8  # questions that take the paper and the time of one case
 KEY_HOW = (
     "Under each answer is the range that is accepted, in the same unit. Any unit of the same kind is "
     "right too. A choice is just its number, and an order its letters. Where several orders are right, type "
@@ -47,7 +58,8 @@ def check_room(assigned: Assigned, sheets: int) -> None:
     Raises:
         TooMany: they do not; the sentence says what to type.
     """
-    most = MOST_ASKED // assigned.work.count
+    work = assigned.work
+    most = MOST_ASKED // (work.count + PAGES * (work.asked - work.count))
     if sheets > most:
         raise TooMany(
             f"One PDF holds {most:,} sheets of this set. Print them in parts: --sheets 1-{most}."
@@ -89,7 +101,7 @@ def printed(
     return {
         **_head(assigned),
         "sheets": [_sheet(sheet, at if each else 0) for at, sheet in enumerate(sheets)],
-        "questions": [[_asked(case) for case in sheet.cases] for sheet in different],
+        "questions": [_questions(sheet) for sheet in different],
         "key": _key(different, each),
         "solved": [_solved(sheet, each) for sheet in (solved if each else solved[:1])],
     }
@@ -124,21 +136,36 @@ def _breakable(text: str) -> str:
     return LONG_WORD.sub("\\g<0>\u200b", plain(text, LONGEST_NAME))
 
 
+def _questions(sheet: Sheet) -> list[dict[str, Any]]:
+    return [*map(_asked, sheet.cases), *map(_case, sheet.faults)]
+
+
+def _case(case: FaultCase) -> dict[str, Any]:
+    """A case of find the fault, with all that can be read in it."""
+    held = case_on_paper(case)
+    shown = {name: held[name] for name in ("title", "report", "suspects", "plates", "record")}
+    readings = [
+        [title, [[label, finding] for label, _, finding in rows]]
+        for title, _, rows in held["readings"]
+    ]
+    return {"case": True, **shown, "readings": readings, "calls": [*ACTIONS.values()]}
+
+
 def _asked(case: Case) -> dict[str, Any]:
     """A question; each says all that is given, so that a table of it would only take room."""
     return asked(case, case.choices, asks=answer_label(case), table=False)
 
 
 def _key(sheets: Sequence[Sheet], each: bool) -> dict[str, Any]:
-    first = sheets[0].cases if sheets else ()
+    first = [*map(_short, sheets[0].cases), *["fault"] * len(sheets[0].faults)] if sheets else []
     return {
         "how": KEY_HOW,
-        "heads": [[str(number), _short(case)] for number, case in enumerate(first, 1)],
+        "heads": [[str(number), short] for number, short in enumerate(first, 1)],
         "rows": [
             [
                 str(sheet.number) if each else EVERYBODY,
                 _breakable(sheet.who) if each else "",
-                [_answer(case) for case in sheet.cases],
+                [*map(_answer, sheet.cases), *map(_fault, sheet.faults)],
             ]
             for sheet in sheets
         ],
@@ -159,6 +186,10 @@ def _answer(case: Case) -> tuple[str, str]:
     return with_unit(figures(case.answer, case.unit), case.unit), f"{low} to {high}"
 
 
+def _fault(case: FaultCase) -> tuple[str, str]:
+    return answer_on_paper(case), FAULTS[case.fault].label
+
+
 def _others(case: Case) -> str:
     """How many orders are right, where it is not the only one."""
     many = right_orders(len(case.choices), case.pairs)
@@ -169,8 +200,19 @@ def _solved(sheet: Sheet, each: bool) -> dict[str, Any]:
     whose = f"Sheet {sheet.number}" if each else "All sheets"
     return {
         "title": f"{whose}, solved",
-        "questions": [solved(case, _in_words(case)) for case in sheet.cases],
+        "questions": [
+            *(solved(case, _in_words(case)) for case in sheet.cases),
+            *map(_fault_solved, sheet.faults),
+        ],
     }
+
+
+def _fault_solved(case: FaultCase) -> dict[str, Any]:
+    best, why = RIGHT[case.fault]
+    sure = way_in_words(sure_way(str(case.code)))
+    answer = f"{answer_on_paper(case)}, {FAULTS[case.fault].label}"
+    says = f"What to do: {ACTIONS[best[0]].lower()}. {why} These readings are enough to be sure: {sure}."
+    return {"answer": answer, "code": str(case.code), "steps": [], "one_line": "", "says": says}
 
 
 def _in_words(case: Case) -> str:

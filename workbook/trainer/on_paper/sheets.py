@@ -7,8 +7,9 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 from solver import Case, SolverError
+from solver.fault.case import FaultCase
 from solver.sets.sheet_code import SheetCode, sheet_code
-from solver.sets.work_set import WorkSet, cases_for, plan_of
+from solver.sets.work_set import WorkSet, cases_for, faults_for, plan_of
 from workbook.trainer.course import Person
 from workbook.trainer.sets.set_file import Assigned
 from workbook.ui.spreadsheet import csv_of
@@ -23,6 +24,12 @@ class Sheet(NamedTuple):
     person: str
     name: str
     cases: tuple[Case, ...]
+    faults: tuple[FaultCase, ...] = ()
+
+    @property
+    def asked(self) -> int:
+        """How many questions are on it."""
+        return len(self.cases) + len(self.faults)
 
     @property
     def number(self) -> int:
@@ -73,6 +80,7 @@ def sheets_of(
             each.id,
             each.name,
             same or _cases(work, each.id),
+            faults_for(work, each.id),
         )
         for number, each in enumerate(people[first - 1 : last], first)
     )
@@ -85,7 +93,7 @@ def _cases(work: WorkSet, person: str) -> tuple[Case, ...]:
 
 def answers_csv(sheets: Sequence[Sheet]) -> bytes:
     """A row for each sheet, with its code and whose it is, and a column for each question."""
-    count = len(sheets[0].cases) if sheets else 0
+    count = sheets[0].asked if sheets else 0
     blank = [""] * count
     heads = ["sheet", "person", "name", *range(1, count + 1)]
     rows = ([str(each.code), each.person, each.name, *blank] for each in sheets)

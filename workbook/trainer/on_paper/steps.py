@@ -93,7 +93,7 @@ def mark_typed_file(
             "The result would overwrite the file you are reading. Give --csv another name."
         )
     with path.open("rb") as stream:
-        typed = TypedFile(stream, assigned.work.count)
+        typed = TypedFile(stream, assigned.work.asked)
         marks = list(_with_progress(marks_of(assigned, typed, people)))
     yield from typed.messages
     if options.csv:
@@ -116,8 +116,6 @@ def mark_typed_file(
 def _kept(
     assigned: Assigned, marks: Sequence[RowMark], options: argparse.Namespace
 ) -> Iterator[str]:
-    if assigned.work.faults:
-        raise CannotPrint("This set has cases of find the fault, which can't be answered on paper.")
     yield from keep_answers(course_at(options.course), assigned, marks)
 
 
