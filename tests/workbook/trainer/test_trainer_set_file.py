@@ -407,6 +407,15 @@ ZONES = st.integers(-23, 23).map(lambda hours: timezone(timedelta(hours=hours)))
 MOMENTS = st.datetimes(
     datetime.datetime(2001, 1, 1), datetime.datetime(8000, 1, 1), timezones=ZONES
 ).map(lambda moment: moment.astimezone(UTC))
+
+
+def as_written(assigned: Assigned) -> Assigned:
+    """What a file keeps of a set: nothing on cases it does not have, nor on a time limit."""
+    faults = assigned.faults if assigned.work.faults else FaultWork()
+    after = assigned.after_time if assigned.minutes else "doesn't count"
+    return assigned._replace(faults=faults, after_time=after)
+
+
 SETS = st.builds(
     Assigned,
     st.just("week-3"),
@@ -429,7 +438,9 @@ SETS = st.builds(
     st.builds(FaultWork, st.floats(0.01, 1000), SHARES),
     st.integers(0, 99),
     st.sampled_from(["", "night"]),
-).map(lambda assigned: assigned if assigned.work.faults else assigned._replace(faults=FaultWork()))
+    st.integers(0, 600),
+    st.sampled_from(["counts", "doesn't count"]),
+).map(as_written)
 
 
 @settings(max_examples=200)

@@ -76,6 +76,7 @@ def test_the_questions_wait_until_they_are_opened_and_the_clock_goes_on_after_a_
     assert ("none", "") == (top.opening.layout.display, top.timing.layout.display)
     assert "First open" not in card.problem.value
     assert "29 min" in top.clock_left.time.value
+    assert "Your time ends at " in top.stands.value
     top.clock_left.hide.click()
     assert "The clock is hidden." in top.clock_left.time.value
     again, card = page_of(folder)
@@ -100,6 +101,7 @@ def test_an_answer_after_the_time_is_kept_and_told(folder, after, says):
     (folder / SHEET).write_text(line_of(early) + "\n", encoding="utf-8")
     top, card = page_of(folder)
     assert "Time is up. Answers from now on" in words(top.clock_left.calm.value)
+    assert "Your time ended at " in top.stands.value
     type_in(card.answer, right(cases_for(WORK, ANA)[0]))
     assert says in words(card.said.value)
     assert 2 == len(read_sheet((folder / SHEET).read_bytes()).lines)

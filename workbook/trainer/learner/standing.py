@@ -10,7 +10,9 @@ from workbook.trainer.sets.set_file import Assigned
 from workbook.ui.changed import Stamp, stamp_of
 from workbook.ui.pieces import listed
 
+from .answer_sheet import AnswerSheet
 from .own_set import OwnSet
+from .timing import time_end
 
 __all__ = ["due_in_words", "set_in", "standing"]
 
@@ -42,7 +44,17 @@ def standing(own: OwnSet, now: datetime | None = None) -> Sequence[str]:
         said.append(f"Not answered yet: {listed(left)}.")
     if unchecked := own.unchecked():
         said.append(f"Typed but not checked: {listed(unchecked)}. Press Check there.")
-    return [*said, *due_in_words(assigned, now or datetime.now(UTC))]
+    now = now or datetime.now(UTC)
+    return [*said, *_time_in_words(own.sheet, now), *due_in_words(assigned, now)]
+
+
+def _time_in_words(sheet: AnswerSheet, now: datetime) -> Sequence[str]:
+    """When the time of a timed set ends, for whoever is far from its clock or has hidden it."""
+    opened = sheet.opened() if sheet.assigned.minutes else None
+    if opened is None:
+        return []
+    end = time_end(sheet.assigned, opened)
+    return [f"Your time {'ended' if end < now else 'ends'} at {end.astimezone():%H:%M}."]
 
 
 def _answered(count: int, left: Sequence[int]) -> str:
