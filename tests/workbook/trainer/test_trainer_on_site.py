@@ -168,7 +168,7 @@ def test_a_class_works_by_the_link_and_its_files_are_graded_into_the_gradebook(t
         return unescape(re.sub("<[^>]+>", " ", page.steps[step].said.value))
 
     assert "Type the address of your website first" in said("on site")
-    page.site.value = SITE
+    page.on_site.site.value = SITE
     assert "It doesn't prove who typed it" in said("on site")
     shown = page.steps["on site"].links.children[0].value
     assert "<svg" in shown
