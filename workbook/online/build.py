@@ -51,10 +51,22 @@ def build(out: Path, runtime: Runtime) -> Built:
         _lite(parts, site)
         first = place(runtime, site)
         config = page_config(first[0], _place(wheels, lock, site), list(lock["packages"]))
-        write_front(site, config, first)
+        write_front(site, config, first, _sizes(first, runtime, site))
         shutil.rmtree(out, ignore_errors=True)
         shutil.copytree(site, out)
     return Built(out, quick)
+
+
+def _sizes(first: list[str], runtime: Runtime, site: Path) -> dict[str, int]:
+    """The bytes of each file that Python is loaded from, by its name."""
+    files = [
+        *(site / WHEELS).glob("*/*.whl"),
+        *(path for address in first if (path := site / address).is_file()),
+    ]
+    outside = [address.rpartition("/")[2] for address in first if "://" in address]
+    return {path.name: path.stat().st_size for path in files} | {
+        name: len(runtime.read(name)) for name in outside
+    }
 
 
 def _check(out: Path) -> None:

@@ -37,17 +37,9 @@ WORKER = "service-worker.js"  # JupyterLite asks for it by this name
 LAB = Path(__file__).parents[1] / "start" / "settings" / "labconfig"
 OVERRIDES = LAB / "default_setting_overrides.json"
 KERNEL = "@jupyterlite/pyodide-kernel-extension:kernel"
-# Bars and marks that pages do not show; what makes a long cell a box that scrolls; what asks for parts that are switched off; JupyterLite's own
-# service worker, which shows files to Python: pages need none, and ours keeps the site.
-SWITCHED_OFF = (
-    "@jupyterlite/notebook-application-extension:logo",
-    "@jupyter-notebook/application-extension:top",
-    "@jupyter-notebook/notebook-extension:kernel-logo",
-    "@jupyter-notebook/notebook-extension:tab-icon",
-    "@jupyter-notebook/notebook-extension:scroll-output",
-    "@jupyterlite/application-extension:lsp-connection-manager",
-    "@jupyterlite/application-extension:service-worker-manager",
-)
+KERNEL_WORKER = f"extensions/{KERNEL.partition(':')[0]}/static/comlink.worker.*.js"
+# Also JupyterLite's own service worker, which shows files to Python: pages need none, and ours keeps the site.
+OFF = Path(__file__).with_name("switched_off.txt")
 LONG_AGO = "2000-01-01T00:00:00Z"  # the same site is the same files whenever it is built
 
 
@@ -61,7 +53,7 @@ def page_config(start: str, lock: str, packages: list[str]) -> dict[str, Any]:
     }
     return {
         "appName": "Wire to Water",
-        "disabledExtensions": [*off, *SWITCHED_OFF],
+        "disabledExtensions": [*off, *_lines(OFF)],
         "litePluginSettings": {KERNEL: kernel},
         "wireToWaterPages": json.dumps({path.name: code_cells(path) for path in shipped_pages()}),
         "wireToWaterBars": json.dumps({"": bar_of()}),
@@ -70,10 +62,18 @@ def page_config(start: str, lock: str, packages: list[str]) -> dict[str, Any]:
     }
 
 
-def write_front(site: Path, config: dict[str, Any], first: list[str]) -> None:
+def _lines(path: Path) -> list[str]:
+    lines = path.read_text(encoding="utf-8").splitlines()
+    return [line for line in lines if not line.startswith("#")]
+
+
+def write_front(
+    site: Path, config: dict[str, Any], first: list[str], sizes: dict[str, int]
+) -> None:
     """Put the first page into a site that JupyterLite has built, and take out what it never uses.
 
-    `config` are settings for JupyterLab. `first` are the addresses of the runtime.
+    `config` are settings for JupyterLab. `first` are the addresses of the runtime. `sizes` are the
+    bytes of all that Python is loaded from.
     """
     settings = {**_config(site), **config}
     bundle = next(BUNDLE.finditer((site / APP / "index.html").read_text(encoding="utf-8")))[1]
@@ -87,7 +87,9 @@ def write_front(site: Path, config: dict[str, Any], first: list[str]) -> None:
     (site / SEARCH).write_text(search_json(), encoding="utf-8")
     # Inside a script, "</" would end it.
     text = json.dumps(settings).replace("</", "<\\/")
-    _fill(site / "index.html", config=text, opening=OPENING, bundle=bundle, first=json.dumps(first))
+    own = next(site.glob(KERNEL_WORKER)).relative_to(site).as_posix()
+    _fill(site / "index.html", config=text, opening=OPENING, bundle=bundle, kernel=own)
+    _fill(site / MODULE.with_name("early.mjs"), kernel=own, sizes=json.dumps(sizes))
     fill_worker(site, first)
 
 

@@ -35,7 +35,13 @@ PACKAGES = ("solver", "workbook")
 READ = {".css", ".csv", ".ipynb", ".js", ".mplstyle", ".py", ".toml", ".txt"}
 ONLY_HERE = tuple(
     f"workbook/{part}"
-    for part in ("online/browser.txt", "online/labextension/", "online/parts/", "start/settings/")
+    for part in (
+        "online/browser.txt",
+        "online/switched_off.txt",
+        "online/labextension/",
+        "online/parts/",
+        "start/settings/",
+    )
 )
 # The kernel asks for these by name, and pages do without: 6 MB and a second, to complete typed code
 # and to install packages. Of `piplite` it sets two names in a module.

@@ -1,5 +1,6 @@
 """The Python that browsers run: at its usual address, or a copy of it; and modules as its bytecode."""
 
+import hashlib
 import json
 import shutil
 import subprocess
@@ -34,9 +35,9 @@ START = "pyodide.mjs"
 STANDARD = "python_stdlib.zip"
 CORE = (START, "pyodide.asm.mjs", "pyodide.asm.wasm", STANDARD)
 COPY = Path("static/pyodide")  # in the site
+OURS = Path(__file__).with_name("worker")
 MODULE = Path("static/loading.mjs")
-LIBRARY = "library.zip"  # beside our module
-LOADING = Path(__file__).with_name("loading.mjs")
+LIBRARY = "library.zip"  # beside our modules
 SCRIPT = Path(__file__).with_name("to_bytecode.py")
 IN_NODE = Path(__file__).with_name("in_node.mjs")
 FETCH = f"npm pack pyodide@{PYODIDE_VERSION}"
@@ -129,15 +130,28 @@ def place(runtime: Runtime, site: Path) -> list[str]:
     quick = to_bytecode(library, runtime)
     if not quick:
         library.unlink()
-    words = {"places": runtime.places, "library": f"./{LIBRARY}" if quick else ""}
-    text = LOADING.read_text(encoding="utf-8")
-    for name, value in words.items():
-        text = text.replace(f"{{{{{name}}}}}", json.dumps(value))
-    (site / MODULE).write_text(text, encoding="utf-8")
+    _write_modules(folder, runtime.places, library)
     first = runtime.places[0]
     base = first if "://" in first else f"./{COPY.as_posix()}/"
     core = [f"{base}{file}" for file in CORE if not (quick and file == STANDARD)]
     return [f"./{MODULE.as_posix()}", *core, *[f"./{(MODULE.parent / LIBRARY).as_posix()}"] * quick]
+
+
+def _write_modules(folder: Path, places: list[str], library: Path) -> None:
+    """Our modules, with the places of the runtime and a mark of all that a kept Python has to fit."""
+    texts = {path.name: path.read_text(encoding="utf-8") for path in sorted(OURS.glob("*.mjs"))}
+    quick = library.exists()
+    mark = hashlib.sha256("".join(texts.values()).encode())
+    mark.update(library.read_bytes() if quick else b"")
+    words = {
+        "places": places,
+        "library": f"./{LIBRARY}" if quick else "",
+        "mark": mark.hexdigest()[:16],
+    }
+    for name, text in texts.items():
+        for word, value in words.items():
+            text = text.replace(f"{{{{{word}}}}}", json.dumps(value))
+        (folder / name).write_text(text, encoding="utf-8")
 
 
 def to_bytecode(packed: Path, runtime: Runtime) -> bool:

@@ -51,7 +51,10 @@ def test_python_comes_from_the_usual_address_and_its_library_from_the_site(made,
     site, usual, _, _ = made
     assert run(page, site).endswith("decimal.pyc")
     assert "/pyodide.asm.wasm" in usual.asked
-    assert {"/lock.json", "/static/library.zip", "/static/loading.mjs"} == set(site.asked)
+    assert {
+        "/lock.json",
+        *(f"/static/{name}" for name in ("library.zip", "loading.mjs", "started.mjs")),
+    } == set(site.asked)
 
 
 def test_where_that_is_out_of_reach_the_sites_own_copy_serves_also_for_offline(made, page):

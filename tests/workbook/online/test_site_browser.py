@@ -3,6 +3,7 @@
 One reader's browser goes through the pages as readers do; a second one is somebody else's.
 """
 
+import re
 from contextlib import contextmanager
 from datetime import date, timedelta
 from urllib.parse import urlencode
@@ -36,9 +37,11 @@ OUTSIDE = """(nodes, width) => nodes
     || (getComputedStyle(node).overflowX === 'hidden' && node.scrollWidth > node.clientWidth + 1))
   .map(node => node.className + ' ' + node.textContent.slice(0, 40))"""
 KEPT = """async () => {
-  const [name] = (await caches.keys()).filter((name) => name.startsWith("wire-to-water"));
-  return Boolean(name && await (await caches.open(name)).match("kept-files.json"));
+  const named = async (start) => caches.open((await caches.keys()).find((name) => name.startsWith(start)) ?? "none");
+  const python = (await (await named("python of")).keys()).length; // one that has started
+  return Boolean(python && await (await named("wire-to-water")).match("kept-files.json"));
 }"""
+TOLD = """addEventListener("wire-to-water:opening", ({ detail }) => (globalThis.told ??= []).push(detail))"""
 PATIENCE = 180_000  # ms; a busy machine starts Python slowly
 
 
@@ -49,8 +52,10 @@ class Reader:
         self.address, self.outside, self.faults = address, [], []
         context.set_default_timeout(PATIENCE)
         context.route(lambda url: not url.startswith(address), self._refuse)
+        context.add_init_script(TOLD)
         self.page = context.new_page()
         self.page.on("pageerror", lambda error: self.faults.append(str(error)))
+        self.page.on("console", lambda said: said.type == "error" and self.faults.append(said.text))
 
     def _refuse(self, route):
         self.outside.append(route.request.url)
@@ -61,7 +66,7 @@ class Reader:
         self.wait()
 
     def wait_until_kept(self) -> None:
-        """Wait until all files of the site are kept; a promise is no sign that they are."""
+        """Wait until all files of the site are kept, and a Python; a promise is no sign that they are."""
         for _ in range(PATIENCE // 500):
             if self.page.evaluate(KEPT):
                 return
@@ -139,6 +144,12 @@ def test_the_address_alone_opens_the_opening_page_as_a_page(reader):
         if page.locator(part).is_visible()
     ]
     assert not page.get_by_text("from workbook import page").first.is_visible()
+
+
+def test_what_is_loaded_is_said_meanwhile_in_words_and_megabytes(reader):
+    told = reader.page.evaluate("told")
+    assert re.fullmatch(r"Loading Python and the problems: \d+ of 2\d MB\.", told[0])
+    assert "Starting Python." == told[-1]
 
 
 def test_no_accessibility_rule_is_broken(reader, axe):

@@ -123,8 +123,9 @@ def test_views_and_maps_that_no_reader_asks_for_are_left_out(built):
 
 
 def test_no_place_in_the_front_is_left_to_fill(built):
-    for name in ("index.html", "service-worker.js"):
-        assert "{{" not in (built.out / name).read_text(encoding="utf-8")
+    modules = built.out.glob("static/*.mjs")
+    for path in (built.out / "index.html", built.out / "service-worker.js", *modules):
+        assert "{{" not in path.read_text(encoding="utf-8"), path.name
 
 
 def test_every_file_is_kept_for_when_the_network_is_away(built):

@@ -25,6 +25,12 @@ ANSWER = f"""(() => {{
   document.querySelector(".w2w-card .w2w-asking .w2w-first").click();
 }})()"""
 
+KEPT = """(async () => {
+  const pause = () => new Promise((done) => setTimeout(done, 250));
+  const name = async () => (await caches.keys()).find((each) => each.startsWith("python of"));
+  while (!await name() || !(await (await caches.open(await name())).keys()).length) await pause();
+})()"""
+
 
 def says(text):
     return f"document.body.innerText.includes({text!r})"
@@ -49,6 +55,7 @@ def test_nothing_is_lost_in_firefox_by_a_crash_or_without_a_network(built, tmp_p
             firefox.run(ANSWER)
             firefox.wait("document.querySelector('.w2w-card .w2w-told .w2w-state')")
             firefox.wait(says("Saved on this device"))
+            firefox.run(KEPT)  # the next start takes it up
             assert 1 == site.asked.count("/static/pyodide/pyodide.asm.wasm")
         finally:
             firefox.kill()

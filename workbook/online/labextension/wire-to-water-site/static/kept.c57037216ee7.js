@@ -9,6 +9,9 @@ const PROMISED = "Your answers are kept in this browser, and it has promised not
 const REFUSED =
   "This browser may clear your answers when the device runs low on space. Save a copy of them now and then: ";
 
+const LATER = 3_000; // ms after the rest is kept
+const LEAST_MEMORY = 2; // GB, where the browser tells
+
 const inMB = (bytes) => Math.round(bytes / 1e6);
 
 /* `copies` is the address of the page where answers are saved, in words and as a link. */
@@ -16,6 +19,7 @@ export function makeKept(base, copies) {
   const said = { site: "", answers: "" };
   let promised = null; // by the browser; null until it was asked
   let line = null;
+  let made = false; // a Python for the next visit, or tried
 
   function put() {
     if (!line) return;
@@ -42,9 +46,20 @@ export function makeKept(base, copies) {
     else tell("site", ONLINE);
   }
 
+  /* For the next visit this browser keeps a Python that has started, once that costs the reader nothing. */
+  function keepPython() {
+    if (made || navigator.deviceMemory < LEAST_MEMORY) return;
+    made = true;
+    const maker = new Worker(`${base}static/making.mjs`, { type: "module" });
+    maker.addEventListener("message", () => maker.terminate());
+    maker.postMessage(window.wireToWaterPython);
+  }
+
   navigator.serviceWorker?.addEventListener("message", ({ data }) => {
-    if (data === "kept") tell("site", OFFLINE);
-    else if (data === "not kept") tell("site", ONLINE);
+    if (data === "kept") {
+      tell("site", OFFLINE);
+      setTimeout(keepPython, LATER);
+    } else if (data === "not kept") tell("site", ONLINE);
     else tell("site", `Saving this site on your device: ${inMB(data.kept)} of ${inMB(data.of)} MB.`);
   });
   navigator.serviceWorker?.startMessages();

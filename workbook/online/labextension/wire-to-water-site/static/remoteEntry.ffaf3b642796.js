@@ -8,7 +8,7 @@
 (() => {
   const NAME = "wire-to-water-site";
   const SHARE = new URL("share.a39ea4504d35.js", document.currentScript.src).href;
-  const KEPT = new URL("kept.c4c883d40759.js", document.currentScript.src).href;
+  const KEPT = new URL("kept.c57037216ee7.js", document.currentScript.src).href;
   const COPIES = { page: "14-your-study.ipynb", text: "open Your study, then choose Make a copy to save." };
 
   let shared; // JupyterLab's table of the modules it shares with extensions
@@ -69,6 +69,11 @@ del journal, static_site`,
       const kernel = () => sessionContext.session?.kernel;
       node.addEventListener("wire-to-water:starts", () => prepare(kernel(), base, kept.answersKept(), shared));
       node.addEventListener("wire-to-water:settled", () => kept.showIn(node));
+    });
+    // The first page tells what is loaded; once a page is there, it says so.
+    addEventListener("wire-to-water:opening", ({ detail }) => {
+      const line = document.querySelector('.wtw-page[data-state="starting"] .wtw-state');
+      if (line) line.textContent = detail;
     });
     const python = startPython(serviceManager, path);
     void started.then(async () => {
