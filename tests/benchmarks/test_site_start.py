@@ -1,8 +1,8 @@
 """How soon the static site shows its first card, and what it loads, against a bare JupyterLite site.
 
 Both sites are opened in Chromium in turn, from this computer, with the same runtime. Cold is a
-browser that has never been there; warm is the same browser once more. The bare notebook is run by
-a key as soon as it can be. It needs npm's `pyodide`, see `.ci/run`.
+browser that has never been there; warm is the same browser once more, when the site has kept what it
+keeps. The bare notebook is run by a key as soon as it can be. It needs npm's `pyodide`, see `.ci/run`.
 """
 
 import os
@@ -21,6 +21,12 @@ from workbook.online.runtime import Brought
 pytestmark = [pytest.mark.browser, pytest.mark.benchmark(group="site")]
 
 CARD = ("?path=01-three-horsepowers.ipynb", ".w2w-card .w2w-question")
+MOST = {"cold": 0.75, "warm": 0.4}  # of what the bare notebook takes: our own goal
+# The rest of the site, and last a Python that has started.
+KEPT = """async () => {
+  const name = (await caches.keys()).find((each) => each.startsWith("python of"));
+  return Boolean(name && (await (await caches.open(name)).keys()).length);
+}"""
 BARE = (f"notebooks/index.html?path={NOTEBOOK}", ".widget-text input")
 
 
@@ -50,8 +56,8 @@ def opened(context, site, folder, path, shown) -> tuple[float, float]:
     asked = {folder / each.split("?")[0].strip("/") for each in site.asked[before:]}
     size = sum(file.stat().st_size for file in asked if file.is_file())
     if path == CARD[0]:
-        page.wait_for_function("caches.keys().then(names => names.length > 0)")
-        page.wait_for_timeout(5000)  # the rest is kept meanwhile
+        while not page.evaluate(KEPT):
+            page.wait_for_timeout(500)
     page.close()
     return took, size / 1e6
 
@@ -62,7 +68,7 @@ def both_ways(chromium, *site):
         return opened(context, *site), opened(context, *site)
 
 
-def test_the_first_card_comes_no_later_than_a_bare_notebooks_widget(
+def test_the_first_card_comes_sooner_than_a_bare_notebooks_widget(
     benchmark, table, chromium, sites
 ):
     ours, bare = [], []
@@ -71,12 +77,14 @@ def test_the_first_card_comes_no_later_than_a_bare_notebooks_widget(
         setup=lambda: bare.append(both_ways(chromium, *sites[1])),
         rounds=3,
     )
-    for number, way in enumerate(("cold", "warm")):
+    slow = []
+    for number, (way, most) in enumerate(MOST.items()):
         (seconds, size), (theirs, their_size) = (
             [median(run[number][part] for run in runs) for part in (0, 1)] for runs in (ours, bare)
         )
         table[f"first card of the site, {way}"] = (
-            f"{seconds:6.1f} s {seconds / theirs:5.2f} x a bare notebook, "
+            f"{seconds:6.1f} s {seconds / theirs:5.2f} x a bare notebook (at most {most}), "
             f"{size:5.1f} MB {size / their_size:5.2f} x"
         )
-        assert seconds < 1.1 * theirs
+        slow += [way] * (seconds > most * theirs)
+    assert [] == slow

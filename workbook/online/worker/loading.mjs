@@ -18,13 +18,15 @@ async function answers(address) {
   if (!asked.ok) throw new Error(`${address}: ${asked.status}`);
 }
 
-async function load(place, options) {
+/* `change` may wrap the runtime's module. */
+async function load(place, options, change) {
   if (PLACES.length > 1) await answers(`${place}pyodide.mjs`);
   const { loadPyodide } = await import(`${place}pyodide.mjs`);
-  return loadPyodide({ ...options, indexURL: place });
+  const more = change && { createPyodideModule: change((await import(`${place}pyodide.asm.mjs`)).default) };
+  return loadPyodide({ ...options, ...more, indexURL: place });
 }
 
-const loadQuickly = (place, options) => load(place, { ...options, stdLibURL: at(LIBRARY) });
+const loadQuickly = (place, options, change) => load(place, { ...options, stdLibURL: at(LIBRARY) }, change);
 
 async function firstOf(ways) {
   for (const [number, way] of ways.entries()) {
@@ -39,11 +41,10 @@ async function firstOf(ways) {
 
 const places = () => PLACES.map(at);
 
-/* For one that is kept: it is taken up as it was loaded, so there is one way. `change` may wrap its module. */
+/* For one that is kept, which is taken up as it was loaded: so there is one way. */
 export const loadToKeep = (options, change) => firstOf(places().map((place) => async () => {
   if (!LIBRARY) throw new Error("this site has no library as bytecode");
-  const module = change && change((await import(`${place}pyodide.asm.mjs`)).default);
-  return loadQuickly(place, { ...options, ...(module && { createPyodideModule: module }) });
+  return loadQuickly(place, options, change);
 }));
 
 async function loadHere(options) {

@@ -55,7 +55,6 @@ del journal, static_site`,
   function clear(shell) {
     shell.collapseTop();
     shell.menu.setHidden(true);
-    document.getElementById("opening")?.remove();
   }
 
   function start({ commands, serviceManager, shell, started }, tracker, pages, { makeKept, shareFiles, sharedFiles }) {
@@ -65,15 +64,27 @@ del journal, static_site`,
     const shared = [];
     void sharedFiles(base).then((files) => shared.push(...files)).catch(console.error);
     shareFiles();
-    tracker.widgetAdded.connect((_, { node, sessionContext }) => {
+    tracker.widgetAdded.connect((_, { context, node, sessionContext }) => {
+      void context.ready.then(() => requestAnimationFrame(() => {
+        document.getElementById("opening")?.remove();
+        tell();
+      }));
       const kernel = () => sessionContext.session?.kernel;
       node.addEventListener("wire-to-water:starts", () => prepare(kernel(), base, kept.answersKept(), shared));
-      node.addEventListener("wire-to-water:settled", () => kept.showIn(node));
+      node.addEventListener("wire-to-water:settled", () => {
+        told = "";
+        kept.showIn(node);
+      });
     });
-    // The first page tells what is loaded; once a page is there, it says so.
-    addEventListener("wire-to-water:opening", ({ detail }) => {
+    /* What is loaded is told on the first page's own line, until there is a page with a line for it. */
+    let told = "";
+    const tell = () => {
       const line = document.querySelector('.wtw-page[data-state="starting"] .wtw-state');
-      if (line) line.textContent = detail;
+      if (line && told) line.textContent = told;
+    };
+    addEventListener("wire-to-water:opening", ({ detail }) => {
+      told = detail;
+      tell();
     });
     const python = startPython(serviceManager, path);
     void started.then(async () => {
