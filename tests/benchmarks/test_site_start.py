@@ -25,7 +25,7 @@ MOST = {"cold": 0.75, "warm": 0.4}  # of what the bare notebook takes: our own g
 # The rest of the site, and last a Python that has started.
 KEPT = """async () => {
   const name = (await caches.keys()).find((each) => each.startsWith("python of"));
-  return Boolean(name && (await (await caches.open(name)).keys()).length);
+  return Boolean(name) && (await (await caches.open(name)).keys()).some(({ url }) => !url.endsWith("&history"));
 }"""
 BARE = (f"notebooks/index.html?path={NOTEBOOK}", ".widget-text input")
 

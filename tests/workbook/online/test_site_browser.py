@@ -38,7 +38,8 @@ OUTSIDE = """(nodes, width) => nodes
   .map(node => node.className + ' ' + node.textContent.slice(0, 40))"""
 KEPT = """async () => {
   const named = async (start) => caches.open((await caches.keys()).find((name) => name.startsWith(start)) ?? "none");
-  const python = (await (await named("python of")).keys()).length; // one that has started
+  const inIt = await (await named("python of")).keys();
+  const python = inIt.some(({ url }) => !url.endsWith("&history")); // one that has started
   return Boolean(python && await (await named("wire-to-water")).match("kept-files.json"));
 }"""
 TOLD = """addEventListener("wire-to-water:opening", ({ detail }) => (globalThis.told ??= []).push(detail))"""

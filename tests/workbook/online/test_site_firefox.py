@@ -26,9 +26,11 @@ ANSWER = f"""(() => {{
 }})()"""
 
 KEPT = """(async () => {
-  const pause = () => new Promise((done) => setTimeout(done, 250));
-  const name = async () => (await caches.keys()).find((each) => each.startsWith("python of"));
-  while (!await name() || !(await (await caches.open(await name())).keys()).length) await pause();
+  const kept = async () => {
+    const name = (await caches.keys()).find((each) => each.startsWith("python of"));
+    return name && (await (await caches.open(name)).keys()).some(({ url }) => !url.endsWith("&history"));
+  };
+  while (!await kept()) await new Promise((done) => setTimeout(done, 250));
 })()"""
 
 

@@ -42,7 +42,7 @@ STORE = """async (change) => {
   const cache = await caches.open((await caches.keys()).find((name) => name.startsWith("python of")));
   const [{ url }] = (await cache.keys()).filter(({ url }) => !url.endsWith("&history"));
   if (change === "spoil") await cache.put(url, new Response(new Uint8Array(1000)));
-  if (change === "begun") await cache.put(`${url}&history`, new Response('{"begun": true, "faults": 1}'));
+  if (change === "begun") await cache.put(`${url}&history`, new Response('{"begun": true, "faults": 1, "tries": 0}'));
 }"""
 NAMES = """async () => (await (await caches.open((await caches.keys())[0])).keys())
   .map(({ url }) => url.endsWith("&history") ? "history" : "kept")"""

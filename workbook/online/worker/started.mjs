@@ -6,12 +6,14 @@
  * what Python draws by chance is drawn anew after each start.
  *
  * Where one does not start, it is thrown away, and Python is loaded as ever. A start that never ended
- * (a tab can run out of memory) counts as one that failed; after two of them none is made again.
+ * (a tab can run out of memory) counts as one that failed; after two of them none is made again. Nor is
+ * one made after three tries that never ended.
  */
 const MARK = {{mark}}; // of the library and of these modules
 const BASE = new URL("..", import.meta.url).href;
 const KEPT = `python of ${BASE}`; // among the browser's caches
 const MOST_FAULTS = 2;
+const MOST_TRIES = 3;
 const PATIENCE = 30_000; // ms for a start
 const HEAD = 16; // bytes: how long the memory and the list of files are
 
@@ -53,18 +55,12 @@ function nameOf({ lockFileURL }) {
   return `${BASE}started?${new URLSearchParams([MARK, lockFileURL, navigator.userAgent, zone].map((word, at) => [at, word]))}`;
 }
 
-/* How its last starts went: whether one has begun and not ended, and how many failed. */
+/* How it went: whether a start has begun and not ended, how many failed, and how often one was to be made. */
 async function history(cache, name) {
-  return (await (await cache.match(`${name}&history`))?.json()) ?? { begun: false, faults: 0 };
+  return (await (await cache.match(`${name}&history`))?.json()) ?? { begun: false, faults: 0, tries: 0 };
 }
 
 const remember = (cache, name, words) => cache.put(`${name}&history`, new Response(JSON.stringify(words)));
-
-async function forget(cache, name) {
-  const { faults } = await history(cache, name);
-  await cache.delete(name);
-  await remember(cache, name, { begun: false, faults: faults + 1 });
-}
 
 /* What Python's memory holds of JavaScript, by its name, and by its name again. */
 function nameIn(python) {
@@ -115,10 +111,8 @@ function layFiles({ FS }, list, bytes) {
   }
 }
 
-/* Make one and keep it, unless there is one, or they don't start in this browser. */
-export async function make(load, options) {
-  const cache = await kept(), name = nameOf(options);
-  if ((await cache.match(name)) || (await history(cache, name)).faults >= MOST_FAULTS) return false;
+/* A Python with all packages, as one file. */
+async function packed(load, options) {
   const lock = await (await fetch(options.lockFileURL)).json();
   const python = await load({ ...options, packages: [], _makeSnapshot: true });
   python.FS.mkdirTree(TEMPORARY);
@@ -131,10 +125,18 @@ export async function make(load, options) {
   const { list, contents } = filesOf(python);
   const told = new TextEncoder().encode(JSON.stringify(list));
   const whole = new Blob([new Uint32Array([memory.length, told.length, 0, 0]), memory, told, ...contents]);
-  const packed = whole.stream().pipeThrough(new CompressionStream("gzip"));
-  const body = await new Response(packed).blob(); // it is kept whole or not at all
+  return new Response(whole.stream().pipeThrough(new CompressionStream("gzip"))).blob();
+}
+
+/* Make one and keep it, unless there is one, or this browser is not made for it. */
+export async function make(load, options) {
+  const cache = await kept(), name = nameOf(options);
+  const { faults, tries } = await history(cache, name);
+  if ((await cache.match(name)) || faults >= MOST_FAULTS || tries >= MOST_TRIES) return false;
   for (const { url } of await cache.keys()) if (!url.startsWith(name)) await cache.delete(url);
-  await cache.put(name, new Response(body));
+  await remember(cache, name, { begun: false, faults, tries: tries + 1 });
+  await cache.put(name, new Response(await packed(load, options)));
+  await remember(cache, name, { begun: false, faults, tries: 0 });
   return true;
 }
 
@@ -176,15 +178,16 @@ export async function restore(load, options) {
   try {
     const cache = await kept(), name = nameOf(options), file = await cache.match(name);
     if (!file) return null;
-    const { begun, faults } = await history(cache, name);
+    const before = await history(cache, name);
     try {
-      if (begun) throw new Error("the last start never ended");
-      await remember(cache, name, { begun: true, faults });
+      if (before.begun) throw new Error("the last start never ended");
+      await remember(cache, name, { ...before, begun: true });
       const python = await Promise.race([wake(load, options, file), late(PATIENCE)]);
       await cache.delete(`${name}&history`);
       return python;
     } catch (error) {
-      await forget(cache, name);
+      await cache.delete(name);
+      await remember(cache, name, { ...before, begun: false, faults: before.faults + 1 });
       throw error;
     }
   } catch (error) {
