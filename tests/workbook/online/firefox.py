@@ -74,4 +74,3 @@ class Firefox:
         self._run.wait()
         self._line.shutdown()
         self._run.stderr.close()
-        self._line.shutdown()
