@@ -94,7 +94,9 @@ def finding(case: FaultCase, act: str, checked: bool = False) -> Finding:
         else:
             shown.append(_measured(case, signal, true, (meter, day, chance), checked))
     trips = act in LONG_RUNS and over_setting(case.faulty)
-    return Finding(act, tuple(shown), TRIPPED.format(capital(case.acts[act].label)) if trips else "")
+    return Finding(
+        act, tuple(shown), TRIPPED.format(capital(case.acts[act].label)) if trips else ""
+    )
 
 
 def may_be_off(case: FaultCase, signal: Signal, value: float, checked: bool) -> float:

@@ -27,7 +27,7 @@ from solver.algebra.formula import Formula, Slip
 from solver.algebra.tree import compiled, names
 from solver.errors import BadDefinition, SolverError
 from solver.topics.formulas import FORMULAS
-from solver.topics.tables import motor_sizes
+from solver.topics.tables import motor_sizes, table_rows
 from solver.units.in_pint import registry
 from solver.units.unit import unit, units
 from solver.vocabulary import quantity_named, spoken
@@ -115,10 +115,12 @@ def in_pint(expr: Expr, units: str, values):
 
 
 def small(quantity, units: str, chance: Random) -> float:
-    """A value from the lower part of its range, where every table has rows."""
+    """A value from the lower part of its range, where every table has rows; or a size there is."""
     low, high = quantity.usual(units)
     if quantity.name == "motor_size":
         return chance.choice(motor_sizes(units))
+    if quantity.name == "flume_throat":
+        return chance.choice(table_rows("parshall"))[f"{units}_throat"]
     if quantity.name in ("apparent_power", "corrected_apparent_power"):  # not under its kilowatts
         low = quantity_named("input_power").usual(units)[1]
     return chance.uniform(low, low + 0.3 * (high - low))

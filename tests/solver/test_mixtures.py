@@ -15,7 +15,9 @@ NAMES = st.from_regex(r"[A-Z][a-z]{2,8} class [1-9]", fullmatch=True)
 
 @given(
     st.dictionaries(
-        NAMES, st.dictionaries(st.sampled_from(CHAPTERS), st.integers(1, 99), min_size=1), min_size=1
+        NAMES,
+        st.dictionaries(st.sampled_from(CHAPTERS), st.integers(1, 99), min_size=1),
+        min_size=1,
     )
 )
 def test_what_is_written_is_read_again(mixtures):
