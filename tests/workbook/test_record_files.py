@@ -264,7 +264,8 @@ def test_a_plant_is_on_one_screen_its_pumps_by_checks_by_days(example):
 
 def test_a_cell_has_a_mark_for_each_day_the_newest_value_and_the_same_in_words():
     told = words(uploaded(TWO).plant.value)
-    assert "! ✓ 2.74% 2023-05-01: look into it, 8%; 2024-05-01: within limit, 2.74%" in told
+    said = "current unbalance: 2023-05-01: look into it, 8%; 2024-05-01: within limit, 2.74%"
+    assert f"! ✓ 2.74% {said}" in told
 
 
 def test_what_was_never_checked_has_no_column_and_a_file_without_checks_no_table():

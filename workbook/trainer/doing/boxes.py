@@ -15,12 +15,18 @@ ID = re.compile(r"\(([^()]+)\)\s*$")
 
 def text_box(label: str) -> Text:
     """A box for a line of text."""
-    return classed(Text(description=label, style=LABELLED, layout=AUTO), "w2w-field")
+    return _typed(Text, label)
 
 
 def person_box(label: str) -> Combobox:
     """A box for a person: typing a piece of the name shows who there is."""
-    return classed(Combobox(description=label, style=LABELLED, layout=AUTO), "w2w-field")
+    return _typed(Combobox, label)
+
+
+def _typed(kind: type[Text], label: str) -> Text:
+    """It is sent when it is left: letter by letter, a click could overtake the last ones."""
+    box = kind(description=label, continuous_update=False, style=LABELLED, layout=AUTO)
+    return classed(box, "w2w-field")
 
 
 def upload_box(says: str, accept: str, many: bool = False) -> FileUpload:
