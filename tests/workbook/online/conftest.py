@@ -4,6 +4,7 @@ import os
 from pathlib import Path
 
 import pytest
+from filelock import FileLock
 
 from workbook.online.build import Built, build
 from workbook.online.runtime import Brought
@@ -21,5 +22,15 @@ def runtime(root) -> Path:
 
 @pytest.fixture(scope="session")
 def built(runtime, tmp_path_factory) -> Built:
-    """The site of this checkout, which brings its own copy of Python."""
-    return build(tmp_path_factory.mktemp("online") / "site", Brought(runtime))
+    """The site of this checkout, which brings its own copy of Python; no test changes it.
+
+    It is built once for all processes of a run, which share the folder above their own.
+    """
+    folder = tmp_path_factory.getbasetemp()
+    if "PYTEST_XDIST_WORKER" in os.environ:
+        folder = folder.parent
+    site, done = folder / "site", folder / "site.txt"
+    with FileLock(folder / "site.lock"):
+        if not done.exists():
+            done.write_text("quick" if build(site, Brought(runtime)).quick else "")
+    return Built(site, done.read_text() == "quick")
