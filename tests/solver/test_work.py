@@ -13,9 +13,9 @@ from solver.units.show import exact, with_unit
 from solver.units.unit import convert, unit, units
 from solver.vocabulary import QUANTITIES, quantity_named
 
-from .drawn import NUMERIC, each, named, seeds
+from .drawn import NUMERIC, NUMERIC_IN_TURN, each, named, seeds
 
-every_numeric_problem = each(NUMERIC)
+every_numeric_problem = each(NUMERIC_IN_TURN)
 
 
 def drawn(problem, count: int = 6):
