@@ -13,6 +13,7 @@ from solver.topics.catalogue import CHAPTERS
 from workbook.log import default_path
 
 from .contents import titled
+from .saving import whole_text
 
 __all__ = ["KeptMixtures", "chapters_called", "mixture_asked"]
 
@@ -72,9 +73,8 @@ class KeptMixtures:
     def _write(self, mixtures: Mapping[str, Mapping[str, int]]) -> None:
         lines = [*mixtures_text(mixtures).splitlines(), *self.strange()]
         self.path.parent.mkdir(parents=True, exist_ok=True)
-        half = self.path.with_suffix(".half")
-        half.write_text("".join(f"{line}\n" for line in lines), encoding="utf-8")
-        half.replace(self.path)
+        with whole_text(self.path) as file:
+            file.writelines(f"{line}\n" for line in lines)
 
 
 def mixture_asked(text: str) -> dict[str, int]:

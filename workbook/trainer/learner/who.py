@@ -1,6 +1,5 @@
 """Whose work it is: the id a trainer knows somebody by, asked once and kept beside the notebook."""
 
-import contextlib
 import os
 from pathlib import Path
 from typing import NamedTuple
@@ -8,6 +7,7 @@ from typing import NamedTuple
 from solver import SolverError
 from solver.sets.work_set import person_id
 from workbook.log import NotKept
+from workbook.ui.saving import whole_text
 
 __all__ = ["PERSON", "Learner", "keep_person", "person_at"]
 
@@ -67,13 +67,10 @@ def keep_person(folder: Path, text: str) -> Learner:
         NotKept: it cannot be written there; the sentence says why.
     """
     found = person_id(text)
-    half = folder / f"{PERSON}.part"
     try:
-        half.write_text(found + "\n", encoding="utf-8")
-        os.replace(half, folder / PERSON)
+        with whole_text(folder / PERSON) as file:
+            file.write(found + "\n")
     except OSError as error:
-        with contextlib.suppress(OSError):
-            half.unlink()
         why = error.strerror or error
         told = f"Your name couldn't be saved in {folder}: {why}. Make that folder writable, then try again."
         raise NotKept(told) from error

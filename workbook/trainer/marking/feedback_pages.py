@@ -6,7 +6,6 @@ comment that somebody gave by hand stands as the gradebook has it.
 """
 
 import json
-import os
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from itertools import islice
@@ -203,6 +202,5 @@ def _write(course: Course, name: str, handed: Handed, page: str, notebook: str) 
 def _put(path: Path, data: bytes) -> None:
     """Write a file whole, also over one that nbgrader has made unwritable."""
     path.parent.mkdir(parents=True, exist_ok=True)
-    half = path.with_name(f"{path.name}.part")
-    half.write_bytes(data)
-    os.replace(half, path)
+    with whole_file(path) as file:
+        file.write(data)
