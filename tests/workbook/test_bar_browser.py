@@ -68,6 +68,20 @@ def test_what_nothing_is_called_gets_a_sentence_and_escape_leads_back(opened):
     expect(opened.locator(".wtw-found")).to_be_hidden()
 
 
+def test_enter_before_the_list_is_there_waits_for_it_and_opens_the_page(workbook_server, page):
+    held = []
+    page.route(f"**/{bar_of()['search']}*", lambda route: held.append(route))
+    workbook_server.open(page, FORMULAS)
+    page.keyboard.press("Control+k")
+    page.keyboard.type("Phase balance")
+    page.get_by_text("One moment, the list is loading.").first.wait_for()
+    page.keyboard.press("Enter")
+    expect(here(page)).to_have_text("Formulas")
+    (asked,) = held
+    asked.continue_()
+    ready(page, "4. Phase balance")
+
+
 @pytest.mark.parametrize("scheme", ["light", "dark"])
 def test_the_bar_with_its_lists_open_keeps_the_accessibility_rules(opened, axe, scheme):
     in_theme(opened, scheme)

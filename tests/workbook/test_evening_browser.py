@@ -6,6 +6,7 @@ import pytest
 from playwright.sync_api import expect
 
 from solver import case_from_code
+from solver.engine.grading import as_typed
 from tests.workbook.cards import SLOWER, code_of, focused, tab_to, tab_to_part
 
 pytestmark = pytest.mark.browser
@@ -43,12 +44,18 @@ def work_a_problem(page):
     card = page.locator(".w2w-card")
     in_an_answer(page)
     case = case_from_code(code_of(card))
-    page.keyboard.type(str(round(case.answer)) if case.choices else f"{case.answer:.4g}")
+    page.keyboard.type(as_typed(case, case.answer))
     page.keyboard.press("Enter")
     card.locator(".w2w-right").wait_for()
     page.wait_for_timeout(SLOWER)
     page.keyboard.press("Enter")
     expect(card.locator(".w2w-above")).not_to_contain_text(case.code)
+
+
+def type_an_answer(page, panel):
+    """One that can be read: the first choice, the number 1, or the steps in the order they stand."""
+    steps = panel.locator(".w2w-order").locator("visible=true").get_by_role("listitem").count()
+    page.keyboard.type("ABCDEFGHI"[:steps] or "1")
 
 
 def take_an_exam(page):
@@ -62,7 +69,7 @@ def take_an_exam(page):
     for number in range(1, QUESTIONS + 1):
         panel.get_by_text(f"Question {number} of {QUESTIONS}").first.wait_for()
         in_an_answer(page)
-        page.keyboard.type("1")
+        type_an_answer(page, panel)
         page.keyboard.press("Enter")
         panel.get_by_text(f"Question {number} is saved").first.wait_for()
     tab_to(page, "Turn it in")

@@ -1,14 +1,15 @@
 /* The search in the bar: chapters, words of the trade and formulas, as a list under the box.
  *
  * "/" or Ctrl+K leads here, the arrows choose, Enter opens, Escape leaves. The list of all there is to find
- * comes from the server once, when it is first wanted. Each word typed must begin a word of what is
- * found, as on the page of formulas.
+ * comes from the server once, when it is first wanted; Enter that comes sooner waits for it. Each word
+ * typed must begin a word of what is found, as on the page of formulas.
  */
 const HEADS = { chapter: "Chapters", word: "Words", formula: "Formulas" };
 const MOST = { chapter: 4, word: 5, formula: 6 };
 const LATER = 3_000; // ms
 const APART = /[\s(),;:|"“”=]+/;
 const NOTHING = "Try one short word, such as head, amps or PF.";
+const LOADING = "One moment, the list is loading.";
 const FAILED = "The list didn't load. Press Enter to search the Formulas page.";
 
 const plain = (text) => text.normalize("NFKC").toLowerCase().split(APART).filter(Boolean);
@@ -47,6 +48,7 @@ export function makeSearch({ element, list, addressOf, more }) {
   const node = element("div", { role: "search", class: "wtw-search" }, box, shown, told);
   let entries = null; // all there is to find
   let loading = false;
+  let entered = false; // Enter came before the list
   let fault = "";
   let options = [];
   let chosen = -1;
@@ -68,6 +70,13 @@ export function makeSearch({ element, list, addressOf, more }) {
     }
     loading = false;
     if (box.value) look();
+    if (entered) enter();
+  }
+
+  function enter() {
+    entered = !entries && !fault;
+    if (entered) void load();
+    else options[chosen]?.click();
   }
 
   function choose(index) {
@@ -100,12 +109,13 @@ export function makeSearch({ element, list, addressOf, more }) {
       groups.push(element("div", { role: "group", "aria-label": head }, element("b", { "aria-hidden": "true" }, head), ...lines));
     }
     if (text && entries && !hits.length) groups.push(element("p", {}, `Nothing here is called “${text}”. ${NOTHING}`));
+    if (text && !entries && !fault) groups.push(element("p", {}, LOADING));
     if (text && fault) groups.push(element("p", {}, fault));
     if (text) groups.push(element("div", { role: "group", "aria-label": "Everything else" }, option(more(text), `Look for “${text}” in all formulas, units and tables`)));
     shown.replaceChildren(...groups);
     open(Boolean(text));
     choose(hits.length ? 0 : options.length - 1);
-    told.textContent = !text ? "" : hits.length ? `${hits.length} found` : "Nothing found";
+    told.textContent = !text ? "" : !entries && !fault ? LOADING : hits.length ? `${hits.length} found` : "Nothing found";
   }
 
   function open(isOpen) {
@@ -115,6 +125,7 @@ export function makeSearch({ element, list, addressOf, more }) {
 
   function leave() {
     box.value = "";
+    entered = false;
     look();
     left();
   }
@@ -122,11 +133,11 @@ export function makeSearch({ element, list, addressOf, more }) {
   // Made by a program of its own, so it is asked for once the first page has all it needs.
   window.addEventListener("wire-to-water:settled", () => setTimeout(load, LATER), { once: true });
   box.addEventListener("focus", () => { void load(); if (box.value) look(); });
-  box.addEventListener("input", look);
+  box.addEventListener("input", () => { entered = false; look(); });
   box.addEventListener("keydown", (event) => {
     const steps = { ArrowDown: 1, ArrowUp: -1 };
     if (event.key in steps && options.length) choose(chosen + steps[event.key]);
-    else if (event.key === "Enter" && options[chosen]) options[chosen].click();
+    else if (event.key === "Enter" && box.value.trim()) enter();
     else if (event.key === "Escape") { leave(); box.blur(); }
     else return;
     event.preventDefault();
