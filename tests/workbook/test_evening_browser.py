@@ -54,7 +54,7 @@ def work_a_problem(page):
 
 def type_an_answer(page, panel):
     """One that can be read: the first choice, the number 1, or the steps in the order they stand."""
-    steps = panel.locator(".w2w-order").locator("visible=true").get_by_role("listitem").count()
+    steps = panel.locator(".w2w-order li").locator("visible=true").count()
     page.keyboard.type("ABCDEFGHI"[:steps] or "1")
 
 

@@ -9,6 +9,7 @@ import pytest
 from pypdf import PdfReader
 
 from solver import FAMILIES, BadCode, SolverError, grade
+from solver.engine.grading import as_typed
 from solver.render.text import one_line_text
 from solver.sets.paper import CHAPTERS, Paper, read_paper
 from solver.vocabulary import spoken
@@ -143,6 +144,22 @@ def test_each_question_is_shown_with_its_choices_and_without_what_kind_it_is(pan
         assert [choice.text for choice in question.choices] == panel.sit.answer.asked["choices"]
         assert question.case.family.title not in words(html)
         panel.sit.next.click()
+
+
+@pytest.mark.parametrize("choices", [True, False])
+def test_steps_are_put_in_order_in_an_exam_of_either_way_of_answering(panel, logged, choices):
+    paper = Paper(("order",), 1, "us", 2, 10, choices, 48214)
+    asked = questions_of(paper)
+    open_code(panel, paper.code)
+    for question in asked:
+        assert panel.sit.answer.asked["ordered"]
+        assert list(question.problem.choices) == panel.sit.answer.asked["choices"]
+        send(panel, as_typed(question.problem, question.problem.answer))
+        assert f"Question {question.number} is saved" in words(panel.sit.said.value)
+    panel.sit.hand_in.click()
+    panel.sit.hand_in.click()
+    (kept,) = logged
+    assert ["right", "right"] == [attempt.status for attempt in kept]
 
 
 def test_nothing_tells_before_the_end_whether_an_answer_is_right(panel):

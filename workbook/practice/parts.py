@@ -43,8 +43,7 @@ def ask(
     """Ask a problem, with these choices where its own are not to be asked; `head` comes first."""
     shown = choices or case.choices
     number = not shown and quantity_named(case.asked).usual(case.units)[0] >= 0
-    ordered = case.ordered and not choices
-    answer.ask(f"{head}{answer_label(case, len(shown))}", shown, number, text, ordered)
+    answer.ask(f"{head}{answer_label(case, len(shown))}", shown, number, text, case.ordered)
 
 
 def answering(answer: Answer, links: Widget, said: HTML) -> Box:
