@@ -46,7 +46,11 @@ def totals(connection: Connection, rows: SetRows) -> dict[str, float]:
         select(WORK.c.student_id, points, func.max(PAGE.c.late_submission_penalty))
         .join(PAGE, PAGE.c.assignment_id == WORK.c.id)
         .join(GRADE, GRADE.c.notebook_id == PAGE.c.id)
-        .where(WORK.c.assignment_id == rows.assignment, PAGE.c.notebook_id == rows.notebook)
+        .where(
+            WORK.c.assignment_id == rows.assignment,
+            PAGE.c.notebook_id == rows.notebook,
+            GRADE.c.cell_id.in_(list(rows.cells.values())),  # by the key that nbgrader has
+        )
         .group_by(WORK.c.student_id)
     )
     return {person: round((score or 0.0) - (late or 0.0), 4) for person, score, late in found}
