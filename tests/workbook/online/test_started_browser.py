@@ -83,6 +83,17 @@ def test_chance_is_drawn_anew_after_each_start(kept):
     assert [] == [drawn for drawn in first if drawn in second]
 
 
+def test_two_pages_opened_at_once_both_take_it_up_and_neither_counts_a_fault(kept):
+    other = kept.context.new_page()
+    other.goto(kept.url)
+    kept.reload()
+    for each in (kept, other):
+        each.evaluate(f"code => {{ window.started = ({START})(code); }}", KNOWN)
+    assert [[True], [True]] == [each.evaluate("window.started") for each in (kept, other)]
+    other.close()
+    assert ["kept"] == kept.evaluate(NAMES)
+
+
 @pytest.mark.parametrize("fault", ["spoil", "begun"])
 def test_one_that_does_not_start_is_thrown_away_in_silence(kept, fault):
     kept.evaluate(STORE, fault)

@@ -173,23 +173,31 @@ async function wake(load, options, file) {
 
 const late = (time) => new Promise((_, fail) => setTimeout(() => fail(new Error(`not ready after ${time} ms`)), time));
 
-/* The Python that is kept, or null where there is none that starts. */
+/* A start whose beginning is noted until it ends, so that the next visit knows of one that never did. */
+async function noted(cache, name, start) {
+  const before = await history(cache, name);
+  try {
+    if (before.begun) throw new Error("the last start never ended");
+    await remember(cache, name, { ...before, begun: true });
+    const python = await start();
+    await cache.delete(`${name}&history`);
+    return python;
+  } catch (error) {
+    await cache.delete(name);
+    await remember(cache, name, { ...before, begun: false, faults: before.faults + 1 });
+    throw error;
+  }
+}
+
+/* The Python that is kept, or null where there is none that starts. Of several pages that start at once,
+ * the first notes how it goes; the browser frees its lock however that page ends. */
 export async function restore(load, options) {
   try {
     const cache = await kept(), name = nameOf(options), file = await cache.match(name);
     if (!file) return null;
-    const before = await history(cache, name);
-    try {
-      if (before.begun) throw new Error("the last start never ended");
-      await remember(cache, name, { ...before, begun: true });
-      const python = await Promise.race([wake(load, options, file), late(PATIENCE)]);
-      await cache.delete(`${name}&history`);
-      return python;
-    } catch (error) {
-      await cache.delete(name);
-      await remember(cache, name, { ...before, begun: false, faults: before.faults + 1 });
-      throw error;
-    }
+    const start = () => Promise.race([wake(load, options, file), late(PATIENCE)]);
+    return await navigator.locks.request(`start of ${name}`, { ifAvailable: true },
+      (lock) => (lock ? noted(cache, name, start) : start()));
   } catch (error) {
     console.warn(`Python is not taken up as it was kept: ${error}`);
     return null;
