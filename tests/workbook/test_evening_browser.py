@@ -19,12 +19,6 @@ RESULT = """() => document.activeElement.matches('.w2w-exams button')
   && document.activeElement.textContent !== 'Yes, turn it in'"""
 
 
-@pytest.fixture(scope="module")
-def served(serve):
-    """A workbook whose reader has no history."""
-    return serve()
-
-
 def in_an_answer(page):
     page.wait_for_function("document.activeElement.matches('.w2w-asking input')")
 
@@ -100,7 +94,8 @@ def type_a_record(page):
     expect(day.locator("details[open]")).to_contain_text("over 5%")
 
 
-def test_an_evening_is_worked_by_keyboard_alone(served, page):
+def test_an_evening_is_worked_by_keyboard_alone(serve, page):
+    served = serve()  # here, so that another try too has a reader with no history
     served.open(page)
     for _ in range(PROBLEMS):
         work_a_problem(page)

@@ -6,6 +6,7 @@
  */
 const KEYS = "123456789";
 const LETTERS = "abcdefghi";
+const PAUSE = 350; // ms; the second press of a double click comes sooner, a second thought later
 const LOOKS = 120; // frames in which a new place comes on the page
 const SHORT = 12; // letters of a choice that fits twice beside each other on a phone
 const SOON = 30; // ms in which what was said before the message is on the page
@@ -85,14 +86,17 @@ function render({ model, el }) {
     class: "w2w-asking", novalidate: true, tabindex: "-1", "data-lm-suppress-shortcuts": true,
   });
   const main = element("button", { type: "submit", class: "w2w-button w2w-first" });
-  const tell = (kind) =>
-    model.send({ kind, text: field.read(), main: main.textContent, count: model.get("asked").count });
+  const tell = (kind) => {
+    const { count } = model.get("asked");
+    model.send({ kind, text: field.read(), main: main.textContent, handled: model.get("handled"), count });
+  };
   const changed = () => {
     model.set("typed", field.read()); // kept for another view of the same place
     tell("typed");
   };
   const box = makeBox(name, changed);
   let field;
+  let pressed = { at: -PAUSE, text: "" };
 
   /* The box stays where one question in numbers follows another, and with it a telephone's keys. */
   function build() {
@@ -114,6 +118,7 @@ function render({ model, el }) {
   function ask() {
     model.set("typed", undefined);
     build();
+    pressed.text = field.read();
   }
 
   const label = () => { main.textContent = model.get("main"); };
@@ -153,7 +158,9 @@ function render({ model, el }) {
   });
   form.addEventListener("submit", (event) => {
     event.preventDefault();
-    tell("press");
+    const before = pressed;
+    pressed = { at: event.timeStamp, text: field.read() };
+    if (pressed.text !== before.text || pressed.at - before.at >= PAUSE) tell("press");
   });
 
   build();

@@ -10,7 +10,7 @@ from typing import Any
 from anywidget import AnyWidget
 from traitlets import Dict, Int, Unicode, observe
 
-from .controls import PAUSE, Panel
+from .controls import Panel
 
 __all__ = ["NEXT", "Answer"]
 
@@ -27,6 +27,9 @@ class Answer(AnyWidget):
     `value` is the text as it stands; of choices, the number of the chosen one; of steps in order, their letters. Whoever shows a new
     question calls `ask`, which takes the place of what was typed. `checks` is what the main button
     says until `lead_on` makes it lead to what comes next; with another text typed, it checks again.
+
+    `handled` counts the presses of which the outcome is shown. The browser leaves out the second press of
+    a double click by its own clock; one that was made before an outcome was seen is known by the count.
     """
 
     _esm = Unicode(SCRIPT).tag(sync=True)
@@ -34,12 +37,12 @@ class Answer(AnyWidget):
     asked = Dict().tag(sync=True)
     main = Unicode().tag(sync=True)
     focus_asked = Int(0).tag(sync=True)
+    handled = Int(0).tag(sync=True)
     value = Unicode()
 
     def __init__(self, panel: Panel, send: Callable[[str], object], checks: str = "Check"):
         super().__init__()
         self._sends, self._checks, self._count = send, checks, 0
-        self._clock, self._done_at = panel.clock, -PAUSE
         self.press = panel.safely(self._press)
         self.on_msg(panel.safely(self._heard))
         self.add_class("w2w-answer")
@@ -93,16 +96,13 @@ class Answer(AnyWidget):
         return self._sent
 
     def _press(self) -> None:
-        """Do it, but for the second press of a double click: nothing was typed since the first."""
-        if self.value == self._sent and self._clock() - self._done_at < PAUSE:
-            return
         try:
             if self._onward:
                 self._onward()
             else:
                 self._sends(self.take())
         finally:
-            self._done_at = self._clock()
+            self.handled += 1
 
     @observe("value")
     def _changed(self, _: object) -> None:
@@ -114,7 +114,14 @@ class Answer(AnyWidget):
         if content.get("count") != self._count:
             return
         self.value = str(content.get("text", ""))[:MOST]
-        # A second press on Check, when it already says Next, is meant for Check.
-        early = self._onward and content.get("main") != NEXT
-        if content.get("kind") == "press" and not early:
+        if content.get("kind") == "press" and not self._is_early(content):
             self.press()
+
+    def _is_early(self, content: dict[str, Any]) -> bool:
+        """Whether it was pressed before the outcome of the press before could be seen.
+
+        So a second press on Check, when it already says Next, is meant for Check.
+        """
+        if self._onward:
+            return content.get("main") != NEXT
+        return self.value == self._sent and content.get("handled") != self.handled
