@@ -72,8 +72,8 @@ def _open(options: argparse.Namespace) -> int:
 
 
 def _test(options: argparse.Namespace) -> int:
-    # All of it, four files at a time, as browsers keep it waiting; a part of it by itself.
-    words = options.rest or ["-n", "4", *BY_FILE, "--rerun-show-tracebacks"]
+    # All of it, three files at a time, as browsers keep it waiting; a part of it by itself.
+    words = options.rest or ["-n", "3", *BY_FILE, "--rerun-show-tracebacks"]
     if QUICK in words:
         lines = (child.ROOT / "tests" / "quick.txt").read_text(encoding="utf-8").splitlines()
         files = [line for line in lines if line and not line.startswith("#")]

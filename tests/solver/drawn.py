@@ -8,15 +8,19 @@ from decimal import ROUND_HALF_UP, Decimal
 import pytest
 
 from solver import FAMILIES, Family
+from solver.algebra.formula import Formula
 from solver.engine.code import MOST_SEED
+from solver.topics.formulas import FORMULAS
 
 __all__ = [
+    "EQUATIONS",
     "JUDGEMENTS",
     "NUMERIC",
     "ORDERS",
     "PROBLEMS",
     "SEEDS",
     "each",
+    "equation",
     "named",
     "rounded",
     "rounded_half_up",
@@ -39,6 +43,8 @@ ORDERS = tuple(problem for problem in PROBLEMS if problem[0].asked == "order")
 # Each kind and level in one of the two systems, in turn: for what hangs little on the system.
 IN_TURN = tuple(problem for number, problem in enumerate(PROBLEMS) if number % 4 in (0, 3))
 NUMERIC_IN_TURN = tuple(problem for problem in IN_TURN if problem[0].judge is None)
+# Every formula in each system of units that it has.
+EQUATIONS = tuple((formula, units) for formula in FORMULAS for units in formula.systems)
 SEEDS = int(os.environ.get("W2W_SEEDS", "8"))
 _GOLDEN_STEP = 618_033_989  # shares no factor with the count of seeds, so none repeats
 
@@ -47,6 +53,12 @@ def named(problem: Problem) -> str:
     """What a test's name calls a problem."""
     family, level, units = problem
     return f"{family.name}-{level}-{units}"
+
+
+def equation(row: tuple[Formula, str]) -> str:
+    """What a note calls a formula in one system of units."""
+    formula, units = row
+    return f"{formula.result} in {units}: {formula.expr}"
 
 
 def each(problems: Sequence[Problem]) -> Callable[[Callable[[Problem], None]], Callable]:

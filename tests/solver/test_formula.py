@@ -26,17 +26,14 @@ from solver.algebra.expression import (
 from solver.algebra.formula import Formula, Slip
 from solver.algebra.tree import compiled, names
 from solver.errors import BadDefinition, SolverError
-from solver.topics.formulas import FORMULAS
 from solver.topics.tables import motor_sizes, table_rows
 from solver.units.in_pint import registry
 from solver.units.unit import unit, units
 from solver.vocabulary import quantity_named, spoken
+from tests.in_one import in_one
 
-EQUATIONS = [
-    pytest.param(formula, units, id=f"{at}-{formula.result}-{units}")
-    for at, formula in enumerate(FORMULAS)
-    for units in formula.systems
-]
+from .drawn import EQUATIONS, equation
+
 flow, head, water_power, brake_power = map(Known, ("flow", "head", "water_power", "brake_power"))
 pump = Fraction(Known("pump_efficiency"))
 SOURCE, WHY = "a handbook", "It is so."
@@ -127,10 +124,10 @@ def small(quantity, units: str, chance: Random) -> float:
 
 
 # One fitted to measurements holds in its own units only; pint could not prove it.
-WITH_UNITS = [each for each in EQUATIONS if not each.values[0].empirical]
+WITH_UNITS = [each for each in EQUATIONS if not each[0].empirical]
 
 
-@pytest.mark.parametrize(("formula", "units"), WITH_UNITS)
+@in_one("formula, units", WITH_UNITS, equation)
 def test_pint_works_every_formula_to_the_same_number_in_the_same_unit(formula, units):
     chance = Random(formula.result)
     wanted = of_pint(quantity_named(formula.result).unit(units)).units
@@ -141,7 +138,7 @@ def test_pint_works_every_formula_to_the_same_number_in_the_same_unit(formula, u
         assert isclose(expected, ours, rel_tol=1e-9, abs_tol=1e-9)
 
 
-@pytest.mark.parametrize(("formula", "units"), EQUATIONS)
+@in_one("formula, units", EQUATIONS, equation)
 def test_a_formula_has_a_source_and_one_plain_sentence_on_why(formula, units):
     assert formula.source.strip()
     for why in filter(None, (formula.why, formula.back)):

@@ -7,9 +7,8 @@ import sys
 from importlib import import_module
 from pathlib import Path
 
-import pytest
-
 import solver
+from tests.in_one import in_one
 
 ROOT = Path(solver.__file__).parent
 SOURCES = sorted(ROOT.rglob("*.py"))
@@ -19,7 +18,7 @@ CLOCKS = {"time", "datetime", "calendar", "locale", "tempfile", "socket", "urlli
 WRITES = {"write_text", "write_bytes", "mkdir", "unlink", "touch"}
 COMPILER = "compile.py"  # a maker's tool: it writes one table, with pint
 
-each_source = pytest.mark.parametrize("path", SOURCES, ids=lambda path: str(path.relative_to(ROOT)))
+each_source = in_one("path", SOURCES)
 
 
 def test_importing_all_of_the_solver_brings_in_nothing_heavy():
@@ -47,9 +46,7 @@ def test_no_file_of_the_solver_looks_at_the_clock_the_place_or_the_network(path)
     assert set() == imports(ast.parse(path.read_text("utf-8"))) & CLOCKS
 
 
-@pytest.mark.parametrize(
-    "path", [p for p in SOURCES if p.name != COMPILER], ids=lambda path: str(path.relative_to(ROOT))
-)
+@in_one("path", [p for p in SOURCES if p.name != COMPILER])
 def test_no_file_of_the_solver_writes_a_file(path):
     calls = [n for n in ast.walk(ast.parse(path.read_text("utf-8"))) if isinstance(n, ast.Call)]
     named = {c.func.id for c in calls if isinstance(c.func, ast.Name)}
@@ -63,7 +60,7 @@ def test_randomness_comes_from_the_draw_alone(path):
         assert "random" not in imports(ast.parse(path.read_text("utf-8")))
 
 
-@pytest.mark.parametrize("name", ["solver", *MODULES])
+@in_one("name", ["solver", *MODULES])
 def test_a_module_says_what_it_offers_and_offers_what_it_says(name):
     module = import_module(name)
     if (

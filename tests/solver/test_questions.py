@@ -13,6 +13,7 @@ from solver import FAMILIES, draw, grade
 from solver.errors import BadDefinition
 from solver.topics.questions import question_of, questions, questions_of
 from solver.topics.tables import data_files
+from tests.in_one import in_one
 
 # Those of steps to put in order have files of another kind (orders.py).
 TOPICS = [f.name for f in FAMILIES if f.chapter != "order" and f.name in data_files(".toml")]
@@ -25,7 +26,7 @@ CITED = re.compile(
     r"|EPA, Process Design Manual|NFPA 110|Ten States Standards|40 CFR \d+|ISA 50|US EPA|AWWA Manual"
     r"|US Bureau of Reclamation|FHWA, MUTCD"
 )
-each_question = pytest.mark.parametrize("question", BANK, ids=lambda q: f"{q.topic}-{q.id}")
+each_question = in_one("question", BANK, lambda q: f"{q.topic}-{q.id}")
 
 
 def options(question):

@@ -27,19 +27,17 @@ from solver.algebra.tree import compiled, isolate, names, walk
 from solver.errors import BadDefinition
 from solver.topics.formulas import FORMULAS
 from solver.vocabulary import quantity_named
+from tests.in_one import in_one
 
+from .drawn import EQUATIONS, equation
 from .in_sympy import in_sympy, symbol
 
-EQUATIONS = [
-    pytest.param(formula, units, id=f"{at}-{formula.result}-{units}")
-    for at, formula in enumerate(FORMULAS)
-    for units in formula.systems
-]
-every_equation = pytest.mark.parametrize(("formula", "units"), EQUATIONS)
+every_equation = in_one("formula, units", EQUATIONS, equation)
 # A table is not arithmetic: the tests of the tables read those.
-every_sum = pytest.mark.parametrize(
-    ("formula", "units"),
-    [e for e in EQUATIONS if not any(isinstance(n, Lookup) for n in walk(e.values[0].expr))],
+every_sum = in_one(
+    "formula, units",
+    [e for e in EQUATIONS if not any(isinstance(n, Lookup) for n in walk(e[0].expr))],
+    equation,
 )
 flow, head, power, pump = map(Known, ("flow", "head", "water_power", "pump_efficiency"))
 NO_WAY_BACK = (Abs, Exponential, Largest, Smallest, Lookup)

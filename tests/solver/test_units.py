@@ -12,6 +12,7 @@ from solver.errors import BadDefinition, SolverError
 from solver.units import unit as module
 from solver.units.in_pint import compiled, quantity, registry
 from solver.units.unit import Unit, convert, factors, find_unit, measure, unit, units
+from tests.in_one import in_one
 
 ALL = tuple(units().values())
 SPELLED = [(one.name, spelling) for one in ALL for spelling in one.spellings]
@@ -21,7 +22,7 @@ BY_KIND = {
 }
 
 
-@pytest.mark.parametrize(("name", "spelling"), SPELLED)
+@in_one("name, spelling", SPELLED)
 def test_every_spelling_finds_its_own_unit(name, spelling):
     assert unit(name) is find_unit(spelling)
 
@@ -119,11 +120,7 @@ def test_the_compiled_scales_are_what_pint_says_today():
     assert compiled() == (module._TABLES / "unit_scales.txt").read_text(encoding="utf-8")
 
 
-@pytest.mark.parametrize(
-    ("start", "end"),
-    [pair for members in BY_KIND.values() for pair in permutations(members, 2)],
-    ids=lambda one: one.name or "number",
-)
+@in_one("start, end", [pair for many in BY_KIND.values() for pair in permutations(many, 2)])
 def test_every_fitting_unit_converts_as_pint_converts_it(start, end):
     expected = quantity(12.5, start).to(registry().Unit(end.pint)).magnitude
     assert isclose(expected, convert(12.5, start, end), rel_tol=1e-13)

@@ -14,6 +14,7 @@ from solver.station.faults import with_fault
 from solver.station.need import Need
 from solver.station.readings import READINGS
 from solver.vocabulary import QUANTITIES
+from tests.in_one import in_one
 
 from .stations import BOTH, all_readings, stations
 
@@ -70,7 +71,7 @@ def wanted(family: Family, level: int) -> frozenset[str]:
 
 
 @pytest.mark.parametrize("units", BOTH)
-@pytest.mark.parametrize("family", FAMILIES, ids=lambda family: family.name)
+@in_one("family", FAMILIES, lambda family: family.name)
 def test_a_need_gives_a_family_its_numbers_in_half_of_the_draws_or_more(family, units):
     for level in range(len(family.levels)):
         names = wanted(family, level)

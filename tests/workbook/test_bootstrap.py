@@ -576,7 +576,7 @@ def test_a_mistyped_command_says_what_was_got_and_what_to_type(words, told, caps
     ("words", "told"),
     [
         (["-k", "nothing"], ["-k", "nothing"]),
-        ([], ["-n", "4", *commands.BY_FILE, "--rerun-show-tracebacks"]),  # the whole run
+        ([], ["-n", "3", *commands.BY_FILE, "--rerun-show-tracebacks"]),  # the whole run
     ],
 )
 def test_the_exit_status_of_the_tests_is_passed_on(monkeypatch, words, told):
