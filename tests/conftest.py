@@ -13,7 +13,6 @@ import subprocess
 import sys
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
-from itertools import zip_longest
 from pathlib import Path
 
 import hypothesis
@@ -48,8 +47,8 @@ def _absent(what: str):
 
 
 def pytest_collection_modifyitems(config, items):
-    """Files in which a browser keeps the tests waiting go by turns with those that only compute, so that of
-    several at a time some always have something to do; those that take long come first.
+    """Those that take long come first, so that a run of several at a time does not end with one. They do not
+    go by turns with those that only compute: beside these a browser takes twice as long.
 
     One in a browser is tried again when it fails: three browsers on two processors may starve each other.
     """
@@ -60,11 +59,6 @@ def pytest_collection_modifyitems(config, items):
         if again and item.get_closest_marker("browser"):
             item.add_marker(again)
     items.sort(key=lambda item: (item.get_closest_marker("browser") is None, _is_quick(item)))
-    slow, quick = {}, {}
-    for item in items:
-        (quick if _is_quick(item) else slow).setdefault(item.path, []).append(item)
-    by_turns = zip_longest(slow.values(), quick.values(), fillvalue=())
-    items[:] = [item for pair in by_turns for file in pair for item in file]
 
 
 def _is_quick(item) -> bool:
