@@ -11,6 +11,7 @@ from solver import FAMILIES, Family
 from solver.algebra.formula import Formula
 from solver.engine.code import MOST_SEED
 from solver.topics.formulas import FORMULAS
+from tests.in_one import try_all
 
 __all__ = [
     "EQUATIONS",
@@ -74,12 +75,7 @@ def each(problems: Sequence[Problem]) -> Callable[[Callable[[Problem], None]], C
     def tested(test: Callable[[Problem], None]) -> Callable:
         @functools.wraps(test)
         def over(kind: str) -> None:
-            for problem in of_kind[kind]:
-                try:
-                    test(problem)
-                except BaseException as failed:
-                    failed.add_note(f"of {named(problem)}")
-                    raise
+            try_all(test, of_kind[kind], named)
 
         del over.__wrapped__  # whose argument is none that pytest knows
         return pytest.mark.parametrize("kind", of_kind, scope="module")(over)

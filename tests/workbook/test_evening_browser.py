@@ -7,6 +7,7 @@ from playwright.sync_api import expect
 
 from solver import case_from_code
 from solver.engine.grading import as_typed
+from solver.units.order import LETTERS
 from tests.workbook.cards import SLOWER, code_of, focused, tab_to, tab_to_part
 
 pytestmark = pytest.mark.browser
@@ -49,7 +50,7 @@ def work_a_problem(page):
 def type_an_answer(page, panel):
     """One that can be read: the first choice, the number 1, or the steps in the order they stand."""
     steps = panel.locator(".w2w-order li").locator("visible=true").count()
-    page.keyboard.type("ABCDEFGHI"[:steps] or "1")
+    page.keyboard.type(LETTERS[:steps] or "1")
 
 
 def take_an_exam(page):

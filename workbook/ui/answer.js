@@ -6,7 +6,6 @@
  */
 const KEYS = "123456789";
 const LETTERS = "abcdefghi";
-const PAUSE = 350; // ms; the second press of a double click comes sooner, a second thought later
 const LOOKS = 120; // frames in which a new place comes on the page
 const SHORT = 12; // letters of a choice that fits twice beside each other on a phone
 const SOON = 30; // ms in which what was said before the message is on the page
@@ -96,7 +95,7 @@ function render({ model, el }) {
   };
   const box = makeBox(name, changed);
   let field;
-  let pressed = { at: -PAUSE, text: "" };
+  let pressed = { at: -Infinity, text: "" };
 
   /* The box stays where one question in numbers follows another, and with it a telephone's keys. */
   function build() {
@@ -160,7 +159,7 @@ function render({ model, el }) {
     event.preventDefault();
     const before = pressed;
     pressed = { at: event.timeStamp, text: field.read() };
-    if (pressed.text !== before.text || pressed.at - before.at >= PAUSE) tell("press");
+    if (pressed.text !== before.text || pressed.at - before.at >= model.get("pause")) tell("press");
   });
 
   build();

@@ -8,9 +8,9 @@ from pathlib import Path
 from typing import Any
 
 from anywidget import AnyWidget
-from traitlets import Dict, Int, Unicode, observe
+from traitlets import Dict, Float, Int, Unicode, observe
 
-from .controls import Panel
+from .controls import PAUSE, Panel
 
 __all__ = ["NEXT", "Answer"]
 
@@ -38,6 +38,7 @@ class Answer(AnyWidget):
     main = Unicode().tag(sync=True)
     focus_asked = Int(0).tag(sync=True)
     handled = Int(0).tag(sync=True)
+    pause = Float(1000 * PAUSE).tag(sync=True)  # ms
     value = Unicode()
 
     def __init__(self, panel: Panel, send: Callable[[str], object], checks: str = "Check"):

@@ -54,6 +54,7 @@ export function makeSearch({ element, list, addressOf, more }) {
   let chosen = -1;
   let wanted = () => {};
   let left = () => {};
+  const waiting = () => !entries && !fault;
 
   async function load() {
     if (entries || loading) return;
@@ -74,7 +75,7 @@ export function makeSearch({ element, list, addressOf, more }) {
   }
 
   function enter() {
-    entered = !entries && !fault;
+    entered = waiting();
     if (entered) void load();
     else options[chosen]?.click();
   }
@@ -109,13 +110,12 @@ export function makeSearch({ element, list, addressOf, more }) {
       groups.push(element("div", { role: "group", "aria-label": head }, element("b", { "aria-hidden": "true" }, head), ...lines));
     }
     if (text && entries && !hits.length) groups.push(element("p", {}, `Nothing here is called “${text}”. ${NOTHING}`));
-    if (text && !entries && !fault) groups.push(element("p", {}, LOADING));
-    if (text && fault) groups.push(element("p", {}, fault));
+    if (text && !entries) groups.push(element("p", {}, fault || LOADING));
     if (text) groups.push(element("div", { role: "group", "aria-label": "Everything else" }, option(more(text), `Look for “${text}” in all formulas, units and tables`)));
     shown.replaceChildren(...groups);
     open(Boolean(text));
     choose(hits.length ? 0 : options.length - 1);
-    told.textContent = !text ? "" : !entries && !fault ? LOADING : hits.length ? `${hits.length} found` : "Nothing found";
+    told.textContent = !text ? "" : waiting() ? LOADING : hits.length ? `${hits.length} found` : "Nothing found";
   }
 
   function open(isOpen) {
