@@ -46,18 +46,17 @@ def _absent(what: str):
     (pytest.fail if os.environ.get("CI") == "true" else pytest.skip)(f"{what}; see .ci/run")
 
 
-def pytest_collection_modifyitems(config, items):
+def pytest_configure(config):
+    if config.pluginmanager.has_plugin("rerunfailures"):
+        from tests import tries
+
+        config.pluginmanager.register(tries)
+
+
+def pytest_collection_modifyitems(items):
     """Those that take long come first, so that a run of several at a time does not end with one. They do not
     go by turns with those that only compute: beside these a browser takes twice as long.
-
-    One in a browser is tried again when it fails: three browsers on two processors may starve each other.
     """
-    again = (
-        pytest.mark.flaky(reruns=2) if config.pluginmanager.has_plugin("rerunfailures") else None
-    )
-    for item in items:
-        if again and item.get_closest_marker("browser"):
-            item.add_marker(again)
     items.sort(key=lambda item: (item.get_closest_marker("browser") is None, _is_quick(item)))
 
 

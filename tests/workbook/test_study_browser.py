@@ -4,6 +4,7 @@ from datetime import UTC, date, datetime, timedelta
 from random import Random
 
 import pytest
+from playwright.sync_api import expect
 
 from solver import FAMILIES, case_from_code, draw, family_named
 from solver.engine.grading import as_typed
@@ -138,7 +139,9 @@ def test_somebody_who_returns_goes_on_where_a_mistake_comes_back_and_sets_the_ex
     assert "At 30 minutes a day" in cover
 
     study.get_by_role("button", name="Change exam date or minutes").press("Enter")
-    study.get_by_label("Minutes a day").select_option("20 minutes")
+    minutes = study.get_by_label("Minutes a day")
+    expect(minutes).to_be_focused()
+    minutes.select_option("20 minutes")
     study.get_by_role("button", name="Save", exact=True).press("Enter")
     study.get_by_text("At 20 minutes a day").wait_for()
 

@@ -54,13 +54,13 @@ class GoalForm:
 
     def _show(self, form: bool) -> None:
         goal = self.goal
-        show(self.form, form)
-        show(self.change, not form)
         show(self.asks, not goal.asked)
         self.leave.description = CLOSE if goal.asked else LATER
         self.day.value = goal.ahead(self._today()).exam
         self.minutes.put(goal.minutes, _each({*MINUTES, goal.minutes}, " minutes"))
         self.mark.put(goal.pass_mark, _each({*PASS_MARKS, goal.pass_mark}, "%"))
+        show(self.change, not form)
+        show(self.form, form)  # once it holds what is kept
 
     def _open(self) -> None:
         self.said.value = say("")

@@ -75,13 +75,19 @@ export function makeSearch({ element, list, addressOf, more }) {
   }
 
   function enter() {
-    entered = waiting();
+    entered = waiting() && chosen < 0;
     if (entered) void load();
     else options[chosen]?.click();
   }
 
+  function step(by) {
+    const from = chosen < 0 && by < 0 ? 0 : chosen;
+    choose((from + by + options.length) % options.length);
+  }
+
+  /* None is -1: nothing is marked for Enter while the list is still to come. */
   function choose(index) {
-    chosen = options.length ? (index + options.length) % options.length : -1;
+    chosen = index;
     options.forEach((option, at) => option.setAttribute("aria-selected", String(at === chosen)));
     const option = options[chosen];
     if (option) box.setAttribute("aria-activedescendant", option.id);
@@ -114,7 +120,7 @@ export function makeSearch({ element, list, addressOf, more }) {
     if (text) groups.push(element("div", { role: "group", "aria-label": "Everything else" }, option(more(text), `Look for “${text}” in all formulas, units and tables`)));
     shown.replaceChildren(...groups);
     open(Boolean(text));
-    choose(hits.length ? 0 : options.length - 1);
+    choose(hits.length ? 0 : waiting() ? -1 : options.length - 1);
     told.textContent = !text ? "" : waiting() ? LOADING : hits.length ? `${hits.length} found` : "Nothing found";
   }
 
@@ -136,7 +142,7 @@ export function makeSearch({ element, list, addressOf, more }) {
   box.addEventListener("input", () => { entered = false; look(); });
   box.addEventListener("keydown", (event) => {
     const steps = { ArrowDown: 1, ArrowUp: -1 };
-    if (event.key in steps && options.length) choose(chosen + steps[event.key]);
+    if (event.key in steps && options.length) step(steps[event.key]);
     else if (event.key === "Enter" && box.value.trim()) enter();
     else if (event.key === "Escape") { leave(); box.blur(); }
     else return;
