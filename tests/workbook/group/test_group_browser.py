@@ -52,8 +52,15 @@ def answer(page, number, how):
     page.keyboard.press("Enter")
 
 
-def test_a_set_is_made_opened_worked_and_saved_by_keyboard_alone(opened, served, tmp_path):
-    page = opened
+@pytest.fixture(scope="module")
+def worked(opened):
+    """The page once a set was made on it, opened and worked, by keyboard alone."""
+    make(opened)
+    work(opened)
+    return opened
+
+
+def make(page):
     page.get_by_label("Text of the set").focus()
     tab_to(page, "Codes of the problems, in order")
     page.keyboard.type(" ".join(WEDNESDAY.codes).lower())
@@ -64,6 +71,8 @@ def test_a_set_is_made_opened_worked_and_saved_by_keyboard_alone(opened, served,
     tab_to(page, f"Text of {WEDNESDAY.title}, to copy")
     assert WEDNESDAY.text == page.evaluate("document.activeElement.value")
 
+
+def work(page):
     tab_to(page, "Text of the set", "Shift+Tab")
     page.keyboard.insert_text(f"Hi all:\n> {WEDNESDAY.text.replace('-', '–')}\nBen")
     tab_to(page, "Open this set")
@@ -76,6 +85,11 @@ def test_a_set_is_made_opened_worked_and_saved_by_keyboard_alone(opened, served,
     answer(page, 2, RIGHT)
     page.locator(f"{WORK} .w2w-right").wait_for()
     wait_for(page, "You have answered 2 of 3 questions. Not answered yet: 3.")
+
+
+def test_a_set_is_made_opened_worked_and_saved_by_keyboard_alone(worked, tmp_path):
+    page = worked
+    page.get_by_label("Text of the set").focus()
     tab_to(page, "Save my result")
     page.keyboard.press("Enter")
     wait_for(page, "Your result is ready.")
@@ -90,8 +104,8 @@ def test_a_set_is_made_opened_worked_and_saved_by_keyboard_alone(opened, served,
     assert {WEDNESDAY.key} == {line["of"] for line in lines}
 
 
-def test_what_was_answered_shows_again_when_the_page_is_started_again(opened):
-    page = opened
+def test_what_was_answered_shows_again_when_the_page_is_started_again(worked):
+    page = worked
     page.get_by_role("button", name="Start this page again").click()
     page.locator('.wtw-page[data-state="starting"]').wait_for()
     page.locator('.wtw-page[data-state="ready"]').wait_for()
@@ -103,17 +117,17 @@ def test_what_was_answered_shows_again_when_the_page_is_started_again(opened):
 
 
 @pytest.fixture(scope="module")
-def merged(opened, tmp_path_factory):
+def merged(worked, tmp_path_factory):
     """The page with the results of five members on it, beside those of its own reader."""
     folder = tmp_path_factory.mktemp("sent")
     for name, data in results(tmp_path_factory.mktemp("members")).items():
         (folder / name).write_bytes(data)
     (folder / "broken.jsonl").write_bytes(b"x\n" * 100_000)
-    with opened.expect_file_chooser() as choosing:
-        opened.locator(RESULTS).get_by_role("button", name="Bring in results").click()
+    with worked.expect_file_chooser() as choosing:
+        worked.locator(RESULTS).get_by_role("button", name="Bring in results").click()
     choosing.value.set_files(sorted(folder.iterdir()))
-    opened.locator(RESULTS).get_by_text("6 members, 3 questions:").wait_for()
-    return opened.locator(RESULTS)
+    worked.locator(RESULTS).get_by_text("6 members, 3 questions:").wait_for()
+    return worked.locator(RESULTS)
 
 
 def test_five_results_are_put_together_and_a_file_that_is_none_is_told(merged):
