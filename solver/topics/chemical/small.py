@@ -22,13 +22,17 @@ __all__ = [
     "CHLORINE",
     "DILUTED",
     "FERRIC",
+    "HYPO",
     "IN_WORDS",
     "OVERSIZED",
     "SMALL_FLOW",
+    "TREATS",
     "worked",
 ]
 
 CHAPTER = Chapter("chemical", (*CHEMICAL, *POWER))
+TREATS = "A plant treats {daily_flow} and doses it with {dose} of "
+HYPO = "sodium hypochlorite, counted as chlorine"
 worked = by(CHAPTER.formulas)
 FLOWS = {"us": (0.4, 9.5, 0.1), "si": (1500, 36_000, 100)}  # MGD | m3/day
 SMALL_FLOWS = {"us": (60, 650, 10), "si": (4, 40, 0.5)}  # gpm | L/s

@@ -8,7 +8,7 @@ from solver.engine.family import Judgement, Level
 from solver.topics.limits import BEST_SHARE, SHUTOFF_SHARE, against
 from solver.topics.readings import shown
 
-from .judged_curves import WITHOUT_POWER, clear_peak, rows
+from .read_off import WITHOUT_POWER, clear_peak, rows
 from .stations import CHAPTER, MISPLACED, SHUTOFF_STORY
 
 __all__ = ["OPERATING_REGION", "SHUTOFF_STORY_TOLD"]

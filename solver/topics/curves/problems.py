@@ -1,13 +1,14 @@
 """Pump curves and kinds of pumps: the shutoff test, two pumps, strokes and turns.
 
 `CURVES` has the whole chapter, in the order of teaching; what is read off a drawn curve is in
-`judged_curves.py`, the rest that is judged in `judgments.py`, and questions in words in the TOML files.
+`judged_curves.py` and `judged_npsh.py`, the rest that is judged in `judgments.py`, and questions in words in the TOML files.
 """
 
 from solver.engine.family import Level
 from solver.topics.questions import in_words
 
-from .judged_curves import CURVE_TO_POWER, NPSH_OFF_CURVE, READ_CURVE
+from .judged_curves import CURVE_TO_POWER, READ_CURVE
+from .judged_npsh import NPSH_OFF_CURVE
 from .judgments import OPERATING_REGION, SHUTOFF_STORY_TOLD
 from .stations import AS_BUILT, CHAPTER, DIAPHRAGM, PLUNGER, ROTOR, TESTED, TWO
 

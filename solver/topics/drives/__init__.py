@@ -3,7 +3,8 @@
 | file | what it has |
 |---|---|
 | `quantities.py` | sheaves, torque, coupling gaps, grease, wear rings, vibration |
-| `formulas.py` | sheave speeds, belt speed, torque, alignment, grease, clearances |
+| `formulas.py` | alignment, grease, clearances; `DRIVES` has all of the chapter |
+| `formulas_belts.py` | sheave speeds, belt speed, torque |
 | `small.py` | what a mechanic measures, drawn; and the chapter |
 | `problems.py` | the families, in the order of teaching |
 | `judgments.py` | vibration, by its zone and by its change |

@@ -1,11 +1,12 @@
-"""Ohm's law, what goes in series and in parallel, watts, and single-phase power.
+"""Ohm's law, what goes in series and in parallel, and watts.
 
-`ELECTRICITY` has every formula of the chapter; those of the supply are in `formulas_supply.py`.
+`ELECTRICITY` has every formula of the chapter; those of the supply are in `formulas_supply.py` and
+`formulas_demand.py`.
 """
 
 from solver.algebra.expression import Constant, Figure, Known, Number
 from solver.algebra.formula import Formula, Slip
-from solver.topics.nameplate.formulas_running import ROOT_THREE, VA_PER_KVA
+from solver.topics.nameplate.formulas_running import VA_PER_KVA
 
 from .formulas_supply import SUPPLY
 
@@ -16,7 +17,6 @@ OHM = f"{DOE}, vol. 1: Ohm's law"
 SERIES_LAW = f"{DOE}, vol. 1: series circuits"
 PARALLEL_LAW = f"{DOE}, vol. 1: parallel circuits"
 POWER_LAW = f"{DOE}, vol. 1: the power of a circuit"
-SINGLE_LAW = "DOE Fundamentals Handbook, Electrical Science, vol. 3: single-phase power"
 
 MILLIAMPS = Constant(
     "milliamps_per_amp",
@@ -29,7 +29,6 @@ MILLIAMPS = Constant(
 volts, amps, ohms, watts = map(Known, ("load_volts", "circuit_amps", "load_ohms", "load_watts"))
 in_series = tuple(Known(f"series_ohms_{n}") for n in (1, 2, 3))
 branches = tuple(Known(f"parallel_ohms_{n}") for n in (1, 2, 3))
-single_volts, single_amps, factor = map(Known, ("single_volts", "single_amps", "power_factor"))
 loop_ohms, loop_current = Known("loop_ohms"), Known("loop_current")
 ONE = Number(1)
 SIDE_BY_SIDE = (
@@ -237,26 +236,4 @@ BRANCHES = (
     ),
 )
 
-SINGLE_PHASE = (
-    Formula(
-        "input_power",
-        single_volts * single_amps * factor / VA_PER_KVA,
-        SINGLE_LAW,
-        "Single-phase kilowatts are volts times amps times power factor, over 1,000.",
-        slips=(
-            Slip(
-                "as_three_phase",
-                ROOT_THREE * single_volts * single_amps * factor / VA_PER_KVA,
-                "You multiplied by 1.732. That's for three phases. Single-phase power is volts times amps times power factor.",
-            ),
-            Slip(
-                "without_the_factor",
-                single_volts * single_amps / VA_PER_KVA,
-                "You left out the power factor. Volts times amps give kVA, not kilowatts.",
-            ),
-        ),
-        back="Amps are watts over volts and power factor, with 1,000 watts in a kilowatt.",
-    ),
-)
-
-ELECTRICITY = (*CIRCUIT, *LOOP, *BRANCHES, *SINGLE_PHASE, *SUPPLY)
+ELECTRICITY = (*CIRCUIT, *LOOP, *BRANCHES, *SUPPLY)

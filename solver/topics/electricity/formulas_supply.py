@@ -1,15 +1,19 @@
-"""What comes before the load: wire and its voltage drop, transformers, and how demand is billed."""
+"""What comes before the load: single-phase power, wire and its voltage drop, transformers.
+
+`SUPPLY` has these and how demand is billed.
+"""
 
 from solver.algebra.expression import Constant, Figure, Known, Number, Percent
 from solver.algebra.formula import Formula, Slip
 from solver.topics.nameplate.formulas_running import ROOT_THREE, VA_PER_KVA
 
+from .formulas_demand import DEMAND
+
 __all__ = ["SUPPLY"]
 
+SINGLE_LAW = "DOE Fundamentals Handbook, Electrical Science, vol. 3: single-phase power"
 WIRE = "NEC (NFPA 70) Chapter 9 Table 8; Ohm's law for the way out and back"
 RATIO = "DOE Fundamentals Handbook, Electrical Science (DOE-HDBK-1011), vol. 4: transformers"
-BILLING = "US DOE Motor Systems Tip Sheet 8 (DOE/GO-102012-3732): demand and power factor"
-FACTOR = "Turner (ed.), Energy Management Handbook: average load over peak load"
 
 THOUSAND = Constant(
     "table_length",
@@ -17,13 +21,6 @@ THOUSAND = Constant(
     us=Figure(1000, "milliohm / ohm", exact=1000.0),
     si=Figure(1000, "milliohm / ohm", exact=1000.0),
     source="NEC (NFPA 70) Chapter 9 Table 8: ohms per 1,000 ft, and per km",
-)
-HOURS_PER_DAY = Constant(
-    "hours_per_day_of_a_bill",
-    "hours in a day",
-    us=Figure(24, "h / day", exact=24.0),
-    si=Figure(24, "h / day", exact=24.0),
-    source="definition of the day",
 )
 COPPER = Constant(
     "copper",
@@ -36,15 +33,38 @@ COPPER = Constant(
 length, wire, area, drop, panel = map(
     Known, ("run_length", "wire_ohms", "wire_area", "voltage_drop", "supply_volts")
 )
-line_amps, line_volts, single_amps = map(Known, ("line_amps", "line_volts", "single_amps"))
+line_amps, line_volts = map(Known, ("line_amps", "line_volts"))
+single_volts, single_amps = map(Known, ("single_volts", "single_amps"))
 primary_volts, secondary_volts, turns = map(
     Known, ("primary_volts", "secondary_volts", "turns_ratio")
 )
-primary_amps, secondary_amps = Known("primary_amps"), Known("secondary_amps")
-kva, factor, peak = Known("transformer_kva"), Known("power_factor"), Known("peak_demand")
+secondary_amps = Known("secondary_amps")
+kva, factor = map(Known, ("transformer_kva", "power_factor"))
 TWO = Number(2)
 
 ONE_WAY = "You counted the wire one way. Single-phase current goes out and comes back: two lengths."
+
+SINGLE_PHASE = (
+    Formula(
+        "input_power",
+        single_volts * single_amps * factor / VA_PER_KVA,
+        SINGLE_LAW,
+        "Single-phase kilowatts are volts times amps times power factor, over 1,000.",
+        slips=(
+            Slip(
+                "as_three_phase",
+                ROOT_THREE * single_volts * single_amps * factor / VA_PER_KVA,
+                "You multiplied by 1.732. That's for three phases. Single-phase power is volts times amps times power factor.",
+            ),
+            Slip(
+                "without_the_factor",
+                single_volts * single_amps / VA_PER_KVA,
+                "You left out the power factor. Volts times amps give kVA, not kilowatts.",
+            ),
+        ),
+        back="Amps are watts over volts and power factor, with 1,000 watts in a kilowatt.",
+    ),
+)
 
 RUN = (
     Formula(
@@ -200,78 +220,4 @@ TRANSFORMER = (
     ),
 )
 
-DEMAND = (
-    Formula(
-        "billed_kva",
-        peak / factor,
-        BILLING,
-        "The kVA are never less than the kilowatts: divide by the power factor.",
-        slips=(
-            Slip(
-                "multiplied",
-                peak * factor,
-                "You multiplied by the power factor. From kilowatts to kVA you divide.",
-            ),
-        ),
-    ),
-    Formula(
-        "kva_charge",
-        Known("billed_kva") * Known("kva_price"),
-        BILLING,
-        "The price is for each kVA of the peak.",
-        slips=(
-            Slip(
-                "by_kilowatts",
-                peak * Known("kva_price"),
-                "You multiplied the price by kilowatts. This utility charges for kVA.",
-            ),
-        ),
-    ),
-    Formula(
-        "adjusted_demand",
-        peak * Known("required_power_factor") / factor,
-        BILLING,
-        "The utility bills the kilowatts you would have had with the same kVA at its power factor.",
-        slips=(
-            Slip(
-                "turned_around",
-                peak * factor / Known("required_power_factor"),
-                "You turned the ratio upside down. A low power factor makes the bill go up, not down.",
-            ),
-            Slip(
-                "to_unity",
-                peak / factor,
-                "You divided by the power factor and stopped. That's kVA: multiply by the required power factor.",
-            ),
-        ),
-    ),
-    Formula(
-        "period_hours",
-        HOURS_PER_DAY * Known("days"),
-        "arithmetic: a day has 24 hours",
-        "The meter ran day and night, so count 24 hours for each day of the bill.",
-    ),
-    Formula(
-        "average_demand",
-        Known("energy") / Known("period_hours"),
-        FACTOR,
-        "Spread the kilowatt-hours over every hour of the period to get the average kilowatts.",
-        back="Average kilowatts, kept up every hour of the period, make the kilowatt-hours.",
-    ),
-    Formula(
-        "load_factor",
-        Percent(Known("average_demand") / peak),
-        FACTOR,
-        "Load factor is the average demand as a percent of the peak.",
-        slips=(
-            Slip(
-                "upside_down",
-                Percent(peak / Known("average_demand")),
-                "You divided the peak by the average. The average goes on top, so it can't pass 100%.",
-            ),
-        ),
-        back="Load factor is the average as a percent of the peak.",
-    ),
-)
-
-SUPPLY = (*RUN, *TRANSFORMER, *DEMAND)
+SUPPLY = (*SINGLE_PHASE, *RUN, *TRANSFORMER, *DEMAND)

@@ -1,30 +1,27 @@
-"""Head: what a pump must overcome, from water levels, from pipes, from gauges, and the suction side.
+"""Head: what a pump must overcome, from water levels, from its parts, from gauges.
 
-What is to be judged is in `problems_judged` and `judged_suction`. `HEAD` has the whole chapter, in the order of
-teaching.
+Pipes and the suction side are in `problems_pipes.py` and `problems_suction.py`, what is to be judged in
+`problems_judged.py` and `judged_suction.py`. `HEAD` has the whole chapter, in the order of teaching.
 """
 
 from solver.engine.family import Family, Level
 
-from .judged_suction import NPSH_CHECK, SUCTION_LIMIT
 from .problems_judged import GAUGES_STORY, MISSING_PART, PARTS, VELOCITY_CHECK, WHICH_PIPE
+from .problems_pipes import PIPES
+from .problems_suction import SUCTION_SIDE
 from .stations import (
     ALL_LOSSES,
     APART,
     BOOSTER,
     CHAPTER,
-    CLOGGED,
     FLOODED,
-    FULL_BORE,
     LEVEL_GAUGES,
     LIFT_STATION,
     LIFTING,
+    MAIN,
     MOSTLY_FRICTION,
     NOZZLE,
-    ON_FLOODED_PIPES,
-    PART_CLOGGED,
-    PUMP_LEVEL,
-    TESTED_MAIN,
+    PIPE,
     TWO_SIZES,
     VACUUM,
     WELL,
@@ -42,19 +39,6 @@ HEIGHTS = (
     "The discharge gauge is {discharge_gauge_height} above the pump, and the suction gauge is "
     "{suction_gauge_height} above it."
 )
-AIR = (
-    "Barometric pressure is {atmospheric_head} of water, and the water's vapor pressure is "
-    "{vapor_head}."
-)
-LOSS = "Friction loss in the suction pipe is {suction_loss}."
-NPSHA = "What is the net positive suction head available (NPSHa)?"
-NPSHR = "The pump's net positive suction head required (NPSHr) is {npsh_required}, and you want a margin of {npsh_margin}."
-
-PIPE = (
-    "through {pipe_length} of pipe. The inside diameter is {pipe_diameter}, and the C factor is "
-    "{c_factor}."
-)
-MAIN = f"{{place}} pumps {{flow}} {PIPE}"
 
 LEVELS = (
     CHAPTER.numeric(
@@ -79,114 +63,6 @@ LEVELS = (
             "The water in the wet well is {static_suction_head} above {place}. The pump discharges at "
             "a point {static_discharge_head} above itself. What is the static head?",
             scene=FLOODED,
-        ),
-    ),
-)
-
-PIPES = (
-    CHAPTER.numeric(
-        "velocity",
-        "HY",
-        "Velocity in a pipe",
-        "velocity",
-        WELL,
-        Level(
-            ("flow", "pipe_diameter"),
-            "{place} pumps {flow} through a pipe with an inside diameter of {pipe_diameter}. "
-            "What is the velocity in the pipe?",
-        ),
-        Level(
-            ("daily_flow", "pipe_diameter"),
-            "The pumps at {station} send a steady {daily_flow} through a pipe with an inside diameter "
-            "of {pipe_diameter}. What is the velocity in the pipe?",
-        ),
-    ),
-    CHAPTER.numeric(
-        "velocity_head",
-        "HK",
-        "Velocity head",
-        "velocity_head",
-        WELL,
-        Level(
-            ("velocity",),
-            "Water moves through the force main of {station} at {velocity}. "
-            "What is the velocity head?",
-        ),
-        Level(
-            ("flow", "pipe_diameter"),
-            "{place} pumps {flow} through a pipe with an inside diameter of {pipe_diameter}. "
-            "What is the velocity head?",
-        ),
-    ),
-    CHAPTER.numeric(
-        "friction_head",
-        "HF",
-        "Friction loss in a pipe",
-        "friction_head",
-        WELL,
-        Level(
-            ("friction_rate", "pipe_length"),
-            "For the flow of {place}, the friction table gives a loss of {friction_rate}. The force "
-            "main is {pipe_length} long. What is the friction loss?",
-        ),
-        Level(
-            ("flow", "pipe_length", "pipe_diameter", "c_factor"),
-            f"{MAIN} Using Hazen-Williams, what is the friction loss?",
-        ),
-        Level(
-            ("daily_flow", "pipe_length", "pipe_diameter", "c_factor"),
-            f"The pumps at {{station}} send a steady {{daily_flow}} {PIPE} "
-            "Using Hazen-Williams, what is the friction loss?",
-        ),
-    ),
-    CHAPTER.numeric(
-        "c_factor",
-        "HC",
-        "The C factor of a force main",
-        "c_factor",
-        TESTED_MAIN,
-        Level(
-            ("flow", "pipe_diameter", "friction_rate"),
-            "A test on the force main of {place} finds a friction loss of {friction_rate} at {flow}. "
-            "The inside diameter is {pipe_diameter}. Using Hazen-Williams, what is the C factor?",
-        ),
-        Level(
-            ("flow", "pipe_diameter", "pipe_length", "friction_head"),
-            "A test on the force main of {place} finds {friction_head} of friction loss over "
-            "{pipe_length} of pipe. The flow is {flow}, and the inside diameter is {pipe_diameter}. "
-            "Using Hazen-Williams, what is the C factor?",
-        ),
-    ),
-    CHAPTER.numeric(
-        "minor_loss",
-        "HM",
-        "Minor losses in fittings and valves",
-        "minor_loss",
-        WELL,
-        Level(
-            ("loss_coefficient", "velocity_head"),
-            "The K values of the fittings and valves on {place} add up to {loss_coefficient}. "
-            "The velocity head is {velocity_head}. What are the minor losses?",
-        ),
-        Level(
-            ("loss_coefficient", "velocity"),
-            "The K values of the fittings and valves on {place} add up to {loss_coefficient}. "
-            "The water moves at {velocity}. What are the minor losses?",
-        ),
-        Level(
-            (
-                "elbows",
-                "elbow_coefficient",
-                "check_valve_coefficient",
-                "gate_valve_coefficient",
-                "outlet_coefficient",
-                "velocity",
-            ),
-            "The pipe of {place} has {elbows} elbows with a K of {elbow_coefficient} each. The check "
-            "valve has a K of {check_valve_coefficient}, the gate valve {gate_valve_coefficient} "
-            "and the pipe outlet {outlet_coefficient}. The water moves at {velocity}. "
-            "What are the minor losses?",
-            scene=FULL_BORE,
         ),
     ),
 )
@@ -338,89 +214,6 @@ FROM_GAUGES = (
             scene=APART,
         ),
     ),
-)
-
-SUCTION_SIDE = (
-    CHAPTER.numeric(
-        "dynamic_suction_lift",
-        "HV",
-        "Dynamic suction lift",
-        "dynamic_suction_lift",
-        PUMP_LEVEL,
-        Level(
-            ("suction_vacuum",),
-            "The suction gauge on {place} reads a vacuum of {suction_vacuum}. "
-            "What is the dynamic suction lift?",
-        ),
-        Level(
-            ("suction_lift", "suction_loss"),
-            "{place} is {suction_lift} above the water in the wet well. "
-            f"{LOSS} What is the dynamic suction lift?",
-            scene=PART_CLOGGED,
-        ),
-    ),
-    CHAPTER.numeric(
-        "suction_loss",
-        "HU",
-        "Losses in the suction pipe",
-        "suction_loss",
-        CLOGGED,
-        Level(
-            ("dynamic_suction_lift", "suction_lift"),
-            "{place} is {suction_lift} above the water in the wet well. Its dynamic suction lift is "
-            "{dynamic_suction_lift}. What are the losses in the suction pipe?",
-        ),
-        Level(
-            ("suction_vacuum", "suction_lift"),
-            "{place} is {suction_lift} above the water in the wet well. Its suction gauge reads a "
-            "vacuum of {suction_vacuum}. What are the losses in the suction pipe?",
-        ),
-    ),
-    SUCTION_LIMIT,
-    CHAPTER.numeric(
-        "npsh_available",
-        "HN",
-        "Net positive suction head available",
-        "npsh_available",
-        PUMP_LEVEL,
-        Level(
-            ("atmospheric_head", "vapor_head", "suction_lift", "suction_loss"),
-            f"{AIR} The pump is {{suction_lift}} above the water. {LOSS} {NPSHA}",
-        ),
-        Level(
-            ("atmospheric_head", "vapor_head", "static_suction_head", "suction_loss"),
-            f"{AIR} The water is {{static_suction_head}} above the pump. {LOSS} {NPSHA}",
-            scene=ON_FLOODED_PIPES,
-        ),
-        Level(
-            ("atmospheric_head", "vapor_head", "suction_vacuum"),
-            f"{AIR} The suction gauge on {{place}} reads a vacuum of {{suction_vacuum}}. {NPSHA}",
-        ),
-    ),
-    CHAPTER.numeric(
-        "greatest_lift",
-        "HI",
-        "How far a pump can be above its water",
-        "greatest_lift",
-        LIFTING,
-        Level(
-            ("atmospheric_head", "vapor_head", "suction_loss", "npsh_required", "npsh_margin"),
-            f"{AIR} {LOSS} {NPSHR} How far above the water can the pump be?",
-        ),
-        Level(
-            (
-                "atmospheric_head",
-                "vapor_head",
-                "suction_lift",
-                "dynamic_suction_lift",
-                "npsh_required",
-                "npsh_margin",
-            ),
-            f"{AIR} Today the pump is {{suction_lift}} above the water, with a dynamic suction lift of "
-            f"{{dynamic_suction_lift}}. {NPSHR} How far above the water can the pump be?",
-        ),
-    ),
-    NPSH_CHECK,
 )
 
 HEAD: tuple[Family, ...] = (

@@ -1,4 +1,7 @@
-"""What stations the chapter reads its problems off: their gauges, losses and suction as each question has them."""
+"""What stations the chapter reads its problems off, and the words that its questions share.
+
+Their gauges, losses and suction are as each question has them.
+"""
 
 from collections.abc import Mapping
 from dataclasses import replace
@@ -27,10 +30,12 @@ __all__ = [
     "LEVEL_GAUGES",
     "LIFTING",
     "LIFT_STATION",
+    "MAIN",
     "MOSTLY_FRICTION",
     "NOZZLE",
     "ON_FLOODED_PIPES",
     "PART_CLOGGED",
+    "PIPE",
     "PUMP_LEVEL",
     "TESTED_MAIN",
     "TWO_SIZES",
@@ -45,6 +50,11 @@ __all__ = [
 ]
 
 CHAPTER = Chapter("head", (*POWER, *HEAD))
+PIPE = (
+    "through {pipe_length} of pipe. The inside diameter is {pipe_diameter}, and the C factor is "
+    "{c_factor}."
+)
+MAIN = f"{{place}} pumps {{flow}} {PIPE}"
 worked = by(CHAPTER.formulas)
 FLOODED_KINDS = ("flooded", "booster", "recirculation")
 

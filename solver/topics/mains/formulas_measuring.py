@@ -1,22 +1,14 @@
-"""Measuring flow: weirs, Parshall flumes, Venturi tubes and orifices, and a meter against a test."""
+"""Measuring flow: weirs and Parshall flumes. `MEASURING` has the meters of `formulas_meters.py` too."""
 
 from collections.abc import Callable, Mapping
 from math import isclose
 
-from solver.algebra.expression import (
-    Constant,
-    Expr,
-    Figure,
-    Fraction,
-    Known,
-    Lookup,
-    Number,
-    Percent,
-)
+from solver.algebra.expression import Constant, Expr, Figure, Known, Lookup, Number, Percent
 from solver.algebra.formula import Formula, Slip
 from solver.errors import NotSolvable
-from solver.topics.head.formulas_pipes import GRAVITY, VELOCITY
 from solver.topics.tables import between_rows, table_rows, table_source
+
+from .formulas_meters import METERS
 
 __all__ = ["MEASURING", "flume_row"]
 
@@ -38,14 +30,10 @@ BY_THROAT = (
     ("in", "mm"),
     ("", ""),
 )  # what a flume's row is found by, and that its numbers are plain
-THROAT = "Bernoulli, in Choudhary & Om Prakash, Fluid Mechanics, Ex 5.17"
-SQUARE_ROOT = "common practice, no source: the differential of a Venturi or an orifice grows with the square of the flow"
 LEVELS = "arithmetic: the depth upstream, minus the height of the crest"
 
-head, flow, metered = map(Known, ("weir_head", "flow", "metered_flow"))
-ratio, across = map(Known, ("meter_ratio", "differential_head"))
-coefficient, throat = map(Known, ("discharge_coefficient", "throat_diameter"))
-throat_velocity = Known("throat_velocity")
+head = Known("weir_head")
+throat = Known("throat_diameter")
 
 
 def of_notch(angle: float, units: str) -> float:
@@ -160,7 +148,6 @@ WEIRS = (
     ),
 )
 
-
 FLUMES = (
     Formula(
         "flume_constant",
@@ -201,73 +188,5 @@ FLUMES = (
         "The downstream head over the upstream head tells you whether water backs up into the throat.",
     ),
 )  # fmt: skip
-
-METERS = (
-    Formula(
-        "meter_flow",
-        Known("full_flow") * Fraction(Known("differential_share")) ** 0.5,
-        SQUARE_ROOT,
-        "The differential grows with the square of the flow, so the flow goes with its square root.",
-        slips=(
-            Slip(
-                "root_left_out",
-                Known("full_flow") * Fraction(Known("differential_share")),
-                "You left out the square root. At a quarter of the differential, half the flow goes through.",
-            ),
-        ),
-    ),
-    Formula(
-        "meter_ratio",
-        throat / Known("pipe_diameter"),
-        "definition of the diameter ratio",
-        "This tells you how much the meter narrows the pipe.",
-    ),
-    Formula(
-        "throat_velocity",
-        (Number(2) * GRAVITY * across / (Number(1) - ratio**4)) ** 0.5,
-        THROAT,
-        "The head that is lost at the throat has become velocity. The water was moving before, so 1 minus "
-        "the ratio to the fourth.",
-        slips=(
-            Slip(
-                "two_left_out",
-                (GRAVITY * across / (Number(1) - ratio**4)) ** 0.5,
-                "You left out the 2. It's the square root of 2g times the head.",
-            ),
-        ),
-        turns=("differential_head",),
-    ),
-    Formula(
-        "meter_flow",
-        coefficient * throat_velocity * throat**2 / VELOCITY,
-        f"{THROAT}; {VELOCITY.source}",
-        "Velocity times the area of the throat, less what the coefficient takes off for the real meter.",
-        slips=(
-            Slip(
-                "coefficient_left_out",
-                throat_velocity * throat**2 / VELOCITY,
-                "You left out the discharge coefficient. A real meter passes a little less.",
-            ),
-            Slip(
-                "pipe_for_throat",
-                coefficient * throat_velocity * Known("pipe_diameter") ** 2 / VELOCITY,
-                "You used the diameter of the pipe. This velocity is in the throat.",
-            ),
-        ),
-    ),
-    Formula(
-        "meter_error",
-        Percent((metered - flow) / flow),
-        "common practice, no source: the error is counted against the tested flow",
-        "The test is what you trust, so divide by the tested flow.",
-        slips=(
-            Slip(
-                "over_the_meter",
-                Percent((metered - flow) / metered),
-                "You divided by the meter's reading. Divide by the tested flow.",
-            ),
-        ),
-    ),
-)
 
 MEASURING = (*WEIRS, *FLUMES, *METERS)

@@ -6,7 +6,9 @@
 | `formulas.py` | what nameplate and code table say: full-load amps, overload, conductors, starting |
 | `formulas_running.py` | what a running motor shows: kVA, kW, kvar, power factor, slip, load |
 | `stations.py` | the stations its problems read, and what the families share |
-| `problems.py` | the families that ask for a number, and the chapter in the order of teaching |
+| `problems.py` | loads, the overload, the start, and the chapter in the order of teaching |
+| `problems_power.py` | kVA, kilowatts, amps, power factor, kvar |
+| `problems_speed.py` | synchronous speed and slip |
 | `judgments.py` | the overload setting, table or nameplate, the code letter |
 | `judgments_running.py` | which power is which, load by amps, the service factor |
 | `judgments_speed.py` | number of poles, what the slip tells |

@@ -1,7 +1,7 @@
-"""The nameplate: three-phase power, load, speed and slip, the overload, the start, by numbers.
+"""The nameplate by numbers: load, the overload, the start.
 
-What is to be judged is in `judgments*.py`. `NAMEPLATE` has the whole
-chapter, in the order of teaching.
+What is to be judged is in `judgments*.py`, powers and speeds in `problems_power.py` and `problems_speed.py`.
+`NAMEPLATE` has the whole chapter, in the order of teaching.
 """
 
 from solver.engine.family import Level
@@ -10,6 +10,8 @@ from solver.topics.readings import AMPS
 from .judgments import CODE_LETTER, OVERLOAD, TABLE_USE
 from .judgments_running import FROM_AMPS, SERVICE
 from .judgments_speed import FROM_SPEED
+from .problems_power import POWERS
+from .problems_speed import SPEEDS
 from .stations import (
     CHAPTER,
     DIRECT,
@@ -21,9 +23,6 @@ from .stations import (
     ON_THE_LINE,
     PLATE,
     READ,
-    SLIPPING,
-    SLIPPING_TURNED_DOWN,
-    TURNED_DOWN,
     WITH_MARGIN,
 )
 
@@ -40,136 +39,6 @@ MOST = (
 
 PLATE_SAYS = "The nameplate of {place} shows full-load amps (FLA) of {full_load_amps}"
 WITH_FACTOR = f"{PLATE_SAYS} and a service factor (SF) of {{service_factor}}. "
-
-POWERS = (
-    CHAPTER.numeric(
-        "apparent_power",
-        "NA",
-        "Apparent power, in kVA",
-        "apparent_power",
-        DIRECT,
-        Level(("line_volts", "line_amps"), f"{READ} What is the apparent power, in kVA?"),
-        Level(
-            ("line_volts", *AMPS), f"{LEGS_READ} What is the apparent power, in kVA?", scene=LEGS
-        ),
-        Level(
-            ("input_power", "power_factor"),
-            "The meter at {place} shows {input_power} at a power factor (PF) of {power_factor}. "
-            "What is the apparent power, in kVA?",
-        ),
-    ),
-    CHAPTER.numeric(
-        "three_phase_kilowatts",
-        "NK",
-        "Kilowatts of a three-phase motor",
-        "input_power",
-        DIRECT,
-        Level(
-            ("apparent_power", "power_factor"),
-            "{place} draws {apparent_power} at a power factor (PF) of {power_factor}. "
-            "How many kilowatts is that?",
-        ),
-        Level(
-            ("line_volts", "line_amps", "power_factor"),
-            f"{READ} The power factor (PF) is {{power_factor}}. What is the input power, in "
-            "kilowatts?",
-        ),
-        Level(
-            ("line_volts", *AMPS, "power_factor"),
-            f"{LEGS_READ} The power factor (PF) is {{power_factor}}. "
-            "What is the input power, in kilowatts?",
-            scene=LEGS,
-        ),
-    ),
-    CHAPTER.numeric(
-        "amps_from_power",
-        "NL",
-        "Amps from power",
-        "line_amps",
-        DIRECT,
-        Level(
-            ("apparent_power", "line_volts"),
-            "{place} draws {apparent_power} at {line_volts} line to line. "
-            "How many amps is that on each leg?",
-        ),
-        Level(
-            ("input_power", "power_factor", "line_volts"),
-            "The meter at {place} shows {input_power} at a power factor (PF) of {power_factor}. "
-            "The supply is {line_volts} line to line. How many amps does each leg carry?",
-        ),
-        Level(
-            ("brake_power", "motor_efficiency", "power_factor", "line_volts"),
-            "The {brake_power:full} of {place} is {brake_power}. The motor efficiency is "
-            "{motor_efficiency} and the power factor (PF) is {power_factor}. The supply is "
-            "{line_volts} line to line. How many amps does each leg carry?",
-        ),
-    ),
-    CHAPTER.numeric(
-        "power_factor",
-        "NF",
-        "Power factor",
-        "power_factor",
-        DIRECT,
-        Level(
-            ("input_power", "apparent_power"),
-            "The meter at {place} shows {input_power} and {apparent_power}. "
-            "What is the power factor, as a decimal?",
-        ),
-        Level(
-            ("input_power", "line_volts", "line_amps"),
-            f"{READ} The meter shows {{input_power}}. What is the power factor, as a decimal?",
-        ),
-        Level(
-            ("brake_power", "motor_efficiency", "line_volts", "line_amps"),
-            f"{READ} The {{brake_power:full}} is {{brake_power}} and the motor efficiency is "
-            "{motor_efficiency}. What is the power factor, as a decimal?",
-        ),
-    ),
-    CHAPTER.numeric(
-        "reactive_power",
-        "NQ",
-        "Reactive power, in kvar",
-        "reactive_power",
-        DIRECT,
-        Level(
-            ("apparent_power", "input_power"),
-            "{place} draws {apparent_power}, and its meter shows {input_power}. "
-            "How many kvar does it draw?",
-        ),
-        Level(
-            ("input_power", "power_factor"),
-            "The meter at {place} shows {input_power} at a power factor (PF) of {power_factor}. "
-            "How many kvar does it draw?",
-        ),
-        Level(
-            ("line_volts", "line_amps", "input_power"),
-            f"{READ} The meter shows {{input_power}}. How many kvar does it draw?",
-        ),
-    ),
-    CHAPTER.numeric(
-        "capacitor_kvar",
-        "NC",
-        "Capacitor kvar to correct the power factor",
-        "capacitor_kvar",
-        DIRECT,
-        Level(
-            ("input_power", "apparent_power", "corrected_apparent_power"),
-            "{place} draws {apparent_power} to get {input_power}. A capacitor has to bring that "
-            "kVA down to {corrected_apparent_power}. How many kvar does it have to supply?",
-        ),
-        Level(
-            ("input_power", "power_factor", "corrected_power_factor"),
-            "The meter at {place} shows {input_power} at a power factor (PF) of {power_factor}. "
-            "A capacitor has to bring the power factor up to {corrected_power_factor}. "
-            "How many kvar does it have to supply?",
-        ),
-        Level(
-            ("line_volts", "line_amps", "input_power", "corrected_power_factor"),
-            f"{READ} The meter shows {{input_power}}. A capacitor has to bring the power factor "
-            "up to {corrected_power_factor}. How many kvar does it have to supply?",
-        ),
-    ),
-)
 
 LOADS = (
     CHAPTER.numeric(
@@ -213,88 +82,6 @@ LOADS = (
             f"{LEGS_READ} The nameplate shows {{rated_volts}} and full-load amps (FLA) of "
             "{full_load_amps}. What is the load from the average amps, corrected for the volts?",
             scene=OFF_VOLTS_LEGS,
-        ),
-    ),
-)
-
-SPEEDS = (
-    CHAPTER.numeric(
-        "synchronous_speed",
-        "NY",
-        "Synchronous speed",
-        "synchronous_speed",
-        ON_THE_LINE,
-        Level(
-            ("frequency", "poles"),
-            "The motor of {place} has {poles} poles, and the supply is {frequency}. "
-            "What is the synchronous speed?",
-        ),
-        Level(
-            ("frequency", "poles"),
-            "A variable-frequency drive runs {place} at {frequency}. The motor has {poles} poles. "
-            "What is the synchronous speed at that frequency?",
-            scene=TURNED_DOWN,
-        ),
-    ),
-    CHAPTER.numeric(
-        "slip",
-        "NP",
-        "Slip, in percent",
-        "slip",
-        SLIPPING,
-        Level(
-            ("synchronous_speed", "running_speed"),
-            "The synchronous speed of {place} is {synchronous_speed}. The shaft turns at "
-            "{running_speed}. What is the slip, in percent?",
-        ),
-        Level(
-            ("frequency", "poles", "running_speed"),
-            "The motor of {place} has {poles} poles and runs on {frequency}. {person} measures "
-            "{running_speed} at the shaft. What is the slip, in percent?",
-        ),
-    ),
-    CHAPTER.numeric(
-        "running_speed",
-        "NR",
-        "Running speed from slip",
-        "running_speed",
-        SLIPPING,
-        Level(
-            ("synchronous_speed", "slip"),
-            "The synchronous speed of {place} is {synchronous_speed}. The slip is {slip}. "
-            "How fast does the shaft turn?",
-            scene=ON_THE_LINE,
-        ),
-        Level(
-            ("frequency", "poles", "slip"),
-            "The motor of {place} has {poles} poles and runs on {frequency}. The slip is {slip}. "
-            "How fast does the shaft turn?",
-            scene=ON_THE_LINE,
-        ),
-        Level(
-            ("frequency", "poles", "slip_speed"),
-            "A variable-frequency drive runs {place} at {frequency}. The motor has {poles} poles "
-            "and slips {slip_speed} under load. How fast does the shaft turn?",
-            scene=SLIPPING_TURNED_DOWN,
-        ),
-    ),
-    CHAPTER.numeric(
-        "load_by_slip",
-        "NG",
-        "Motor load from slip",
-        "load_by_slip",
-        ON_THE_LINE,
-        Level(
-            ("synchronous_speed", "rated_speed", "running_speed"),
-            "The synchronous speed of {place} is {synchronous_speed}. The nameplate says "
-            "{rated_speed} at full load. {person} measures {running_speed} at the shaft. "
-            "What is the load from the slip, in percent?",
-        ),
-        Level(
-            ("frequency", "poles", "rated_speed", "running_speed"),
-            "The motor of {place} has {poles} poles and runs on {frequency}. The nameplate says "
-            "{rated_speed} at full load. {person} measures {running_speed} at the shaft. "
-            "What is the load from the slip, in percent?",
         ),
     ),
 )

@@ -7,7 +7,9 @@
 | `formulas_drawdown.py` | flows by how fast the level moves: pump, inflow, leak back |
 | `formulas_cycles.py` | filling, emptying, starts, the least volume between floats |
 | `stations.py` | the stations that problems are read off, and the words that questions share |
-| `problems.py` | the families that ask for a number, and the chapter in the order of teaching |
+| `problems.py` | volumes, hours and storage, and the chapter in the order of teaching |
+| `problems_drawdown.py` | flows by how fast the level moves |
+| `problems_cycles.py` | filling, emptying, starts, the volume between floats |
 | `judgments.py` | starts, a drawdown against the rated flow |
 | `judgments_rise.py` | what comes in and what leaks back, by how fast the level rises |
 | `by_hand.py` | each number worked in plain numbers |

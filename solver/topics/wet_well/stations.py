@@ -22,6 +22,7 @@ __all__ = [
     "LOSES",
     "NIGHT",
     "PER_DEPTH",
+    "ROUND",
     "ROUND_WELL",
     "TURNS",
     "TWO_PUMPS",
@@ -33,6 +34,7 @@ __all__ = [
 
 CHAPTER = Chapter("wet_well", (*WET_WELL, *SPEED_AND_IMPELLER))
 worked = by(CHAPTER.formulas)
+ROUND = "The wet well of {station} is round and {well_diameter} across inside."
 PER_DEPTH = "The wet well of {station} holds {volume_per_depth} of depth."
 FALLS = "With one pump running, it takes {drawdown_time} for the level to drop {drawdown_read}."
 LOSES = "While {place} runs, the falling level shows that the wet well loses {drawdown_rate}."
