@@ -15,9 +15,9 @@ from .acts import CHECK
 from .case import case_of
 from .finding import Finding, Shown, finding
 from .model import Cell, Model, model_of
+from .remedies import RIGHT
 from .safety import LOCKOUT, PERMIT, QUALIFIED, RESTORE, STEPS
 from .signals import Value
-from .stories import RIGHT
 from .way import DO, NAME, Way
 
 __all__ = ["Best", "RuledOut", "Turn", "against", "best_now", "steps_to", "sure_way", "turns"]

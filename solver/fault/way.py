@@ -13,8 +13,8 @@ from .acts import CHECK, PULL_MINUTES
 from .case import FaultCase, case_of
 from .finding import Finding, finding
 from .model import model_of
+from .remedies import ACTIONS
 from .safety import LOCKOUT, PERMIT, RESTORE, STEPS, Rule, stop_of, stop_of_step
-from .stories import ACTIONS
 
 __all__ = ["DO", "NAME", "REVIEW", "Told", "Way", "way_of"]
 

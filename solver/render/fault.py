@@ -6,9 +6,9 @@ from solver.fault.acts import Act
 from solver.fault.case import LEVELS, FaultCase
 from solver.fault.finding import Finding
 from solver.fault.record import last_year
+from solver.fault.remedies import ACTIONS, RIGHT
 from solver.fault.review import Turn, sure_way, turns
 from solver.fault.safety import STEPS
-from solver.fault.stories import ACTIONS, RIGHT
 from solver.fault.way import DO, NAME, Told, Way
 from solver.station.faults import FAULTS
 from solver.units.show import capital, counted

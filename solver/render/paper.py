@@ -3,7 +3,8 @@
 from collections import Counter
 from typing import Any
 
-from solver.sets.paper import Paper, cases_of
+from solver.sets.paper import Paper
+from solver.sets.paper_questions import cases_of
 from solver.sets.shares import shares_text
 
 __all__ = ["paper_json", "paper_text"]

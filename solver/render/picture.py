@@ -12,7 +12,8 @@ from solver.station.station import Station
 from solver.units.show import exact, with_unit
 from solver.vocabulary import quantity_named
 
-from .picture_scenes import FLOOR, PIPE, RISER, source
+from .picture_pieces import FLOOR, PIPE
+from .picture_scenes import RISER, source
 from .picture_words import captions, picture_words
 from .svg import INK, check_valve, element, gate_valve, label, path, rect
 

@@ -8,7 +8,7 @@ from html import escape
 
 from solver.own.record import PLACES
 
-from .picture_scenes import FLOOR, GROUND, PIPE, gauge
+from .picture_pieces import FLOOR, GROUND, PIPE, gauge
 from .svg import (
     ACCENT,
     INK,

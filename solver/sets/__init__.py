@@ -1,8 +1,8 @@
 """Whatever is made of many problems: exams, sets of work, sheets.
 
-- `paper.py`: an exam, from its code; the same questions for anyone who has it.
+- `paper.py`: an exam, from its code; `paper_questions.py`: its questions, the same for anyone who has it.
 - `work_set.py`: a set of work, made, checked, or read from its code; `set_questions.py`: the kinds of
-  its questions, the same for all, and each person's own problems.
+  its questions, the same for all; `set_cases.py`: each person's own problems.
 - `fault_part.py`: the cases of find the fault in a set or an exam.
 - `own_plant.py`: a trainer's own plant, from a table; `kept_ranges.py`: which problems keep to the
   ranges of its pumps.

@@ -5,7 +5,7 @@ from types import MappingProxyType
 from typing import NamedTuple
 
 from solver.engine.grading import MISTAKE, NEAR, RIGHT, Verdict
-from solver.fault.stories import RIGHT as RIGHT_CALLS
+from solver.fault.remedies import RIGHT as RIGHT_CALLS
 from solver.fault.way import Way
 from solver.units.show import exact
 

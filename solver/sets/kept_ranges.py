@@ -8,8 +8,8 @@ without. So which seeds fit is looked for once, as they are needed, and remember
 from collections.abc import Mapping
 from functools import lru_cache
 
-from solver.engine.case import draw, drawn_values
 from solver.engine.family import Family, Small
+from solver.engine.posing import draw, drawn_values
 from solver.errors import SolverError, Unfit
 from solver.scenario import Place, kind_of, kinds_of
 from solver.vocabulary import quantity_named

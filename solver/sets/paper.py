@@ -8,10 +8,9 @@ from, the cases of find the fault where there are any (fault_part.py), and three
 """
 
 import re
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
-from solver.engine.case import Case, draw
 from solver.engine.code import (
     CHECK,
     DIGIT,
@@ -27,24 +26,11 @@ from solver.engine.code import (
 )
 from solver.engine.draw import Draw
 from solver.errors import BadCode, SolverError
-from solver.fault.case import FaultCase
-from solver.topics.catalogue import (
-    BITS,
-    CATALOGUE,
-    CHAPTERS,
-    FIRST,
-    Kind,
-    Refused,
-    chapters_at,
-    check_known,
-    kinds_at,
-    level_at,
-)
-from solver.topics.first_catalogue import questions as questions_of_the_first
+from solver.topics.catalogue import BITS, CATALOGUE, CHAPTERS, FIRST, chapters_at, check_known
 
 from .fault_part import IN_CODE, FaultPart, part_in_code
 from .shares import IN_CODE as SHARES_IN_CODE
-from .shares import MOST_SHARE, counts_of, in_code, shares_in
+from .shares import MOST_SHARE, in_code, shares_in
 
 __all__ = [
     "CHAPTERS",
@@ -52,11 +38,8 @@ __all__ = [
     "SEEDS",
     "Paper",
     "any_seed",
-    "around",
-    "cases_of",
     "chapters_in",
-    "counts_by_chapter",
-    "faults_of",
+    "checked",
     "mask_of",
     "read_paper",
 ]
@@ -65,7 +48,6 @@ MOST = 200  # questions
 LONGEST = 600  # minutes
 ANY_LEVEL = 0
 SEEDS = 100_000  # numbers that problems are drawn from
-TRIED = 50  # draws among which a question is not one that stands on the paper already
 _SHAPE = re.compile(
     rf"EXAM-({DIGIT}{{1,6}}){SHARES_IN_CODE}-({DIGIT})([UM])-({DIGIT}{{1,3}})-({DIGIT}{{1,3}})-([CT])"
     rf"-({DIGIT}{{1,3}})-({DIGIT}{{1,9}}){IN_CODE}-{CHECK}"
@@ -174,11 +156,6 @@ def _check_shares(paper: Paper) -> None:
         raise SolverError(f"Give each chapter a share from 1 to {MOST_SHARE}.")
 
 
-def counts_by_chapter(paper: Paper) -> dict[str, int]:
-    """How many questions each chapter gives, where the paper has shares."""
-    return dict(zip(paper.by_share, counts_of(paper.count, paper.shares), strict=True))
-
-
 def read_paper(text: str) -> Paper:
     """The paper of a code.
 
@@ -211,65 +188,3 @@ def read_paper(text: str) -> Paper:
         raise
     except SolverError as fault:
         raise BadCode(f"“{shown(text)}” can't be used. {fault}") from None
-
-
-def faults_of(paper: Paper) -> tuple[FaultCase, ...]:
-    """The cases of find the fault, which come after the problems."""
-    return paper.faults.cases(paper.drawn_from, paper.units) if paper.faults else ()
-
-
-def cases_of(paper: Paper) -> tuple[Case | Refused, ...]:
-    """The questions, in order: the chapters in turn, or by their shares in an order of chance.
-
-    No kind of a chapter comes again before all have been.
-
-    Each has a stream of chance of its own, so that none is moved by what becomes of another.
-
-    Raises:
-        SolverError: there can be no such paper.
-    """
-    checked(paper)
-    chapters = [name for name in BITS if name in paper.chapters]  # as the code has them
-    if paper.catalogue == FIRST:
-        drawn = questions_of_the_first(
-            paper.drawn_from, chapters, paper.level, paper.units, paper.count
-        )
-        return tuple(drawn)
-    chance = Draw(f"plan {paper.drawn_from}")
-    turns = chance.shuffled(chapters)
-    kinds = kinds_at(paper.catalogue)
-    heaps = {chapter: around(kinds, chapter, chance) for chapter in turns}
-    if paper.shares:
-        each = counts_by_chapter(paper).items()
-        turns = chance.shuffled([name for name, count in each for _ in range(count)])
-    cases: list[Case | Refused] = []
-    for at in range(paper.count):
-        cases.append(_question(next(heaps[turns[at % len(turns)]]), paper, at + 1, cases))
-    return tuple(cases)
-
-
-def around(kinds: Sequence[Kind], chapter: str, chance: Draw) -> Iterator[Kind]:
-    """Those of a chapter among these kinds for ever, each time round in another order."""
-    kinds = [kind for kind in kinds if kind.chapter == chapter]
-    while True:
-        yield from chance.shuffled(kinds)
-
-
-def _question(
-    kind: Kind, paper: Paper, at: int, before: Iterable[Case | Refused]
-) -> Case | Refused:
-    chance = Draw(f"{paper.drawn_from} {at}")
-    level = level_at(kind, paper.level, chance)
-    if kind.family is None:
-        return Refused(kind, level, paper.units, any_seed(chance))
-    of_kind = [one for one in before if isinstance(one, Case) and one.family is kind.family]
-    for _ in range(TRIED):
-        case = draw(kind.family, any_seed(chance), paper.units, level)
-        if not any(_same(case, other) for other in of_kind):
-            break
-    return case
-
-
-def _same(case: Case, other: Case) -> bool:
-    """Whether two are one problem, in their numbers and their words."""
-    return case.given == other.given and case.question == other.question

@@ -35,7 +35,8 @@ from .fault_part import IN_CODE, FaultPart, part_in_code
 from .kept_ranges import keeping
 from .own_plant import Plant, set_at
 from .paper import chapters_in
-from .set_questions import WorkSet, case_for, cases_for, faults_for, person_id, plan_of
+from .set_cases import case_for, cases_for, faults_for, person_id
+from .set_questions import WorkSet, plan_of
 from .shares import IN_CODE as SHARES_IN_CODE
 from .shares import MOST_SHARE, shares_in
 

@@ -11,9 +11,10 @@ from collections import ChainMap
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 
-from solver.engine.case import Case, drawn_again
+from solver.engine.case import Case
 from solver.engine.draw import Draw
 from solver.engine.family import Drawn
+from solver.engine.posing import drawn_again
 from solver.errors import NotSolvable, Unfit
 from solver.scenario import PUMPS, Place, kind_of
 

@@ -3,7 +3,8 @@
 from dataclasses import dataclass, replace
 
 from solver.algebra.formula import Formula
-from solver.engine.family import Family, Judge, Level, Orders, Scene
+from solver.engine.family import Family, Level, Scene
+from solver.engine.judgement import Judge, Orders
 
 __all__ = ["Chapter"]
 

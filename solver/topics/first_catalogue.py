@@ -3,9 +3,9 @@
 from collections.abc import Iterator
 
 from solver.engine.case import Case
-from solver.engine.case import draw as draw_case
 from solver.engine.draw import Draw
 from solver.engine.family import Family
+from solver.engine.posing import draw as draw_case
 
 from .catalogue import FIRST, Kind, Refused, kinds_at, level_at
 

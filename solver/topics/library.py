@@ -4,9 +4,9 @@ from collections import Counter
 from difflib import get_close_matches
 
 from solver.engine.case import Case
-from solver.engine.case import draw as draw_case
 from solver.engine.code import read_code
 from solver.engine.family import Family
+from solver.engine.posing import draw as draw_case
 from solver.errors import BadCode, BadDefinition
 
 from .catalogue import GONE

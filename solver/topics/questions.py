@@ -22,7 +22,8 @@ from string import Formatter
 from typing import Any, NamedTuple
 
 from solver.engine.draw import Draw
-from solver.engine.family import Family, Judge, Judgement, Level, Option, Scene
+from solver.engine.family import Family, Level, Scene
+from solver.engine.judgement import Judge, Judgement, Option
 from solver.errors import BadDefinition
 from solver.topics.chapter import Chapter
 from solver.topics.rungs import rung_of

@@ -12,7 +12,8 @@ from pathlib import Path
 from solver import FAMILIES, Case
 from solver.engine.code import read_code
 from solver.fault.case import REVISION, TAG, FaultCase
-from solver.sets.paper import cases_of, faults_of, read_paper
+from solver.sets.paper import read_paper
+from solver.sets.paper_questions import cases_of, faults_of
 from solver.sets.work_set import cases_for, faults_for, read_set
 from solver.topics.catalogue import Refused
 from tests.solver.sets import PLANT

@@ -8,7 +8,8 @@ import pytest
 from solver import FAMILIES, draw
 from solver.algebra.expression import Fraction, Known
 from solver.algebra.formula import Formula
-from solver.engine.family import Family, Judgement, Level, Option, Small
+from solver.engine.family import Family, Level, Small
+from solver.engine.judgement import Judgement, Option
 from solver.errors import BadDefinition
 from solver.topics.formulas import FORMULAS
 from solver.vocabulary import quantity_named

@@ -11,8 +11,8 @@ from solver.fault.acts import CHECK
 from solver.fault.case import LEVELS, FaultCase, case_of, fault_case, severities
 from solver.fault.finding import Finding, finding
 from solver.fault.model import Model
+from solver.fault.remedies import RIGHT
 from solver.fault.review import sure_way
-from solver.fault.stories import RIGHT
 from solver.station.faults import FAULTS, with_fault
 from solver.station.readings import NotRead
 

@@ -5,7 +5,7 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from solver import FAMILIES, case_from_code, draw, family_named, grade
-from solver.engine.case import posed
+from solver.engine.posing import posed
 from solver.errors import Unfit
 from solver.own.record import FIELDS, STATES, Record, examine, lesson, like, read_entries
 from solver.own.record.fields import SAME

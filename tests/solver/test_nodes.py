@@ -26,11 +26,11 @@ from solver.algebra.formula import Formula, units_of
 from solver.algebra.notation import LATEX
 from solver.algebra.tree import children, compiled, isolate, names, walk, with_children
 from solver.algebra.typeset import labelled, numbers, symbols, words
+from solver.engine.band import accepted_band
 from solver.engine.changes import mistaken_changes
 from solver.engine.common_slips import common_slips
 from solver.engine.plan import find_plan, in_one_line, put_in
 from solver.engine.slips_together import with_slips
-from solver.engine.solution import accepted_band
 from solver.engine.steps import worked_steps
 from solver.engine.variants import variants
 from solver.units.show import exact, figures

@@ -11,7 +11,8 @@ from hypothesis import strategies as st
 from solver import BadCode, Case, SolverError
 from solver.engine.code import sealed
 from solver.sets import paper as papers
-from solver.sets.paper import CHAPTERS, MOST, Paper, cases_of, checked, mask_of, read_paper
+from solver.sets.paper import CHAPTERS, MOST, Paper, checked, mask_of, read_paper
+from solver.sets.paper_questions import cases_of
 from solver.topics.catalogue import BITS, CATALOGUE, Refused, chapters_at, kinds_at
 
 

@@ -11,7 +11,8 @@ from hypothesis import strategies as st
 
 from solver.errors import BadCode, SolverError
 from solver.render.paper import paper_json, paper_text
-from solver.sets.paper import CHAPTERS, Paper, cases_of, checked, counts_by_chapter, read_paper
+from solver.sets.paper import CHAPTERS, Paper, checked, read_paper
+from solver.sets.paper_questions import cases_of, counts_by_chapter
 from solver.sets.shares import counts_of, read_shares, shares_text
 from solver.sets.work_set import cases_for, plan_of, read_set, set_of
 

@@ -6,7 +6,8 @@ import pytest
 
 from solver import FAMILIES, draw
 from solver.algebra.formula import Formula, Slip
-from solver.engine.family import Judgement, Level, Option
+from solver.engine.family import Level
+from solver.engine.judgement import Judgement, Option
 from solver.errors import BadDefinition
 from solver.topics.formulas import FORMULAS
 from solver.vocabulary import quantity_named, spoken

@@ -6,7 +6,7 @@ as a level whose draws are thrown away. The lowest shares are printed when the r
 
 import pytest
 
-from solver.engine.case import tried
+from solver.engine.posing import tried
 from solver.errors import Unfit
 from tests.solver.drawn import PROBLEMS, SEEDS, named
 

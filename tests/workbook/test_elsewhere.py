@@ -7,7 +7,8 @@ import pytest
 import segno
 
 from solver import SolverError
-from solver.sets.paper import CHAPTERS, Paper, cases_of, checked
+from solver.sets.paper import CHAPTERS, Paper, checked
+from solver.sets.paper_questions import cases_of
 from tests.workbook.group.members import WEDNESDAY
 from workbook.exam.elsewhere import in_address, link_of, on_another_device, printed_qr
 from workbook.exam.practice_exam import ExamPanel

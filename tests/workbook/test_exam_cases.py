@@ -6,10 +6,11 @@ import pytest
 from pypdf import PdfReader
 
 from solver import BadCode
+from solver.fault.remedies import ACTIONS, RIGHT
 from solver.fault.review import sure_way
-from solver.fault.stories import ACTIONS, RIGHT
 from solver.sets.fault_part import FaultPart
-from solver.sets.paper import Paper, cases_of, faults_of, read_paper
+from solver.sets.paper import Paper, read_paper
+from solver.sets.paper_questions import cases_of, faults_of
 from tests.workbook.group.panels import slow
 from workbook.exam.outcome import Outcome
 from workbook.exam.practice_exam import ExamPanel

@@ -9,8 +9,8 @@ from solver.algebra.tree import constants
 from solver.render.html import formula_latex, formula_text
 from solver.topics import limits
 from solver.topics.formulas import FORMULAS
-from solver.topics.limits import Limits
 from solver.topics.tables import table_as_printed, table_names, table_source
+from solver.topics.zones import Limits
 from solver.units.unit import units as every_unit
 from solver.vocabulary import quantity_named, spoken
 from tests.workbook.said import words

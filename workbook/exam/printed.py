@@ -4,7 +4,8 @@ from pathlib import Path
 from typing import Any
 
 from solver.render.text import ROUNDING
-from solver.sets.paper import Paper, faults_of
+from solver.sets.paper import Paper
+from solver.sets.paper_questions import faults_of
 from workbook.reference import by_chapter, sheet_of
 from workbook.ui.cautions import caution_lines
 from workbook.ui.contents import titled

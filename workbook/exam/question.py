@@ -7,10 +7,11 @@ from solver import Case, SolverError, Verdict, grade
 from solver.engine.choices import Choice, choices_of
 from solver.errors import Unreadable
 from solver.fault.case import FaultCase
-from solver.fault.stories import RIGHT as RIGHT_CALLS
+from solver.fault.remedies import RIGHT as RIGHT_CALLS
 from solver.fault.way import Way, way_of
 from solver.render.fault import outcome
-from solver.sets.paper import Paper, cases_of, faults_of
+from solver.sets.paper import Paper
+from solver.sets.paper_questions import cases_of, faults_of
 from solver.station.faults import FAULTS
 from solver.topics.catalogue import Refused
 from solver.units.reading import read

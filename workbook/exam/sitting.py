@@ -16,7 +16,8 @@ from typing import Any
 from solver import BadCode, SolverError
 from solver.fault.case import FaultCase
 from solver.fault.way import Way
-from solver.sets.paper import Paper, faults_of, read_paper
+from solver.sets.paper import Paper, read_paper
+from solver.sets.paper_questions import faults_of
 from workbook.log import Attempt, add_lines, now
 
 from .lines import ANSWER, BEGIN, DID, END, FLAG, TICK, events, line

@@ -6,9 +6,9 @@ from typing import Any
 from solver.fault.case import FaultCase
 from solver.fault.finding import finding
 from solver.fault.record import last_year
+from solver.fault.remedies import ACTIONS, RIGHT
 from solver.fault.review import sure_way
 from solver.fault.safety import LOCKOUT, QUALIFIED, STEPS
-from solver.fault.stories import ACTIONS, RIGHT
 from solver.fault.way import Way
 from solver.render.fault import NEEDS, case_heading, finding_text, way_in_words
 from solver.render.station import plates

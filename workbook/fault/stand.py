@@ -5,7 +5,7 @@ from collections.abc import Callable
 from ipywidgets import HTML, VBox
 
 from solver import SolverError
-from solver.fault.stories import ACTIONS
+from solver.fault.remedies import ACTIONS
 from solver.fault.way import DO, NAME, REVIEW
 from solver.station.faults import FAULTS
 from solver.units.show import capital

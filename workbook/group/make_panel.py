@@ -8,7 +8,8 @@ from ipywidgets import HTML, Box
 
 from solver import SolverError
 from solver.fault.case import fault_case
-from solver.sets.paper import CHAPTERS, SEEDS, Paper, cases_of
+from solver.sets.paper import CHAPTERS, SEEDS, Paper
+from solver.sets.paper_questions import cases_of
 from solver.units.show import counted
 from workbook.ui import static_site
 from workbook.ui.contents import titled

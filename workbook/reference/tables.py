@@ -9,8 +9,8 @@ from solver.algebra.formula import Formula
 from solver.algebra.tree import constants, is_one
 from solver.topics import limits
 from solver.topics.formulas import FORMULAS
-from solver.topics.limits import Limits
 from solver.topics.tables import table_as_printed, table_names, table_source
+from solver.topics.zones import Limits
 from solver.units.show import exact, with_unit
 from solver.units.unit import Unit, convert
 from solver.units.unit import units as known_units

@@ -7,7 +7,8 @@ from typing import NamedTuple
 
 from solver.engine.plan import Link
 from solver.own.doubts import contradictions, unusual
-from solver.topics.limits import CURRENT_UNBALANCE, NAMEPLATE_AMPS, Limits
+from solver.topics.limits import CURRENT_UNBALANCE, NAMEPLATE_AMPS
+from solver.topics.zones import Limits
 from solver.vocabulary import quantity_named
 
 from .check import Check, Finding, checked

@@ -12,9 +12,9 @@ from solver.topics.limits import (
     POLARIZATION,
     RANDOM_INSULATION,
     RANDOM_OHMS,
-    Limits,
 )
 from solver.topics.tables import table_rows
+from solver.topics.zones import Limits
 
 from .check import Check
 from .verdict import (

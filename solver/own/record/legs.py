@@ -9,13 +9,8 @@ from functools import partial
 from itertools import pairwise
 
 from solver.topics.balance.judgments_leads import CLEAR, CONNECTIONS
-from solver.topics.limits import (
-    CURRENT_UNBALANCE,
-    DERATED,
-    NAMEPLATE_AMPS,
-    VOLTAGE_UNBALANCE,
-    Limits,
-)
+from solver.topics.limits import CURRENT_UNBALANCE, DERATED, NAMEPLATE_AMPS, VOLTAGE_UNBALANCE
+from solver.topics.zones import Limits
 
 from .check import Check, Judge
 from .verdict import BEYOND, LOOK, WITHIN, Seen, Verdict, above, at_most

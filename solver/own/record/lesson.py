@@ -11,8 +11,9 @@ from collections.abc import Callable, Iterable, Mapping
 from math import log
 from typing import NamedTuple
 
-from solver.engine.case import Case, draw, posed
+from solver.engine.case import Case
 from solver.engine.family import Family
+from solver.engine.posing import draw, posed
 from solver.errors import Unfit
 from solver.topics.problems import FAMILIES
 

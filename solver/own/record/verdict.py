@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from typing import NamedTuple
 
 from solver.own import doubts
-from solver.topics.limits import Limits
+from solver.topics.zones import Limits
 from solver.vocabulary import quantity_named
 
 from .entries import Record

@@ -1,6 +1,7 @@
 """From the wire to the water: what the motor draws and gives, what the pump moves, what it costs."""
 
-from solver.topics.limits import FLOW_SHARE, LOAD_BY_AMPS, MOTOR_LOAD, Limits
+from solver.topics.limits import FLOW_SHARE, LOAD_BY_AMPS, MOTOR_LOAD
+from solver.topics.zones import Limits
 from solver.vocabulary import quantity_named
 
 from .check import Check, Judge, Ways

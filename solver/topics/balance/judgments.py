@@ -4,17 +4,12 @@ from collections.abc import Mapping
 from dataclasses import replace
 
 from solver.engine.draw import Draw
-from solver.engine.family import Judgement, Level, Option
+from solver.engine.family import Level
+from solver.engine.judgement import Judgement, Option
 from solver.station.need import Need
 from solver.station.scene import OneOf
-from solver.topics.limits import (
-    CURRENT_UNBALANCE,
-    DERATED,
-    NAMEPLATE_AMPS,
-    VOLTAGE_UNBALANCE,
-    against,
-    too_near,
-)
+from solver.topics.limits import CURRENT_UNBALANCE, DERATED, NAMEPLATE_AMPS, VOLTAGE_UNBALANCE
+from solver.topics.zones import against, too_near
 from solver.units.show import figures, with_unit
 
 from .legs import (

@@ -7,7 +7,8 @@ splice (pump makers' manuals).
 from collections.abc import Mapping
 
 from solver.engine.draw import Draw
-from solver.engine.family import Judge, Judgement, Level, Option
+from solver.engine.family import Level
+from solver.engine.judgement import Judge, Judgement, Option
 from solver.topics.scenes import NO_NUMBERS
 from solver.units.show import figures, with_unit
 

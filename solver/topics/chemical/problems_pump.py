@@ -1,7 +1,8 @@
 """The feed pump: what a drawdown cylinder shows, its stroke and speed, dilution."""
 
 from solver.engine.family import Level
-from solver.topics.limits import FEEDER_SHARE, against
+from solver.topics.limits import FEEDER_SHARE
+from solver.topics.zones import against
 
 from .small import CHAPTER, CHLORINE, DILUTED, FERRIC, HYPO, OVERSIZED, TREATS
 

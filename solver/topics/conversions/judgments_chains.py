@@ -5,7 +5,7 @@ from collections.abc import Mapping
 from typing import NamedTuple
 
 from solver.engine.draw import Draw
-from solver.engine.family import Judge, Judgement, Option
+from solver.engine.judgement import Judge, Judgement, Option
 from solver.units.show import exact
 
 __all__ = ["CHANNEL", "POWER", "REPORT", "judge_chain"]

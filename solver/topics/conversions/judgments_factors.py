@@ -4,7 +4,8 @@ from collections.abc import Mapping
 from typing import NamedTuple
 
 from solver.engine.draw import Draw
-from solver.engine.family import Judge, Judgement, Option, Scene
+from solver.engine.family import Scene
+from solver.engine.judgement import Judge, Judgement, Option
 from solver.topics.readings import noted, shown
 from solver.topics.scenes import ANY
 from solver.vocabulary import quantity_named

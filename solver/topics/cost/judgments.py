@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from typing import NamedTuple
 
 from solver.engine.draw import Draw
-from solver.engine.family import Judgement, Option
+from solver.engine.judgement import Judgement, Option
 from solver.errors import NotSolvable, Unfit
 from solver.station.drawn import beside
 from solver.station.faults import put

@@ -6,7 +6,8 @@ The picture is the question. The same points are in its table, for somebody who 
 from collections.abc import Mapping
 
 from solver.engine.draw import Draw
-from solver.engine.family import Judge, Judgement, Level, Option
+from solver.engine.family import Level
+from solver.engine.judgement import Judge, Judgement, Option
 from solver.topics.readings import noted, shown
 
 from .read_off import (

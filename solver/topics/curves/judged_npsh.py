@@ -3,7 +3,8 @@
 from collections.abc import Mapping
 
 from solver.engine.draw import Draw
-from solver.engine.family import Judgement, Level, Option
+from solver.engine.family import Level
+from solver.engine.judgement import Judgement, Option
 from solver.topics.readings import noted, shown
 
 from .read_off import NPSH, at_work, chosen, flow_at, rows, sheet_in

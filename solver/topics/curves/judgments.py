@@ -4,9 +4,11 @@ from collections.abc import Mapping
 from dataclasses import replace
 
 from solver.engine.draw import Draw
-from solver.engine.family import Judgement, Level
-from solver.topics.limits import BEST_SHARE, SHUTOFF_SHARE, against
+from solver.engine.family import Level
+from solver.engine.judgement import Judgement
+from solver.topics.limits import BEST_SHARE, SHUTOFF_SHARE
 from solver.topics.readings import shown
+from solver.topics.zones import against
 
 from .read_off import WITHOUT_POWER, clear_peak, rows
 from .stations import CHAPTER, MISPLACED, SHUTOFF_STORY

@@ -3,7 +3,7 @@
 from collections.abc import Callable, Iterable, Mapping
 from typing import NamedTuple
 
-from solver.engine.family import Option
+from solver.engine.judgement import Option
 from solver.errors import NotSolvable
 from solver.station.scene import station_in
 from solver.station.sheet import Sheet, sheet_of

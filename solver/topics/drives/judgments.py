@@ -3,9 +3,10 @@
 from collections.abc import Mapping
 
 from solver.engine.draw import Draw
-from solver.engine.family import Judgement, Level, Option
-from solver.topics.limits import too_near
+from solver.engine.family import Level
+from solver.engine.judgement import Judgement, Option
 from solver.topics.readings import shown
+from solver.topics.zones import too_near
 
 from .small import CHAPTER, SHAKING, ZONES
 

@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 
 from solver.engine.draw import Draw
-from solver.engine.family import Judgement, Option
+from solver.engine.judgement import Judgement, Option
 from solver.topics.formulas import POWER
 from solver.topics.readings import by, noted, only, shown
 from solver.topics.scenes import DIRECT

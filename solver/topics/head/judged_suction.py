@@ -3,13 +3,14 @@
 from dataclasses import replace
 
 from solver.engine.draw import Draw
-from solver.engine.family import Judge, Level
+from solver.engine.family import Level
+from solver.engine.judgement import Judge
 from solver.errors import NotSolvable
 from solver.station.need import Need
 from solver.station.scene import Readings
 from solver.station.station import Station
 from solver.station.suction import air_head
-from solver.topics.limits import Limits, Zone, against
+from solver.topics.zones import Limits, Zone, against
 
 from .stations import CHAPTER, at_the_pump, clog, suction_of
 

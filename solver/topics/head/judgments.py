@@ -3,7 +3,7 @@
 from collections.abc import Callable, Mapping
 
 from solver.engine.draw import Draw
-from solver.engine.family import Judge, Judgement, Option
+from solver.engine.judgement import Judge, Judgement, Option
 from solver.station.instruments import noted
 from solver.station.scene import station_in
 from solver.topics.readings import shown

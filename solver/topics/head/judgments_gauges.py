@@ -10,7 +10,7 @@ from dataclasses import replace
 from typing import NamedTuple
 
 from solver.engine.draw import Draw
-from solver.engine.family import Judgement, Option
+from solver.engine.judgement import Judgement, Option
 from solver.errors import NotSolvable
 from solver.station.faults import with_fault
 from solver.station.scene import station_in

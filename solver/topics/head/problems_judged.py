@@ -12,7 +12,7 @@ from solver.station.main import SIZES
 from solver.station.need import Need
 from solver.station.scene import Readings
 from solver.station.station import Station
-from solver.topics.limits import Limits
+from solver.topics.zones import Limits
 
 from .judged_suction import by_system
 from .judgments import judge_missing, judge_pipe, left_out_of

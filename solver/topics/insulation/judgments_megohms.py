@@ -3,16 +3,13 @@
 from collections.abc import Mapping
 
 from solver.engine.draw import Draw
-from solver.engine.family import Judgement, Level, Option
+from solver.engine.family import Level
+from solver.engine.judgement import Judgement, Option
 from solver.station.need import Need
 from solver.station.scene import Readings
-from solver.topics.limits import (
-    FIELD_INSULATION,
-    FORM_INSULATION,
-    RANDOM_INSULATION,
-    against,
-)
+from solver.topics.limits import FIELD_INSULATION, FORM_INSULATION, RANDOM_INSULATION
 from solver.topics.readings import noted
+from solver.topics.zones import against
 from solver.units.show import exact, figures, with_unit
 
 from .windings import CAUTION, CHAPTER, MEDIUM, SOUND, TESTED, altered, damp_to, kept, worked

@@ -3,12 +3,14 @@
 from collections.abc import Mapping
 
 from solver.engine.draw import Draw
-from solver.engine.family import Judge, Judgement, Level, Option
+from solver.engine.family import Level
+from solver.engine.judgement import Judge, Judgement, Option
 from solver.station.condition import at_temperature
 from solver.station.scene import Readings
 from solver.station.station import Station
-from solver.topics.limits import ABSORPTION, INDEX_CEILING, POLARIZATION, against, too_near
+from solver.topics.limits import ABSORPTION, INDEX_CEILING, POLARIZATION
 from solver.topics.readings import only, shown
+from solver.topics.zones import against, too_near
 from solver.units.show import exact, figures, with_unit
 
 from .windings import CAUTION, CHAPTER, SOUND, TESTED, altered, damp_to, worked

@@ -3,12 +3,14 @@
 from collections.abc import Mapping
 
 from solver.engine.draw import Draw
-from solver.engine.family import Judgement, Level, Option
+from solver.engine.family import Level
+from solver.engine.judgement import Judgement, Option
 from solver.station.need import Need
 from solver.station.scene import Change, Readings
 from solver.station.station import Station
-from solver.topics.limits import TIME_ON_GROUND, against
+from solver.topics.limits import TIME_ON_GROUND
 from solver.topics.tables import table_rows
+from solver.topics.zones import against
 from solver.units.show import exact, with_unit
 
 from .windings import CAUTION, CHAPTER, RATED, altered, worked

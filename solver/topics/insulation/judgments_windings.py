@@ -4,13 +4,15 @@ from collections.abc import Mapping
 from math import inf, isinf
 
 from solver.engine.draw import Draw
-from solver.engine.family import Judge, Judgement, Level, Option
+from solver.engine.family import Level
+from solver.engine.judgement import Judge, Judgement, Option
 from solver.station.condition import between_leads
 from solver.station.need import ANY
 from solver.station.scene import OneOf, Readings
 from solver.station.supply import Legs
-from solver.topics.limits import FORM_OHMS, LOW_VOLTAGE, RANDOM_OHMS, too_near
+from solver.topics.limits import FORM_OHMS, LOW_VOLTAGE, RANDOM_OHMS
 from solver.topics.readings import noted
+from solver.topics.zones import too_near
 from solver.units.show import exact, figures, with_unit
 
 from .windings import CHAPTER, MEDIUM, OHMS, TESTED, faulty, ohms_within

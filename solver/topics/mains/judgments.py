@@ -3,8 +3,10 @@
 from collections.abc import Mapping
 
 from solver.engine.draw import Draw
-from solver.engine.family import Judgement, Level, Option
-from solver.topics.limits import CLOSING_RATIO, against
+from solver.engine.family import Level
+from solver.engine.judgement import Judgement, Option
+from solver.topics.limits import CLOSING_RATIO
+from solver.topics.zones import against
 from solver.units.show import figures, with_unit
 
 from .formulas_measuring import flume_row

@@ -3,9 +3,11 @@
 from collections.abc import Mapping
 
 from solver.engine.draw import Draw
-from solver.engine.family import Judgement, Level, Option
-from solver.topics.limits import OVERLOAD_SETTING, against, too_near
+from solver.engine.family import Level
+from solver.engine.judgement import Judgement, Option
+from solver.topics.limits import OVERLOAD_SETTING
 from solver.topics.tables import named_rows
+from solver.topics.zones import against, too_near
 from solver.units.show import exact, figures, with_unit
 
 from .formulas import code_letter

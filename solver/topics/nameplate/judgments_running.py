@@ -3,9 +3,11 @@
 from collections.abc import Mapping
 
 from solver.engine.draw import Draw
-from solver.engine.family import Judgement, Level, Option
-from solver.topics.limits import LOAD_BY_AMPS, SERVICE_LOAD, against
+from solver.engine.family import Level
+from solver.engine.judgement import Judgement, Option
+from solver.topics.limits import LOAD_BY_AMPS, SERVICE_LOAD
 from solver.topics.readings import AMPS, only
+from solver.topics.zones import against
 
 from .stations import CHAPTER, LEGS_READ, LIVE, LOADED, READ, SERVICE_PLATE, by_amps, worked
 

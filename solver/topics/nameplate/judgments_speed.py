@@ -3,7 +3,8 @@
 from collections.abc import Mapping
 
 from solver.engine.draw import Draw
-from solver.engine.family import Judge, Judgement, Level, Option
+from solver.engine.family import Level
+from solver.engine.judgement import Judge, Judgement, Option
 from solver.topics.readings import only
 from solver.units.show import exact, figures, with_unit
 

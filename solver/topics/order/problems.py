@@ -3,7 +3,8 @@
 from collections.abc import Mapping
 
 from solver.engine.draw import Draw
-from solver.engine.family import Family, Level, Orders, Scene, Small
+from solver.engine.family import Family, Level, Scene, Small
+from solver.engine.judgement import Orders
 from solver.engine.order import Ordering
 from solver.scenario import places_of
 from solver.topics.chapter import Chapter

@@ -3,9 +3,11 @@
 from collections.abc import Mapping
 
 from solver.engine.draw import Draw
-from solver.engine.family import Judgement, Level, Option
-from solver.topics.limits import PARALLEL_GAIN, SPECIFIC_SPEED, against
+from solver.engine.family import Level
+from solver.engine.judgement import Judgement, Option
+from solver.topics.limits import PARALLEL_GAIN, SPECIFIC_SPEED
 from solver.topics.readings import shown
+from solver.topics.zones import against
 from solver.units.show import figures, with_unit
 
 from .stations import BEST, CHAPTER, CUBE_OR_NOT, PUMP, SHAPES_OF, SQUARES, TWINS, TWO_ON_ONE

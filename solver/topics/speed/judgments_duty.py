@@ -4,7 +4,8 @@ from collections.abc import Mapping
 from dataclasses import replace
 
 from solver.engine.draw import Draw
-from solver.engine.family import Judge, Judgement, Level, Option
+from solver.engine.family import Level
+from solver.engine.judgement import Judge, Judgement, Option
 from solver.errors import NotSolvable
 from solver.station.faults import with_fault
 from solver.station.need import Need

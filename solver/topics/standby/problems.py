@@ -4,19 +4,12 @@
 """
 
 from solver.engine.family import Level
-from solver.topics.limits import GENERATOR_LOAD, against
+from solver.topics.limits import GENERATOR_LOAD
 from solver.topics.questions import in_words
 from solver.topics.scenes import AT_A_WELL
+from solver.topics.zones import against
 
-from .stations import (
-    BYPASSED,
-    CHAPTER,
-    ENGINE,
-    FUELED,
-    ON_GENERATOR,
-    OVERLOADED,
-    TRUCKED,
-)
+from .stations import BYPASSED, CHAPTER, ENGINE, FUELED, ON_GENERATOR, OVERLOADED, TRUCKED
 
 __all__ = ["STANDBY"]
 

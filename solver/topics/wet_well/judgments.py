@@ -8,13 +8,14 @@ from solver.station.need import Need
 from solver.station.scene import Readings
 from solver.station.station import Station
 from solver.station.well import cycle_rows
-from solver.topics.limits import FLOW_SHARE, MOTOR_CYCLE, against
+from solver.topics.limits import FLOW_SHARE, MOTOR_CYCLE
 from solver.topics.speed.judgments_duty import (
     SOME_FRICTION,
     WITHOUT_STATIC,
     changed_duty,
     judge_duty,
 )
+from solver.topics.zones import against
 
 from .stations import CHAPTER, FALLS, LOSES, PER_DEPTH, well_with
 

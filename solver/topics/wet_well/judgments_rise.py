@@ -4,13 +4,15 @@ from collections.abc import Mapping
 from dataclasses import replace
 
 from solver.engine.draw import Draw
-from solver.engine.family import Judgement, Level, Option
+from solver.engine.family import Level
+from solver.engine.judgement import Judgement, Option
 from solver.station.instruments import noted
 from solver.station.need import Need
 from solver.station.scene import Readings, station_in
 from solver.station.station import Station
-from solver.topics.limits import LEAK_SHARE, against
+from solver.topics.limits import LEAK_SHARE
 from solver.topics.readings import shown
+from solver.topics.zones import against
 from solver.units.show import figures
 
 from .stations import CHAPTER, NIGHT, PER_DEPTH, night, well_with, worked

@@ -6,8 +6,8 @@ import io
 import pytest
 
 from solver import SolverError
+from solver.fault.remedies import ACTIONS, RIGHT
 from solver.fault.review import sure_way
-from solver.fault.stories import ACTIONS, RIGHT
 from solver.fault.way import way_of
 from solver.sets.work_set import cases_for, faults_for, read_set
 from solver.station.faults import FAULTS

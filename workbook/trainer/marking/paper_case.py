@@ -10,7 +10,7 @@ from typing import NamedTuple
 
 from solver import SolverError
 from solver.fault.case import FaultCase
-from solver.fault.stories import ACTIONS, RIGHT
+from solver.fault.remedies import ACTIONS, RIGHT
 from solver.fault.way import DO, NAME, Way
 from solver.sets.credit import share_of_way
 from solver.station.faults import FAULTS

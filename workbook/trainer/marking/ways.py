@@ -7,7 +7,7 @@ earn nothing; they are told, to the learner in the review and to the trainer in 
 from collections.abc import Sequence
 
 from solver.fault.case import FaultCase
-from solver.fault.stories import RIGHT
+from solver.fault.remedies import RIGHT
 from solver.fault.way import Way
 from solver.render.fault import outcome
 from solver.sets.credit import share_of_way

@@ -8,8 +8,8 @@ from typing import Any
 from solver import Case, SolverError
 from solver.engine.order import right_orders
 from solver.fault.case import FaultCase
+from solver.fault.remedies import ACTIONS, RIGHT
 from solver.fault.review import sure_way
-from solver.fault.stories import ACTIONS, RIGHT
 from solver.render.fault import way_in_words
 from solver.render.text import ROUNDING, label_of
 from solver.sets.credit import in_points

@@ -8,8 +8,8 @@ from collections.abc import Iterable, Mapping, Sequence
 from statistics import median
 from typing import TYPE_CHECKING, NamedTuple
 
+from solver.fault.remedies import ACTIONS, RIGHT
 from solver.fault.safety import STEPS
-from solver.fault.stories import ACTIONS, RIGHT
 from solver.fault.way import Way
 from solver.station.faults import FAULTS
 from solver.units.show import capital, counted

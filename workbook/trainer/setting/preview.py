@@ -12,7 +12,7 @@ from ipywidgets import HTML, Box, VBox
 from solver import Case, SolverError
 from solver.engine.choices import choices_of
 from solver.fault.case import FaultCase
-from solver.fault.stories import ACTIONS, RIGHT
+from solver.fault.remedies import ACTIONS, RIGHT
 from solver.fault.way import Way
 from solver.scenario import PEOPLE
 from solver.sets.credit import in_points
