@@ -1,4 +1,7 @@
-"""The house: who may import whom, and what type everything has; pyproject.toml has the rules."""
+"""The house: who may import whom, what type everything has, and how long a file is.
+
+pyproject.toml has the rules of imports and types, DEVELOPERS.md all of them in words.
+"""
 
 import os
 import subprocess
@@ -13,6 +16,9 @@ ASKED = {
     "types of the solver": ("-m", "mypy", "--strict", "-p", "solver"),
     "types of the workbook": ("-m", "mypy", "-p", "workbook"),
 }
+
+LONGEST = 250  # lines of a source
+SOURCES = (".py", ".js", ".mjs", ".css")
 
 
 @pytest.mark.parametrize("ask", ASKED)
@@ -33,3 +39,15 @@ def test_a_broken_rule_is_seen(root, tmp_path):
     command = [sys.executable, "-m", "mypy", "--strict", "--cache-dir", str(tmp_path), str(wrong)]
     done = subprocess.run(command, cwd=tmp_path, capture_output=True, text=True, check=False)
     assert "[assignment]" in done.stdout
+
+
+def test_every_source_is_short_enough_to_be_read_whole(root):
+    """One that outgrows it parts at a seam of the trade; DEVELOPERS.md says how."""
+    files = [file for room in ("solver", "workbook") for file in Path(root, room).rglob("*")]
+    lines = {
+        str(file.relative_to(root)): len(file.read_text("utf-8").splitlines())
+        for file in files
+        if file.suffix in SOURCES
+    }
+    assert {"solver/topics/limits.py", "workbook/ui/look.css"} <= set(lines)
+    assert {} == {file: count for file, count in lines.items() if count > LONGEST}

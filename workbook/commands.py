@@ -129,7 +129,9 @@ def _trainer_options(parser: argparse.ArgumentParser) -> None:
 
 
 def _trainer(options: argparse.Namespace) -> int:
-    return trainer.open_course(options.course, options.port, browser=not options.no_browser)
+    from .trainer.opening import open_course
+
+    return open_course(options.course, options.port, browser=not options.no_browser)
 
 
 COMMANDS = {

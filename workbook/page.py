@@ -1,7 +1,31 @@
 """The one-line calls that the notebooks use. Each shows one panel.
 
-Everything is imported when it is called: a page that shows one card loads no more than that.
+Everything is imported when it is called: a page that shows one card loads no more than that. `chapter_calls.py`
+has those of what stands beside the problems, and `class_calls.py` those of work that others share; notebooks
+call all of them here.
 """
+
+from .chapter_calls import (
+    cautions,
+    cautions_in_full,
+    contents,
+    figure,
+    formulas,
+    own_numbers,
+    reference,
+    worked_example,
+)
+from .class_calls import (
+    class_report,
+    course,
+    group,
+    sent_set,
+    set_fault,
+    set_mark,
+    set_question,
+    set_work,
+    setting,
+)
 
 __all__ = [
     "cautions",
@@ -169,25 +193,6 @@ def log_copies():
     return LogCopies(own_log())
 
 
-def group(part: str = "work"):
-    """Group study: "work" at a set, "make" one, or put the "results" of all members together."""
-    from .group.own_group import own_group
-
-    own = own_group()
-    if part == "make":
-        from .group.make_panel import MakePanel
-        from .practice import past, units_of
-
-        return MakePanel(own, units_of(past()))
-    if part == "results":
-        from .group.results_panel import ResultsPanel
-
-        return ResultsPanel(own)
-    from .group.work_panel import WorkPanel
-
-    return WorkPanel(own)
-
-
 def _keep(told) -> str:
     """Every try is kept in the reader's log."""
     from .practice import keep
@@ -207,154 +212,3 @@ def plant():
     from .record.plant_panel import PlantPanel
 
     return PlantPanel()
-
-
-def worked_example(code: str):
-    """The worked solution of the problem with this code, opened step by step."""
-    from solver import case_from_code
-
-    from .practice.card import WorkedExample
-
-    return WorkedExample(case_from_code(code))
-
-
-def own_numbers(chapter: str):
-    """A reader's own readings, worked by the formulas of a chapter."""
-    from .practice.own_numbers import OwnNumbers
-    from .ui.chapter import asked_in, quantities_of
-
-    return OwnNumbers(quantities_of(chapter), asked_in(chapter))
-
-
-def formulas(chapter: str):
-    """The formulas of a chapter, with their units, reasons and sources."""
-    from .reference.reference_panel import FormulaSheet
-    from .ui.chapter import formulas_of
-
-    return FormulaSheet(formulas_of(chapter))
-
-
-def reference():
-    """Every formula turned round, constants, units, tables, limits: to find and to print."""
-    from .practice import past, units_of
-    from .reference.reference_panel import ReferencePanel
-    from .ui.static_site import words_of_address
-
-    wanted = (words_of_address() or {}).get("find", "")
-    return ReferencePanel(units_of(past()), wanted)
-
-
-def set_work(part: str = "top"):
-    """Work set by a trainer: who works here and how it stands; or "end", how to hand it in."""
-    from pathlib import Path
-
-    if _is_marked():
-        return None
-    from .trainer.learner.own_set import own_set
-    from .trainer.learner.set_panel import HandIn, SetTop
-
-    own = own_set(Path.cwd())
-    if part == "end":
-        return HandIn(own)
-    own.read()
-    return SetTop(own)
-
-
-def sent_set():
-    """A set that a trainer sent as a link or a text: opened, worked, and sent back as a file."""
-    from .trainer.learner.sent_panel import SentPanel
-
-    return SentPanel()
-
-
-def set_question(number: int):
-    """The card of one question of the set of work in this folder, from 1."""
-    from pathlib import Path
-
-    if _is_marked():
-        return None
-    from .trainer.learner.own_set import own_set
-    from .trainer.learner.set_card import SetCard
-
-    return SetCard(own_set(Path.cwd()), number)
-
-
-def set_fault(number: int):
-    """The case of find the fault that is this question of the set of work in this folder."""
-    from pathlib import Path
-
-    if _is_marked():
-        return None
-    from .trainer.learner.fault_card import FaultCard
-    from .trainer.learner.own_set import own_set
-
-    return FaultCard(own_set(Path.cwd()), number)
-
-
-def _is_marked() -> bool:
-    """Whether nbgrader marks this page, so that nobody is there to answer."""
-    from .trainer.marking.grade_cell import AUTOGRADE, nbgrader_step
-
-    return nbgrader_step() == AUTOGRADE
-
-
-def set_mark(number: int):
-    """The feedback and the points of one question, where nbgrader runs it; else nothing."""
-    from .trainer.marking.grade_cell import set_mark
-
-    return set_mark(number)
-
-
-def setting():
-    """Set work to the class whose course this folder is: chosen, seen as anybody, written."""
-    from pathlib import Path
-
-    from .trainer.setting.setting_panel import SettingPanel
-
-    return SettingPanel(Path.cwd())
-
-
-def course():
-    """The steps of the course whose folder this is: list, work given out and taken in, grades, records."""
-    from pathlib import Path
-
-    from .trainer.doing.course_panel import CoursePanel
-
-    return CoursePanel(Path.cwd())
-
-
-def class_report():
-    """How the class of this course did in a set: marks, mistakes to teach, who needs a hand."""
-    from pathlib import Path
-
-    from .trainer.report.class_panel import ClassPanel
-
-    return ClassPanel(Path.cwd())
-
-
-def cautions(*topics: str):
-    """The usual cautions for these topics in one line, which opens to the rules they come from."""
-    from .ui.cautions import caution_line
-
-    return caution_line(*topics)
-
-
-def cautions_in_full(*topics: str):
-    """The same in a box: once a chapter, and wherever readings of a real machine are typed in."""
-    from .ui.cautions import caution_box
-
-    return caution_box(*topics)
-
-
-def contents():
-    """The chapters, as links, with what each covers."""
-    from .ui.contents import list_of_chapters
-
-    return list_of_chapters()
-
-
-def figure(name: str):
-    """A figure to explore, by its name in figures/explorer.py."""
-    from .figures import show
-
-    return show(name)

@@ -56,6 +56,7 @@ def ground_line(*gaps: tuple[float, float]) -> list[str]:
 
 
 def water_body(left: float, right: float, top: float, bottom: float) -> list[str]:
+    """Water, with its surface."""
     return [
         rect(left, top, right - left, bottom - top, fill=WATER, fill_opacity=0.32),
         path((left, top), (right, top), stroke=WATER, width=2.5),

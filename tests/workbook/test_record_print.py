@@ -9,9 +9,10 @@ import pytest
 
 from solver.own.record import ALWAYS, NOT_MEASURED, by_pump, examine, read_entries
 from solver.render.text import steps_text
-from workbook.record import PumpFile, printed
+from workbook.record import PumpFile, printed_data
 from workbook.record.demo import FAULTS, FILE
-from workbook.record.printed import MOST_PUMPS, MOST_ROWS, TEMPLATE, Sheet, pdf_of, pictures_of
+from workbook.record.printed import MOST_PUMPS, MOST_ROWS, TEMPLATE, pdf_of, pictures_of
+from workbook.record.printed_data import Sheet
 from workbook.record.results import CannotWrite
 from workbook.record.trends import plots_of
 
@@ -233,7 +234,7 @@ def test_without_matplotlib_the_words_stand_in_place_of_the_pictures(monkeypatch
     def missing(plot):
         raise ImportError("matplotlib")
 
-    monkeypatch.setattr(printed, "print_svg", missing)
+    monkeypatch.setattr(printed_data, "print_svg", missing)
     text = plain(" ".join(pages(pdf_of(demo["Tannery Lane lift station, Pump 2"]))))
     assert plain("Current unbalance, %: steady. 2020-05-") in text
 

@@ -1,7 +1,8 @@
 """The practice exam: a paper from its code, sat against the clock, kept as it goes.
 
     lines.py      the file of a sitting, a line for each thing that happens
-    sitting.py    a sitting as its file has it; question.py, one question, read and marked
+    sitting.py    a sitting as its file has it; time_used.py, how much of its time is used;
+                  ways.py, its ways through cases; question.py, one question, read and marked
     earlier.py    sittings begun before, and how each stands
     desk.py       where a reader is in it; case_desk.py, a case of find the fault; clock.py, the time left;
                   overview.py, all questions at a glance

@@ -14,19 +14,18 @@ from time import monotonic
 from typing import Any
 
 from solver import BadCode, SolverError
-from solver.fault.case import FaultCase
 from solver.fault.way import Way
 from solver.sets.paper import Paper, read_paper
-from solver.sets.paper_questions import faults_of
 from workbook.log import Attempt, add_lines, now
 
 from .lines import ANSWER, BEGIN, DID, END, FLAG, TICK, events, line
 from .question import Answer, Marked, Question, attempt_of, marked, questions_of, said_of
+from .time_used import TimeUsed
+from .ways import Ways
 
 __all__ = ["HandedIn", "Sitting", "begin"]
 
 EVERY = 15  # seconds between two lines that only keep the time
-SILENCE = 120  # seconds that count without a pulse; a browser slows an unseen page to one a minute
 
 
 class HandedIn(SolverError):
@@ -47,7 +46,7 @@ def begin(paper: Paper, where: Path, clock: Callable[[], float] = monotonic) -> 
 class Sitting:
     """A sitting as its file has it. `answers`, `flagged` and `ways` are by the number of the question.
 
-    `ways` are those through cases of find the fault; a case is answered once its way has ended.
+    A case of find the fault is answered once its way has ended.
 
     `strange` are the numbers of lines that cannot be read, as they are torn or changed.
     Time counts, in seconds, while it goes on and its page is open in a browser, which `pulse` tells.
@@ -57,16 +56,13 @@ class Sitting:
     """
 
     def __init__(self, path: Path, clock: Callable[[], float] = monotonic):
-        self.path, self._clock = path, clock
+        self.path, self._used = path, TimeUsed(clock)
         self._paper: Paper | None = None
         self.answers: dict[int, Answer] = {}
         self.flagged: set[int] = set()
-        self.ways: dict[int, Way] = {}
-        self._way_since: dict[int, float] = {}
         self.ended = False
         self.recorded: tuple[str, ...] = ()
-        self._before = self._kept = 0.0
-        self._since: float | None = None
+        self._kept = 0.0
         self._read_to = self._lines = 0
         self._waiting: list[str] = []
         self.strange: list[int] = []
@@ -84,6 +80,11 @@ class Sitting:
     def questions(self) -> tuple[Question, ...]:
         """The questions in order, numbered from 1."""
         return questions_of(self.paper)
+
+    @cached_property
+    def ways(self) -> Ways:
+        """The ways through its cases of find the fault."""
+        return Ways(self.paper)
 
     def _read(self) -> None:
         """Take in what is new in the file: another page may have the same exam open."""
@@ -118,35 +119,16 @@ class Sitting:
         elif event == FLAG:
             (self.flagged.add if fields["on"] else self.flagged.discard)(question)
         elif event == DID:
-            self._take_way(
-                question, at, int(fields["after"]), str(fields["words"]), str(fields["when"])
-            )
+            after, words, when = int(fields["after"]), str(fields["words"]), str(fields["when"])
+            if answer := self.ways.take(question, at, after, words, when):
+                self.answers[question] = answer
         if event == END:
             self.ended, self.recorded = True, tuple(map(str, fields.get("marks", ())))
-        self._before = max(self._before, at)
+        self._used.was(at)
 
     def way(self, number: int) -> Way:
         """The way so far through the case that is question `number`."""
-        return self.ways.get(number) or Way(self.cases[number])
-
-    @cached_property
-    def cases(self) -> dict[int, FaultCase]:
-        """The cases of find the fault, by the number of the question; no problem is drawn for them."""
-        return dict(enumerate(faults_of(self.paper), self.paper.count + 1))
-
-    def _take_way(self, number: int, at: float, after: int, words: str, when: str) -> None:
-        """What was done in a case; the same line again, or one that can't follow, changes nothing."""
-        if number not in self.cases:
-            return
-        way = self.way(number)
-        if after != len(way.words):
-            return
-        with contextlib.suppress(SolverError):
-            self.ways[number] = way = way.then(*words.split())
-            since = self._way_since.setdefault(number, at)
-            if way.ended:
-                typed = " ".join(way.words)
-                self.answers[number] = Answer(typed, when, at, round(at - since, 1))
+        return self.ways.way(number)
 
     def did(self, number: int, *words: str) -> None:
         """Do one thing more, or several at once, in the case that is question `number`.
@@ -165,8 +147,7 @@ class Sitting:
     @property
     def elapsed(self) -> float:
         """The seconds used so far."""
-        running = 0 if self._since is None else min(self._clock() - self._since, SILENCE)
-        return self._before + running
+        return self._used.seconds
 
     @property
     def left(self) -> float:
@@ -176,17 +157,17 @@ class Sitting:
     @property
     def running(self) -> bool:
         """Whether the time counts."""
-        return self._since is not None
+        return self._used.running
 
     def go_on(self) -> None:
         """The time counts from now."""
-        if self._since is None and not self.ended:
-            self._since = self._clock()
+        if not self.ended:
+            self._used.go_on()
 
     def pause(self) -> None:
         """The time stops, and how much was used is kept."""
-        self._count()
-        self._since = None
+        self._used.count()
+        self._used.stop()
         self._keep(TICK)
 
     def pulse(self) -> None:
@@ -195,13 +176,9 @@ class Sitting:
         Raises:
             NotKept: a program that is killed now would forget some of the time, and no more.
         """
-        self._count()
-        if self.running and self._before - self._kept >= EVERY:
+        self._used.count()
+        if self.running and self.elapsed - self._kept >= EVERY:
             self._keep(TICK)
-
-    def _count(self) -> None:
-        if self.running:
-            self._before, self._since = self.elapsed, self._clock()
 
     def answer(self, number: int, text: str, seconds: float = 0.0) -> str:
         """Take an answer, in place of an earlier one; what it was read as.
@@ -230,10 +207,10 @@ class Sitting:
         """
         marks = [mark.verdict.status if mark.verdict else "" for mark in self.marks()]
         self._keep(END, marks=marks)
-        self._since = None
+        self._used.stop()
 
     def _keep(self, kind: str, **fields: Any) -> None:
-        self._count()
+        self._used.count()
         self._read()
         if self.ended:
             if kind in (ANSWER, FLAG, DID):

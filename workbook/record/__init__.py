@@ -16,7 +16,7 @@ What a record is and how it is judged is in `solver.own.record`; here it is read
 - `findings.py`: what came of one record, as plain text and as HTML
 - `trends.py`: a pump over the years, as pictures (`trend_chart.py`) and a table
 - `results.py`: what came of records as CSV, JSON and pages of text
-- `printed.py`, `record.typ`: the same as a PDF
+- `printed.py`, `printed_data.py`, `record.typ`: the same as a PDF
 - `record_panel.py`: the page, of `form.py` (one day typed in), `taken_at.py` (where each reading is taken),
   `plant_panel.py` (a day of a file chosen), `keep.py` (links to save it), and `lesson_card.py` with `lesson_practice.py` (problems made of it)
 - `command.py`: `python3 -m workbook record`

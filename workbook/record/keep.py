@@ -51,7 +51,8 @@ class Keep:
 
     def _printed(self) -> bytes:
         """The day that is shown in full, after the days before it."""
-        from .printed import Sheet, pdf_of  # with typst and matplotlib behind it
+        from .printed import pdf_of
+        from .printed_data import Sheet
 
         return pdf_of([Sheet.of(one) for one in self._days])
 

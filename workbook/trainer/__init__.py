@@ -14,8 +14,8 @@ A set goes through these rooms in this order:
 - `over_all/`: one person over all sets, hours in class, records of completion
 - `report/`: how the class did, as a page, as text and as files
 
-`command.py`, `more_options.py` and `steps.py` are the commands; `nbgrader_commands.py` runs
-nbgrader's own. `only_grade_cells.py`, `gradebook/saving.py` and `coming_in/by_nbgrader.py` have the
+`command.py`, `more_options.py` and `steps.py` are the commands; `opening.py` opens a course in the browser;
+`nbgrader_commands.py` runs nbgrader's own, by `nbgrader_program.py`. `only_grade_cells.py`, `gradebook/saving.py` and `coming_in/by_nbgrader.py` have the
 classes that a course's settings name: they stay where they are, as those settings stay with people.
 `pages/` are the trainer's notebooks, `hub/` the settings of a JupyterHub for a class.
 

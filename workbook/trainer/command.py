@@ -1,4 +1,4 @@
-"""python3 -m workbook course, set and mark: what can be typed after each; and a course opened to be seen.
+"""python3 -m workbook course, set and mark: what can be typed after each.
 
 Only the standard library is imported at the top, for options are read before all is installed.
 """
@@ -7,17 +7,14 @@ import argparse
 import io
 import shlex
 import sys
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from datetime import UTC, datetime
-from functools import partial
-from pathlib import Path
 
 __all__ = [
     "course_option",
     "course_options",
     "line_of",
     "mark_options",
-    "open_course",
     "run",
     "say_in_utf8",
     "set_and_course",
@@ -223,36 +220,3 @@ def run(options: argparse.Namespace) -> int:
         why = f"{error.filename}: {error.strerror}" if error.filename else error
         print(f"{why}. Check the name and the folder.", file=sys.stderr)
     return 2
-
-
-def open_course(
-    folder: str, port: int | None, browser: bool = True, say: Callable[[str], object] = print
-) -> int:
-    """Open the course in a folder in the browser, with the trainer's pages beside the chapters.
-
-    The folder becomes a course if it is none yet. The exit status.
-    """
-    from workbook.start.launcher import keep_open
-    from workbook.ui.pages import TRAINERS_OPENING
-
-    return keep_open(partial(_prepare, Path(folder), say), TRAINERS_OPENING, port, browser, say)
-
-
-def _prepare(folder: Path, say: Callable[[str], object]) -> Path:
-    from workbook.start.folder import CannotWrite, bring_up_to_date
-    from workbook.start.launcher import CannotOpen
-    from workbook.ui.pages import TRAINERS, shipped_pages
-
-    from .course import CONFIG, CourseFault, make_course
-    from .setting.draft import folder_name
-
-    root = folder.expanduser().absolute()
-    if not (root / CONFIG).exists():
-        say(f"{root} becomes a course now.")
-    try:
-        course = make_course(root, name=folder_name(root.name) or "course")
-        for sentence in bring_up_to_date(course.root, [*shipped_pages(), *shipped_pages(TRAINERS)]):
-            say(sentence)
-    except (CourseFault, CannotWrite) as fault:
-        raise CannotOpen(str(fault)) from fault
-    return course.root

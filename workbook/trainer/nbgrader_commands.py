@@ -1,31 +1,23 @@
 """A set on its way through nbgrader's own commands, from the trainer's folder to the feedback.
 
-Each function runs one of them in the course, in one program beside ours, for its start costs more
-than most of them. What nbgrader says goes into the file `nbgrader.log` there, and what has to be
+Each function runs one of them in the course, in the program of `nbgrader_program.py`. What nbgrader says goes into the file `nbgrader.log` there, and what has to be
 known is said in a sentence.
 """
 
-import os
 import re
 import secrets
 import shutil
 import sys
-import tempfile
-import traceback
 from collections.abc import Sequence
-from concurrent.futures import ProcessPoolExecutor
-from concurrent.futures.process import BrokenProcessPool
-from functools import cache
-from multiprocessing import get_context
 from pathlib import Path
 
 from solver import SolverError
-from workbook.start import child
 from workbook.ui.spreadsheet import csv_of
 
 from .coming_in.exchange_clock import inbound
 from .coming_in.handed_in import SECRET, TIMESTAMP, read_handed
 from .course import Course, CourseFault, Person, keep_people, people_in, read_people
+from .nbgrader_program import run_nbgrader
 
 __all__ = [
     "StepFailed",
@@ -57,7 +49,7 @@ class StepFailed(SolverError):
 
 def _nbgrader(course: Course, *words: str) -> tuple[int, str]:
     """Run one command of nbgrader's; its exit status, and what it said."""
-    status, said = _run_nbgrader(course.root, words)
+    status, said = run_nbgrader(course.root, words)
     with (course.root / LOG).open("a", encoding="utf-8") as log:
         log.write(f"$ nbgrader {' '.join(words)}\n{said}\n")
     return status, said
@@ -224,59 +216,3 @@ def export_grades(course: Course, path: Path, names: Sequence[str] = ()) -> None
     _do(course, "Writing the grades", "export", f"--to={to}", *only)
     if not to.exists():
         raise StepFailed(f"The grades couldn't be written to {to}. See {course.root / LOG}.")
-
-
-def _run_nbgrader(folder: Path, words: Sequence[str]) -> tuple[int, str]:
-    """Run one command of nbgrader's in a folder; its exit status, and all that it said."""
-    try:
-        return _program().submit(_run, str(folder), list(words)).result()
-    except BrokenProcessPool as fault:
-        _program.cache_clear()
-        return 1, f"nbgrader came to a sudden end. {fault}"
-
-
-@cache
-def _program() -> ProcessPoolExecutor:
-    # A fresh program, for nbgrader changes folder and settings of the one it runs in.
-    fresh = get_context("spawn")
-    return ProcessPoolExecutor(1, fresh)
-
-
-def _run(folder: str, words: list[str]) -> tuple[int, str]:
-    """In the other program: run it, with all that it and its kernels say written to a file."""
-    os.environ.update(child.environment())
-    with tempfile.TemporaryFile() as file:
-        before = [(stream, os.dup(stream)) for stream in (1, 2)]
-        try:
-            for stream, _ in before:
-                os.dup2(file.fileno(), stream)
-            status = _status(folder, words)
-        finally:
-            sys.stdout.flush()
-            sys.stderr.flush()
-            for stream, copy in before:
-                os.dup2(copy, stream)
-                os.close(copy)
-        file.seek(0)
-        return status, file.read().decode("utf-8", "replace")
-
-
-def _status(folder: str, words: list[str]) -> int:
-    from jupyter_core.application import NoStart
-    from nbgrader.apps import NbGraderApp
-
-    os.chdir(folder)
-    program = NbGraderApp.instance()
-    try:
-        program.initialize(words)
-        program.start()
-    except NoStart:  # a command of a command has done it all
-        return 0
-    except SystemExit as end:
-        return end.code if isinstance(end.code, int) else int(end.code is not None)
-    except Exception:
-        traceback.print_exc()
-        return 1
-    finally:
-        program.reset()
-    return 0

@@ -2,7 +2,7 @@
 
 markup.py        HTML built from calls, always escaped
 pieces.py        what is said of a state, a table, names, the look, in no widgets
-theme.css        every color, cards, boxes, buttons; look.css, how each feature lays them out
+theme.css        every color, cards, boxes, buttons; look.css and look_pages.css, how each feature lays them out
 controls.py      panels, buttons, lists and boxes to choose from; the one way to show and hide; chapter_ticks.py, chapters to check
 answer.py        the place for an answer, in answer.js and order.js: a box or rows to choose or put in order
 entry.py         other boxes for text, sent by Enter or a button; a whole number typed

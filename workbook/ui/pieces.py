@@ -38,7 +38,7 @@ STATES = {  # a mark and a word
     "note": ("›", "Note"),
     "fault": ("!", "Something went wrong"),
 }
-LOOK = [Path(__file__).with_name(name) for name in ("theme.css", "look.css")]
+LOOK = [Path(__file__).with_name(name) for name in ("theme.css", "look.css", "look_pages.css")]
 MOST_NUMBERS = 12  # named in a sentence
 
 

@@ -22,8 +22,9 @@ from workbook.trainer.learner.set_panel import HandIn, SetTop
 from workbook.trainer.learner.standing import due_in_words, standing
 from workbook.trainer.learner.who import PERSON, keep_person, person_at
 from workbook.trainer.marking.marked import mark
+from workbook.trainer.sets.as_toml import toml_of
 from workbook.trainer.sets.notebook import write_source
-from workbook.trainer.sets.set_file import Assigned, toml_of
+from workbook.trainer.sets.set_file import Assigned
 from workbook.ui.controls import PAUSE
 from workbook.ui.pages import sets_of_work
 

@@ -22,7 +22,8 @@ from workbook.trainer.over_all.files import lms_csv, wide_csv
 from workbook.trainer.over_all.rows import over_all
 from workbook.trainer.over_all.steps import attend, completion, grades
 from workbook.trainer.report.gathered import gathered
-from workbook.trainer.sets.set_file import SET_FILE, parse_set_file, toml_of
+from workbook.trainer.sets.as_toml import toml_of
+from workbook.trainer.sets.set_file import SET_FILE, parse_set_file
 
 PEOPLE = [
     Person(ANA, "Ana", "Ruiz, Jr.", "ana@example.org", "day"),

@@ -19,13 +19,13 @@ from solver.sets.own_plant import plant_of
 from solver.sets.paper import CHAPTERS
 from solver.sets.work_set import cases_for, plan_of, set_of
 from solver.topics.catalogue import CATALOGUE
+from workbook.trainer.sets.as_toml import toml_of
 from workbook.trainer.sets.set_file import (
     Assigned,
     FaultWork,
     SetFault,
     parse_set_file,
     read_set_file,
-    toml_of,
 )
 from workbook.trainer.sets.set_keys import CREDIT, PLAN
 

@@ -15,12 +15,15 @@ from solver.sets.paper import CHAPTERS
 from solver.sets.work_set import cases_for, plan_of, read_set, set_of
 from workbook.start.folder import CannotWrite
 from workbook.trainer.course import make_course
-from workbook.trainer.sets.set_file import SET_FILE, read_set_file, toml_of
-from workbook.trainer.setting.draft import Draft, assigned_from, draft_of, folder_name
+from workbook.trainer.sets.as_toml import toml_of
+from workbook.trainer.sets.set_file import SET_FILE, read_set_file
+from workbook.trainer.setting.draft import Draft, assigned_from, draft_of
 from workbook.trainer.setting.keep import CannotPut, already_there, put, sets_in
 from workbook.trainer.setting.plant import EXAMPLE, plant_from
-from workbook.trainer.setting.preview import CARDS, LIST, next_steps, preview_html, summary
+from workbook.trainer.setting.preview import CARDS, LIST, preview_html
 from workbook.trainer.setting.setting_panel import SettingPanel
+from workbook.trainer.setting.summary import next_steps, summary
+from workbook.trainer.setting.typed_in import folder_name
 from workbook.ui.kept_mixtures import KeptMixtures
 
 NOW = datetime(2026, 11, 25, 19, tzinfo=UTC)

@@ -16,9 +16,10 @@ from workbook.trainer.learner.set_card import SetCard
 from workbook.trainer.learner.set_panel import SetTop
 from workbook.trainer.marking.marked import mark
 from workbook.trainer.marking.timed import BEFORE, NO_TIME, NOT_OPENED, SET_BACK
-from workbook.trainer.sets.set_file import Assigned, SetFault, parse_set_file, toml_of
+from workbook.trainer.sets.as_toml import toml_of
+from workbook.trainer.sets.set_file import Assigned, SetFault, parse_set_file
 from workbook.trainer.setting.draft import assigned_from, draft_of
-from workbook.trainer.setting.preview import summary
+from workbook.trainer.setting.summary import summary
 
 ANA = "ana.r"
 WORK = set_of(families=["brake_power", "water_power"], level=1, count=2, seed=48213)

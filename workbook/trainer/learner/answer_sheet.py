@@ -11,6 +11,7 @@ from time import monotonic
 from typing import NamedTuple
 
 from solver import Case, Verdict, grade
+from solver.fault.case import FAMILY
 from solver.sets.work_set import case_for, person_id
 from workbook.log import SHOWN, Attempt, Log, NotKept, Strange, made, parse
 from workbook.practice import Reply
@@ -82,6 +83,14 @@ class AnswerSheet:
         """
         code = case_for(self.assigned.work, self.person, number).code
         return [line for line in self.read() if line.code == code]
+
+    def answered(self) -> set[str]:
+        """The codes of the problems and cases that this person has answered.
+
+        Raises:
+            NotRead: the sheet is there and cannot be read; the sentence says why.
+        """
+        return {line.code for line in self.read() if _answers(line)}
 
     def keep(
         self,
@@ -201,6 +210,13 @@ class Asked:
             return ""
         share = max(0.0, credit.right - credit.each_try * (number - 1))
         return f" A right answer now earns {share:.0%} of the points."
+
+
+def _answers(line: Attempt) -> bool:
+    """Whether a line answers its question: a case does once a fault is named, or it is given up."""
+    if line.family == FAMILY.name:
+        return line.status == SHOWN or line.tries > 0
+    return line.status != SHOWN
 
 
 def in_words(tries: int) -> str:

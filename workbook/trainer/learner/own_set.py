@@ -13,10 +13,8 @@ from functools import cache, cached_property
 from pathlib import Path
 
 from solver import SolverError
-from solver.fault.case import FAMILY
 from solver.sets.work_set import case_for, cases_for, faults_for, person_id
 from solver.topics.catalogue import Refused
-from workbook.log import SHOWN, Attempt
 from workbook.trainer.coming_in.packed import work_as_zip
 from workbook.trainer.course import CONFIG
 from workbook.trainer.sets.set_file import SET_FILE, Assigned, read_set_file
@@ -219,8 +217,7 @@ class OwnSet:
         Raises:
             NotRead: the sheet is there and cannot be read; the sentence says why.
         """
-        lines = self.sheet.read() if self.sheet else ()
-        answered = {line.code for line in lines if _answers(line)}
+        answered = self.sheet.answered() if self.sheet else set()
         return [number for number, code in self.codes.items() if code not in answered]
 
     def begun(self) -> bool:
@@ -244,13 +241,6 @@ class OwnSet:
         for name in PROGRESS:
             if part := self.parts.get(name):
                 part.redraw()
-
-
-def _answers(line: Attempt) -> bool:
-    """Whether a line answers its question: a case does once a fault is named, or it is given up."""
-    if line.family == FAMILY.name:
-        return line.status == SHOWN or line.tries > 0
-    return line.status != SHOWN
 
 
 @cache

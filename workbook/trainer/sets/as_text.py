@@ -15,7 +15,8 @@ from typing import NamedTuple
 from solver import SolverError
 from workbook.trainer.learner.class_list import SHORT, mark_of
 
-from .set_file import Assigned, parse_set_file, toml_of
+from .as_toml import toml_of
+from .set_file import Assigned, parse_set_file
 
 __all__ = ["MOST_LISTED", "BadText", "SentSet", "read_text", "text_of"]
 

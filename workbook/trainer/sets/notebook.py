@@ -16,7 +16,8 @@ from workbook.trainer.gradebook.rules import grade_id
 from workbook.ui.cautions import topics
 from workbook.ui.pages import MARK, PRACTICE, code_cells, fingerprint, shipped_pages
 
-from .set_file import SET_FILE, Assigned, name_catalogue, read_set_file, toml_of
+from .as_toml import toml_of
+from .set_file import SET_FILE, Assigned, name_catalogue, read_set_file
 from .told import about, how
 
 __all__ = ["NotOurs", "notebook_of", "write_source"]

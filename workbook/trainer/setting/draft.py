@@ -1,132 +1,35 @@
 """What a trainer filled in, as typed, and the set that it makes, or everything that keeps it from one.
 
-Each box is read, or refused with a sentence that says what to type. There are no widgets here;
+How each box is read is in typed_in.py. There are no widgets here;
 form.py fills a draft, and fills the form from one.
 """
 
-import re
 from collections.abc import Callable, Mapping
 from datetime import UTC, datetime
 from types import MappingProxyType
 from typing import NamedTuple, TypeVar
-from unicodedata import normalize
 
 from solver import SolverError
 from solver.sets.credit import Credit
-from solver.sets.fault_part import MOST_FAULTS, FaultPart, fault_part
+from solver.sets.fault_part import FaultPart, fault_part
 from solver.sets.own_plant import Plant
 from solver.sets.shares import shares_text
 from solver.sets.work_set import MOST, WorkSet, set_of
 from solver.topics.catalogue import CATALOGUE, FIRST, chapters_at, kinds_at
-from solver.units.reading import read
 from solver.units.show import exact
-from workbook.trainer.sets.set_file import Assigned, FaultWork, chosen_names
+from workbook.trainer.sets.as_toml import chosen_names
+from workbook.trainer.sets.set_file import Assigned, FaultWork
 from workbook.trainer.sets.set_keys import COUNTS_NOT, FAIR, FAIR_CREDIT, MOST_MINUTES
 from workbook.ui.entry import whole_number
 from workbook.ui.kept_mixtures import mixture_asked
 
-__all__ = [
-    "Draft",
-    "assigned_from",
-    "draft_of",
-    "folder_name",
-]
+from .typed_in import cases_in, name_in, points_in, share_in, title_in
 
-MOST_POINTS = 1000
-LEAST_POINTS = 0.01
-LONGEST_TITLE = 100
-LONGEST_NAME = 60
-NAME = re.compile(r"[A-Za-z0-9][A-Za-z0-9_-]*")
+__all__ = ["Draft", "assigned_from", "draft_of"]
+
 T = TypeVar("T")
 MOST_TRIES = 99
 LATE_FOR_WHAT = "Something is taken off for being late, but no due time is set. Set one."
-
-
-def folder_name(title: str) -> str:
-    """A name for a folder, made of a title.
-
-    >>> folder_name("Week 3: power & head"), folder_name("Pâques 2026"), folder_name("№")
-    ('week-3-power-head', 'paques-2026', 'no')
-    """
-    plain = normalize("NFKD", title).encode("ascii", "ignore").decode().lower()
-    return re.sub(r"[^a-z0-9]+", "-", plain).strip("-")[:LONGEST_NAME].strip("-")
-
-
-def _title_in(text: str) -> str:
-    """A title, its spaces single.
-
-    Raises:
-        SolverError: the sentence says what was typed, and what to type.
-    """
-    title = " ".join(text.split())
-    if not title:
-        raise SolverError("The title is empty. Type one, such as Week 3: power.")
-    if len(title) > LONGEST_TITLE or not title.isprintable():
-        raise SolverError(
-            f"The title has {len(title)} letters. Type up to {LONGEST_TITLE} plain ones."
-        )
-    return title
-
-
-def _name_in(text: str, title: str) -> str:
-    """A name for the folder, of the title where none is typed.
-
-    Raises:
-        SolverError: the sentence says what was typed, and what to type.
-    """
-    name = text.strip() or folder_name(title)
-    if not name:
-        raise SolverError("The title doesn't give a folder name. Type one, such as week-3.")
-    if len(name) > LONGEST_NAME or not NAME.fullmatch(name):
-        raise SolverError(
-            f"“{name[:40]}” can't be a folder name. Use letters, digits and hyphens, such as week-3."
-        )
-    return name
-
-
-def _cases_in(text: str) -> int:
-    """How many cases of find the fault; an empty box is none.
-
-    Raises:
-        SolverError: the sentence says what was typed, and what to type.
-    """
-    if text.strip() in ("", "0"):
-        return 0
-    return whole_number(text, "cases", MOST_FAULTS)
-
-
-def _points_in(of: str, text: str) -> float:
-    """The points of each question, or of each case.
-
-    Raises:
-        SolverError: the sentence says what was typed, and what to type.
-    """
-    points = _number(f"Points of {of}", text, "")
-    if not LEAST_POINTS <= points <= MOST_POINTS:
-        raise SolverError(
-            f"You typed “{text.strip()[:20]}” for the points of {of}. "
-            f"Type a number from {LEAST_POINTS} to {MOST_POINTS:,}."
-        )
-    return points
-
-
-def _share_in(what: str, text: str) -> float:
-    """A share, 0 to 1, typed as a percentage.
-
-    Raises:
-        SolverError: the sentence says what was typed, and what to type.
-    """
-    percent = _number(what, text, "%")
-    if not 0 <= percent <= 100:
-        raise SolverError(f"{what}: you typed “{text.strip()[:20]}”. Type a number from 0 to 100.")
-    return round(percent / 100, 6)
-
-
-def _number(what: str, text: str, unit: str) -> float:
-    try:
-        return read(text, unit).value
-    except SolverError as fault:
-        raise SolverError(f"{what}: {fault}") from None
 
 
 class Draft(NamedTuple):
@@ -172,17 +75,17 @@ class Draft(NamedTuple):
 def assigned_from(draft: Draft) -> tuple[Assigned | None, list[str]]:
     """The set that a draft makes, or None with a sentence for each thing that is in the way."""
     tried = _Tried()
-    title = tried("", _title_in, draft.title)
-    name = tried("", _name_in, draft.name, title) if title else ""
+    title = tried("", title_in, draft.title)
+    name = tried("", name_in, draft.name, title) if title else ""
     count = tried(1, whole_number, draft.questions, "questions", MOST)
-    cases = tried(0, _cases_in, draft.cases)
+    cases = tried(0, cases_in, draft.cases)
     work = tried(None, _work, draft, count, fault_part(cases, draft.case_level))
-    points = tried(0.0, _points_in, "each question", draft.points)
+    points = tried(0.0, points_in, "each question", draft.points)
     faults = _fault_work(draft, tried) if cases else FaultWork()
     tries = tried(0, whole_number, draft.tries, "tries", MOST_TRIES) if draft.tries.strip() else 0
     choice = draft.choice_tries.strip()
     choice_tries = tried(0, whole_number, choice, "tries", MOST_TRIES) if choice else 0
-    late = tried(0.0, _share_in, "Taken off for being late", draft.late or "0")
+    late = tried(0.0, share_in, "Taken off for being late", draft.late or "0")
     credit = _credit(draft, tried)
     limit = draft.minutes.strip()
     minutes = tried(0, whole_number, limit, "minutes", MOST_MINUTES) if limit else 0
@@ -215,19 +118,19 @@ class _Tried:
 
 def _fault_work(draft: Draft, tried: _Tried) -> FaultWork:
     return FaultWork(
-        tried(0.0, _points_in, "each case", draft.case_points),
-        tried(0.0, _share_in, "Taken off for each unsafe step", draft.unsafe),
+        tried(0.0, points_in, "each case", draft.case_points),
+        tried(0.0, share_in, "Taken off for each unsafe step", draft.unsafe),
     )
 
 
 def _credit(draft: Draft, tried: _Tried) -> Credit:
     return Credit(
         right=draft.right,
-        close=tried(0.0, _share_in, "A close answer earns", draft.close),
-        mistake=tried(0.0, _share_in, "A known slip earns", draft.mistake),
+        close=tried(0.0, share_in, "A close answer earns", draft.close),
+        mistake=tried(0.0, share_in, "A known slip earns", draft.mistake),
         by_mistake=dict(draft.by_mistake),
-        each_try=tried(0.0, _share_in, "Taken off for each earlier try", draft.each_try),
-        wrong_choice=tried(0.0, _share_in, "A wrong choice earns", draft.wrong_choice)
+        each_try=tried(0.0, share_in, "Taken off for each earlier try", draft.each_try),
+        wrong_choice=tried(0.0, share_in, "A wrong choice earns", draft.wrong_choice)
         if draft.wrong_choice.strip()
         else None,
     )

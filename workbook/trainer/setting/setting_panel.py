@@ -21,7 +21,8 @@ from .draft import Draft, assigned_from, draft_of
 from .form import Form
 from .keep import CannotPut, already_there, put, sets_in
 from .plant import PlantPart
-from .preview import Looking, next_steps, summary
+from .preview import Looking
+from .summary import next_steps, summary
 
 __all__ = ["SettingPanel"]
 
