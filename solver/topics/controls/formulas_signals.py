@@ -1,4 +1,4 @@
-"""Signals of 4 to 20 mA, and the level or flow that they stand for."""
+"""Signals of 4 to 20 mA, and what they stand for: a level, a share of a range, the speed of a drive."""
 
 from solver.algebra.expression import Constant, Figure, Fraction, Known, Percent
 from solver.algebra.formula import Formula, Slip
