@@ -127,10 +127,11 @@ class Formula:
 
     def set_aside(self, known: Collection[str]) -> bool:
         """Whether no chain uses it from what is known."""
-        return not self._set_aside_by.isdisjoint(known)
+        return not self.set_aside_by.isdisjoint(known)
 
     @cached_property
-    def _set_aside_by(self) -> frozenset[str]:
+    def set_aside_by(self) -> frozenset[str]:
+        """What, once it is known, keeps the formula out of a chain."""
         return frozenset((*self.unless, *self.yields_to))
 
     @cached_property

@@ -5,6 +5,7 @@ already known, so the chain found is the shallowest. Formulas that stand earlier
 One line is gpm × TDH / (3,960 × pump efficiency).
 """
 
+from collections import defaultdict
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cached_property, lru_cache, reduce
@@ -93,24 +94,49 @@ def worked_on(
     return known
 
 
+class _Places(NamedTuple):
+    """The formulas of one system, and at which of them each quantity stands or sets it aside."""
+
+    formulas: tuple[Formula, ...]
+    sizes: tuple[int, ...]
+    within: Mapping[str, Sequence[int]]
+    aside: Mapping[str, Sequence[int]]
+
+
+@lru_cache(maxsize=16)
+def _places(formulas: tuple[Formula, ...], units: str) -> _Places:
+    usable = tuple(formula for formula in formulas if units in formula.systems)
+    within, aside = defaultdict(list), defaultdict(list)
+    for at, formula in enumerate(usable):
+        for name in formula.quantities:
+            within[name].append(at)
+        for name in formula.set_aside_by:
+            aside[name].append(at)
+    return _Places(usable, tuple(len(f.quantities) for f in usable), within, aside)
+
+
 def reachable(
     given: Iterable[str], formulas: tuple[Formula, ...], units: str
 ) -> dict[str, Link | None]:
     """Every quantity that follows from `given`, each with the link that gives it, in order."""
     found: dict[str, Link | None] = dict.fromkeys(given)
-    usable = [f for f in formulas if units in f.systems and not f.set_aside(found)]
-    while True:
-        fresh: dict[str, Link] = {}
-        for formula in usable:
-            unknown = formula.quantities.difference(found)
-            if len(unknown) != 1:
-                continue
-            (name,) = unknown
+    usable, sizes, within, aside = _places(formulas, units)
+    unknown = list(sizes)  # how many quantities of each formula are
+    for name in found:
+        for at in aside.get(name, ()):
+            unknown[at] = 0
+    fresh = found
+    while fresh:
+        for name in fresh:
+            for at in within.get(name, ()):
+                unknown[at] -= 1
+        fresh = {}
+        for formula in (usable[at] for at, many in enumerate(unknown) if many == 1):
+            name = next(name for name in formula.names if name not in found)
             if name not in fresh and name in formula.solvable:
                 fresh[name] = Link(name, formula.solved_for(name), formula)
-        if not fresh:
-            return found
         found |= fresh
+    return found
 
 
 @lru_cache(maxsize=1024)

@@ -109,9 +109,9 @@ def _applies(
     formula: Formula, values: Mapping[str, float], known: Mapping[str, float], units: str
 ) -> bool:
     return (
-        units in formula.systems
+        formula.quantities <= known.keys()
+        and units in formula.systems
         and not formula.set_aside({*values, formula.result})
-        and all(name in known for name in formula.names)
     )
 
 

@@ -1,11 +1,14 @@
 """All that follows from a reader's numbers; why some of it cannot be worked, or what would have to be added."""
 
-from collections.abc import Collection, Iterable, Iterator, Mapping
+from collections import defaultdict
+from collections.abc import Collection, Iterable, Iterator, Mapping, Sequence
+from functools import cache
 from heapq import heappop, heappush
 from itertools import chain, count, islice
 from math import isfinite
 from typing import NamedTuple
 
+from solver.algebra.formula import Formula
 from solver.algebra.tree import compiled, names
 from solver.engine.plan import Link, find_plan, reachable
 from solver.errors import NotSolvable, SolverError
@@ -98,11 +101,20 @@ def _ways_back(find: str, found: Collection[str], units: str) -> list[Way]:
 def _one_back(way: Way, name: str, found: Collection[str], units: str) -> Iterator[Way]:
     """The way with `name` replaced by what each formula that gives it lacks."""
     others = tuple(n for n in way if n != name)
+    for formula in _giving(units).get(name, ()):
+        lacking = (n for n in formula.names if n not in found and n not in way)
+        if wider := (*others, *lacking):
+            yield wider
+
+
+@cache
+def _giving(units: str) -> Mapping[str, Sequence[Formula]]:
+    """The formulas that can give each quantity."""
+    giving = defaultdict(list)
     for formula in FORMULAS:
-        if name in formula.solvable and units in formula.systems:
-            lacking = (n for n in formula.names if n not in found and n not in way)
-            if wider := (*others, *lacking):
-                yield wider
+        for name in formula.solvable if units in formula.systems else ():
+            giving[name].append(formula)
+    return giving
 
 
 def _used(given: Way, way: Way, find: str, units: str) -> set[str]:
