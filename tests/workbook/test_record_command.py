@@ -218,12 +218,20 @@ def test_what_cannot_be_done_is_refused_in_one_line_and_changes_nothing(record, 
     assert before == {path.name: path.read_bytes() for path in two.parent.iterdir()}
 
 
-def test_five_thousand_pumps_take_hardly_more_memory_than_five_hundred(root, tmp_path):
-    small, large = (peak(root, tmp_path, count) for count in (500, 5_000))
-    assert large < 1.15 * small
-    with (tmp_path / "5000.out").open(encoding="utf-8-sig", newline="") as file:
+def test_ten_times_the_pumps_take_hardly_more_memory(root, tmp_path):
+    small, large = (peak(root, tmp_path, count) for count in (200, 2_000))
+    assert large < 1.06 * small, (small, large)
+    with (tmp_path / "2000.out").open(encoding="utf-8-sig", newline="") as file:
         numbers = [int(row["row"]) for row in csv.DictReader(file)]
-    assert list(range(2, 5_002)) == numbers
+    assert list(range(2, 2_002)) == numbers
+
+
+# Between it and the tests: the peak of a program is never told as less than what started it has.
+PEAK = """
+import resource, subprocess, sys
+subprocess.run(sys.argv[1:], check=True)
+print(resource.getrusage(resource.RUSAGE_CHILDREN).ru_maxrss)
+"""
 
 
 def peak(root, tmp_path, count):
@@ -236,13 +244,10 @@ def peak(root, tmp_path, count):
             amps = f"{20 + at % 7},{21 + at % 5},{'ten' if at % 50 == 0 else 22}"
             file.write(f"Tannery Lane,Pump {at},2024-05-01,25,{amps},{at % 900},77,16.2,476,70,\n")
     command = [sys.executable, "-m", "workbook", "record", str(source), "--csv", str(out)]
+    command = [sys.executable, "-c", PEAK, *command]
     environment = {
         **os.environ,
         "PYTHONPATH": str(root),
         "WIRE_TO_WATER_SET_UP_FOR": "requirements.txt",
     }
-    with subprocess.Popen(command, env=environment, stderr=subprocess.DEVNULL) as process:
-        _, status, used = os.wait4(process.pid, 0)
-        process.returncode = os.waitstatus_to_exitcode(status)
-    assert 0 == process.returncode
-    return used.ru_maxrss
+    return int(subprocess.run(command, env=environment, capture_output=True, check=True).stdout)
