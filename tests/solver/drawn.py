@@ -46,7 +46,7 @@ IN_TURN = tuple(problem for number, problem in enumerate(PROBLEMS) if number % 4
 NUMERIC_IN_TURN = tuple(problem for problem in IN_TURN if problem[0].judge is None)
 # Every formula in each system of units that it has.
 EQUATIONS = tuple((formula, units) for formula in FORMULAS for units in formula.systems)
-SEEDS = int(os.environ.get("W2W_SEEDS", "8"))
+SEEDS = int(os.environ.get("W2W_SEEDS", "5"))
 _GOLDEN_STEP = 618_033_989  # shares no factor with the count of seeds, so none repeats
 
 

@@ -28,7 +28,7 @@ total = hashlib.sha256()
 for family in FAMILIES:
     for level in range(1, len(family.levels) + 1):
         for units in ("us", "si"):
-            for seed in (0, 7, 999_999_999):
+            for seed in (7, 999_999_999):
                 case = draw(family, seed, units, level)
                 mistakes = [(m.id, m.value, m.low, m.high, m.says) for m in case.mistakes]
                 total.update(repr((case.code, case.question, case.known, case.answer, case.low,
@@ -50,11 +50,11 @@ def digest(hash_seed: str, *flags: str) -> str:
 
 def test_the_order_of_hashes_changes_no_problem():
     assert 64 == len(digest("0").strip())
-    assert 1 == len({digest(seed) for seed in ("0", "1", "4294967295")})
+    assert digest("0") == digest("4294967295")
 
 
 def test_leaving_out_assertions_changes_no_problem():
-    assert digest("0") == digest("0", "-OO")
+    assert digest("0") == digest("1", "-OO")
 
 
 def test_the_stream_of_a_key_is_the_one_it_has_always_been():

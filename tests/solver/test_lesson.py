@@ -204,7 +204,7 @@ ASKED = [
 def test_each_kind_is_made_of_a_record_graded_right_and_its_mistakes_named(asked):
     family, level, units = asked
     found = []
-    for seed in range(40):
+    for seed in range(12):
         values = {SAME.get(n, n): v for n, v in draw(family, seed, units, level).given.items()}
         texts = {"winding_kind": "random-wound", "insulation_class": "F"}
         of = lesson(examine(Record(units, values, texts)))

@@ -26,7 +26,7 @@ from solver.algebra.formula import Formula, Slip
 from solver.engine.changes import mistaken_changes
 from solver.engine.plan import find_plan
 
-from .drawn import JUDGEMENTS, NUMERIC_IN_TURN, each
+from .drawn import JUDGEMENTS, NUMERIC_IN_TURN, SEEDS, each
 
 water, brake, motor = map(Known, ("water_power", "brake_power", "motor_power"))
 pump, motor_share = (Fraction(Known(f"{part}_efficiency")) for part in ("pump", "motor"))
@@ -268,7 +268,7 @@ def test_a_mistake_is_told_in_short_plain_sentences(problem):
 @each(JUDGEMENTS)
 def test_a_wrong_choice_is_told_in_short_plain_sentences(problem):
     family, level, units = problem
-    for seed in range(40):
+    for seed in range(12):
         case = draw(family, seed, units, level)
         for says in (case.steps[-1].why, *(mistake.says for mistake in case.mistakes)):
             assert "" == faults(says), f"{case.code}: {says}"
@@ -277,5 +277,5 @@ def test_a_wrong_choice_is_told_in_short_plain_sentences(problem):
 @each(NUMERIC_IN_TURN)
 def test_every_numeric_problem_has_mistakes_to_learn_from(problem):
     family, level, units = problem
-    for seed in range(20):
+    for seed in range(SEEDS):
         assert draw(family, seed, units, level).mistakes

@@ -33,6 +33,8 @@ from .drawn import EQUATIONS, equation
 from .in_sympy import in_sympy, symbol
 
 every_equation = in_one("formula, units", EQUATIONS, equation)
+# How one is turned round hangs on its shape, which is the same in both systems.
+every_shape = in_one("formula, units", [e for e in EQUATIONS if e[1] == e[0].systems[0]], equation)
 # A table is not arithmetic: the tests of the tables read those.
 every_sum = in_one(
     "formula, units",
@@ -72,7 +74,7 @@ def once_and_in_the_open(expr: Expr, name: str) -> bool:
 def test_an_equation_has_the_value_that_sympy_works_out(formula, units):
     work, theirs = compiled(formula.expr, units), in_sympy(formula.expr, units)
     for values in samples(names(formula.expr), units):
-        expected = theirs.subs({symbol(name): value for name, value in values.items()}).evalf(30)
+        expected = theirs.evalf(30, subs={symbol(name): value for name, value in values.items()})
         if expected.is_real:
             assert isclose(float(expected), work(values), rel_tol=1e-12, abs_tol=1e-12)
         else:  # no triangle has a side longer than its longest
@@ -80,7 +82,7 @@ def test_an_equation_has_the_value_that_sympy_works_out(formula, units):
                 work(values)
 
 
-@every_equation
+@every_shape
 def test_an_equation_turned_round_is_what_sympy_solves_it_to(formula, units):
     for name in formula.solvable[1:]:
         equation = sympy.Eq(symbol(formula.result), in_sympy(formula.expr, units))

@@ -18,7 +18,7 @@ from .drawn import NUMERIC, NUMERIC_IN_TURN, each, named, seeds
 every_numeric_problem = each(NUMERIC_IN_TURN)
 
 
-def drawn(problem, count: int = 6):
+def drawn(problem, count: int = 3):
     family, level, system = problem
     return [draw(family, seed, system, level) for seed in seeds(count)]
 
@@ -40,7 +40,7 @@ def test_the_givens_of_a_problem_give_its_answer(problem):
 
 @every_numeric_problem
 def test_the_steps_lead_from_the_givens_to_the_answer(problem):
-    for case in drawn(problem, 3):
+    for case in drawn(problem):
         found = work(case.given, case.asked, case.units)
         known = dict(found.given)
         for step in found.steps:

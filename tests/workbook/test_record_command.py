@@ -10,9 +10,11 @@ import pypdf
 import pytest
 
 from solver.own.record import ALWAYS, CHECKS, FIELDS, STATES
+from workbook.commands import SET_UP_FOR, main
 from workbook.record import PumpFile
 from workbook.record.demo import demo_csv
 from workbook.record.headings import heading_of
+from workbook.start import child
 
 TWO = (
     "Station,Pump,Date,FLA,Amps A,Amps B,Amps C,insulation at 60 s,temp F,kW,flow gpm,TDH (ft),Door\r\n"
@@ -29,24 +31,19 @@ def two(tmp_path):
 
 
 @pytest.fixture
-def record(root, tmp_path):
-    """A function that runs the command as a reader does, in a folder of its own."""
-    environment = {
-        **os.environ,
-        "PYTHONPATH": str(root),
-        "WIRE_TO_WATER_SET_UP_FOR": "requirements.txt",  # what runs the tests has it all
-    }
+def record(tmp_path, monkeypatch, capsys):
+    """A function that runs the command as a reader types it, in a folder of its own, without its start."""
+    monkeypatch.chdir(tmp_path)
+    monkeypatch.setenv(SET_UP_FOR, "requirements.txt")  # what runs the tests has it all
+    monkeypatch.setattr(child, "end_on_signals", lambda: None)
 
     def run(*words):
-        command = [sys.executable, "-m", "workbook", "record", *map(str, words)]
-        return subprocess.run(
-            command,
-            cwd=tmp_path,
-            env=environment,
-            capture_output=True,
-            encoding="utf-8",
-            check=False,
-        )
+        try:
+            status = main(["record", *map(str, words)])
+        except SystemExit as left:
+            status = left.code
+        said = (text.replace("\r\n", "\n") for text in capsys.readouterr())
+        return subprocess.CompletedProcess(words, status, *said)
 
     return run
 
@@ -243,11 +240,8 @@ def peak(root, tmp_path, count):
         for at in range(count):
             amps = f"{20 + at % 7},{21 + at % 5},{'ten' if at % 50 == 0 else 22}"
             file.write(f"Tannery Lane,Pump {at},2024-05-01,25,{amps},{at % 900},77,16.2,476,70,\n")
-    command = [sys.executable, "-m", "workbook", "record", str(source), "--csv", str(out)]
-    command = [sys.executable, "-c", PEAK, *command]
-    environment = {
-        **os.environ,
-        "PYTHONPATH": str(root),
-        "WIRE_TO_WATER_SET_UP_FOR": "requirements.txt",
-    }
+    words = [sys.executable, "-m", "workbook", "record", str(source), "--csv", str(out)]
+    command = [sys.executable, "-c", PEAK, *words]
+    ready = {"PYTHONPATH": str(root), SET_UP_FOR: "requirements.txt"}
+    environment = os.environ | ready
     return int(subprocess.run(command, env=environment, capture_output=True, check=True).stdout)
