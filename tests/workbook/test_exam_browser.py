@@ -145,8 +145,9 @@ def test_a_whole_exam_is_taken_by_keyboard_alone_though_all_is_killed_in_the_mid
 
 
 @pytest.fixture(scope="module")
-def window(visit):
-    return visit()
+def window(served, windows):
+    """The page as new. The tests after those of its views turn to it again."""
+    return windows.show(served, PAGE, height=1000)
 
 
 @pytest.fixture(params=["set-up", "question", "formulas", "handing in", "paused", "result"])
@@ -211,8 +212,8 @@ OUTSIDE = """(nodes, width) => nodes
   .map(node => node.className + ' ' + node.textContent.slice(0, 40))"""
 
 
-def test_the_clock_goes_on_by_itself_and_stands_still_once_it_is_paused(visit):
-    page = visit()
+def test_the_clock_goes_on_by_itself_and_stands_still_once_it_is_paused(served, show):
+    page = show(served, PAGE, height=1000)
     panel = page.locator(PANEL)
     panel.get_by_label("Exam code").fill(PAPER.code)
     panel.get_by_label("Exam code").press("Enter")
@@ -230,8 +231,8 @@ def test_the_clock_goes_on_by_itself_and_stands_still_once_it_is_paused(visit):
     assert before == row.inner_text()
 
 
-def test_a_reload_in_the_middle_goes_on_with_the_same_exam_and_its_time(visit, served):
-    page = visit()
+def test_a_reload_in_the_middle_goes_on_with_the_same_exam_and_its_time(served, show):
+    page = show(served, PAGE, height=1000)
     panel = page.locator(PANEL)
     panel.get_by_label("Exam code").fill(PAPER.code)
     panel.get_by_label("Exam code").press("Enter")

@@ -28,8 +28,8 @@ PAGES = {
 
 
 @pytest.mark.parametrize("name", PAGES)
-def test_a_page_fits_a_telephone_and_can_be_touched(name, workbook_server, page):
-    workbook_server.open(page, name)
+def test_a_page_fits_a_telephone_and_can_be_touched(name, workbook_server, show):
+    page = show(workbook_server, name)
     buttons, shown = PAGES[name]
     if name == "17-group-study.ipynb":
         page.get_by_label("Text of the set").fill(WEDNESDAY.text)

@@ -102,18 +102,36 @@ def ask(served, what, method="GET"):
     return urllib.request.urlopen(urllib.request.Request(address, method=method))
 
 
-def test_a_page_runs_by_itself_and_its_card_answers(served, page):
+def test_a_page_runs_by_itself_its_card_answers_and_its_file_stays_as_it_was(served, page):
+    before = (served.folder / START).read_bytes()
     served.open(page)
     page.get_by_label("Answer").fill("12.5 hp")
     page.get_by_label("Answer").press("Enter")
     shown(page, "Read: 12.5 hp")
+    unsaved = page.evaluate("!window.dispatchEvent(new Event('beforeunload', {cancelable: true}))")
+    assert unsaved is False
+    assert before == (served.folder / START).read_bytes()
 
 
-def test_hidden_code_leaves_no_stub_and_arithmetic_stays_in_sight(served, page):
+def test_hidden_code_leaves_no_stub_arithmetic_stays_in_sight_and_bar_and_foot_keep_the_rules(
+    served, page, axe
+):
     served.open(page)
     assert not page.get_by_text("This line shows the card.").is_visible()
     assert page.get_by_text("450 * 62 / 3960").is_visible()
     shown(page, "7.0454")
+    assert [] == axe(page, ".wtw-bar")
+    assert [] == axe(page, ".wtw-foot")
+
+
+def test_a_double_click_marks_a_word_and_single_keys_do_not_cut_the_page_to_pieces(served, page):
+    served.open(page)
+    heading = page.get_by_role("heading", name="Start here")
+    heading.dblclick()
+    assert heading.is_visible()
+    heading.click()
+    page.keyboard.press("x")
+    assert heading.is_visible()
 
 
 def test_a_copy_of_the_notebook_behind_a_page_can_be_opened_and_the_page_stays(served, page):
@@ -130,53 +148,11 @@ def test_a_copy_of_the_notebook_behind_a_page_can_be_opened_and_the_page_stays(s
     assert not page.locator("#jp-menu-panel").is_visible()
 
 
-def test_the_kernel_imports_the_workbook_that_opened_it(served, project, page):
+def test_a_long_page_opens_at_its_top_on_the_workbook_that_opened_it(served, project, page):
     served.open(page, NEXT)
     shown(page, str(project / "workbook" / "__init__.py"))
-
-
-def test_a_link_leads_to_the_next_page_and_it_runs_too(served, page):
-    served.open(page)
-    page.get_by_role("link", name="the next page").click()
-    shown(page, "workbook/__init__.py")
-
-
-def test_the_browsers_back_leads_back_to_the_page_before(served, page):
-    served.open(page)
-    page.get_by_role("link", name="the next page").click()
-    shown(page, "workbook/__init__.py")
-    page.go_back()
-    page.get_by_label("Answer").wait_for()
-
-
-def test_a_long_page_opens_at_its_top(served, page):
-    served.open(page, NEXT)
     page.get_by_text("42", exact=True).wait_for(state="attached")
     assert 0 == page.locator(".jp-WindowedPanel-outer").evaluate("node => node.scrollTop")
-
-
-def test_reading_a_page_leaves_its_file_as_it_was(served, page):
-    before = (served.folder / START).read_bytes()
-    served.open(page)
-    page.get_by_label("Answer").fill("9")
-    page.get_by_label("Answer").press("Enter")
-    shown(page, "Read: 9")
-    unsaved = page.evaluate("!window.dispatchEvent(new Event('beforeunload', {cancelable: true}))")
-    assert unsaved is False
-    assert before == (served.folder / START).read_bytes()
-
-
-def test_a_double_click_marks_a_word_and_does_not_open_the_text(served, page):
-    served.open(page)
-    page.get_by_role("heading", name="Start here").dblclick()
-    assert page.get_by_role("heading", name="Start here").is_visible()
-
-
-def test_single_keys_do_not_cut_the_page_to_pieces(served, page):
-    served.open(page)
-    page.get_by_role("heading", name="Start here").click()
-    page.keyboard.press("x")
-    assert page.get_by_role("heading", name="Start here").is_visible()
 
 
 def test_a_page_whose_program_ended_says_so_and_can_be_started_again(served, page):
@@ -238,14 +214,19 @@ def on_one_program(served):
     return False
 
 
-def test_all_pages_are_on_one_program_and_what_is_left_is_closed(served, page):
+def test_a_link_leads_to_the_next_page_on_the_same_program_what_is_left_is_closed_and_back_leads_back(
+    served, page
+):
     served.open(page)
     page.get_by_label("Answer").fill("12.5 hp")
     page.get_by_label("Answer").press("Enter")
     shown(page, "Read: 12.5 hp")
     page.get_by_role("link", name="the next page").click()
+    shown(page, "workbook/__init__.py")
     shown(page, "Widgets: 0")
     assert on_one_program(served)
+    page.go_back()
+    page.get_by_label("Answer").wait_for()
 
 
 def test_a_restart_in_one_window_brings_the_page_in_another_back(served, page):
@@ -298,9 +279,3 @@ def test_a_copy_of_our_page_in_another_folder_does_not_run(other, page):
     page.goto(other.url(f"got/{NEXT}"))
     page.locator('[data-wire-to-water="other"]').wait_for()
     assert page.locator(".wtw-strip").count() == 0
-
-
-def test_the_bar_and_the_foot_have_no_accessibility_fault(served, page, axe):
-    served.open(page)
-    assert [] == axe(page, ".wtw-bar")
-    assert [] == axe(page, ".wtw-foot")

@@ -6,7 +6,7 @@ import pytest
 from playwright.sync_api import expect
 
 from solver import case_from_code
-from tests.workbook.cards import answer, code_of
+from tests.workbook.cards import SLOWER, answer, code_of
 from tests.workbook.looking import in_theme
 
 pytestmark = pytest.mark.browser
@@ -23,14 +23,12 @@ def forget_draft(server):
 
 
 @pytest.fixture
-def day(workbook_server, new_page):
-    """The panel of the record on a page of its own, just opened."""
+def day(workbook_server, show):
+    """The panel of the record on its page, as new."""
     forget_draft(workbook_server)
-    with new_page(height=1000) as page:
-        workbook_server.open(page, PAGE)
-        panel = page.locator(PANEL).first
-        panel.wait_for()
-        yield panel
+    panel = show(workbook_server, PAGE, height=1000).locator(PANEL).first
+    panel.wait_for()
+    return panel
 
 
 @pytest.fixture
@@ -48,12 +46,12 @@ def wait_for_unbalance(panel):
     panel.locator(".w2w-checked summary", has_text="Current unbalance").wait_for()
 
 
-def show(panel, group):
+def unfold(panel, group):
     panel.get_by_role("button", name=f"Show {group}").click()
 
 
 def fill_legs(panel):
-    show(panel, "volts and amps")
+    unfold(panel, "volts and amps")
     for label, text in AMPS.items():
         panel.get_by_label(label).fill(text)
 
@@ -97,7 +95,7 @@ def test_a_record_is_filled_and_worked_with_the_keyboard_alone(day):
 
 def test_a_fault_stands_right_under_its_box_and_the_rest_is_worked(day):
     fill_legs(day)
-    show(day, "flow meter and power")
+    unfold(day, "flow meter and power")
     flow = day.get_by_label("Flow by meter")
     flow.fill("plenty")
     day.get_by_role("button", name="Check these readings").click()
@@ -110,7 +108,7 @@ def test_a_fault_stands_right_under_its_box_and_the_rest_is_worked(day):
 
 
 def test_a_change_of_units_keeps_what_was_typed(day):
-    show(day, "flow meter and power")
+    unfold(day, "flow meter and power")
     day.get_by_label("Flow by meter, in gpm").fill("450")
     day.get_by_label("Flow by meter, in gpm").press("Tab")
     day.get_by_label("Units").select_option("Metric units")
@@ -185,6 +183,7 @@ def test_a_record_is_made_a_lesson_and_answered_wrong_and_right(day):
         "Current unbalance: largest deviation from the average, level 2"
     )
     card.locator(".w2w-question", has_text="unbalance").wait_for()
+    card.page.wait_for_timeout(SLOWER)  # the box to answer in comes after its question
     answer(card, "14")  # highest less lowest, over the average
     wait_for_text(card, "Look again")
     answer(card, "8")
@@ -195,25 +194,27 @@ def test_a_record_is_made_a_lesson_and_answered_wrong_and_right(day):
 
 
 @pytest.fixture(scope="module")
-def shown(workbook_server, new_page):
-    """The page with everything on it: a fault, what was found, a plant, its trends, a lesson."""
+def shown(workbook_server, windows):
+    """The page with everything on it: a fault, what was found, a plant, its trends, a lesson.
+
+    It is for the last tests here, as whichever turns to a page leaves this one.
+    """
     forget_draft(workbook_server)
-    with new_page(height=1000) as page:
-        workbook_server.open(page, PAGE)
-        day, plant = page.locator(PANEL).first, page.locator(PANEL).last
-        fill_legs(day)
-        show(day, "flow meter and power")
-        day.get_by_label("Flow by meter").fill("plenty")
-        day.get_by_role("button", name="Check these readings").click()
-        wait_for_text(day, "1 entry couldn't be read.")
-        day.locator(".w2w-checked summary").first.click()
-        plant.get_by_role("button", name="Open the example plant").click()
-        wait_for_text(plant, "What is wrong in the example plant?")
-        plant.locator(".w2w-trends svg").first.wait_for()
-        plant.locator(".w2w-checked summary").first.click()
-        plant.get_by_role("button", name="Practice with these numbers").click()
-        plant.locator(".w2w-card .w2w-question").wait_for()
-        yield page
+    page = windows.show(workbook_server, PAGE, height=1000)
+    day, plant = page.locator(PANEL).first, page.locator(PANEL).last
+    fill_legs(day)
+    unfold(day, "flow meter and power")
+    day.get_by_label("Flow by meter").fill("plenty")
+    day.get_by_role("button", name="Check these readings").click()
+    wait_for_text(day, "1 entry couldn't be read.")
+    day.locator(".w2w-checked summary").first.click()
+    plant.get_by_role("button", name="Open the example plant").click()
+    wait_for_text(plant, "What is wrong in the example plant?")
+    plant.locator(".w2w-trends svg").first.wait_for()
+    plant.locator(".w2w-checked summary").first.click()
+    plant.get_by_role("button", name="Practice with these numbers").click()
+    plant.locator(".w2w-card .w2w-question").wait_for()
+    return page
 
 
 @pytest.mark.parametrize("scheme", ["light", "dark"])

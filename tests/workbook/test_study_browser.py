@@ -11,6 +11,7 @@ from solver.engine.grading import as_typed
 from tests.workbook.cards import answer, code_of
 from tests.workbook.looking import in_theme
 from tests.workbook.on_a_phone import faults_on_a_phone
+from tests.workbook.turning import turn_to
 from workbook.log import Log, line_of, made
 
 pytestmark = pytest.mark.browser
@@ -63,23 +64,24 @@ def reader(serve):
 
 
 @pytest.fixture
-def study(reader, page):
-    reader.open(page, PAGE)
+def study(reader, show):
+    page = show(reader, PAGE)
     page.locator(".w2w-calendar").wait_for()
     return page
 
 
 @pytest.fixture(scope="module")
-def opened(reader, new_page):
-    """Both pages, for tests that only look at them."""
-    with new_page() as home, new_page() as study:
-        reader.open(home, HOME)
-        home.locator(f"{FIRST} .w2w-card h3").wait_for()
-        reader.open(study, PAGE)
-        study.get_by_role("button", name="Practice this").first.click()
-        study.locator(f"{STUDY} .w2w-card h3").wait_for()
-        study.locator(".w2w-chapter summary").first.click()
-        yield {FIRST: home, STUDY: study}
+def opened(request, reader, windows):
+    """One of both pages, for the tests that only look at it. They come last: to turn to a page leaves this one."""
+    page = windows.show(reader, HOME if request.param == FIRST else PAGE)
+    if request.param == STUDY:
+        page.get_by_role("button", name="Practice this").first.click()
+        page.locator(".w2w-chapter summary").first.click()
+    page.locator(f"{request.param} .w2w-card h3").first.wait_for()
+    return page
+
+
+each_part = pytest.mark.parametrize("opened", [FIRST, STUDY], indirect=True, scope="module")
 
 
 def right_answer(card):
@@ -108,7 +110,7 @@ def test_a_first_visit_begins_with_three_sentences_and_a_problem_and_is_another_
     home.get_by_role("button", name="Not now").click()
     home.get_by_text("of 20 minutes today").wait_for()
 
-    fresh.open(page, HOME)
+    turn_to(fresh, page, HOME)
     home.get_by_text("You haven't tried this kind of problem yet").wait_for()
     assert FAMILIES[1].title == card.locator("h3").first.inner_text()
     assert not home.get_by_text("Here are pump, motor").is_visible()
@@ -178,9 +180,12 @@ def test_a_chapter_opens_by_keyboard_to_its_kinds_and_leads_to_its_page(study):
     assert "of" in row.get_by_role("cell").first.inner_text()
     chapter.get_by_role("link").click()
     study.wait_for_url("**/03-kilowatt-hours-and-cost.ipynb*")
+    study.get_by_role("heading", level=1, name="3. Kilowatt-hours and cost").wait_for()
+    study.locator('.wtw-page[data-state="ready"]').wait_for()
 
 
-def test_a_copy_is_saved_and_brought_in_where_there_is_nothing_yet(reader, study, serve, tmp_path):
+def test_a_copy_is_saved_and_brought_in_where_there_is_nothing_yet(reader, show, serve, tmp_path):
+    study = show(reader, PAGE)
     copies = study.locator(COPIES)
     copies.get_by_role("button", name="Make a copy to save").click()
     with study.expect_download() as saving:
@@ -191,7 +196,7 @@ def test_a_copy_is_saved_and_brought_in_where_there_is_nothing_yet(reader, study
     assert [line_of(attempt) for attempt in kept] == saved.read_text("utf-8").splitlines()
 
     fresh = serve()
-    fresh.open(study, PAGE)
+    study = show(fresh, PAGE)
     study.locator(STUDY).get_by_text("Your log is empty so far.").wait_for()
     for said in (
         f"{len(kept)} answers brought in, 0 were",
@@ -234,16 +239,16 @@ def test_lines_that_cannot_be_read_are_told_and_do_no_harm(serve, page):
     page.locator(STUDY).get_by_text(told).wait_for()
 
 
+@each_part
 @pytest.mark.parametrize("scheme", ["light", "dark"])
-@pytest.mark.parametrize("part", [FIRST, STUDY])
-def test_no_accessibility_rule_is_broken_in_either_theme(opened, axe, part, scheme):
-    in_theme(opened[part], scheme)
-    assert [] == axe(opened[part], part)
+def test_no_accessibility_rule_is_broken_in_either_theme(opened, axe, scheme, request):
+    in_theme(opened, scheme)
+    assert [] == axe(opened, request.node.callspec.params["opened"])
 
 
-@pytest.mark.parametrize("part", [FIRST, STUDY])
-def test_both_pages_fit_a_telephone_with_two_months_on_them(opened, part):
-    assert [] == faults_on_a_phone(opened[part])
+@each_part
+def test_both_pages_fit_a_telephone_with_two_months_on_them(opened):
+    assert [] == faults_on_a_phone(opened)
 
 
 IN_SIGHT = """node => {

@@ -54,14 +54,10 @@ def served(serve):
 
 @pytest.fixture
 def sent(served, made):
-    """The set, just come, in a folder of the reader's own. Its program is ended afterwards."""
+    """The set, just come, in a folder of the reader's own."""
     folder = Path(mkdtemp(dir=served.folder)) / "week-3"
     shutil.copytree(made, folder)
-    yield folder
-    with ask(served, "api/kernels") as answered:
-        kernels = json.load(answered)
-    for kernel in kernels:
-        ask(served, f"api/kernels/{kernel['id']}", "DELETE").close()
+    return folder
 
 
 def ask(served, what, method="GET"):
@@ -69,8 +65,25 @@ def ask(served, what, method="GET"):
     return urllib.request.urlopen(urllib.request.Request(address, method=method))
 
 
-def waiting(served, page, folder, name="week-3.ipynb"):
-    page.goto(served.url((folder / name).relative_to(served.folder).as_posix()))
+@pytest.fixture
+def waiting(served, sent, show):
+    """A function that turns to a page of the set, which waits; and the program of the one before is ended."""
+
+    def turned(name="week-3.ipynb"):
+        path = (sent / name).relative_to(served.folder).as_posix()
+        page = show(served, path, "waiting")
+        with ask(served, "api/sessions") as answered:
+            left = [session for session in json.load(answered) if session["path"] != path]
+        for session in left:
+            ask(served, f"api/sessions/{session['id']}", "DELETE").close()
+        return page
+
+    return turned
+
+
+def opened(served, page, folder):
+    """The set in a window that is loaded for it."""
+    page.goto(served.url((folder / "week-3.ipynb").relative_to(served.folder).as_posix()))
     page.locator('.wtw-page[data-state="waiting"]').wait_for()
 
 
@@ -117,8 +130,8 @@ def lines(folder):
     return read_sheet(path.read_bytes() if path.exists() else None).lines
 
 
-def test_it_does_not_run_by_itself_and_says_where_it_comes_from(served, sent, page):
-    waiting(served, page, sent)
+def test_it_does_not_run_by_itself_and_says_where_it_comes_from(sent, waiting):
+    page = waiting()
     page.get_by_text(
         "This page comes from your trainer. Start it only if you expect it."
     ).wait_for()
@@ -128,12 +141,12 @@ def test_it_does_not_run_by_itself_and_says_where_it_comes_from(served, sent, pa
     assert (0, 0) == in_sight(page)
 
 
-def test_a_page_with_other_code_shows_it_and_does_not_run_unasked(served, sent, page):
+def test_a_page_with_other_code_shows_it_and_does_not_run_unasked(sent, waiting):
     book = json.loads((sent / "week-3.ipynb").read_text(encoding="utf-8"))
     hidden = next(cell for cell in book["cells"] if cell["id"] == "who")
     hidden["source"] = "# This line asks who you are.\nopen('it-ran.txt', 'w').close()"
     (sent / "other.ipynb").write_text(json.dumps(book), encoding="utf-8")
-    waiting(served, page, sent, "other.ipynb")
+    page = waiting("other.ipynb")
     page.get_by_text("Some code here isn't the workbook's.").wait_for()
     assert page.get_by_text("open('it-ran.txt', 'w')").is_visible()
     page.wait_for_timeout(2000)
@@ -142,17 +155,17 @@ def test_a_page_with_other_code_shows_it_and_does_not_run_unasked(served, sent, 
     assert (sent / "it-ran.txt").exists()
 
 
-def test_files_beside_the_page_do_not_run_in_the_place_of_libraries(served, sent, page):
+def test_files_beside_the_page_do_not_run_in_the_place_of_libraries(sent, waiting):
     for name in ("ipykernel_launcher", "ipywidgets", "workbook"):
         (sent / f"{name}.py").write_text("open('it-ran.txt', 'w').close()")
-    waiting(served, page, sent)
+    page = waiting()
     start(page)
     begin(page)
     assert not (sent / "it-ran.txt").exists()
 
 
-def test_started_it_is_cards_without_code_that_name_mistakes_and_keep_answers(served, sent, page):
-    waiting(served, page, sent)
+def test_started_it_is_cards_without_code_that_name_mistakes_and_keep_answers(sent, waiting):
+    page = waiting()
     start(page)
     begin(page)
     assert (0, 0) == in_sight(page)
@@ -169,8 +182,10 @@ def test_started_it_is_cards_without_code_that_name_mistakes_and_keep_answers(se
     page.get_by_text("You have answered 1 of 3 questions.").first.wait_for()
 
 
-def test_after_a_reload_and_after_a_restart_it_stands_as_it_was_left(served, sent, page):
-    waiting(served, page, sent)
+def test_after_a_reload_and_after_a_restart_it_stands_as_it_was_left_and_its_file_is_readable(
+    served, sent, page
+):
+    opened(served, page, sent)
     start(page)
     begin(page)
     typed = f"{MISTAKE.value:.5g}"
@@ -187,13 +202,7 @@ def test_after_a_reload_and_after_a_restart_it_stands_as_it_was_left(served, sen
         assert typed == box(page).input_value()
         assert page.get_by_text("ana.r").first.is_visible()
     assert 1 == len(lines(sent))
-
-
-def test_the_question_stays_readable_in_the_file_for_what_shows_no_widgets(served, sent, page):
-    waiting(served, page, sent)
-    start(page)
-    begin(page)
-    start(page, AGAIN)
+    # The questions stay in it for what shows no widgets.
     _until(lambda: CASE.question in _html(sent / "week-3.ipynb"))
 
 
@@ -211,26 +220,26 @@ def _until(true, patience=60):
         time.sleep(0.2)
 
 
-def test_a_plain_answer_that_was_written_stays_in_sight(served, sent, page):
+def test_a_plain_answer_that_was_written_stays_in_sight(sent, waiting):
     path = sent / "week-3.ipynb"
     book = json.loads(path.read_text(encoding="utf-8"))
     cell = next(cell for cell in book["cells"] if cell["id"] == f"answer-{TYPED:02}")
     cell["source"] += "12.5 hp by hand"
     path.write_text(json.dumps(book), encoding="utf-8")
-    waiting(served, page, sent)
+    page = waiting()
     start(page)
     assert 1 == in_sight(page)[1]
     assert page.get_by_role("paragraph").filter(has_text="12.5 hp by hand").is_visible()
 
 
-def test_the_opening_page_leads_to_work_that_was_sent(served, sent, page):
-    served.open(page)
+def test_the_opening_page_leads_to_work_that_was_sent(served, sent, show):
+    page = show(served, "00-start-here.ipynb")
     page.get_by_role("link", name=WEEK.title).first.click()
     page.locator('.wtw-page[data-state="waiting"]').wait_for()
 
 
-def test_the_work_is_saved_as_one_file(served, sent, page, tmp_path):
-    waiting(served, page, sent)
+def test_the_work_is_saved_as_one_file(sent, waiting, tmp_path):
+    page = waiting()
     start(page)
     begin(page)
     answer(page, f"{CASE.answer:.5g}")
@@ -245,7 +254,7 @@ def test_the_work_is_saved_as_one_file(served, sent, page, tmp_path):
 
 
 def test_the_keyboard_alone_is_enough(served, sent, page):
-    waiting(served, page, sent)
+    opened(served, page, sent)
     tab_to(page, START)
     page.keyboard.press("Enter")
     page.locator('.wtw-page[data-state="ready"]').wait_for()
@@ -288,24 +297,15 @@ def faults_in_either_theme(page, axe, selector):
     return found
 
 
-def test_no_accessibility_rule_is_broken_in_either_theme(served, sent, page, axe):
-    waiting(served, page, sent)
+def test_no_accessibility_rule_is_broken_in_either_theme_and_at_360_pixels_nothing_is_cut(
+    waiting, axe
+):
+    page = waiting()
     assert [] == faults_in_either_theme(page, axe, ".wtw-strip")
-    start(page)
-    assert [] == faults_in_either_theme(page, axe, ".w2w-panel")
-    begin(page)
-    answer(page, f"{MISTAKE.value:.5g}")
-    said(page, MISTAKE.says)
-    page.get_by_role("button", name="Save your work as one file").click()
-    page.get_by_role("link", name="Save the file").wait_for()
-    assert [] == faults_in_either_theme(page, axe, ".w2w-panel")
-
-
-def test_at_360_pixels_nothing_is_cut_and_the_page_does_not_scroll_sideways(served, sent, page):
     page.set_viewport_size({"width": 360, "height": 800})
-    waiting(served, page, sent)
     assert strip_is_whole(page)
     start(page)
+    assert [] == axe(page, ".w2w-panel")
     begin(page)
     answer(page, f"{MISTAKE.value:.5g}")
     said(page, MISTAKE.says)
@@ -314,6 +314,8 @@ def test_at_360_pixels_nothing_is_cut_and_the_page_does_not_scroll_sideways(serv
     assert 360 == page.evaluate("document.documentElement.scrollWidth")
     parts = ".wtw-bar, .wtw-bar *, .wtw-foot, .w2w-panel, .w2w-panel *:not(.w2w-heard)"
     assert [] == page.eval_on_selector_all(parts, OUTSIDE, 360)
+    page.set_viewport_size({"width": 1200, "height": 900})
+    assert [] == faults_in_either_theme(page, axe, ".w2w-panel")
 
 
 def strip_is_whole(page):

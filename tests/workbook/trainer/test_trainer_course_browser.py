@@ -8,6 +8,7 @@ from solver.sets.work_set import cases_for
 from tests.workbook.on_a_phone import faults_on_a_phone
 from tests.workbook.trainer.a_class import answered
 from tests.workbook.trainer.sheets import right
+from tests.workbook.turning import turn_to
 from workbook.trainer.learner.answer_sheet import SHEET
 from workbook.trainer.sets.set_file import SET_FILE, read_set_file
 
@@ -69,7 +70,7 @@ def test_a_class_goes_from_its_list_to_its_records_in_the_pages_by_keyboard(
     course.give("Choose the list", tmp_path / "class.csv")
     course.press("Take the list in", "2 people are on its list.")
 
-    served.open(page, "01-set-work.ipynb")
+    turn_to(served, page, "01-set-work.ipynb")
     setting = ByKeyboard(page, ".w2w-setting")
     setting.type_in("Title", "By keyboard")
     setting.panel.get_by_label("6. Head").and_(page.get_by_role("checkbox")).focus()
@@ -109,7 +110,7 @@ def test_a_class_goes_from_its_list_to_its_records_in_the_pages_by_keyboard(
     assert [] == axe(page, ".w2w-course")
     assert [] == faults_on_a_phone(page)
 
-    served.open(page, "02-the-class.ipynb")
+    turn_to(served, page, "02-the-class.ipynb")
     report = ByKeyboard(page, ".w2w-class")
     report.press("Grade and show", "2 sheets graded.")
     report.panel.get_by_text(f"-m workbook class {NAME} --course {served.folder}").wait_for()

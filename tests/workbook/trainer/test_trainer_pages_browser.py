@@ -5,9 +5,9 @@ from datetime import UTC, datetime
 import pytest
 
 from solver.sets.work_set import cases_for, set_of
-from tests.conftest import PATIENCE
 from tests.workbook.looking import in_theme
 from tests.workbook.trainer.a_class import handed_in, people
+from tests.workbook.turning import turn_to
 from workbook.trainer.course import course_at
 from workbook.trainer.learner.answer_sheet import SHEET
 from workbook.trainer.sets.set_file import SET_FILE, Assigned, read_set_file
@@ -61,15 +61,13 @@ def served(serve):
 
 
 @pytest.fixture
-def setting(served, page):
-    served.open(page, SET)
-    return page.locator(FORM)
+def setting(served, show):
+    return show(served, SET).locator(FORM)
 
 
 @pytest.fixture
-def report(served, page):
-    served.open(page, CLASS)
-    return page.locator(REPORT)
+def report(served, show):
+    return show(served, CLASS).locator(REPORT)
 
 
 def see_class(report):
@@ -92,7 +90,8 @@ def test_the_command_opens_the_course_with_the_trainers_pages_beside_the_chapter
     assert "pumps-2026" == course_at(served.folder).name
 
 
-def test_work_is_set_by_keyboard_alone_and_what_is_written_is_what_was_seen(served, page, setting):
+def test_work_is_set_by_keyboard_alone_and_what_is_written_is_what_was_seen(served, setting):
+    page = setting.page
     setting.get_by_label("Title", exact=True).focus()
     page.keyboard.type("By keyboard")
     box = setting.get_by_label("6. Head").and_(setting.get_by_role("checkbox"))
@@ -135,7 +134,7 @@ def test_a_due_time_is_that_of_the_trainers_own_computer(served, new_page):
         kept = read_set_file(served.folder / "source" / "due-in-chicago" / SET_FILE)
         assert (datetime(2026, 12, 2, 0, tzinfo=UTC), 0.1) == (kept.due, kept.late)
         # Opened again, the box has it as it was typed.
-        served.open(page, SET)
+        turn_to(served, page, SET)
         setting.get_by_label("Begin with").select_option("due-in-chicago")
         setting.get_by_role("button", name="Open it").click()
         setting.get_by_text("“Due in Chicago” is open.").wait_for()
@@ -167,11 +166,11 @@ def test_an_empty_form_says_all_that_is_missing_where_the_eye_is(setting):
     assert "Nothing is chosen yet." in said.inner_text()
 
 
-def test_a_plant_is_brought_in_and_its_names_stand_in_the_questions(setting, page, tmp_path):
+def test_a_plant_is_brought_in_and_its_names_stand_in_the_questions(setting, tmp_path):
     file = tmp_path / "plant.toml"
     pumps = '[[pumps]]\nname = "Pump 9"\nstation = "the Quarry Road lift station"\n'
     file.write_text(f'name = "Marlow Bend"\n{pumps}', encoding="utf-8")
-    with page.expect_file_chooser() as choosing:
+    with setting.page.expect_file_chooser() as choosing:
         setting.get_by_role("button", name="Bring in a plant").click()
     choosing.value.set_files(file)
     setting.get_by_text("The problems are about “Marlow Bend”, 1 pump.").wait_for()
@@ -184,20 +183,20 @@ def test_a_plant_is_brought_in_and_its_names_stand_in_the_questions(setting, pag
     )
 
 
-def test_the_class_is_marked_and_no_id_is_left_on_the_page_without_names(report, page):
+def test_the_class_is_marked_and_no_id_is_left_on_the_page_without_names(report):
     see_class(report)
     report.get_by_text("24 sheets graded.").wait_for()
     assert "operator-" in report.inner_text()
     report.get_by_label("No names").check()
     report.get_by_role("cell", name="operator-").first.wait_for(state="detached")
     report.get_by_role("rowheader", name="Person ").first.wait_for()
-    assert "operator-0" not in page.content()
+    assert "operator-0" not in report.page.content()
 
 
-def test_the_file_of_people_is_saved(report, page, tmp_path):
+def test_the_file_of_people_is_saved(report, tmp_path):
     see_class(report)
     report.get_by_role("button", name="Make files to save").click()
-    with page.expect_download() as saving:
+    with report.page.expect_download() as saving:
         report.get_by_role("link", name="Save the people").click()
     assert "week-3-people.csv" == saving.value.suggested_filename
     saving.value.save_as(tmp_path / "people.csv")
@@ -205,64 +204,74 @@ def test_the_file_of_people_is_saved(report, page, tmp_path):
     assert ["person", *people(24)] == [line.partition(",")[0] for line in lines]
 
 
-def test_a_mistake_leads_to_its_chapter_and_the_class_stays_open(report, page):
+def test_a_mistake_leads_to_its_chapter_and_the_class_stays_open(report):
     see_class(report)
-    with page.expect_popup() as opening:
+    with report.page.expect_popup() as opening:
         report.locator(".w2w-flaws a").first.click()
     chapter = opening.value
     chapter.locator('.wtw-page[data-state="ready"]').wait_for()
     assert any(path.name in chapter.url for path in shipped_pages())
     assert report.get_by_role("heading", name="Question by question").is_visible()
+    chapter.close()
 
 
-@pytest.fixture(scope="module")
-def opened(served, chromium):
-    """Both pages with everything on them shown, for tests that only look at them."""
-    context = chromium.new_context(viewport={"width": WIDE, "height": 900})
-    context.set_default_timeout(PATIENCE)
-    pages = {}
-    for name, part in ((SET, FORM), (CLASS, REPORT)):
-        page = pages[part] = context.new_page()
-        served.open(page, name)
-    setting = pages[FORM].locator(FORM)
+def show_all_of_form(setting):
     fill_in(setting, "Looked at")
     setting.get_by_label("Shown as").select_option("Problems with the solutions")
     setting.get_by_role("button", name="See the set").click()
     setting.locator(".w2w-pair").first.wait_for()
     setting.locator(".w2w-pair summary").first.click()
-    see_class(pages[REPORT].locator(REPORT))
-    pages[REPORT].get_by_role("button", name="Make files to save").click()
-    pages[REPORT].get_by_role("link", name="Save the people").wait_for()
-    yield pages
-    context.close()
 
 
-@pytest.mark.parametrize("part", [FORM, REPORT])
+def show_all_of_report(report):
+    see_class(report)
+    report.get_by_role("button", name="Make files to save").click()
+    report.get_by_role("link", name="Save the people").wait_for()
+
+
+SHOW_ALL = {REPORT: (CLASS, show_all_of_report), FORM: (SET, show_all_of_form)}
+
+
+@pytest.fixture(scope="module")
+def opened(request, served, windows):
+    """A panel with everything on it shown. It is for the last tests here: to turn to a page leaves this one."""
+    name, show_all = SHOW_ALL[request.param]
+    panel = windows.show(served, name).locator(request.param)
+    show_all(panel)
+    return panel
+
+
+# The report stands first in both lists, as pytest knows by its number which panel a test goes on with.
+each_panel = pytest.mark.parametrize("opened", SHOW_ALL, indirect=True, scope="module")
+the_report = pytest.mark.parametrize("opened", [REPORT], indirect=True, scope="module")
+
+
+@each_panel
 @pytest.mark.parametrize("scheme", ["light", "dark"])
-def test_no_accessibility_rule_is_broken_in_either_theme(opened, axe, part, scheme):
-    page = opened[part]
-    in_theme(page, scheme)
-    assert [] == axe(page, part)
+def test_no_accessibility_rule_is_broken_in_either_theme(opened, axe, scheme, request):
+    in_theme(opened.page, scheme)
+    assert [] == axe(opened.page, request.node.callspec.params["opened"])
 
 
-@pytest.mark.parametrize("part", [FORM, REPORT])
+@each_panel
 @pytest.mark.parametrize("width", [WIDE, 400, NARROW])
-def test_nothing_sticks_out_and_every_word_in_a_picture_is_whole_and_large_enough(
-    opened, part, width
-):
-    page = opened[part]
+def test_nothing_sticks_out_and_every_word_in_a_picture_is_whole_and_large_enough(opened, width):
+    page = opened.page
     page.set_viewport_size({"width": width, "height": 900})
-    page.wait_for_function(f"document.querySelector('{part}').clientWidth < {width}")
+    page.wait_for_function(
+        "([panel, width]) => panel.clientWidth < width", arg=[opened.element_handle(), width]
+    )
     assert width == page.evaluate("document.documentElement.scrollWidth")
-    assert [] == page.locator(part).evaluate(STICKING_OUT)
-    for picture in page.locator(f"{part} svg").all():
+    assert [] == opened.evaluate(STICKING_OUT)
+    for picture in opened.locator("svg").all():
         assert [] == picture.evaluate(CUT_OFF)
         if width > NARROW:  # words are 9 points where a figure has 330 px; there it has 304
             assert NINE_POINTS <= round(picture.evaluate(SMALLEST), 1)
 
 
+@the_report
 def test_the_wide_table_fits_a_telephone_and_is_moved_by_keyboard_where_it_is_wider(opened):
-    page = opened[REPORT]
+    page = opened.page
     table = page.get_by_role("region", name="How the answers came out")
     page.set_viewport_size({"width": NARROW, "height": 900})
     page.wait_for_function(f"document.querySelector('.w2w-across').clientWidth < {NARROW}")
