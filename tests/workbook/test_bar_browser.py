@@ -1,5 +1,7 @@
 """The bar above every page: by mouse, by keyboard, on a phone, in the dark; and what it finds."""
 
+import re
+
 import pytest
 from playwright.sync_api import expect
 
@@ -117,3 +119,24 @@ def test_on_a_phone_it_is_one_row_and_the_rest_is_under_more(opened, axe):
     opened.keyboard.press("Escape")
     expect(bar.get_by_role("link", name="Record")).to_be_hidden()
     at_width(opened, 1200)
+
+
+@pytest.mark.parametrize("asks", [f"contents/{CHAPTER}", "sessions"])
+def test_who_chooses_another_page_before_the_first_has_come_gets_the_last(opened, asks):
+    bar = opened.get_by_role("navigation", name="Workbook")
+    held, asked_of = [], re.compile(rf"/api/{asks}\b")
+    opened.route(asked_of, lambda route: held.append(route))
+    with opened.expect_request(asked_of):
+        bar.get_by_role("button", name="Chapters").click()
+        bar.get_by_role("link", name="4. Phase balance").click()
+    if asks == "sessions":
+        opened.get_by_role("heading", name="4. Phase balance", level=1).wait_for()
+    bar.get_by_role("link", name="Record").click()
+    opened.wait_for_timeout(1000)
+    for route in held:
+        route.continue_()
+    opened.unroute(asked_of)
+    ready(opened, "The pump-day record")
+    opened.get_by_label("Station").first.wait_for()
+    expect(here(opened)).to_have_text("Record")
+    assert opened.url.endswith("/13-pump-day-record.ipynb")

@@ -5,7 +5,7 @@
  */
 const SOON = 500; // ms that a page left may take to close its widgets; a busy Python takes longer
 const NAME = "Wire to Water";
-const LATE = 30_000; // ms in which JupyterLab, on a busy computer, may still open the first page of all
+const LATE = 30_000; // ms in which JupyterLab, on a busy computer, may still open the first page, or start a program
 const OWN = ["token", "_xsrf"]; // words of an address that are the server's
 
 /* How addresses are built: the site's one page has the path after a question mark. */
@@ -64,12 +64,20 @@ function run(kernel, code) {
   return kernel.requestExecute({ code, silent: true, store_history: false }).done;
 }
 
+/* Of a page that is left before it has its program JupyterLab forgets the connection, which then takes, for
+ * good, all that Python sends to later pages. */
+function hasProgram({ sessionContext }) {
+  const late = new Promise((done) => setTimeout(done, LATE));
+  return Promise.race([sessionContext.initialize().catch(() => {}), late]);
+}
+
 export function makeWay({ app, tracker, base, site, inPlace, isPage, plainPath, router, SessionAPI }) {
   const { commands, serviceManager } = app;
   const places = placesOf(site, base);
   const here = () => places.targetOf(location.href);
   let shown = location.href; // a place within a page changes the address as well
   let kernel = null; // all pages share one
+  let asked = null; // the page opened last at a wish: the address has it, or by now a later wish
   let turn = Promise.resolve();
   const first = { path: here()?.path, leftAt: 0 }; // the page that the browser was sent to
   const nameTab = inPlace ? makeTabNamer(NAME) : () => {};
@@ -89,7 +97,9 @@ export function makeWay({ app, tracker, base, site, inPlace, isPage, plainPath, 
 
   async function leave(panel) {
     const { context, sessionContext } = panel;
-    if (context.model.dirty && !context.model.readOnly) await context.save().catch(console.error);
+    // The server keeps a page of ours as it ships, and JupyterLab would say so in a window of its own.
+    const kept = context.model.readOnly || (!site && isPage(plainPath(context.path)));
+    if (context.model.dirty && !kept) await context.save().catch(console.error);
     const program = sessionContext.session?.kernel;
     if (program?.status === "dead" || !program) return;
     const closed = run(program, `from workbook.ui import left\nleft.close("${program.clientId}")\ndel left`);
@@ -103,9 +113,13 @@ export function makeWay({ app, tracker, base, site, inPlace, isPage, plainPath, 
     shown = location.href;
     const panel = tracker.currentWidget;
     if (panel && plainPath(panel.context.path) === first.path) first.leftAt = Date.now();
-    if (panel) await leave(panel);
+    if (panel) {
+      await hasProgram(panel);
+      await leave(panel);
+    }
     panel?.dispose();
     const sharing = kernel && isPage(target.path) ? { kernel: { id: kernel.id } } : {};
+    asked = target.path;
     await open(target.path, sharing);
   }
 
@@ -165,12 +179,14 @@ export function makeWay({ app, tracker, base, site, inPlace, isPage, plainPath, 
   /* JupyterLab may open a notebook by itself; then the address follows. But the first page, which it
    * opens by itself too, may come after the reader has left it. */
   function onCurrent(panel) {
-    if (!panel || here()?.path === plainPath(panel.context.path)) return;
-    if (plainPath(panel.context.path) === first.path && Date.now() - first.leftAt < LATE) {
+    const path = panel && plainPath(panel.context.path);
+    if (!panel || path === asked || path === here()?.path) return;
+    if (path === first.path && Date.now() - first.leftAt < LATE) {
       panel.dispose();
       return;
     }
-    history.pushState(null, "", places.addressOf(plainPath(panel.context.path)));
+    asked = null;
+    history.pushState(null, "", places.addressOf(path));
     shown = location.href;
   }
 

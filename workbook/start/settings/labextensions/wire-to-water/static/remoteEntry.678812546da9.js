@@ -9,7 +9,7 @@
   const HERE = document.currentScript.src;
   const at = (file) => new URL(file, HERE).href;
   const STYLES = ["page.5b9763d90a1e.css", "bar.dd7d3739e0e1.css"].map(at);
-  const PARTS = ["page.3c4ae56aa8b1.js", "start.439d3f5d1d94.js", "way.e8d074b0ed7c.js", "bar.f2c1d6e44bd7.js", "search.956799a70f90.js"].map(at);
+  const PARTS = ["page.3c4ae56aa8b1.js", "start.439d3f5d1d94.js", "way.da1270e409ed.js", "bar.f2c1d6e44bd7.js", "search.956799a70f90.js"].map(at);
 
   const WIDGETS = ["base", "controls", "output"].map((part) => `@jupyter-widgets/${part}`);
 
