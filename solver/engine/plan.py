@@ -125,18 +125,20 @@ def reachable(
     for name in found:
         for at in aside.get(name, ()):
             unknown[at] = 0
-    fresh = found
-    while fresh:
+    fresh: Iterable[str] = list(found)
+    while True:
         for name in fresh:
             for at in within.get(name, ()):
                 unknown[at] -= 1
-        fresh = {}
+        links: dict[str, Link] = {}
         for formula in (usable[at] for at, many in enumerate(unknown) if many == 1):
             name = next(name for name in formula.names if name not in found)
-            if name not in fresh and name in formula.solvable:
-                fresh[name] = Link(name, formula.solved_for(name), formula)
-        found |= fresh
-    return found
+            if name not in links and name in formula.solvable:
+                links[name] = Link(name, formula.solved_for(name), formula)
+        if not links:
+            return found
+        found |= links
+        fresh = links
 
 
 @lru_cache(maxsize=1024)

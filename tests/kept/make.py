@@ -74,7 +74,7 @@ def _exams(where: Path) -> None:
         sitting.go_on()
         for each in sitting.questions[:answered]:
             sitting.answer(each.number, _answer(each.case, each.choices, each.number % 3 > 0), 20.0)
-        for number, case in sitting.cases.items():
+        for number, case in sitting.ways.cases.items():
             sitting.did(number, *sure_way(str(case.code)).words)
         sitting.flag(3, True)
         if choices:

@@ -53,7 +53,8 @@ OPENED = """
 import json, sys
 from pathlib import Path
 from solver.topics.catalogue import CATALOGUE
-from solver.sets.paper import CHAPTERS, Paper, cases_of
+from solver.sets.paper import CHAPTERS, Paper
+from solver.sets.paper_questions import cases_of
 from tests.kept.facts import of_kept
 
 chapters = tuple(name for name in ("horsepower", "speed", "valves") if name in CHAPTERS)

@@ -167,6 +167,18 @@ def test_tab_leads_through_what_may_be_pressed_in_the_order_seen(card):
     assert ["Check", "Hint", "Show the steps", "Skip", "Other kinds", "Close: code"] == order
 
 
+def test_who_goes_on_to_the_search_before_a_problem_comes_keeps_the_focus_there(card):
+    search = card.page.get_by_label("Find a formula, a chapter or a word")
+    skip = card.get_by_role("button", name="Skip")
+    skip.evaluate("""skip => {
+      skip.click();
+      document.querySelector(".wtw-search input").focus();
+    }""")
+    gone(card, CASE)
+    card.page.wait_for_timeout(500)  # what takes the focus comes after the question
+    expect(search).to_be_focused()
+
+
 def test_ten_problems_in_numbers_and_choices_are_worked_by_keys_alone(card):
     """Enter checks, Enter goes on, and whatever comes is answered where the focus already is."""
     page, keys = card.page, card.page.keyboard

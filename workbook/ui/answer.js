@@ -140,7 +140,13 @@ function render({ model, el }) {
   function focusIfAsked() {
     if (model.get("focused") === model.get("focus_asked")) return;
     model.set("focused", model.get("focus_asked"));
-    if (model.get("focus_asked")) focus();
+    if (model.get("focus_asked") && !typesElsewhere()) focus();
+  }
+
+  /* Whoever went on to the search of the bar, or to a cell of the notebook, keeps the focus there. */
+  function typesElsewhere() {
+    const at = document.activeElement;
+    return at.matches("input, textarea, select, [contenteditable=true]") && !at.closest(".w2w-panel");
   }
 
   const showTold = () =>
