@@ -102,7 +102,7 @@ COMPLAINTS: Mapping[str, Complaint] = MappingProxyType(
         ),
         "tripped": Complaint(
             "{pump} was found tripped",
-            "The overload was open this morning. Somebody reset it once, and the pump ran again for a while.",
+            "The overload was open this morning. Somebody reset it once, and it tripped again before long.",
             tripped,
         ),
         "noise": Complaint(
