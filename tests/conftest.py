@@ -11,6 +11,7 @@ import re
 import shutil
 import subprocess
 import sys
+import urllib.request
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from pathlib import Path
@@ -156,13 +157,23 @@ class Served:
         """The address of one page in the view a reader gets."""
         return f"{self.base}/doc/workspaces/pages/tree/{name}?token={self.token}"
 
-    def open(self, page, name: str = "00-start-here.ipynb") -> None:
-        """Open one page in the browser and wait until everything on it has run."""
+    def open(self, page, name: str = "00-start-here.ipynb", state: str = "ready") -> None:
+        """Load one page in the browser and wait until everything on it has run, or it waits to be started."""
         page.goto(self.url(name))
-        state = page.locator('.wtw-page:is([data-state="ready"], [data-state="stopped"])')
-        state.wait_for(timeout=PATIENCE)
-        strip = page.locator(".wtw-strip")
-        assert state.get_attribute("data-state") == "ready", strip.inner_text()
+        wait_for_page(page, state)
+
+    def ask(self, what: str, method: str = "GET"):
+        """What the server answers, as a file to read and close."""
+        request = urllib.request.Request(f"{self.base}/{what}?token={self.token}", method=method)
+        return urllib.request.urlopen(request)
+
+
+def wait_for_page(page, state: str = "ready") -> None:
+    """Wait until the page that is shown, and none that is being left, is so far."""
+    wanted = f':is([data-state="{state}"], [data-state="stopped"])'
+    came = page.locator(f".wtw-page:not([data-left]){wanted}")
+    came.wait_for(timeout=PATIENCE)
+    assert came.get_attribute("data-state") == state, came.locator(".wtw-strip").inner_text()
 
 
 @pytest.fixture(scope="module")

@@ -41,7 +41,7 @@ def formulas(chapter: str):
 
 
 def reference():
-    """Every formula turned round, constants, units, tables, limits: to find and to print."""
+    """Every formula solved for each of its quantities, constants, units, tables, limits: to find and to print."""
     from .practice import past, units_of
     from .reference.reference_panel import ReferencePanel
     from .ui.static_site import words_of_address

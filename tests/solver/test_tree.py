@@ -33,7 +33,7 @@ from .drawn import EQUATIONS, equation
 from .in_sympy import in_sympy, symbol
 
 every_equation = in_one("formula, units", EQUATIONS, equation)
-# How one is turned round hangs on its shape, which is the same in both systems.
+# What an equation is solved to depends on its shape, which is the same in both systems.
 every_shape = in_one("formula, units", [e for e in EQUATIONS if e[1] == e[0].systems[0]], equation)
 # A table is not arithmetic: the tests of the tables read those.
 every_sum = in_one(

@@ -6,7 +6,6 @@ The pages here are stand-ins, served from a copy of the workbook whose chapters 
 import json
 import shutil
 import time
-import urllib.request
 
 import pytest
 
@@ -97,11 +96,6 @@ def start_again(page):
     page.get_by_role("button", name="Start this page again").click()
 
 
-def ask(served, what, method="GET"):
-    address = f"{served.base}/{what}?token={served.token}"
-    return urllib.request.urlopen(urllib.request.Request(address, method=method))
-
-
 def test_a_page_runs_by_itself_its_card_answers_and_its_file_stays_as_it_was(served, page):
     before = (served.folder / START).read_bytes()
     served.open(page)
@@ -183,8 +177,8 @@ def test_a_page_that_keeps_ending_says_so_and_starts_when_it_can(served, page):
 
 def test_a_page_whose_program_is_gone_for_good_gets_a_new_one(served, page):
     served.open(page)
-    for kernel in json.load(ask(served, "api/kernels")):
-        ask(served, f"api/kernels/{kernel['id']}", "DELETE").close()
+    for kernel in json.load(served.ask("api/kernels")):
+        served.ask(f"api/kernels/{kernel['id']}", "DELETE").close()
     shown(page, "This page has stopped. Choose Start this page again.")
     start_again(page)
     page.locator('.wtw-page[data-state="ready"]').wait_for()
@@ -207,7 +201,7 @@ def test_a_page_that_is_started_again_is_as_new(served, page):
 def on_one_program(served):
     """Whether all pages are on one, once what an earlier test left has ended."""
     for _ in range(40):
-        running = [one for one in json.load(ask(served, "api/kernels")) if one["connections"]]
+        running = [one for one in json.load(served.ask("api/kernels")) if one["connections"]]
         if len(running) == 1:
             return True
         time.sleep(0.5)

@@ -7,6 +7,8 @@ is not about opening turns to its page in a window that the tests of its file sh
 import contextlib
 import itertools
 
+from tests.conftest import wait_for_page
+
 __all__ = ["Windows", "turn_to"]
 
 WIDTH = 1200
@@ -27,16 +29,8 @@ def turn_to(served, page, name: str, state: str = "ready") -> None:
     """Leave the page shown for another of its workbook, or for the same as new, and wait until it has run."""
     turn = next(TURNS)
     page.evaluate(TURN, [f"{served.url(name)}&turn={turn}", turn])
-    _wait_for(page, state)
+    wait_for_page(page, state)
     assert turn == page.evaluate("window.turned"), "a link loaded all of JupyterLab"
-
-
-def _wait_for(page, state: str) -> None:
-    came = page.locator(
-        f'.wtw-page:not([data-left]):is([data-state="{state}"], [data-state="stopped"])'
-    )
-    came.wait_for()
-    assert came.get_attribute("data-state") == state, came.locator(".wtw-strip").inner_text()
 
 
 class Windows:
@@ -53,8 +47,7 @@ class Windows:
             self._turn(served, page, name, state, height)
         else:
             page = self._stack.enter_context(self._new_page(height))
-            page.goto(served.url(name))
-            _wait_for(page, state)
+            served.open(page, name, state)
             self._opened[served.base] = page
         return page
 

@@ -15,7 +15,7 @@ process.on("uncaughtException", (error) => {
   process.exit(1);
 });
 const { loadPyodide } = await import(pathToFileURL(`${runtime}/pyodide.mjs`));
-const env = { HOME: "/home", PYTEST_DISABLE_PLUGIN_AUTOLOAD: "1", W2W_SEEDS: "5" };
+const env = { HOME: "/home", PYTEST_DISABLE_PLUGIN_AUTOLOAD: "1" };
 const python = await loadPyodide({ indexURL: `${runtime}/`, env });
 const places = ["/project", "/built", "/packages"];
 places.forEach((place, number) => python.mountNodeFS(place, folders[number]));

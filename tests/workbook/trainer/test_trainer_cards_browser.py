@@ -17,6 +17,7 @@ from tempfile import mkdtemp
 import pytest
 
 from solver.sets.work_set import cases_for, set_of
+from tests.conftest import wait_for_page
 from tests.workbook.cards import focused
 from tests.workbook.looking import in_theme
 from workbook.start import child
@@ -60,11 +61,6 @@ def sent(served, made):
     return folder
 
 
-def ask(served, what, method="GET"):
-    address = f"{served.base}/{what}?token={served.token}"
-    return urllib.request.urlopen(urllib.request.Request(address, method=method))
-
-
 @pytest.fixture
 def waiting(served, sent, show):
     """A function that turns to a page of the set, which waits; and the program of the one before is ended."""
@@ -72,10 +68,10 @@ def waiting(served, sent, show):
     def turned(name="week-3.ipynb"):
         path = (sent / name).relative_to(served.folder).as_posix()
         page = show(served, path, "waiting")
-        with ask(served, "api/sessions") as answered:
+        with served.ask("api/sessions") as answered:
             left = [session for session in json.load(answered) if session["path"] != path]
         for session in left:
-            ask(served, f"api/sessions/{session['id']}", "DELETE").close()
+            served.ask(f"api/sessions/{session['id']}", "DELETE").close()
         return page
 
     return turned
@@ -83,15 +79,12 @@ def waiting(served, sent, show):
 
 def opened(served, page, folder):
     """The set in a window that is loaded for it."""
-    page.goto(served.url((folder / "week-3.ipynb").relative_to(served.folder).as_posix()))
-    page.locator('.wtw-page[data-state="waiting"]').wait_for()
+    served.open(page, (folder / "week-3.ipynb").relative_to(served.folder).as_posix(), "waiting")
 
 
 def start(page, name=START):
     page.get_by_role("button", name=name, exact=True).click()
-    state = page.locator('.wtw-page:is([data-state="ready"], [data-state="stopped"])')
-    state.wait_for()
-    assert state.get_attribute("data-state") == "ready", state.inner_text()
+    wait_for_page(page)
     page.get_by_role("heading", name="Turning it in").wait_for()
 
 
